@@ -1,0 +1,1 @@
+//! Chance: how many spares to make so that enough come out good.

@@ -1,0 +1,16 @@
+//! What Stavewright chose because the pattern left it open, and why.
+
+use serde::Serialize;
+
+use crate::message::{Message, Value};
+
+/// One value that the pattern left out.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Choice {
+    /// The pattern key that would fix it, such as `staves.count`.
+    pub key: &'static str,
+    /// What was chosen.
+    pub value: Value,
+    /// Why.
+    pub reason: Message,
+}

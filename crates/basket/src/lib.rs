@@ -1,0 +1,30 @@
+//! The computation behind Stavewright: from what a maker wrote (a [`Pattern`]) to everything a
+//! basket needs (a [`Basket`]): staves, rows, joins, hoops, wraps, pins, ears, handle, cut list,
+//! steps and findings.
+//!
+//! This crate never touches a file, a clock or the terminal, and never panics on any input.
+//! The same pattern and catalogue give the same basket, to the bit.
+
+pub mod assemble;
+pub mod base;
+pub mod chance;
+pub mod choice;
+pub mod cuts;
+pub mod findings;
+pub mod fittings;
+pub mod lashing;
+pub mod measure;
+pub mod message;
+pub mod mould;
+pub mod pattern;
+pub mod rim;
+pub mod staves;
+pub mod steps;
+pub mod stock;
+pub mod weave;
+
+pub use assemble::{Basket, assemble};
+pub use findings::{Finding, Grade};
+pub use measure::{Angle, Length};
+pub use pattern::Pattern;
+pub use stock::{Catalogue, Material};

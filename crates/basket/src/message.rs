@@ -1,0 +1,79 @@
+//! What the computation wants to say, as an identifier and values: the sentence itself is made
+//! from message files by the `words` crate, in the reader's language and units.
+
+use serde::Serialize;
+
+use crate::measure::{Angle, Length};
+
+/// A value that stands in a sentence.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Value {
+    /// A length; printed in the reader's units.
+    #[serde(rename = "mm")]
+    Length(Length),
+    /// An angle; printed in degrees.
+    #[serde(rename = "deg")]
+    Angle(Angle),
+    /// A whole number of things.
+    Count(i64),
+    /// A plain number, to be printed with at most this many decimals.
+    Number(f64, u8),
+    /// A share of one, printed in percent.
+    Percent(f64),
+    /// A time in minutes.
+    Minutes(f64),
+    /// A word that is not translated: the name of a material, a pattern key or a value to type.
+    Name(String),
+    /// A word that is translated: the identifier of another message.
+    Term(&'static str),
+}
+
+/// A sentence to be: an identifier in the message files and the values it mentions.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Message {
+    /// Identifier in the message files.
+    pub id: &'static str,
+    /// Values by the name under which the sentence mentions them.
+    pub args: Vec<(&'static str, Value)>,
+}
+
+impl Message {
+    /// A message without values.
+    pub fn new(id: &'static str) -> Self {
+        Self { id, args: Vec::new() }
+    }
+
+    /// Adds a value.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, value: impl Into<Value>) -> Self {
+        self.args.push((name, value.into()));
+        self
+    }
+}
+
+impl From<Length> for Value {
+    fn from(length: Length) -> Self {
+        Self::Length(length)
+    }
+}
+impl From<Angle> for Value {
+    fn from(angle: Angle) -> Self {
+        Self::Angle(angle)
+    }
+}
+impl From<u32> for Value {
+    fn from(count: u32) -> Self {
+        Self::Count(i64::from(count))
+    }
+}
+impl From<&str> for Value {
+    fn from(name: &str) -> Self {
+        Self::Name(name.to_owned())
+    }
+}
+impl From<String> for Value {
+    fn from(name: String) -> Self {
+        Self::Name(name)
+    }
+}

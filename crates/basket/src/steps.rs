@@ -1,0 +1,58 @@
+//! The making, step by step.
+
+use serde::Serialize;
+
+use crate::message::Message;
+
+/// A state of the basket that a step reaches.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Stage {
+    /// Material cut and shaped, nothing assembled.
+    Prepared,
+    /// The base is screwed on the mould.
+    BaseOnMould,
+    /// All staves stand in the groove under a band.
+    StavesSet,
+    /// The first rows are woven.
+    FirstRows,
+    /// The body is half woven.
+    HalfWoven,
+    /// The weaving is done, dried and packed.
+    Woven,
+    /// The ears are set.
+    EarsSet,
+    /// The hoops are scarfed and clamped.
+    RimClamped,
+    /// The tips are trimmed and the pins are in.
+    Pinned,
+    /// Filler and lashing are on.
+    Lashed,
+    /// The handle swings.
+    Handled,
+    /// Finished.
+    Finished,
+}
+
+/// One step of the making.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Step {
+    /// Number, counted from 1.
+    pub number: u32,
+    /// Its heading.
+    pub title: Message,
+    /// What to do, a paragraph each.
+    pub text: Vec<Message>,
+    /// Minutes of soaking beforehand.
+    pub soak_minutes: Option<f64>,
+    /// Minutes of work.
+    pub work_minutes: f64,
+    /// Minutes of waiting afterwards.
+    pub wait_minutes: f64,
+    /// Tools: identifiers in the message files, such as `tool-knife`.
+    pub tools: Vec<&'static str>,
+    /// Cautions: identifiers in the message files, such as `caution-knife`.
+    pub cautions: Vec<&'static str>,
+    /// The state reached.
+    pub stage: Stage,
+}

@@ -1,0 +1,122 @@
+//! The catalogue of materials: what reed, cane, splint, pins and rivets measure and how they are sold.
+
+use std::collections::BTreeMap;
+
+use serde::{Serialize, Serializer};
+
+use crate::measure::Length;
+
+/// What a material is; decides the shape of its section.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kind {
+    /// Round reed (rattan core).
+    RoundReed,
+    /// Flat reed.
+    FlatReed,
+    /// Flat oval reed: flat below, rounded above.
+    FlatOvalReed,
+    /// Half round reed: flat below, a half circle above.
+    HalfRoundReed,
+    /// Strand (chair) cane, glossy side out.
+    ChairCane,
+    /// Binder cane, wider than chair cane.
+    BinderCane,
+    /// Splint of ash, oak or hickory.
+    Splint,
+    /// Brass pin with a domed head.
+    Pin,
+    /// Copper rivet.
+    Rivet,
+    /// Burr or washer for a rivet.
+    Burr,
+}
+
+/// How a material is sold.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PutUp {
+    /// `coil`, `hank`, `half hank`, `box`, `piece`.
+    pub unit: String,
+    /// How much is in one unit.
+    #[serde(rename = "length_mm")]
+    pub length: Option<Length>,
+    /// The length of one piece in it that a maker may count on.
+    #[serde(rename = "strand_mm")]
+    pub strand: Option<Length>,
+}
+
+/// One material of the catalogue or the maker's shelf.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Material {
+    /// The name under which a pattern asks for it.
+    pub name: String,
+    /// What it is.
+    pub kind: Kind,
+    /// Width (diameter of round stock).
+    #[serde(rename = "width_mm")]
+    pub width: Length,
+    /// Thickness (diameter of round stock).
+    #[serde(rename = "thickness_mm")]
+    pub thickness: Length,
+    /// Length of a piece that is used whole (pins, rivets).
+    #[serde(rename = "length_mm")]
+    pub length: Option<Length>,
+    /// How it is sold.
+    pub put_up: PutUp,
+    /// Shortest and longest usual soak, in minutes.
+    pub soak_minutes: Option<(f64, f64)>,
+    /// Largest strain `t/(2R)` at which soaked stock bends without breaking.
+    pub bend_limit: Option<f64>,
+    /// Share of its width that it loses from soaked to dry.
+    pub shrink: f64,
+    /// Where each figure comes from, by the name of the figure.
+    pub sources: BTreeMap<String, String>,
+}
+
+impl Material {
+    /// Distance of the section's centroid from its flat face: `4R/3π` for half round stock
+    /// (maths of the half disc), half the thickness for all others.
+    pub fn centroid(&self) -> Length {
+        match self.kind {
+            Kind::HalfRoundReed => self.thickness * (4.0 / (3.0 * std::f64::consts::PI)),
+            _ => self.thickness / 2.0,
+        }
+    }
+}
+
+/// A wood for bases: how far it moves across the grain.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Wood {
+    /// Name, such as `cherry`.
+    pub name: String,
+    /// Tangential shrinkage from green to oven dry, as a share.
+    pub tangential: f64,
+    /// Radial shrinkage from green to oven dry, as a share.
+    pub radial: f64,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+/// All materials that a pattern may name.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Catalogue {
+    /// The materials, in the order of the catalogue.
+    pub materials: Vec<Material>,
+    /// The woods for bases.
+    pub woods: Vec<Wood>,
+}
+
+impl Catalogue {
+    /// The material of this name.
+    pub fn material(&self, name: &str) -> Option<&Material> {
+        self.materials.iter().find(|material| material.name == name)
+    }
+    /// The wood of this name.
+    pub fn wood(&self, name: &str) -> Option<&Wood> {
+        self.woods.iter().find(|wood| wood.name == name)
+    }
+}
+
+pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(&material.name)
+}

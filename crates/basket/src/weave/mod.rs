@@ -1,0 +1,104 @@
+//! The weaving: rows, take-up, lengths, strands and joins.
+
+use serde::Serialize;
+
+use crate::measure::Length;
+use crate::pattern::WeaveKind;
+use crate::stock::{self, Material};
+
+/// The weaving as computed.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Weave {
+    /// How many rows in all.
+    pub rows: u32,
+    /// Length of all weavers on the basket, take-up included, joins not.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// Courses from the base upward.
+    pub courses: Vec<Course>,
+    /// Top of the last row, along the mould.
+    #[serde(rename = "top_along_mm")]
+    pub top_along: Length,
+    /// Top of the last row, as a height.
+    #[serde(rename = "top_height_mm")]
+    pub top_height: Length,
+    /// Share of its height that the weaving loses when it dries.
+    pub shrink: f64,
+    /// Height that opens at the top when the weaving has dried and is packed down.
+    #[serde(rename = "packing_gap_mm")]
+    pub packing_gap: Length,
+    /// Rows to add then.
+    pub rows_to_add: u32,
+    /// Each row from the base upward.
+    pub each_row: Vec<Row>,
+}
+
+/// A run of rows in one weave with one weaver.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Course {
+    /// The weave.
+    pub weave: WeaveKind,
+    /// The weaver.
+    #[serde(serialize_with = "stock::name_only")]
+    pub weaver: Material,
+    /// Number of the first row, counted from 1 at the base.
+    pub first_row: u32,
+    /// How many rows.
+    pub rows: u32,
+    /// Height of one row along the mould.
+    #[serde(rename = "pitch_mm")]
+    pub pitch: Length,
+    /// Bottom of the first row, along the mould.
+    #[serde(rename = "from_mm")]
+    pub from: Length,
+    /// Top of the last row, along the mould.
+    #[serde(rename = "to_mm")]
+    pub to: Length,
+    /// Where the pattern wants the course to end, along the mould; none for a count of rows.
+    #[serde(rename = "wanted_to_mm")]
+    pub wanted_to: Option<Length>,
+    /// Length on the basket, take-up included, joins not.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// Share by which going over and under lengthens the weaver.
+    pub take_up: f64,
+    /// Length to lay out, with the overlaps of the joins.
+    #[serde(rename = "cut_mm")]
+    pub cut: Length,
+    /// How long one strand is.
+    #[serde(rename = "strand_mm")]
+    pub strand: Length,
+    /// How many strands.
+    pub strands: u32,
+    /// Where strands are joined, in weaving order.
+    pub joins: Vec<Join>,
+}
+
+/// A change from a spent strand to a new one.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Join {
+    /// Row in which the spent strand ends.
+    pub row: u32,
+    /// Stave over which the spent strand is cut.
+    pub cut_over: u32,
+    /// Stave behind which the new strand starts.
+    pub start_behind: u32,
+}
+
+/// One round of the weaver.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Row {
+    /// Number, counted from 1 at the base.
+    pub number: u32,
+    /// Number of its course, counted from 1.
+    pub course: u32,
+    /// Middle of the row, along the mould.
+    #[serde(rename = "along_mm")]
+    pub along: Length,
+    /// Middle of the row, as a height.
+    #[serde(rename = "height_mm")]
+    pub height: Length,
+    /// Length of the weaver in this row, take-up included.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+}
