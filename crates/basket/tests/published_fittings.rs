@@ -78,7 +78,7 @@ fn an_ear_is_as_long_as_its_parts() {
     close(ears.length.to_mm(), 50.8 + 10.0 + 15.875 + 6.35, 1e-9);
     close(ears.thickness.to_inches(), 0.375, 1e-12);
     let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();
-    let open = ["ears.placing", "ears.width", "ears.thickness", "ears.hole_height", "ears.tail"];
+    let open = ["ears.placing", "ears.width", "ears.thickness", "ears.hole", "ears.tail"];
     assert_eq!(keys, open, "the material was given");
 }
 
