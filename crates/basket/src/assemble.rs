@@ -107,9 +107,11 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         &mut choices,
     );
     let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut choices);
-    let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
-        Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices)
-    });
+    let handle = pattern
+        .handle
+        .as_ref()
+        .zip(ears.as_ref())
+        .map(|(handle, ears)| Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices));
 
     let mut basket = Basket {
         title: pattern.title.clone(),
@@ -132,7 +134,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     };
     basket.cuts = cuts::list(pattern, &basket);
     basket.steps = steps::list(&basket);
-    basket.findings = findings::check(pattern, &basket);
+    basket.findings = findings::check(pattern, catalogue, &basket);
     basket
 }
 
