@@ -30,7 +30,7 @@ impl Catalogue {
         let file = Section::open(context, "", table.get_ref(), 0..0, keys::SHELF);
         let (_, unit) = units(&file);
         let file = file.with_context(Context { unit, ..context });
-        let shelf = self.with_materials(&materials(&file));
+        let shelf = self.with(&materials(&file));
         let problems = problems.take();
         if problems.is_empty() { Ok(shelf) } else { Err(in_file_order(problems)) }
     }

@@ -26,7 +26,7 @@ pub fn read(text: &str, catalogue: &Catalogue) -> Result<Pattern, Vec<Problem>> 
     let (units, unit) = units(&file);
     let file = file.with_context(Context { unit, ..context });
     let materials = materials::materials(&file);
-    let shelf = catalogue.with_materials(&materials);
+    let shelf = catalogue.with(&materials);
     let file = file.with_context(Context { unit, catalogue: &shelf, problems: &problems });
     let pattern = whole(&file, units, materials);
     let problems = problems.take();

@@ -180,7 +180,7 @@ impl Catalogue {
 
     /// This catalogue with more materials, which stand first and replace those of the same name.
     #[must_use]
-    pub fn with_materials(&self, materials: &[Material]) -> Self {
+    pub fn with(&self, materials: &[Material]) -> Self {
         let replaced = |old: &&Material| !materials.iter().any(|new| new.name == old.name);
         let rest = self.materials.iter().filter(replaced);
         Self { materials: materials.iter().chain(rest).cloned().collect(), woods: self.woods.clone() }
