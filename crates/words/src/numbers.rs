@@ -1,0 +1,107 @@
+//! Numbers and lengths in the reader's language and units.
+
+use basket::Length;
+use basket::measure::Printing;
+use basket::pattern::Units;
+
+use crate::Language;
+
+/// A number with at most this many decimals, in the language's own writing.
+pub(crate) fn decimal(number: f64, decimals: u8, language: Language) -> String {
+    let text = format!("{number:.*}", usize::from(decimals));
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    localised(if text == "-0" { "0" } else { text }, language)
+}
+
+/// To the nearest 1/16 in or 0.5 mm.
+pub(crate) fn length(length: Length, units: Units, language: Language) -> String {
+    printed(length, inches_or(units, 16, 0.5), language)
+}
+
+/// To the nearest 1/32 in or 0.1 mm, below 1/16 in to the nearest 1/64; what is smaller than the
+/// finest mark says so.
+pub(crate) fn fine(length: Length, units: Units, language: Language) -> String {
+    let size = length.abs();
+    let (denominator, finest) = match units {
+        Units::Inches if size < Length::inches(1.0 / 16.0) => (64, Length::inches(1.0 / 64.0)),
+        Units::Inches => (32, Length::inches(1.0 / 64.0)),
+        Units::Millimetres => (32, Length::mm(0.1)),
+    };
+    let printing = inches_or(units, denominator, 0.1);
+    if size > Length::mm(1e-6) && size < finest {
+        return format!("< {}", printed(finest, printing, language));
+    }
+    printed(length, printing, language)
+}
+
+/// Feet or metres.
+pub(crate) fn run(length: Length, units: Units, language: Language) -> String {
+    let printing = match units {
+        Units::Inches => Printing::Feet,
+        Units::Millimetres => Printing::Metres,
+    };
+    printed(length, printing, language)
+}
+
+fn inches_or(units: Units, denominator: u32, step: f64) -> Printing {
+    match units {
+        Units::Inches => Printing::Inches { denominator },
+        Units::Millimetres => Printing::Millimetres { step },
+    }
+}
+
+fn printed(length: Length, printing: Printing, language: Language) -> String {
+    localised(&length.print(printing), language)
+}
+
+/// The language's decimal mark, and a minus that is not a hyphen.
+fn localised(text: &str, language: Language) -> String {
+    text.replace('-', "−").replace('.', language.decimal_mark())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn inches_come_in_lowest_terms() {
+        let say = |inches| length(Length::inches(inches), Units::Inches, Language::English);
+        assert_eq!(say(5.625), "5 5/8 in");
+        assert_eq!(say(0.0), "0 in");
+        assert_eq!(say(-0.5), "−1/2 in");
+        assert_eq!(say(1.99), "2 in");
+        assert_eq!(say(3.0 / 16.0), "3/16 in");
+    }
+
+    #[test]
+    fn millimetres_have_no_false_precision() {
+        let say = |mm| length(Length::mm(mm), Units::Millimetres, Language::English);
+        assert_eq!(say(142.875), "143 mm");
+        assert_eq!(say(142.7), "142.5 mm");
+        assert_eq!(fine(Length::mm(1.4766), Units::Millimetres, Language::English), "1.5 mm");
+    }
+
+    #[test]
+    fn small_lengths_never_print_as_nothing() {
+        let say = |mm, units| fine(Length::mm(mm), units, Language::English);
+        assert_eq!(say(0.3, Units::Inches), "< 1/64 in");
+        assert_eq!(say(0.02, Units::Millimetres), "< 0.1 mm");
+        assert_eq!(say(0.0, Units::Inches), "0 in");
+        assert_eq!(say(0.8, Units::Inches), "1/32 in");
+    }
+
+    #[test]
+    fn runs_are_in_feet_and_metres() {
+        let say = |mm, units| run(Length::mm(mm), units, Language::English);
+        assert_eq!(say(49_073.0, Units::Inches), "161 ft");
+        assert_eq!(say(49_073.0, Units::Millimetres), "49.1 m");
+        assert_eq!(say(2286.0, Units::Inches), "7.5 ft");
+    }
+
+    #[test]
+    fn numbers_have_no_idle_zeros() {
+        assert_eq!(decimal(2.50, 2, Language::English), "2.5");
+        assert_eq!(decimal(-0.001, 1, Language::English), "0");
+        assert_eq!(decimal(-4.25, 2, Language::English), "−4.25");
+    }
+}
