@@ -30,6 +30,7 @@ fn close(measured: f64, published: f64, allowance: f64) {
 fn flat(name: &str, width: Length, thickness: Length) -> Material {
     Material {
         name: name.to_owned(),
+        aliases: Vec::new(),
         kind: Kind::FlatReed,
         width,
         thickness,
