@@ -22,8 +22,9 @@ use crate::error::SheetError;
 /// Version of the format. It rises when a key goes away or changes its meaning.
 const VERSION: u32 = 1;
 
+/// The computed basket as it stands in `basket.json`.
 #[derive(Serialize)]
-struct BasketFile<'a> {
+pub struct BasketFile<'a> {
     format: &'static str,
     version: u32,
     title: &'a str,
@@ -42,7 +43,8 @@ struct BasketFile<'a> {
     choices: Vec<ChoiceEntry>,
     cuts: Vec<CutRow<'a>>,
     steps: Vec<StepEntry>,
-    findings: Vec<FindingEntry>,
+    /// The findings, heaviest first.
+    pub findings: Vec<FindingEntry>,
 }
 
 #[derive(Serialize)]
@@ -65,8 +67,9 @@ struct StepEntry {
     stage: Stage,
 }
 
+/// A finding with its sentences.
 #[derive(Serialize)]
-struct FindingEntry {
+pub struct FindingEntry {
     grade: Grade,
     code: &'static str,
     #[serde(rename = "where")]
@@ -80,12 +83,12 @@ struct FindingEntry {
     why: String,
 }
 
-/// The computed basket as JSON, with all sentences in the reader's language.
+/// The computed basket, ready to be written as JSON, with all sentences in the reader's language.
 ///
 /// # Errors
 /// [`SheetError::Json`] when a number cannot be written.
-pub fn basket_json(basket: &Basket, words: &Words) -> Result<Vec<u8>, SheetError> {
-    let file = BasketFile {
+pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'a>, SheetError> {
+    Ok(BasketFile {
         format: "stavewright-basket",
         version: VERSION,
         title: &basket.title,
@@ -105,8 +108,7 @@ pub fn basket_json(basket: &Basket, words: &Words) -> Result<Vec<u8>, SheetError
         cuts: cuts::rows(basket, words),
         steps: basket.steps.iter().map(|made| step(made, words)).collect(),
         findings: basket.findings.iter().map(|made| finding(made, words)).collect(),
-    };
-    Ok(serde_json::to_vec_pretty(&file)?)
+    })
 }
 
 /// The staves, with the reasons of the candidates as sentences.

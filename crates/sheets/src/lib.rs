@@ -17,9 +17,9 @@ mod press;
 mod scribe;
 mod templates;
 
-pub use basket_json::basket_json;
+pub use basket_json::{BasketFile, FindingEntry, basket_json};
 pub use error::{Mistake, Position, SheetError};
-pub use packet::{Options, PacketFile, SHEETS, packet, sheets};
+pub use packet::{Options, PacketFile, SHEETS, data, packet, sheets};
 pub use paper::Paper;
-pub use press::{Files, Sheet, print};
+pub use press::{Files, Sheet, forget, print};
 pub use templates::Templates;

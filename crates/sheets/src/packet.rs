@@ -1,5 +1,6 @@
 //! All files that are written for one pattern.
 
+use std::panic::resume_unwind;
 use std::thread;
 
 use basket::Basket;
@@ -28,17 +29,21 @@ pub struct Options {
 #[derive(Clone, Debug)]
 pub struct PacketFile {
     /// Its name, such as `handout.pdf`.
-    pub name: String,
+    pub name: &'static str,
     /// What is in it.
     pub bytes: Vec<u8>,
 }
 
-/// The sheets, by the names of their templates.
-pub const SHEETS: [&str; 3] = ["handout", "bench-card", "templates"];
+/// The sheets: name of the template and of the file.
+pub const SHEETS: [(&str, &str); 3] = [
+    ("handout", "handout.pdf"),
+    ("bench-card", "bench-card.pdf"),
+    ("templates", "templates.pdf"),
+];
 
 /// Makes all files for one basket. Nothing is written: that is the caller's part.
 ///
-/// `progress` is told the name of each file when it is ready.
+/// `progress` is told the name of each sheet when its setting begins.
 ///
 /// # Errors
 /// [`SheetError`] when a template is wrong or data cannot be written.
@@ -48,33 +53,47 @@ pub fn packet(
     options: &Options,
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<PacketFile>, SheetError> {
-    let mut packet = Vec::new();
-    let mut ready = |name: &str, bytes: Vec<u8>| {
-        progress(name);
-        packet.push(PacketFile { name: name.to_owned(), bytes });
-    };
-    for sheet in sheets(basket, words, options)? {
-        ready(&format!("{}.pdf", sheet.name), sheet.pdf);
-    }
-    ready("cuts.csv", cuts::csv(basket, words)?);
-    ready("cuts.json", cuts::json(basket, words)?);
-    ready("basket.json", basket_json(basket, words)?);
-    ready("section.svg", figures::section_svg(basket, words).into_bytes());
-    ready("base.svg", figures::base_svg(basket, words).into_bytes());
+    let sheets = sheets(basket, words, options, progress)?;
+    let pdfs = sheets.into_iter().zip(SHEETS);
+    let mut packet: Vec<_> =
+        pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
+    packet.extend(data(basket, words)?);
     Ok(packet)
 }
 
-/// Makes the sheets alone.
+/// Makes the files of the packet that are no sheets: cut lists, the computed basket, drawings.
+///
+/// # Errors
+/// [`SheetError`] when data cannot be written.
+pub fn data(basket: &Basket, words: &Words) -> Result<Vec<PacketFile>, SheetError> {
+    let file = |name, bytes| PacketFile { name, bytes };
+    Ok(vec![
+        file("cuts.csv", cuts::csv(basket, words)?),
+        file("cuts.json", cuts::json(basket, words)?),
+        file("section.svg", figures::section_svg(basket, words).into_bytes()),
+        file("base.svg", figures::base_svg(basket, words).into_bytes()),
+        file("basket.json", serde_json::to_vec_pretty(&basket_json(basket, words)?)?),
+    ])
+}
+
+/// Makes the sheets alone, in the order of [`SHEETS`].
 ///
 /// # Errors
 /// [`SheetError::Template`] when a template is wrong.
-pub fn sheets(basket: &Basket, words: &Words, options: &Options) -> Result<Vec<Sheet>, SheetError> {
+pub fn sheets(
+    basket: &Basket,
+    words: &Words,
+    options: &Options,
+    progress: &mut dyn FnMut(&str),
+) -> Result<Vec<Sheet>, SheetError> {
     let files = files(basket, words, options.paper)?;
     let files = &files;
     let sheets: Vec<_> = thread::scope(|scope| {
-        let set = |name| scope.spawn(move || press::print(name, &options.templates, files));
-        let running: Vec<_> = SHEETS.map(set).into();
-        running.into_iter().map(|sheet| sheet.join().unwrap_or_else(|panic| std::panic::resume_unwind(panic))).collect()
+        let running = SHEETS.map(|(template, name)| {
+            progress(name);
+            scope.spawn(move || press::print(template, &options.templates, files))
+        });
+        running.map(|sheet| sheet.join().unwrap_or_else(|panic| resume_unwind(panic))).into()
     });
     press::tidy();
     sheets.into_iter().collect()

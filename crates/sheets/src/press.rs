@@ -67,8 +67,13 @@ pub fn print(name: &str, templates: &Templates, files: &Files) -> Result<Sheet, 
 }
 
 /// Forgets what earlier sheets left in the typesetter's memory and later ones did not use.
-pub fn tidy() {
+pub(crate) fn tidy() {
     typst::comemo::evict(4);
+}
+
+/// Forgets everything that earlier sheets left in the typesetter's memory.
+pub fn forget() {
+    typst::comemo::evict(0);
 }
 
 /// One sheet being set: its sources and files.
