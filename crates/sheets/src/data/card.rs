@@ -7,16 +7,10 @@ use serde::Serialize;
 use super::weaving;
 use crate::scribe::{Scribe, name};
 
-/// More joins than these do not fit the card beside the tally.
-const MOST_JOINS: usize = 24;
-/// Rows above which the tally takes the place of some joins.
-const MANY_ROWS: u32 = 60;
-
 #[derive(Serialize)]
 pub(crate) struct Card {
     lines: Vec<CardLine>,
     courses: Vec<CardCourse>,
-    joins_shown: usize,
 }
 
 #[derive(Serialize)]
@@ -39,7 +33,6 @@ pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
     Card {
         lines: lines(basket, scribe),
         courses: basket.weave.courses.iter().map(|course| tally(course, scribe)).collect(),
-        joins_shown: if basket.weave.rows > MANY_ROWS { MOST_JOINS / 2 } else { MOST_JOINS },
     }
 }
 
