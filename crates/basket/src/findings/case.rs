@@ -1,0 +1,50 @@
+//! What every check looks at, and how it looks for better stock.
+
+use super::write;
+use crate::assemble::Basket;
+use crate::measure::Length;
+use crate::pattern::{Pattern, Units};
+use crate::stock::{Catalogue, Material};
+
+/// The pattern, the basket it gave, and the stock there is.
+pub(super) struct Case<'a> {
+    pub(super) pattern: &'a Pattern,
+    pub(super) catalogue: &'a Catalogue,
+    pub(super) basket: &'a Basket,
+}
+
+impl Case<'_> {
+    pub(super) fn units(&self) -> Units {
+        self.pattern.units
+    }
+
+    /// The maker's own and the catalogue's materials of one kind that serve, written for a
+    /// pattern: the one nearest in width to what is used now.
+    pub(super) fn stock_like(&self, now: &Material, serves: impl Fn(&Material) -> bool) -> Option<String> {
+        self.pattern
+            .materials
+            .iter()
+            .chain(&self.catalogue.materials)
+            .filter(|other| other.kind == now.kind && other.name != now.name && serves(other))
+            .min_by(|a, b| {
+                let distance = |material: &Material| (material.width - now.width).abs().to_mm();
+                distance(a).total_cmp(&distance(b))
+            })
+            .map(|material| write::name(&material.name))
+    }
+
+    /// Width of the stock that makes the rim.
+    pub(super) fn rim_width(&self) -> Length {
+        self.basket.rim.outer.stock.width.max(self.basket.rim.inner.stock.width)
+    }
+
+    /// Way round the rim at the staves' middle.
+    pub(super) fn rim_girth(&self) -> Length {
+        (self.basket.rim.radius + self.basket.staves.thickness / 2.0) * std::f64::consts::TAU
+    }
+
+    /// Width of a stave at the middle of the rim.
+    pub(super) fn stave_width_at_rim(&self) -> Length {
+        self.basket.staves.width_at(self.basket.rim.along + self.rim_width() / 2.0)
+    }
+}
