@@ -18,13 +18,12 @@ impl Case<'_> {
         self.pattern.units
     }
 
-    /// The maker's own and the catalogue's materials of one kind that serve, written for a
-    /// pattern: the one nearest in width to what is used now.
+    /// The materials of the same kind that serve, written for a pattern: the one nearest in width to
+    /// what is used now.
     pub(super) fn stock_like(&self, now: &Material, serves: impl Fn(&Material) -> bool) -> Option<String> {
-        self.pattern
+        self.catalogue
             .materials
             .iter()
-            .chain(&self.catalogue.materials)
             .filter(|other| other.kind == now.kind && other.name != now.name && serves(other))
             .min_by(|a, b| {
                 let distance = |material: &Material| (material.width - now.width).abs().to_mm();
@@ -36,11 +35,6 @@ impl Case<'_> {
     /// Width of the stock that makes the rim.
     pub(super) fn rim_width(&self) -> Length {
         self.basket.rim.outer.stock.width.max(self.basket.rim.inner.stock.width)
-    }
-
-    /// Way round the rim at the staves' middle.
-    pub(super) fn rim_girth(&self) -> Length {
-        (self.basket.rim.radius + self.basket.staves.thickness / 2.0) * std::f64::consts::TAU
     }
 
     /// Width of a stave at the middle of the rim.

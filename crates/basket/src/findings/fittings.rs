@@ -51,7 +51,7 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
         .max_by(|a, b| a.0.off_stave.abs().to_mm().total_cmp(&b.0.off_stave.abs().to_mm()))?;
     let measured = behind(case, ears, ear.off_stave);
     (measured < limit).then(|| {
-        let place = Place::from(Part::Ears).number(number).at(case.basket.rim.height);
+        let place = Place::from(Part::Ears).number(number).at(case.basket.weave.top_height);
         Finding::new(Grade::Care, "pin-misses-stave", place, measured, limit)
             .arg("stave", ear.stave)
             .arg("off", ear.off_stave.abs())
@@ -70,13 +70,16 @@ fn off_opposite(ears: &Ears) -> Option<Finding> {
     })
 }
 
-/// An ear wider than its stave and the gaps beside it pushes the neighbours aside.
+/// An ear wider than its stave and the gaps beside it wants a tail that is narrowed to go down
+/// behind one stave; wider than its neighbours too, it covers pins and pushes the wall out of round.
 fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let stave = case.stave_width_at_rim();
-    let limit = stave + case.basket.staves.gap_rim * 2.0;
+    let (stave, gap) = (case.stave_width_at_rim(), case.basket.staves.gap_rim);
+    let (tail, most) = (stave + gap * 2.0, stave * 3.0 + gap * 2.0);
+    let (grade, limit) = if ears.width > most { (Grade::Care, most) } else { (Grade::Note, tail) };
     (ears.width > limit).then(|| {
-        Finding::new(Grade::Care, "ear-too-wide", Part::Ears, ears.width, limit)
+        Finding::new(grade, "ear-too-wide", Part::Ears, ears.width, limit)
             .arg("stave", stave)
-            .remedy("ears.width", write::at_most(limit, case.units()))
+            .arg("tail", tail)
+            .remedy("ears.width", write::at_most(tail, case.units()))
     })
 }

@@ -27,7 +27,7 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         Finding::new(grade, "handle-fouls-rim", Part::Handle, room, SWING_ROOM)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
-            .remedy("ears.hole_height", write::at_least(higher, case.units()))
+            .remedy("ears.hole", write::at_least(higher, case.units()))
     })
 }
 

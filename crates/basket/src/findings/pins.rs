@@ -27,10 +27,9 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
 fn longer(case: &Case<'_>) -> Option<String> {
     let pins = &case.basket.pins;
     let length = |pin: &Material| pin.length.unwrap_or(Length::ZERO).to_mm();
-    case.pattern
+    case.catalogue
         .materials
         .iter()
-        .chain(&case.catalogue.materials)
         .filter(|pin| {
             pin.kind == pins.stock.kind && pin.length.is_some_and(|length| length >= pins.length_needed)
         })

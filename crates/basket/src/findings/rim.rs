@@ -8,10 +8,12 @@ use crate::rim::Hoop;
 
 /// Strain beyond this many times the stock's limit breaks it (common practice).
 const BREAKS: f64 = 1.5;
+/// A thinner hoop is a little nearer to its bend's middle; room for that.
+const SAFE: f64 = 1.1;
 /// A scarf wants a lap of at least this many thicknesses (*Wood Handbook*, Forest Products
 /// Laboratory, FPL-GTR-190, 2010, scarf joints: 8 to 12 for glued wood).
 const LAP_THICKNESSES: f64 = 8.0;
-/// Room between the end of a scarf and the middle of an ear (common practice: 1/2 in).
+/// Room between the end of a scarf and an ear (common practice: 1/2 in).
 const CLEAR_OF_EAR: Length = Length::inches(0.5);
 /// Room between the scarfs of the two hoops (common practice: 1 in; a maker's lashing tutorial
 /// puts them on opposite sides).
@@ -44,7 +46,7 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
         let grade = if hoop.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
         let strain_per_mm = hoop.bend_strain / hoop.stock.thickness.to_mm();
         let thinner = case.stock_like(&hoop.stock, |other| {
-            other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() * 1.05 <= limit)
+            other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() * SAFE <= limit)
         });
         Finding::new(
             grade,

@@ -83,7 +83,7 @@ fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding
             .arg("from", case.basket.mould.profile.at(course.from).height);
         match ends_by(case, number) {
             Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), "4"),
-            _ => finding.remedy(key(number, "until"), write::at_least(top, case.units())),
+            _ => finding.remedy(key(number, "until"), at_height(top, case)),
         }
     })
 }
@@ -137,6 +137,11 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
 fn rows_to(case: &Case<'_>, course: &Course) -> u32 {
     let room = case.basket.mould.arc - case.rim_width() - course.from;
     (room / course.pitch).floor().clamp(1.0, 1e6) as u32
+}
+
+fn at_height(height: Length, case: &Case<'_>) -> String {
+    let height = write::at_least(height, case.units());
+    format!("\"height {}\"", height.trim_matches('"'))
 }
 
 fn below_top(length: Length, case: &Case<'_>) -> String {
