@@ -22,7 +22,7 @@ use crate::stock::{self, Catalogue, Kind, Material, PutUp};
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
 /// Lap as a multiple of the hoop's thickness: glued scarfs slope 1 in 8 to 1 in 12 (Forest Products
-/// Laboratory, Wood Handbook, FPL-GTR-190, 2010, ch. 10).
+/// Laboratory, Wood Handbook, FPL-GTR-190, 2010, scarf joints).
 const LAP_TIMES: f64 = 10.0;
 /// Shortest and longest lap chosen (common practice; a basket maker's lashing tutorial has 2 to 3 in).
 const LAP_RANGE: (Length, Length) = (Length::inches(2.0), Length::inches(4.0));
@@ -214,6 +214,7 @@ pub(crate) fn short_way(from: f64, to: f64) -> f64 {
 pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length) -> Material {
     Material {
         name: name.to_owned(),
+        aliases: Vec::new(),
         kind,
         width,
         thickness,
@@ -229,7 +230,7 @@ pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length)
 fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
     let usual_width = Length::inches(0.375);
     let nearest = || {
-        let half_rounds = catalogue.materials.iter().filter(|material| material.kind == Kind::HalfRoundReed);
+        let half_rounds = catalogue.of_kind(Kind::HalfRoundReed);
         let off = |material: &Material| (material.width - usual_width).abs().to_mm();
         half_rounds.min_by(|a, b| off(a).total_cmp(&off(b)))
     };

@@ -100,8 +100,7 @@ impl Ears {
         };
         let width = size(pattern.width, "ears.width", usual.width, usual.reason);
         let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
-        let hole_height =
-            size(pattern.hole_height, "ears.hole_height", HOLE_HEIGHT, "choice-ears-hole-height");
+        let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
         let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
 
         let places = Places::of(placing, staves.count);
@@ -141,7 +140,7 @@ impl Places {
         let facing = 2 * count;
         let quarters = match placing {
             EarPlacing::OnStaves => [0, count.div_ceil(2) % count * 4],
-            EarPlacing::StaveAndGap if count % 2 == 0 => [0, facing + 2],
+            EarPlacing::StaveAndGap if count.is_multiple_of(2) => [0, facing + 2],
             EarPlacing::StaveAndGap | EarPlacing::ByAngle => [0, facing],
             EarPlacing::Shared => [1, facing + 1],
         };
@@ -181,8 +180,10 @@ impl Places {
 /// From the nearest stave's middle to a place in quarters: −1 to 2.
 fn quarters_from_stave(place: u64) -> i64 {
     match place % 4 {
-        3 => -1,
-        off => off as i64,
+        0 => 0,
+        1 => 1,
+        2 => 2,
+        _ => -1,
     }
 }
 

@@ -89,11 +89,10 @@ pub fn length_needed(stack: Length, diameter: Length) -> Length {
 
 /// The pinned staves in order of number, and what happens where the round closes.
 fn places(every: Every, count: u32, scarf_turn: f64) -> (Vec<u32>, PinMeeting) {
-    let even = count % 2 == 0;
     if every == Every::Stave || count < 3 {
         return ((1..=count).collect(), PinMeeting::Even);
     }
-    if even {
+    if count.is_multiple_of(2) {
         return ((1..=count).step_by(2).collect(), PinMeeting::Even);
     }
     let before = (scarf_turn.rem_euclid(1.0) * f64::from(count)) as u32 % count;
@@ -107,7 +106,7 @@ fn places(every: Every, count: u32, scarf_turn: f64) -> (Vec<u32>, PinMeeting) {
 /// The shortest pin that is long enough (of equals the thinnest, which splits a stave least), else
 /// the longest.
 fn choose_stock(catalogue: &Catalogue, stack: Length, choices: &mut Vec<Choice>) -> Material {
-    let pins = || catalogue.materials.iter().filter(|material| material.kind == Kind::Pin);
+    let pins = || catalogue.of_kind(Kind::Pin);
     let size = |pin: &Material| (pin.length.unwrap_or(Length::ZERO).to_mm(), pin.width.to_mm());
     let order = |a: &&Material, b: &&Material| {
         let ((length_a, width_a), (length_b, width_b)) = (size(a), size(b));
