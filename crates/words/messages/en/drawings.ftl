@@ -36,3 +36,4 @@ drawing-place-last-row = top of the last row, { $from }
 drawing-place-rim = rim, lower edge, { $from }
 drawing-place-trim = trim here, { $from }
 drawing-place-tip = tip, { $from }
+drawing-view-description = { $title }, finished, from the front: { $count } staves, { $rows } rows, rim, lashing and, where it has them, ears and handle.
