@@ -6,10 +6,13 @@
 
 mod bail;
 mod base_plan;
+mod cut;
+mod detail;
 mod dimension;
 mod drawing;
 mod elevation;
 mod rim_shape;
+mod section;
 mod stave;
 mod strip;
 mod svg;
@@ -21,6 +24,7 @@ mod wall;
 pub use base_plan::{base_disc, base_plan};
 pub use dimension::Dimension;
 pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
+pub use section::section;
 pub use stave::stave_template;
 pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use view::view;
