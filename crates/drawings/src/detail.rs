@@ -7,7 +7,7 @@ use words::Words;
 
 use crate::cut::Cut;
 use crate::dimension::{Dimension, pointer};
-use crate::drawing::{Drawing, Label, Tone};
+use crate::drawing::{Drawing, Label};
 use crate::rim_shape::RimShape;
 use crate::section::scale_name;
 use crate::text::{fine_both, spread};
@@ -27,41 +27,28 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let scale = SCALES.into_iter().find(|scale| scale * size <= MOST).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
-    cut.disc(&mut drawing, from);
     let first = basket.weave.courses.first().map_or(Length::ZERO, |course| course.pitch);
     let rows = first * 3.0;
     cut.stave(&mut drawing, cut.wall.foot(), rows);
     cut.weavers(&mut drawing, Length::ZERO, rows);
+    cut.disc(&mut drawing, from);
 
-    let (edge, middle) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm() / 2.0);
-    let half = base.groove_width.to_mm() / 2.0;
+    let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
+    let (root, cheek) = (base.groove_radius.to_mm(), low / 2.0 - base.groove_width.to_mm() / 2.0);
     let at = |x: f64, height: f64| cut.place(Point::new(x, height));
-    let low = at(edge, -base.thickness.to_mm()).y;
-    let root = base.groove_radius.to_mm();
-    let depth = [at(root, middle - half), at(edge, -base.thickness.to_mm())];
-    Dimension::level(depth, low + 6.0, fine_both(words, base.groove_depth)).draw(&mut drawing);
-    let width = [at(root, middle + half), at(root, middle - half)];
-    let left = at(from, 0.0).x;
-    let _ = left;
-    notes(
-        &mut drawing,
-        at(edge, 0.0).x + 5.0,
-        &[
-            (
-                cut.on_wall(rows * 0.9, staves.thickness.to_mm() / 2.0),
-                note(words, "drawing-stave-thick", staves.thickness),
-            ),
-            (
-                at(edge - base.groove_depth.to_mm() * 0.35, middle - half),
-                note(words, "drawing-groove-wide", base.groove_width),
-            ),
-            (
-                at(edge - 1.0, -base.thickness.to_mm() * 0.86),
-                note(words, "drawing-base-thick", base.thickness),
-            ),
-        ],
-    );
-    let _ = width;
+    let depth = [at(root, cheek), at(edge, low)];
+    Dimension::level(depth, at(edge, low).y + 6.0, fine_both(words, base.groove_depth)).draw(&mut drawing);
+    let column = at(edge, 0.0).x + 5.0;
+    let groove = note(words, "drawing-part-groove", base.groove_width);
+    let disc = note(words, "drawing-part-base", base.thickness);
+    notes(&mut drawing, column, &[
+        (at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove),
+        (at(edge - 1.0, low * 0.86), disc),
+    ]);
+    let stave = note(words, "drawing-part-stave", staves.thickness);
+    let stave = Label::new(stave, at(from, 0.0) - Vec2::new(0.0, 5.0)).sized(Label::SMALL);
+    pointer(&mut drawing, cut.on_wall(Length::ZERO, staves.thickness.to_mm() / 2.0), (stave.bounds().x1 + 1.0, stave.at.y));
+    drawing.label(stave);
     headed(drawing, words, "drawing-detail-groove", scale)
 }
 
@@ -85,20 +72,20 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
     let shape = RimShape::of(basket);
     let top = shape.lashing.iter().map(|at| at.y).fold(height, f64::max);
     let mut named = vec![
-        (at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4), words.term("drawing-outer-hoop")),
-        (at(height * 0.5, outer + 0.6), note(words, "drawing-pin", basket.pins.length)),
-        (at(height * 0.2, inner * 0.5), words.term("drawing-inner-hoop")),
-        (at(-last.to_mm() * 0.9, thickness * 0.5), words.term("drawing-stave")),
+        (at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4), words.term("drawing-part-outer-hoop")),
+        (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.pins.length)),
+        (at(height * 0.2, inner * 0.5), words.term("drawing-part-inner-hoop")),
+        (at(-last.to_mm() * 0.9, thickness * 0.5), words.term("drawing-part-stave-name")),
     ];
     if basket.filler.is_some() {
-        named.insert(0, (at(height + 0.5, thickness / 2.0), words.term("drawing-filler")));
+        named.insert(0, (at(height + 0.5, thickness / 2.0), words.term("drawing-part-filler")));
     }
     let right = shape.lashing.iter().map(|at| at.x).fold(0.0, f64::max);
     let edge = at(height / 2.0, right).x;
-    named.insert(0, (at(top, thickness / 2.0 + 0.2), words.term("drawing-lashing")));
+    named.insert(0, (at(top, thickness / 2.0 + 0.2), words.term("drawing-part-lashing")));
     notes(&mut drawing, edge + 6.0, &named);
     let stack = [at(height / 2.0, inner), at(height / 2.0, outer)];
-    let low = at(0.0, 0.0).y + 13.0;
+    let low = drawing.bounds().y1 + 4.0;
     Dimension::level(stack, low, fine_both(words, rim.stack)).draw(&mut drawing);
     headed(drawing, words, "drawing-detail-rim", scale)
 }
@@ -121,6 +108,5 @@ fn headed(mut drawing: Drawing, words: &Words, id: &str, scale: f64) -> Drawing 
     let bounds = drawing.bounds();
     let text = format!("{}, {}", words.term(id), scale_name(scale));
     drawing.label(Label::new(text, (bounds.x0, bounds.y0 - 4.0)));
-    let _ = Tone::White;
     drawing.fitted(0.0)
 }

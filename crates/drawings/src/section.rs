@@ -35,7 +35,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     halves(&mut drawing, basket, scale, &sizes);
     dimensions(&mut drawing, basket, words, scale, &sizes);
 
-    let right = sizes.rim_radius * scale + 24.0;
+    let right = sizes.rim_radius * scale + 17.5;
     let rim = detail::rim(basket, words);
     let groove = detail::groove(basket, words);
     let low = -sizes.bottom * scale + 18.0;
@@ -49,7 +49,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
 
 /// A scale as makers write it, such as `1 : 2`.
 pub(crate) fn scale_name(scale: f64) -> String {
-    let plain = |number: f64| format!("{:.2}", number).trim_end_matches('0').trim_end_matches('.').to_owned();
+    let plain = |number: f64| format!("{number:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
     if scale >= 1.0 { format!("{} : 1", plain(scale)) } else { format!("1 : {}", plain(1.0 / scale)) }
 }
 
@@ -91,13 +91,13 @@ fn halves(drawing: &mut Drawing, basket: &Basket, scale: f64, sizes: &Sizes) {
     drawing.fill(cover, Tone::White);
     cut.behind(drawing);
     cut.mould(drawing);
-    cut.disc(drawing, 0.0);
-    cut.hole(drawing);
     if let Some(front) = &front {
         front.ears(drawing);
     }
     cut.stave(drawing, cut.wall.foot(), basket.rim.along + basket.rim.height);
     cut.weavers(drawing, Length::ZERO, basket.rim.along);
+    cut.disc(drawing, 0.0);
+    cut.hole(drawing);
     cut.ear_tail(drawing);
     cut.rim(drawing);
     if let Some(front) = &front {
@@ -114,7 +114,6 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     let base = basket.base.diameter.to_mm() / 2.0;
     let bottom = -sizes.bottom * scale;
     let across = |radius: f64, height: f64| [place(-radius, height), place(radius, height)];
-    let inner = basket.rim.inner_radius().to_mm();
     let levels = [
         Dimension::level(across(base, sizes.bottom), bottom + 8.0, both(2.0 * base)),
         Dimension::level(
@@ -128,27 +127,25 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     let weaving = basket.weave.top_height.to_mm();
     let wall = basket.mould.profile.at(basket.weave.top_along).radius.to_mm();
     let uprights = [
-        Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 6.0, both(weaving)),
+        Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 4.5, both(weaving)),
         Dimension::upright(
             [place(base, sizes.bottom), place(sizes.rim_radius, sizes.rim_top)],
-            right + 8.0,
+            right + 6.5,
             both(sizes.rim_top - sizes.bottom),
         ),
         Dimension::upright(
             [place(base, sizes.bottom), place(0.0, sizes.top)],
-            right + 15.0,
+            right + 13.0,
             both(sizes.top - sizes.bottom),
         ),
     ];
-    let _ = inner;
     let overall = basket.ears.is_some();
     for dimension in levels.iter().chain(uprights.iter().take(if overall { 3 } else { 2 })) {
         dimension.draw(drawing);
     }
-    let heading = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale)))]);
-    drawing.label(Label::new(heading, (left, bottom + 20.0)).sized(Label::SMALL));
+    let mut notes = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale)))]);
     if basket.handle.is_some() {
-        let text = words.term("drawing-handle-down");
-        drawing.label(Label::new(text, (0.0, -sizes.rim_top * scale - 3.0)).middle().sized(Label::SMALL));
+        notes = format!("{notes}; {}", words.term("drawing-handle-down"));
     }
+    drawing.label(Label::new(notes, (left, bottom + 20.0)).sized(Label::SMALL));
 }

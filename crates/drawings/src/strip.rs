@@ -18,6 +18,8 @@ use crate::text::fine_both;
 const TAB: f64 = 15.0;
 /// Height of a spacing strip in mm.
 const HEIGHT: f64 = 27.0;
+/// A shorter remnant of a bar at the strip's end is left out, in mm.
+const LEAST: f64 = 2.0;
 /// More staves than this are marked no longer one by one.
 const MOST: u32 = 2000;
 
@@ -190,7 +192,7 @@ impl Strip<'_> {
     fn span(&self, drawing: &mut Drawing, (from, to): (f64, f64), y: f64, text: String) {
         for shift in [-self.girth, 0.0, self.girth] {
             let (start, end) = ((from + shift).max(0.0), (to + shift).min(self.girth));
-            if start < end {
+            if end - start > LEAST {
                 drawing.line((start, y), (end, y), Line::Outline);
                 for x in [start, end] {
                     drawing.line((x, y - 1.3), (x, y + 1.3), Line::Edge);
