@@ -45,8 +45,7 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
     plan.disc(&mut drawing);
     drawing.stroke(Circle::new(Point::ZERO, basket.base.groove_radius.to_mm().max(0.0)), Line::Hidden);
-    drawing.line((0.0, plan.edge * -1.04), (0.0, plan.edge * 1.04), Line::Centre);
-    drawing.line((plan.edge * -1.04, 0.0), (plan.edge * 1.04, 0.0), Line::Centre);
+    plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
     drawing.fitted(1.5)
 }
@@ -73,6 +72,15 @@ impl Plan<'_> {
         drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
         drawing.shape(Circle::new(Point::ZERO, base.plug_diameter.to_mm() / 2.0), Tone::Pale, Line::Hidden);
         drawing.shape(Circle::new(Point::ZERO, base.screw_hole.to_mm() / 2.0), Tone::White, Line::Edge);
+    }
+
+    /// A cross in the middle and a mark at each quarter of the edge.
+    fn quarters(&self, drawing: &mut Drawing) {
+        for quarter in 0..4 {
+            let turn = f64::from(quarter) / 4.0;
+            drawing.line(at(turn, 0.0), at(turn, 3.5), Line::Edge);
+            drawing.line(at(turn, self.edge - 3.0), at(turn, self.edge + 3.0), Line::Edge);
+        }
     }
 
     fn turns(&self) -> impl Iterator<Item = (u32, f64)> {

@@ -15,7 +15,7 @@ use crate::rim_shape::RimShape;
 use crate::wall::Wall;
 
 /// Steps up a stave.
-const STEPS: u32 = 28;
+const STEPS: u32 = 18;
 /// More staves or rows than this are not drawn one by one.
 const MOST: u32 = 600;
 /// Share of its pitch that a row covers.
