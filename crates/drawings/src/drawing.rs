@@ -296,12 +296,6 @@ impl Drawing {
         self.frame = self.bounds().inflate(margin, margin);
         self
     }
-    /// The same drawing in a frame of its own.
-    #[must_use]
-    pub fn framed(mut self, frame: Rect) -> Self {
-        self.frame = frame;
-        self
-    }
     /// What is seen of it through a window; items that lie wholly outside are left out.
     #[must_use]
     pub fn window(&self, window: Rect) -> Self {

@@ -24,9 +24,8 @@ mod tests {
 
     #[test]
     fn ticks_are_round_and_few() {
-        let in_inches: Vec<f64> =
-            ticks(Length::inches(4.2), Units::Inches, 6).iter().map(|tick| tick.to_inches()).collect();
-        assert_eq!(in_inches, [0.0, 1.0, 2.0, 3.0, 4.0]);
+        let in_inches = ticks(Length::inches(4.2), Units::Inches, 6);
+        assert_eq!(in_inches, [0.0, 1.0, 2.0, 3.0, 4.0].map(Length::inches));
         let in_mm = ticks(Length::mm(7.0), Units::Millimetres, 6);
         assert_eq!(in_mm, [0.0, 2.0, 4.0, 6.0].map(Length::mm));
     }

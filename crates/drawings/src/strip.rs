@@ -58,7 +58,7 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
         strip.pins(&mut drawing);
         strip.scarfs(&mut drawing);
     }
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, HEIGHT + 1.0))
+    drawing.fitted(1.0)
 }
 
 /// Girth of the base at the edge over the groove.
@@ -96,7 +96,7 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     }
     strip.ears(&mut drawing, hoop + 6.5);
     strip.quarters(&mut drawing, hoop + below, words.term("drawing-drilling-short"));
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, hoop + below + 1.0))
+    drawing.fitted(1.0)
 }
 
 struct Strip<'a> {

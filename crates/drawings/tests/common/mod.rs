@@ -6,31 +6,31 @@ use basket::{Basket, Catalogue, assemble};
 use drawings::{At, Drawing, Item, Label};
 use words::{Language, Words};
 
-pub const HARBOUR: &str = include_str!("../../../../patterns/harbour-bread-basket.toml");
-pub const FERRY: &str = include_str!("../../../../patterns/ferry-egg-basket.toml");
-pub const CHANNEL: &str = include_str!("../../../../patterns/channel-marker.toml");
+pub(crate) const HARBOUR: &str = include_str!("../../../../patterns/harbour-bread-basket.toml");
+pub(crate) const FERRY: &str = include_str!("../../../../patterns/ferry-egg-basket.toml");
+pub(crate) const CHANNEL: &str = include_str!("../../../../patterns/channel-marker.toml");
 
 /// Baskets at the edges of what can be written: small, large, straight, closing in, crowded, bare.
-pub const ODD: [&str; 6] = [
-    "title = \"Thimble\"\nunits = \"mm\"\n[mould]\nform = \"straight\"\nbase = \"20\"\nrim = \"20\"\nheight = \"15\"\n[ears]\n[handle]\n",
-    "title = \"Tun\"\nunits = \"mm\"\n[mould]\nform = \"cone\"\nbase = \"900\"\nrim = \"1500\"\nheight = \"900\"\n",
-    "title = \"Plate\"\nunits = \"mm\"\n[mould]\nform = \"bowl\"\nbase = \"100\"\nrim = \"400\"\nheight = \"20\"\n[ears]\n[handle]\n",
+pub(crate) const ODD: [&str; 6] = [
+    "title = \"Thimble\"\nunits = \"mm\"\n[mould]\nside = \"straight\"\nbase = \"20\"\nrim = \"20\"\nheight = \"15\"\n[ears]\n[handle]\n",
+    "title = \"Tun\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"900\"\nrim = \"1500\"\nheight = \"900\"\n",
+    "title = \"Plate\"\nunits = \"mm\"\n[mould]\nside = \"bowl\"\nbase = \"100\"\nrim = \"400\"\nheight = \"20\"\n[ears]\n[handle]\n",
     "title = \"Jar\"\nunits = \"mm\"\n[mould]\ngirths = [[\"0\", \"560\"], [\"60\", \"760\"], [\"180\", \"300\"]]\n",
-    "title = \"Crowd\"\nunits = \"mm\"\n[mould]\nform = \"cone\"\nbase = \"150\"\nrim = \"250\"\nheight = \"120\"\n[staves]\ncount = 107\n[lashing]\nstyle = \"crossed\"\n",
-    "title = \"Three <& \\\"odd\\\">\"\nunits = \"mm\"\n[mould]\nform = \"cone\"\nbase = \"50\"\nrim = \"250\"\nheight = \"220\"\n[base]\ndiameter = \"5\"\ngroove = { depth = \"50\", width = \"0.1\" }\n[staves]\ncount = 3\n[ears]\n[handle]\n",
+    "title = \"Crowd\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"150\"\nrim = \"250\"\nheight = \"120\"\n[staves]\ncount = 107\n[lashing]\nstyle = \"crossed\"\n",
+    "title = \"Three <& \\\"odd\\\">\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"50\"\nrim = \"250\"\nheight = \"220\"\n[base]\ndiameter = \"5\"\ngroove = { depth = \"2.4\", width = \"0.1\" }\n[staves]\ncount = 3\n[ears]\n[handle]\n",
 ];
 
-pub fn basket(pattern: &str) -> Basket {
+pub(crate) fn basket(pattern: &str) -> Basket {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(pattern, catalogue).expect("the pattern can be read");
     assemble(&pattern, catalogue)
 }
 
-pub fn words(basket: &Basket) -> Words {
+pub(crate) fn words(basket: &Basket) -> Words {
     Words::new(Language::English, basket.units)
 }
 
-pub fn all(basket: &Basket) -> Vec<Drawing> {
+pub(crate) fn all(basket: &Basket) -> Vec<Drawing> {
     let words = &words(basket);
     let mut all = vec![
         drawings::view(basket, words),
@@ -49,7 +49,7 @@ pub fn all(basket: &Basket) -> Vec<Drawing> {
     all
 }
 
-pub fn labels(drawing: &Drawing) -> impl Iterator<Item = &Label> {
+pub(crate) fn labels(drawing: &Drawing) -> impl Iterator<Item = &Label> {
     drawing.items().iter().filter_map(|item| match item {
         Item::Label(label) => Some(label),
         Item::Path { .. } => None,
