@@ -15,9 +15,9 @@ finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stand
     .why = The staves bridge that distance free, and each bends where it likes.
     .remedy = Make the base larger.
 
-finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Half the depth of the groove is { $limit }.
-    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose.
-    .remedy = Choose a wood that moves less, or cut a deeper groove. Do not glue the feet.
+finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
+    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose. Do not glue the feet.
+    .remedy = Choose a wood that moves less, or cut a deeper groove.
 
 finding-groove-too-narrow = The groove is { $measured } wide, but { $stock } is { $limit } thick.
     .why = The staves do not go in.
@@ -160,14 +160,14 @@ finding-handle-fouls-rim = The end of the handle clears the rim by { $measured }
     .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.
     .remedy = Put the rivet hole higher in the ear.
 
-finding-handle-cannot-fold = The handle comes to rest on the rim, { $measured } above level.
-    .why = It rises { $rise }, less than the rim reaches out, so it stands up in the way of a lid, a cloth and the next basket of a nest.
-    .remedy = Give the handle a higher rise, so that it passes outside the rim.
+finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $measured } above level. Up to { $limit } does no harm.
+    .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
+    .remedy = Put the rivet hole higher in the ear.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
     .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.
     .remedy = Place the ears so that they face each other.
 
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
-    .why = There is not enough metal to form a head, and the handle comes off.
-    .remedy = Use a longer rivet.
+    .why = Without enough metal the head is small, and the handle works itself off.
+    .remedy = Use a longer rivet, or thin what it goes through.
