@@ -1,6 +1,6 @@
 //! Does the handle swing, fold and hang level?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::fittings::{Fold, Handle};
 use crate::measure::{Angle, Length};
@@ -23,7 +23,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let room = handle.swing_clearance;
-    (room < SWING_ROOM).then(|| {
+    room.falls_short_of(SWING_ROOM).then(|| {
         let grade = if room < Length::ZERO { Grade::Stop } else { Grade::Care };
         let higher = handle.pivot_height + (SWING_ROOM - room);
         Finding::new(grade, "handle-fouls-rim", Part::Handle, room, SWING_ROOM)
@@ -64,7 +64,7 @@ fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
 /// A head wants 1.5 diameters (a how-to article on rivets); with one diameter it is small but holds.
 fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let length = handle.rivet.length?;
-    (length < handle.rivet_length).then(|| {
+    length.falls_short_of(handle.rivet_length).then(|| {
         let grade = if length <= handle.grip {
             Grade::Stop
         } else if length < handle.grip + handle.rivet.width {
@@ -88,10 +88,10 @@ fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
     thinner(ears.thickness, by, case)
 }
 
-/// A thickness less this, as long as half of it is left.
+/// A thickness less this, as long as two thirds of it are left.
 fn thinner(thickness: Length, by: Length, case: &Case<'_>) -> Option<String> {
     let left = thickness - by;
-    (left > thickness / 2.0).then(|| write::at_most(left, case.units()))
+    (left > thickness * (2.0 / 3.0)).then(|| write::at_most(left, case.units()))
 }
 
 /// The rivet nearest in diameter that is long enough for its own head.

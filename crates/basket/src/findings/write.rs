@@ -27,9 +27,9 @@ pub(super) fn name(name: &str) -> String {
     format!("\"{escaped}\"")
 }
 
-/// A straight taper.
-pub(super) fn taper(from: Length, foot: Length, units: Units) -> String {
-    format!("{{ from = {}, foot = {} }}", near(from, units), at_most(foot, units))
+/// A straight taper to a foot that is already written.
+pub(super) fn taper(from: Length, foot: &str, units: Units) -> String {
+    format!("{{ from = {}, foot = {foot} }}", near(from, units))
 }
 
 /// The largest odd whole number that is not above this.

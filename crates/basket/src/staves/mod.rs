@@ -163,6 +163,7 @@ impl Staves {
 fn assumed_stock() -> Material {
     Material {
         name: "flat oval reed 1/4 in".to_owned(),
+        aliases: Vec::new(),
         kind: Kind::FlatOvalReed,
         width: Length::inches(0.25),
         thickness: Length::mm(2.0),

@@ -57,7 +57,7 @@ finding-gap-too-wide = The gap between staves is { $measured } here. It should n
 
 finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
     .why = The outer fibres crack at the bend, where it shows most and matters most.
-    .remedy = Use thinner stock, or thin the staves at the bend.
+    .remedy = Use thinner stock, or a thicker base, which makes the bend rounder; or thin the staves at the bend.
 
 finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
     .why = A stave that ends below the top of the rim is not held by it.
