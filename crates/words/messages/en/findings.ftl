@@ -156,7 +156,7 @@ finding-ear-too-wide = The ears are { $measured } wide on staves { $stave } wide
     .why = A tail wider than { $tail } does not go down beside its stave without pushing the neighbours aside.
     .remedy = Make the ears narrower, or narrow their tails.
 
-finding-handle-fouls-rim = The end of the handle clears the rim by { $measured }. It needs { $limit }.
+finding-handle-fouls-rim = Between the end of the handle and the rim there is { $measured } of room as it swings. It needs { $limit }.
     .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.
     .remedy = Put the rivet hole higher in the ear.
 
