@@ -22,7 +22,7 @@ pub use finding::FindingText;
 pub use language::Language;
 
 /// A reader: language and units.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Words {
     language: Language,
     units: Units,

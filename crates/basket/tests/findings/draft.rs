@@ -70,18 +70,15 @@ pub(crate) fn set(table: &mut Table, key: &str, value: &str) {
         return;
     };
     let inner = value.to_string();
-    match first.split_once('[') {
-        Some((list, number)) => {
-            let number: usize = number.trim_end_matches(']').parse().expect("a number in brackets");
-            let course = table[list][number - 1].as_table_mut().expect("a course is a table");
-            // A course ends in one way only.
-            course.retain(|key, _| !(["rows", "until"].contains(&key) && ["rows", "until"].contains(&rest)));
-            set(course, rest, &inner);
-        }
-        None => {
-            let section = table.entry(first).or_insert_with(|| Value::Table(Table::new()));
-            set(section.as_table_mut().expect("a section"), rest, &inner);
-        }
+    if let Some((list, number)) = first.split_once('[') {
+        let number: usize = number.trim_end_matches(']').parse().expect("a number in brackets");
+        let course = table[list][number - 1].as_table_mut().expect("a course is a table");
+        // A course ends in one way only.
+        course.retain(|key, _| !(["rows", "until"].contains(&key) && ["rows", "until"].contains(&rest)));
+        set(course, rest, &inner);
+    } else {
+        let section = table.entry(first).or_insert_with(|| Value::Table(Table::new()));
+        set(section.as_table_mut().expect("a section"), rest, &inner);
     }
 }
 
@@ -109,7 +106,7 @@ pub(crate) fn beyond_limit(code: &str, grade: Grade, beyond: Changes) -> Finding
         set(&mut mended, &remedy.key, &remedy.value);
         let left = found(&basket(&mended), code);
         assert!(
-            !left.iter().any(|left| same_place(left, &finding) && still_matters(left, &finding)),
+            !left.iter().any(|left| same_place(left, finding) && still_matters(left, finding)),
             "{code} is not mended by {} = {}: {left:#?}",
             remedy.key,
             remedy.value
