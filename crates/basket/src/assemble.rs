@@ -4,16 +4,19 @@ use serde::Serialize;
 
 use crate::base::Base;
 use crate::choice::Choice;
-use crate::cuts::Cut;
-use crate::findings::Finding;
+use crate::cuts::{self, Cut};
+use crate::findings::{self, Finding};
 use crate::fittings::{Ears, Handle, Pins};
 use crate::lashing::{Filler, Lashing};
+use crate::measure::Length;
 use crate::mould::Mould;
-use crate::pattern::{Finish, Units};
-use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::steps::Step;
-use crate::weave::Weave;
+use crate::pattern::{CoursePattern, Finish, Pattern, Units};
+use crate::rim::{self, Rim};
+use crate::staves::{Needs, Staves};
+use crate::steps::{self, Step};
+use crate::stock::{Catalogue, Kind, Material};
+use crate::weave::layout::lay_out;
+use crate::weave::{self, Weave};
 
 /// Everything computed for one basket. A plain value: nothing in it changes once it is made.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -54,8 +57,103 @@ pub struct Basket {
     pub findings: Vec<Finding>,
 }
 
-/// Computes the whole basket.
-pub fn assemble(pattern: &crate::Pattern, catalogue: &crate::Catalogue) -> Basket {
-    let _ = (pattern, catalogue);
-    unimplemented!()
+/// Computes the whole basket: form, base, staves, weaving, rim, fittings, then what follows from them.
+///
+/// Total: every pattern gives a basket. What cannot be woven is said in its findings.
+pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
+    let catalogue = &catalogue.with_materials(&pattern.materials);
+    let mut choices = Vec::new();
+    let mould = Mould::of(&pattern.mould);
+    let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);
+    let base = Base::of(&pattern.base, stave_thickness, &mould, catalogue, &mut choices);
+
+    let chosen_courses;
+    let courses = if pattern.weave.courses.is_empty() {
+        chosen_courses = weave::defaults::courses(catalogue, &mould, &mut choices);
+        &chosen_courses
+    } else {
+        &pattern.weave.courses
+    };
+    let laid = lay_out(courses, &mould);
+    let top = laid.last().map_or(Length::ZERO, |course| course.to());
+    let rim_stocks = rim::stocks(&pattern.rim, catalogue, &mut choices);
+    let staves = Staves::solve(
+        &pattern.staves,
+        &stave_stocks(catalogue),
+        &mould,
+        &base,
+        &Needs {
+            wall: top,
+            rim: rim_stocks.0.width,
+            weaver: thickest(courses),
+            ears: pattern.ears.is_some(),
+            holds: &|count| courses.iter().all(|course| course.weave.rule().holds(count)),
+        },
+        &mut choices,
+    );
+    let weave = Weave::of(&laid, pattern.weave.shrink, &mould, &staves);
+
+    let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
+    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, rim_radius, &staves, &mut choices));
+    let rim = Rim::of(&pattern.rim, rim_stocks, &mould, &staves, top, ears.as_ref(), &mut choices);
+    let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut choices);
+    let lashing = Lashing::of(
+        &pattern.lashing,
+        catalogue,
+        &rim,
+        &staves,
+        filler.as_ref(),
+        finest(courses).unwrap_or(&rim.outer.stock),
+        &mut choices,
+    );
+    let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut choices);
+    let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
+        Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices)
+    });
+
+    let mut basket = Basket {
+        title: pattern.title.clone(),
+        units: pattern.units,
+        mould,
+        base,
+        staves,
+        weave,
+        rim,
+        filler,
+        lashing,
+        pins,
+        ears,
+        handle,
+        finish: pattern.finish,
+        choices,
+        cuts: Vec::new(),
+        steps: Vec::new(),
+        findings: Vec::new(),
+    };
+    basket.cuts = cuts::list(pattern, &basket);
+    basket.steps = steps::list(&basket);
+    basket.findings = findings::check(pattern, &basket);
+    basket
+}
+
+/// The stock that staves may be cut from when the pattern leaves it open.
+fn stave_stocks(catalogue: &Catalogue) -> Vec<Material> {
+    let fit = |material: &&Material| {
+        matches!(material.kind, Kind::FlatOvalReed | Kind::FlatReed | Kind::BinderCane | Kind::Splint)
+            && STAVE_WIDTHS.contains(&material.width.to_mm())
+    };
+    catalogue.materials.iter().filter(fit).cloned().collect()
+}
+
+/// Widths of staves in millimetres that are looked at (common practice for mould baskets).
+const STAVE_WIDTHS: std::ops::RangeInclusive<f64> = 3.5..=16.0;
+
+/// Thickness of the thickest weaver: the least gap through which the weaving can turn.
+fn thickest(courses: &[CoursePattern]) -> Length {
+    courses.iter().map(|course| course.weaver.thickness).fold(Length::ZERO, Length::max)
+}
+
+/// The narrowest weaver; it also lashes the rim unless the pattern says otherwise.
+fn finest(courses: &[CoursePattern]) -> Option<&Material> {
+    courses.iter().map(|course| &course.weaver).min_by(|a, b| a.width.to_mm().total_cmp(&b.width.to_mm()))
 }

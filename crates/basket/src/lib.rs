@@ -21,6 +21,7 @@ pub mod rim;
 pub mod staves;
 pub mod steps;
 pub mod stock;
+pub mod terms;
 pub mod weave;
 
 pub use assemble::{Basket, assemble};

@@ -1,37 +1,31 @@
 //! Sentences from message files: turns what the computation says (identifiers and values) into
 //! text in the reader's language, with lengths in the reader's units.
+//!
+//! The messages are Fluent files, one file a subject, under `messages/` in a folder a language.
+//! This crate never panics on an unknown identifier: it prints the identifier, and its tests
+//! assert that every identifier that `basket` uses has a message in every language.
+
+mod finding;
+mod language;
+mod messages;
+mod numbers;
+
+use std::borrow::Cow;
 
 use basket::message::{Message, Value};
 use basket::pattern::Units;
-use basket::{Finding, Length};
+use basket::terms::Term;
+use basket::{Angle, Length};
+use fluent_bundle::{FluentArgs, FluentValue};
 
-/// A language that has a complete set of messages.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Language {
-    /// English.
-    #[default]
-    English,
-}
+pub use finding::FindingText;
+pub use language::Language;
 
 /// A reader: language and units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Words {
     language: Language,
     units: Units,
-}
-
-/// A finding as sentences.
-#[derive(Clone, Debug, PartialEq)]
-pub struct FindingText {
-    /// `stop`, `care` or `note`, in the reader's language.
-    pub grade: String,
-    /// What was found.
-    pub what: String,
-    /// Where.
-    pub place: String,
-    /// Why it matters.
-    pub why: String,
-    /// What mends it; empty when nothing has to be mended.
-    pub remedy: String,
 }
 
 impl Words {
@@ -39,40 +33,118 @@ impl Words {
     pub fn new(language: Language, units: Units) -> Self {
         Self { language, units }
     }
+    /// The reader's language.
+    pub fn language(&self) -> Language {
+        self.language
+    }
+    /// The reader's units.
+    pub fn units(&self) -> Units {
+        self.units
+    }
     /// A whole sentence.
     pub fn say(&self, message: &Message) -> String {
-        todo!()
+        self.with(message.id, &message.args)
     }
     /// A message without values: a heading, a label, the name of a piece, a tool or a caution.
     pub fn term(&self, id: &str) -> String {
-        todo!()
+        self.with(id, &[])
+    }
+    /// The name of one of the computation's own words: a stage, a weave, the material of an ear.
+    pub fn name(&self, word: impl Term) -> String {
+        self.term(word.term())
     }
     /// A message with values given on the spot.
+    ///
+    /// An attribute of a message is asked for after a dot: `finding-undercut.why`. An identifier
+    /// without a message comes back as it is.
     pub fn with(&self, id: &str, args: &[(&str, Value)]) -> String {
-        todo!()
+        let mut values = FluentArgs::with_capacity(args.len());
+        for (name, value) in args {
+            values.set(Cow::Borrowed(*name), self.fluent(value));
+        }
+        self.language.messages().format(id, &values).unwrap_or_else(|| id.to_owned())
+    }
+    /// Whether there is a message of this identifier.
+    pub fn has(&self, id: &str) -> bool {
+        self.language.messages().contains(id)
     }
     /// A value as it stands in a sentence.
     pub fn value(&self, value: &Value) -> String {
-        todo!()
+        match value {
+            Value::Length(length) => self.length_in_sentence(*length),
+            Value::Angle(angle) => self.angle(*angle),
+            Value::Count(count) => count.to_string(),
+            Value::Number(number, decimals) => numbers::decimal(*number, *decimals, self.language),
+            Value::Percent(share) => self.percent(*share),
+            Value::Minutes(minutes) => self.minutes(*minutes),
+            Value::Name(name) => name.clone(),
+            Value::Term(id) => self.term(id),
+        }
     }
     /// A length in the reader's own units, to the nearest 1/16 in or 0.5 mm: `5 5/8 in`.
     pub fn length(&self, length: Length) -> String {
-        todo!()
+        numbers::length(length, self.units, self.language)
     }
     /// A small length (gap, thickness), to the nearest 1/32 in or 0.1 mm.
     pub fn fine(&self, length: Length) -> String {
-        todo!()
+        numbers::fine(length, self.units, self.language)
     }
     /// A length in both systems, the reader's own first: `5 5/8 in (143 mm)`.
     pub fn both(&self, length: Length) -> String {
-        todo!()
+        let other = numbers::length(length, other(self.units), self.language);
+        format!("{} ({other})", self.length(length))
     }
     /// A long run of material, in feet or metres, own system first: `161 ft (49.1 m)`.
     pub fn run(&self, length: Length) -> String {
-        todo!()
+        let other = numbers::run(length, other(self.units), self.language);
+        format!("{} ({other})", numbers::run(length, self.units, self.language))
     }
-    /// A finding.
-    pub fn finding(&self, finding: &Finding) -> FindingText {
-        todo!()
+    /// A time: `20 min`, `1 h 30 min`, `24 h`, `2 days`.
+    pub fn minutes(&self, minutes: f64) -> String {
+        let whole = minutes.round() as i64;
+        let (hours, rest) = (whole / 60, whole % 60);
+        let (id, args) = match (hours, rest) {
+            (0, _) => ("unit-minutes", vec![("minutes", Value::Count(rest))]),
+            (_, 0) => ("unit-hours", vec![("hours", Value::Count(hours))]),
+            _ => {
+                ("unit-hours-minutes", vec![("hours", Value::Count(hours)), ("minutes", Value::Count(rest))])
+            }
+        };
+        self.with(id, &args)
+    }
+
+    fn angle(&self, angle: Angle) -> String {
+        format!("{}°", numbers::decimal(angle.to_degrees(), 1, self.language))
+    }
+    fn percent(&self, share: f64) -> String {
+        self.with(
+            "unit-percent",
+            &[("number", Value::Name(numbers::decimal(share * 100.0, 1, self.language)))],
+        )
+    }
+    /// Small lengths fine, long ones as runs, the rest as a maker marks them.
+    fn length_in_sentence(&self, length: Length) -> String {
+        let size = length.abs();
+        if size < Length::inches(0.5) {
+            self.fine(length)
+        } else if size > Length::feet(6.0) {
+            numbers::run(length, self.units, self.language)
+        } else {
+            self.length(length)
+        }
+    }
+    /// Counts stay numbers, so that messages can choose a plural; all else becomes text.
+    fn fluent<'a>(&self, value: &Value) -> FluentValue<'a> {
+        match value {
+            Value::Count(count) => FluentValue::from(*count),
+            other => FluentValue::from(self.value(other)),
+        }
+    }
+}
+
+fn other(units: Units) -> Units {
+    match units {
+        Units::Inches => Units::Millimetres,
+        Units::Millimetres => Units::Inches,
     }
 }

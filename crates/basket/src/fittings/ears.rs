@@ -1,9 +1,19 @@
 //! The two ears that hold the handle, and the ways to set them opposite on a count of staves.
 
+use std::f64::consts::TAU;
+
 use serde::Serialize;
 
+use crate::choice::Choice;
 use crate::measure::{Angle, Length};
-use crate::pattern::{EarMaterial, EarPlacing};
+use crate::message::{Message, Value};
+use crate::pattern::{EarMaterial, EarPlacing, EarsPattern};
+use crate::staves::Staves;
+
+/// Hole above the rim: the bail's end swings clear with 1/8 in to spare (common practice).
+const HOLE_HEIGHT: Length = Length::inches(0.625);
+/// Tail below the rim (a basket supplier's page on ears: about 2 in).
+const TAIL: Length = Length::inches(2.0);
 
 /// The ears as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -68,4 +78,179 @@ pub struct EarOption {
     /// The larger distance of an ear's middle from its stave's.
     #[serde(rename = "off_stave_mm")]
     pub off_stave: Length,
+}
+
+impl Ears {
+    /// The ears on a rim whose staves stand on this radius at the middle of its height. The first
+    /// ear stands on stave 1 or, when the error is shared, a quarter pitch after it.
+    pub fn of(
+        pattern: &EarsPattern,
+        radius: Length,
+        rim_height: Length,
+        staves: &Staves,
+        choices: &mut Vec<Choice>,
+    ) -> Self {
+        let girth = TAU * radius;
+        let options = options(staves.count, girth);
+        let placing = pattern.placing.unwrap_or_else(|| choose_placing(staves.count, &options, choices));
+        let material = pattern.material.unwrap_or_else(|| choose_material(choices));
+        let usual = Usual::of(material);
+        let mut size = |given: Option<Length>, key, usual, id| {
+            given.unwrap_or_else(|| choose_size(key, usual, id, choices))
+        };
+        let width = size(pattern.width, "ears.width", usual.width, usual.reason);
+        let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
+        let hole_height =
+            size(pattern.hole_height, "ears.hole_height", HOLE_HEIGHT, "choice-ears-hole-height");
+        let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
+
+        let places = Places::of(placing, staves.count);
+        let off_opposite = places.off_opposite();
+        Self {
+            material,
+            placing,
+            width,
+            thickness,
+            hole_height,
+            tail,
+            length: tail + rim_height + hole_height + width / 2.0,
+            each: places.each(girth),
+            off_opposite,
+            off_opposite_rim: radius * off_opposite.to_radians(),
+            off_middle: off_middle(radius, off_opposite),
+            options,
+        }
+    }
+}
+
+/// How far the chord between two places on a circle, so far from facing each other, misses its
+/// middle: `r·sin(δ/2)`.
+pub fn off_middle(radius: Length, off_opposite: Angle) -> Length {
+    radius * (off_opposite.to_radians() / 2.0).sin()
+}
+
+/// Places of both ears, counted in quarters of the staves' pitch from the middle of stave 1.
+struct Places {
+    count: u64,
+    quarters: [u64; 2],
+}
+
+impl Places {
+    fn of(placing: EarPlacing, count: u32) -> Self {
+        let count = u64::from(count.max(1));
+        let facing = 2 * count;
+        let quarters = match placing {
+            EarPlacing::OnStaves => [0, count.div_ceil(2) % count * 4],
+            EarPlacing::StaveAndGap if count % 2 == 0 => [0, facing + 2],
+            EarPlacing::StaveAndGap | EarPlacing::ByAngle => [0, facing],
+            EarPlacing::Shared => [1, facing + 1],
+        };
+        Self { count, quarters }
+    }
+
+    /// Quarters of a pitch by which the second ear misses the place that faces the first.
+    fn quarters_off_opposite(&self) -> u64 {
+        let [first, second] = self.quarters;
+        (first + 2 * self.count).abs_diff(second)
+    }
+
+    /// Quarters of a pitch from the farther ear to its stave.
+    fn quarters_off_stave(&self) -> u64 {
+        let [first, second] = self.quarters.map(|place| quarters_from_stave(place).unsigned_abs());
+        first.max(second)
+    }
+
+    fn off_opposite(&self) -> Angle {
+        Angle::radians(TAU * self.quarters_off_opposite() as f64 / (4 * self.count) as f64)
+    }
+
+    fn each(&self, girth: Length) -> [Ear; 2] {
+        let round = (4 * self.count) as f64;
+        self.quarters.map(|place| {
+            let off = quarters_from_stave(place);
+            let index = place.saturating_add_signed(-off) / 4 % self.count;
+            Ear {
+                turn: place as f64 / round % 1.0,
+                stave: index as u32 + 1,
+                off_stave: girth * (off as f64 / round),
+            }
+        })
+    }
+}
+
+/// From the nearest stave's middle to a place in quarters: −1 to 2.
+fn quarters_from_stave(place: u64) -> i64 {
+    match place % 4 {
+        3 => -1,
+        off => off as i64,
+    }
+}
+
+fn options(count: u32, girth: Length) -> Vec<EarOption> {
+    let ways = [EarPlacing::OnStaves, EarPlacing::StaveAndGap, EarPlacing::Shared, EarPlacing::ByAngle];
+    let mut ways = ways.map(|placing| (placing, Places::of(placing, count)));
+    ways.sort_by_key(|(_, places)| (places.quarters_off_opposite(), places.quarters_off_stave()));
+    ways.iter()
+        .map(|(placing, places)| EarOption {
+            placing: *placing,
+            off_opposite: places.off_opposite(),
+            off_opposite_rim: girth * (places.off_opposite().to_radians() / TAU),
+            off_stave: girth * (places.quarters_off_stave() as f64 / (4 * places.count) as f64),
+        })
+        .collect()
+}
+
+fn placing_name(placing: EarPlacing) -> &'static str {
+    match placing {
+        EarPlacing::OnStaves => "on-staves",
+        EarPlacing::StaveAndGap => "stave-and-gap",
+        EarPlacing::Shared => "shared",
+        EarPlacing::ByAngle => "by-angle",
+    }
+}
+
+fn choose_placing(count: u32, options: &[EarOption], choices: &mut Vec<Choice>) -> EarPlacing {
+    let Some(best) = options.first() else { return EarPlacing::OnStaves };
+    let on_staves = options.iter().find(|option| option.placing == EarPlacing::OnStaves).unwrap_or(best);
+    let odd = count % 2 == 1;
+    let id = if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" };
+    choices.push(Choice {
+        key: "ears.placing",
+        value: placing_name(best.placing).into(),
+        reason: Message::new(id)
+            .with("count", count)
+            .with("off_stave", best.off_stave)
+            .with("on_staves_off", on_staves.off_opposite_rim)
+            .with("on_staves_angle", on_staves.off_opposite),
+    });
+    best.placing
+}
+
+fn choose_material(choices: &mut Vec<Choice>) -> EarMaterial {
+    let reason = Message::new("choice-ears-material");
+    choices.push(Choice { key: "ears.material", value: "brass".into(), reason });
+    EarMaterial::Brass
+}
+
+fn choose_size(key: &'static str, size: Length, id: &'static str, choices: &mut Vec<Choice>) -> Length {
+    choices.push(Choice { key, value: Value::Length(size), reason: Message::new(id) });
+    size
+}
+
+/// Usual sizes of an ear (common practice; the oak blank of 3/8 in from a maker's weblog, 2014).
+struct Usual {
+    width: Length,
+    thickness: Length,
+    reason: &'static str,
+}
+
+impl Usual {
+    fn of(material: EarMaterial) -> Self {
+        let (width, thickness, reason) = match material {
+            EarMaterial::Brass => (0.5, 0.0625, "choice-ears-size-brass"),
+            EarMaterial::Oak => (0.5, 0.375, "choice-ears-size-oak"),
+            EarMaterial::Bone => (0.5, 0.1875, "choice-ears-size-bone"),
+        };
+        Self { width: Length::inches(width), thickness: Length::inches(thickness), reason }
+    }
 }

@@ -2,9 +2,31 @@
 
 use serde::Serialize;
 
+use crate::choice::Choice;
+use crate::fittings::{Bail, Ears, FORMED_HEAD, Fold, Ledge, fold_on_wall, rest_on_rim};
 use crate::measure::{Angle, Length};
-use crate::pattern::BailCurve;
-use crate::stock::{self, Material};
+use crate::message::{Message, Value};
+use crate::mould::Mould;
+use crate::pattern::{BailCurve, HandlePattern};
+use crate::rim::{Rim, stand_in};
+use crate::staves::Staves;
+use crate::stock::{self, Catalogue, Kind, Material};
+
+/// Wood beyond each pivot (common practice).
+const END: Length = Length::inches(0.5);
+/// A washer between bail and ear, and a burr under the formed head (common practice).
+const WASHER: Length = Length::mm(0.8);
+/// Washers and burrs for each rivet.
+const WASHERS: u32 = 2;
+/// How much wider than the rivet its hole is drilled, so that the bail swings (common practice).
+const PLAY: Length = Length::mm(0.2);
+/// What the lashing adds to the outer face of the rim (common practice: a strand's thickness).
+const LASHING: Length = Length::mm(1.0);
+/// Diameter of a usual rivet (from memory: 1/8 to 3/16 in).
+const RIVET: Length = Length::inches(0.125);
+/// A bail chosen is at most this share of its bend radius thick, 2.5 % of strain (from memory of
+/// what steamed oak and ash bend without a strap).
+const THICKEST: f64 = 0.05;
 
 /// The handle as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -66,23 +88,195 @@ pub struct Handle {
     pub tilt: Angle,
 }
 
-/// Where a handle that is let down comes to rest.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Fold {
-    /// It passes outside the rim and rests on the wall.
-    OnWall {
-        /// Angle below level.
-        #[serde(rename = "below_level_deg")]
-        below_level: Angle,
-        /// How far its middle hangs below the pivots.
-        #[serde(rename = "drop_mm")]
-        drop: Length,
-    },
-    /// It is no wider than the rim and rests on it.
-    OnRim {
-        /// Angle above level.
-        #[serde(rename = "above_level_deg")]
-        above_level: Angle,
-    },
+impl Handle {
+    /// The handle of a basket woven on this mould.
+    pub fn of(
+        pattern: &HandlePattern,
+        catalogue: &Catalogue,
+        ears: &Ears,
+        rim: &Rim,
+        mould: &Mould,
+        staves: &Staves,
+        choices: &mut Vec<Choice>,
+    ) -> Self {
+        let rim_top = mould.profile.at(rim.along + rim.height).height;
+        let wall = |below_rim: Length| {
+            let along = mould.profile.along_at_height((rim_top - below_rim).max(Length::ZERO));
+            mould.profile.at(along).radius + staves.thickness
+        };
+        Self::over_wall(pattern, catalogue, ears, rim, &wall, staves, choices)
+    }
+
+    /// The handle of a basket whose staves' outer face has the radius `wall` so far below the top of
+    /// the rim.
+    pub fn over_wall(
+        pattern: &HandlePattern,
+        catalogue: &Catalogue,
+        ears: &Ears,
+        rim: &Rim,
+        wall: &dyn Fn(Length) -> Length,
+        staves: &Staves,
+        choices: &mut Vec<Choice>,
+    ) -> Self {
+        let width = pattern.width.unwrap_or_else(|| choose_width(rim.radius, choices));
+        let thickness = pattern.thickness.unwrap_or_else(|| choose_thickness(rim.radius, choices));
+        let ear_middle = rim.radius + staves.thickness / 2.0;
+        let half_span = ear_middle + (ears.thickness + thickness) / 2.0 + WASHER;
+        let bail = choose_bail(pattern, half_span, choices);
+
+        let outer = rim.outer_radius(staves) + LASHING;
+        let side_clearance = half_span - thickness / 2.0 - outer;
+        let ledge = Ledge { inner: rim.inner_radius(), outer, below_pivots: ears.hole_height };
+        let fold = if side_clearance >= Length::ZERO && bail.rise() - thickness / 2.0 >= outer {
+            let basket = |below_pivots: Length| match below_pivots - ledge.below_pivots {
+                above if above < Length::ZERO => Length::ZERO,
+                beside if beside <= rim.height => outer,
+                below => wall(below),
+            };
+            let (below_level, drop) = fold_on_wall(bail.rise(), bail.rise() - thickness / 2.0, basket);
+            Fold::OnWall { below_level, drop }
+        } else {
+            let below = rest_on_rim(&bail, width, ledge).to_radians();
+            Fold::OnRim { above_level: Angle::radians(-below) }
+        };
+
+        let grip = thickness + ears.thickness + f64::from(WASHERS) * WASHER;
+        let rivet = pattern.rivet.clone().unwrap_or_else(|| choose_rivet(catalogue, grip, choices));
+        let rivets = 2;
+        Self {
+            curve: bail.curve(),
+            half_span,
+            rise: bail.rise(),
+            corner: bail.corner(),
+            arc: bail.length(),
+            cut: bail.length() + 2.0 * END,
+            width,
+            thickness,
+            pivot_height: ears.hole_height,
+            swing_clearance: ears.hole_height - END.max(width / 2.0),
+            side_clearance,
+            fold,
+            bend_strain: thickness / (2.0 * bail.tightest()).max(Length::mm(1e-6)),
+            grip,
+            rivet_length: rivet_length(grip, rivet.width),
+            drill: rivet.width + PLAY,
+            rivet,
+            rivets,
+            washers: rivets * WASHERS,
+            tilt: tilt(ears.off_middle, bail.rise()),
+        }
+    }
+}
+
+/// How far a handle leans that rises this much above pivots whose line misses the middle.
+pub fn tilt(off_middle: Length, rise: Length) -> Angle {
+    Angle::radians(off_middle.to_mm().atan2(rise.to_mm()))
+}
+
+fn rivet_length(grip: Length, diameter: Length) -> Length {
+    grip + FORMED_HEAD * diameter
+}
+
+fn choose_width(radius: Length, choices: &mut Vec<Choice>) -> Length {
+    let inches = if radius < Length::inches(3.0) { 0.5 } else { 0.625 };
+    choose_size("handle.width", Length::inches(inches), "choice-handle-width", radius, choices)
+}
+
+/// The thickest of the usual bails that still bends to the rim.
+fn choose_thickness(radius: Length, choices: &mut Vec<Choice>) -> Length {
+    let bends = |inches: &f64| Length::inches(*inches) <= radius * THICKEST;
+    let inches = [0.25, 0.1875].into_iter().find(bends).unwrap_or(0.125);
+    choose_size("handle.thickness", Length::inches(inches), "choice-handle-thickness", radius, choices)
+}
+
+fn choose_size(
+    key: &'static str,
+    size: Length,
+    id: &'static str,
+    radius: Length,
+    choices: &mut Vec<Choice>,
+) -> Length {
+    choices.push(Choice { key, value: size.into(), reason: Message::new(id).with("rim", 2.0 * radius) });
+    size
+}
+
+/// The bail's curve with its rise and corners. What cannot be bent as written (a semicircle of another
+/// rise, corners larger than the rise) gives way and is told as a choice.
+fn choose_bail(pattern: &HandlePattern, half_span: Length, choices: &mut Vec<Choice>) -> Bail {
+    let curve = pattern.curve.unwrap_or_else(|| choose_curve(pattern, choices));
+    let mut tell = |key, value: Value, id| {
+        choices.push(Choice { key, value, reason: Message::new(id).with("half_span", half_span) });
+    };
+    if curve == BailCurve::Semicircle {
+        let told = pattern.rise.is_some_and(|rise| (rise - half_span).abs() > Length::mm(0.5));
+        let id = if told { "choice-handle-rise-not-semicircle" } else { "choice-handle-rise-semicircle" };
+        if told || pattern.rise.is_none() {
+            tell("handle.rise", half_span.into(), id);
+        }
+        return Bail::Semicircle { half_span };
+    }
+    let rise = pattern.rise.unwrap_or_else(|| {
+        let share = if curve == BailCurve::ThreeCentred { 0.75 } else { 1.25 };
+        tell("handle.rise", (half_span * share).into(), "choice-handle-rise");
+        half_span * share
+    });
+    let corner = pattern.corner.unwrap_or(rise * 0.7);
+    let bail = Bail::new(curve, half_span, rise, corner);
+    if curve == BailCurve::ThreeCentred {
+        match bail {
+            Some(_) if pattern.corner.is_some() => {}
+            Some(_) => tell("handle.corner", corner.into(), "choice-handle-corner"),
+            None => tell(
+                "handle.curve",
+                curve_name(BailCurve::HalfEllipse).into(),
+                "choice-handle-not-three-centred",
+            ),
+        }
+    }
+    bail.unwrap_or(Bail::HalfEllipse { half_span, rise })
+}
+
+fn choose_curve(pattern: &HandlePattern, choices: &mut Vec<Choice>) -> BailCurve {
+    let (curve, id) = match (pattern.corner, pattern.rise) {
+        (Some(_), _) => (BailCurve::ThreeCentred, "choice-handle-curve-corner"),
+        (None, Some(_)) => (BailCurve::HalfEllipse, "choice-handle-curve-rise"),
+        (None, None) => (BailCurve::Semicircle, "choice-handle-curve"),
+    };
+    choices.push(Choice { key: "handle.curve", value: curve_name(curve).into(), reason: Message::new(id) });
+    curve
+}
+
+fn curve_name(curve: BailCurve) -> &'static str {
+    match curve {
+        BailCurve::Semicircle => "semicircle",
+        BailCurve::ThreeCentred => "three-centred",
+        BailCurve::HalfEllipse => "half-ellipse",
+    }
+}
+
+/// The rivet nearest to the usual diameter that is long enough, of equals the shortest.
+fn choose_rivet(catalogue: &Catalogue, grip: Length, choices: &mut Vec<Choice>) -> Material {
+    let rivets = || catalogue.materials.iter().filter(|material| material.kind == Kind::Rivet);
+    let long_enough =
+        |rivet: &&Material| rivet.length.is_none_or(|length| length >= rivet_length(grip, rivet.width));
+    let order = |a: &&Material, b: &&Material| {
+        let off = |rivet: &Material| (rivet.width - RIVET).abs().to_mm();
+        let length = |rivet: &Material| rivet.length.unwrap_or(Length::ZERO).to_mm();
+        off(a).total_cmp(&off(b)).then(length(a).total_cmp(&length(b)))
+    };
+    let (rivet, id) = if let Some(rivet) = rivets().filter(long_enough).min_by(order) {
+        (rivet.clone(), "choice-handle-rivet")
+    } else if let Some(rivet) =
+        rivets().max_by(|a, b| a.length.partial_cmp(&b.length).unwrap_or(std::cmp::Ordering::Equal))
+    {
+        (rivet.clone(), "choice-handle-rivet-short")
+    } else {
+        (stand_in("rivet 1/8 in", Kind::Rivet, RIVET, RIVET), "choice-handle-rivet-none")
+    };
+    choices.push(Choice {
+        key: "handle.rivet",
+        value: Value::Name(rivet.name.clone()),
+        reason: Message::new(id).with("grip", grip).with("needed", rivet_length(grip, rivet.width)),
+    });
+    rivet
 }

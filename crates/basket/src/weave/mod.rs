@@ -1,10 +1,18 @@
 //! The weaving: rows, take-up, lengths, strands and joins.
 
+mod amounts;
+pub mod defaults;
+pub mod joins;
+pub mod layout;
+mod rule;
+pub mod take_up;
+
 use serde::Serialize;
 
 use crate::measure::Length;
 use crate::pattern::WeaveKind;
 use crate::stock::{self, Material};
+pub use rule::Rule;
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -62,7 +70,7 @@ pub struct Course {
     pub length: Length,
     /// Share by which going over and under lengthens the weaver.
     pub take_up: f64,
-    /// Length to lay out, with the overlaps of the joins.
+    /// Length to lay out, with the overlaps where a strand begins.
     #[serde(rename = "cut_mm")]
     pub cut: Length,
     /// How long one strand is.

@@ -1,0 +1,104 @@
+//! The filler that covers the stave tips between the hoops.
+
+use std::f64::consts::TAU;
+
+use serde::Serialize;
+
+use crate::choice::Choice;
+use crate::fittings::Ears;
+use crate::measure::Length;
+use crate::message::{Message, Value};
+use crate::pattern::FillerPattern;
+use crate::rim::Rim;
+use crate::staves::Staves;
+use crate::stock::{self, Catalogue, Kind, Material};
+
+/// How much thicker than the staves a filler is, to cover their tips and rest on both hoops
+/// (common practice).
+const COVERS: f64 = 1.25;
+
+/// The filler as computed.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Filler {
+    /// Its stock.
+    #[serde(serialize_with = "stock::name_only")]
+    pub stock: Material,
+    /// The pieces, between the ears or once round.
+    pub pieces: Vec<FillerPiece>,
+    /// Length of all pieces.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+}
+
+/// One piece of filler.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct FillerPiece {
+    /// Length to cut.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// Where it begins, as a fraction of the way round.
+    pub from_turn: f64,
+    /// Where it ends, as a fraction of the way round; smaller than `from_turn` when the piece runs
+    /// on past the first stave.
+    pub to_turn: f64,
+}
+
+impl Filler {
+    /// The filler, or none where the pattern wants none or there is nothing to make it from.
+    pub fn of(
+        pattern: &FillerPattern,
+        catalogue: &Catalogue,
+        rim: &Rim,
+        staves: &Staves,
+        ears: Option<&Ears>,
+        choices: &mut Vec<Choice>,
+    ) -> Option<Self> {
+        let stock = match pattern {
+            FillerPattern::None => return None,
+            FillerPattern::Stock(stock) => stock.clone(),
+            FillerPattern::Choose => choose_stock(catalogue, staves.thickness, choices)?,
+        };
+        let round = filler_round(rim.radius, staves.thickness);
+        let pieces = pieces(round, ears);
+        Some(Self { stock, length: pieces.iter().map(|piece| piece.length).sum(), pieces })
+    }
+}
+
+/// Way round on the middle of the staves: `2π(r + t/2)`.
+pub fn filler_round(radius: Length, stave_thickness: Length) -> Length {
+    TAU * (radius + stave_thickness / 2.0)
+}
+
+fn pieces(round: Length, ears: Option<&Ears>) -> Vec<FillerPiece> {
+    let Some(ears) = ears else {
+        return vec![FillerPiece { length: round, from_turn: 0.0, to_turn: 1.0 }];
+    };
+    let half_ear = ears.width / round.max(Length::mm(1e-6)) / 2.0;
+    let [first, second] = ears.each.map(|ear| ear.turn);
+    [(first, second), (second, first)]
+        .into_iter()
+        .map(|(from, to)| FillerPiece {
+            length: (round * (to - from).rem_euclid(1.0) - ears.width).max(Length::ZERO),
+            from_turn: (from + half_ear).rem_euclid(1.0),
+            to_turn: (to - half_ear).rem_euclid(1.0),
+        })
+        .collect()
+}
+
+/// The thinnest round reed that covers the stave tips, else the thickest there is.
+fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>) -> Option<Material> {
+    let wanted = stave * COVERS;
+    let reeds = || catalogue.materials.iter().filter(|material| material.kind == Kind::RoundReed);
+    let by_width = |a: &&Material, b: &&Material| a.width.to_mm().total_cmp(&b.width.to_mm());
+    let found = reeds()
+        .filter(|reed| reed.width >= wanted)
+        .min_by(by_width)
+        .or_else(|| reeds().max_by(by_width))
+        .cloned();
+    let (value, id) = match &found {
+        Some(reed) => (Value::Name(reed.name.clone()), "choice-filler"),
+        None => (Value::Name("none".to_owned()), "choice-filler-none"),
+    };
+    choices.push(Choice { key: "filler.stock", value, reason: Message::new(id).with("stave", stave) });
+    found
+}

@@ -1,0 +1,218 @@
+//! The lashing that binds the rim, and the filler under it.
+
+mod filler;
+
+use std::f64::consts::{PI, TAU};
+
+use serde::Serialize;
+
+use crate::choice::Choice;
+use crate::measure::Length;
+use crate::message::{Message, Value};
+use crate::pattern::{Every, LashingPattern, LashingStyle};
+use crate::rim::Rim;
+use crate::staves::Staves;
+use crate::stock::{self, Catalogue, Kind, Material};
+pub use filler::{Filler, FillerPiece, filler_round};
+
+/// Tail at each end of a strand (a basket maker's lashing tutorial: 2 in, hooked behind the rim row).
+const TAIL: Length = Length::inches(2.0);
+/// What is laid out beyond the need: common practice is 5 to 10 %.
+const SPARE: f64 = 1.08;
+/// Wraps closer than this many widths of the strand hide the hoops; then every other stave is lashed
+/// (common practice).
+const CLOSEST: f64 = 2.0;
+
+/// The lashing as computed.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Lashing {
+    /// The strand.
+    #[serde(serialize_with = "stock::name_only")]
+    pub weaver: Material,
+    /// Once round or crossed.
+    pub style: LashingStyle,
+    /// How often it goes round the rim.
+    pub every: Every,
+    /// How many wraps in all.
+    pub wraps: u32,
+    /// Way round the rim's section, at the strand's neutral axis.
+    #[serde(rename = "round_mm")]
+    pub round: Length,
+    /// Step along the rim from wrap to wrap.
+    #[serde(rename = "step_mm")]
+    pub step: Length,
+    /// Length on the rim when every wrap is pulled into a helix.
+    #[serde(rename = "tight_mm")]
+    pub tight: Length,
+    /// Length on the rim when each wrap goes round and then steps along.
+    #[serde(rename = "net_mm")]
+    pub net: Length,
+    /// Length left at each end of a strand.
+    #[serde(rename = "tail_mm")]
+    pub tail: Length,
+    /// Length to lay out, with tails and a spare.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// How long one strand is.
+    #[serde(rename = "strand_mm")]
+    pub strand: Length,
+    /// How many strands.
+    pub strands: u32,
+    /// Staves at which a new strand begins.
+    pub joins: Vec<u32>,
+}
+
+/// The section of the rim that a wrap goes round: a rectangle with rounded corners.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Section {
+    /// Thickness through the rim.
+    pub across: Length,
+    /// Height of the rim.
+    pub height: Length,
+    /// Radius of its corners.
+    pub corner: Length,
+}
+
+impl Section {
+    /// The section of a rim. Hoops of half round stock make it round with the staves in its midst;
+    /// a filler lies on top and counts with its whole height.
+    pub fn of(rim: &Rim, filler: Option<&Filler>) -> Self {
+        let hoop = &rim.outer.stock;
+        let corner = match hoop.kind {
+            Kind::HalfRoundReed => hoop.thickness,
+            Kind::RoundReed | Kind::FlatOvalReed => hoop.thickness / 2.0,
+            _ => hoop.thickness / 4.0,
+        };
+        let height = rim.height + filler.map_or(Length::ZERO, |filler| filler.stock.thickness);
+        Self { across: rim.stack, height, corner: corner.min(rim.stack / 2.0).min(height / 2.0) }
+    }
+
+    /// Way round at the neutral axis of a strand: `2(a + b) − 8r + 2πr + πt`.
+    pub fn round(&self, strand_thickness: Length) -> Length {
+        2.0 * (self.across + self.height) - (8.0 - TAU) * self.corner + PI * strand_thickness
+    }
+}
+
+/// Length of wraps pulled tight into a helix: `N√(c² + q²)`, the least that can bind the rim.
+pub fn tight_length(wraps: u32, round: Length, step: Length) -> Length {
+    f64::from(wraps) * Length::mm(round.to_mm().hypot(step.to_mm()))
+}
+
+/// Length of wraps that each go round and then step along: `N(c + q)`. Baskets that were measured
+/// took this much (tests/published_lashing.rs).
+pub fn laid_length(wraps: u32, round: Length, step: Length) -> Length {
+    f64::from(wraps) * (round + step)
+}
+
+impl Lashing {
+    /// The lashing of a rim. A strand that the pattern leaves open is the basket's own weaver
+    /// (`default_weaver`) where that is flat enough, else cane.
+    pub fn of(
+        pattern: &LashingPattern,
+        catalogue: &Catalogue,
+        rim: &Rim,
+        staves: &Staves,
+        filler: Option<&Filler>,
+        default_weaver: &Material,
+        choices: &mut Vec<Choice>,
+    ) -> Self {
+        let weaver =
+            pattern.weaver.clone().unwrap_or_else(|| choose_weaver(catalogue, default_weaver, choices));
+        let girth = TAU * ((rim.outer_radius(staves) + rim.inner_radius()) / 2.0);
+        let pitch = girth / f64::from(staves.count.max(1));
+        let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, choices));
+        let style = pattern.style.unwrap_or_else(|| choose_style(choices));
+        let tail = pattern.tail.unwrap_or_else(|| choose_tail(choices));
+
+        let once = wraps_once(every, staves.count);
+        let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
+        let round = Section::of(rim, filler).round(weaver.thickness);
+        let step = girth / f64::from(once.max(1));
+        let net = laid_length(wraps, round, step);
+        let strand = weaver.put_up.strand.or(weaver.put_up.length).unwrap_or(net * SPARE + 2.0 * tail);
+        let usable = (strand - 2.0 * tail).max(round + step).max(Length::mm(1.0));
+        let strands = ((net * SPARE / usable).ceil() as u32).max(1);
+        Self {
+            style,
+            every,
+            wraps,
+            round,
+            step,
+            tight: tight_length(wraps, round, step),
+            net,
+            tail,
+            length: net * SPARE + 2.0 * tail * f64::from(strands),
+            strand,
+            strands,
+            joins: joins(strands, wraps, every, staves.count),
+            weaver,
+        }
+    }
+}
+
+fn wraps_once(every: Every, count: u32) -> u32 {
+    match every {
+        Every::Stave => count,
+        Every::OtherStave => count.div_ceil(2),
+    }
+}
+
+/// The staves at which the second and later strands begin, when all strands make as many wraps.
+fn joins(strands: u32, wraps: u32, every: Every, count: u32) -> Vec<u32> {
+    let once = u64::from(wraps_once(every, count).max(1));
+    let stride = if every == Every::Stave { 1 } else { 2 };
+    (1..strands)
+        .map(|strand| {
+            let wrap = u64::from(strand) * u64::from(wraps) / u64::from(strands);
+            (wrap % once * stride) as u32 + 1
+        })
+        .collect()
+}
+
+fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Choice>) -> Material {
+    let lies_flat = |material: &Material| {
+        matches!(material.kind, Kind::ChairCane | Kind::BinderCane | Kind::Splint | Kind::FlatReed)
+    };
+    let canes = || {
+        let canes = catalogue.materials.iter().filter(|material| material.kind == Kind::ChairCane);
+        let off = |material: &Material| (material.width - weaver.width).abs().to_mm();
+        canes.min_by(|a, b| off(a).total_cmp(&off(b)))
+    };
+    let (chosen, id) = if lies_flat(weaver) {
+        (weaver, "choice-lashing-weaver-same")
+    } else {
+        canes().map_or((weaver, "choice-lashing-weaver-same"), |cane| (cane, "choice-lashing-weaver-cane"))
+    };
+    choices.push(Choice {
+        key: "lashing.weaver",
+        value: Value::Name(chosen.name.clone()),
+        reason: Message::new(id).with("weaver", weaver.name.as_str()).with("width", chosen.width),
+    });
+    chosen.clone()
+}
+
+fn choose_every(pitch: Length, width: Length, choices: &mut Vec<Choice>) -> Every {
+    let (every, value, id) = if pitch < CLOSEST * width {
+        (Every::OtherStave, "other-stave", "choice-lashing-every-other")
+    } else {
+        (Every::Stave, "stave", "choice-lashing-every-stave")
+    };
+    choices.push(Choice {
+        key: "lashing.every",
+        value: value.into(),
+        reason: Message::new(id).with("pitch", pitch).with("width", width),
+    });
+    every
+}
+
+fn choose_style(choices: &mut Vec<Choice>) -> LashingStyle {
+    let reason = Message::new("choice-lashing-style");
+    choices.push(Choice { key: "lashing.style", value: "single".into(), reason });
+    LashingStyle::Single
+}
+
+fn choose_tail(choices: &mut Vec<Choice>) -> Length {
+    let reason = Message::new("choice-lashing-tail");
+    choices.push(Choice { key: "lashing.tail", value: TAIL.into(), reason });
+    TAIL
+}

@@ -1,0 +1,96 @@
+# Names of the computation's own words, units, and small joining phrases.
+
+unit-minutes = { $minutes } min
+unit-hours = { $hours } h
+unit-hours-minutes = { $hours } h { $minutes } min
+unit-percent = { $number } %
+
+grade-stop = stop
+grade-care = care
+grade-note = note
+
+place-at-height = { $part }, { $height } above the mould's foot
+remedy-or = { " or " }
+remedy-changes = { $what } In the pattern: { $changes }
+
+part-whole = the whole basket
+    .one = the whole basket
+part-mould = mould
+    .one = mould
+part-base = base
+    .one = base
+part-groove = groove
+    .one = groove
+part-staves = staves
+    .one = stave { $number }
+part-weave = weaving
+    .one = course { $number }
+part-rim = rim
+    .one = rim
+part-outer-hoop = outer hoop
+    .one = outer hoop
+part-inner-hoop = inner hoop
+    .one = inner hoop
+part-pins = pins
+    .one = pin { $number }
+part-filler = filler
+    .one = filler piece { $number }
+part-lashing = lashing
+    .one = lashing strand { $number }
+part-ears = ears
+    .one = ear { $number }
+part-handle = handle
+    .one = handle
+
+stage-prepared = Material cut and shaped
+stage-base-on-mould = Base on the mould
+stage-staves-set = Staves set under a band
+stage-first-rows = First rows woven
+stage-half-woven = Body half woven
+stage-woven = Weaving finished
+stage-ears-set = Ears set
+stage-rim-clamped = Hoops clamped
+stage-pinned = Tips trimmed, pins in
+stage-lashed = Filler and lashing on
+stage-handled = Handle on
+stage-finished = Finished
+
+weave-plain = plain weave
+
+ear-material-brass = sheet brass
+ear-material-oak = oak
+ear-material-bone = bone
+
+ear-placing-on-staves = each ear on a stave
+ear-placing-stave-and-gap = one ear on a stave, the other in the gap that faces it
+ear-placing-shared = both ears a quarter pitch off their staves
+ear-placing-by-angle = exactly opposite, wherever the staves are
+
+bail-curve-semicircle = half circle
+bail-curve-three-centred = three-centred curve
+bail-curve-half-ellipse = half ellipse
+
+finish-none = left bare
+finish-shellac = shellac
+finish-stain-and-shellac = stain, then shellac
+finish-oil = drying oil
+
+every-stave = every stave
+every-other-stave = every other stave
+
+lashing-style-single = once round
+lashing-style-crossed = crossed
+
+oval-side-out = rounded face out
+oval-side-in = rounded face in
+
+kind-round-reed = round reed
+kind-flat-reed = flat reed
+kind-flat-oval-reed = flat oval reed
+kind-half-round-reed = half round reed
+kind-chair-cane = chair cane
+kind-binder-cane = binder cane
+kind-splint = splint
+kind-pin = pin
+kind-rivet = rivet
+kind-burr = burr

@@ -1,0 +1,67 @@
+//! A finding as sentences.
+
+use basket::Finding;
+use basket::findings::Remedy;
+use basket::message::Value;
+use basket::terms::Term;
+
+use crate::Words;
+
+/// A finding as sentences.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FindingText {
+    /// `stop`, `care` or `note`, in the reader's language.
+    pub grade: String,
+    /// What was found.
+    pub what: String,
+    /// Where.
+    pub place: String,
+    /// Why it matters.
+    pub why: String,
+    /// What mends it; empty when nothing has to be mended.
+    pub remedy: String,
+}
+
+impl Words {
+    /// A finding.
+    pub fn finding(&self, finding: &Finding) -> FindingText {
+        let mut args = finding.args.clone();
+        args.push(("measured", finding.measured.clone()));
+        args.push(("limit", finding.limit.clone()));
+        let id = format!("finding-{}", finding.code);
+        FindingText {
+            grade: self.name(finding.grade),
+            what: self.with(&id, &args),
+            place: self.place(finding),
+            why: self.with(&format!("{id}.why"), &args),
+            remedy: self.remedy(&id, &args, &finding.remedies),
+        }
+    }
+
+    fn place(&self, finding: &Finding) -> String {
+        let place = &finding.place;
+        let part = place.part.term();
+        let name = match place.number {
+            Some(number) => self.with(&format!("{part}.one"), &[("number", number.into())]),
+            None => self.term(part),
+        };
+        match place.height {
+            Some(height) => {
+                self.with("place-at-height", &[("part", Value::Name(name)), ("height", height.into())])
+            }
+            None => name,
+        }
+    }
+
+    fn remedy(&self, id: &str, args: &[(&str, Value)], remedies: &[Remedy]) -> String {
+        let attribute = format!("{id}.remedy");
+        let what = if self.has(&attribute) { self.with(&attribute, args) } else { String::new() };
+        if remedies.is_empty() {
+            return what;
+        }
+        let changes: Vec<String> =
+            remedies.iter().map(|remedy| format!("{} = {}", remedy.key, remedy.value)).collect();
+        let changes = changes.join(&self.term("remedy-or"));
+        self.with("remedy-changes", &[("what", Value::Name(what)), ("changes", Value::Name(changes))])
+    }
+}
