@@ -5,6 +5,7 @@ use std::io::{self, IsTerminal};
 
 use anstyle::Style;
 use basket::pattern::Problem;
+use sheets::SheetError;
 
 use crate::input::{Origin, Text};
 use crate::report::problems;
@@ -61,6 +62,13 @@ impl From<io::Error> for Failure {
         } else {
             Self::plain(format!("cannot print the answer: {error}"), "Send it to a file or screen with room.")
         }
+    }
+}
+
+impl From<SheetError> for Failure {
+    /// A sheet that cannot be set.
+    fn from(error: SheetError) -> Self {
+        Self::plain(error.to_string(), "")
     }
 }
 

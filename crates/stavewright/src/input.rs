@@ -6,10 +6,12 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
+use basket::pattern::Problem;
+
 use crate::failure::Failure;
 
 /// A pattern or a shelf has a few kilobytes; whatever is larger is something else.
-const LIMIT: u64 = 1_000_000;
+const LIMIT: u64 = basket::pattern::LONGEST_TEXT as u64;
 
 /// Where a text came from.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -115,36 +117,11 @@ fn not_utf8(origin: &Origin, bytes: &[u8], error: &std::str::Utf8Error) -> Failu
         return Failure::of_file(origin, "the text is in UTF-16, not UTF-8", "Save it again with the encoding UTF-8.");
     }
     let good = String::from_utf8_lossy(&bytes[..error.valid_up_to()]);
-    let (line, column) = line_and_column(&good, good.len());
+    let end = Problem { message: String::new(), span: Some(good.len()..good.len()), help: None };
+    let (line, column) = end.line_column(&good);
     let byte = bytes[error.valid_up_to()];
     Failure::plain(
         format!("{origin}:{line}:{column}: not UTF-8 text: the byte {byte:#04x} stands here"),
         "Save the file again with the encoding UTF-8, or delete the sign at that place.",
     )
-}
-
-/// Line and column of a byte, both counted from 1; the column in characters.
-pub(crate) fn line_and_column(text: &str, byte: usize) -> (usize, usize) {
-    let mut end = byte.min(text.len());
-    while !text.is_char_boundary(end) {
-        end -= 1;
-    }
-    let before = &text[..end];
-    let line = before.matches('\n').count() + 1;
-    let start = before.rfind('\n').map_or(0, |at| at + 1);
-    (line, before[start..].chars().count() + 1)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::line_and_column;
-
-    #[test]
-    fn columns_count_characters() {
-        assert_eq!(line_and_column("a\nöä = 1", 0), (1, 1));
-        assert_eq!(line_and_column("a\nöä = 1", 2), (2, 1));
-        assert_eq!(line_and_column("a\nöä = 1", 7), (2, 4));
-        assert_eq!(line_and_column("a\nöä = 1", 3), (2, 1), "inside a character: where it begins");
-        assert_eq!(line_and_column("a\n", 99), (2, 1), "beyond the end: the end");
-    }
 }

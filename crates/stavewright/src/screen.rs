@@ -5,6 +5,7 @@
 use std::io::{self, Write};
 
 use anstyle::{AnsiColor, Style};
+use serde::Serialize;
 
 /// No line of an answer is longer.
 pub(crate) const WIDTH: usize = 80;
@@ -32,6 +33,6 @@ pub(crate) fn tell(text: &str) {
 }
 
 /// Prints a value for other programs.
-pub(crate) fn print_json(value: &serde_json::Value) -> io::Result<()> {
-    print(&format!("{value:#}\n"))
+pub(crate) fn print_json(value: &impl Serialize) -> io::Result<()> {
+    print(&(serde_json::to_string_pretty(value)? + "\n"))
 }

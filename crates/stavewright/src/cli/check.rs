@@ -31,7 +31,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let words = Words::new(Language::English, basket.units);
     match args.format {
         Format::Text => screen::print(report::findings::render(&basket.findings, &words).trim_start())?,
-        Format::Json => screen::print_json(&sheets::basket_json(&basket, &words)["findings"])?,
+        Format::Json => screen::print_json(&sheets::basket_json(&basket, &words)?.findings)?,
     }
     Ok(Outcome::of(&basket))
 }

@@ -72,7 +72,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         Format::Text => screen::print(&(answer(&basket, &words) + &written))?,
         Format::Json => {
             screen::tell(&written);
-            screen::print_json(&sheets::basket_json(&basket, &words))?;
+            screen::print_json(&sheets::basket_json(&basket, &words)?)?;
         }
     }
     Ok(Outcome::of(&basket))
@@ -96,14 +96,13 @@ fn plain_name(title: &str) -> String {
 
 fn files(args: &Args, basket: &Basket, words: &Words) -> Result<Vec<Sheet>, Failure> {
     let progress = Progress::begin();
-    let options = Options { paper: paper(args, basket) };
+    let options = Options { paper: paper(args, basket), ..Options::default() };
     let made = if args.no_sheets {
         sheets::data(basket, words)
     } else {
-        sheets::packet(basket, words, options, &mut |sheet| progress.say(&format!("setting {sheet}")))
+        sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))
     };
-    let made = made.map_err(|error| Failure::plain(error.to_string(), ""))?;
-    Ok(made.into_iter().map(|file| Sheet { name: file.name, bytes: file.bytes }).collect())
+    Ok(made?.into_iter().map(|file| Sheet { name: file.name, bytes: file.bytes }).collect())
 }
 
 fn paper(args: &Args, basket: &Basket) -> Paper {

@@ -94,7 +94,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
             let words = Words::new(Language::English, args.units.into());
             screen::print(&report::materials::render(&shown, &words, args.sources))?;
         }
-        Format::Json => screen::print_json(&serde_json::to_value(&shown).map_err(std::io::Error::from)?)?,
+        Format::Json => screen::print_json(&shown)?,
     }
     Ok(Outcome::Fine)
 }

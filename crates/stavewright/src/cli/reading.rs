@@ -62,8 +62,8 @@ impl Reading {
 
 /// The catalogue, with the maker's own materials before it.
 pub(super) fn catalogue(shelf: Option<&Path>) -> Result<Catalogue, Failure> {
-    let catalogue = Catalogue::standard();
-    let Some(shelf) = shelf else { return Ok(catalogue) };
+    let catalogue = Catalogue::built_in();
+    let Some(shelf) = shelf else { return Ok(catalogue.clone()) };
     let text = input::read(Origin::of(shelf))?;
     catalogue.with_shelf(&text.content).map_err(|problems| Failure::Misread { text, problems })
 }

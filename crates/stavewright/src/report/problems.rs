@@ -6,7 +6,7 @@ use std::ops::Range;
 use basket::pattern::Problem;
 use miette::{Diagnostic, GraphicalReportHandler, GraphicalTheme, LabeledSpan, NamedSource, SourceCode};
 
-use crate::input::{Text, line_and_column};
+use crate::input::Text;
 use crate::screen;
 
 /// One problem as `miette` wants it.
@@ -68,9 +68,9 @@ fn handler(terminal: bool) -> GraphicalReportHandler {
 }
 
 fn place(text: &Text, problem: &Problem) -> String {
-    match &problem.span {
-        Some(span) => {
-            let (line, column) = line_and_column(&text.content, span.start);
+    match problem.span {
+        Some(_) => {
+            let (line, column) = problem.line_column(&text.content);
             format!("{}:{line}:{column}", text.origin)
         }
         None => text.origin.to_string(),

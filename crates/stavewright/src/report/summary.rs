@@ -5,7 +5,6 @@ use std::fmt::Write;
 use basket::fittings::{Ears, Fold, Handle, Pins};
 use basket::lashing::{Filler, Lashing};
 use basket::mould::Mould;
-use basket::pattern::{EarPlacing, Every, LashingStyle, OvalSide};
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
 use basket::weave::{Course, Weave};
@@ -70,16 +69,13 @@ fn base(base: &basket::base::Base, words: &Words) -> String {
 }
 
 fn staves(staves: &Staves, words: &Words) -> String {
-    let side = match staves.oval_side {
-        OvalSide::Out => "out",
-        OvalSide::In => "in",
-    };
     format!(
-        "{} and {} spare, {} long, of {}, rounded side {side}; {} wide from {} up, tapered to {} at the foot",
+        "{} and {} spare, {} long, of {}, {}; {} wide from {} up, tapered to {} at the foot",
         staves.count,
         staves.spares,
         words.length(staves.length),
         staves.stock.name,
+        words.name(staves.oval_side),
         words.fine(staves.width),
         words.length(staves.taper.from),
         words.fine(staves.taper.foot),
@@ -120,8 +116,9 @@ fn weave(weave: &Weave, words: &Words) -> String {
 fn course(course: &Course, words: &Words) -> String {
     let last = course.first_row + course.rows.saturating_sub(1);
     let mut text = format!(
-        "rows {} to {last}: plain weave in {}, {} in {} strands",
+        "rows {} to {last}: {} in {}, {} in {} strands",
         course.first_row,
+        words.name(course.weave),
         course.weaver.name,
         words.run(course.cut),
         course.strands,
@@ -156,13 +153,10 @@ fn filler(filler: &Filler, words: &Words) -> String {
 }
 
 fn lashing(lashing: &Lashing, words: &Words) -> String {
-    let style = match lashing.style {
-        LashingStyle::Single => "single",
-        LashingStyle::Crossed => "crossed",
-    };
     format!(
-        "{style}, at {}, {} of {} in {} strands",
-        every(lashing.every),
+        "{}, {}, {} of {} in {} strands",
+        words.name(lashing.style),
+        words.name(lashing.every),
         words.run(lashing.length),
         lashing.weaver.name,
         lashing.strands
@@ -171,32 +165,20 @@ fn lashing(lashing: &Lashing, words: &Words) -> String {
 
 fn pins(pins: &Pins, words: &Words) -> String {
     format!(
-        "{} and {} spare, {}, at {}; needs {} through {}",
+        "{} and {} spare, {}, {}; needs {} through {}",
         pins.count,
         pins.spares,
         pins.stock.name,
-        every(pins.every),
+        words.name(pins.every),
         words.fine(pins.length_needed),
         words.fine(pins.stack),
     )
 }
 
-fn every(every: Every) -> &'static str {
-    match every {
-        Every::Stave => "every stave",
-        Every::OtherStave => "every other stave",
-    }
-}
-
 fn ears(ears: &Ears, words: &Words) -> String {
-    let placing = match ears.placing {
-        EarPlacing::OnStaves => "both on staves",
-        EarPlacing::StaveAndGap => "one on a stave, one on the gap that faces it",
-        EarPlacing::Shared => "a quarter of the spacing off each",
-        EarPlacing::ByAngle => "exactly opposite",
-    };
     let [first, second] = &ears.each;
-    let mut text = format!("at staves {} and {}, {placing}", first.stave, second.stave);
+    let (material, placing) = (words.name(ears.material), words.name(ears.placing));
+    let mut text = format!("{material}, at staves {} and {}, {placing}", first.stave, second.stave);
     if ears.off_opposite_rim.abs() > Length::mm(0.05) {
         let off = ears.off_opposite.to_degrees().abs();
         let _ = write!(text, "; {off:.1}° off opposite, {} along the rim", words.fine(ears.off_opposite_rim.abs()));
