@@ -61,7 +61,7 @@ pub struct Basket {
 ///
 /// Total: every pattern gives a basket. What cannot be woven is said in its findings.
 pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
-    let catalogue = &catalogue.with_materials(&pattern.materials);
+    let catalogue = &catalogue.with(&pattern.materials);
     let mut choices = Vec::new();
     let mould = Mould::of(&pattern.mould);
     let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);
@@ -94,7 +94,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     let weave = Weave::of(&laid, pattern.weave.shrink, &mould, &staves);
 
     let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
-    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, rim_radius, &staves, &mut choices));
+    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, rim_radius, rim_stocks.0.width, &staves, &mut choices));
     let rim = Rim::of(&pattern.rim, rim_stocks, &mould, &staves, top, ears.as_ref(), &mut choices);
     let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut choices);
     let lashing = Lashing::of(

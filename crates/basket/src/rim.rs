@@ -22,7 +22,7 @@ use crate::stock::{self, Catalogue, Kind, Material, PutUp};
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
 /// Lap as a multiple of the hoop's thickness: glued scarfs slope 1 in 8 to 1 in 12 (Forest Products
-/// Laboratory, Wood Handbook, FPL-GTR-190, 2010, ch. 10).
+/// Laboratory, Wood Handbook, FPL-GTR-190, 2010, scarf joints).
 const LAP_TIMES: f64 = 10.0;
 /// Shortest and longest lap chosen (common practice; a basket maker's lashing tutorial has 2 to 3 in).
 const LAP_RANGE: (Length, Length) = (Length::inches(2.0), Length::inches(4.0));

@@ -141,7 +141,7 @@ impl Places {
         let facing = 2 * count;
         let quarters = match placing {
             EarPlacing::OnStaves => [0, count.div_ceil(2) % count * 4],
-            EarPlacing::StaveAndGap if count % 2 == 0 => [0, facing + 2],
+            EarPlacing::StaveAndGap if count.is_multiple_of(2) => [0, facing + 2],
             EarPlacing::StaveAndGap | EarPlacing::ByAngle => [0, facing],
             EarPlacing::Shared => [1, facing + 1],
         };
@@ -181,8 +181,10 @@ impl Places {
 /// From the nearest stave's middle to a place in quarters: −1 to 2.
 fn quarters_from_stave(place: u64) -> i64 {
     match place % 4 {
-        3 => -1,
-        off => off as i64,
+        0 => 0,
+        1 => 1,
+        2 => 2,
+        _ => -1,
     }
 }
 

@@ -89,11 +89,10 @@ pub fn length_needed(stack: Length, diameter: Length) -> Length {
 
 /// The pinned staves in order of number, and what happens where the round closes.
 fn places(every: Every, count: u32, scarf_turn: f64) -> (Vec<u32>, PinMeeting) {
-    let even = count % 2 == 0;
     if every == Every::Stave || count < 3 {
         return ((1..=count).collect(), PinMeeting::Even);
     }
-    if even {
+    if count.is_multiple_of(2) {
         return ((1..=count).step_by(2).collect(), PinMeeting::Even);
     }
     let before = (scarf_turn.rem_euclid(1.0) * f64::from(count)) as u32 % count;

@@ -99,7 +99,7 @@ pub fn tight_length(wraps: u32, round: Length, step: Length) -> Length {
 }
 
 /// Length of wraps that each go round and then step along: `N(c + q)`. Baskets that were measured
-/// took this much (tests/published_lashing.rs).
+/// took this much (`tests/published_lashing.rs`).
 pub fn laid_length(wraps: u32, round: Length, step: Length) -> Length {
     f64::from(wraps) * (round + step)
 }

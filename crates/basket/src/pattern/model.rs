@@ -1,6 +1,6 @@
 //! The pattern as values. Whatever is `None` was left out and is computed.
 
-use crate::measure::Length;
+use crate::measure::{Length, Unit};
 use crate::stock::{Material, Wood};
 
 /// The units in which a pattern's bare numbers are meant and its sheets are printed first.
@@ -12,6 +12,16 @@ pub enum Units {
     Inches,
     /// Millimetres.
     Millimetres,
+}
+
+impl Units {
+    /// The unit of a bare number.
+    pub const fn unit(self) -> Unit {
+        match self {
+            Self::Inches => Unit::Inch,
+            Self::Millimetres => Unit::Millimetre,
+        }
+    }
 }
 
 /// One basket, as its maker wrote it.
@@ -214,6 +224,7 @@ pub struct RimPattern {
 
 /// The filler that covers the stave tips between the hoops.
 #[derive(Clone, Debug, Default, PartialEq)]
+#[expect(clippy::large_enum_variant, reason = "there is one in a pattern")]
 pub enum FillerPattern {
     /// Left out: chosen.
     #[default]

@@ -1,13 +1,15 @@
 //! The catalogue of materials: what reed, cane, splint, pins and rivets measure and how they are sold.
 
+mod built_in;
+
 use std::collections::BTreeMap;
 
-use serde::{Serialize, Serializer};
+use serde::{Deserialize, Serialize, Serializer};
 
 use crate::measure::Length;
 
 /// What a material is; decides the shape of its section.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Kind {
     /// Round reed (rattan core).
@@ -32,6 +34,38 @@ pub enum Kind {
     Burr,
 }
 
+impl Kind {
+    /// All kinds, in the order of the catalogue.
+    pub const ALL: [Self; 10] = [
+        Self::RoundReed,
+        Self::FlatReed,
+        Self::FlatOvalReed,
+        Self::HalfRoundReed,
+        Self::ChairCane,
+        Self::BinderCane,
+        Self::Splint,
+        Self::Pin,
+        Self::Rivet,
+        Self::Burr,
+    ];
+
+    /// The words for it in a pattern or shelf file.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::RoundReed => "round reed",
+            Self::FlatReed => "flat reed",
+            Self::FlatOvalReed => "flat oval reed",
+            Self::HalfRoundReed => "half round reed",
+            Self::ChairCane => "chair cane",
+            Self::BinderCane => "binder cane",
+            Self::Splint => "splint",
+            Self::Pin => "pin",
+            Self::Rivet => "rivet",
+            Self::Burr => "burr",
+        }
+    }
+}
+
 /// How a material is sold.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct PutUp {
@@ -50,6 +84,8 @@ pub struct PutUp {
 pub struct Material {
     /// The name under which a pattern asks for it.
     pub name: String,
+    /// Other names under which a pattern may ask for it.
+    pub aliases: Vec<String>,
     /// What it is.
     pub kind: Kind,
     /// Width (diameter of round stock).
@@ -74,6 +110,20 @@ pub struct Material {
 }
 
 impl Material {
+    /// Its name and its other names.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        std::iter::once(&self.name).chain(&self.aliases).map(String::as_str)
+    }
+
+    /// Whether a maker may mean this material; capitals and doubled spaces do not matter.
+    pub fn is_called(&self, name: &str) -> bool {
+        self.names().any(|own| {
+            let mut words = own.split_whitespace();
+            name.split_whitespace().all(|word| words.next().is_some_and(|own| own.eq_ignore_ascii_case(word)))
+                && words.next().is_none()
+        })
+    }
+
     /// Distance of the section's centroid from its flat face: `4R/3π` for half round stock
     /// (maths of the half disc), half the thickness for all others.
     pub fn centroid(&self) -> Length {
@@ -85,7 +135,7 @@ impl Material {
 }
 
 /// A wood for bases: how far it moves across the grain.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Wood {
     /// Name, such as `cherry`.
     pub name: String,
@@ -107,13 +157,33 @@ pub struct Catalogue {
 }
 
 impl Catalogue {
-    /// The material of this name.
-    pub fn material(&self, name: &str) -> Option<&Material> {
-        self.materials.iter().find(|material| material.name == name)
+    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
+    pub fn built_in() -> &'static Self {
+        built_in::catalogue()
     }
+
+    /// The material of this name; its first name goes before another's second.
+    pub fn material(&self, name: &str) -> Option<&Material> {
+        let exact = self.materials.iter().find(|material| material.name == name);
+        exact.or_else(|| self.materials.iter().find(|material| material.is_called(name)))
+    }
+
+    /// The materials of one kind, in the order of the catalogue.
+    pub fn of_kind(&self, kind: Kind) -> impl Iterator<Item = &Material> {
+        self.materials.iter().filter(move |material| material.kind == kind)
+    }
+
     /// The wood of this name.
     pub fn wood(&self, name: &str) -> Option<&Wood> {
-        self.woods.iter().find(|wood| wood.name == name)
+        self.woods.iter().find(|wood| wood.name.eq_ignore_ascii_case(name.trim()))
+    }
+
+    /// This catalogue with more materials, which stand first and replace those of the same name.
+    #[must_use]
+    pub fn with(&self, materials: &[Material]) -> Self {
+        let replaced = |old: &&Material| !materials.iter().any(|new| new.name == old.name);
+        let rest = self.materials.iter().filter(replaced);
+        Self { materials: materials.iter().chain(rest).cloned().collect(), woods: self.woods.clone() }
     }
 }
 

@@ -1,4 +1,4 @@
-//! Lengths and angles: internally millimetres and radians; read and printed as makers write them.
+//! A length in millimetres and its arithmetic.
 
 use std::iter::Sum;
 use std::ops::{Add, AddAssign, Div, Mul, Neg, Sub, SubAssign};
@@ -45,14 +45,17 @@ impl Length {
         self.0 / 1000.0
     }
     /// Without its sign.
+    #[must_use]
     pub const fn abs(self) -> Self {
         Self(self.0.abs())
     }
     /// The smaller of two.
+    #[must_use]
     pub const fn min(self, other: Self) -> Self {
         Self(self.0.min(other.0))
     }
     /// The larger of two.
+    #[must_use]
     pub const fn max(self, other: Self) -> Self {
         Self(self.0.max(other.0))
     }
@@ -119,35 +122,5 @@ impl Serialize for Length {
     /// Millimetres, to the micrometre.
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.serialize_f64((self.0 * 1000.0).round() / 1000.0)
-    }
-}
-
-/// An angle, kept in radians.
-#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
-pub struct Angle(f64);
-
-impl Angle {
-    /// An angle in radians.
-    pub const fn radians(radians: f64) -> Self {
-        Self(radians)
-    }
-    /// An angle in degrees.
-    pub const fn degrees(degrees: f64) -> Self {
-        Self(degrees.to_radians())
-    }
-    /// In radians.
-    pub const fn to_radians(self) -> f64 {
-        self.0
-    }
-    /// In degrees.
-    pub const fn to_degrees(self) -> f64 {
-        self.0.to_degrees()
-    }
-}
-
-impl Serialize for Angle {
-    /// Degrees, to the ten-thousandth.
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_f64((self.to_degrees() * 10_000.0).round() / 10_000.0)
     }
 }

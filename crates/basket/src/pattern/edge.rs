@@ -1,0 +1,62 @@
+//! Reading `[rim]`, `[filler]`, `[lashing]` and `[pins]`.
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::keys;
+use super::model::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+use super::section::Section;
+use crate::stock::Kind;
+
+const RIM_KINDS: &[Kind] =
+    &[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint];
+const FILLER_KINDS: &[Kind] = &[
+    Kind::RoundReed,
+    Kind::HalfRoundReed,
+    Kind::FlatOvalReed,
+    Kind::FlatReed,
+    Kind::ChairCane,
+    Kind::BinderCane,
+    Kind::Splint,
+];
+const LASHING_KINDS: &[Kind] =
+    &[Kind::ChairCane, Kind::BinderCane, Kind::FlatReed, Kind::FlatOvalReed, Kind::Splint];
+const EVERY: &[(&str, Every)] = &[("stave", Every::Stave), ("other-stave", Every::OtherStave)];
+
+pub(super) fn rim(file: &Section) -> RimPattern {
+    file.section("rim", "rim", keys::RIM).map_or_else(RimPattern::default, |section| RimPattern {
+        stock: section.stock("stock", RIM_KINDS),
+        inner: section.stock("inner", RIM_KINDS),
+        lap: section.length("lap"),
+    })
+}
+
+/// `filler = "none"`, or a section with a stock.
+pub(super) fn filler(file: &Section) -> FillerPattern {
+    if let Some(DeValue::String(_)) = file.value("filler").map(Spanned::get_ref) {
+        let none = file.word("filler", &[("none", ())]);
+        return none.map_or(FillerPattern::Choose, |()| FillerPattern::None);
+    }
+    file.section("filler", "filler", keys::FILLER)
+        .and_then(|section| section.stock("stock", FILLER_KINDS))
+        .map_or(FillerPattern::Choose, FillerPattern::Stock)
+}
+
+pub(super) fn lashing(file: &Section) -> LashingPattern {
+    file.section("lashing", "lashing", keys::LASHING).map_or_else(LashingPattern::default, |section| {
+        LashingPattern {
+            weaver: section.stock("weaver", LASHING_KINDS),
+            every: section.word("every", EVERY),
+            style: section
+                .word("style", &[("single", LashingStyle::Single), ("crossed", LashingStyle::Crossed)]),
+            tail: section.length("tail"),
+        }
+    })
+}
+
+pub(super) fn pins(file: &Section) -> PinsPattern {
+    file.section("pins", "pins", keys::PINS).map_or_else(PinsPattern::default, |section| PinsPattern {
+        stock: section.stock("stock", &[Kind::Pin]),
+        every: section.word("every", EVERY),
+    })
+}

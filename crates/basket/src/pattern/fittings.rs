@@ -1,0 +1,77 @@
+//! Reading `[ears]`, `[handle]` and `finish`.
+
+use super::keys;
+use super::model::{BailCurve, EarMaterial, EarPlacing, EarsPattern, Finish, HandlePattern};
+use super::section::{PLACE, Section};
+use crate::stock::Kind;
+
+pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
+    let section = file.section("ears", "ears", keys::EARS)?;
+    Some(EarsPattern {
+        material: section.word(
+            "material",
+            &[("brass", EarMaterial::Brass), ("oak", EarMaterial::Oak), ("bone", EarMaterial::Bone)],
+        ),
+        placing: section.word(
+            "placing",
+            &[
+                ("on-staves", EarPlacing::OnStaves),
+                ("stave-and-gap", EarPlacing::StaveAndGap),
+                ("shared", EarPlacing::Shared),
+                ("by-angle", EarPlacing::ByAngle),
+            ],
+        ),
+        width: section.length("width"),
+        thickness: section.length("thickness"),
+        hole_height: section.length_within("hole", PLACE),
+        tail: section.length("tail"),
+    })
+}
+
+pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
+    let section = file.section("handle", "handle", keys::HANDLE)?;
+    let swings = section.word("kind", &[("swing", true), ("none", false)]).unwrap_or(true);
+    let handle = HandlePattern {
+        curve: section.word(
+            "curve",
+            &[
+                ("semicircle", BailCurve::Semicircle),
+                ("three-centred", BailCurve::ThreeCentred),
+                ("half-ellipse", BailCurve::HalfEllipse),
+            ],
+        ),
+        rise: section.length("rise"),
+        corner: section.length("corner"),
+        width: section.length("width"),
+        thickness: section.length("thickness"),
+        rivet: section.stock("rivet", &[Kind::Rivet]),
+    };
+    check_curve(&section, &handle);
+    swings.then_some(handle)
+}
+
+fn check_curve(section: &Section, handle: &HandlePattern) {
+    let plain = matches!(handle.curve, Some(BailCurve::Semicircle | BailCurve::HalfEllipse));
+    if plain && handle.corner.is_some() {
+        let message = "`handle.corner` belongs to a three-centred bail only".to_owned();
+        section.problem("corner", message, r#"leave it out, or write curve = "three-centred""#);
+    }
+    if handle.curve == Some(BailCurve::Semicircle) && handle.rise.is_some() {
+        let message = "`handle.rise` of a semicircle is fixed by the distance between the ears".to_owned();
+        section.problem(
+            "rise",
+            message,
+            r#"leave it out, or write curve = "three-centred" or "half-ellipse""#,
+        );
+    }
+}
+
+pub(super) fn finish(file: &Section) -> Finish {
+    let words = [
+        ("none", Finish::None),
+        ("shellac", Finish::Shellac),
+        ("stain-and-shellac", Finish::StainAndShellac),
+        ("oil", Finish::Oil),
+    ];
+    file.word("finish", &words).unwrap_or_default()
+}

@@ -1,0 +1,105 @@
+//! From the text of a file to a pattern, or to the list of all that is wrong with it.
+
+use std::cell::RefCell;
+
+use toml::Spanned;
+use toml::de::{DeTable, Error};
+
+use super::model::{Pattern, Units};
+use super::problem::Problem;
+use super::section::{Context, Section};
+use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, wall};
+use crate::measure::Unit;
+use crate::stock::Catalogue;
+
+/// Reads a pattern.
+///
+/// Materials are looked up in the file's own `[materials]` first, then in the catalogue.
+///
+/// # Errors
+/// Everything that is wrong with the text, in the order of the file.
+pub fn read(text: &str, catalogue: &Catalogue) -> Result<Pattern, Vec<Problem>> {
+    let table = open_file(text)?;
+    let problems = RefCell::new(Vec::new());
+    let context = Context { catalogue, unit: None, problems: &problems };
+    let file = Section::open(context, "", table.get_ref(), 0..0, keys::PATTERN);
+    let (units, unit) = units(&file);
+    let file = file.with_context(Context { unit, ..context });
+    let materials = materials::materials(&file);
+    let shelf = catalogue.with(&materials);
+    let file = file.with_context(Context { unit, catalogue: &shelf, problems: &problems });
+    let pattern = whole(&file, units, materials);
+    let mut problems = problems.take();
+    problems.sort_by_key(|problem| problem.span.as_ref().map_or(0, |span| span.start));
+    match pattern {
+        Some(pattern) if problems.is_empty() => Ok(pattern),
+        _ => Err(problems),
+    }
+}
+
+fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Option<Pattern> {
+    if !file.has("title") {
+        file.missing("title", r#"title = "…" with the name of the basket, at the top"#);
+    }
+    let title = file.title("title");
+    let mould = form::mould(file);
+    let base = form::base(file);
+    let staves = wall::staves(file);
+    let weave = wall::weave(file, mould.as_ref());
+    let rim = edge::rim(file);
+    let filler = edge::filler(file);
+    let lashing = edge::lashing(file);
+    let pins = edge::pins(file);
+    let handle = fittings::handle(file);
+    let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| super::EarsPattern::default()));
+    let finish = fittings::finish(file);
+    Some(Pattern {
+        title: title?,
+        units,
+        mould: mould?,
+        base,
+        staves,
+        weave,
+        rim,
+        filler,
+        lashing,
+        pins,
+        ears,
+        handle,
+        finish,
+        materials,
+    })
+}
+
+/// The file's units, and the unit of a bare number: none when the file does not say.
+pub(super) fn units(file: &Section) -> (Units, Option<Unit>) {
+    let units = file.word("units", &[("in", Units::Inches), ("mm", Units::Millimetres)]);
+    // A wrong `units` is one problem; it should not become one more at every bare number.
+    let unit = file.has("units").then(|| units.unwrap_or_default().unit());
+    (units.unwrap_or_default(), unit)
+}
+
+/// The tree of a file whose text is in order.
+pub(super) fn open_file(text: &str) -> Result<Spanned<DeTable<'_>>, Vec<Problem>> {
+    let whole_file = |message: &str, help: &str| {
+        vec![Problem { message: message.to_owned(), span: None, help: Some(help.to_owned()) }]
+    };
+    if text.len() > LONGEST_TEXT {
+        return Err(whole_file(
+            "the file is larger than 1 MB",
+            "a pattern is a few kilobytes: is this the right file?",
+        ));
+    }
+    if text.trim().is_empty() {
+        return Err(whole_file("the file is empty", "`stavewright new` writes a pattern to start from"));
+    }
+    let (table, errors) = DeTable::parse_recoverable(text);
+    if errors.is_empty() { Ok(table) } else { Err(errors.iter().map(|error| syntax(text, error)).collect()) }
+}
+
+fn syntax(text: &str, error: &Error) -> Problem {
+    let message = error.message().replace('\n', "; ");
+    let span = error.span().map(|span| span.start.min(text.len())..span.end.min(text.len()));
+    let help = "a line reads key = \"text\" or [section]; every quote and bracket is closed".to_owned();
+    Problem { message: format!("this line cannot be read: {message}"), span, help: Some(help) }
+}

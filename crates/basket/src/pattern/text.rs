@@ -1,0 +1,59 @@
+//! Small helpers for texts: a text with its place in the file, the nearest valid word, shortening.
+
+use std::ops::Range;
+
+/// A text value and where it stands in the file, quotes included.
+pub(super) struct Text<'s> {
+    pub(super) text: &'s str,
+    pub(super) span: Range<usize>,
+}
+
+impl Text<'_> {
+    /// The place in the file of a part of the text; the whole value when escapes blur it.
+    pub(super) fn place(&self, part: Range<usize>) -> Range<usize> {
+        if part.is_empty() || self.span.len() != self.text.len() + 2 {
+            return self.span.clone();
+        }
+        let start = self.span.start + 1;
+        start + part.start..start + part.end
+    }
+}
+
+/// The valid word that looks most like `word`, if any is near.
+pub(super) fn nearest<'w>(word: &str, valid: impl IntoIterator<Item = &'w str>) -> Option<&'w str> {
+    const LONGEST: usize = 80;
+    const NEAR: f64 = 0.8;
+    if word.len() > LONGEST {
+        return None;
+    }
+    let word = word.to_lowercase();
+    valid
+        .into_iter()
+        .map(|candidate| (strsim::jaro_winkler(&word, candidate), candidate))
+        .filter(|(likeness, _)| *likeness >= NEAR)
+        .max_by(|(a, _), (b, _)| a.total_cmp(b))
+        .map(|(_, candidate)| candidate)
+}
+
+/// At most forty characters, on one line.
+pub(super) fn shorten(text: &str) -> String {
+    const LONGEST: usize = 40;
+    let mut short: String =
+        text.chars().take(LONGEST).map(|c| if c.is_control() { ' ' } else { c }).collect();
+    if text.chars().nth(LONGEST).is_some() {
+        short.push('…');
+    }
+    short
+}
+
+/// The words as a list to choose from: `a`, `b` or `c`.
+pub(super) fn one_of(words: &[&str]) -> String {
+    match words {
+        [] => String::new(),
+        [only] => format!("`{only}`"),
+        [first @ .., last] => {
+            let first: Vec<String> = first.iter().map(|word| format!("`{word}`")).collect();
+            format!("{} or `{last}`", first.join(", "))
+        }
+    }
+}

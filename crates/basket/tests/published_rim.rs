@@ -1,0 +1,168 @@
+//! Rim: check values and properties.
+//!
+//! Values marked "computed" were worked out apart from this program, from the formula named beside
+//! them.
+
+mod rim_bench;
+
+use basket::fittings::Ears;
+use basket::measure::Length;
+use basket::message::Value;
+use basket::pattern::{EarsPattern, RimPattern};
+use basket::rim::{Rim, inner_neutral, inner_strain, outer_neutral, outer_strain, springback, stocks};
+use basket::stock::{Catalogue, Kind};
+use proptest::prelude::*;
+use rim_bench::{close, material, staves};
+
+/// The centroid of a half disc lies 4R/3π from its flat (Pappus); computed for R 5 on r 125 over staves
+/// of 1.5 mm.
+#[test]
+fn neutral_lengths_of_half_round_hoops() {
+    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
+    let inner = inner_neutral(Length::mm(125.0), stock.centroid());
+    let outer = outer_neutral(Length::mm(125.0), Length::mm(1.5), stock.centroid());
+    close(inner.to_mm(), 772.0648, 5e-5);
+    close(outer.to_mm(), 808.1563, 5e-5);
+    close((outer - inner).to_mm(), 36.0914, 5e-5);
+}
+
+/// Plane sections stay plane: distance from the neutral axis over its radius; computed for R 4 on 120.
+#[test]
+fn strain_of_half_round_stock_depends_on_the_side_it_shows() {
+    let stock = material("half round", Kind::HalfRoundReed, 8.0, 4.0);
+    close(outer_strain(&stock, Length::mm(120.0)), 0.018_919, 5e-7);
+    close(inner_strain(&stock, Length::mm(120.0)), 0.014_350, 5e-7);
+}
+
+/// Flat stock bends alike both ways, as `t/(2R)` to its middle.
+#[test]
+fn strain_of_flat_stock() {
+    let stock = material("splint", Kind::Splint, 12.0, 3.0);
+    close(outer_strain(&stock, Length::mm(98.5)), 0.015, 1e-12);
+    close(inner_strain(&stock, Length::mm(101.5)), 0.015, 1e-12);
+}
+
+/// F. J. Gardiner, The Springback of Metals, Transactions of the ASME 79 (1957): x 0.1 gives 0.704.
+#[test]
+fn springback_of_an_elastic_plastic_strip() {
+    close(springback(0.1), 0.704, 1e-12);
+    close(springback(0.0), 1.0, 1e-12);
+    close(springback(0.5), 0.0, 1e-12);
+    close(springback(7.0), 0.0, 1e-12);
+}
+
+fn rim(radius: f64, lap: Option<f64>, with_ears: bool, count: u32) -> Rim {
+    let staves = staves(count, 1.5);
+    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
+    let ears =
+        Ears::of(&EarsPattern::default(), Length::mm(radius), Length::mm(10.0), &staves, &mut Vec::new());
+    let pattern = RimPattern { lap: lap.map(Length::mm), ..RimPattern::default() };
+    Rim::around(
+        &pattern,
+        (stock.clone(), stock),
+        Length::mm(100.0),
+        Length::mm(radius),
+        &staves,
+        with_ears.then_some(&ears),
+        &mut Vec::new(),
+    )
+}
+
+#[test]
+fn rim_stands_on_the_last_row_and_cuts_with_the_lap() {
+    let rim = rim(125.0, Some(60.0), true, 25);
+    close(rim.along.to_mm(), 100.0, 1e-12);
+    close(rim.height.to_mm(), 10.0, 1e-12);
+    close(rim.stack.to_mm(), 11.5, 1e-12);
+    close(rim.inner.cut.to_mm(), 772.0648 + 60.0, 5e-5);
+    close(rim.outer.cut.to_mm(), 808.1563 + 60.0, 5e-5);
+}
+
+/// Exactly opposite ears: each scarf's middle is a quarter round from both, the scarfs half a round
+/// apart. A quarter of 785.398 mm less half the lap and half the ear: 196.350 − 30 − 6.35.
+#[test]
+fn scarfs_keep_clear_of_the_ears_and_of_each_other() {
+    let rim = rim(125.0, Some(60.0), true, 25);
+    for hoop in [&rim.outer, &rim.inner] {
+        close(hoop.scarf.clear_of_ear.expect("there are ears").to_mm(), 160.0, 5e-4);
+        close(hoop.scarf.clear_of_other.to_mm(), 785.3982 / 2.0 - 60.0, 5e-4);
+    }
+    close(rim.outer.scarf.turn, 0.26, 1e-12);
+    close(rim.inner.scarf.turn, 0.76, 1e-12);
+    let from_and_to = (rim.outer.scarf.from_stave, rim.outer.scarf.to_stave);
+    assert_eq!(from_and_to, (7, 8), "25 × (0.26 ∓ 0.0382) = 5.5 and 7.5 staves after the first");
+}
+
+#[test]
+fn without_ears_scarfs_lie_at_the_quarters() {
+    let rim = rim(125.0, Some(60.0), false, 25);
+    close(rim.outer.scarf.turn, 0.25, 1e-12);
+    close(rim.inner.scarf.turn, 0.75, 1e-12);
+    assert_eq!(rim.outer.scarf.clear_of_ear, None);
+}
+
+/// Glued scarfs slope 1 in 8 to 1 in 12 (Forest Products Laboratory, Wood Handbook, FPL-GTR-190,
+/// 2010, scarf joints); a basket maker's tutorial laps rims 2 to 3 in. Ten thicknesses, between 2 and
+/// 4 in.
+#[test]
+fn lap_chosen_is_ten_thicknesses_within_the_trades_range() {
+    for (thickness, inches) in [(3.0, 2.0), (7.62, 3.0), (20.0, 4.0)] {
+        let stock = material("hoop", Kind::Splint, 10.0, thickness);
+        let mut choices = Vec::new();
+        let rim = Rim::around(
+            &RimPattern::default(),
+            (stock.clone(), stock),
+            Length::ZERO,
+            Length::mm(100.0),
+            &staves(25, 1.5),
+            None,
+            &mut choices,
+        );
+        close(rim.outer.scarf.lap.to_inches(), inches, 1e-12);
+        assert_eq!(choices.len(), 1);
+        assert_eq!(choices[0].key, "rim.lap");
+        assert_eq!(choices[0].value, Value::Length(rim.outer.scarf.lap));
+    }
+}
+
+#[test]
+fn stock_chosen_is_half_round_or_stands_in() {
+    let wide = material("half round reed 3/4 in", Kind::HalfRoundReed, 19.0, 9.5);
+    let near = material("half round reed 1/2 in", Kind::HalfRoundReed, 12.7, 6.4);
+    let flat = material("flat reed 3/8 in", Kind::FlatReed, 9.5, 1.0);
+    let usual = material("half round reed 3/8 in", Kind::HalfRoundReed, 9.5, 4.8);
+    let of = |materials: &[_], pattern: &RimPattern| {
+        let catalogue = Catalogue { materials: materials.to_vec(), woods: Vec::new() };
+        let mut choices = Vec::new();
+        let (outer, inner) = stocks(pattern, &catalogue, &mut choices);
+        (outer.name, inner.name, choices.len())
+    };
+    let open = RimPattern::default();
+    let names = |outer: &str, inner: &str, choices| (outer.to_owned(), inner.to_owned(), choices);
+    assert_eq!(of(&[wide.clone(), usual.clone()], &open), names(&usual.name, &usual.name, 1));
+    assert_eq!(of(&[flat.clone(), wide, near.clone()], &open), names(&near.name, &near.name, 1));
+    assert_eq!(of(&[], &open), names("half round reed 3/8 in", "half round reed 3/8 in", 1));
+    let given = RimPattern { stock: Some(usual.clone()), inner: Some(flat.clone()), lap: None };
+    assert_eq!(of(&[], &given), names(&usual.name, &flat.name, 0));
+}
+
+proptest! {
+    #[test]
+    fn rim_is_finite_and_orderly(
+        radius in 10.0..2000.0_f64, lap in 0.0..500.0_f64, more in 0.1..100.0_f64,
+        ears: bool, count in 0_u32..500,
+    ) {
+        let short = rim(radius, Some(lap), ears, count);
+        let long = rim(radius, Some(lap + more), ears, count);
+        for (short, long) in [(&short.outer, &long.outer), (&short.inner, &long.inner)] {
+            prop_assert!(long.cut > short.cut);
+            for figure in [long.neutral.to_mm(), long.cut.to_mm(), long.bend_strain, long.scarf.turn,
+                long.scarf.clear_of_other.to_mm()] {
+                prop_assert!(figure.is_finite());
+            }
+            prop_assert!(long.scarf.clear_of_other < short.scarf.clear_of_other);
+            prop_assert!((0.0..1.0).contains(&long.scarf.turn));
+        }
+        prop_assert!(short.outer.neutral > short.inner.neutral);
+    }
+}

@@ -1,0 +1,60 @@
+//! Materials and staves to try rim and fittings on.
+#![allow(dead_code, missing_docs)]
+
+use std::collections::BTreeMap;
+
+use basket::measure::Length;
+use basket::pattern::OvalSide;
+use basket::staves::{GapAt, LengthParts, Staves, Taper};
+use basket::stock::{Kind, Material, PutUp};
+
+#[track_caller]
+pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
+    assert!((found - wanted).abs() <= tolerance, "found {found}, wanted {wanted} within {tolerance}");
+}
+
+pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64) -> Material {
+    Material {
+        name: name.to_owned(),
+        kind,
+        width: Length::mm(width_mm),
+        thickness: Length::mm(thickness_mm),
+        length: None,
+        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
+        soak_minutes: None,
+        bend_limit: None,
+        shrink: 0.0,
+        sources: BTreeMap::new(),
+    }
+}
+
+pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
+    let mm = Length::mm;
+    let gap = GapAt { along: mm(0.0), height: mm(0.0), width: mm(6.0), ideal_width: mm(6.0), gap: mm(1.5) };
+    Staves {
+        count,
+        spares: 3,
+        stock: material("stave", Kind::FlatReed, 6.0, thickness_mm),
+        width: mm(6.0),
+        thickness: mm(thickness_mm),
+        oval_side: OvalSide::Out,
+        taper: Taper { from: mm(50.0), foot: mm(4.0), worst: mm(0.0), worst_ideal: mm(0.0) },
+        length: mm(200.0),
+        length_parts: LengthParts {
+            groove: mm(6.0),
+            turn: mm(3.0),
+            wall: mm(110.0),
+            rim: mm(10.0),
+            trim: mm(50.0),
+        },
+        gaps: vec![gap],
+        gap_rim: mm(1.5),
+        narrowest: gap,
+        widest: gap,
+        gap_wanted: mm(1.5),
+        foot_touch: mm(5.0),
+        bend_radius: mm(10.0),
+        bend_strain: 0.05,
+        candidates: Vec::new(),
+    }
+}
