@@ -1,7 +1,9 @@
 # Stavewright. `make help` lists what can be made.
 #
-# Everything is built with one profile (dev, with optimised dependencies), so that the typesetter
-# is compiled once for `make run`, `make test` and `make bench` alike.
+# Everything is built with one profile (dev, with optimised dependencies) and one set of features,
+# so that the typesetter is compiled once for `make run`, `make test` and `make bench` alike. The
+# test tools switch on a few features of shared dependencies; therefore `run` builds one small test
+# along with the program, and `test` includes the examples in the docs build.
 
 PATTERN ?= patterns/harbour-bread-basket.toml
 CARGO   ?= cargo
@@ -18,13 +20,13 @@ setup:
 	@scripts/setup
 
 run: setup
-	$(CARGO) build --package stavewright
-	$(CARGO) run --quiet --package stavewright -- draft $(PATTERN)
+	$(CARGO) build --workspace --bin stavewright --test published_weave
+	@target=$${CARGO_TARGET_DIR:-target}; $$target/debug/stavewright draft $(PATTERN)
 
 test: setup
 	$(CARGO) fmt --all --check
 	$(CARGO) clippy --workspace --all-targets -- -D warnings
-	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --no-deps --workspace
+	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --no-deps --workspace --lib --bins --examples
 	$(CARGO) test --doc --workspace
 	@if $(CARGO) nextest --version >/dev/null 2>&1; then \
 		echo "$(CARGO) nextest run --workspace"; $(CARGO) nextest run --workspace; \
