@@ -94,7 +94,10 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     let weave = Weave::of(&laid, pattern.weave.shrink, &mould, &staves);
 
     let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
-    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, rim_radius, rim_stocks.0.width, &staves, &mut choices));
+    let ears = pattern
+        .ears
+        .as_ref()
+        .map(|ears| Ears::of(ears, rim_radius, rim_stocks.0.width, &staves, &mut choices));
     let rim = Rim::of(&pattern.rim, rim_stocks, &mould, &staves, top, ears.as_ref(), &mut choices);
     let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut choices);
     let lashing = Lashing::of(
@@ -107,9 +110,11 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         &mut choices,
     );
     let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut choices);
-    let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
-        Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices)
-    });
+    let handle = pattern
+        .handle
+        .as_ref()
+        .zip(ears.as_ref())
+        .map(|(handle, ears)| Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices));
 
     let mut basket = Basket {
         title: pattern.title.clone(),
@@ -132,7 +137,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     };
     basket.cuts = cuts::list(pattern, &basket);
     basket.steps = steps::list(&basket);
-    basket.findings = findings::check(pattern, &basket);
+    basket.findings = findings::check(pattern, catalogue, &basket);
     basket
 }
 

@@ -2,8 +2,32 @@
 
 use serde::Serialize;
 
+use crate::assemble::Basket;
 use crate::measure::Length;
 use crate::message::Message;
+use crate::pattern::{EarMaterial, Pattern};
+use crate::rim::Hoop;
+use crate::weave::Course;
+
+/// The pieces of a cut list, in making order: identifiers of their names in the message files.
+pub const PIECES: &[&str] = &[
+    "cut-base",
+    "cut-plug",
+    "cut-stave",
+    "cut-weaver",
+    "cut-outer-hoop",
+    "cut-inner-hoop",
+    "cut-filler",
+    "cut-lashing",
+    "cut-pin",
+    "cut-ear",
+    "cut-bail",
+    "cut-rivet",
+    "cut-washer",
+];
+
+/// Strands of weaver to have ready beyond those counted (common practice: one in ten).
+const SPARE_STRANDS: u32 = 10;
 
 /// One line of the cut list.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -29,4 +53,186 @@ pub struct Cut {
     pub total: Option<Length>,
     /// What it is for.
     pub purpose: Message,
+}
+
+impl Cut {
+    fn new(piece: &'static str, material: &str, count: u32, purpose: Message) -> Self {
+        Self {
+            piece,
+            material: material.to_owned(),
+            count,
+            spares: 0,
+            length: None,
+            width: None,
+            shape: None,
+            total: None,
+            purpose,
+        }
+    }
+    fn spares(mut self, spares: u32) -> Self {
+        self.spares = spares;
+        self
+    }
+    /// Length of one piece; the total follows from counts, so spares come first.
+    fn length(mut self, length: Length) -> Self {
+        self.length = Some(length);
+        self.total = Some(length * f64::from(self.count.saturating_add(self.spares)));
+        self
+    }
+    fn total(mut self, total: Length) -> Self {
+        self.total = Some(total);
+        self
+    }
+    fn width(mut self, width: Length) -> Self {
+        self.width = Some(width);
+        self
+    }
+    fn shape(mut self, shape: Message) -> Self {
+        self.shape = Some(shape);
+        self
+    }
+}
+
+/// What to cut, in making order.
+pub fn list(pattern: &Pattern, basket: &Basket) -> Vec<Cut> {
+    let mut cuts = vec![base(basket), plug(basket), staves(pattern, basket)];
+    cuts.extend(basket.weave.courses.iter().zip(1..).map(|(course, number)| weaver(course, number)));
+    cuts.push(hoop("cut-outer-hoop", "cut-outer-hoop-purpose", &basket.rim.outer));
+    cuts.push(hoop("cut-inner-hoop", "cut-inner-hoop-purpose", &basket.rim.inner));
+    cuts.extend(filler(basket));
+    cuts.push(lashing(basket));
+    cuts.push(pins(basket));
+    cuts.extend(ears(basket));
+    cuts.extend(handle(basket));
+    cuts
+}
+
+fn base(basket: &Basket) -> Cut {
+    let base = &basket.base;
+    let shape = Message::new("cut-base-shape")
+        .with("thickness", base.thickness)
+        .with("depth", base.groove_depth)
+        .with("width", base.groove_width)
+        .with("hole", base.screw_hole);
+    Cut::new("cut-base", &base.wood.name, 1, Message::new("cut-base-purpose"))
+        .width(base.diameter)
+        .shape(shape)
+}
+
+fn plug(basket: &Basket) -> Cut {
+    let base = &basket.base;
+    let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
+    Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter).length(base.thickness)
+}
+
+fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
+    let staves = &basket.staves;
+    let narrower = pattern.staves.width.is_some_and(|width| width < staves.stock.width);
+    let shape = if narrower { "cut-stave-shape-narrower" } else { "cut-stave-shape" };
+    let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
+    let shape = Message::new(shape)
+        .with("width", staves.width)
+        .with("foot", staves.taper.foot)
+        .with("above_foot", above_foot);
+    Cut::new("cut-stave", &staves.stock.name, staves.count, Message::new("cut-stave-purpose"))
+        .spares(staves.spares)
+        .length(staves.length)
+        .width(staves.width)
+        .shape(shape)
+}
+
+fn weaver(course: &Course, number: u32) -> Cut {
+    let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
+    Cut::new("cut-weaver", &course.weaver.name, course.strands, purpose)
+        .spares(course.strands.div_ceil(SPARE_STRANDS))
+        .length(course.strand.min(course.cut))
+        .width(course.weaver.width)
+}
+
+fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {
+    Cut::new(piece, &hoop.stock.name, 1, Message::new(purpose))
+        .length(hoop.cut)
+        .width(hoop.stock.width)
+        .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
+}
+
+/// Pieces of one length share a line.
+fn filler(basket: &Basket) -> Vec<Cut> {
+    let Some(filler) = &basket.filler else { return Vec::new() };
+    let mut lengths: Vec<(Length, u32)> = Vec::new();
+    for piece in &filler.pieces {
+        match lengths.iter_mut().find(|(length, _)| (*length - piece.length).abs() < Length::mm(0.5)) {
+            Some((_, count)) => *count += 1,
+            None => lengths.push((piece.length, 1)),
+        }
+    }
+    let line = |(length, count)| {
+        Cut::new("cut-filler", &filler.stock.name, count, Message::new("cut-filler-purpose"))
+            .length(length)
+            .width(filler.stock.width)
+    };
+    lengths.into_iter().map(line).collect()
+}
+
+/// The length to lay out already holds tails and a spare; it is shared by the strands.
+fn lashing(basket: &Basket) -> Cut {
+    let lashing = &basket.lashing;
+    let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
+    let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
+    Cut::new("cut-lashing", &lashing.weaver.name, lashing.strands, purpose)
+        .length(each)
+        .total(lashing.length)
+        .width(lashing.weaver.width)
+}
+
+fn pins(basket: &Basket) -> Cut {
+    let pins = &basket.pins;
+    let mut cut = Cut::new("cut-pin", &pins.stock.name, pins.count, Message::new("cut-pin-purpose"))
+        .spares(pins.spares)
+        .width(pins.stock.width)
+        .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
+    cut.length = Some(pins.length);
+    cut
+}
+
+fn ears(basket: &Basket) -> Option<Cut> {
+    let ears = basket.ears.as_ref()?;
+    let material = match ears.material {
+        EarMaterial::Brass => "sheet brass",
+        EarMaterial::Oak => "oak",
+        EarMaterial::Bone => "bone",
+    };
+    let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
+    Some(
+        Cut::new("cut-ear", material, 2, Message::new("cut-ear-purpose"))
+            .length(ears.length)
+            .width(ears.width)
+            .shape(shape),
+    )
+}
+
+fn handle(basket: &Basket) -> Vec<Cut> {
+    let Some(handle) = &basket.handle else { return Vec::new() };
+    let bail =
+        Cut::new("cut-bail", "straight-grained oak, ash or hickory", 1, Message::new("cut-bail-purpose"))
+            .length(handle.cut)
+            .width(handle.width)
+            .shape(
+                Message::new("cut-bail-shape")
+                    .with("thickness", handle.thickness)
+                    .with("drill", handle.drill),
+            );
+    let mut rivet =
+        Cut::new("cut-rivet", &handle.rivet.name, handle.rivets, Message::new("cut-rivet-purpose"))
+            .spares(1)
+            .width(handle.rivet.width)
+            .shape(
+                Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip),
+            );
+    rivet.length = Some(handle.rivet.length.unwrap_or(handle.rivet_length));
+    let washer =
+        Cut::new("cut-washer", &handle.rivet.name, handle.washers, Message::new("cut-washer-purpose"))
+            .spares(2)
+            .width(handle.rivet.width);
+    vec![bail, rivet, washer]
 }

@@ -214,6 +214,7 @@ pub(crate) fn short_way(from: f64, to: f64) -> f64 {
 pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length) -> Material {
     Material {
         name: name.to_owned(),
+        aliases: Vec::new(),
         kind,
         width,
         thickness,
@@ -229,7 +230,7 @@ pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length)
 fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
     let usual_width = Length::inches(0.375);
     let nearest = || {
-        let half_rounds = catalogue.materials.iter().filter(|material| material.kind == Kind::HalfRoundReed);
+        let half_rounds = catalogue.of_kind(Kind::HalfRoundReed);
         let off = |material: &Material| (material.width - usual_width).abs().to_mm();
         half_rounds.min_by(|a, b| off(a).total_cmp(&off(b)))
     };

@@ -10,8 +10,10 @@ use basket::fittings::{
     tilt,
 };
 use basket::measure::{Angle, Length};
+use basket::mould::Mould;
 use basket::pattern::{
-    BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, HandlePattern, PinsPattern, RimPattern,
+    BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, Form, HandlePattern, MouldPattern, Outline,
+    PinsPattern, RimPattern, Side,
 };
 use basket::rim::Rim;
 use basket::stock::{Catalogue, Kind, Material};
@@ -76,7 +78,7 @@ fn an_ear_is_as_long_as_its_parts() {
     close(ears.length.to_mm(), 50.8 + 10.0 + 15.875 + 6.35, 1e-9);
     close(ears.thickness.to_inches(), 0.375, 1e-12);
     let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();
-    let open = ["ears.placing", "ears.width", "ears.thickness", "ears.hole_height", "ears.tail"];
+    let open = ["ears.placing", "ears.width", "ears.thickness", "ears.hole", "ears.tail"];
     assert_eq!(keys, open, "the material was given");
 }
 
@@ -221,7 +223,12 @@ fn a_bail_that_touches_nothing_hangs_straight_down() {
 #[test]
 fn a_bail_rests_on_the_rim() {
     let bail = Bail::Semicircle { half_span: Length::mm(105.0) };
-    let ledge = Ledge { inner: Length::mm(95.0), outer: Length::mm(110.0), below_pivots: Length::mm(16.0) };
+    let ledge = Ledge {
+        inner: Length::mm(95.0),
+        outer: Length::mm(110.0),
+        below_pivots: Length::mm(16.0),
+        height: Length::mm(10.0),
+    };
     let by_hand = (16.0 / 105.0_f64.hypot(6.0)).asin() - (6.0 / 105.0_f64).atan();
     close(by_hand.to_degrees(), 5.480, 5e-4);
     close(rest_on_rim(&bail, Length::mm(12.0), ledge).to_radians(), by_hand, 1e-9);
@@ -286,6 +293,40 @@ fn thick_ears_let_the_handle_fold_outside_the_rim() {
     close(drop.to_mm(), handle.rise.to_mm() * below_level.to_radians().sin(), 1e-9);
     assert!(reach * below_level.to_radians().cos() <= 107.5 + 1e-6);
     assert!(drop >= Length::mm(15.875), "it has passed the top of the rim");
+}
+
+/// A cone of 100 to 150 mm radius in 120 of height; the rim's foot lies 100 of the slope's 130 up, so
+/// its top is 110/130 of the height, and the wall narrows by 50/120 of what one goes down.
+#[test]
+fn the_handle_folds_onto_the_mould_below_the_rim() {
+    let form = Form::Drawn {
+        base: Length::mm(200.0),
+        rim: Length::mm(300.0),
+        height: Length::mm(120.0),
+        side: Side::Cone,
+    };
+    let mould = Mould::of(&MouldPattern { outline: Outline::Round, form });
+    let staves = staves(25, 1.5);
+    let thick = EarsPattern { thickness: Some(Length::mm(25.0)), ..EarsPattern::default() };
+    let radius = 100.0 + 50.0 * 105.0 / 130.0;
+    let ears = Ears::of(&thick, Length::mm(radius), Length::mm(10.0), &staves, &mut Vec::new());
+    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
+    let choices = &mut Vec::new();
+    let along = Length::mm(100.0);
+    let stocks = (stock.clone(), stock);
+    let rim = Rim::of(&RimPattern::default(), stocks, &mould, &staves, along, Some(&ears), choices);
+    close(rim.radius.to_mm(), radius, 1e-6);
+    let pattern = HandlePattern::default();
+    let catalogue = Catalogue::built_in();
+    let handle = Handle::of(&pattern, catalogue, &ears, &rim, &mould, &staves, choices);
+    let cone = |below: Length| Length::mm(101.5 + 50.0 * 110.0 / 130.0) - below * (50.0 / 120.0);
+    let over = Handle::over_wall(&pattern, catalogue, &ears, &rim, &cone, &staves, choices);
+    let (Fold::OnWall { drop, .. }, Fold::OnWall { drop: wanted, .. }) = (handle.fold, over.fold) else {
+        panic!("it is wider than the rim")
+    };
+    close(drop.to_mm(), wanted.to_mm(), 1e-6);
+    assert_eq!(handle.rivet.kind, Kind::Rivet);
+    close(handle.grip.to_mm(), handle.thickness.to_mm() + 25.0 + 0.8 + 1.6, 1e-9);
 }
 
 #[test]

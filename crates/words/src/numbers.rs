@@ -1,6 +1,7 @@
 //! Numbers and lengths in the reader's language and units.
 
 use basket::Length;
+use basket::measure::Printing;
 use basket::pattern::Units;
 
 use crate::Language;
@@ -9,61 +10,53 @@ use crate::Language;
 pub(crate) fn decimal(number: f64, decimals: u8, language: Language) -> String {
     let text = format!("{number:.*}", usize::from(decimals));
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-    let text = if text == "-0" { "0" } else { text };
-    text.replace('-', "−").replace('.', language.decimal_mark())
+    localised(if text == "-0" { "0" } else { text }, language)
 }
 
 /// To the nearest 1/16 in or 0.5 mm.
 pub(crate) fn length(length: Length, units: Units, language: Language) -> String {
-    match units {
-        Units::Inches => format!("{} in", fraction(length.to_inches(), 16)),
-        Units::Millimetres => format!("{} mm", stepped(length.to_mm(), 0.5, language)),
-    }
+    printed(length, inches_or(units, 16, 0.5), language)
 }
 
-/// To the nearest 1/32 in or 0.1 mm; what is smaller than the finest mark says so.
+/// To the nearest 1/32 in or 0.1 mm, below 1/16 in to the nearest 1/64; what is smaller than the
+/// finest mark says so.
 pub(crate) fn fine(length: Length, units: Units, language: Language) -> String {
-    let nothing = length.abs() < Length::mm(1e-6);
-    match units {
-        Units::Inches if !nothing && length.abs() < Length::inches(1.0 / 64.0) => "< 1/64 in".to_owned(),
-        Units::Inches if length.abs() < Length::inches(1.0 / 16.0) => {
-            format!("{} in", fraction(length.to_inches(), 64))
-        }
-        Units::Inches => format!("{} in", fraction(length.to_inches(), 32)),
-        Units::Millimetres if !nothing && length.abs() < Length::mm(0.05) => {
-            format!("< {} mm", decimal(0.1, 1, language))
-        }
-        Units::Millimetres => format!("{} mm", stepped(length.to_mm(), 0.1, language)),
+    let size = length.abs();
+    let (denominator, finest) = match units {
+        Units::Inches if size < Length::inches(1.0 / 16.0) => (64, Length::inches(1.0 / 64.0)),
+        Units::Inches => (32, Length::inches(1.0 / 64.0)),
+        Units::Millimetres => (32, Length::mm(0.1)),
+    };
+    let printing = inches_or(units, denominator, 0.1);
+    if size > Length::mm(1e-6) && size < finest {
+        return format!("< {}", printed(finest, printing, language));
     }
+    printed(length, printing, language)
 }
 
-/// Feet (to a half below 20) or metres to a tenth.
+/// Feet or metres.
 pub(crate) fn run(length: Length, units: Units, language: Language) -> String {
+    let printing = match units {
+        Units::Inches => Printing::Feet,
+        Units::Millimetres => Printing::Metres,
+    };
+    printed(length, printing, language)
+}
+
+fn inches_or(units: Units, denominator: u32, step: f64) -> Printing {
     match units {
-        Units::Inches if length.abs() < Length::feet(20.0) => format!("{} ft", fraction(length.to_feet(), 2)),
-        Units::Inches => format!("{} ft", fraction(length.to_feet(), 1)),
-        Units::Millimetres => format!("{} m", decimal(length.to_metres(), 1, language)),
+        Units::Inches => Printing::Inches { denominator },
+        Units::Millimetres => Printing::Millimetres { step },
     }
 }
 
-fn stepped(number: f64, step: f64, language: Language) -> String {
-    decimal((number / step).round() * step, 1, language)
+fn printed(length: Length, printing: Printing, language: Language) -> String {
+    localised(&length.print(printing), language)
 }
 
-/// A whole number and a fraction in lowest terms: `5 5/8`.
-fn fraction(number: f64, denominator: u64) -> String {
-    let parts = (number.abs() * denominator as f64).round() as u64;
-    let sign = if number < 0.0 && parts > 0 { "−" } else { "" };
-    let (whole, mut over, mut under) = (parts / denominator, parts % denominator, denominator);
-    while over > 0 && over % 2 == 0 && under % 2 == 0 {
-        over /= 2;
-        under /= 2;
-    }
-    match (whole, over) {
-        (_, 0) => format!("{sign}{whole}"),
-        (0, _) => format!("{sign}{over}/{under}"),
-        _ => format!("{sign}{whole} {over}/{under}"),
-    }
+/// The language's decimal mark, and a minus that is not a hyphen.
+fn localised(text: &str, language: Language) -> String {
+    text.replace('-', "−").replace('.', language.decimal_mark())
 }
 
 #[cfg(test)]
@@ -102,6 +95,13 @@ mod tests {
         let say = |mm, units| run(Length::mm(mm), units, Language::English);
         assert_eq!(say(49_073.0, Units::Inches), "161 ft");
         assert_eq!(say(49_073.0, Units::Millimetres), "49.1 m");
-        assert_eq!(say(2286.0, Units::Inches), "7 1/2 ft");
+        assert_eq!(say(2286.0, Units::Inches), "7.5 ft");
+    }
+
+    #[test]
+    fn numbers_have_no_idle_zeros() {
+        assert_eq!(decimal(2.50, 2, Language::English), "2.5");
+        assert_eq!(decimal(-0.001, 1, Language::English), "0");
+        assert_eq!(decimal(-4.25, 2, Language::English), "−4.25");
     }
 }

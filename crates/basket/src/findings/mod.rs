@@ -1,9 +1,96 @@
 //! Checked facts about a basket: will it work, and what to change if not.
 
+mod base;
+mod build;
+mod case;
+mod fittings;
+mod groove;
+mod handle;
+mod lashing;
+mod mould;
+mod pins;
+mod rim;
+mod staves;
+mod stock;
+mod weave;
+mod write;
+
 use serde::Serialize;
 
+use crate::assemble::Basket;
 use crate::measure::Length;
 use crate::message::Value;
+use crate::pattern::Pattern;
+use crate::stock::Catalogue;
+use case::Case;
+
+/// The codes of all checks, in making order.
+pub const CODES: &[&str] = &[
+    "mould-undercut",
+    "base-wider-than-mould",
+    "base-smaller-than-mould",
+    "base-wood-moves",
+    "groove-too-narrow",
+    "groove-too-wide",
+    "groove-too-shallow",
+    "groove-too-deep",
+    "groove-cheek-thin",
+    "staves-overlap-in-groove",
+    "foot-too-thin",
+    "gap-too-small",
+    "gap-too-wide",
+    "stave-too-stiff",
+    "stave-too-short",
+    "stave-wasteful",
+    "stave-count-surprising",
+    "weave-does-not-lock",
+    "course-empty",
+    "rows-do-not-fill",
+    "rows-past-the-top",
+    "strand-count-surprising",
+    "hoop-bent-too-hard",
+    "lap-too-short",
+    "scarf-under-ear",
+    "scarfs-together",
+    "stock-cannot-yield",
+    "filler-short",
+    "filler-too-narrow",
+    "lashing-short",
+    "lashing-tail-short",
+    "pin-too-short",
+    "pin-splits-stave",
+    "pin-misses-stave",
+    "ears-off-opposite",
+    "ear-too-wide",
+    "handle-fouls-rim",
+    "handle-cannot-fold",
+    "handle-uneven",
+    "rivet-too-short",
+];
+
+/// All findings about a basket: first what stops it, then what wants care, then what is good to
+/// know, each in making order.
+///
+/// The catalogue serves only to name a better stock in a remedy.
+pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
+    let case = Case { pattern, catalogue, basket };
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 11] = [
+        mould::check,
+        base::check,
+        groove::check,
+        staves::check,
+        weave::check,
+        rim::check,
+        stock::check,
+        lashing::check,
+        pins::check,
+        fittings::check,
+        handle::check,
+    ];
+    let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
+    found.sort_by_key(|finding| finding.grade);
+    found
+}
 
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]

@@ -100,8 +100,7 @@ impl Ears {
         };
         let width = size(pattern.width, "ears.width", usual.width, usual.reason);
         let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
-        let hole_height =
-            size(pattern.hole_height, "ears.hole_height", HOLE_HEIGHT, "choice-ears-hole-height");
+        let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
         let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
 
         let places = Places::of(placing, staves.count);

@@ -33,15 +33,43 @@ const HALVINGS: u32 = 52;
 /// Points on half a bail at which it is held against the rim.
 const POINTS: u32 = 48;
 
-/// The top of the rim as something to rest on.
+/// The rim as something to rest on.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ledge {
-    /// Radius of its inner edge.
+    /// Radius of its inner face.
     pub inner: Length,
-    /// Radius of its outer edge.
+    /// Radius of its outer face.
     pub outer: Length,
-    /// How far it lies below the pivots.
+    /// How far its top lies below the pivots.
     pub below_pivots: Length,
+    /// Its height.
+    pub height: Length,
+}
+
+impl Fold {
+    /// Where a bail of this width and thickness comes to rest on a basket with this rim, whose wall has
+    /// the radius `wall` so far below the rim's top. It passes outside only if it is wider than the rim
+    /// at the pivots and reaches beyond it at its middle.
+    pub fn of(
+        bail: &Bail,
+        width: Length,
+        thickness: Length,
+        rim: Ledge,
+        wall: &dyn Fn(Length) -> Length,
+    ) -> Self {
+        let half = thickness / 2.0;
+        if (bail.half_span() - half).min(bail.rise() - half) < rim.outer {
+            let below = rest_on_rim(bail, width, rim).to_radians();
+            return Self::OnRim { above_level: Angle::radians(-below) };
+        }
+        let basket = |below_pivots: Length| match below_pivots - rim.below_pivots {
+            above if above < Length::ZERO => Length::ZERO,
+            beside if beside <= rim.height => rim.outer,
+            below => wall(below),
+        };
+        let (below_level, drop) = fold_on_wall(bail.rise(), bail.rise() - half, basket);
+        Self::OnWall { below_level, drop }
+    }
 }
 
 /// Where the middle of a bail that swings down from level first touches the wall: how far below level

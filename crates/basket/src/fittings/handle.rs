@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::choice::Choice;
-use crate::fittings::{Bail, Ears, FORMED_HEAD, Fold, Ledge, fold_on_wall, rest_on_rim};
+use crate::fittings::{Bail, Ears, FORMED_HEAD, Fold, Ledge};
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
 use crate::mould::Mould;
@@ -14,9 +14,9 @@ use crate::stock::{self, Catalogue, Kind, Material};
 
 /// Wood beyond each pivot (common practice).
 const END: Length = Length::inches(0.5);
-/// A washer between bail and ear, and a burr under the formed head (common practice).
+/// Thickness of the washer between bail and ear (common practice), and of a burr that is in no catalogue.
 const WASHER: Length = Length::mm(0.8);
-/// Washers and burrs for each rivet.
+/// For each rivet a washer between bail and ear and a burr under the formed head.
 const WASHERS: u32 = 2;
 /// How much wider than the rivet its hole is drilled, so that the bail swings (common practice).
 const PLAY: Length = Length::mm(0.2);
@@ -125,22 +125,9 @@ impl Handle {
         let bail = choose_bail(pattern, half_span, choices);
 
         let outer = rim.outer_radius(staves) + LASHING;
-        let side_clearance = half_span - thickness / 2.0 - outer;
-        let ledge = Ledge { inner: rim.inner_radius(), outer, below_pivots: ears.hole_height };
-        let fold = if side_clearance >= Length::ZERO && bail.rise() - thickness / 2.0 >= outer {
-            let basket = |below_pivots: Length| match below_pivots - ledge.below_pivots {
-                above if above < Length::ZERO => Length::ZERO,
-                beside if beside <= rim.height => outer,
-                below => wall(below),
-            };
-            let (below_level, drop) = fold_on_wall(bail.rise(), bail.rise() - thickness / 2.0, basket);
-            Fold::OnWall { below_level, drop }
-        } else {
-            let below = rest_on_rim(&bail, width, ledge).to_radians();
-            Fold::OnRim { above_level: Angle::radians(-below) }
-        };
-
-        let grip = thickness + ears.thickness + f64::from(WASHERS) * WASHER;
+        let ledge =
+            Ledge { inner: rim.inner_radius(), outer, below_pivots: ears.hole_height, height: rim.height };
+        let grip = thickness + ears.thickness + WASHER + thickest_burr(catalogue);
         let rivet = pattern.rivet.clone().unwrap_or_else(|| choose_rivet(catalogue, grip, choices));
         let rivets = 2;
         Self {
@@ -154,8 +141,8 @@ impl Handle {
             thickness,
             pivot_height: ears.hole_height,
             swing_clearance: ears.hole_height - END.max(width / 2.0),
-            side_clearance,
-            fold,
+            side_clearance: half_span - thickness / 2.0 - outer,
+            fold: Fold::of(&bail, width, thickness, ledge, wall),
             bend_strain: thickness / (2.0 * bail.tightest()).max(Length::mm(1e-6)),
             grip,
             rivet_length: rivet_length(grip, rivet.width),
@@ -171,6 +158,11 @@ impl Handle {
 /// How far a handle leans that rises this much above pivots whose line misses the middle.
 pub fn tilt(off_middle: Length, rise: Length) -> Angle {
     Angle::radians(off_middle.to_mm().atan2(rise.to_mm()))
+}
+
+/// The burr that is slipped on under the head: the thickest of the catalogue, so that the rivet reaches.
+fn thickest_burr(catalogue: &Catalogue) -> Length {
+    catalogue.of_kind(Kind::Burr).map(|burr| burr.thickness).reduce(Length::max).unwrap_or(WASHER)
 }
 
 fn rivet_length(grip: Length, diameter: Length) -> Length {
@@ -256,19 +248,16 @@ fn curve_name(curve: BailCurve) -> &'static str {
 
 /// The rivet nearest to the usual diameter that is long enough, of equals the shortest.
 fn choose_rivet(catalogue: &Catalogue, grip: Length, choices: &mut Vec<Choice>) -> Material {
-    let rivets = || catalogue.materials.iter().filter(|material| material.kind == Kind::Rivet);
+    let rivets = || catalogue.of_kind(Kind::Rivet);
     let long_enough =
         |rivet: &&Material| rivet.length.is_none_or(|length| length >= rivet_length(grip, rivet.width));
-    let order = |a: &&Material, b: &&Material| {
-        let off = |rivet: &Material| (rivet.width - RIVET).abs().to_mm();
-        let length = |rivet: &Material| rivet.length.unwrap_or(Length::ZERO).to_mm();
-        off(a).total_cmp(&off(b)).then(length(a).total_cmp(&length(b)))
-    };
-    let (rivet, id) = if let Some(rivet) = rivets().filter(long_enough).min_by(order) {
+    let off = |rivet: &Material| (rivet.width - RIVET).abs().to_mm();
+    let length = |rivet: &Material| rivet.length.unwrap_or(Length::ZERO).to_mm();
+    let by_length = |a: &&Material, b: &&Material| length(a).total_cmp(&length(b));
+    let by_fit = |a: &&Material, b: &&Material| off(a).total_cmp(&off(b)).then(by_length(a, b));
+    let (rivet, id) = if let Some(rivet) = rivets().filter(long_enough).min_by(by_fit) {
         (rivet.clone(), "choice-handle-rivet")
-    } else if let Some(rivet) =
-        rivets().max_by(|a, b| a.length.partial_cmp(&b.length).unwrap_or(std::cmp::Ordering::Equal))
-    {
+    } else if let Some(rivet) = rivets().max_by(by_length) {
         (rivet.clone(), "choice-handle-rivet-short")
     } else {
         (stand_in("rivet 1/8 in", Kind::Rivet, RIVET, RIVET), "choice-handle-rivet-none")

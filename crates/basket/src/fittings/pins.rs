@@ -106,7 +106,7 @@ fn places(every: Every, count: u32, scarf_turn: f64) -> (Vec<u32>, PinMeeting) {
 /// The shortest pin that is long enough (of equals the thinnest, which splits a stave least), else
 /// the longest.
 fn choose_stock(catalogue: &Catalogue, stack: Length, choices: &mut Vec<Choice>) -> Material {
-    let pins = || catalogue.materials.iter().filter(|material| material.kind == Kind::Pin);
+    let pins = || catalogue.of_kind(Kind::Pin);
     let size = |pin: &Material| (pin.length.unwrap_or(Length::ZERO).to_mm(), pin.width.to_mm());
     let order = |a: &&Material, b: &&Material| {
         let ((length_a, width_a), (length_b, width_b)) = (size(a), size(b));

@@ -88,17 +88,17 @@ fn pieces(round: Length, ears: Option<&Ears>) -> Vec<FillerPiece> {
 /// The thinnest round reed that covers the stave tips, else the thickest there is.
 fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>) -> Option<Material> {
     let wanted = stave * COVERS;
-    let reeds = || catalogue.materials.iter().filter(|material| material.kind == Kind::RoundReed);
+    let reeds = || catalogue.of_kind(Kind::RoundReed);
     let by_width = |a: &&Material, b: &&Material| a.width.to_mm().total_cmp(&b.width.to_mm());
     let found = reeds()
         .filter(|reed| reed.width >= wanted)
         .min_by(by_width)
         .or_else(|| reeds().max_by(by_width))
         .cloned();
-    let (value, id) = match &found {
-        Some(reed) => (Value::Name(reed.name.clone()), "choice-filler"),
-        None => (Value::Name("none".to_owned()), "choice-filler-none"),
+    let (key, value, id) = match &found {
+        Some(reed) => ("filler.stock", Value::Name(reed.name.clone()), "choice-filler"),
+        None => ("filler", Value::Name("none".to_owned()), "choice-filler-none"),
     };
-    choices.push(Choice { key: "filler.stock", value, reason: Message::new(id).with("stave", stave) });
+    choices.push(Choice { key, value, reason: Message::new(id).with("stave", stave) });
     found
 }

@@ -174,7 +174,7 @@ fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Cho
         matches!(material.kind, Kind::ChairCane | Kind::BinderCane | Kind::Splint | Kind::FlatReed)
     };
     let canes = || {
-        let canes = catalogue.materials.iter().filter(|material| material.kind == Kind::ChairCane);
+        let canes = catalogue.of_kind(Kind::ChairCane);
         let off = |material: &Material| (material.width - weaver.width).abs().to_mm();
         canes.min_by(|a, b| off(a).total_cmp(&off(b)))
     };

@@ -13,7 +13,8 @@ use serde::Serialize;
 use crate::measure::{Angle, Length};
 use crate::pattern::{Form, MouldPattern, Outline, Side};
 pub use capacity::{
-    LITRES_PER_IMPERIAL_QUART, LITRES_PER_US_QUART, MM3_PER_LITRE, litres_to_imperial_quarts, litres_to_us_quarts,
+    LITRES_PER_IMPERIAL_QUART, LITRES_PER_US_QUART, MM3_PER_LITRE, litres_to_imperial_quarts,
+    litres_to_us_quarts,
 };
 pub use profile::{Profile, Spot};
 pub use undercut::{Undercut, sectional_core};

@@ -14,7 +14,10 @@ pub(super) fn slopes(knots: &[(f64, f64)]) -> Vec<f64> {
     let second = secants.get(1).unwrap_or(first);
     let last_but_one = secants.iter().rev().nth(1).unwrap_or(last);
     let inner = secants.iter().zip(secants.iter().skip(1)).map(|(below, above)| interior(*below, *above));
-    std::iter::once(end(*first, *second)).chain(inner).chain(std::iter::once(end(*last, *last_but_one))).collect()
+    std::iter::once(end(*first, *second))
+        .chain(inner)
+        .chain(std::iter::once(end(*last, *last_but_one)))
+        .collect()
 }
 
 /// The straight way between two knots.
@@ -43,7 +46,8 @@ fn interior(below: Secant, above: Secant) -> f64 {
 
 /// Three-point slope at an end, clipped so that the first piece stays monotone.
 fn end(outer: Secant, next: Secant) -> f64 {
-    let slope = ((2.0 * outer.step + next.step) * outer.slope - outer.step * next.slope) / (outer.step + next.step);
+    let slope =
+        ((2.0 * outer.step + next.step) * outer.slope - outer.step * next.slope) / (outer.step + next.step);
     if slope * outer.slope <= 0.0 {
         0.0
     } else if outer.slope * next.slope < 0.0 && slope.abs() > 3.0 * outer.slope.abs() {

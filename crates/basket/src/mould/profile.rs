@@ -74,9 +74,10 @@ impl Profile {
     pub fn through(places: &[(Length, Length)]) -> Self {
         let knots = rising(places);
         let slopes = pchip::slopes(&knots);
-        let foot = knots.first().zip(slopes.first()).filter(|(lowest, _)| lowest.0 > 0.0).map(|(lowest, slope)| {
-            Piece::line(((lowest.1 - slope * lowest.0).max(0.0), 0.0), (lowest.1, lowest.0))
-        });
+        let foot =
+            knots.first().zip(slopes.first()).filter(|(lowest, _)| lowest.0 > 0.0).map(|(lowest, slope)| {
+                Piece::line(((lowest.1 - slope * lowest.0).max(0.0), 0.0), (lowest.1, lowest.0))
+            });
         let spans = knots.iter().zip(knots.iter().skip(1)).zip(slopes.iter().zip(slopes.iter().skip(1)));
         let pieces: Vec<Piece> = foot
             .into_iter()

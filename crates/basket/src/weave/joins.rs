@@ -35,7 +35,8 @@ impl Run<'_> {
             let crossings = ((reach - row_start) / step).floor().max(0.0) as u32;
             let place = self.last_over(row as u32, crossings.min(self.staves - 1));
             joins.push(self.join(place));
-            let cut_at = step * f64::from(place.1) + ends.get(place.0 as usize).map_or(Length::ZERO, |&end| end)
+            let cut_at = step * f64::from(place.1)
+                + ends.get(place.0 as usize).map_or(Length::ZERO, |&end| end)
                 - self.rows.get(place.0 as usize).copied().unwrap_or(Length::ZERO);
             let overlap = step * f64::from(OVERLAP_STAVES);
             let next = cut_at + (self.strand - overlap).max(step * f64::from(self.rule.repeat() + 1));

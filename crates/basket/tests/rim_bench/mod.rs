@@ -16,6 +16,7 @@ pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
 pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64) -> Material {
     Material {
         name: name.to_owned(),
+        aliases: Vec::new(),
         kind,
         width: Length::mm(width_mm),
         thickness: Length::mm(thickness_mm),

@@ -1,1 +1,79 @@
-# Choices messages.
+# Why Stavewright chose what the pattern left out, and what speaks for or against a way to stave.
+
+choice-base-diameter = as wide as fits inside staves { $stave } thick at the foot of the mould ({ $girth } round)
+choice-base-thickness = { $thickness } is usual: it leaves wood above and below the groove
+choice-base-groove-depth = { $depth } is usual: deep enough to keep the feet when they shrink
+choice-base-groove-width = the staves are { $stave } thick, and { $play } of play lets them in by hand
+choice-base-screw-hole = { $hole } takes the usual screw
+choice-base-wood = { $wood } is a usual wood for bases; across the grain it shrinks by { $tangential } from green to oven dry
+
+choice-staves-gap = about { $gap } between staves at the rim is usual
+choice-staves-gap-weaver = the weaver is { $weaver } thick, and the gap has to let it turn: { $gap }
+choice-staves-stock = { $stock } is { $thickness } thick and fits the groove of { $groove }; { $count } staves of it fill the mould best
+choice-staves-width = the full width of { $stock } is used
+choice-staves-count = { $count } staves of { $stock } come nearest to a gap of { $wanted }: { $rim } at the rim, { $narrowest } at the narrowest and { $widest } at the widest place
+choice-staves-taper = full width ({ $width }) from { $from } up the mould, { $foot } at the foot; no gap is more than { $worst } off the one wanted (a width that follows the mould exactly: { $ideal })
+choice-staves-length = { $groove } in the groove, { $turn } round the bend, { $wall } of wall, { $rim } of rim and { $trim } to hold and trim
+choice-staves-spares = { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    } on { $count }: at least { $share }, and enough if { $spoilt } are spoilt, in { $confidence } of baskets
+choice-staves-oval-side = the rounded face looks out, as is usual
+
+choice-weave-courses = { $rows } rows of { $finer } at the turn, then { $weaver } up to { $room } below the top of the mould, which leaves room for the rim
+
+choice-rim-stock = { $width } wide and { $thickness } thick is usual for a basket of this kind
+choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
+choice-rim-lap = { $times } times the thickness of the stock ({ $thickness }); laps run from { $shortest } to { $longest }
+
+choice-filler = wide enough to cover the tips of staves { $stave } thick
+choice-filler-none = no round reed is known that would cover tips { $stave } thick
+
+choice-lashing-weaver-same = the finest weaver of the basket lies flat and binds well
+choice-lashing-weaver-cane = { $weaver } does not lie flat round a rim; cane { $width } wide does
+choice-lashing-every-stave = the staves stand { $pitch } apart, which leaves room between wraps { $width } wide
+choice-lashing-every-other = the staves stand only { $pitch } apart; wraps { $width } wide at every one would crowd
+choice-lashing-style = once round is usual
+choice-lashing-tail = this much holds when it is tucked behind the rim
+
+choice-pins-stock = the shortest pin that goes through { $stack } and can be clinched ({ $needed })
+choice-pins-stock-short = the longest pin there is; { $needed } would be needed to go through { $stack } and be clinched
+choice-pins-stock-none = no pins are known; one of this size goes through { $stack } and can be clinched ({ $needed })
+choice-pins-every-even = every other stave is usual, and an even count comes out evenly
+choice-pins-every-odd = every other stave is usual; with an odd count two neighbours are pinned where the round closes
+
+choice-ears-material = brass is thin, strong and needs no carving
+choice-ears-placing-odd = on { $count } staves no stave faces another: on staves the ears would be { $on_staves_off } off ({ $on_staves_angle }); this way they face each other, { $off_stave } off their staves
+choice-ears-placing-even = on { $count } staves each stave faces another
+choice-ears-size-brass = usual for sheet brass
+choice-ears-size-oak = usual for oak
+choice-ears-size-bone = usual for bone
+choice-ears-hole-height = lets the end of the handle swing clear of the rim
+choice-ears-tail = long enough to hold behind the weaving
+
+choice-handle-width = usual for a rim { $rim } across
+choice-handle-thickness = the thickest that bends round a rim { $rim } across
+choice-handle-curve = a half circle swings clear on every side
+choice-handle-curve-corner = a corner radius is given, so the curve is three-centred
+choice-handle-curve-rise = a rise is given, so the curve is half an ellipse
+choice-handle-rise = in proportion to half its span, { $half_span }
+choice-handle-rise-semicircle = half its span, as in every half circle
+choice-handle-rise-not-semicircle = a half circle rises by half its span, { $half_span }, and by nothing else
+choice-handle-corner = gives an even curve for a half span of { $half_span }
+choice-handle-not-three-centred = with this rise and corner no three-centred curve spans twice { $half_span }
+choice-handle-rivet = long enough for a grip of { $grip } and a head to form ({ $needed })
+choice-handle-rivet-short = the longest there is; { $needed } would be needed for a grip of { $grip }
+choice-handle-rivet-none = no rivets are known; one of this size needs { $needed } for a grip of { $grip }
+
+stave-reason-lock = plain weave locks on { $count }
+stave-reason-no-lock = one weaver does not lock on { $count }
+stave-reason-stock-narrow = staves { $width } wide cannot be cut from stock { $stock } wide
+stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $groove }
+stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }
+stave-reason-groove-fits = { $thickness } thick, fits a groove of { $groove }
+stave-reason-ears = on { $count } staves no stave faces another for the ears
+stave-reason-gap = gap { $rim } at the rim, from { $narrowest } to { $widest } over the height, { $wanted } wanted
+stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
+stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
+stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout
+stave-reason-work = { $count } staves to shape and set

@@ -1,1 +1,173 @@
-# Findings messages.
+# Findings: what was found; .why it matters; .remedy what mends it (the pattern keys and values
+# follow by themselves). Values: $measured, $limit, and those of each check.
+
+weave-count-odd = an odd count
+
+finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }.
+    .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
+    .remedy = Use a mould in pieces round a core that draws out, or end the basket at the widest place, or make the mould no narrower above than below.
+
+finding-base-wider-than-mould = The base ({ $diameter }) stands out { $measured } all round beyond the foot of the mould ({ $foot } across). The limit is { $limit }.
+    .why = A base that stands out holds the staves off the mould, and the basket grows larger than the mould.
+    .remedy = Make the base no wider than the foot of the mould.
+
+finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stands out { $measured } all round beyond the base ({ $diameter }). The limit is { $limit }.
+    .why = The staves bridge that distance free, and each bends where it likes.
+    .remedy = Make the base larger.
+
+finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Half the depth of the groove is { $limit }.
+    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose.
+    .remedy = Choose a wood that moves less, or cut a deeper groove. Do not glue the feet.
+
+finding-groove-too-narrow = The groove is { $measured } wide, but { $stock } is { $limit } thick.
+    .why = The staves do not go in.
+    .remedy = Cut the groove wider, or thin the feet.
+
+finding-groove-too-wide = The groove is { $measured } wide for staves { $thickness } thick. More than { $limit } is loose.
+    .why = Loose feet rattle and tip, and the staves lean. Each one would have to be wedged.
+    .remedy = Cut the groove narrower.
+
+finding-groove-too-shallow = The groove is { $measured } deep. It should be at least { $limit }.
+    .why = Staves shrink when they dry. In a shallow groove they slip out, and the bottom falls off.
+    .remedy = Cut the groove deeper.
+
+finding-groove-too-deep = Only { $measured } of wood is left between the groove ({ $depth } deep) and the plug ({ $plug } across). It should be { $limit }.
+    .why = The disc breaks there when the groove is cut or the plug is driven in.
+    .remedy = Cut the groove less deep, or make the base larger.
+
+finding-groove-cheek-thin = The wood above and below the groove is { $measured } thick. It should be { $limit }.
+    .why = A thin cheek breaks off when a stave is pushed in at a slant.
+    .remedy = Make the base thicker.
+
+finding-staves-overlap-in-groove = The feet are { $measured } wide, but { $count } of them have only { $limit } each at the bottom of the groove.
+    .why = The last staves do not go in, or they ride up on their neighbours.
+    .remedy = Taper the staves to a narrower foot, or use fewer.
+
+finding-foot-too-thin = The { $count } staves taper to feet of { $measured }. Below { $limit } they break.
+    .why = A thin foot snaps at the edge of the groove as soon as the stave is bent up.
+    .remedy = Leave the foot wider; where the groove has no room for that, use fewer staves.
+
+finding-gap-too-small = The gap between staves is { $measured } here, but { $weaver } is { $limit } thick.
+    .why = The weaver cannot turn through the gap. It buckles, or it pushes the staves apart and the basket grows.
+    .remedy = Use fewer staves.
+
+finding-gap-too-wide = The gap between staves is { $measured } here. It should not be wider than { $limit }.
+    .why = Across a wide gap { $weaver } has nothing to hold it: the wall is soft and the rows slide down.
+    .remedy = Use more staves.
+
+finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
+    .why = The outer fibres crack at the bend, where it shows most and matters most.
+    .remedy = Use thinner stock, or thin the staves at the bend.
+
+finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
+    .why = A stave that ends below the top of the rim is not held by it.
+    .remedy = Cut the staves longer.
+
+finding-stave-wasteful = The staves are { $measured } long; { $limit } would be plenty.
+    .why = Over all staves { $waste } of stock is trimmed off and thrown away.
+    .remedy = Cut the staves shorter.
+
+finding-stave-count-surprising = The basket has { $measured ->
+        [one] one stave
+       *[other] { $measured } staves
+    }. Usual counts on a mould lie between 21 and 151.
+    .why = It may be meant. It may also be a slip in a girth, a width or a gap.
+    .remedy = Look again at the count, the girths and the width of the staves.
+
+finding-weave-does-not-lock = One weaver in { $weave } does not lock on { $measured ->
+        [one] one stave
+       *[other] { $measured } staves
+    }: it needs { $limit }.
+    .why = In each round the weaver goes over and under the same staves again. The rows stack instead of crossing, and the wall falls apart.
+    .remedy = Use one stave more or one fewer.
+
+finding-course-empty = This course has no rows: it would end before it begins, at { $from }.
+    .why = The pattern asks for something that cannot be woven.
+    .remedy = Let the course end higher, or take it out.
+
+finding-rows-do-not-fill = After { $rows ->
+        [one] one row
+       *[other] { $rows } rows
+    } the rim leaves { $measured } of the mould bare. A quarter of the wall is { $limit }.
+    .why = The basket ends far below the rim of its mould: its height, its capacity and its mouth are not the mould's.
+    .remedy = Weave more rows.
+
+finding-rows-past-the-top = The top of the rim comes to { $measured } along the wall, but the mould ends at { $limit }: { $past } too far. The rim is { $rim } wide.
+    .why = Above the mould nothing holds the shape, and nothing backs the rim while it is clamped.
+    .remedy = End the weaving lower.
+
+finding-strand-count-surprising = This course takes { $strands } strands of { $weaver } ({ $strand } each): a join every { $measured } rows.
+    .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
+    .remedy = Use a weaver with longer strands.
+
+finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
+    .why = The hoop cracks or kinks while it is bent.
+    .remedy = Use thinner stock for the hoop.
+
+finding-lap-too-short = The ends of the hoop lap over { $measured }. For stock { $thickness } thick a scarf wants { $limit }, eight times the thickness.
+    .why = A short scarf is steep: it shows as a lump and opens under the lashing.
+    .remedy = Make the lap longer.
+
+finding-scarf-under-ear = The scarf (staves { $from } to { $to }) comes within { $measured } of an ear. It should keep { $limit } away.
+    .why = Where a scarf and an ear meet, the rim gets thick and the pin goes through thin ends.
+    .remedy = Make the lap shorter, so that the scarf fits between the ears.
+
+finding-scarfs-together = The scarfs of the two hoops are { $measured } apart. They should be { $limit } apart.
+    .why = Two thin places on one side make the rim weak and lumpy there.
+    .remedy = Make the lap shorter.
+
+finding-stock-cannot-yield = The piece is { $measured } long, but a strand of { $stock } is { $limit }.
+    .why = This piece cannot be joined on the way.
+    .remedy = Use stock that comes in longer strands, or pick out a longer piece by hand.
+
+finding-filler-short = A strand of { $stock } is { $measured }, but this piece of filler is { $limit }.
+    .why = The filler ends before the ear, and the tips of the staves show.
+    .remedy = Use a filler that comes in longer strands, or join two pieces under a wrap.
+
+finding-filler-too-narrow = The filler ({ $stock }) is { $measured } wide, but the tips of the staves are { $limit } thick.
+    .why = The tips show on one side of the filler.
+    .remedy = Use a wider filler.
+
+finding-lashing-short = One strand of { $weaver } ({ $strand }) leaves { $measured } between its tails. A quarter of the binding is { $limit }.
+    .why = The lashing takes { $strands } strands, and every join in it is a place that can come loose.
+    .remedy = Use a lashing that comes in longer strands.
+
+finding-lashing-tail-short = The tails of the lashing are { $measured }. { $limit } holds.
+    .why = A short tail pulls out from behind the rim when the cane dries.
+    .remedy = Leave longer tails.
+
+finding-pin-too-short = The pins ({ $pin }) are { $measured } long. The rim is { $stack } thick, and with enough to clinch that makes { $limit }.
+    .why = A pin that does not come through cannot be clinched and works its way out.
+    .remedy = Use longer pins.
+
+finding-pin-splits-stave = The holes for the pins ({ $pin }) are { $measured } across in staves { $width } wide. More than { $limit } splits them.
+    .why = A split stave is no longer held by its pin.
+    .remedy = Use thinner pins.
+
+finding-pin-misses-stave = This ear is { $off } off stave { $stave }, so that only { $measured } of the stave lies behind it. A pin wants { $limit }.
+    .why = The pin of the ear goes past the stave and holds in the hoops alone.
+    .remedy = Place the ears where they have a stave behind them.
+
+finding-ears-off-opposite = The ears ({ $placing }) are { $measured } along the rim off facing each other ({ $angle }). The eye sees more than { $limit }.
+    .why = The line from ear to ear misses the middle of the basket by { $middle }: the handle sits askew and the basket hangs to one side.
+    .remedy = Place the ears so that they face each other.
+
+finding-ear-too-wide = The ears are { $measured } wide on staves { $stave } wide. A stave with its gaps gives { $limit } here.
+    .why = A tail wider than { $tail } does not go down beside its stave without pushing the neighbours aside.
+    .remedy = Make the ears narrower, or narrow their tails.
+
+finding-handle-fouls-rim = The end of the handle clears the rim by { $measured }. It needs { $limit }.
+    .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.
+    .remedy = Put the rivet hole higher in the ear.
+
+finding-handle-cannot-fold = The handle comes to rest on the rim, { $measured } above level.
+    .why = It rises { $rise }, less than the rim reaches out, so it stands up in the way of a lid, a cloth and the next basket of a nest.
+    .remedy = Give the handle a higher rise, so that it passes outside the rim.
+
+finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
+    .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.
+    .remedy = Place the ears so that they face each other.
+
+finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
+    .why = There is not enough metal to form a head, and the handle comes off.
+    .remedy = Use a longer rivet.

@@ -1,1 +1,187 @@
-# Steps messages.
+# The steps, the tools and the cautions.
+
+## Cut and shape
+
+step-cut = Cut and shape the staves
+step-cut-text-sort = Look through { $stock } and sort it. Keep even, straight pieces for staves; set thin or hairy ones aside.
+step-cut-text-staves = Cut { $all } pieces { $length } long: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }.
+step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
+step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
+
+## Base
+
+step-base = Fix the base on the mould
+step-base-text-screw = Sand the base smooth now, while it can be held flat. Screw it ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-mark = Mark the edge of the base with the spacing strip for { $count } staves. Begin with the quarters, at staves { $quarters }; then fill each quarter. Errors do not add up that way.
+
+## Staves
+
+step-staves = Set the staves
+step-staves-text-soak = Soak the staves ({ $stock }) and let them mellow in a damp towel. They are ready when the foot bends without a sound.
+step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
+step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
+step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
+step-staves-text-count = Count the staves. Then count them again: { $count }.
+step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and bind them with a band. Spray them, true them up, and let them dry to shape. Put the band back on, damp, whenever work stops.
+
+## Weaving
+
+step-first = Weave the first rows
+step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and go over one, under one.
+step-first-text-weave = Weave { $rows ->
+        [one] one row
+       *[other] { $rows } rows
+    } tight against the base. After one round the weaver goes over where it went under. If it does not, a stave was missed: go back.
+step-first-text-check = Keep the staves upright and even. The gap between them at the rim will be { $gap }; the spacing strip shows where each one belongs.
+
+step-half = Weave to half the height
+step-half-text-weave = Weave on to row { $row }, about { $height } up the mould. Keep staves and weaver damp. Press each row down on the one below, and keep the wall against the mould: a wall woven loose comes out larger than its mould.
+
+step-rest = Weave to the rim
+step-rest-text-weave = Weave on to row { $rows }, { $height } up the mould. Check with the spacing strip for the rim from time to time.
+step-rest-text-stop = Whenever work stops, wet the staves again and put the band back on, or they wander while they dry.
+
+step-course-text-change = With row { $row } course { $course } begins: change to { $weaver }.
+step-joins-text-where = { $joins ->
+        [one] A strand runs out once, about at (row/stave) { $places }.
+       *[other] Strands run out { $joins } times, about at (row/stave) { $places }.
+    }
+step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one behind the fourth stave back and let it run over the old one, so that neither end shows.
+
+step-dry = Let it dry, pack it, fill up
+step-dry-text-wait = Leave the basket on the mould, banded, until it is dry through: usually one to three days.
+step-dry-text-pack = Press the rows down, all round, from the base upward. About { $gap } opens at the top.
+step-dry-text-add = Fill it with { $rows ->
+        [one] one more row
+       *[other] { $rows } more rows
+    } of { $weaver }.
+step-dry-text-end = Thin the last few inches of the weaver and end it behind the stave above where you began, so that the top stays level.
+
+## Ears
+
+step-ears = Make and set the ears
+step-ears-text-make = Saw two ears from { $material }: { $length } long, { $width } wide, { $thickness } thick. Round the top and break all edges.
+step-ears-text-on-staves = Set one ear on stave { $first } and the other on stave { $second }.
+step-ears-text-stave-and-gap = Set one ear on stave { $first }. The other faces it from the gap { $off_second } beside stave { $second }.
+step-ears-text-shared = Set the ears { $off_first } to the same side of staves { $first } and { $second }. So they face each other.
+step-ears-text-by-angle = Set the first ear at stave { $first }. The other faces it, { $off_second } beside stave { $second }.
+step-ears-text-tail = Open a way down along the stave with an awl and push the tail down inside the weaving, { $tail } below the rim. The hole for the rivet comes { $hole } above the rim.
+step-ears-text-measure = Lay a tape round the rim from ear to ear, both ways: { $girth } each. Correct now what differs.
+
+## Rim
+
+step-rim = Shape, bend and clamp the hoops
+step-rim-text-outer = Cut the outer hoop { $length } long from { $stock }. Its scarf lies between staves { $from } and { $to }.
+step-rim-text-inner = Cut the inner hoop { $length } long from { $stock }. Its scarf lies between staves { $from } and { $to }, away from the other.
+step-rim-text-scarf = Thin both ends of each hoop over { $lap }, one from above and one from below, so that they lap as one thickness.
+step-rim-text-clamp = Soak the hoops, bend them a little tighter than the rim, and clamp them, flat sides to the staves, on the last row ({ $height } up the mould). Start opposite the scarf and work toward it from both sides.
+step-rim-text-dry = Mark and fit the scarfs while the hoops are clamped. Let all of it dry in the clamps overnight.
+
+## Pins
+
+step-pins = Trim the tips, drill and pin
+step-pins-text-trim = Cut the tips of the staves level with the top of the hoops.
+step-pins-text-every-stave = { $pins ->
+        [one] One pin
+       *[other] { $pins } pins
+    }: one through the middle of each stave, half way up the hoops.
+step-pins-text-every-other = { $pins ->
+        [one] One pin
+       *[other] { $pins } pins
+    }: one through the middle of every other stave, half way up the hoops, beginning with stave { $first }.
+step-pins-text-neighbours = The count is odd, so once round two neighbours are pinned: staves { $one } and { $other }.
+step-pins-text-drill = Drill { $drill }, straight to the middle of the basket, through { $stack } in all, with a piece of scrap wood behind. Drill and pin one after the other.
+step-pins-text-clinch = Push in { $pin } from outside. { $over } stands out inside: bend or rivet it over on a steel block held against the head.
+
+## Lashing
+
+step-lashing = Lay the filler and lash the rim
+step-lashing-text-filler = Lay { $pieces ->
+        [one] one piece
+       *[other] { $pieces } pieces
+    } of { $stock } on the tips of the staves.
+step-lashing-text-start = Soak { $weaver }: { $strands ->
+        [one] one strand
+       *[other] { $strands } strands
+    }, { $length } in all. Hook a tail of { $tail } behind the inner hoop and over the top row.
+step-lashing-text-single = Go round the rim once, through the gap at { $every }: { $wraps } wraps. Pull each one tight, shiny side out.
+step-lashing-text-crossed = Go round the rim through the gap at { $every }, then come back the other way so that the wraps cross: { $wraps } wraps in all. Pull each one tight, shiny side out.
+step-lashing-text-joins = A new strand begins at { $staves } (stave numbers). Tuck both tails between the hoops.
+step-lashing-text-end = End with a tail of { $tail }, tucked down between the hoops, and cut it flush when it is dry.
+
+## Handle
+
+step-handle = Bend and rivet the handle
+step-handle-text-bend = Shape the handle { $length } long, { $width } wide and { $thickness } thick. Soak or steam it and bend it to a { $curve }, { $span } between the pivots and { $rise } high. Let it dry on its form overnight.
+step-handle-text-drill = Mark both holes from the ears, { $pivot } above the rim. Drill { $drill } through handle and ears, with scrap wood behind.
+step-handle-text-rivet = Put in { $rivet }, at least { $length } long, through { $grip } of handle, ear and washers. Form the head with light blows until the handle swings with a little drag.
+step-handle-text-on-wall = Let down, the handle passes outside the rim and rests on the wall, its middle { $drop } below the pivots.
+step-handle-text-on-rim = Let down, the handle rests on the rim.
+
+## Finish
+
+step-off = Take it off the mould, plug and sand
+step-off-text-lift = Take out the screw and lift the basket off, turning it a little to and fro. Never pull by the handle.
+step-off-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
+step-off-text-sand = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
+
+step-finish = Finish and check
+step-finish-text-none = The basket is left bare. Brush the dust off.
+step-finish-text-stain = Stain first, evenly and not too wet, and let it dry as the maker of the stain says.
+step-finish-text-shellac = Brush on two thin coats of shellac and let each dry as its maker says.
+step-finish-text-oil = Rub in a thin coat of drying oil, wait, wipe it all off again, and let it cure as its maker says.
+step-finish-text-check = Check the basket by hand, outside and inside: no loose ends, no sharp pins, no stave that moves. Write down what this one really took.
+
+## Tools
+
+tool-anvil = small steel block
+tool-awl = awl
+tool-band = elastic or cord band
+tool-brush = soft brush
+tool-bucket = bucket of water
+tool-clamps = clamps or clothes pegs (24)
+tool-drill = hand drill and small bits
+tool-dust-mask = dust mask
+tool-file = file
+tool-glue = wood glue
+tool-goggles = eye protection
+tool-hammer = light hammer
+tool-knife = sharp knife
+tool-mallet = mallet
+tool-packer = packing tool or blunt screwdriver
+tool-pencil = pencil
+tool-rag = lint-free rags
+tool-ruler = ruler and tape
+tool-sandpaper = sandpaper, 150 and 220 grit
+tool-saw = fine saw
+tool-scrap-wood = scrap wood
+tool-screwdriver = screwdriver
+tool-shears = side cutters or shears
+tool-spacing-strip = spacing strips (templates)
+tool-spray = spray bottle
+tool-stave-template = stave template
+tool-towel = towel
+
+## Cautions. All of them give way to local rules, to the maker of a product and to the teacher.
+
+caution-rules = Local rules, the words of a product's maker and the teacher's judgement stand above all cautions here.
+caution-knife = Cut away from hand, thigh and neighbour. Keep the knife sharp and lay it down closed or covered.
+caution-sanding-dust = Sanding dust harms lungs and nose. Catch it at the tool, wear a mask, and clean up with a damp cloth or a vacuum, not a broom. Keep fingers off a running belt.
+caution-cane-edges = Edges of cane and reed cut. Do not pull a strand fast through a bare hand; tape fingers or wear a finger guard.
+caution-wet-floor = Water on the floor is slippery: wipe up drips, and keep cables out of it.
+caution-water = A soaking tub is a danger to small children and animals. Empty it after use. Reed may have been treated: keep it out of mouths.
+caution-damp = Dry the work in moving air, not in a plastic bag: damp baskets go mouldy.
+caution-brass = Sawn brass is sharp and its filings may hold lead. Break all edges, and wash hands before eating.
+caution-bone = Bone dust is harmful and raw bone can carry disease. Use clean, prepared bone, work it wet with a mask on, and know the law on bone, antler and ivory where you live.
+caution-drilling = Small bits snap. Wear eye protection, tie back hair and sleeves, clamp the work, put scrap wood behind it, and drill slowly.
+caution-peening = Wear eye protection. Support the head on the block, strike lightly, and never strike one hardened hammer on another.
+caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, and open it away from your face.
+caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
+caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.
+caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, no sparks, fresh air; use it as its maker says.
+caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
+caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
+caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.

@@ -1,7 +1,15 @@
 //! The making, step by step.
 
+mod body;
+mod build;
+mod finish;
+mod prepare;
+mod rim;
+mod time;
+
 use serde::Serialize;
 
+use crate::assemble::Basket;
 use crate::message::Message;
 
 /// A state of the basket that a step reaches.
@@ -55,4 +63,23 @@ pub struct Step {
     pub cautions: Vec<&'static str>,
     /// The state reached.
     pub stage: Stage,
+}
+
+/// The making in order. Working times are rough (see the rules beside them); waiting times are the
+/// least usual ones.
+///
+/// ```text
+/// cut, base, staves, first rows, half, rest, dry, ears, rim, pins, lashing, handle, off, finish
+/// ```
+pub fn list(basket: &Basket) -> Vec<Step> {
+    let mut steps = vec![prepare::cut(basket), prepare::base(basket), prepare::staves(basket)];
+    steps.extend(body::steps(basket));
+    steps.extend(basket.ears.as_ref().map(|ears| rim::ears(basket, ears)));
+    steps.extend([rim::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
+    steps.extend(basket.handle.as_ref().map(|handle| rim::handle(basket, handle)));
+    steps.extend([finish::off_mould(basket), finish::finish(basket)]);
+    for (step, number) in steps.iter_mut().zip(1..) {
+        step.number = number;
+    }
+    steps
 }

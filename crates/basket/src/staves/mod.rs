@@ -1,11 +1,48 @@
 //! The staves: count, width, taper, length and the gaps between them at every height.
 
+mod explain;
+mod formulas;
+mod length;
+mod rank;
+mod solve;
+mod taper;
+mod wall;
+
 use serde::Serialize;
 
 use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::OvalSide;
-use crate::stock::{self, Material};
+use crate::stock::{self, Kind, Material, PutUp};
+pub use formulas::{
+    bend_strain, bend_strain_over, corner_clearance, count_on, touch_width, upright_groove_width,
+};
+pub use length::{LengthParts, USUAL_TRIM};
+pub use solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
+pub use taper::{Taper, least_foot};
+
+/// What the rest of the basket asks of the staves.
+#[derive(Clone, Copy)]
+pub struct Needs<'a> {
+    /// Top of the last row, along the mould.
+    pub wall: Length,
+    /// Height of the rim's hoops.
+    pub rim: Length,
+    /// Thickness of the thickest weaver.
+    pub weaver: Length,
+    /// Whether the basket has two ears.
+    pub ears: bool,
+    /// Whether the weave locks on a count of staves.
+    pub holds: &'a dyn Fn(u32) -> bool,
+}
+
+impl Needs<'_> {
+    /// The same with lengths that make sense: finite and not negative.
+    fn sound(&self) -> Self {
+        let sound = |length: Length| Length::mm(length.to_mm().clamp(0.0, 1e5)).max(Length::ZERO);
+        Self { wall: sound(self.wall), rim: sound(self.rim), weaver: sound(self.weaver), ..*self }
+    }
+}
 
 /// The staves as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -52,45 +89,9 @@ pub struct Staves {
     pub bend_radius: Length,
     /// Strain of the stave's outer face in that bend, `t/(2R)`.
     pub bend_strain: f64,
-    /// The best counts and stocks, best first; the first is used.
+    /// The best counts and stocks; the first is used. They stand best first, except that a count
+    /// which the pattern fixes stands before those that would be better.
     pub candidates: Vec<Candidate>,
-}
-
-/// A taper a maker can shave: full width above a point, then straight to the foot.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Taper {
-    /// Distance above the mould's base, along the mould, at which full width begins.
-    #[serde(rename = "from_mm")]
-    pub from: Length,
-    /// Width at the foot, at the bottom of the groove.
-    #[serde(rename = "foot_mm")]
-    pub foot: Length,
-    /// Largest departure of a gap from the one aimed at, with this taper.
-    #[serde(rename = "worst_mm")]
-    pub worst: Length,
-    /// The same for the ideal width curve, which only the stock's width limits.
-    #[serde(rename = "worst_ideal_mm")]
-    pub worst_ideal: Length,
-}
-
-/// The parts of a stave's length.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct LengthParts {
-    /// In the groove.
-    #[serde(rename = "groove_mm")]
-    pub groove: Length,
-    /// From the edge of the base round the bend to the mould's foot.
-    #[serde(rename = "turn_mm")]
-    pub turn: Length,
-    /// Along the mould to the top of the last row.
-    #[serde(rename = "wall_mm")]
-    pub wall: Length,
-    /// Between the hoops.
-    #[serde(rename = "rim_mm")]
-    pub rim: Length,
-    /// Left above the rim, to hold and trim.
-    #[serde(rename = "trim_mm")]
-    pub trim: Length,
 }
 
 /// Width and gap of the staves at one height.
@@ -155,5 +156,22 @@ impl Staves {
         let foot_along = -(self.length_parts.groove + self.length_parts.turn);
         let share = (along - foot_along) / (self.taper.from - foot_along).max(Length::mm(1e-6));
         self.taper.foot + (self.width - self.taper.foot) * share.clamp(0.0, 1.0)
+    }
+}
+
+/// What is taken where there is no stock at all: 1/4 in flat oval reed (sizes from memory).
+fn assumed_stock() -> Material {
+    Material {
+        name: "flat oval reed 1/4 in".to_owned(),
+        aliases: Vec::new(),
+        kind: Kind::FlatOvalReed,
+        width: Length::inches(0.25),
+        thickness: Length::mm(2.0),
+        length: None,
+        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
+        soak_minutes: None,
+        bend_limit: None,
+        shrink: 0.0,
+        sources: std::collections::BTreeMap::new(),
     }
 }

@@ -1,0 +1,78 @@
+//! Does the base fit the mould, and will its wood stay still?
+
+use super::case::Case;
+use super::{Finding, Grade, Part, write};
+use crate::measure::Length;
+
+/// How far a base may stand out beyond the mould's foot before it holds the staves off the mould
+/// (common practice: 1/32 in).
+const OVERHANG: Length = Length::inches(1.0 / 32.0);
+/// How far the mould's foot may stand out beyond the base: over more than this the staves bridge
+/// free between the two and bend where they like (common practice: 1/2 in).
+const BRIDGE: Length = Length::inches(0.5);
+/// A base that moves by more than this share of its groove's depth works the feet of the staves
+/// loose (common practice: half, which is a quarter on each side).
+const MOVEMENT_SHARE: f64 = 0.5;
+/// Movement that is worth knowing of (common practice).
+const MOVEMENT_WORTH_SAYING: Length = Length::mm(0.5);
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    [wider_than_mould(case), smaller_than_mould(case), wood_moves(case)].into_iter().flatten().collect()
+}
+
+/// Radius of the base less that of the mould's foot.
+fn overhang(case: &Case<'_>) -> Length {
+    case.basket.base.diameter / 2.0 - foot(case)
+}
+
+fn foot(case: &Case<'_>) -> Length {
+    case.basket.mould.profile.at(Length::ZERO).radius
+}
+
+fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
+    let measured = overhang(case);
+    (measured > OVERHANG).then(|| {
+        Finding::new(Grade::Care, "base-wider-than-mould", Part::Base, measured, OVERHANG)
+            .arg("diameter", case.basket.base.diameter)
+            .arg("foot", foot(case) * 2.0)
+            .remedy("base.diameter", write::at_most(foot(case) * 2.0, case.units()))
+    })
+}
+
+fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
+    let measured = -overhang(case);
+    (measured > BRIDGE).then(|| {
+        Finding::new(Grade::Care, "base-smaller-than-mould", Part::Base, measured, BRIDGE)
+            .arg("diameter", case.basket.base.diameter)
+            .arg("foot", foot(case) * 2.0)
+            .remedy("base.diameter", write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
+    })
+}
+
+/// Wood moves across its grain with the air of the room; along it hardly at all (Forest Products
+/// Laboratory, *Shrinkage of Wood*, R1650, 1947).
+fn wood_moves(case: &Case<'_>) -> Option<Finding> {
+    let base = &case.basket.base;
+    let limit = base.groove_depth * MOVEMENT_SHARE;
+    if base.movement <= MOVEMENT_WORTH_SAYING {
+        return None;
+    }
+    let grade = if base.movement > limit { Grade::Care } else { Grade::Note };
+    let finding = Finding::new(grade, "base-wood-moves", Part::Base, base.movement, limit)
+        .arg("wood", base.wood.name.as_str())
+        .arg("side", base.movement / 2.0);
+    Some(match grade {
+        Grade::Note => finding,
+        _ => finding
+            .maybe("base.wood", quieter_wood(case, limit))
+            .remedy("base.groove.depth", write::at_least(base.movement / MOVEMENT_SHARE, case.units())),
+    })
+}
+
+/// The wood that moves least, if it moves little enough.
+fn quieter_wood(case: &Case<'_>, limit: Length) -> Option<String> {
+    let base = &case.basket.base;
+    let quietest = case.catalogue.woods.iter().min_by(|a, b| a.tangential.total_cmp(&b.tangential))?;
+    let movement = base.movement * (quietest.tangential / base.wood.tangential);
+    (movement < limit * 0.98).then(|| write::name(&quietest.name))
+}

@@ -1,0 +1,53 @@
+//! Do the pins go through, hold, and leave the staves whole?
+
+use super::case::Case;
+use super::{Finding, Grade, Part, write};
+use crate::measure::Length;
+use crate::stock::Material;
+
+/// A hole wider than this share of a stave splits it (common practice: a third).
+const HOLE_SHARE: f64 = 1.0 / 3.0;
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    [too_short(case), splits_stave(case)].into_iter().flatten().collect()
+}
+
+fn too_short(case: &Case<'_>) -> Option<Finding> {
+    let pins = &case.basket.pins;
+    (pins.length < pins.length_needed).then(|| {
+        let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
+        Finding::new(grade, "pin-too-short", Part::Pins, pins.length, pins.length_needed)
+            .arg("pin", pins.stock.name.as_str())
+            .arg("stack", pins.stack)
+            .maybe("pins.stock", longer(case))
+    })
+}
+
+/// The shortest pin that is long enough.
+fn longer(case: &Case<'_>) -> Option<String> {
+    let pins = &case.basket.pins;
+    let length = |pin: &Material| pin.length.unwrap_or(Length::ZERO).to_mm();
+    case.catalogue
+        .materials
+        .iter()
+        .filter(|pin| {
+            pin.kind == pins.stock.kind && pin.length.is_some_and(|length| length >= pins.length_needed)
+        })
+        .min_by(|a, b| length(a).total_cmp(&length(b)))
+        .map(|pin| write::name(&pin.name))
+}
+
+fn splits_stave(case: &Case<'_>) -> Option<Finding> {
+    let pins = &case.basket.pins;
+    let limit = case.stave_width_at_rim() * HOLE_SHARE;
+    (pins.drill > limit).then(|| {
+        let finer = case.stock_like(&pins.stock, |other| {
+            other.width * (pins.drill / pins.stock.width) <= limit
+                && other.length.is_some_and(|length| length >= pins.length_needed)
+        });
+        Finding::new(Grade::Care, "pin-splits-stave", Part::Pins, pins.drill, limit)
+            .arg("pin", pins.stock.name.as_str())
+            .arg("width", case.stave_width_at_rim())
+            .maybe("pins.stock", finer)
+    })
+}

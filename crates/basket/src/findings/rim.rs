@@ -1,0 +1,100 @@
+//! Do the hoops bend, and do their scarfs keep clear?
+
+use super::case::Case;
+use super::{Finding, Grade, Part, write};
+use crate::measure::Length;
+use crate::message::Value;
+use crate::rim::Hoop;
+
+/// Strain beyond this many times the stock's limit breaks it (common practice).
+const BREAKS: f64 = 1.5;
+/// A thinner hoop is a little nearer to its bend's middle; room for that.
+const SAFE: f64 = 1.1;
+/// A scarf wants a lap of at least this many thicknesses (*Wood Handbook*, Forest Products
+/// Laboratory, FPL-GTR-190, 2010, scarf joints: 8 to 12 for glued wood).
+const LAP_THICKNESSES: f64 = 8.0;
+/// Room between the end of a scarf and an ear (common practice: 1/2 in).
+const CLEAR_OF_EAR: Length = Length::inches(0.5);
+/// Room between the scarfs of the two hoops (common practice: 1 in; a maker's lashing tutorial
+/// puts them on opposite sides).
+const CLEAR_OF_EACH_OTHER: Length = Length::inches(1.0);
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (hoop, part) in hoops(case) {
+        found.extend(bent_too_hard(case, hoop, part));
+        found.extend(lap_too_short(case, hoop, part));
+        found.extend(scarf_under_ear(case, hoop, part));
+    }
+    found.extend(scarfs_together(case));
+    found
+}
+
+/// Both hoops with their parts.
+pub(super) fn hoops<'a>(case: &Case<'a>) -> [(&'a Hoop, Part); 2] {
+    [(&case.basket.rim.outer, Part::OuterHoop), (&case.basket.rim.inner, Part::InnerHoop)]
+}
+
+/// The pattern key of a hoop's stock.
+pub(super) fn stock_key(case: &Case<'_>, part: Part) -> &'static str {
+    if part == Part::InnerHoop && case.pattern.rim.inner.is_some() { "rim.inner" } else { "rim.stock" }
+}
+
+fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+    let limit = hoop.stock.bend_limit?;
+    (hoop.bend_strain > limit).then(|| {
+        let grade = if hoop.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
+        let strain_per_mm = hoop.bend_strain / hoop.stock.thickness.to_mm();
+        let thinner = case.stock_like(&hoop.stock, |other| {
+            other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() * SAFE <= limit)
+        });
+        Finding::new(
+            grade,
+            "hoop-bent-too-hard",
+            part,
+            Value::Percent(hoop.bend_strain),
+            Value::Percent(limit),
+        )
+        .arg("stock", hoop.stock.name.as_str())
+        .arg("thickness", hoop.stock.thickness)
+        .arg("radius", case.basket.rim.radius)
+        .maybe(stock_key(case, part), thinner)
+    })
+}
+
+fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+    let limit = hoop.stock.thickness * LAP_THICKNESSES;
+    (hoop.scarf.lap < limit).then(|| {
+        Finding::new(Grade::Care, "lap-too-short", part, hoop.scarf.lap, limit)
+            .arg("thickness", hoop.stock.thickness)
+            .remedy("rim.lap", write::at_least(limit, case.units()))
+    })
+}
+
+fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+    let clear = hoop.scarf.clear_of_ear?;
+    (clear < CLEAR_OF_EAR).then(|| {
+        let lap = shorter(hoop, (CLEAR_OF_EAR - clear) * 2.0);
+        Finding::new(Grade::Care, "scarf-under-ear", part, clear, CLEAR_OF_EAR)
+            .arg("lap", hoop.scarf.lap)
+            .arg("from", hoop.scarf.from_stave)
+            .arg("to", hoop.scarf.to_stave)
+            .remedy("rim.lap", write::at_most(lap, case.units()))
+    })
+}
+
+fn scarfs_together(case: &Case<'_>) -> Option<Finding> {
+    let rim = &case.basket.rim;
+    let clear = rim.outer.scarf.clear_of_other.min(rim.inner.scarf.clear_of_other);
+    (clear < CLEAR_OF_EACH_OTHER).then(|| {
+        let lap = shorter(&rim.outer, CLEAR_OF_EACH_OTHER - clear);
+        Finding::new(Grade::Care, "scarfs-together", Part::Rim, clear, CLEAR_OF_EACH_OTHER)
+            .arg("lap", rim.outer.scarf.lap)
+            .remedy("rim.lap", write::at_most(lap, case.units()))
+    })
+}
+
+/// The lap, less this, but no shorter than a scarf can be.
+fn shorter(hoop: &Hoop, by: Length) -> Length {
+    (hoop.scarf.lap - by).max(hoop.stock.thickness * LAP_THICKNESSES)
+}

@@ -1,0 +1,196 @@
+//! Do the staves fit the groove, the mould and the weaver?
+
+use super::case::Case;
+use super::{Finding, Grade, Part, Place, write};
+use crate::measure::Length;
+use crate::staves::GapAt;
+use crate::weave::Course;
+
+/// A foot narrower than this breaks off at the groove (common practice: 3/32 in).
+const THINNEST_FOOT: Length = Length::inches(3.0 / 32.0);
+/// A foot narrower than this cannot be shaved without breaking (common practice: 3/64 in).
+const HOPELESS_FOOT: Length = Length::inches(3.0 / 64.0);
+/// Openings in the wall are not larger than this (a how-to article on plaited baskets gives 3/8 in
+/// for the squares of a base; taken over for walls).
+const WIDEST_GAP: Length = Length::inches(3.0 / 8.0);
+/// Strain beyond this many times the stock's limit breaks it in the bend (common practice).
+const BREAKS: f64 = 1.5;
+/// Least length above the rim by which a stave can be pulled tight and trimmed (common practice: 1/4 in).
+const LEAST_TRIM: Length = Length::inches(0.25);
+/// Waste above the trim that is worth saving (common practice: 2 in).
+const WASTE: Length = Length::inches(2.0);
+/// Counts outside these are rare on a mould (published counts for mould baskets run from 27 on a
+/// 5 in base to 107 on a girth of 800 mm; common practice beyond them).
+const USUAL_COUNTS: (u32, u32) = (21, 151);
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    [
+        overlap_in_groove(case),
+        foot_too_thin(case),
+        gap_too_small(case),
+        gap_too_wide(case),
+        too_stiff(case),
+        too_short(case),
+        wasteful(case),
+        count_surprising(case),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// Flat feet on radii touch at a width of `2 r tan(π/n)` at the bottom of the groove.
+fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
+    let staves = &case.basket.staves;
+    (staves.taper.foot > staves.foot_touch).then(|| {
+        let finding = Finding::new(
+            Grade::Stop,
+            "staves-overlap-in-groove",
+            Part::Groove,
+            staves.taper.foot,
+            staves.foot_touch,
+        )
+        .arg("count", staves.count);
+        let taper = write::taper(staves.taper.from, staves.foot_touch, case.units());
+        let count = count_for_foot(case, staves.taper.foot).to_string();
+        if staves.foot_touch - write::step(staves.foot_touch, case.units()) > THINNEST_FOOT {
+            finding.remedy("staves.taper", taper).remedy("staves.count", count)
+        } else {
+            finding.remedy("staves.count", count).remedy("staves.taper", taper)
+        }
+    })
+}
+
+fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
+    let staves = &case.basket.staves;
+    (staves.taper.foot < THINNEST_FOOT).then(|| {
+        let grade = if staves.taper.foot < HOPELESS_FOOT { Grade::Stop } else { Grade::Care };
+        let finding = Finding::new(grade, "foot-too-thin", Part::Staves, staves.taper.foot, THINNEST_FOOT)
+            .arg("count", staves.count)
+            .arg("width", staves.width);
+        let wider = THINNEST_FOOT + write::step(THINNEST_FOOT, case.units());
+        if staves.foot_touch > wider {
+            finding.remedy("staves.taper", write::taper(staves.taper.from, wider, case.units()))
+        } else {
+            finding.remedy("staves.count", count_for_foot(case, wider).to_string())
+        }
+    })
+}
+
+/// The largest odd count at which feet of this width stand side by side.
+fn count_for_foot(case: &Case<'_>, foot: Length) -> u32 {
+    let half_angle = (foot / (case.basket.base.groove_radius * 2.0)).atan();
+    write::odd_at_most(std::f64::consts::PI / half_angle).max(3)
+}
+
+/// The weaver has to pass between two staves.
+fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
+    let (gap, course) =
+        woven(case).filter(|(gap, course)| gap.gap < course.weaver.thickness).min_by(|a, b| {
+            (a.0.gap - a.1.weaver.thickness).to_mm().total_cmp(&(b.0.gap - b.1.weaver.thickness).to_mm())
+        })?;
+    let thickness = course.weaver.thickness;
+    // Damp cane squeezes through half its thickness at most (common practice).
+    let grade = if gap.gap < thickness / 2.0 { Grade::Stop } else { Grade::Care };
+    let place = Place::from(Part::Staves).at(gap.height);
+    Some(
+        Finding::new(grade, "gap-too-small", place, gap.gap, thickness)
+            .arg("weaver", course.weaver.name.as_str())
+            .arg("width", gap.width)
+            .remedy(
+                "staves.count",
+                write::odd_at_most(girth(case, gap) / (gap.width + thickness)).to_string(),
+            ),
+    )
+}
+
+fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
+    let limit = |gap: &GapAt| gap.width.min(WIDEST_GAP);
+    let (gap, course) = woven(case)
+        .filter(|(gap, _)| gap.gap > limit(gap))
+        .max_by(|a, b| (a.0.gap - limit(a.0)).to_mm().total_cmp(&(b.0.gap - limit(b.0)).to_mm()))?;
+    let place = Place::from(Part::Staves).at(gap.height);
+    let count = write::odd_at_least(girth(case, gap) / (gap.width + limit(gap)));
+    Some(
+        Finding::new(Grade::Care, "gap-too-wide", place, gap.gap, limit(gap))
+            .arg("weaver", course.weaver.name.as_str())
+            .remedy("staves.count", count.to_string()),
+    )
+}
+
+/// Gaps that are woven over, each with its course.
+fn woven<'a>(case: &Case<'a>) -> impl Iterator<Item = (&'a GapAt, &'a Course)> {
+    let weave = &case.basket.weave;
+    case.basket.staves.gaps.iter().filter_map(|gap| {
+        weave
+            .courses
+            .iter()
+            .find(|course| gap.along >= course.from && gap.along <= course.to)
+            .map(|course| (gap, course))
+    })
+}
+
+/// All pitches together at the height of a gap.
+fn girth(case: &Case<'_>, gap: &GapAt) -> Length {
+    (gap.gap + gap.width) * f64::from(case.basket.staves.count)
+}
+
+fn too_stiff(case: &Case<'_>) -> Option<Finding> {
+    let staves = &case.basket.staves;
+    let limit = staves.stock.bend_limit?;
+    (staves.bend_strain > limit).then(|| {
+        let grade = if staves.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
+        let strain_per_mm = staves.bend_strain / staves.thickness.to_mm();
+        let thinner = case.stock_like(&staves.stock, |other| {
+            other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() <= limit)
+                && other.thickness <= case.basket.base.groove_width
+        });
+        let place = Place::from(Part::Staves).at(Length::ZERO);
+        Finding::new(
+            grade,
+            "stave-too-stiff",
+            place,
+            crate::message::Value::Percent(staves.bend_strain),
+            crate::message::Value::Percent(limit),
+        )
+        .arg("stock", staves.stock.name.as_str())
+        .arg("thickness", staves.thickness)
+        .arg("radius", staves.bend_radius)
+        .maybe("staves.stock", thinner)
+    })
+}
+
+fn needed(case: &Case<'_>) -> Length {
+    let parts = &case.basket.staves.length_parts;
+    parts.groove + parts.turn + parts.wall + parts.rim
+}
+
+fn too_short(case: &Case<'_>) -> Option<Finding> {
+    let staves = &case.basket.staves;
+    let (needed, trim) = (needed(case), staves.length_parts.trim.max(LEAST_TRIM));
+    (staves.length < needed + LEAST_TRIM).then(|| {
+        let grade = if staves.length < needed { Grade::Stop } else { Grade::Care };
+        Finding::new(grade, "stave-too-short", Part::Staves, staves.length, needed + LEAST_TRIM)
+            .arg("needed", needed)
+            .remedy("staves.length", write::at_least(needed + trim, case.units()))
+    })
+}
+
+fn wasteful(case: &Case<'_>) -> Option<Finding> {
+    let staves = &case.basket.staves;
+    let enough = needed(case) + staves.length_parts.trim.max(LEAST_TRIM);
+    (staves.length > enough + WASTE).then(|| {
+        let all = f64::from(staves.count.saturating_add(staves.spares));
+        Finding::new(Grade::Note, "stave-wasteful", Part::Staves, staves.length, enough + WASTE)
+            .arg("waste", (staves.length - enough) * all)
+            .remedy("staves.length", write::at_least(enough, case.units()))
+    })
+}
+
+fn count_surprising(case: &Case<'_>) -> Option<Finding> {
+    let count = case.basket.staves.count;
+    let (fewest, most) = USUAL_COUNTS;
+    let limit = if count < fewest { fewest } else { most };
+    (count < fewest || count > most)
+        .then(|| Finding::new(Grade::Note, "stave-count-surprising", Part::Staves, count, limit))
+}

@@ -1,0 +1,34 @@
+//! Is the stock long enough for the piece?
+
+use super::case::Case;
+use super::rim::{hoops, stock_key};
+use super::{Finding, Grade, Part};
+use crate::measure::Length;
+use crate::stock::Material;
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    let staves = &case.basket.staves;
+    let mut pieces = vec![(&staves.stock, staves.length, Part::Staves, "staves.stock")];
+    for (hoop, part) in hoops(case) {
+        pieces.push((&hoop.stock, hoop.cut, part, stock_key(case, part)));
+    }
+    pieces
+        .into_iter()
+        .filter_map(|(stock, length, part, key)| cannot_yield(case, stock, length, part, key))
+        .collect()
+}
+
+/// A stave or a hoop is one piece: it cannot be joined on the way.
+fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Part, key: &str) -> Option<Finding> {
+    let strand = stock.put_up.strand?;
+    (length > strand).then(|| {
+        Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)
+            .arg("stock", stock.name.as_str())
+            .maybe(key, case.stock_like(stock, |other| reaches(other, length)))
+    })
+}
+
+/// Whether a strand of this material is surely long enough. Where nothing is known, it is not sure.
+pub(super) fn reaches(material: &Material, length: Length) -> bool {
+    material.put_up.strand.is_some_and(|strand| strand >= length)
+}

@@ -1,0 +1,174 @@
+//! Does the weave run on this count, and does it fill the mould?
+
+use super::case::Case;
+use super::{Finding, Grade, Part, Place, write};
+use crate::measure::Length;
+use crate::message::Value;
+use crate::pattern::{Until, WeaveKind};
+use crate::weave::Course;
+
+/// Share of the wall that may stay bare above the rim: beyond it the rim is not the mould's
+/// (common practice).
+const BARE_SHARE: f64 = 0.25;
+/// A strand that does not last this many rows means a join in nearly every row (common practice).
+const ROWS_PER_STRAND: f64 = 2.0;
+
+pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
+    let mut found: Vec<Finding> = [does_not_lock(case), rows_do_not_fill(case), rows_past_the_top(case)]
+        .into_iter()
+        .flatten()
+        .collect();
+    for (course, number) in case.basket.weave.courses.iter().zip(1..) {
+        found.extend(course_empty(case, course, number));
+        found.extend(strand_count_surprising(case, course, number));
+    }
+    found
+}
+
+/// Key of a course's own value; courses are counted from 1 at the base.
+fn key(number: u32, what: &str) -> String {
+    format!("weave.courses[{number}].{what}")
+}
+
+/// Over `a`, under `b` in one spiral locks every stave if and only if `gcd(n, a + b) ≤ min(a, b)`
+/// (own derivation, checked against all cases to over 6, under 6 on 60 staves); for plain weave the
+/// count is odd.
+fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
+    let count = case.basket.staves.count;
+    let (course, number) = case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| {
+        let (over, under) = floats(course.weave);
+        common_divisor(count, over + under) > over.min(under)
+    })?;
+    let (better, other) = nearest_odd(case);
+    Some(
+        Finding::new(
+            Grade::Stop,
+            "weave-does-not-lock",
+            Place::from(Part::Weave).number(number),
+            count,
+            Value::Term("weave-count-odd"),
+        )
+        .arg("weave", Value::Term(crate::terms::Term::term(course.weave)))
+        .remedy("staves.count", better.to_string())
+        .remedy("staves.count", other.to_string()),
+    )
+}
+
+fn floats(weave: WeaveKind) -> (u32, u32) {
+    match weave {
+        WeaveKind::Plain => (1, 1),
+    }
+}
+
+fn common_divisor(a: u32, b: u32) -> u32 {
+    if b == 0 { a } else { common_divisor(b, a % b) }
+}
+
+/// The odd counts on either side, the one nearer to the wanted gap first.
+fn nearest_odd(case: &Case<'_>) -> (u32, u32) {
+    let staves = &case.basket.staves;
+    let girth = (staves.gap_rim + staves.width) * f64::from(staves.count);
+    let fewer = staves.count.saturating_sub(1).max(3) | 1;
+    let more = staves.count.saturating_add(1) | 1;
+    let off = |count: u32| (girth / f64::from(count) - staves.width - staves.gap_wanted).abs();
+    if off(fewer) <= off(more) { (fewer, more) } else { (more, fewer) }
+}
+
+fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
+    (course.rows == 0).then(|| {
+        let top = case.basket.mould.profile.at(course.from + course.pitch * 4.0).height;
+        let place =
+            Place::from(Part::Weave).number(number).at(case.basket.mould.profile.at(course.from).height);
+        let finding = Finding::new(Grade::Stop, "course-empty", place, course.rows, 1_u32)
+            .arg("from", case.basket.mould.profile.at(course.from).height);
+        match ends_by(case, number) {
+            Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), "4"),
+            _ => finding.remedy(key(number, "until"), at_height(top, case)),
+        }
+    })
+}
+
+/// How the pattern ends a course.
+fn ends_by(case: &Case<'_>, number: u32) -> Option<Until> {
+    let index = usize::try_from(number.checked_sub(1)?).ok()?;
+    case.pattern.weave.courses.get(index).map(|course| course.until)
+}
+
+/// The last course and its number.
+fn last<'a>(case: &Case<'a>) -> Option<(&'a Course, u32)> {
+    case.basket.weave.courses.iter().zip(1..).last()
+}
+
+/// Only where the pattern counts rows: a height that the maker wrote is meant.
+fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
+    let (course, number) = last(case)?;
+    let Some(Until::Rows(_)) = ends_by(case, number) else { return None };
+    let arc = case.basket.mould.arc;
+    let bare = arc - case.basket.rim.along - case.rim_width();
+    let limit = arc * BARE_SHARE;
+    (bare > limit).then(|| {
+        let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
+        Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
+            .arg("rows", case.basket.weave.rows)
+            .remedy(key(number, "rows"), rows_to(case, course).to_string())
+    })
+}
+
+fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
+    let (course, number) = last(case)?;
+    let (arc, width) = (case.basket.mould.arc, case.rim_width());
+    // The upper half of the hoops may stand above the mould: they still clamp (common practice).
+    let limit = arc + width / 2.0;
+    let rim_top = case.basket.rim.along + width;
+    (rim_top > limit).then(|| {
+        let grade = if case.basket.weave.top_along > arc { Grade::Stop } else { Grade::Care };
+        let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
+        let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)
+            .arg("past", rim_top - arc)
+            .arg("rim", width);
+        match ends_by(case, number) {
+            Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), rows_to(case, course).to_string()),
+            _ => finding.remedy(key(number, "until"), below_top(width + course.pitch, case)),
+        }
+    })
+}
+
+/// Rows of a course that bring the top of the rim to the top of the mould.
+fn rows_to(case: &Case<'_>, course: &Course) -> u32 {
+    let room = case.basket.mould.arc - case.rim_width() - course.from;
+    (room / course.pitch).floor().clamp(1.0, 1e6) as u32
+}
+
+fn at_height(height: Length, case: &Case<'_>) -> String {
+    let height = write::at_least(height, case.units());
+    format!("\"height {}\"", height.trim_matches('"'))
+}
+
+fn below_top(length: Length, case: &Case<'_>) -> String {
+    let length = write::at_least(length, case.units());
+    format!("\"{} below mould top\"", length.trim_matches('"'))
+}
+
+fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
+    if course.strands < 2 {
+        return None;
+    }
+    let measured = f64::from(course.rows) / f64::from(course.strands);
+    (measured < ROWS_PER_STRAND).then(|| {
+        let place = Place::from(Part::Weave).number(number);
+        let rows = |number| Value::Number(number, 1);
+        Finding::new(Grade::Note, "strand-count-surprising", place, rows(measured), rows(ROWS_PER_STRAND))
+            .arg("strands", course.strands)
+            .arg("strand", course.strand)
+            .arg("weaver", course.weaver.name.as_str())
+            .maybe(
+                &key(number, "weaver"),
+                case.stock_like(&course.weaver, |other| {
+                    other
+                        .put_up
+                        .strand
+                        .is_some_and(|strand| strand > course.strand * (1.1 * ROWS_PER_STRAND / measured))
+                }),
+            )
+    })
+}

@@ -1,0 +1,93 @@
+//! What was chosen for the staves, and why.
+
+use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
+use super::{Needs, Staves};
+use crate::base::Base;
+use crate::choice::Choice;
+use crate::message::{Message, Value};
+use crate::pattern::StavesPattern;
+use crate::stock::Kind;
+
+/// Adds a choice for each value that the pattern left out.
+pub(super) fn choices(
+    pattern: &StavesPattern,
+    staves: &Staves,
+    needs: &Needs<'_>,
+    base: &Base,
+    choices: &mut Vec<Choice>,
+) {
+    let mut chosen = |open: bool, key, value: Value, reason: Message| {
+        if open {
+            choices.push(Choice { key, value, reason });
+        }
+    };
+    chosen(pattern.gap.is_none(), "staves.gap", staves.gap_wanted.into(), gap(staves, needs));
+    chosen(pattern.stock.is_none(), "staves.stock", staves.stock.name.as_str().into(), stock(staves, base));
+    chosen(pattern.width.is_none(), "staves.width", staves.width.into(), width(staves));
+    chosen(pattern.count.is_none(), "staves.count", staves.count.into(), count(staves));
+    chosen(pattern.taper.is_none(), "staves.taper", staves.taper.from.into(), taper(staves));
+    chosen(pattern.length.is_none(), "staves.length", staves.length.into(), length(staves));
+    chosen(pattern.spares.is_none(), "staves.spares", staves.spares.into(), spares(staves));
+    let two_sided = matches!(staves.stock.kind, Kind::FlatOvalReed | Kind::HalfRoundReed);
+    chosen(
+        pattern.oval_side.is_none() && two_sided,
+        "staves.oval_side",
+        "out".into(),
+        Message::new("choice-staves-oval-side"),
+    );
+}
+
+fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
+    let id = if staves.gap_wanted > USUAL_GAP { "choice-staves-gap-weaver" } else { "choice-staves-gap" };
+    Message::new(id).with("gap", staves.gap_wanted).with("weaver", needs.weaver)
+}
+
+fn stock(staves: &Staves, base: &Base) -> Message {
+    Message::new("choice-staves-stock")
+        .with("stock", staves.stock.name.as_str())
+        .with("thickness", staves.thickness)
+        .with("groove", base.groove_width)
+        .with("count", staves.count)
+}
+
+fn width(staves: &Staves) -> Message {
+    Message::new("choice-staves-width").with("width", staves.width).with("stock", staves.stock.name.as_str())
+}
+
+fn count(staves: &Staves) -> Message {
+    Message::new("choice-staves-count")
+        .with("count", staves.count)
+        .with("stock", staves.stock.name.as_str())
+        .with("wanted", staves.gap_wanted)
+        .with("rim", staves.gap_rim)
+        .with("narrowest", staves.narrowest.gap)
+        .with("widest", staves.widest.gap)
+}
+
+fn taper(staves: &Staves) -> Message {
+    Message::new("choice-staves-taper")
+        .with("from", staves.taper.from)
+        .with("width", staves.width)
+        .with("foot", staves.taper.foot)
+        .with("worst", staves.taper.worst)
+        .with("ideal", staves.taper.worst_ideal)
+}
+
+fn length(staves: &Staves) -> Message {
+    let parts = staves.length_parts;
+    Message::new("choice-staves-length")
+        .with("groove", parts.groove)
+        .with("turn", parts.turn)
+        .with("wall", parts.wall)
+        .with("rim", parts.rim)
+        .with("trim", parts.trim)
+}
+
+fn spares(staves: &Staves) -> Message {
+    Message::new("choice-staves-spares")
+        .with("spares", staves.spares)
+        .with("count", staves.count)
+        .with("share", Value::Percent(SPARE_SHARE))
+        .with("spoilt", Value::Percent(USUAL_SPOILT))
+        .with("confidence", Value::Percent(SPARES_CONFIDENCE))
+}

@@ -1,0 +1,226 @@
+//! How good a count and a stock are for a basket.
+//!
+//! The penalty is a sum of parts, each measured in wanted gaps or as a share; its weights are our
+//! own judgement: what cannot be woven weighs most, then what will show, then what costs work.
+
+use super::Needs;
+use super::formulas::touch_width;
+use super::taper::{Taper, Task, least_foot};
+use super::wall::Wall;
+use crate::base::Base;
+use crate::measure::Length;
+use crate::message::{Message, Value};
+use crate::stock::Material;
+
+/// Penalty of a count on which the weave does not lock.
+const NO_LOCK: f64 = 100.0;
+/// Penalty of stock that is narrower than the width the pattern asks.
+const TOO_NARROW: f64 = 50.0;
+/// Least penalty of feet that overlap in the groove.
+const FEET_OVERLAP: f64 = 10.0;
+/// Least penalty of a stave that does not go into the groove.
+const TOO_THICK: f64 = 5.0;
+/// Least penalty of a gap that the weaver does not pass, and of a foot that is too thin.
+const POOR: f64 = 1.0;
+/// Penalty of each stave to be shaped.
+const WORK: f64 = 0.004;
+/// Penalty of an odd count where two ears should face each other.
+const ODD_EARS: f64 = 0.01;
+/// Measures are compared with this much allowance.
+const HAIR: Length = Length::mm(0.01);
+
+/// What all candidates are judged by.
+#[derive(Clone, Copy)]
+pub(super) struct Judge<'a> {
+    pub(super) wall: &'a Wall,
+    pub(super) base: &'a Base,
+    pub(super) needs: &'a Needs<'a>,
+    pub(super) gap: Length,
+}
+
+/// A count and a stock before a taper is sought for them.
+#[derive(Clone, Copy)]
+pub(super) struct Entry<'a> {
+    pub(super) count: u32,
+    pub(super) stock: &'a Material,
+    pub(super) width: Length,
+}
+
+/// The same with its taper, its gaps and what it costs.
+#[derive(Clone, Copy)]
+pub(super) struct Judged<'a> {
+    pub(super) entry: Entry<'a>,
+    pub(super) taper: Taper,
+    pub(super) gap_rim: Length,
+    pub(super) narrowest: Length,
+    pub(super) widest: Length,
+    pub(super) penalty: f64,
+}
+
+impl<'a> Judge<'a> {
+    pub(super) fn task(&self, entry: &Entry<'_>) -> Task<'a> {
+        Task {
+            wall: self.wall,
+            count: entry.count,
+            width: entry.width.to_mm(),
+            gap: self.gap.to_mm(),
+            least_gap: self.needs.weaver.to_mm(),
+        }
+    }
+
+    /// A penalty that no taper can better.
+    pub(super) fn at_least(&self, entry: &Entry<'_>) -> f64 {
+        let fit = Length::mm(self.task(entry).worst_ideal()) / self.unit();
+        let parts =
+            [self.lock(entry), self.stock_width(entry), self.groove(entry), self.ears(entry), work(entry)];
+        fit + parts.iter().map(|part| part.weight).sum::<f64>()
+    }
+
+    /// Judges an entry with a given taper, or with the best one.
+    pub(super) fn judged(&self, entry: Entry<'a>, given: Option<(Length, Length)>) -> Judged<'a> {
+        let task = self.task(&entry);
+        let taper = given.map_or_else(|| task.best(), |(from, foot)| task.measured(from, foot));
+        let gaps = task
+            .pitches()
+            .map(|(along, pitch)| pitch - task.width_at(along, taper.from.to_mm(), taper.foot.to_mm()));
+        let (narrowest, widest, rim) = gaps
+            .fold((f64::INFINITY, f64::NEG_INFINITY, 0.0), |(least, most, _), gap| {
+                (gap.min(least), gap.max(most), gap)
+            });
+        let mut judged = Judged {
+            entry,
+            taper,
+            gap_rim: Length::mm(rim),
+            narrowest: Length::mm(narrowest),
+            widest: Length::mm(widest),
+            penalty: 0.0,
+        };
+        judged.penalty = self.parts(&judged).iter().map(|part| part.weight).sum();
+        judged
+    }
+
+    /// What speaks for and against, most weighty first.
+    pub(super) fn reasons(&self, judged: &Judged<'_>) -> Vec<Message> {
+        let mut parts = self.parts(judged);
+        parts.sort_by(|one, other| other.weight.total_cmp(&one.weight));
+        parts.into_iter().filter_map(|part| part.reason).collect()
+    }
+
+    fn parts(&self, judged: &Judged<'_>) -> [Part; 8] {
+        let entry = &judged.entry;
+        [
+            self.lock(entry),
+            self.stock_width(entry),
+            self.groove(entry),
+            self.ears(entry),
+            work(entry),
+            self.fit(judged),
+            self.passes(judged),
+            self.foot(judged),
+        ]
+    }
+
+    /// The wanted gap, by which departures are measured.
+    fn unit(&self) -> Length {
+        self.gap.max(Length::mm(0.1))
+    }
+
+    fn lock(&self, entry: &Entry<'_>) -> Part {
+        let holds = (self.needs.holds)(entry.count);
+        let id = if holds { "stave-reason-lock" } else { "stave-reason-no-lock" };
+        Part::new(if holds { 0.0 } else { NO_LOCK }, id, |message| message.with("count", entry.count))
+    }
+
+    fn stock_width(&self, entry: &Entry<'_>) -> Part {
+        if entry.width <= entry.stock.width + HAIR {
+            return Part::SILENT;
+        }
+        Part::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
+            message.with("width", entry.width).with("stock", entry.stock.width)
+        })
+    }
+
+    fn groove(&self, entry: &Entry<'_>) -> Part {
+        let (thickness, groove) = (entry.stock.thickness, self.base.groove_width.max(Length::mm(0.1)));
+        let off = (thickness - groove) / groove;
+        let (weight, id) = if thickness > groove + HAIR {
+            (TOO_THICK + 10.0 * off, "stave-reason-groove-tight")
+        } else if off < -0.25 {
+            (-off / 2.0, "stave-reason-groove-loose")
+        } else {
+            (-off.min(0.0) / 2.0, "stave-reason-groove-fits")
+        };
+        Part::new(weight, id, |message| {
+            message.with("thickness", thickness).with("groove", self.base.groove_width)
+        })
+    }
+
+    fn ears(&self, entry: &Entry<'_>) -> Part {
+        if !self.needs.ears || entry.count.is_multiple_of(2) {
+            return Part::SILENT;
+        }
+        Part::new(ODD_EARS, "stave-reason-ears", |message| message.with("count", entry.count))
+    }
+
+    /// The worst gap over the whole height and the gap at the rim, where the eye looks first.
+    fn fit(&self, judged: &Judged<'_>) -> Part {
+        let off = (judged.gap_rim - self.gap).abs() + judged.taper.worst;
+        Part::new(off / self.unit(), "stave-reason-gap", |message| {
+            message
+                .with("wanted", self.gap)
+                .with("rim", judged.gap_rim)
+                .with("narrowest", judged.narrowest)
+                .with("widest", judged.widest)
+        })
+    }
+
+    fn passes(&self, judged: &Judged<'_>) -> Part {
+        let weaver = self.needs.weaver;
+        if judged.narrowest >= weaver - HAIR {
+            return Part::SILENT;
+        }
+        let weight = POOR + 4.0 * ((weaver - judged.narrowest) / weaver.max(Length::mm(0.1)));
+        Part::new(weight, "stave-reason-weaver-jams", |message| {
+            message.with("narrowest", judged.narrowest).with("weaver", weaver)
+        })
+    }
+
+    fn foot(&self, judged: &Judged<'_>) -> Part {
+        let foot = judged.taper.foot;
+        let touch = touch_width(self.base.groove_radius, judged.entry.count);
+        let least = least_foot(judged.entry.width);
+        if foot > touch + HAIR {
+            let weight = FEET_OVERLAP + 10.0 * ((foot - touch) / foot);
+            Part::new(weight, "stave-reason-feet-overlap", |message| {
+                message.with("foot", foot).with("touch", touch)
+            })
+        } else if foot < least - HAIR {
+            let weight = POOR + 5.0 * ((least - foot) / least);
+            Part::new(weight, "stave-reason-foot-thin", |message| {
+                message.with("foot", foot).with("least", least)
+            })
+        } else {
+            Part::SILENT
+        }
+    }
+}
+
+fn work(entry: &Entry<'_>) -> Part {
+    let weight = WORK * f64::from(entry.count);
+    Part::new(weight, "stave-reason-work", |message| message.with("count", Value::from(entry.count)))
+}
+
+/// One part of a penalty and the sentence for it.
+struct Part {
+    weight: f64,
+    reason: Option<Message>,
+}
+
+impl Part {
+    /// Nothing to say.
+    const SILENT: Self = Self { weight: 0.0, reason: None };
+
+    fn new(weight: f64, id: &'static str, fill: impl FnOnce(Message) -> Message) -> Self {
+        Self { weight, reason: Some(fill(Message::new(id))) }
+    }
+}

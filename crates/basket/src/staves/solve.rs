@@ -1,0 +1,214 @@
+//! The solver: from what the pattern fixes and the stock that exists to the staves.
+
+use super::length::{LengthParts, Turn};
+use super::rank::{Entry, Judge, Judged};
+use super::wall::Wall;
+use super::{Candidate, GapAt, Needs, Staves, explain, formulas};
+use crate::base::Base;
+use crate::chance;
+use crate::choice::Choice;
+use crate::measure::Length;
+use crate::mould::Mould;
+use crate::pattern::{OvalSide, StavesPattern};
+use crate::stock::Material;
+
+/// Usual gap at the rim (common practice; a learner's weblog takes 1.5 mm).
+pub const USUAL_GAP: Length = Length::inches(1.0 / 16.0);
+/// Spares for every stave in the basket (a learner's weblog: at least 10 %).
+pub const SPARE_SHARE: f64 = 0.1;
+/// Chance that a stave is spoilt in shaping or setting (assumed; a maker's own record is better).
+pub const USUAL_SPOILT: f64 = 0.05;
+/// Wanted chance that the spares suffice (assumed).
+pub const SPARES_CONFIDENCE: f64 = 0.95;
+/// How far counts are tried beyond those that the girths suggest.
+const BEYOND: f64 = 4.0;
+/// How many counts are tried for one stock at most.
+const MOST_COUNTS: f64 = 40.0;
+/// Most staves that are ever chosen.
+const MOST_STAVES: f64 = 999.0;
+/// How many candidates are kept.
+const KEPT: usize = 3;
+
+impl Staves {
+    /// Solves for the staves of a basket. What the pattern fixes is kept exactly, even where it is
+    /// bad; what it leaves out is chosen from `stocks` (used only when it names no stock), and each
+    /// choice is added to `choices`. Without any stock, 1/4 in flat oval reed is assumed.
+    pub fn solve(
+        pattern: &StavesPattern,
+        stocks: &[Material],
+        mould: &Mould,
+        base: &Base,
+        needs: &Needs<'_>,
+        choices: &mut Vec<Choice>,
+    ) -> Self {
+        let needs = &needs.sound();
+        let turn = Turn::of(mould, base);
+        let parts = LengthParts::of(base, turn, needs, pattern.length);
+        let wall = Wall::of(mould, base, needs, &parts);
+        let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
+        let judge = Judge { wall: &wall, base, needs, gap };
+        let assumed = super::assumed_stock();
+        let offered = match &pattern.stock {
+            Some(stock) => std::slice::from_ref(stock),
+            None if stocks.is_empty() => std::slice::from_ref(&assumed),
+            None => stocks,
+        };
+        let entries = entries(pattern, offered, &judge);
+        let best = best(&judge, pattern, entries);
+        let used = best.first().copied().unwrap_or_else(|| {
+            let stock = pattern.stock.as_ref().unwrap_or(&assumed);
+            judge.judged(entry(pattern, pattern.count.unwrap_or(3), stock), given_taper(pattern))
+        });
+        let staves = staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best));
+        explain::choices(pattern, &staves, needs, base, choices);
+        staves
+    }
+}
+
+/// Everything that could be used. A count that the pattern fixes is tried with every stock; the
+/// counts around what the girths suggest are tried too, to show what would be better.
+fn entries<'a>(pattern: &StavesPattern, offered: &'a [Material], judge: &Judge<'_>) -> Vec<Entry<'a>> {
+    let mut entries = Vec::new();
+    for stock in offered {
+        let width = pattern.width.unwrap_or(stock.width);
+        let (low, high) = counts_around(judge, width);
+        let locking: Vec<u32> = (low..=high).filter(|count| (judge.needs.holds)(*count)).collect();
+        let counts = if locking.is_empty() { (low..=high).collect() } else { locking };
+        let others = counts.into_iter().filter(|count| Some(*count) != pattern.count);
+        entries.extend(pattern.count.into_iter().chain(others).map(|count| entry(pattern, count, stock)));
+    }
+    entries
+}
+
+fn entry<'a>(pattern: &StavesPattern, count: u32, stock: &'a Material) -> Entry<'a> {
+    Entry { count, stock, width: pattern.width.unwrap_or(stock.width) }
+}
+
+/// The counts that the girth at the rim and the widest girth suggest, and a few on either side.
+fn counts_around(judge: &Judge<'_>, width: Length) -> (u32, u32) {
+    let width = width.max(Length::mm(0.1));
+    let rim = formulas::count_on(judge.wall.girth_rim(), width, judge.gap.max(Length::ZERO));
+    let widest = formulas::count_on(judge.wall.girth_widest(), width, judge.gap.max(Length::ZERO));
+    let high = (widest.ceil() + BEYOND).clamp(3.0, MOST_STAVES);
+    let low = (rim.min(widest).floor() - BEYOND).max(high - MOST_COUNTS).clamp(3.0, high);
+    (low as u32, high as u32)
+}
+
+/// The best few entries, best first; one that the pattern demands stands first in any case.
+/// An entry whose penalty cannot come below those already found is not tapered at all.
+fn best<'a>(judge: &Judge<'a>, pattern: &StavesPattern, entries: Vec<Entry<'a>>) -> Vec<Judged<'a>> {
+    let demanded = |entry: &Entry<'_>| pattern.count.is_none_or(|count| count == entry.count);
+    let key = |judged: &Judged<'_>| (!demanded(&judged.entry), judged.penalty);
+    let mut bounded: Vec<(bool, f64, Entry<'a>)> =
+        entries.into_iter().map(|entry| (!demanded(&entry), judge.at_least(&entry), entry)).collect();
+    bounded.sort_by(|one, other| one.0.cmp(&other.0).then(one.1.total_cmp(&other.1)));
+    let mut kept: Vec<Judged<'a>> = Vec::with_capacity(KEPT + 1);
+    for (other, bound, entry) in bounded {
+        let used_found = kept.first().is_some_and(|first| demanded(&first.entry));
+        if other && !used_found {
+            continue;
+        }
+        let beaten = kept.iter().filter(|judged| judged.penalty <= bound).count();
+        if beaten >= KEPT {
+            continue;
+        }
+        let judged = judge.judged(entry, given_taper(pattern));
+        let place = kept.iter().position(|better| {
+            let ((there, penalty_there), (here, penalty_here)) = (key(better), key(&judged));
+            there.cmp(&here).then(penalty_there.total_cmp(&penalty_here)).is_gt()
+        });
+        kept.insert(place.unwrap_or(kept.len()), judged);
+        kept.truncate(KEPT);
+    }
+    kept
+}
+
+fn given_taper(pattern: &StavesPattern) -> Option<(Length, Length)> {
+    pattern.taper.map(|taper| (taper.from, taper.foot))
+}
+
+fn candidates(judge: &Judge<'_>, best: &[Judged<'_>]) -> Vec<Candidate> {
+    best.iter()
+        .map(|judged| Candidate {
+            count: judged.entry.count,
+            stock: judged.entry.stock.clone(),
+            gap_rim: judged.gap_rim,
+            gap_narrowest: judged.narrowest,
+            gap_widest: judged.widest,
+            foot: judged.taper.foot,
+            penalty: judged.penalty,
+            reasons: judge.reasons(judged),
+        })
+        .collect()
+}
+
+fn staves(
+    pattern: &StavesPattern,
+    judge: &Judge<'_>,
+    used: &Judged<'_>,
+    parts: LengthParts,
+    turn: Turn,
+    candidates: Vec<Candidate>,
+) -> Staves {
+    let Entry { count, stock, width } = used.entry;
+    let every_gap = gaps(judge, used);
+    let narrowest = extreme(&every_gap, |gap, best| gap.gap < best.gap);
+    let widest = extreme(&every_gap, |gap, best| gap.gap > best.gap);
+    Staves {
+        count,
+        spares: pattern.spares.unwrap_or_else(|| usual_spares(count)),
+        stock: stock.clone(),
+        width,
+        thickness: stock.thickness,
+        oval_side: pattern.oval_side.unwrap_or(OvalSide::Out),
+        taper: used.taper,
+        length: parts.total(),
+        length_parts: parts,
+        gaps: every_gap.into_iter().step_by(2).collect(),
+        gap_rim: used.gap_rim,
+        narrowest,
+        widest,
+        gap_wanted: judge.gap,
+        foot_touch: formulas::touch_width(judge.base.groove_radius, count),
+        bend_radius: turn.radius,
+        bend_strain: formulas::bend_strain(stock.thickness, turn.radius),
+        candidates,
+    }
+}
+
+fn gaps(judge: &Judge<'_>, used: &Judged<'_>) -> Vec<GapAt> {
+    let task = judge.task(&used.entry);
+    let (from, foot) = (used.taper.from.to_mm(), used.taper.foot.to_mm());
+    let places = judge.wall.spots.iter().zip(task.pitches());
+    places
+        .map(|(spot, (along, pitch))| {
+            let width = task.width_at(along, from, foot);
+            GapAt {
+                along: spot.along,
+                height: spot.height,
+                width: Length::mm(width),
+                ideal_width: (Length::mm(pitch) - judge.gap).max(Length::ZERO),
+                gap: Length::mm(pitch - width),
+            }
+        })
+        .collect()
+}
+
+fn extreme(gaps: &[GapAt], beats: impl Fn(&GapAt, &GapAt) -> bool) -> GapAt {
+    let none = GapAt {
+        along: Length::ZERO,
+        height: Length::ZERO,
+        width: Length::ZERO,
+        ideal_width: Length::ZERO,
+        gap: Length::ZERO,
+    };
+    gaps.iter().copied().reduce(|best, gap| if beats(&gap, &best) { gap } else { best }).unwrap_or(none)
+}
+
+/// A tenth of the count, or as many as chance asks for, whichever is more.
+fn usual_spares(count: u32) -> u32 {
+    let tenth = (f64::from(count) * SPARE_SHARE).ceil() as u32;
+    // Counts beyond any basket are not worth an exact sum.
+    let by_chance = if count <= 10_000 { chance::spares(count, USUAL_SPOILT, SPARES_CONFIDENCE) } else { 0 };
+    tenth.max(by_chance)
+}

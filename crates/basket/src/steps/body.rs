@@ -1,0 +1,122 @@
+//! Weaving the body, letting it dry, packing it.
+
+use super::{Stage, Step, time};
+use crate::assemble::Basket;
+use crate::message::{Message, Value};
+use crate::weave::{Course, Join};
+
+/// Rows that make a start, where the first course is longer than a start (common practice).
+const START: u32 = 4;
+
+pub(super) fn steps(basket: &Basket) -> Vec<Step> {
+    let rows = basket.weave.rows;
+    let start = start(basket);
+    let half = (rows / 2).max(start);
+    let mut steps = vec![first_rows(basket, start)];
+    if half > start {
+        let step = Step::new("step-half", Stage::HalfWoven)
+            .say(Message::new("step-half-text-weave").with("row", half).with("height", top_of(basket, half)));
+        steps.push(weave(basket, step, start + 1, half));
+    }
+    if rows > half {
+        let step = Step::new("step-rest", Stage::HalfWoven)
+            .say(
+                Message::new("step-rest-text-weave")
+                    .with("rows", rows)
+                    .with("height", basket.weave.top_height),
+            )
+            .say(Message::new("step-rest-text-stop"));
+        steps.push(weave(basket, step, half + 1, rows));
+    }
+    steps.push(dry(basket));
+    steps
+}
+
+/// The first course, if it is short; else a few rows of it.
+fn start(basket: &Basket) -> u32 {
+    let first = basket.weave.courses.first().map_or(0, |course| course.rows);
+    if first <= START * 2 { first } else { START }
+}
+
+/// Height of the upper edge of a row.
+fn top_of(basket: &Basket, row: u32) -> crate::Length {
+    let below = |length: &&crate::weave::Row| length.number == row;
+    basket.weave.each_row.iter().find(below).map_or(crate::Length::ZERO, |row| row.height)
+}
+
+fn first_rows(basket: &Basket, start: u32) -> Step {
+    let weaver = basket.weave.courses.first().map_or("", |course| course.weaver.name.as_str());
+    let step = Step::new("step-first", Stage::FirstRows)
+        .say(Message::new("step-first-text-start").with("weaver", weaver))
+        .say(Message::new("step-first-text-weave").with("rows", start))
+        .say(Message::new("step-first-text-check").with("gap", basket.staves.gap_rim));
+    weave(basket, step, 1, start)
+}
+
+/// Soak, joins, times and tools of weaving from one row to another, both included.
+fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
+    let courses = || {
+        basket.weave.courses.iter().zip(1_u32..).filter(move |(course, _)| {
+            course.rows > 0 && course.first_row <= to && from < course.first_row.saturating_add(course.rows)
+        })
+    };
+    let mut step = step;
+    for (course, number) in courses().filter(|(course, number)| *number > 1 && course.first_row >= from) {
+        step = step.say(
+            Message::new("step-course-text-change")
+                .with("course", number)
+                .with("row", course.first_row)
+                .with("weaver", course.weaver.name.as_str()),
+        );
+    }
+    let joins: Vec<Join> = courses().flat_map(|(course, _)| joins_within(course, from, to)).collect();
+    let length: crate::Length = basket
+        .weave
+        .each_row
+        .iter()
+        .filter(|row| row.number >= from && row.number <= to)
+        .map(|row| row.length)
+        .sum();
+    let minutes = length.to_metres() * time::WEAVE_METRE + joins.len() as f64 * time::JOIN;
+    let materials: Vec<_> = courses().map(|(course, _)| &course.weaver).collect();
+    step.say_if(!joins.is_empty(), || {
+        Message::new("step-joins-text-where")
+            .with("joins", Value::Count(joins.len() as i64))
+            .with("places", places(&joins))
+    })
+    .say_if(!joins.is_empty(), || Message::new("step-joins-text-how"))
+    .soak(materials)
+    .work(minutes)
+    .tools(&["tool-bucket", "tool-towel", "tool-spray", "tool-shears", "tool-packer"])
+    .cautions(&["caution-cane-edges", "caution-wet-floor"])
+}
+
+fn joins_within(course: &Course, from: u32, to: u32) -> impl Iterator<Item = Join> {
+    course.joins.iter().copied().filter(move |join| join.row >= from && join.row <= to)
+}
+
+/// Row and stave of each join: `row/stave, row/stave`.
+fn places(joins: &[Join]) -> Value {
+    let written: Vec<String> = joins.iter().map(|join| format!("{}/{}", join.row, join.cut_over)).collect();
+    Value::Name(written.join(", "))
+}
+
+fn dry(basket: &Basket) -> Step {
+    let weave = &basket.weave;
+    let last = weave.courses.last();
+    let added =
+        weave.each_row.last().map_or(crate::Length::ZERO, |row| row.length) * f64::from(weave.rows_to_add);
+    Step::new("step-dry", Stage::Woven)
+        .say(Message::new("step-dry-text-wait"))
+        .say(Message::new("step-dry-text-pack").with("gap", weave.packing_gap))
+        .say_if(weave.rows_to_add > 0, || {
+            Message::new("step-dry-text-add")
+                .with("rows", weave.rows_to_add)
+                .with("weaver", last.map_or("", |course| course.weaver.name.as_str()))
+        })
+        .say(Message::new("step-dry-text-end"))
+        .work(time::PACK + added.to_metres() * time::WEAVE_METRE)
+        .wait(time::BODY_DRY)
+        .tools(&["tool-band", "tool-packer", "tool-shears"])
+        .caution_if(true, "caution-damp")
+}

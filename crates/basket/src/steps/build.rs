@@ -1,0 +1,61 @@
+//! Putting a step together.
+
+use super::{Stage, Step};
+use crate::message::{Message, Value};
+use crate::stock::Material;
+
+impl Step {
+    pub(super) fn new(title: &'static str, stage: Stage) -> Self {
+        Self {
+            number: 0,
+            title: Message::new(title),
+            text: Vec::new(),
+            soak_minutes: None,
+            work_minutes: 0.0,
+            wait_minutes: 0.0,
+            tools: Vec::new(),
+            cautions: Vec::new(),
+            stage,
+        }
+    }
+    pub(super) fn say(mut self, text: Message) -> Self {
+        self.text.push(text);
+        self
+    }
+    pub(super) fn say_if(self, condition: bool, text: impl FnOnce() -> Message) -> Self {
+        if condition { self.say(text()) } else { self }
+    }
+    /// The longest usual soak of any of these materials.
+    pub(super) fn soak<'a>(mut self, materials: impl IntoIterator<Item = &'a Material>) -> Self {
+        let longest =
+            materials.into_iter().filter_map(|material| material.soak_minutes).map(|(_, most)| most);
+        self.soak_minutes = longest.reduce(f64::max);
+        self
+    }
+    /// Minutes of work, rounded to five, for nothing finer is known.
+    pub(super) fn work(mut self, minutes: f64) -> Self {
+        self.work_minutes = (minutes / 5.0).ceil() * 5.0;
+        self
+    }
+    pub(super) fn wait(mut self, minutes: f64) -> Self {
+        self.wait_minutes = minutes;
+        self
+    }
+    pub(super) fn tools(mut self, tools: &[&'static str]) -> Self {
+        self.tools.extend(tools);
+        self
+    }
+    pub(super) fn cautions(mut self, cautions: &[&'static str]) -> Self {
+        self.cautions.extend(cautions);
+        self
+    }
+    pub(super) fn caution_if(self, condition: bool, caution: &'static str) -> Self {
+        if condition { self.cautions(&[caution]) } else { self }
+    }
+}
+
+/// Numbers in a row: `1, 8, 15`.
+pub(super) fn numbers(numbers: impl IntoIterator<Item = u32>) -> Value {
+    let written: Vec<String> = numbers.into_iter().map(|number| number.to_string()).collect();
+    Value::Name(written.join(", "))
+}

@@ -1,0 +1,45 @@
+//! Off the mould, the plug, sanding and the finish.
+
+use super::{Stage, Step, time};
+use crate::assemble::Basket;
+use crate::message::Message;
+use crate::pattern::Finish;
+
+pub(super) fn off_mould(basket: &Basket) -> Step {
+    let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
+    Step::new("step-off", stage)
+        .say(Message::new("step-off-text-lift"))
+        .say(Message::new("step-off-text-plug").with("diameter", basket.base.plug_diameter))
+        .say(Message::new("step-off-text-sand"))
+        .work(time::OFF_MOULD)
+        .wait(time::GLUE_DRY)
+        .tools(&["tool-screwdriver", "tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
+        .cautions(&["caution-glue", "caution-sanding-dust"])
+}
+
+pub(super) fn finish(basket: &Basket) -> Step {
+    let step = Step::new("step-finish", Stage::Finished);
+    let step = match basket.finish {
+        Finish::None => step.say(Message::new("step-finish-text-none")).work(time::COAT),
+        Finish::Shellac => shellac(step).work(2.0 * time::COAT).wait(time::SHELLAC_DRY),
+        Finish::StainAndShellac => shellac(step.say(Message::new("step-finish-text-stain")))
+            .work(3.0 * time::COAT)
+            .wait(time::STAIN_DRY + time::SHELLAC_DRY)
+            .cautions(&["caution-stain"]),
+        Finish::Oil => step
+            .say(Message::new("step-finish-text-oil"))
+            .work(2.0 * time::COAT)
+            .wait(time::OIL_DRY)
+            .tools(&["tool-rag"])
+            .cautions(&["caution-oily-rags"]),
+    };
+    step.say(Message::new("step-finish-text-check"))
+        .cautions(&["caution-food"])
+        .caution_if(basket.handle.is_some(), "caution-handle-load")
+}
+
+fn shellac(step: Step) -> Step {
+    step.say(Message::new("step-finish-text-shellac"))
+        .tools(&["tool-brush"])
+        .cautions(&["caution-shellac", "caution-oily-rags"])
+}
