@@ -44,10 +44,14 @@ fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
     let (width, height, overlap) = (Length::mm(190.0), Length::mm(220.0), Length::mm(12.0));
     let mut all = vec![
         drawings::view(basket, words),
+        drawings::section(basket, words),
         drawings::base_plan(basket, words),
         drawings::base_disc(basket, words),
         drawings::check_bars(words),
+        drawings::taper_chart(basket, words),
+        drawings::scarf_template(basket, words),
     ];
+    all.extend(drawings::ear_template(basket, words));
     for long in [
         drawings::stave_template(basket, words),
         drawings::spacing_strip(basket, words, drawings::At::Base),

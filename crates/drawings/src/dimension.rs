@@ -2,7 +2,7 @@
 
 use kurbo::{Point, Vec2};
 
-use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::drawing::{Anchor, Drawing, Label, Line, Tone, closed};
 
 /// Room between what is measured and its extension line, in mm.
 const GAP: f64 = 0.8;
@@ -74,10 +74,11 @@ impl Dimension {
             Label { at: from.midpoint(to) + above * ASIDE, turn, ..label }
         } else if upright {
             let at = from.midpoint(to) + Vec2::new(ARROW, 0.0);
-            Label { at, ..label }.anchored(crate::Anchor::Start)
+            Label { at, ..label }.anchored(Anchor::Start)
         } else {
-            let at = to + direction * (3.0 * ARROW + 1.0);
-            Label { at, ..label }.anchored(crate::Anchor::Start)
+            let clear = if length > 3.0 * ARROW { BEYOND } else { 3.0 * ARROW };
+            let at = to + direction * (clear + 0.8);
+            Label { at, ..label }.anchored(Anchor::Start)
         }
     }
 }

@@ -3,7 +3,7 @@
 //!
 //! The ears stand at the right and left. With the base down, numbers run from right to left in front.
 
-use std::f64::consts::{FRAC_PI_2, TAU};
+use std::f64::consts::TAU;
 
 use basket::pattern::LashingStyle;
 use basket::weave::Row;
@@ -15,7 +15,7 @@ use crate::rim_shape::RimShape;
 use crate::wall::Wall;
 
 /// Steps up a stave.
-const STEPS: u32 = 28;
+const STEPS: u32 = 18;
 /// More staves or rows than this are not drawn one by one.
 const MOST: u32 = 600;
 /// Share of its pitch that a row covers.
@@ -183,7 +183,7 @@ fn filler_height(filler: &[Point], pick: fn(f64, f64) -> f64) -> f64 {
 
 /// Tones of weaver and stave in a direction: light falls from the left and front.
 fn lit(direction: f64) -> (Tone, Tone) {
-    let right = (direction - FRAC_PI_2).sin() * -1.0;
+    let right = direction.cos();
     if right > 0.82 {
         (Tone::Light, Tone::Mid)
     } else if right > 0.4 || right < -0.88 {

@@ -2,7 +2,7 @@
 
 use basket::message::Value;
 use basket::{Basket, Length};
-use kurbo::{Point, Rect};
+use kurbo::Point;
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
@@ -113,6 +113,5 @@ impl Template<'_> {
             drawing.stroke(crate::drawing::open(knee), Line::Dimension);
             drawing.label(Label::new(text, (-LABELS, y)).end());
         }
-        let _ = Rect::ZERO;
     }
 }

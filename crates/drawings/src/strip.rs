@@ -18,6 +18,8 @@ use crate::text::fine_both;
 const TAB: f64 = 15.0;
 /// Height of a spacing strip in mm.
 const HEIGHT: f64 = 27.0;
+/// A shorter remnant of a bar at the strip's end is left out, in mm.
+const LEAST: f64 = 2.0;
 /// More staves than this are marked no longer one by one.
 const MOST: u32 = 2000;
 
@@ -56,7 +58,7 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
         strip.pins(&mut drawing);
         strip.scarfs(&mut drawing);
     }
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, HEIGHT + 1.0))
+    drawing.fitted(1.0)
 }
 
 /// Girth of the base at the edge over the groove.
@@ -94,7 +96,7 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     }
     strip.ears(&mut drawing, hoop + 6.5);
     strip.quarters(&mut drawing, hoop + below, words.term("drawing-drilling-short"));
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, hoop + below + 1.0))
+    drawing.fitted(1.0)
 }
 
 struct Strip<'a> {
@@ -190,7 +192,7 @@ impl Strip<'_> {
     fn span(&self, drawing: &mut Drawing, (from, to): (f64, f64), y: f64, text: String) {
         for shift in [-self.girth, 0.0, self.girth] {
             let (start, end) = ((from + shift).max(0.0), (to + shift).min(self.girth));
-            if start < end {
+            if end - start > LEAST {
                 drawing.line((start, y), (end, y), Line::Outline);
                 for x in [start, end] {
                     drawing.line((x, y - 1.3), (x, y + 1.3), Line::Edge);
