@@ -53,7 +53,9 @@ pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
     let supply = |material: &str| Supply {
         material: material.to_owned(),
         total: total(basket, material, scribe),
-        sold: known(basket).find(|known| known.name == material).map_or_else(String::new, |known| sold(known, scribe)),
+        sold: known(basket)
+            .find(|known| known.name == material)
+            .map_or_else(String::new, |known| sold(known, scribe)),
     };
     materials(basket).into_iter().map(supply).collect()
 }
@@ -65,7 +67,11 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
         let pieces = basket.cuts.iter().filter(|cut| cut.material == material);
         let pieces: Vec<_> = pieces.map(|cut| scribe.words.term(cut.piece)).collect();
         let range = [("from", name(scribe.minutes(from))), ("to", name(scribe.minutes(to)))];
-        Some(Soak { material: material.to_owned(), time: scribe.text("range", &range), pieces: pieces.join(", ") })
+        Some(Soak {
+            material: material.to_owned(),
+            time: scribe.text("range", &range),
+            pieces: pieces.join(", "),
+        })
     };
     materials(basket).into_iter().filter_map(soak).collect()
 }

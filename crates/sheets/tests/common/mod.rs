@@ -40,12 +40,10 @@ pub fn text<'a>(packet: &'a [PacketFile], name: &str) -> &'a str {
 
 /// What a tool of poppler says about a PDF on its standard input.
 pub fn poppler(tool: &str, args: &[&str], pdf: &[u8]) -> String {
-    let mut child = Command::new(tool)
-        .args(args)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap_or_else(|error| panic!("`{tool}` does not run ({error}); install it: apt-get install poppler-utils"));
+    let mut child =
+        Command::new(tool).args(args).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().unwrap_or_else(
+            |error| panic!("`{tool}` does not run ({error}); install it: apt-get install poppler-utils"),
+        );
     let mut input = child.stdin.take().expect("standard input is piped");
     let pdf = pdf.to_owned();
     let feed = std::thread::spawn(move || input.write_all(&pdf));
