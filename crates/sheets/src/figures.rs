@@ -83,7 +83,11 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
         let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
         pieces.push(Piece {
             name: template.title,
-            note: if parts.len() > 1 { scribe.text("tiled", &[("parts", Piece::count(&parts))]) } else { String::new() },
+            note: if parts.len() > 1 {
+                scribe.text("tiled", &[("parts", Piece::count(&parts))])
+            } else {
+                String::new()
+            },
             parts: parts.iter().map(|part| part.name.clone()).collect(),
         });
         figures.extend(parts);
