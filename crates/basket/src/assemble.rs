@@ -61,7 +61,13 @@ pub struct Basket {
 ///
 /// Total: every pattern gives a basket. What cannot be woven is said in its findings.
 pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
-    let catalogue = &catalogue.with(&pattern.materials);
+    let own_catalogue;
+    let catalogue = if pattern.materials.is_empty() {
+        catalogue
+    } else {
+        own_catalogue = catalogue.with(&pattern.materials);
+        &own_catalogue
+    };
     let mut choices = Vec::new();
     let mould = Mould::of(&pattern.mould);
     let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);

@@ -1,10 +1,10 @@
 //! Does the weave run on this count, and does it fill the mould?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
 use crate::message::Value;
-use crate::pattern::{Until, WeaveKind};
+use crate::pattern::Until;
 use crate::weave::Course;
 
 /// Share of the wall that may stay bare above the rim: beyond it the rim is not the mould's
@@ -30,15 +30,11 @@ fn key(number: u32, what: &str) -> String {
     format!("weave.courses[{number}].{what}")
 }
 
-/// Over `a`, under `b` in one spiral locks every stave if and only if `gcd(n, a + b) ≤ min(a, b)`
-/// (own derivation, checked against all cases to over 6, under 6 on 60 staves); for plain weave the
-/// count is odd.
+/// One weaver in one spiral must cross each stave on both sides (see [`crate::weave`]'s rule).
 fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
     let count = case.basket.staves.count;
-    let (course, number) = case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| {
-        let (over, under) = floats(course.weave);
-        common_divisor(count, over + under) > over.min(under)
-    })?;
+    let mut courses = case.basket.weave.courses.iter().zip(1_u32..);
+    let (course, number) = courses.find(|(course, _)| !course.weave.rule().holds(count))?;
     let (better, other) = nearest_odd(case);
     Some(
         Finding::new(
@@ -52,16 +48,6 @@ fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
         .remedy("staves.count", better.to_string())
         .remedy("staves.count", other.to_string()),
     )
-}
-
-fn floats(weave: WeaveKind) -> (u32, u32) {
-    match weave {
-        WeaveKind::Plain => (1, 1),
-    }
-}
-
-fn common_divisor(a: u32, b: u32) -> u32 {
-    if b == 0 { a } else { common_divisor(b, a % b) }
 }
 
 /// The odd counts on either side, the one nearer to the wanted gap first.
@@ -106,7 +92,7 @@ fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
     let arc = case.basket.mould.arc;
     let bare = arc - case.basket.rim.along - case.rim_width();
     let limit = arc * BARE_SHARE;
-    (bare > limit).then(|| {
+    bare.exceeds(limit).then(|| {
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
             .arg("rows", case.basket.weave.rows)
@@ -120,7 +106,7 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     // The upper half of the hoops may stand above the mould: they still clamp (common practice).
     let limit = arc + width / 2.0;
     let rim_top = case.basket.rim.along + width;
-    (rim_top > limit).then(|| {
+    rim_top.exceeds(limit).then(|| {
         let grade = if case.basket.weave.top_along > arc { Grade::Stop } else { Grade::Care };
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)
