@@ -36,6 +36,7 @@ pub(crate) const LABELS: &[&str] = &[
     "material",
     "materials",
     "measure-first",
+    "notes",
     "number",
     "of",
     "piece",

@@ -48,16 +48,14 @@ fn line(cut: &Cut, scribe: &Scribe<'_>) -> CutLine {
     }
 }
 
-/// What is needed of each material, in the order of the cut list.
+/// What is needed of each stock, in the order of the cut list.
 pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
-    let supply = |material: &str| Supply {
-        material: material.to_owned(),
-        total: total(basket, material, scribe),
-        sold: known(basket)
-            .find(|known| known.name == material)
-            .map_or_else(String::new, |known| sold(known, scribe)),
+    let supply = |material: &str| {
+        let stock = known(basket).find(|known| known.name == material)?;
+        let total = total(basket, material, scribe);
+        Some(Supply { material: material.to_owned(), total, sold: sold(stock, scribe) })
     };
-    materials(basket).into_iter().map(supply).collect()
+    materials(basket).into_iter().filter_map(supply).collect()
 }
 
 /// What has to be soaked, and which pieces are made of it.
