@@ -1,6 +1,5 @@
 //! How long the mould and the solver take: run with `cargo bench -p basket --bench staves`.
 
-
 use basket::Length;
 use basket::base::Base;
 use basket::mould::Mould;
