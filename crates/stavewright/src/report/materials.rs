@@ -97,6 +97,5 @@ fn sources_of(catalogue: &Catalogue) -> String {
 }
 
 fn source_line(figure: &str, source: &str) -> String {
-    let options = textwrap::Options::new(screen::WIDTH).initial_indent("  ").subsequent_indent("    ");
-    textwrap::fill(&format!("{figure}: {source}"), options) + "\n"
+    screen::wrap(&format!("{figure}: {source}"), "  ", "    ") + "\n"
 }
