@@ -1,1 +1,27 @@
-//! x
+//! Drawings of a basket as SVG, at true size or to a stated scale.
+//!
+//! A [`Drawing`] is a plain value in millimetres of paper, x to the right and y down; [`Drawing::to_svg`]
+//! writes it. This crate computes no part of a basket: it only shows what `basket` computed.
+//! It lays out no text beyond labels, reads and writes no file, and takes its words from `words`.
+
+mod bail;
+mod base_plan;
+mod dimension;
+mod drawing;
+mod elevation;
+mod rim_shape;
+mod stave;
+mod strip;
+mod svg;
+mod text;
+mod tile;
+mod view;
+mod wall;
+
+pub use base_plan::{base_disc, base_plan};
+pub use dimension::Dimension;
+pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
+pub use stave::stave_template;
+pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
+pub use view::view;
+pub use tile::{check_bars, tiles};

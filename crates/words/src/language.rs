@@ -23,6 +23,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/cuts.ftl"),
             include_str!("../messages/en/steps.ftl"),
             include_str!("../messages/en/sheets.ftl"),
+            include_str!("../messages/en/drawings.ftl"),
         ],
     )
 });

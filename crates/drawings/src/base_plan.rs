@@ -1,0 +1,179 @@
+//! The base from below, as it stands on the mould: every stave's slot, and by direction what stands
+//! above it at the rim.
+
+use std::f64::consts::{FRAC_PI_2, TAU};
+
+use basket::Basket;
+use basket::message::Value;
+use basket::rim::Scarf;
+use kurbo::{Arc, Circle, Point, Vec2};
+use words::Words;
+
+use crate::dimension::{Dimension, pointer};
+use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
+use crate::text::fine_both;
+
+/// How far staves are shown beyond the edge, in mm.
+const STUB: f64 = 2.0;
+/// More staves than this are not told apart.
+const MOST: u32 = 2000;
+
+/// The base at true size from below, numbers running to the right round the near side.
+pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
+    let args =
+        [("count", basket.staves.count.into()), ("diameter", Value::Name(words.both(basket.base.diameter)))];
+    let description = words.with("drawing-base-plan-description", &args);
+    let mut drawing = Drawing::new("base-plan", words.term("drawing-base-plan"), description);
+    let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
+    plan.disc(&mut drawing);
+    plan.staves(&mut drawing);
+    plan.numbers(&mut drawing);
+    plan.rim_marks(&mut drawing);
+    plan.labels(&mut drawing);
+    drawing.fitted(1.5)
+}
+
+/// The disc at true size: outline, middle, bottom of the groove, screw hole and plug.
+pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
+    let args = [
+        ("diameter", Value::Name(words.both(basket.base.diameter))),
+        ("thickness", Value::Name(words.both(basket.base.thickness))),
+    ];
+    let title = words.term("drawing-base-disc");
+    let mut drawing = Drawing::new("base-disc", title, words.with("drawing-base-disc-description", &args));
+    let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
+    plan.disc(&mut drawing);
+    drawing.stroke(Circle::new(Point::ZERO, basket.base.groove_radius.to_mm().max(0.0)), Line::Hidden);
+    drawing.line((0.0, plan.edge * -1.04), (0.0, plan.edge * 1.04), Line::Centre);
+    drawing.line((plan.edge * -1.04, 0.0), (plan.edge * 1.04, 0.0), Line::Centre);
+    plan.labels(&mut drawing);
+    drawing.fitted(1.5)
+}
+
+struct Plan<'a> {
+    basket: &'a Basket,
+    words: &'a Words,
+    edge: f64,
+}
+
+/// Direction of a fraction of the way round: 0 toward the reader, then to the right.
+fn direction(turn: f64) -> Vec2 {
+    let (sin, cos) = (turn * TAU).sin_cos();
+    Vec2::new(sin, cos)
+}
+
+fn at(turn: f64, radius: f64) -> Point {
+    (direction(turn) * radius).to_point()
+}
+
+impl Plan<'_> {
+    fn disc(&self, drawing: &mut Drawing) {
+        let base = &self.basket.base;
+        drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
+        drawing.shape(Circle::new(Point::ZERO, base.plug_diameter.to_mm() / 2.0), Tone::Pale, Line::Hidden);
+        drawing.shape(Circle::new(Point::ZERO, base.screw_hole.to_mm() / 2.0), Tone::White, Line::Edge);
+    }
+
+    fn turns(&self) -> impl Iterator<Item = (u32, f64)> {
+        let staves = &self.basket.staves;
+        (1..=staves.count.min(MOST)).map(|stave| (stave, staves.turn(stave)))
+    }
+
+    /// Staves from the bottom of the groove to a little beyond the edge, seen through the disc.
+    fn staves(&self, drawing: &mut Drawing) {
+        let (staves, base) = (&self.basket.staves, &self.basket.base);
+        let inner = base.groove_radius.to_mm();
+        drawing.stroke(Circle::new(Point::ZERO, inner.max(0.0)), Line::Hidden);
+        let foot = staves.taper.foot.to_mm() / 2.0;
+        let outer = staves.width_at(-staves.length_parts.turn).to_mm() / 2.0;
+        for (_, turn) in self.turns() {
+            let out = direction(turn);
+            let side = Vec2::new(out.y, -out.x);
+            let (root, end) = ((out * inner).to_point(), (out * (self.edge + STUB)).to_point());
+            let stave = [root - side * foot, end - side * outer, end + side * outer, root + side * foot];
+            drawing.shape(closed(stave), Tone::Pale, Line::Dimension);
+        }
+        drawing.stroke(Circle::new(Point::ZERO, self.edge), Line::Outline);
+    }
+
+    fn numbers(&self, drawing: &mut Drawing) {
+        let radius = self.edge + 5.6;
+        let pitch = radius * TAU / f64::from(self.basket.staves.count.max(1));
+        let step = if pitch >= Label::SMALL { 1 } else { 5 };
+        for (stave, turn) in self.turns().filter(|(stave, _)| *stave == 1 || stave % step == 0) {
+            let out = direction(turn);
+            let angle = out.y.atan2(out.x).to_degrees();
+            let upright = if out.x < -1e-9 { angle + 180.0 } else { angle };
+            let label = Label::new(stave.to_string(), at(turn, radius)).middle().sized(Label::SMALL);
+            let label = label.turned(upright);
+            drawing.label(if stave == 1 { label.bold() } else { label });
+        }
+    }
+
+    fn rim_marks(&self, drawing: &mut Drawing) {
+        let staves = &self.basket.staves;
+        for &stave in self.basket.pins.staves.iter().take(MOST as usize) {
+            drawing.fill(Circle::new(at(staves.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
+        }
+        let girth = (self.basket.rim.radius.to_mm() * TAU).max(1e-6);
+        if let Some(ears) = &self.basket.ears {
+            for (number, ear) in (1_u32..).zip(&ears.each) {
+                let half = ears.width.to_mm() / girth / 2.0;
+                let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
+                self.arc(drawing, (ear.turn - half, ear.turn + half), 12.0, text);
+            }
+        }
+        let scarf = |drawing: &mut Drawing, scarf: &Scarf, ring, text| {
+            let half = scarf.lap.to_mm() / girth / 2.0;
+            self.arc(drawing, (scarf.turn - half, scarf.turn + half), ring, self.words.term(text));
+        };
+        scarf(drawing, &self.basket.rim.outer.scarf, 14.5, "drawing-outer-scarf");
+        scarf(drawing, &self.basket.rim.inner.scarf, 17.0, "drawing-inner-scarf");
+    }
+
+    /// An arc so far outside the edge, with ends and a label along it.
+    fn arc(&self, drawing: &mut Drawing, (from, to): (f64, f64), beyond: f64, text: String) {
+        let radius = self.edge + beyond;
+        let arc = Arc::new(Point::ZERO, (radius, radius), FRAC_PI_2 - from * TAU, (from - to) * TAU, 0.0);
+        drawing.stroke(kurbo::Shape::to_path(&arc, TOLERANCE), Line::Outline);
+        for turn in [from, to] {
+            drawing.line(at(turn, radius - 1.2), at(turn, radius + 1.2), Line::Edge);
+        }
+        let middle = f64::midpoint(from, to);
+        let out = direction(middle);
+        let below = out.y > 0.0;
+        let tangent = if below { Vec2::new(out.y, -out.x) } else { Vec2::new(-out.y, out.x) };
+        let label = Label::new(text, at(middle, radius + 2.4)).middle().sized(Label::SMALL);
+        drawing.label(label.turned(tangent.y.atan2(tangent.x).to_degrees()));
+    }
+
+    fn labels(&self, drawing: &mut Drawing) {
+        let (base, words) = (&self.basket.base, self.words);
+        let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
+        let inner = base.groove_radius.to_mm().max(0.0);
+        let text = format!("⌀ {}", words.both(base.diameter));
+        let height = (inner * 0.62).max(base.plug_diameter.to_mm());
+        let chord = [-1.0, 1.0].map(|side| {
+            Point::new(side * (self.edge * self.edge - height * height).max(0.0).sqrt(), height)
+        });
+        let _ = (ends, chord);
+        let across = Dimension {
+            places: [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)],
+            ends: [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)],
+            text,
+        };
+        across.draw(drawing);
+        let notes = [
+            (base.screw_hole / 2.0, "drawing-screw-hole", base.screw_hole, -0.55),
+            (base.groove_radius, "drawing-groove-deep", base.groove_depth, 0.45),
+        ];
+        for (radius, id, length, height) in notes {
+            let text = words.with(id, &[("length", Value::Name(fine_both(words, length)))]);
+            let label = Label::new(text, (0.0, inner * height)).middle();
+            let from = Point::new(0.0, inner * height + if height < 0.0 { 1.8 } else { 1.8 });
+            let to = if height < 0.0 { at(0.55, radius.to_mm()) } else { at(0.02, radius.to_mm()) };
+            pointer(drawing, to, from);
+            drawing.label(label);
+        }
+    }
+}

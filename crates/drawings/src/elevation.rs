@@ -1,0 +1,221 @@
+//! The outside of the basket seen level from the front: every stave and every row in true
+//! projection, rim and lashing.
+//!
+//! The ears stand at the right and left. With the base down, numbers run from right to left in front.
+
+use std::f64::consts::{FRAC_PI_2, TAU};
+
+use basket::pattern::LashingStyle;
+use basket::weave::Row;
+use basket::{Basket, Length};
+use kurbo::{BezPath, Point, Rect};
+
+use crate::drawing::{Drawing, Line, Tone, closed};
+use crate::rim_shape::RimShape;
+use crate::wall::Wall;
+
+/// Steps up a stave.
+const STEPS: u32 = 28;
+/// More staves or rows than this are not drawn one by one.
+const MOST: u32 = 600;
+/// Share of its pitch that a row covers.
+const COVERED: f64 = 0.94;
+/// The same where the weaver dips into a gap.
+const DIPPED: f64 = 0.55;
+
+/// The outside of a basket at a scale, its axis at x 0 and the mould's base at y 0.
+pub(crate) struct Elevation<'a> {
+    pub(crate) basket: &'a Basket,
+    pub(crate) wall: Wall<'a>,
+    pub(crate) scale: f64,
+}
+
+impl<'a> Elevation<'a> {
+    pub(crate) fn of(basket: &'a Basket, scale: f64) -> Self {
+        Self { basket, wall: Wall::of(basket), scale }
+    }
+
+    pub(crate) fn place(&self, x: f64, height: f64) -> Point {
+        Point::new(x * self.scale, -height * self.scale)
+    }
+
+    /// Direction in which a fraction of the way round is seen: 0 right, a quarter turn in front.
+    fn direction(&self, turn: f64) -> f64 {
+        let first = self.basket.ears.as_ref().map_or(0.25, |ears| ears.each[0].turn);
+        ((turn - first) * TAU).rem_euclid(TAU)
+    }
+
+    /// Staves in front, by number from 0, with their directions.
+    fn in_front(&self) -> impl Iterator<Item = (u32, f64)> {
+        let staves = &self.basket.staves;
+        (0..staves.count.min(MOST))
+            .map(|index| (index, self.direction(staves.turn(index + 1))))
+            .filter(|(_, direction)| direction.sin() > 0.0)
+    }
+
+    /// Base, staves and weaving.
+    pub(crate) fn body(&self, drawing: &mut Drawing) {
+        self.disc(drawing);
+        self.shade(drawing);
+        self.staves(drawing);
+        self.weaving(drawing);
+    }
+
+    fn disc(&self, drawing: &mut Drawing) {
+        let (edge, thickness) = (self.basket.base.diameter.to_mm() / 2.0, self.basket.base.thickness.to_mm());
+        let disc = Rect::from_points(self.place(-edge, 0.0), self.place(edge, -thickness));
+        drawing.shape(disc, Tone::Light, Line::Edge);
+    }
+
+    /// What is seen through the gaps.
+    fn shade(&self, drawing: &mut Drawing) {
+        let top = self.basket.rim.along + self.basket.rim.height / 2.0;
+        let right: Vec<Point> = self.wall.line(Length::ZERO, top, 0.0).collect();
+        let left = right.iter().rev().map(|at| Point::new(-at.x, at.y));
+        let outline = right.iter().copied().chain(left).map(|at| self.place(at.x, at.y));
+        drawing.fill(closed(outline), Tone::Dark);
+    }
+
+    fn staves(&self, drawing: &mut Drawing) {
+        let staves = &self.basket.staves;
+        let (from, to) =
+            (-staves.length_parts.turn, self.basket.rim.along + self.basket.rim.height / 2.0);
+        let steps: Vec<(Point, f64)> = (0..=STEPS)
+            .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
+            .map(|along| (self.wall.at(along, staves.thickness.to_mm()), staves.width_at(along).to_mm() / 2.0))
+            .collect();
+        for (_, direction) in self.in_front() {
+            let edge = |side: f64| {
+                steps.iter().map(move |(at, half)| self.beside(*at, direction, side * half))
+            };
+            drawing.shape(closed(edge(1.0).chain(edge(-1.0).rev())), lit(direction).1, Line::Fine);
+        }
+    }
+
+    /// A place on the wall (radius and height) in a direction, so far aside along the tangent.
+    fn beside(&self, at: Point, direction: f64, aside: f64) -> Point {
+        self.place(at.x * direction.cos() + aside * direction.sin(), at.y)
+    }
+
+    fn weaving(&self, drawing: &mut Drawing) {
+        let tones = [Tone::White, Tone::Pale, Tone::Light];
+        let mut passes = [BezPath::new(), BezPath::new(), BezPath::new()];
+        let staves: Vec<(u32, f64)> = self.in_front().collect();
+        for row in self.basket.weave.each_row.iter().take(MOST as usize) {
+            let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+                continue;
+            };
+            let rule = course.weave.rule();
+            let pass = Pass::of(self, row, course.pitch.to_mm(), course.weaver.thickness.to_mm());
+            for &(stave, direction) in &staves {
+                if rule.is_over(stave, row.number.saturating_sub(1), self.basket.staves.count) {
+                    let tone = lit(direction).0;
+                    let path = tones.iter().zip(&mut passes).find(|(of, _)| **of == tone);
+                    if let Some((_, path)) = path {
+                        path.extend(pass.over(self, direction));
+                    }
+                }
+            }
+        }
+        for (tone, path) in tones.into_iter().zip(passes) {
+            drawing.shape(path, tone, Line::Fine);
+        }
+    }
+
+    /// The rim with filler and lashing.
+    pub(crate) fn rim(&self, drawing: &mut Drawing) {
+        let shape = RimShape::of(self.basket);
+        let round = |points: &[Point]| {
+            let outer = points.iter().map(|at| (at.x, at.y));
+            let right: Vec<Point> = outer.map(|(out, up)| self.rim_place(out, up)).collect();
+            let left = right.iter().rev().map(|at| Point::new(-at.x, at.y));
+            closed(right.iter().copied().chain(left).map(|at| self.place(at.x, at.y)))
+        };
+        if let Some(filler) = &shape.filler {
+            let (low, high) = (filler_height(filler, f64::min), filler_height(filler, f64::max));
+            let out = self.basket.staves.thickness.to_mm() / 2.0;
+            let band = [Point::new(out, low), Point::new(out, high)];
+            drawing.shape(round(&band), Tone::Light, Line::Edge);
+        }
+        drawing.shape(round(&shape.outer), Tone::Pale, Line::Edge);
+        let low = self.basket.rim.height.to_mm() * 0.25;
+        let shade: Vec<Point> = shape.outer.iter().copied().filter(|at| at.y < low).collect();
+        drawing.fill(round(&shade), Tone::Light);
+        self.wraps(drawing, &shape.front());
+    }
+
+    fn rim_place(&self, out: f64, up: f64) -> Point {
+        self.wall.at(self.basket.rim.along + Length::mm(up), out)
+    }
+
+    fn wraps(&self, drawing: &mut Drawing, front: &[Point]) {
+        let lashing = &self.basket.lashing;
+        let crossed = lashing.style == LashingStyle::Crossed;
+        let once = if crossed { lashing.wraps / 2 } else { lashing.wraps };
+        let half = lashing.weaver.width.to_mm() / 2.0;
+        let step = TAU / f64::from(once.max(1));
+        let ways: &[f64] = if crossed { &[1.0, -1.0] } else { &[1.0] };
+        for way in ways {
+            for wrap in 0..once.min(MOST) {
+                // Wraps lie in the gaps between staves.
+                let turn = (f64::from(wrap) + 0.5) / f64::from(once.max(1));
+                let middle = self.direction(turn);
+                if middle.sin() <= 0.0 {
+                    continue;
+                }
+                let edge = |side: f64| {
+                    front.iter().enumerate().map(move |(index, at)| {
+                        let share = index as f64 / (front.len().max(2) - 1) as f64 - 0.5;
+                        let direction = middle + way * share * step * 0.6;
+                        self.beside(self.rim_place(at.x, at.y), direction, side * half)
+                    })
+                };
+                let strand = closed(edge(1.0).chain(edge(-1.0).rev()));
+                drawing.shape(strand, Tone::White, Line::Fine);
+            }
+        }
+    }
+}
+
+fn filler_height(filler: &[Point], pick: fn(f64, f64) -> f64) -> f64 {
+    filler.iter().map(|at| at.y).reduce(pick).unwrap_or(0.0)
+}
+
+/// Tones of weaver and stave in a direction: light falls from the left and front.
+fn lit(direction: f64) -> (Tone, Tone) {
+    let right = (direction - FRAC_PI_2).sin() * -1.0;
+    if right > 0.82 {
+        (Tone::Light, Tone::Mid)
+    } else if right > 0.4 || right < -0.88 {
+        (Tone::Pale, Tone::Light)
+    } else {
+        (Tone::White, Tone::Light)
+    }
+}
+
+/// The weaver where it lies over a stave, the same at every stave of a row.
+struct Pass {
+    /// Radius and height, and how far aside, of the corners on one side from the top down.
+    corners: [(Point, f64); 4],
+}
+
+impl Pass {
+    fn of(elevation: &Elevation<'_>, row: &Row, pitch: f64, thickness: f64) -> Self {
+        let staves = &elevation.basket.staves;
+        let out = staves.thickness.to_mm() + thickness / 2.0;
+        let at = |share: f64| elevation.wall.at(row.along + Length::mm(pitch * share / 2.0), out);
+        let girth = at(0.0).x * TAU / f64::from(staves.count.max(1));
+        let half = staves.width_at(row.along).to_mm() / 2.0;
+        let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
+        let corners =
+            [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];
+        Self { corners }
+    }
+
+    fn over(&self, elevation: &Elevation<'_>, direction: f64) -> BezPath {
+        let side = |side: f64| {
+            self.corners.iter().map(move |(at, aside)| elevation.beside(*at, direction, side * aside))
+        };
+        closed(side(1.0).chain(side(-1.0).rev()))
+    }
+}

@@ -1,0 +1,204 @@
+//! Paper strips at true size: where the staves stand on the base and at the rim, and where the rim
+//! is drilled.
+//!
+//! As on the mould, with the base up, numbers run to the right round the outside.
+
+use std::f64::consts::TAU;
+
+use basket::message::Value;
+use basket::rim::Scarf;
+use basket::{Basket, Length};
+use kurbo::{Point, Rect};
+use words::Words;
+
+use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::text::fine_both;
+
+/// Beyond the girth, to glue or tape under the other end.
+const TAB: f64 = 15.0;
+/// Height of a spacing strip in mm.
+const HEIGHT: f64 = 27.0;
+/// More staves than this are marked no longer one by one.
+const MOST: u32 = 2000;
+
+/// Where a strip lies.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum At {
+    /// Round the edge of the base, over the groove.
+    Base,
+    /// Round the outside of the staves, at the middle of the rim.
+    Rim,
+}
+
+/// A strip with a mark for every stave, its girth long, and a tab beyond. The staves are shown at
+/// their width there; a strip begins and ends in the middle of a gap.
+pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
+    let (name, place, girth) = match at {
+        At::Base => ("strip-base", "drawing-strip-base", base_girth(basket)),
+        At::Rim => ("strip-rim", "drawing-strip-rim", rim_girth(basket)),
+    };
+    let strip = Strip { basket, words, girth: girth.to_mm() };
+    let girth = ("girth", Value::Name(words.both(girth)));
+    let title = words.with(place, &[girth.clone()]);
+    let description =
+        words.with("drawing-strip-description", &[girth, ("count", basket.staves.count.into())]);
+    let mut drawing = Drawing::new(name, title, description);
+    strip.sheet(&mut drawing, HEIGHT);
+    let width = match at {
+        At::Base => basket.staves.width_at(-basket.staves.length_parts.turn),
+        At::Rim => basket.staves.width_at(basket.rim.along),
+    };
+    strip.staves(&mut drawing, width.to_mm());
+    strip.numbers(&mut drawing, 8.5);
+    strip.quarters(&mut drawing, HEIGHT, words.term(&format!("{place}-short")));
+    strip.ears(&mut drawing, 14.0);
+    if at == At::Rim {
+        strip.pins(&mut drawing);
+        strip.scarfs(&mut drawing);
+    }
+    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, HEIGHT + 1.0))
+}
+
+/// Girth of the base at the edge over the groove.
+pub fn base_girth(basket: &Basket) -> Length {
+    basket.base.diameter * std::f64::consts::PI
+}
+
+/// Girth outside the staves at the middle of the rim.
+pub fn rim_girth(basket: &Basket) -> Length {
+    (basket.rim.radius + basket.staves.thickness) * TAU
+}
+
+/// A strip as high as the outer hoop, laid round its outside, with the middle of every pin.
+pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
+    let girth = basket.rim.outer_radius(&basket.staves) * TAU;
+    let strip = Strip { basket, words, girth: girth.to_mm() };
+    let args = [
+        ("girth", Value::Name(words.both(girth))),
+        ("drill", Value::Name(fine_both(words, basket.pins.drill))),
+        ("count", basket.pins.count.into()),
+    ];
+    let title = words.with("drawing-drilling", &args);
+    let mut drawing = Drawing::new("drilling", title, words.with("drawing-drilling-description", &args));
+    let hoop = basket.rim.outer.stock.width.to_mm();
+    let below = 13.0;
+    strip.sheet(&mut drawing, hoop + below);
+    drawing.line((0.0, hoop), (strip.girth, hoop), Line::Edge);
+    drawing.line((0.0, hoop / 2.0), (strip.girth, hoop / 2.0), Line::Centre);
+    let radius = (basket.pins.drill.to_mm() / 2.0).max(0.3);
+    for &stave in &basket.pins.staves {
+        let at = Point::new(strip.x(basket.staves.turn(stave)), hoop / 2.0);
+        drawing.stroke(kurbo::Circle::new(at, radius), Line::Edge);
+        drawing.line((at.x, at.y - 2.2), (at.x, at.y + 2.2), Line::Dimension);
+        drawing.label(Label::new(stave.to_string(), (at.x, hoop + 2.6)).middle().sized(Label::SMALL));
+    }
+    strip.ears(&mut drawing, hoop + 6.5);
+    strip.quarters(&mut drawing, hoop + below, words.term("drawing-drilling-short"));
+    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, hoop + below + 1.0))
+}
+
+struct Strip<'a> {
+    basket: &'a Basket,
+    words: &'a Words,
+    girth: f64,
+}
+
+impl Strip<'_> {
+    fn pitch(&self) -> f64 {
+        self.girth / f64::from(self.basket.staves.count.max(1))
+    }
+
+    /// Where a fraction of the way round lies: stave 1 stands half a pitch from the end.
+    fn x(&self, turn: f64) -> f64 {
+        (turn * self.girth + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))
+    }
+
+    fn sheet(&self, drawing: &mut Drawing, height: f64) {
+        drawing.stroke(Rect::new(0.0, 0.0, self.girth, height), Line::Edge);
+        let tab = [(0.0, 0.0), (TAB, 1.5), (TAB, height - 1.5), (0.0, height)];
+        drawing.stroke(closed(tab.map(|(x, y)| Point::new(self.girth + x, y))), Line::Hidden);
+        let text = self.words.term("drawing-tab");
+        let at = Point::new(self.girth + TAB / 2.0, height / 2.0);
+        drawing.label(Label::new(text, at).middle().sized(Label::SMALL).turned(-90.0));
+    }
+
+    fn numbers(&self, drawing: &mut Drawing, y: f64) {
+        let pitch = self.pitch();
+        let widest = Label::new(self.basket.staves.count.to_string(), Point::ZERO).sized(Label::SMALL).width();
+        let upright = pitch < widest + 0.6;
+        let step = if pitch >= Label::SMALL { 1 } else { 5 };
+        for stave in 1..=self.basket.staves.count.min(MOST) {
+            if stave == 1 || stave % step == 0 {
+                let at = Point::new(self.x(self.basket.staves.turn(stave)), y);
+                let label = Label::new(stave.to_string(), at).middle().sized(Label::SMALL);
+                drawing.label(if upright { label.turned(-90.0) } else { label });
+            }
+        }
+    }
+
+    fn staves(&self, drawing: &mut Drawing, width: f64) {
+        for stave in 1..=self.basket.staves.count.min(MOST) {
+            let x = self.x(self.basket.staves.turn(stave));
+            drawing.shape(Rect::new(x - width / 2.0, 0.0, x + width / 2.0, 5.0), Tone::Pale, Line::Dimension);
+            drawing.line((x, 0.0), (x, if stave % 5 == 0 { 6.5 } else { 5.5 }), Line::Edge);
+        }
+    }
+
+    /// Marks at each quarter of the girth, each with the strip's name, so that a cut piece is known.
+    fn quarters(&self, drawing: &mut Drawing, height: f64, name: String) {
+        for (quarter, text) in ["0", "1/4", "1/2", "3/4", "1"].into_iter().enumerate() {
+            let x = self.girth * quarter as f64 / 4.0;
+            let mark = [(-1.2, 0.0), (1.2, 0.0), (0.0, -3.4)].map(|(dx, dy)| Point::new(x + dx, height + dy));
+            drawing.fill(closed(mark), Tone::Black);
+            let last = quarter == 4;
+            let label = Label::new(format!("{text} · {name}"), (x + if last { -2.2 } else { 2.2 }, height - 1.9));
+            drawing.label(if last { label.end() } else { label }.sized(Label::SMALL));
+        }
+    }
+
+    fn ears(&self, drawing: &mut Drawing, y: f64) {
+        let Some(ears) = &self.basket.ears else { return };
+        let half = ears.width.to_mm() / 2.0;
+        for (number, ear) in (1_u32..).zip(&ears.each) {
+            let x = self.x(ear.turn);
+            let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
+            self.span(drawing, (x - half, x + half), y, text);
+            let point = [(0.0, -1.6), (1.0, 0.0), (0.0, 1.6), (-1.0, 0.0)];
+            drawing.fill(closed(point.map(|(dx, dy)| Point::new(x + dx, y + dy))), Tone::Black);
+        }
+    }
+
+    fn pins(&self, drawing: &mut Drawing) {
+        for &stave in self.basket.pins.staves.iter().take(MOST as usize) {
+            let at = Point::new(self.x(self.basket.staves.turn(stave)), 2.5);
+            drawing.fill(kurbo::Circle::new(at, 0.7), Tone::Black);
+        }
+    }
+
+    fn scarfs(&self, drawing: &mut Drawing) {
+        let rim = &self.basket.rim;
+        self.scarf(drawing, &rim.outer.scarf, 17.0, "drawing-outer-scarf");
+        self.scarf(drawing, &rim.inner.scarf, 20.5, "drawing-inner-scarf");
+    }
+
+    fn scarf(&self, drawing: &mut Drawing, scarf: &Scarf, y: f64, text: &str) {
+        let (x, half) = (self.x(scarf.turn), scarf.lap.to_mm() / 2.0);
+        self.span(drawing, (x - half, x + half), y, self.words.term(text));
+    }
+
+    /// A bar with ends and a label behind it; what runs off one end of the strip comes in at the other.
+    fn span(&self, drawing: &mut Drawing, (from, to): (f64, f64), y: f64, text: String) {
+        for shift in [-self.girth, 0.0, self.girth] {
+            let (start, end) = ((from + shift).max(0.0), (to + shift).min(self.girth));
+            if start < end {
+                drawing.line((start, y), (end, y), Line::Outline);
+                for x in [start, end] {
+                    drawing.line((x, y - 1.3), (x, y + 1.3), Line::Edge);
+                }
+                let label = Label::new(text.as_str(), (end + 1.5, y)).sized(Label::SMALL);
+                let fits = end + 1.5 + label.width() < self.girth;
+                drawing.label(if fits { label } else { Label { at: (start - 1.5, y).into(), ..label.end() } });
+            }
+        }
+    }
+}

@@ -1,0 +1,37 @@
+//! Text of labels.
+
+use basket::Length;
+use basket::pattern::Units;
+use words::Words;
+
+/// A small length in both systems, the reader's own first: `3/32 in (2.4 mm)`.
+pub(crate) fn fine_both(words: &Words, length: Length) -> String {
+    let other = match words.units() {
+        Units::Inches => Units::Millimetres,
+        Units::Millimetres => Units::Inches,
+    };
+    format!("{} ({})", words.fine(length), Words::new(words.language(), other).fine(length))
+}
+
+/// Heights for labels that want to stand at `wanted` (rising order) but need `room` each: each
+/// keeps its height or moves down just as far as it must.
+pub(crate) fn spread(wanted: &[f64], room: f64) -> Vec<f64> {
+    let mut last = f64::NEG_INFINITY;
+    wanted
+        .iter()
+        .map(|&height| {
+            last = height.max(last + room);
+            last
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::spread;
+
+    #[test]
+    fn labels_keep_their_distance() {
+        assert_eq!(spread(&[0.0, 1.0, 10.0], 4.0), [0.0, 4.0, 10.0]);
+    }
+}

@@ -1,0 +1,39 @@
+### Titles, descriptions and labels of drawings.
+
+drawing-bars = Check bars
+drawing-bars-description = A bar 100 mm long and a bar 4 in long. Measure both after printing.
+
+drawing-strip-base = Spacing strip for the base, { $girth } round
+drawing-strip-base-short = base
+drawing-strip-rim = Spacing strip for the rim, { $girth } round
+drawing-strip-rim-short = rim
+drawing-strip-description = A paper strip at true size, { $girth } long and a tab beyond, with a mark for each of { $count } staves at its true width, quarter marks, and the places of ears, pins and scarfs.
+drawing-drilling = Drilling strip for the outer hoop, { $girth } round; drill { $drill }
+drawing-drilling-short = drill
+drawing-drilling-description = A paper strip at true size, as high as the outer hoop and { $girth } long, with the middle of each of { $count } pins. Drill { $drill }.
+drawing-tab = tape under
+
+drawing-ear-number = ear { $number }
+drawing-outer-scarf = scarf, outer hoop
+drawing-inner-scarf = scarf, inner hoop
+
+drawing-base-plan = Base from below, as it stands on the mould
+drawing-base-plan-description = The wooden base, { $diameter } across, seen from below, with the slots of { $count } staves numbered round its edge to the right on the near side. Outside it, by direction, stand the pins, the ears and the scarfs of both hoops.
+drawing-base-disc = Base disc
+drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
+drawing-screw-hole = screw hole { $length }
+drawing-groove-deep = groove { $length } deep
+drawing-plan-pins = pin
+drawing-plan-key = Pins, ears and scarfs stand at the rim, in these directions.
+
+drawing-stave = Stave
+drawing-stave-description = A stave at true size: { $length } long, { $width } wide, tapering to { $foot } at the foot, with the places where the groove ends, full width begins, the rim lies and the tip is trimmed.
+drawing-place-foot = foot
+drawing-place-groove = edge of the base, { $from }
+drawing-place-mould = foot of the mould, { $from }
+drawing-place-full = full width from here up, { $from }
+drawing-place-last-row = top of the last row, { $from }
+drawing-place-rim = rim, lower edge, { $from }
+drawing-place-trim = trim here, { $from }
+drawing-place-tip = tip, { $from }
+drawing-view-description = { $title }, finished, from the front: { $count } staves, { $rows } rows, rim, lashing and, where it has them, ears and handle.
