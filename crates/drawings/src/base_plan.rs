@@ -165,10 +165,9 @@ impl Plan<'_> {
         drawing.label(across);
         let hole = note(words, "drawing-screw-hole", base.screw_hole);
         let groove = note(words, "drawing-groove-deep", base.groove_depth);
-        for (text, up, to) in [
-            (hole, 0.5, at(0.5, base.screw_hole.to_mm() / 2.0)),
-            (groove, -0.6, at(0.0, inner)),
-        ] {
+        for (text, up, to) in
+            [(hole, 0.5, at(0.5, base.screw_hole.to_mm() / 2.0)), (groove, -0.6, at(0.0, inner))]
+        {
             let place = Point::new(0.0, -inner * up);
             pointer(drawing, to, place + Vec2::new(0.0, 1.8));
             drawing.label(Label::new(text, place).middle());
@@ -179,7 +178,8 @@ impl Plan<'_> {
     fn key(&self, drawing: &mut Drawing) {
         let low = drawing.bounds().y1 + 4.0;
         drawing.fill(Circle::new((-self.edge, low), 0.6), Tone::Black);
-        let text = format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key"));
+        let text =
+            format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key"));
         drawing.label(Label::new(text, (1.6 - self.edge, low)).sized(Label::SMALL));
     }
 }

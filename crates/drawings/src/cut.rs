@@ -4,6 +4,7 @@ use basket::{Basket, Length};
 use kurbo::{Point, Rect, Vec2};
 
 use crate::drawing::{Drawing, Line, Tone, closed, open};
+use crate::elevation::Elevation;
 use crate::rim_shape::RimShape;
 use crate::wall::Wall;
 
@@ -97,14 +98,15 @@ impl<'a> Cut<'a> {
             let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
                 continue;
             };
+            let stride = Elevation::stride(course.pitch.to_mm(), self.scale);
+            if (row.number - course.first_row.min(row.number)) % stride != stride / 2 {
+                continue;
+            }
             let weaver = &course.weaver;
             let half = Vec2::new(weaver.thickness.to_mm() / 2.0, weaver.width.to_mm() / 2.0);
             let index = stave.saturating_sub(1);
-            let over = course.weave.rule().is_over(
-                index,
-                row.number.saturating_sub(1),
-                self.basket.staves.count,
-            );
+            let over =
+                course.weave.rule().is_over(index, row.number.saturating_sub(1), self.basket.staves.count);
             let out = if over { thickness + half.x } else { -half.x };
             let section = (0..STEPS).map(|step| {
                 let angle = f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU;

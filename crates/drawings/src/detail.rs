@@ -12,19 +12,21 @@ use crate::rim_shape::RimShape;
 use crate::section::scale_name;
 use crate::text::{fine_both, spread};
 
-/// How much larger than true a detail is, unless it grows beyond `MOST`.
+/// How much larger than true a detail is, unless it grows too large.
 const SCALES: [f64; 6] = [4.0, 3.0, 2.0, 1.0, 0.5, 0.2];
-/// Most width or height of a detail on paper, in mm.
-const MOST: f64 = 46.0;
+/// Most width or height of the groove on paper, in mm.
+const GROOVE: f64 = 52.0;
+/// Most width or height of the rim on paper, in mm.
+const RIM: f64 = 46.0;
 /// How much of the disc is shown inside the groove, in mm of the basket.
-const INSIDE: f64 = 4.0;
+const INSIDE: f64 = 2.5;
 
 /// The edge of the base with its groove, the stave's foot and the first rows.
 pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let (base, staves) = (&basket.base, &basket.staves);
     let from = (base.groove_radius.to_mm() - INSIDE).max(0.0);
     let size = (base.diameter.to_mm() / 2.0 - from + 4.0).max(base.thickness.to_mm() + 4.0);
-    let scale = SCALES.into_iter().find(|scale| scale * size <= MOST).unwrap_or(0.1);
+    let scale = SCALES.into_iter().find(|scale| scale * size <= GROOVE).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
     let first = basket.weave.courses.first().map_or(Length::ZERO, |course| course.pitch);
@@ -41,13 +43,18 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let column = at(edge, 0.0).x + 5.0;
     let groove = note(words, "drawing-part-groove", base.groove_width);
     let disc = note(words, "drawing-part-base", base.thickness);
-    notes(&mut drawing, column, &[
-        (at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove),
-        (at(edge - 1.0, low * 0.86), disc),
-    ]);
+    notes(
+        &mut drawing,
+        column,
+        &[(at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove), (at(edge - 1.0, low * 0.86), disc)],
+    );
     let stave = note(words, "drawing-part-stave", staves.thickness);
     let stave = Label::new(stave, at(from, 0.0) - Vec2::new(0.0, 5.0)).sized(Label::SMALL);
-    pointer(&mut drawing, cut.on_wall(Length::ZERO, staves.thickness.to_mm() / 2.0), (stave.bounds().x1 + 1.0, stave.at.y));
+    pointer(
+        &mut drawing,
+        cut.on_wall(Length::ZERO, staves.thickness.to_mm() / 2.0),
+        (stave.bounds().x1 + 1.0, stave.at.y),
+    );
     drawing.label(stave);
     headed(drawing, words, "drawing-detail-groove", scale)
 }
@@ -56,7 +63,7 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
 pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
     let (rim, staves) = (&basket.rim, &basket.staves);
     let size = rim.stack.to_mm().max(rim.height.to_mm() + 6.0);
-    let scale = SCALES.into_iter().find(|scale| scale * size <= MOST).unwrap_or(0.1);
+    let scale = SCALES.into_iter().find(|scale| scale * size <= RIM).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-rim", "", "");
     let last = basket.weave.courses.last().map_or(Length::ZERO, |course| course.pitch);
@@ -72,7 +79,10 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
     let shape = RimShape::of(basket);
     let top = shape.lashing.iter().map(|at| at.y).fold(height, f64::max);
     let mut named = vec![
-        (at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4), words.term("drawing-part-outer-hoop")),
+        (
+            at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4),
+            words.term("drawing-part-outer-hoop"),
+        ),
         (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.pins.length)),
         (at(height * 0.2, inner * 0.5), words.term("drawing-part-inner-hoop")),
         (at(-last.to_mm() * 0.9, thickness * 0.5), words.term("drawing-part-stave-name")),

@@ -301,7 +301,10 @@ impl Drawing {
     pub fn window(&self, window: Rect) -> Self {
         let touches = |item: &&Item| {
             let bounds = item.bounds();
-            bounds.x0 <= window.x1 && bounds.x1 >= window.x0 && bounds.y0 <= window.y1 && bounds.y1 >= window.y0
+            bounds.x0 <= window.x1
+                && bounds.x1 >= window.x0
+                && bounds.y0 <= window.y1
+                && bounds.y1 >= window.y0
         };
         Self {
             frame: window,

@@ -3,8 +3,7 @@
 use basket::Length;
 use basket::pattern::Units;
 
-const INCHES: [f64; 12] =
-    [1.0 / 32.0, 1.0 / 16.0, 0.125, 0.25, 0.5, 1.0, 2.0, 4.0, 10.0, 20.0, 50.0, 100.0];
+const INCHES: [f64; 12] = [1.0 / 32.0, 1.0 / 16.0, 0.125, 0.25, 0.5, 1.0, 2.0, 4.0, 10.0, 20.0, 50.0, 100.0];
 const MILLIMETRES: [f64; 13] = [0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
 
 /// At most `most` round lengths from zero up to `top`.

@@ -42,9 +42,8 @@ fn a_strip_is_as_long_as_the_girth() {
         let base = drawings::spacing_strip(&basket, &words, At::Base);
         let rim = drawings::spacing_strip(&basket, &words, At::Rim);
         let drill = drawings::drilling_template(&basket, &words);
-        let longest = |drawing: &Drawing| {
-            shapes(drawing, Line::Edge).iter().map(Rect::width).fold(0.0, f64::max)
-        };
+        let longest =
+            |drawing: &Drawing| shapes(drawing, Line::Edge).iter().map(Rect::width).fold(0.0, f64::max);
         let around = |radius: Length| std::f64::consts::TAU * radius.to_mm();
         assert!(close(longest(&base), around(basket.base.diameter / 2.0)));
         assert!(close(longest(&rim), around(basket.rim.radius + basket.staves.thickness)));
@@ -125,7 +124,8 @@ fn tiles_cover_the_drawing_and_share_their_marks() {
         let [first, second] = [&parts[0], &parts[1]];
         let shared = first.frame().intersect(second.frame());
         assert!(close(shared.width(), 12.0));
-        let letters = |part: &Drawing| labels(part).filter(|label| label.text == "A").map(|label| label.at).next();
+        let letters =
+            |part: &Drawing| labels(part).filter(|label| label.text == "A").map(|label| label.at).next();
         assert!(letters(first).is_some_and(|at| shared.contains(at)));
         assert_eq!(letters(first), letters(second));
     }
