@@ -108,7 +108,7 @@ impl Base {
             Message::new("choice-base-groove-width").with("stave", stave).with("play", GROOVE_PLAY),
         );
         let screw_hole = given(
-            "base.screw_hole",
+            "base.screw",
             pattern.screw_hole,
             USUAL_SCREW_HOLE,
             Message::new("choice-base-screw-hole").with("hole", USUAL_SCREW_HOLE),

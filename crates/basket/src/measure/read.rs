@@ -197,9 +197,11 @@ fn over(scan: &mut Scan, numerator: f64) -> Result<f64, LengthError> {
     let start = scan.at;
     let digits = scan.take_digits();
     if digits.is_empty() {
-        let word = scan.word_at(start);
+        let slash =
+            scan.text.get(..start).and_then(|before| before.chars().next_back()).map_or(0, char::len_utf8);
+        let word = scan.word_at(start - slash);
         return Err(LengthError {
-            span: start..start + word.len(),
+            span: start - slash..start - slash + word.len(),
             fault: LengthFault::NotANumber(shorten(word)),
         });
     }

@@ -88,7 +88,7 @@ impl Unit {
             .iter()
             .map(|(spelling, _)| (strsim::osa_distance(&word, spelling), *spelling))
             .filter(|(distance, spelling)| *distance <= 2 && *distance < spelling.chars().count())
-            .min_by_key(|(distance, _)| *distance)
+            .min_by_key(|(distance, spelling)| (*distance, spelling.chars().next() != word.chars().next()))
             .map(|(_, spelling)| spelling)
     }
 }

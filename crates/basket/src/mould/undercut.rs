@@ -5,6 +5,9 @@ use serde::Serialize;
 use super::profile::{Profile, Spot};
 use crate::measure::Length;
 
+/// Less than this is rounding in the computation, not a mould.
+const ROUNDING: Length = Length::mm(1e-6);
+
 /// How far a mould narrows toward the rim.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Undercut {
@@ -29,7 +32,7 @@ impl Undercut {
         for spot in profile.turning_spots() {
             let widest = wide.filter(|widest| widest.radius >= spot.radius).unwrap_or(spot);
             let depth = widest.radius - spot.radius;
-            if depth > worst.depth {
+            if depth > worst.depth.max(ROUNDING) {
                 worst = Self { depth, wide_at: widest.height, narrow_at: spot.height };
             }
             wide = Some(widest);

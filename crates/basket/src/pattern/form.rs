@@ -60,8 +60,8 @@ fn girth(context: Context, entry: &Spanned<DeValue<'_>>) -> Option<Girth> {
         context.problem(entry.span(), message, r#"write ["1", "19 3/4"]"#);
         return None;
     };
-    let height = context.length_value("height", height, PLACE);
-    let girth = context.length_value("girth", girth, PART);
+    let height = context.length_value("mould.girths height", height, PLACE);
+    let girth = context.length_value("mould.girths girth", girth, PART);
     Some(Girth { height: height?, girth: girth? })
 }
 

@@ -7,12 +7,12 @@ use toml::de::DeValue;
 
 use super::keys;
 use super::problem::Problem;
-use super::read::{open_file, units};
+use super::read::{in_file_order, open_file, units};
 use super::section::{Context, RUN, Section, in_order, title_fault, type_name, whole_number};
-use super::text::{nearest, shorten};
+use super::text::shorten;
 use crate::stock::{Catalogue, Kind, Material, PutUp};
 
-const MOST_MATERIALS: usize = 1000;
+const MOST_MATERIALS: usize = 200;
 const LONGEST_SOAK: i64 = 14 * 24 * 60;
 const SOURCE: &str = "as the maker wrote it";
 
@@ -32,7 +32,7 @@ impl Catalogue {
         let file = file.with_context(Context { unit, ..context });
         let shelf = self.with(&materials(&file));
         let problems = problems.take();
-        if problems.is_empty() { Ok(shelf) } else { Err(problems) }
+        if problems.is_empty() { Ok(shelf) } else { Err(in_file_order(problems)) }
     }
 }
 
@@ -90,12 +90,8 @@ fn start(section: &Section, known: &[Material], name: &str) -> Option<Material> 
         let like = section.text("like")?;
         let found = find(like.text).cloned().map(|material| Material { aliases: Vec::new(), ..material });
         if found.is_none() {
-            let names = section.context.catalogue.materials.iter().flat_map(Material::names);
-            let help = match nearest(like.text, names) {
-                Some(near) => format!("did you mean `{near}`?"),
-                None => "look it up with `stavewright materials`".to_owned(),
-            };
-            section.problem("like", format!("`{}` is not a known material", shorten(like.text)), help);
+            let known: Vec<&Material> = section.context.catalogue.materials.iter().chain(known).collect();
+            section.unknown_material("like", like.text, &known);
         }
         return found;
     }

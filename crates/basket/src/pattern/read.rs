@@ -29,12 +29,24 @@ pub fn read(text: &str, catalogue: &Catalogue) -> Result<Pattern, Vec<Problem>> 
     let shelf = catalogue.with(&materials);
     let file = file.with_context(Context { unit, catalogue: &shelf, problems: &problems });
     let pattern = whole(&file, units, materials);
-    let mut problems = problems.take();
-    problems.sort_by_key(|problem| problem.span.as_ref().map_or(0, |span| span.start));
+    let problems = problems.take();
     match pattern {
         Some(pattern) if problems.is_empty() => Ok(pattern),
-        _ => Err(problems),
+        _ => Err(in_file_order(problems)),
     }
+}
+
+/// The problems in the order of the file; of very many, the first ones and how many more there are.
+pub(super) fn in_file_order(mut problems: Vec<Problem>) -> Vec<Problem> {
+    const MOST: usize = 50;
+    problems.sort_by_key(|problem| problem.span.as_ref().map_or(0, |span| span.start));
+    let more = problems.len().saturating_sub(MOST);
+    if more > 0 {
+        problems.truncate(MOST);
+        let message = format!("{more} more problems are not shown");
+        problems.push(Problem { message, span: None, help: Some("mend these first".to_owned()) });
+    }
+    problems
 }
 
 fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Option<Pattern> {
@@ -94,7 +106,11 @@ pub(super) fn open_file(text: &str) -> Result<Spanned<DeTable<'_>>, Vec<Problem>
         return Err(whole_file("the file is empty", "`stavewright new` writes a pattern to start from"));
     }
     let (table, errors) = DeTable::parse_recoverable(text);
-    if errors.is_empty() { Ok(table) } else { Err(errors.iter().map(|error| syntax(text, error)).collect()) }
+    if errors.is_empty() {
+        Ok(table)
+    } else {
+        Err(in_file_order(errors.iter().map(|error| syntax(text, error)).collect()))
+    }
 }
 
 fn syntax(text: &str, error: &Error) -> Problem {

@@ -8,7 +8,7 @@ use toml::de::{DeTable, DeValue};
 
 use super::problem::Problem;
 use super::text::{Text, nearest, one_of, shorten};
-use crate::measure::{Length, Printing, Unit};
+use crate::measure::{Length, LengthFault, Unit};
 use crate::stock::{Catalogue, Kind, Material};
 
 /// What every section needs while it is read.
@@ -25,14 +25,26 @@ pub(super) struct Limits {
     least: Length,
     most: Length,
     zero: bool,
+    help: &'static str,
 }
 
 /// A part of a basket or mould.
-pub(super) const PART: Limits = Limits { least: Length::mm(0.05), most: Length::mm(5000.0), zero: false };
+pub(super) const PART: Limits = Limits {
+    least: Length::mm(0.05),
+    most: Length::mm(5000.0),
+    zero: false,
+    help: "write a length from 0.05 mm to 5 m (16 ft)",
+};
 /// A place on a mould, which may be its base.
-pub(super) const PLACE: Limits = Limits { zero: true, ..PART };
+pub(super) const PLACE: Limits =
+    Limits { zero: true, help: "write 0, or a length from 0.05 mm to 5 m (16 ft)", ..PART };
 /// A run of material as it is sold.
-pub(super) const RUN: Limits = Limits { least: Length::mm(1.0), most: Length::mm(10_000_000.0), zero: false };
+pub(super) const RUN: Limits = Limits {
+    least: Length::mm(1.0),
+    most: Length::mm(10_000_000.0),
+    zero: false,
+    help: "write a length from 1 mm to 10000 m",
+};
 
 impl Context<'_> {
     pub(super) fn problem(&self, span: Range<usize>, message: String, help: impl Into<String>) {
@@ -43,10 +55,14 @@ impl Context<'_> {
     pub(super) fn text<'s>(&self, name: &str, value: &'s Spanned<DeValue<'_>>) -> Option<Text<'s>> {
         let text = value.get_ref().as_str().map(|text| Text { text, span: value.span() });
         if text.is_none() {
-            let message = format!("`{name}` must be a text in quotes, not {}", type_name(value.get_ref()));
-            self.problem(value.span(), message, quoting_help(value.get_ref()));
+            self.not_a_text(name, value, "write it in quotes".to_owned());
         }
         text
+    }
+
+    fn not_a_text(&self, name: &str, value: &Spanned<DeValue<'_>>, help: String) {
+        let message = format!("`{name}` must be a text in quotes, not {}", type_name(value.get_ref()));
+        self.problem(value.span(), message, help);
     }
 
     /// A length that stands in the given part of a text.
@@ -62,7 +78,16 @@ impl Context<'_> {
             Ok(length) => length,
             Err(error) => {
                 let place = text.place(part.start + error.span.start..part.start + error.span.end);
-                self.problem(place, format!("`{name}`: {error}"), error.help());
+                let help = match error.fault {
+                    LengthFault::NoUnit => {
+                        let written = written.trim();
+                        format!(
+                            "write \"{written} in\" or \"{written} mm\", or units = \"in\" at the top of the file"
+                        )
+                    }
+                    _ => error.help(),
+                };
+                self.problem(place, format!("`{name}`: {error}"), help);
                 return None;
             }
         };
@@ -70,7 +95,7 @@ impl Context<'_> {
             return Some(length);
         }
         let message = format!("`{name}` cannot be {}", shorten(written.trim()));
-        self.problem(text.place(part), message, limits.help());
+        self.problem(text.place(part), message, limits.help);
         None
     }
 
@@ -81,25 +106,26 @@ impl Context<'_> {
         value: &Spanned<DeValue<'_>>,
         limits: Limits,
     ) -> Option<Length> {
-        let text = self.text(name, value)?;
-        self.length(name, &text, 0..text.text.len(), limits)
-    }
-}
-
-impl Limits {
-    fn help(self) -> String {
-        let print = |length: Length| {
-            let inches = length.print(Printing::Inches { denominator: 16 });
-            if length.to_mm() < 2.0 {
-                length.print(Printing::Millimetres { step: 0.01 })
-            } else if length.to_mm() < 10_000.0 {
-                format!("{} ({inches})", length.print(Printing::Millimetres { step: 1.0 }))
-            } else {
-                length.print(Printing::Metres)
-            }
+        let Some(text) = value.get_ref().as_str() else {
+            let unit = self.unit.unwrap_or(Unit::Inch).symbol();
+            let number = match value.get_ref() {
+                DeValue::Integer(number) => number.as_str(),
+                DeValue::Float(number)
+                    if number.as_str().starts_with(|first: char| first.is_ascii_digit()) =>
+                {
+                    number.as_str()
+                }
+                _ => "5",
+            };
+            self.not_a_text(
+                name,
+                value,
+                format!("write a length with its unit: \"{} {unit}\"", shorten(number)),
+            );
+            return None;
         };
-        let zero = if self.zero { "0, or " } else { "" };
-        format!("write {zero}a length from {} to {}", print(self.least), print(self.most))
+        let text = Text { text, span: value.span() };
+        self.length(name, &text, 0..text.text.len(), limits)
     }
 }
 
@@ -252,16 +278,22 @@ impl<'s, 'd> Section<'s, 'd> {
                 self.problem(key, message, format!("choose a material of the kind {}", one_of(&words)));
             }
             None => {
-                let catalogue = self.context.catalogue.materials.iter();
-                let names = catalogue.filter(fits).flat_map(Material::names);
-                let help = match nearest(text.text, names) {
-                    Some(near) => format!("did you mean `{near}`?"),
-                    None => "look it up with `stavewright materials`, or add it under [materials]".to_owned(),
-                };
-                self.problem(key, format!("`{}` is not a known material", shorten(text.text)), help);
+                let known: Vec<&Material> = self.context.catalogue.materials.iter().filter(fits).collect();
+                self.unknown_material(key, text.text, &known);
             }
         }
         None
+    }
+
+    /// Notes a name that is none of these materials.
+    pub(super) fn unknown_material(&self, key: &str, name: &str, known: &[&Material]) {
+        let near = nearest(name, known.iter().flat_map(|material| material.names()));
+        let near = near.and_then(|near| known.iter().find(|material| material.is_called(near)));
+        let help = match near {
+            Some(material) => format!("did you mean `{}`?", material.name),
+            None => "look it up with `stavewright materials`, or add it under [materials]".to_owned(),
+        };
+        self.problem(key, format!("`{}` is not a known material", shorten(name)), help);
     }
 
     /// A table inside this one.
@@ -271,7 +303,12 @@ impl<'s, 'd> Section<'s, 'd> {
             return Some(Self::open(self.context, path, table, value.span(), keys));
         }
         let message = format!("`{}` must be a section, not {}", self.name(key), type_name(value.get_ref()));
-        self.problem(key, message, format!("write [{path}] on a line of its own and its keys below"));
+        let help = if self.path.is_empty() {
+            format!("write [{path}] on a line of its own and its keys below")
+        } else {
+            format!("write {key} in braces: {key} = {{ {} = … }}", keys.join(" = …, "))
+        };
+        self.problem(key, message, help);
         None
     }
 
@@ -336,13 +373,4 @@ pub(super) fn type_name(value: &DeValue<'_>) -> &'static str {
         DeValue::Array(_) => "a list",
         DeValue::Table(_) => "a section",
     }
-}
-
-fn quoting_help(value: &DeValue<'_>) -> String {
-    let number = match value {
-        DeValue::Integer(number) => number.as_str(),
-        DeValue::Float(number) => number.as_str(),
-        _ => "5 5/8",
-    };
-    format!("write it in quotes, a length with its unit, such as \"{} in\"", shorten(number))
 }

@@ -31,7 +31,7 @@ pub(super) fn choices(
     let two_sided = matches!(staves.stock.kind, Kind::FlatOvalReed | Kind::HalfRoundReed);
     chosen(
         pattern.oval_side.is_none() && two_sided,
-        "staves.oval_side",
+        "staves.oval",
         "out".into(),
         Message::new("choice-staves-oval-side"),
     );

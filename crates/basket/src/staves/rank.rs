@@ -4,7 +4,7 @@
 //! own judgement: what cannot be woven weighs most, then what will show, then what costs work.
 
 use super::Needs;
-use super::formulas::touch_width;
+use super::formulas::{bend_strain, touch_width};
 use super::taper::{Taper, Task, least_foot};
 use super::wall::Wall;
 use crate::base::Base;
@@ -20,6 +20,8 @@ const TOO_NARROW: f64 = 50.0;
 const FEET_OVERLAP: f64 = 10.0;
 /// Least penalty of a stave that does not go into the groove.
 const TOO_THICK: f64 = 5.0;
+/// Least penalty of a stave that breaks in the bend onto the mould.
+const TOO_STIFF: f64 = 5.0;
 /// Least penalty of a gap that the weaver does not pass, and of a foot that is too thin.
 const POOR: f64 = 1.0;
 /// Penalty of each stave to be shaped.
@@ -36,6 +38,7 @@ pub(super) struct Judge<'a> {
     pub(super) base: &'a Base,
     pub(super) needs: &'a Needs<'a>,
     pub(super) gap: Length,
+    pub(super) bend_radius: Length,
 }
 
 /// A count and a stock before a taper is sought for them.
@@ -71,8 +74,14 @@ impl<'a> Judge<'a> {
     /// A penalty that no taper can better.
     pub(super) fn at_least(&self, entry: &Entry<'_>) -> f64 {
         let fit = Length::mm(self.task(entry).worst_ideal()) / self.unit();
-        let parts =
-            [self.lock(entry), self.stock_width(entry), self.groove(entry), self.ears(entry), work(entry)];
+        let parts = [
+            self.lock(entry),
+            stock_width(entry),
+            self.groove(entry),
+            self.bend(entry),
+            self.ears(entry),
+            work(entry),
+        ];
         fit + parts.iter().map(|part| part.weight).sum::<f64>()
     }
 
@@ -106,12 +115,13 @@ impl<'a> Judge<'a> {
         parts.into_iter().filter_map(|part| part.reason).collect()
     }
 
-    fn parts(&self, judged: &Judged<'_>) -> [Part; 8] {
+    fn parts(&self, judged: &Judged<'_>) -> [Part; 9] {
         let entry = &judged.entry;
         [
             self.lock(entry),
-            self.stock_width(entry),
+            stock_width(entry),
             self.groove(entry),
+            self.bend(entry),
             self.ears(entry),
             work(entry),
             self.fit(judged),
@@ -131,15 +141,6 @@ impl<'a> Judge<'a> {
         Part::new(if holds { 0.0 } else { NO_LOCK }, id, |message| message.with("count", entry.count))
     }
 
-    fn stock_width(&self, entry: &Entry<'_>) -> Part {
-        if entry.width <= entry.stock.width + HAIR {
-            return Part::SILENT;
-        }
-        Part::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
-            message.with("width", entry.width).with("stock", entry.stock.width)
-        })
-    }
-
     fn groove(&self, entry: &Entry<'_>) -> Part {
         let (thickness, groove) = (entry.stock.thickness, self.base.groove_width.max(Length::mm(0.1)));
         let off = (thickness - groove) / groove;
@@ -152,6 +153,15 @@ impl<'a> Judge<'a> {
         };
         Part::new(weight, id, |message| {
             message.with("thickness", thickness).with("groove", self.base.groove_width)
+        })
+    }
+
+    fn bend(&self, entry: &Entry<'_>) -> Part {
+        let strain = bend_strain(entry.stock.thickness, self.bend_radius);
+        let Some(limit) = entry.stock.bend_limit.filter(|limit| strain > *limit) else { return Part::SILENT };
+        let weight = TOO_STIFF * (strain / limit.max(1e-3)).min(1e3);
+        Part::new(weight, "stave-reason-too-stiff", |message| {
+            message.with("strain", Value::Percent(strain)).with("limit", Value::Percent(limit))
         })
     }
 
@@ -203,6 +213,15 @@ impl<'a> Judge<'a> {
             Part::SILENT
         }
     }
+}
+
+fn stock_width(entry: &Entry<'_>) -> Part {
+    if entry.width <= entry.stock.width + HAIR {
+        return Part::SILENT;
+    }
+    Part::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
+        message.with("width", entry.width).with("stock", entry.stock.width)
+    })
 }
 
 fn work(entry: &Entry<'_>) -> Part {

@@ -46,7 +46,7 @@ impl Staves {
         let parts = LengthParts::of(base, turn, needs, pattern.length);
         let wall = Wall::of(mould, base, needs, &parts);
         let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
-        let judge = Judge { wall: &wall, base, needs, gap };
+        let judge = Judge { wall: &wall, base, needs, gap, bend_radius: turn.radius };
         let assumed = super::assumed_stock();
         let offered = match &pattern.stock {
             Some(stock) => std::slice::from_ref(stock),

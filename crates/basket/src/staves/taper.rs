@@ -139,18 +139,14 @@ impl Task<'_> {
     fn foot_for(&self, from: f64) -> f64 {
         let widest = self.widest_foot().max(POINTED_FOOT);
         let least = least_foot(Length::mm(self.width)).to_mm().min(widest);
-        let most = self.roomiest_foot(from).clamp(least, widest);
+        let most = within(self.roomiest_foot(from), least, widest);
         let (mut low, mut high) = (least, most);
         let mut foot = most;
         for _ in 0..12 {
             let Some((excess, want)) = self.extremes(from, foot) else { return most };
             let balance = excess.at(foot) - want.at(foot);
-            if balance > 0.0 {
-                low = foot
-            } else {
-                high = foot
-            }
-            let meeting = excess.meeting(&want).clamp(low, high);
+            (low, high) = if balance > 0.0 { (foot, high) } else { (low, foot) };
+            let meeting = within(excess.meeting(&want), low, high);
             if (meeting - foot).abs() < 1e-4 {
                 return meeting;
             }
@@ -182,8 +178,8 @@ impl Task<'_> {
     fn extremes(&self, from: f64, foot: f64) -> Option<(Departure, Departure)> {
         let departures = self.pitches().filter_map(|(along, pitch)| {
             let share = self.share(along, from);
-            (share < 1.0 - 1e-9)
-                .then(|| Departure { at_zero: pitch - self.gap - self.width * share, fall: 1.0 - share })
+            let departure = Departure { at_zero: pitch - self.gap - self.width * share, fall: 1.0 - share };
+            departure.is_tapered().then_some(departure)
         });
         departures.fold(None, |extremes, departure| match extremes {
             None => Some((departure, departure.turned())),
@@ -207,6 +203,11 @@ impl Departure {
         self.at_zero - self.fall * foot
     }
 
+    /// Whether the foot changes it at all.
+    fn is_tapered(&self) -> bool {
+        self.fall > 1e-9
+    }
+
     /// The same departure counted the other way.
     fn turned(self) -> Self {
         Self { at_zero: -self.at_zero, fall: -self.fall }
@@ -217,6 +218,11 @@ impl Departure {
         let closing = self.fall - rising.fall;
         if closing > 1e-9 { (self.at_zero - rising.at_zero) / closing } else { 0.0 }
     }
+}
+
+/// A figure brought within limits; unlike `clamp` it takes limits of any kind.
+fn within(figure: f64, low: f64, high: f64) -> f64 {
+    figure.max(low).min(high)
 }
 
 fn better(one: Trial, other: Trial) -> Trial {

@@ -95,5 +95,6 @@ fn course(laid: &Laid<'_>, rows: &[Row], mould: &Mould, staves: &Staves) -> Cour
         strands,
         joins,
         weaver,
+        fabric: laid.pattern.weave.on(staves_count),
     }
 }

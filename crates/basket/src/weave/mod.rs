@@ -2,6 +2,7 @@
 
 mod amounts;
 pub mod defaults;
+pub mod fabric;
 pub mod joins;
 pub mod layout;
 mod rule;
@@ -12,6 +13,7 @@ use serde::Serialize;
 use crate::measure::Length;
 use crate::pattern::WeaveKind;
 use crate::stock::{self, Material};
+pub use fabric::{Cell, Fabric, Follow, Passing};
 pub use rule::Rule;
 
 /// The weaving as computed.
@@ -80,6 +82,19 @@ pub struct Course {
     pub strands: u32,
     /// Where strands are joined, in weaving order.
     pub joins: Vec<Join>,
+    /// What is seen at each of its crossings.
+    #[serde(skip)]
+    pub fabric: Fabric,
+}
+
+impl Weave {
+    /// What is seen at the crossing of a row and a stave, both counted from 1.
+    pub fn cell(&self, row: u32, stave: u32) -> Cell {
+        let course = self.courses.iter().rev().find(|course| course.first_row <= row && course.rows > 0);
+        course.map_or_else(Cell::default, |course| {
+            course.fabric.cell(row - course.first_row, stave.saturating_sub(1))
+        })
+    }
 }
 
 /// A change from a spent strand to a new one.

@@ -1,6 +1,7 @@
 //! Which weaves hold on which counts of staves.
 
 use crate::pattern::WeaveKind;
+use crate::weave::fabric::{Fabric, Follow, Passing};
 
 /// A weave in one continuous round: over some staves, under some, again and again.
 ///
@@ -47,6 +48,11 @@ impl WeaveKind {
         match self {
             Self::Plain => Rule::new(1, 1),
         }
+    }
+
+    /// This weave on a count of staves, begun at the first.
+    pub const fn on(self, count: u32) -> Fabric {
+        Fabric { passing: Passing::Repeat { rule: self.rule(), follow: Follow::Spiral }, count, start: 0 }
     }
 }
 

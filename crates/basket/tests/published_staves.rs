@@ -1,0 +1,397 @@
+//! Staves and the base against published baskets, tables and geometry.
+
+use std::collections::BTreeMap;
+use std::f64::consts::PI;
+
+use basket::Length;
+use basket::base::{Base, movement, movement_by_coefficient};
+use basket::choice::Choice;
+use basket::mould::Mould;
+use basket::pattern::{BasePattern, Form, MouldPattern, Outline, Side, StavesPattern, TaperPattern};
+use basket::staves::{
+    Needs, Staves, bend_strain, bend_strain_over, corner_clearance, count_on, touch_width,
+    upright_groove_width,
+};
+use basket::stock::{Catalogue, Kind, Material, PutUp};
+
+fn mm(figure: f64) -> Length {
+    Length::mm(figure)
+}
+
+fn inches(figure: f64) -> Length {
+    Length::inches(figure)
+}
+
+#[track_caller]
+fn close(measured: f64, published: f64, allowance: f64) {
+    assert!((measured - published).abs() <= allowance, "{measured} is not {published} within {allowance}");
+}
+
+fn flat(name: &str, width: Length, thickness: Length) -> Material {
+    Material {
+        name: name.to_owned(),
+        aliases: Vec::new(),
+        kind: Kind::FlatReed,
+        width,
+        thickness,
+        length: None,
+        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
+        soak_minutes: None,
+        bend_limit: None,
+        shrink: 0.0,
+        sources: BTreeMap::new(),
+    }
+}
+
+fn drawn(base: Length, rim: Length, height: Length, side: Side) -> Mould {
+    Mould::of(&MouldPattern { outline: Outline::Round, form: Form::Drawn { base, rim, height, side } })
+}
+
+fn base_on(mould: &Mould, pattern: &BasePattern) -> Base {
+    Base::of(pattern, None, mould, &Catalogue::default(), &mut Vec::new())
+}
+
+fn odd(count: u32) -> bool {
+    count % 2 == 1
+}
+
+fn any(_: u32) -> bool {
+    true
+}
+
+fn needs(wall: f64, rim: f64, holds: &dyn Fn(u32) -> bool) -> Needs<'_> {
+    Needs { wall: mm(wall), rim: mm(rim), weaver: mm(1.2), ears: false, holds }
+}
+
+/// A 10 in mould of 800 mm girth at the rim, on a base of 180 mm.
+fn ten_inch() -> (Mould, Base) {
+    let mould = drawn(mm(180.0), mm(800.0 / PI), mm(110.0), Side::Bowl);
+    let base = base_on(&mould, &BasePattern::default());
+    (mould, base)
+}
+
+fn solve(
+    pattern: &StavesPattern,
+    stocks: &[Material],
+    mould: &Mould,
+    base: &Base,
+    needs: &Needs<'_>,
+) -> Staves {
+    Staves::solve(pattern, stocks, mould, base, needs, &mut Vec::new())
+}
+
+/// Source: a learner's weblog on a mould basket: 800 mm girth, 6 mm staves, 1.5 mm gaps: 800/7.5 =
+/// 106.67, "106 or 107" staves, at least 10 % spares. On 107 the true gap is 800/107 − 6.
+#[test]
+fn a_learners_ten_inch_basket() {
+    close(count_on(mm(800.0), mm(6.0), mm(1.5)), 106.67, 0.005);
+    let (mould, base) = ten_inch();
+    close(mould.girth_widest.to_mm(), 800.0, 1e-9);
+    let pattern = StavesPattern {
+        stock: Some(flat("cane", mm(6.0), mm(1.5))),
+        gap: Some(mm(1.5)),
+        ..StavesPattern::default()
+    };
+    let wall = mould.arc.to_mm() - 10.0;
+    let staves = solve(&pattern, &[], &mould, &base, &needs(wall, 10.0, &odd));
+    assert_eq!(staves.count, 107);
+    close(staves.gap_rim.to_mm(), 1.4766, 5e-5);
+    assert!(staves.spares >= 11);
+    let any_count = solve(&pattern, &[], &mould, &base, &needs(wall, 10.0, &any));
+    assert!((106..=107).contains(&any_count.count));
+}
+
+/// Source: a basket supplier's page on slotted bases: a 5 in round base with 3/8 in stakes and
+/// 3/16 in gaps takes 15.708 / 0.5625 = 27.93, hence 27 or 28 stakes.
+#[test]
+fn a_suppliers_five_inch_base() {
+    close(count_on(inches(5.0 * PI), inches(0.375), inches(0.1875)), 27.93, 0.005);
+    let mould = drawn(inches(5.0), inches(5.0), inches(4.0), Side::Straight);
+    let base = base_on(&mould, &BasePattern { diameter: Some(inches(5.0)), ..BasePattern::default() });
+    let pattern = StavesPattern {
+        stock: Some(flat("flat reed 3/8 in", inches(0.375), mm(1.2))),
+        gap: Some(inches(0.1875)),
+        ..StavesPattern::default()
+    };
+    let count =
+        |holds: &dyn Fn(u32) -> bool| solve(&pattern, &[], &mould, &base, &needs(90.0, 10.0, holds)).count;
+    assert_eq!(count(&any), 28);
+    assert_eq!(count(&odd), 27);
+}
+
+/// Source: plane geometry, worked by hand: r = 80 mm, n = 25.
+#[test]
+fn feet_in_the_groove() {
+    close(touch_width(mm(80.0), 25).to_mm(), 20.2127, 5e-5);
+    close(2.0 * PI * 80.0 / 25.0, 20.1062, 5e-5);
+    close(corner_clearance(mm(80.0), mm(18.0), 25).to_mm(), 2.195_253, 5e-7);
+    close(corner_clearance(mm(80.0), touch_width(mm(80.0), 25), 25).to_mm(), 0.0, 1e-12);
+    close(upright_groove_width(mm(80.0), mm(18.0), mm(1.5)).to_mm(), 2.0000, 5e-5);
+}
+
+/// Source: elementary beam theory: strain of the outer face t/(2R) by the middle's radius, and
+/// t/(2R + t) by the inner one; 2 mm bent over a radius of 50 mm.
+#[test]
+fn strain_of_a_bent_strip() {
+    close(bend_strain(mm(2.0), mm(51.0)), 0.019_608, 5e-7);
+    close(bend_strain_over(mm(2.0), mm(50.0)), 0.019_608, 5e-7);
+    assert!(bend_strain(mm(2.0), Length::ZERO).is_finite());
+}
+
+/// Source: USDA Forest Products Laboratory, *Wood Handbook*, FPL-GTR-190 (2010), chapters 4 and 13:
+/// 6.000 in of sugar maple (tangential 9.9 %, from memory) from 12 % to 6 % moisture; white ash,
+/// coefficient 0.00274, 20 mm from 8 % to 14 %.
+#[test]
+fn a_base_moves_with_the_seasons() {
+    close(movement(inches(6.0), 0.099, 6.0).to_inches(), 0.119, 0.0005);
+    close(movement_by_coefficient(mm(20.0), 0.002_74, 6.0).to_mm(), 0.3288, 5e-5);
+}
+
+/// Source: common practice for what a pattern leaves open; the arithmetic is checked by hand.
+#[test]
+fn a_base_that_is_left_open() {
+    let mould = drawn(inches(5.0), inches(8.0), inches(4.0), Side::Bowl);
+    let mut choices: Vec<Choice> = Vec::new();
+    let base = Base::of(&BasePattern::default(), Some(mm(2.0)), &mould, &Catalogue::default(), &mut choices);
+    // 5 in less twice 2 mm is 4.8425 in.
+    close(base.diameter.to_inches(), 4.8125, 1e-9);
+    close(base.groove_width.to_inches(), 3.0 / 32.0, 1e-9);
+    close(base.groove_radius.to_inches(), 4.8125 / 2.0 - 0.25, 1e-9);
+    close(base.plug_diameter.to_inches(), 0.375, 1e-9);
+    let keys: Vec<&str> = choices.iter().map(|choice| choice.key).collect();
+    assert_eq!(
+        keys,
+        [
+            "base.diameter",
+            "base.thickness",
+            "base.groove.depth",
+            "base.groove.width",
+            "base.screw",
+            "base.wood"
+        ]
+    );
+}
+
+/// Every part of the length is there, and the whole is a whole number of sixteenths.
+#[test]
+fn the_length_is_the_sum_of_its_parts() {
+    // An upright wall turns by a right angle: R = rise = 3/16 in, arc R·π/2, then out to the mould.
+    let mould = drawn(inches(5.0), inches(5.0), inches(4.0), Side::Straight);
+    let base = base_on(&mould, &BasePattern { diameter: Some(inches(4.5)), ..BasePattern::default() });
+    let staves = solve(&StavesPattern::default(), &[], &mould, &base, &needs(80.0, 10.0, &odd));
+    let parts = staves.length_parts;
+    close(staves.bend_radius.to_inches(), 0.1875, 1e-9);
+    close(parts.turn.to_inches(), 0.1875 * PI / 2.0 + (0.25 - 0.1875), 1e-9);
+    close(parts.groove.to_inches(), 0.25, 1e-9);
+    close((parts.wall + parts.rim).to_mm(), 90.0, 1e-9);
+    close(parts.total().to_mm(), staves.length.to_mm(), 1e-9);
+    let sixteenths = staves.length.to_inches() * 16.0;
+    close(sixteenths, sixteenths.round(), 1e-6);
+    assert!(parts.trim >= inches(0.5) - mm(1e-9) && parts.trim < inches(0.5625));
+}
+
+/// On a cone whose girth falls straight to the foot of the stave, a straight taper keeps the gap
+/// even all the way: the solver must find it.
+#[test]
+fn a_cone_takes_a_perfect_taper() {
+    let mould = drawn(mm(160.0), mm(240.0), mm(150.0), Side::Cone);
+    let base = base_on(&mould, &BasePattern { diameter: Some(mm(150.0)), ..BasePattern::default() });
+    let pattern = StavesPattern {
+        stock: Some(flat("wide", mm(14.0), mm(1.5))),
+        gap: Some(mm(2.0)),
+        ..StavesPattern::default()
+    };
+    let staves = solve(&pattern, &[], &mould, &base, &needs(mould.arc.to_mm() - 10.0, 10.0, &odd));
+    assert!(staves.taper.worst.to_mm() < 0.25, "{:?}", staves.taper);
+    assert!(staves.narrowest.gap.to_mm() >= 1.2);
+}
+
+/// Checks the solver's taper against a plain search over points and feet.
+#[test]
+fn no_taper_of_a_plain_search_is_better() {
+    let (mould, base) = ten_inch();
+    let pattern = StavesPattern {
+        stock: Some(flat("quarter", inches(0.25), mm(2.0))),
+        count: Some(101),
+        ..StavesPattern::default()
+    };
+    let needs = needs(mould.arc.to_mm() - 10.0, 10.0, &odd);
+    let found = solve(&pattern, &[], &mould, &base, &needs);
+    let mut best = f64::INFINITY;
+    for from in 0..=60 {
+        for foot in 0..=60 {
+            let from = mm(mould.arc.to_mm() * f64::from(from) / 60.0);
+            let foot = mm(2.2 + (found.foot_touch.to_mm() - 0.25 - 2.2) * f64::from(foot) / 60.0);
+            let taper = Some(TaperPattern { from, foot });
+            let tried = solve(&StavesPattern { taper, ..pattern.clone() }, &[], &mould, &base, &needs);
+            if tried.narrowest.gap >= needs.weaver {
+                best = best.min(tried.taper.worst.to_mm());
+            }
+        }
+    }
+    assert!(found.narrowest.gap >= needs.weaver - mm(1e-6), "{:?}", found.narrowest);
+    assert!(found.taper.worst.to_mm() <= best + 0.05, "{:?} against {best}", found.taper);
+    assert!(found.taper.worst_ideal <= found.taper.worst);
+}
+
+/// What the pattern fixes is kept, even where it is bad, and better counts are shown after it.
+#[test]
+fn what_is_fixed_is_kept() {
+    let (mould, base) = ten_inch();
+    let pattern = StavesPattern {
+        count: Some(88),
+        stock: Some(flat("quarter", inches(0.25), mm(2.0))),
+        width: Some(mm(5.5)),
+        gap: Some(mm(0.3)),
+        taper: Some(TaperPattern { from: mm(70.0), foot: mm(5.4) }),
+        length: Some(mm(100.0)),
+        spares: Some(1),
+        ..StavesPattern::default()
+    };
+    let mut choices = Vec::new();
+    let needs = needs(120.0, 10.0, &odd);
+    let staves = Staves::solve(&pattern, &[], &mould, &base, &needs, &mut choices);
+    assert_eq!((staves.count, staves.spares), (88, 1));
+    assert_eq!((staves.width, staves.length, staves.gap_wanted), (mm(5.5), mm(100.0), mm(0.3)));
+    assert_eq!((staves.taper.from, staves.taper.foot), (mm(70.0), mm(5.4)));
+    assert!(staves.length_parts.trim < Length::ZERO);
+    assert!(choices.is_empty(), "{choices:?}");
+    assert_eq!(staves.candidates.len(), 3);
+    assert_eq!(staves.candidates[0].count, 88);
+    assert_eq!(staves.candidates[0].reasons[0].id, "stave-reason-no-lock");
+    for other in &staves.candidates[1..] {
+        assert!(odd(other.count) && other.penalty < staves.candidates[0].penalty);
+    }
+}
+
+/// Stock that does not go into the groove, or breaks in the bend onto the mould, is not chosen while other stock does.
+#[test]
+fn stock_is_chosen_to_fit_the_groove() {
+    let (mould, base) = ten_inch();
+    let stocks = [
+        flat("thick", inches(0.25), mm(3.2)),
+        flat("right", inches(0.25), mm(2.0)),
+        flat("wide", inches(0.75), mm(1.2)),
+        Material { bend_limit: Some(0.001), ..flat("stiff", inches(0.25), mm(2.0)) },
+    ];
+    let needs = needs(mould.arc.to_mm() - 10.0, 10.0, &odd);
+    let staves = solve(&StavesPattern::default(), &stocks, &mould, &base, &needs);
+    assert_eq!(staves.stock.name, "right");
+    assert!(staves.candidates.iter().all(|candidate| candidate.stock.name == "right"));
+    let penalties: Vec<f64> = staves.candidates.iter().map(|candidate| candidate.penalty).collect();
+    assert!(penalties.is_sorted());
+}
+
+mod any_pattern {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn maybe(range: std::ops::Range<f64>) -> impl Strategy<Value = Option<Length>> {
+        prop::option::of(range.prop_map(Length::mm))
+    }
+
+    prop_compose! {
+        fn any_base()(
+            diameter in maybe(1.0..900.0), thickness in maybe(0.1..80.0),
+            groove_depth in maybe(0.1..500.0), groove_width in maybe(0.05..30.0),
+        ) -> BasePattern {
+            BasePattern { diameter, thickness, groove_depth, groove_width, wood: None, screw_hole: None }
+        }
+    }
+
+    prop_compose! {
+        fn any_staves()(
+            count in prop::option::of(1_u32..1000),
+            stock in prop::option::of((0.2..80.0_f64, 0.1..20.0_f64)),
+            width in maybe(0.1..80.0), gap in maybe(0.01..50.0),
+            taper in prop::option::of((0.0..900.0_f64, 0.1..80.0_f64)),
+            length in maybe(1.0..3000.0), spares in prop::option::of(0_u32..500),
+        ) -> StavesPattern {
+            StavesPattern {
+                count,
+                stock: stock.map(|(width, thickness)| flat("any", mm(width), mm(thickness))),
+                width, gap,
+                taper: taper.map(|(from, foot)| TaperPattern { from: mm(from), foot: mm(foot) }),
+                length, spares, oval_side: None,
+            }
+        }
+    }
+
+    fn hostile() -> impl Strategy<Value = Option<Length>> {
+        let figures = [f64::NAN, f64::INFINITY, -f64::INFINITY, f64::MAX, -1.0, 0.0, 1e-300, 1.0, 50.0];
+        prop::option::of(prop::sample::select(figures.to_vec()).prop_map(Length::mm))
+    }
+
+    fn any_mould() -> impl Strategy<Value = Mould> {
+        let side = prop_oneof![Just(Side::Straight), Just(Side::Cone), Just(Side::Bowl)];
+        (1.0..900.0_f64, 1.0..900.0_f64, 1.0..600.0_f64, side)
+            .prop_map(|(base, rim, height, side)| drawn(mm(base), mm(rim), mm(height), side))
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { cases: 600, failure_persistence: None, ..ProptestConfig::default() })]
+
+        #[test]
+        fn gives_finite_staves(
+            mould in any_mould(), base in any_base(), pattern in any_staves(),
+            wall in -50.0..900.0_f64, rim in 0.0..60.0_f64, weaver in 0.0..20.0_f64, ears: bool, modulus in 1_u32..4,
+        ) {
+            let base = base_on(&mould, &base);
+            let holds = |count: u32| count % modulus == 1;
+            let needs = Needs { wall: mm(wall), rim: mm(rim), weaver: mm(weaver), ears, holds: &holds };
+            let staves = solve(&pattern, &[], &mould, &base, &needs);
+            for figure in [
+                staves.width, staves.taper.from, staves.taper.foot, staves.taper.worst, staves.taper.worst_ideal,
+                staves.length, staves.gap_rim, staves.foot_touch, staves.bend_radius, base.movement,
+            ] {
+                prop_assert!(figure.to_mm().is_finite());
+            }
+            prop_assert!(staves.bend_strain.is_finite());
+            prop_assert!(staves.candidates.iter().all(|candidate| candidate.penalty.is_finite()));
+            prop_assert_eq!(staves.gaps.len(), 25);
+            for at in &staves.gaps {
+                let girth = mould.profile.at(at.along).girth();
+                let sum = (at.gap + at.width) * f64::from(staves.count);
+                prop_assert!((sum - girth).to_mm().abs() < 1e-6 * girth.to_mm().max(1.0));
+                prop_assert!((staves.width_at(at.along) - at.width).to_mm().abs() < 1e-6);
+                prop_assert!(staves.narrowest.gap <= at.gap && at.gap <= staves.widest.gap);
+            }
+        }
+
+        #[test]
+        fn no_figure_whatever_stops_the_solver(
+            figures in prop::collection::vec(hostile(), 16), count in prop::option::of(0_u32..), mould in any_mould(),
+        ) {
+            let mut figures = figures.into_iter().cycle();
+            let mut next = || figures.next().flatten();
+            let base = BasePattern {
+                diameter: next(), thickness: next(), groove_depth: next(), groove_width: next(), wood: None,
+                screw_hole: next(),
+            };
+            let stock = next().map(|width| flat("any", width, next().unwrap_or(width)));
+            let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
+            let spares = None;
+            let pattern = StavesPattern {
+                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None,
+            };
+            let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
+            let needs = Needs { wall, rim, weaver, ears: true, holds: &odd };
+            let staves = solve(&pattern, &[], &mould, &base_on(&mould, &base), &needs);
+            prop_assert_eq!(count.unwrap_or(staves.count), staves.count);
+            prop_assert!(!staves.candidates.is_empty());
+        }
+
+        #[test]
+        fn more_staves_leave_smaller_gaps(mould in any_mould(), count in 3_u32..900) {
+            let base = base_on(&mould, &BasePattern::default());
+            let gap = |count| {
+                let taper = Some(TaperPattern { from: mm(20.0), foot: mm(4.0) });
+                let stock = Some(flat("any", mm(6.0), mm(1.5)));
+                let pattern = StavesPattern { count: Some(count), stock, taper, ..StavesPattern::default() };
+                solve(&pattern, &[], &mould, &base, &needs(80.0, 10.0, &odd)).gap_rim
+            };
+            prop_assume!(mould.profile.at(mm(90.0)).girth() > mm(1.0));
+            prop_assert!(gap(count + 1) < gap(count));
+        }
+    }
+}

@@ -1,0 +1,231 @@
+//! Random patterns: every one that a file can say, from ordinary to absurd.
+
+use basket::pattern::{
+    BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
+    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, MouldPattern, Outline, OvalSide,
+    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, WeaveKind, WeavePattern,
+};
+use basket::stock::Kind;
+use basket::{Catalogue, Length, Material, Pattern};
+use proptest::option::of;
+use proptest::prelude::*;
+use proptest::sample::select;
+
+/// Any pattern that a file can say.
+pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
+    let wall = (any_mould(), any_base(), any_staves(), any_weave());
+    let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
+    let fittings = (of(any_ears()), of(any_handle()), any_finish(), any_units());
+    (wall, edge, fittings)
+        .prop_map(|(wall, edge, fittings)| {
+            let (mould, base, staves, weave) = wall;
+            let (rim, filler, lashing, pins) = edge;
+            let (ears, handle, finish, units) = fittings;
+            let ears = ears.or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
+            let title = "Any basket".to_owned();
+            let materials = Vec::new();
+            Pattern {
+                title,
+                units,
+                mould,
+                base,
+                staves,
+                weave,
+                rim,
+                filler,
+                lashing,
+                pins,
+                ears,
+                handle,
+                finish,
+                materials,
+            }
+        })
+        .boxed()
+}
+
+/// From the smallest to the largest length that is read, ordinary ones most often.
+fn length() -> BoxedStrategy<Length> {
+    prop_oneof![
+        6 => 1.0..400.0_f64,
+        2 => 0.05..1.0_f64,
+        1 => 400.0..5000.0_f64,
+        1 => select(vec![0.05, 5000.0]),
+    ]
+    .prop_map(Length::mm)
+    .boxed()
+}
+
+fn small() -> BoxedStrategy<Length> {
+    prop_oneof![4 => (0.5..20.0_f64).prop_map(Length::mm), 1 => length()].boxed()
+}
+
+/// Materials of these kinds, as sold or with any width and thickness.
+fn stock(kinds: &'static [Kind]) -> BoxedStrategy<Material> {
+    let known: Vec<Material> =
+        Catalogue::built_in().materials.iter().filter(|one| kinds.contains(&one.kind)).cloned().collect();
+    (select(known), of((small(), small())))
+        .prop_map(|(material, size)| match size {
+            Some((width, thickness)) => Material { width, thickness, ..material },
+            None => material,
+        })
+        .boxed()
+}
+
+const STRIPS: &[Kind] = &[
+    Kind::FlatReed,
+    Kind::FlatOvalReed,
+    Kind::HalfRoundReed,
+    Kind::ChairCane,
+    Kind::BinderCane,
+    Kind::Splint,
+];
+
+fn any_mould() -> BoxedStrategy<MouldPattern> {
+    let girths = (length(), prop::collection::vec((length(), length()), 1..12)).prop_map(|(foot, steps)| {
+        let mut height = Length::ZERO;
+        let mut girths = vec![Girth { height, girth: foot }];
+        for (step, girth) in steps {
+            height += step;
+            if height < Length::mm(5000.0) {
+                girths.push(Girth { height, girth });
+            }
+        }
+        if girths.len() < 2 {
+            girths.push(Girth { height: Length::mm(5000.0), girth: foot });
+        }
+        Form::Girths(girths)
+    });
+    let drawn = (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl]))
+        .prop_map(|(a, b, height, side)| match side {
+            Side::Straight => Form::Drawn { base: a, rim: a, height, side },
+            Side::Cone => Form::Drawn { base: a, rim: b, height, side },
+            Side::Bowl => Form::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
+        });
+    prop_oneof![girths, drawn].prop_map(|form| MouldPattern { outline: Outline::Round, form }).boxed()
+}
+
+fn any_base() -> BoxedStrategy<BasePattern> {
+    let wood = of(select(Catalogue::built_in().woods.clone()));
+    (of(length()), of(length()), of(small()), of(small()), wood, of(small()))
+        .prop_map(|(diameter, thickness, depth, width, wood, screw)| {
+            let below = |length: Option<Length>, limit: Option<Length>| {
+                length.filter(|length| limit.is_none_or(|limit| *length < limit))
+            };
+            BasePattern {
+                diameter,
+                thickness,
+                groove_depth: below(depth, diameter.map(|diameter| diameter / 2.0)),
+                groove_width: below(width, thickness),
+                wood,
+                screw_hole: below(screw, diameter),
+            }
+        })
+        .boxed()
+}
+
+fn any_staves() -> BoxedStrategy<StavesPattern> {
+    let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
+    let sides = of(select(vec![OvalSide::Out, OvalSide::In]));
+    let sizes = (of(small()), of(small()), of(length()));
+    (of(3_u32..=999), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
+        .prop_map(|(count, stock, (width, gap, length), taper, spares, oval_side)| {
+            let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
+            let full = width.or(stock.as_ref().map(|stock| stock.width));
+            let taper = taper
+                .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
+                .map(|(from, foot)| TaperPattern { from, foot });
+            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side }
+        })
+        .boxed()
+}
+
+fn any_weave() -> BoxedStrategy<WeavePattern> {
+    let until = prop_oneof![
+        4 => (1_u32..=60).prop_map(Until::Rows),
+        1 => (60_u32..=2000).prop_map(Until::Rows),
+        2 => length().prop_map(Until::Height),
+        2 => length().prop_map(Until::BelowTop),
+        1 => Just(Until::BelowTop(Length::ZERO)),
+    ];
+    let course = (stock(STRIPS), until, of(0.5..=3.0_f64)).prop_map(|(weaver, until, packing)| {
+        CoursePattern { weave: WeaveKind::Plain, weaver, until, packing }
+    });
+    (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64))
+        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink })
+        .boxed()
+}
+
+fn any_rim() -> BoxedStrategy<RimPattern> {
+    let hoop = || {
+        of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
+    };
+    (hoop(), hoop(), of(length())).prop_map(|(stock, inner, lap)| RimPattern { stock, inner, lap }).boxed()
+}
+
+fn any_filler() -> BoxedStrategy<FillerPattern> {
+    prop_oneof![
+        Just(FillerPattern::Choose),
+        Just(FillerPattern::None),
+        stock(&[Kind::RoundReed, Kind::FlatReed, Kind::ChairCane]).prop_map(FillerPattern::Stock),
+    ]
+    .boxed()
+}
+
+fn any_every() -> BoxedStrategy<Option<Every>> {
+    of(select(vec![Every::Stave, Every::OtherStave])).boxed()
+}
+
+fn any_lashing() -> BoxedStrategy<LashingPattern> {
+    let style = of(select(vec![LashingStyle::Single, LashingStyle::Crossed]));
+    (of(stock(&[Kind::ChairCane, Kind::BinderCane, Kind::Splint])), any_every(), style, of(length()))
+        .prop_map(|(weaver, every, style, tail)| LashingPattern { weaver, every, style, tail })
+        .boxed()
+}
+
+fn any_pins() -> BoxedStrategy<PinsPattern> {
+    (of(stock(&[Kind::Pin])), any_every()).prop_map(|(stock, every)| PinsPattern { stock, every }).boxed()
+}
+
+fn any_ears() -> BoxedStrategy<EarsPattern> {
+    let material = of(select(vec![EarMaterial::Brass, EarMaterial::Oak, EarMaterial::Bone]));
+    let placing = of(select(vec![
+        EarPlacing::OnStaves,
+        EarPlacing::StaveAndGap,
+        EarPlacing::Shared,
+        EarPlacing::ByAngle,
+    ]));
+    let hole = of(prop_oneof![Just(Length::ZERO), small()]);
+    (material, placing, of(small()), of(small()), hole, of(length()))
+        .prop_map(|(material, placing, width, thickness, hole_height, tail)| EarsPattern {
+            material,
+            placing,
+            width,
+            thickness,
+            hole_height,
+            tail,
+        })
+        .boxed()
+}
+
+fn any_handle() -> BoxedStrategy<HandlePattern> {
+    let curve = of(select(vec![BailCurve::Semicircle, BailCurve::ThreeCentred, BailCurve::HalfEllipse]));
+    (curve, of(length()), of(length()), of(small()), of(small()), of(stock(&[Kind::Rivet])))
+        .prop_map(|(curve, rise, corner, width, thickness, rivet)| HandlePattern {
+            curve,
+            rise: rise.filter(|_| curve != Some(BailCurve::Semicircle)),
+            corner: corner.filter(|_| matches!(curve, None | Some(BailCurve::ThreeCentred))),
+            width,
+            thickness,
+            rivet,
+        })
+        .boxed()
+}
+
+fn any_finish() -> BoxedStrategy<Finish> {
+    select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil]).boxed()
+}
+
+fn any_units() -> BoxedStrategy<Units> {
+    select(vec![Units::Inches, Units::Millimetres]).boxed()
+}
