@@ -1,6 +1,8 @@
 //! Writes every drawing of a pattern as SVG and PNG, to be looked at:
 //! `cargo run -p drawings --example look -- PATTERN.toml FOLDER [FOLDER-OF-FONTS]`.
 
+#![allow(clippy::trivially_copy_pass_by_ref, reason = "words are handed on by reference in every crate")]
+
 use std::error::Error;
 use std::path::Path;
 use std::sync::Arc;
@@ -44,10 +46,14 @@ fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
     let (width, height, overlap) = (Length::mm(190.0), Length::mm(220.0), Length::mm(12.0));
     let mut all = vec![
         drawings::view(basket, words),
+        drawings::section(basket, words),
         drawings::base_plan(basket, words),
         drawings::base_disc(basket, words),
         drawings::check_bars(words),
+        drawings::taper_chart(basket, words),
+        drawings::scarf_template(basket, words),
     ];
+    all.extend(drawings::ear_template(basket, words));
     for long in [
         drawings::stave_template(basket, words),
         drawings::spacing_strip(basket, words, drawings::At::Base),
@@ -65,7 +71,8 @@ fn render(svg: &str, options: &usvg::Options<'_>) -> Result<tiny_skia::Pixmap, B
     let scale = DENSITY * 25.4 / 96.0;
     let size = tree.size();
     let pixels = |length: f32| (length * scale).ceil() as u32;
-    let mut picture = tiny_skia::Pixmap::new(pixels(size.width()), pixels(size.height())).ok_or("too large")?;
+    let mut picture =
+        tiny_skia::Pixmap::new(pixels(size.width()), pixels(size.height())).ok_or("too large")?;
     picture.fill(tiny_skia::Color::WHITE);
     resvg::render(&tree, tiny_skia::Transform::from_scale(scale, scale), &mut picture.as_mut());
     Ok(picture)

@@ -3,9 +3,9 @@
 
 use std::f64::consts::{FRAC_PI_2, TAU};
 
-use basket::Basket;
 use basket::message::Value;
 use basket::rim::Scarf;
+use basket::{Basket, Length};
 use kurbo::{Arc, Circle, Point, Vec2};
 use words::Words;
 
@@ -30,6 +30,7 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
     plan.numbers(&mut drawing);
     plan.rim_marks(&mut drawing);
     plan.labels(&mut drawing);
+    plan.key(&mut drawing);
     drawing.fitted(1.5)
 }
 
@@ -44,8 +45,7 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
     plan.disc(&mut drawing);
     drawing.stroke(Circle::new(Point::ZERO, basket.base.groove_radius.to_mm().max(0.0)), Line::Hidden);
-    drawing.line((0.0, plan.edge * -1.04), (0.0, plan.edge * 1.04), Line::Centre);
-    drawing.line((plan.edge * -1.04, 0.0), (plan.edge * 1.04, 0.0), Line::Centre);
+    plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
     drawing.fitted(1.5)
 }
@@ -72,6 +72,15 @@ impl Plan<'_> {
         drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
         drawing.shape(Circle::new(Point::ZERO, base.plug_diameter.to_mm() / 2.0), Tone::Pale, Line::Hidden);
         drawing.shape(Circle::new(Point::ZERO, base.screw_hole.to_mm() / 2.0), Tone::White, Line::Edge);
+    }
+
+    /// A cross in the middle and a mark at each quarter of the edge.
+    fn quarters(&self, drawing: &mut Drawing) {
+        for quarter in 0..4 {
+            let turn = f64::from(quarter) / 4.0;
+            drawing.line(at(turn, 0.0), at(turn, 3.5), Line::Edge);
+            drawing.line(at(turn, self.edge - 3.0), at(turn, self.edge + 3.0), Line::Edge);
+        }
     }
 
     fn turns(&self) -> impl Iterator<Item = (u32, f64)> {
@@ -149,31 +158,32 @@ impl Plan<'_> {
 
     fn labels(&self, drawing: &mut Drawing) {
         let (base, words) = (&self.basket.base, self.words);
-        let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
         let inner = base.groove_radius.to_mm().max(0.0);
-        let text = format!("⌀ {}", words.both(base.diameter));
-        let height = (inner * 0.62).max(base.plug_diameter.to_mm());
-        let chord = [-1.0, 1.0].map(|side| {
-            Point::new(side * (self.edge * self.edge - height * height).max(0.0).sqrt(), height)
-        });
-        let _ = (ends, chord);
-        let across = Dimension {
-            places: [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)],
-            ends: [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)],
-            text,
-        };
-        across.draw(drawing);
-        let notes = [
-            (base.screw_hole / 2.0, "drawing-screw-hole", base.screw_hole, -0.55),
-            (base.groove_radius, "drawing-groove-deep", base.groove_depth, 0.45),
-        ];
-        for (radius, id, length, height) in notes {
-            let text = words.with(id, &[("length", Value::Name(fine_both(words, length)))]);
-            let label = Label::new(text, (0.0, inner * height)).middle();
-            let from = Point::new(0.0, inner * height + if height < 0.0 { 1.8 } else { 1.8 });
-            let to = if height < 0.0 { at(0.55, radius.to_mm()) } else { at(0.02, radius.to_mm()) };
-            pointer(drawing, to, from);
-            drawing.label(label);
+        let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
+        Dimension { places: ends, ends, text: String::new() }.draw(drawing);
+        let across = Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle();
+        drawing.label(across);
+        let hole = note(words, "drawing-screw-hole", base.screw_hole);
+        let groove = note(words, "drawing-groove-deep", base.groove_depth);
+        for (text, up, to) in
+            [(hole, 0.5, at(0.5, base.screw_hole.to_mm() / 2.0)), (groove, -0.6, at(0.0, inner))]
+        {
+            let place = Point::new(0.0, -inner * up);
+            pointer(drawing, to, place + Vec2::new(0.0, 1.8));
+            drawing.label(Label::new(text, place).middle());
         }
     }
+
+    /// What the marks outside the edge are.
+    fn key(&self, drawing: &mut Drawing) {
+        let low = drawing.bounds().y1 + 4.0;
+        drawing.fill(Circle::new((-self.edge, low), 0.6), Tone::Black);
+        let text =
+            format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key"));
+        drawing.label(Label::new(text, (1.6 - self.edge, low)).sized(Label::SMALL));
+    }
+}
+
+fn note(words: &Words, id: &str, length: Length) -> String {
+    words.with(id, &[("length", Value::Name(fine_both(words, length)))])
 }

@@ -2,7 +2,7 @@
 
 use kurbo::{Point, Vec2};
 
-use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::drawing::{Anchor, Drawing, Label, Line, Tone, closed};
 
 /// Room between what is measured and its extension line, in mm.
 const GAP: f64 = 0.8;
@@ -63,21 +63,19 @@ impl Dimension {
         drawing.label(self.place(label, direction, length));
     }
 
-    /// Above the line where there is room, else beyond its end or, upright, level beside it.
+    /// Above the line where there is room, else beyond its right or lower end.
     fn place(&self, label: Label, direction: Vec2, length: f64) -> Label {
         let [from, to] = self.ends;
         let above = Vec2::new(direction.y, -direction.x);
-        let fits = label.width() + 1.0 < length;
         let upright = direction.y.abs() > direction.x.abs();
-        if fits {
-            let turn = direction.y.atan2(direction.x).to_degrees();
+        let turn = direction.y.atan2(direction.x).to_degrees();
+        let clear = if length > 3.0 * ARROW { BEYOND } else { 3.0 * ARROW } + 0.8;
+        if label.width() + 1.0 < length {
             Label { at: from.midpoint(to) + above * ASIDE, turn, ..label }
         } else if upright {
-            let at = from.midpoint(to) + Vec2::new(ARROW, 0.0);
-            Label { at, ..label }.anchored(crate::Anchor::Start)
+            Label { at: from - direction * clear, turn, ..label }.anchored(Anchor::End)
         } else {
-            let at = to + direction * (3.0 * ARROW + 1.0);
-            Label { at, ..label }.anchored(crate::Anchor::Start)
+            Label { at: to + direction * clear, ..label }.anchored(Anchor::Start)
         }
     }
 }

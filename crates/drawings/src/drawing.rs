@@ -1,6 +1,6 @@
 //! A drawing as a value: shapes and labels in millimetres of paper, x to the right and y down.
 
-use kurbo::{Affine, BezPath, ParamCurve, Point, Rect, Shape, Vec2};
+use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
 /// How closely round shapes are approached by curves, in mm.
 pub(crate) const TOLERANCE: f64 = 0.01;
@@ -296,18 +296,15 @@ impl Drawing {
         self.frame = self.bounds().inflate(margin, margin);
         self
     }
-    /// The same drawing in a frame of its own.
-    #[must_use]
-    pub fn framed(mut self, frame: Rect) -> Self {
-        self.frame = frame;
-        self
-    }
     /// What is seen of it through a window; items that lie wholly outside are left out.
     #[must_use]
     pub fn window(&self, window: Rect) -> Self {
         let touches = |item: &&Item| {
             let bounds = item.bounds();
-            bounds.x0 <= window.x1 && bounds.x1 >= window.x0 && bounds.y0 <= window.y1 && bounds.y1 >= window.y0
+            bounds.x0 <= window.x1
+                && bounds.x1 >= window.x0
+                && bounds.y0 <= window.y1
+                && bounds.y1 >= window.y0
         };
         Self {
             frame: window,
@@ -340,9 +337,4 @@ pub(crate) fn closed(points: impl IntoIterator<Item = Point>) -> BezPath {
         path.close_path();
     }
     path
-}
-
-/// Points at even steps on a curve, both ends included.
-pub(crate) fn along(curve: &impl ParamCurve, steps: u32) -> impl Iterator<Item = Point> {
-    (0..=steps).map(move |step| curve.eval(f64::from(step) / f64::from(steps.max(1))))
 }

@@ -3,7 +3,7 @@
 //!
 //! The ears stand at the right and left. With the base down, numbers run from right to left in front.
 
-use std::f64::consts::{FRAC_PI_2, TAU};
+use std::f64::consts::{PI, TAU};
 
 use basket::pattern::LashingStyle;
 use basket::weave::Row;
@@ -15,9 +15,11 @@ use crate::rim_shape::RimShape;
 use crate::wall::Wall;
 
 /// Steps up a stave.
-const STEPS: u32 = 28;
+const STEPS: u32 = 18;
 /// More staves or rows than this are not drawn one by one.
 const MOST: u32 = 600;
+/// Least height of a row on paper, in mm.
+const FINEST: f64 = 0.3;
 /// Share of its pitch that a row covers.
 const COVERED: f64 = 0.94;
 /// The same where the weaver dips into a gap.
@@ -78,16 +80,16 @@ impl<'a> Elevation<'a> {
 
     fn staves(&self, drawing: &mut Drawing) {
         let staves = &self.basket.staves;
-        let (from, to) =
-            (-staves.length_parts.turn, self.basket.rim.along + self.basket.rim.height / 2.0);
+        let (from, to) = (-staves.length_parts.turn, self.basket.rim.along + self.basket.rim.height / 2.0);
         let steps: Vec<(Point, f64)> = (0..=STEPS)
             .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
-            .map(|along| (self.wall.at(along, staves.thickness.to_mm()), staves.width_at(along).to_mm() / 2.0))
+            .map(|along| {
+                (self.wall.at(along, staves.thickness.to_mm()), staves.width_at(along).to_mm() / 2.0)
+            })
             .collect();
         for (_, direction) in self.in_front() {
-            let edge = |side: f64| {
-                steps.iter().map(move |(at, half)| self.beside(*at, direction, side * half))
-            };
+            let edge =
+                |side: f64| steps.iter().map(move |(at, half)| self.beside(*at, direction, side * half));
             drawing.shape(closed(edge(1.0).chain(edge(-1.0).rev())), lit(direction).1, Line::Fine);
         }
     }
@@ -95,6 +97,19 @@ impl<'a> Elevation<'a> {
     /// A place on the wall (radius and height) in a direction, so far aside along the tangent.
     fn beside(&self, at: Point, direction: f64, aside: f64) -> Point {
         self.place(at.x * direction.cos() + aside * direction.sin(), at.y)
+    }
+
+    /// The same on the round wall; what would lie behind comes to lie on the outline.
+    fn around(&self, at: Point, direction: f64, aside: f64) -> Point {
+        let turned = direction - aside / at.x.abs().max(1e-6);
+        self.place(at.x * turned.clamp(0.0, PI).cos(), at.y)
+    }
+
+    /// Every how many rows one is drawn, as high as all of them, where one by one they would be too
+    /// fine to print; odd, so that over and under still alternate.
+    pub(crate) fn stride(pitch: f64, scale: f64) -> u32 {
+        let rows = (FINEST / (pitch * scale).max(1e-6)).ceil().clamp(1.0, 999.0) as u32;
+        rows | 1
     }
 
     fn weaving(&self, drawing: &mut Drawing) {
@@ -105,8 +120,13 @@ impl<'a> Elevation<'a> {
             let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
                 continue;
             };
+            let stride = Self::stride(course.pitch.to_mm(), self.scale);
+            if (row.number - course.first_row.min(row.number)) % stride != stride / 2 {
+                continue;
+            }
             let rule = course.weave.rule();
-            let pass = Pass::of(self, row, course.pitch.to_mm(), course.weaver.thickness.to_mm());
+            let pitch = course.pitch.to_mm() * f64::from(stride);
+            let pass = Pass::of(self, row, pitch, course.weaver.thickness.to_mm());
             for &(stave, direction) in &staves {
                 if rule.is_over(stave, row.number.saturating_sub(1), self.basket.staves.count) {
                     let tone = lit(direction).0;
@@ -167,7 +187,7 @@ impl<'a> Elevation<'a> {
                     front.iter().enumerate().map(move |(index, at)| {
                         let share = index as f64 / (front.len().max(2) - 1) as f64 - 0.5;
                         let direction = middle + way * share * step * 0.6;
-                        self.beside(self.rim_place(at.x, at.y), direction, side * half)
+                        self.around(self.rim_place(at.x, at.y), direction, side * half)
                     })
                 };
                 let strand = closed(edge(1.0).chain(edge(-1.0).rev()));
@@ -183,10 +203,10 @@ fn filler_height(filler: &[Point], pick: fn(f64, f64) -> f64) -> f64 {
 
 /// Tones of weaver and stave in a direction: light falls from the left and front.
 fn lit(direction: f64) -> (Tone, Tone) {
-    let right = (direction - FRAC_PI_2).sin() * -1.0;
+    let right = direction.cos();
     if right > 0.82 {
         (Tone::Light, Tone::Mid)
-    } else if right > 0.4 || right < -0.88 {
+    } else if !(-0.88..=0.4).contains(&right) {
         (Tone::Pale, Tone::Light)
     } else {
         (Tone::White, Tone::Light)
@@ -207,14 +227,13 @@ impl Pass {
         let girth = at(0.0).x * TAU / f64::from(staves.count.max(1));
         let half = staves.width_at(row.along).to_mm() / 2.0;
         let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
-        let corners =
-            [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];
+        let corners = [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];
         Self { corners }
     }
 
     fn over(&self, elevation: &Elevation<'_>, direction: f64) -> BezPath {
         let side = |side: f64| {
-            self.corners.iter().map(move |(at, aside)| elevation.beside(*at, direction, side * aside))
+            self.corners.iter().map(move |(at, aside)| elevation.around(*at, direction, side * aside))
         };
         closed(side(1.0).chain(side(-1.0).rev()))
     }

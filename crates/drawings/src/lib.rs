@@ -4,15 +4,24 @@
 //! writes it. This crate computes no part of a basket: it only shows what `basket` computed.
 //! It lays out no text beyond labels, reads and writes no file, and takes its words from `words`.
 
+#![allow(clippy::trivially_copy_pass_by_ref, reason = "words are handed on by reference in every crate")]
+
 mod bail;
 mod base_plan;
+mod cut;
+mod detail;
 mod dimension;
 mod drawing;
+mod ear;
 mod elevation;
 mod rim_shape;
+mod scale;
+mod scarf;
+mod section;
 mod stave;
 mod strip;
 mod svg;
+mod taper_chart;
 mod text;
 mod tile;
 mod view;
@@ -21,7 +30,11 @@ mod wall;
 pub use base_plan::{base_disc, base_plan};
 pub use dimension::Dimension;
 pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
+pub use ear::ear_template;
+pub use scarf::scarf_template;
+pub use section::section;
 pub use stave::stave_template;
 pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
-pub use view::view;
+pub use taper_chart::taper_chart;
 pub use tile::{check_bars, tiles};
+pub use view::view;

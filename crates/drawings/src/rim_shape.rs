@@ -33,14 +33,15 @@ impl RimShape {
 
     /// The part of the lashing seen from outside, from below upward.
     pub(crate) fn front(&self) -> Vec<Point> {
-        let (low, high) = self.lashing.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), point| {
-            (low.min(point.y), high.max(point.y))
-        });
+        let (low, high) =
+            self.lashing.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), point| {
+                (low.min(point.y), high.max(point.y))
+            });
         let widest = |height: f64| {
             let edges = self.lashing.iter().zip(self.lashing.iter().cycle().skip(1));
             let crossings = edges.filter_map(|(a, b)| {
                 let share = (height - a.y) / (b.y - a.y);
-                (0.0..=1.0).contains(&share).then(|| a.x + (b.x - a.x) * share)
+                (0.0..=1.0).contains(&share).then_some(a.x + (b.x - a.x) * share)
             });
             crossings.fold(f64::NEG_INFINITY, f64::max)
         };

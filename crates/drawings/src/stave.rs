@@ -2,7 +2,7 @@
 
 use basket::message::Value;
 use basket::{Basket, Length};
-use kurbo::{Point, Rect};
+use kurbo::Point;
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
@@ -43,7 +43,7 @@ impl Template<'_> {
         -(parts.groove + parts.turn)
     }
     /// From the foot to a place along the mould, in mm.
-    fn from_foot(&self, along: Length) -> f64 {
+    fn above_foot(&self, along: Length) -> f64 {
         (along - self.foot_along()).to_mm().clamp(0.0, self.length)
     }
     fn half_width(&self, from_foot: f64) -> f64 {
@@ -51,7 +51,7 @@ impl Template<'_> {
     }
     /// The stave between two places.
     fn piece(&self, from: f64, to: f64) -> kurbo::BezPath {
-        let full = self.from_foot(self.basket.staves.taper.from).clamp(from.min(to), to.max(from));
+        let full = self.above_foot(self.basket.staves.taper.from).clamp(from.min(to), to.max(from));
         let places = [from, full, to];
         let right = places.map(|place| Point::new(self.half_width(place), -place));
         let left = places.map(|place| Point::new(-self.half_width(place), -place));
@@ -60,9 +60,9 @@ impl Template<'_> {
     fn outline(&self, drawing: &mut Drawing) {
         let rim = &self.basket.rim;
         let parts = &self.basket.staves.length_parts;
-        let trim = self.from_foot(rim.along + rim.height);
+        let trim = self.above_foot(rim.along + rim.height);
         drawing.fill(self.piece(0.0, parts.groove.to_mm().clamp(0.0, self.length)), Tone::Light);
-        drawing.fill(self.piece(self.from_foot(rim.along), trim), Tone::Light);
+        drawing.fill(self.piece(self.above_foot(rim.along), trim), Tone::Light);
         drawing.fill(self.piece(trim, self.length), Tone::Pale);
         drawing.line((0.0, 2.0), (0.0, -self.length - 2.0), Line::Centre);
         drawing.stroke(self.piece(0.0, self.length), Line::Outline);
@@ -72,14 +72,14 @@ impl Template<'_> {
         let mut places = vec![
             (0.0, "drawing-place-foot"),
             (staves.length_parts.groove.to_mm().clamp(0.0, self.length), "drawing-place-groove"),
-            (self.from_foot(Length::ZERO), "drawing-place-mould"),
-            (self.from_foot(staves.taper.from), "drawing-place-full"),
-            (self.from_foot(rim.along), "drawing-place-rim"),
-            (self.from_foot(rim.along + rim.height), "drawing-place-trim"),
+            (self.above_foot(Length::ZERO), "drawing-place-mould"),
+            (self.above_foot(staves.taper.from), "drawing-place-full"),
+            (self.above_foot(rim.along), "drawing-place-rim"),
+            (self.above_foot(rim.along + rim.height), "drawing-place-trim"),
             (self.length, "drawing-place-tip"),
         ];
-        let last_row = self.from_foot(self.basket.weave.top_along);
-        if (last_row - self.from_foot(rim.along)).abs() > 0.5 {
+        let last_row = self.above_foot(self.basket.weave.top_along);
+        if (last_row - self.above_foot(rim.along)).abs() > 0.5 {
             places.push((last_row, "drawing-place-last-row"));
         }
         places.sort_by(|a, b| b.0.total_cmp(&a.0));
@@ -87,7 +87,8 @@ impl Template<'_> {
         for ((place, id), y) in places.iter().zip(spread(&wanted, Label::SIZE * 1.45)) {
             let half = self.half_width(*place);
             drawing.line((-half - 1.0, -place), (half + 1.5, -place), Line::Edge);
-            let knee = [Point::new(half + 1.5, -place), Point::new(LABELS - 3.0, y), Point::new(LABELS - 1.0, y)];
+            let knee =
+                [Point::new(half + 1.5, -place), Point::new(LABELS - 3.0, y), Point::new(LABELS - 1.0, y)];
             drawing.stroke(crate::drawing::open(knee), Line::Dimension);
             let from_foot = Value::Name(self.words.both(Length::mm(*place)));
             drawing.label(Label::new(self.words.with(id, &[("from", from_foot)]), (LABELS, y)));
@@ -97,22 +98,24 @@ impl Template<'_> {
         let staves = &self.basket.staves;
         let mut places = vec![
             self.length,
-            self.from_foot(staves.taper.from),
+            self.above_foot(staves.taper.from),
             staves.length_parts.groove.to_mm().clamp(0.0, self.length),
             0.0,
         ];
         let full = places[1];
-        places.extend([0.25, 0.5, 0.75].map(|share| full * share).iter().filter(|place| full > 40.0 && **place > 8.0));
+        places.extend(
+            [0.25, 0.5, 0.75].map(|share| full * share).iter().filter(|place| full > 40.0 && **place > 8.0),
+        );
         places.sort_by(|a, b| b.total_cmp(a));
         let wanted: Vec<f64> = places.iter().map(|place| -place).collect();
         for (place, y) in places.iter().zip(spread(&wanted, Label::SIZE * 1.45)) {
             let half = self.half_width(*place);
             let text = crate::text::fine_both(self.words, Length::mm(2.0 * half));
-            let knee = [Point::new(-half - 1.0, -place), Point::new(3.0 - LABELS, y), Point::new(1.0 - LABELS, y)];
+            let knee =
+                [Point::new(-half - 1.0, -place), Point::new(3.0 - LABELS, y), Point::new(1.0 - LABELS, y)];
             drawing.line((-half, -place), (half, -place), Line::Dimension);
             drawing.stroke(crate::drawing::open(knee), Line::Dimension);
             drawing.label(Label::new(text, (-LABELS, y)).end());
         }
-        let _ = Rect::ZERO;
     }
 }

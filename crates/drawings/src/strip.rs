@@ -18,6 +18,8 @@ use crate::text::fine_both;
 const TAB: f64 = 15.0;
 /// Height of a spacing strip in mm.
 const HEIGHT: f64 = 27.0;
+/// A shorter remnant of a bar at the strip's end is left out, in mm.
+const LEAST: f64 = 2.0;
 /// More staves than this are marked no longer one by one.
 const MOST: u32 = 2000;
 
@@ -39,7 +41,7 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
     };
     let strip = Strip { basket, words, girth: girth.to_mm() };
     let girth = ("girth", Value::Name(words.both(girth)));
-    let title = words.with(place, &[girth.clone()]);
+    let title = words.with(place, std::slice::from_ref(&girth));
     let description =
         words.with("drawing-strip-description", &[girth, ("count", basket.staves.count.into())]);
     let mut drawing = Drawing::new(name, title, description);
@@ -50,13 +52,13 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
     };
     strip.staves(&mut drawing, width.to_mm());
     strip.numbers(&mut drawing, 8.5);
-    strip.quarters(&mut drawing, HEIGHT, words.term(&format!("{place}-short")));
+    strip.quarters(&mut drawing, HEIGHT, &words.term(&format!("{place}-short")));
     strip.ears(&mut drawing, 14.0);
     if at == At::Rim {
         strip.pins(&mut drawing);
         strip.scarfs(&mut drawing);
     }
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, HEIGHT + 1.0))
+    drawing.fitted(1.0)
 }
 
 /// Girth of the base at the edge over the groove.
@@ -93,8 +95,8 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
         drawing.label(Label::new(stave.to_string(), (at.x, hoop + 2.6)).middle().sized(Label::SMALL));
     }
     strip.ears(&mut drawing, hoop + 6.5);
-    strip.quarters(&mut drawing, hoop + below, words.term("drawing-drilling-short"));
-    drawing.framed(Rect::new(-1.0, -1.0, strip.girth + TAB + 1.0, hoop + below + 1.0))
+    strip.quarters(&mut drawing, hoop + below, &words.term("drawing-drilling-short"));
+    drawing.fitted(1.0)
 }
 
 struct Strip<'a> {
@@ -124,7 +126,8 @@ impl Strip<'_> {
 
     fn numbers(&self, drawing: &mut Drawing, y: f64) {
         let pitch = self.pitch();
-        let widest = Label::new(self.basket.staves.count.to_string(), Point::ZERO).sized(Label::SMALL).width();
+        let widest =
+            Label::new(self.basket.staves.count.to_string(), Point::ZERO).sized(Label::SMALL).width();
         let upright = pitch < widest + 0.6;
         let step = if pitch >= Label::SMALL { 1 } else { 5 };
         for stave in 1..=self.basket.staves.count.min(MOST) {
@@ -145,13 +148,14 @@ impl Strip<'_> {
     }
 
     /// Marks at each quarter of the girth, each with the strip's name, so that a cut piece is known.
-    fn quarters(&self, drawing: &mut Drawing, height: f64, name: String) {
+    fn quarters(&self, drawing: &mut Drawing, height: f64, name: &str) {
         for (quarter, text) in ["0", "1/4", "1/2", "3/4", "1"].into_iter().enumerate() {
             let x = self.girth * quarter as f64 / 4.0;
             let mark = [(-1.2, 0.0), (1.2, 0.0), (0.0, -3.4)].map(|(dx, dy)| Point::new(x + dx, height + dy));
             drawing.fill(closed(mark), Tone::Black);
             let last = quarter == 4;
-            let label = Label::new(format!("{text} · {name}"), (x + if last { -2.2 } else { 2.2 }, height - 1.9));
+            let label =
+                Label::new(format!("{text} · {name}"), (x + if last { -2.2 } else { 2.2 }, height - 1.9));
             drawing.label(if last { label.end() } else { label }.sized(Label::SMALL));
         }
     }
@@ -162,7 +166,7 @@ impl Strip<'_> {
         for (number, ear) in (1_u32..).zip(&ears.each) {
             let x = self.x(ear.turn);
             let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
-            self.span(drawing, (x - half, x + half), y, text);
+            self.span(drawing, (x - half, x + half), y, &text);
             let point = [(0.0, -1.6), (1.0, 0.0), (0.0, 1.6), (-1.0, 0.0)];
             drawing.fill(closed(point.map(|(dx, dy)| Point::new(x + dx, y + dy))), Tone::Black);
         }
@@ -183,21 +187,25 @@ impl Strip<'_> {
 
     fn scarf(&self, drawing: &mut Drawing, scarf: &Scarf, y: f64, text: &str) {
         let (x, half) = (self.x(scarf.turn), scarf.lap.to_mm() / 2.0);
-        self.span(drawing, (x - half, x + half), y, self.words.term(text));
+        self.span(drawing, (x - half, x + half), y, &self.words.term(text));
     }
 
     /// A bar with ends and a label behind it; what runs off one end of the strip comes in at the other.
-    fn span(&self, drawing: &mut Drawing, (from, to): (f64, f64), y: f64, text: String) {
+    fn span(&self, drawing: &mut Drawing, (from, to): (f64, f64), y: f64, text: &str) {
         for shift in [-self.girth, 0.0, self.girth] {
             let (start, end) = ((from + shift).max(0.0), (to + shift).min(self.girth));
-            if start < end {
+            if end - start > LEAST {
                 drawing.line((start, y), (end, y), Line::Outline);
                 for x in [start, end] {
                     drawing.line((x, y - 1.3), (x, y + 1.3), Line::Edge);
                 }
-                let label = Label::new(text.as_str(), (end + 1.5, y)).sized(Label::SMALL);
+                let label = Label::new(text, (end + 1.5, y)).sized(Label::SMALL);
                 let fits = end + 1.5 + label.width() < self.girth;
-                drawing.label(if fits { label } else { Label { at: (start - 1.5, y).into(), ..label.end() } });
+                drawing.label(if fits {
+                    label
+                } else {
+                    Label { at: (start - 1.5, y).into(), ..label.end() }
+                });
             }
         }
     }

@@ -94,12 +94,12 @@ fn write_label(svg: &mut String, label: &Label) -> fmt::Result {
     writeln!(svg, ">{}</text>", Text(&label.text))
 }
 
-/// A number with at most three decimals.
+/// A number to a hundredth of a millimetre, finer than any printer.
 struct Number(f64);
 
 impl Display for Number {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{:.3}", self.0);
+        let text = format!("{:.2}", self.0);
         let short = text.trim_end_matches('0').trim_end_matches('.');
         f.write_str(if short == "-0" { "0" } else { short })
     }

@@ -1,0 +1,176 @@
+//! The parts of the right half cut through the axis and an ear: base, stave, weavers, rim.
+
+use basket::{Basket, Length};
+use kurbo::{Point, Rect, Vec2};
+
+use crate::drawing::{Drawing, Line, Tone, closed, open};
+use crate::elevation::Elevation;
+use crate::rim_shape::RimShape;
+use crate::wall::Wall;
+
+/// Steps round the section of a weaver.
+const STEPS: u32 = 20;
+/// More rows than this are not drawn one by one.
+const MOST: usize = 1500;
+
+/// The cut half at a scale; its axis and the mould's base lie at `origin`.
+pub(crate) struct Cut<'a> {
+    pub(crate) basket: &'a Basket,
+    pub(crate) wall: Wall<'a>,
+    pub(crate) scale: f64,
+    pub(crate) origin: Vec2,
+}
+
+impl<'a> Cut<'a> {
+    pub(crate) fn of(basket: &'a Basket, scale: f64, origin: Vec2) -> Self {
+        Self { basket, wall: Wall::of(basket), scale, origin }
+    }
+
+    /// Where a radius and a height above the mould's base lie in the drawing.
+    pub(crate) fn place(&self, at: Point) -> Point {
+        Point::new(at.x * self.scale, -at.y * self.scale) + self.origin
+    }
+
+    /// A place on the wall, so far out from the stave's inner face.
+    pub(crate) fn on_wall(&self, along: Length, out: f64) -> Point {
+        self.place(self.wall.at(along, out))
+    }
+
+    fn polygon(&self, points: impl IntoIterator<Item = Point>) -> kurbo::BezPath {
+        closed(points.into_iter().map(|at| self.place(at)))
+    }
+
+    /// The disc from a radius outward, with its groove.
+    pub(crate) fn disc(&self, drawing: &mut Drawing, from: f64) {
+        let base = &self.basket.base;
+        let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
+        let (middle, half) = (low / 2.0, base.groove_width.to_mm() / 2.0);
+        let root = base.groove_radius.to_mm().max(0.0);
+        let outline = [
+            (from, 0.0),
+            (edge, 0.0),
+            (edge, middle + half),
+            (root, middle + half),
+            (root, middle - half),
+            (edge, middle - half),
+            (edge, low),
+            (from, low),
+        ];
+        drawing.shape(self.polygon(outline.map(Point::from)), Tone::Light, Line::Edge);
+    }
+
+    /// The screw hole and, dashed, the plug that closes it from below.
+    pub(crate) fn hole(&self, drawing: &mut Drawing) {
+        let base = &self.basket.base;
+        let low = -base.thickness.to_mm();
+        let rect = |radius: f64, height: f64| {
+            Rect::from_points(self.place(Point::new(0.0, height)), self.place(Point::new(radius, low)))
+        };
+        drawing.shape(rect(base.screw_hole.to_mm() / 2.0, 0.0), Tone::White, Line::Edge);
+        drawing.stroke(rect(base.plug_diameter.to_mm() / 2.0, low * 0.6), Line::Hidden);
+    }
+
+    /// The mould: its base and its side up to the rim.
+    pub(crate) fn mould(&self, drawing: &mut Drawing) {
+        let side = self.wall.line(Length::ZERO, self.basket.mould.arc, 0.0);
+        let line = std::iter::once(Point::ZERO).chain(side).map(|at| self.place(at));
+        drawing.stroke(open(line), Line::Hidden);
+    }
+
+    /// The stave between two places.
+    pub(crate) fn stave(&self, drawing: &mut Drawing, from: Length, to: Length) {
+        let strip = self.wall.strip(from, to, 0.0, self.basket.staves.thickness.to_mm());
+        let strip = strip.elements().iter().map(|element| match *element {
+            kurbo::PathEl::MoveTo(at) => kurbo::PathEl::MoveTo(self.place(at)),
+            kurbo::PathEl::LineTo(at) => kurbo::PathEl::LineTo(self.place(at)),
+            other => other,
+        });
+        drawing.shape(strip.collect::<kurbo::BezPath>(), Tone::Mid, Line::Fine);
+    }
+
+    /// The weavers whose middles lie between two places, outside or inside the stave as the weave
+    /// has it.
+    pub(crate) fn weavers(&self, drawing: &mut Drawing, from: Length, to: Length) {
+        let stave = self.basket.ears.as_ref().map_or(1, |ears| ears.each[0].stave);
+        let thickness = self.basket.staves.thickness.to_mm();
+        let rows = self.basket.weave.each_row.iter().take(MOST);
+        for row in rows.filter(|row| row.along >= from && row.along <= to) {
+            let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+                continue;
+            };
+            let stride = Elevation::stride(course.pitch.to_mm(), self.scale);
+            if (row.number - course.first_row.min(row.number)) % stride != stride / 2 {
+                continue;
+            }
+            let weaver = &course.weaver;
+            let half = Vec2::new(weaver.thickness.to_mm() / 2.0, weaver.width.to_mm() / 2.0);
+            let index = stave.saturating_sub(1);
+            let over =
+                course.weave.rule().is_over(index, row.number.saturating_sub(1), self.basket.staves.count);
+            let out = if over { thickness + half.x } else { -half.x };
+            let section = (0..STEPS).map(|step| {
+                let angle = f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU;
+                // Rounded corners: between a rectangle and an ellipse.
+                let soft = |share: f64| share.signum() * share.abs().sqrt();
+                let up = Length::mm(half.y * soft(angle.sin()));
+                self.on_wall(row.along + up, out + half.x * soft(angle.cos()))
+            });
+            drawing.shape(closed(section), Tone::White, Line::Fine);
+        }
+    }
+
+    /// Hoops, filler, pin and lashing.
+    pub(crate) fn rim(&self, drawing: &mut Drawing) {
+        let shape = RimShape::of(self.basket);
+        let place = |at: &Point| self.on_wall(self.basket.rim.along + Length::mm(at.y), at.x);
+        for hoop in [&shape.outer, &shape.inner] {
+            drawing.shape(closed(hoop.iter().map(place)), Tone::Light, Line::Edge);
+        }
+        if let Some(filler) = &shape.filler {
+            drawing.shape(closed(filler.iter().map(place)), Tone::White, Line::Edge);
+        }
+        drawing.stroke(closed(shape.lashing.iter().map(place)), Line::Edge);
+        self.pin(drawing);
+    }
+
+    fn pin(&self, drawing: &mut Drawing) {
+        let (rim, pins) = (&self.basket.rim, &self.basket.pins);
+        let middle = rim.height.to_mm() / 2.0;
+        let half = pins.stock.width.to_mm() / 2.0;
+        let outside = (self.basket.staves.thickness + rim.outer.stock.thickness).to_mm();
+        let inside = (outside - pins.length.to_mm()).max(-rim.inner.stock.thickness.to_mm() - 1.2);
+        let place = |out: f64, up: f64| self.on_wall(rim.along + Length::mm(middle + up), out);
+        let shank = [(inside, -half), (outside, -half), (outside, half), (inside, half)];
+        drawing.fill(closed(shank.map(|(out, up)| place(out, up))), Tone::Black);
+        let head = (0..=8).map(|step| {
+            let angle = (f64::from(step) / 8.0 - 0.5) * std::f64::consts::PI;
+            place(outside + 1.4 * half * angle.cos(), 2.4 * half * angle.sin())
+        });
+        drawing.fill(closed(head), Tone::Black);
+    }
+
+    /// The ear's tail beside the stave, below and behind the hoops.
+    pub(crate) fn ear_tail(&self, drawing: &mut Drawing) {
+        let Some(ears) = &self.basket.ears else { return };
+        let rim = &self.basket.rim;
+        let middle = self.basket.staves.thickness.to_mm() / 2.0;
+        let half = ears.thickness.to_mm() / 2.0;
+        let tail = self.wall.strip(
+            (rim.along - ears.tail).max(Length::ZERO),
+            rim.along + rim.height,
+            middle - half,
+            middle + half,
+        );
+        let line = tail.elements().iter().filter_map(kurbo::PathEl::end_point).map(|at| self.place(at));
+        drawing.stroke(closed(line), Line::Hidden);
+    }
+
+    /// Edges of the base and the inner hoop seen behind the cut.
+    pub(crate) fn behind(&self, drawing: &mut Drawing) {
+        let rim = &self.basket.rim;
+        for up in [Length::ZERO, rim.height] {
+            let at = self.wall.at(rim.along + up, 0.0);
+            drawing.line(self.place(Point::new(0.0, at.y)), self.place(at), Line::Fine);
+        }
+    }
+}
