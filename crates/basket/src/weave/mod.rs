@@ -5,6 +5,7 @@ pub mod defaults;
 pub mod fabric;
 pub mod joins;
 pub mod layout;
+pub mod look;
 mod rule;
 pub mod take_up;
 
