@@ -102,11 +102,13 @@ impl Sights {
         }
         let moves = self.moves(repeat);
         let run = self.shortest_run();
-        if moves.iter().any(|line| line.reach() == run && line.reach() * 2 == u64::from(repeat)) {
-            return Sighting::still(Look::Checks, Some(repeat));
-        }
-        if let Some(line) = moves.iter().find(|line| line.rows == 1 && line.reach() <= run) {
-            return line.sighting(repeat);
+        if let Some(first) = moves.first().filter(|first| first.reach() <= run) {
+            if first.reach() * 2 == u64::from(repeat) {
+                return Sighting::still(Look::Checks, Some(repeat));
+            }
+            if first.rows == 1 {
+                return first.sighting(repeat);
+            }
         }
         if moves.iter().all(|line| line.rows > 1)
             && let Some(step) = self.turning(repeat)
