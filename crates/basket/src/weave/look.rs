@@ -12,7 +12,7 @@ pub const USUAL_PROPORTION: f64 = 2.6;
 /// Rows within which a weave has to repeat for its lines to be seen.
 const REACH: u32 = 12;
 /// Rows that a look is read off.
-pub const ROWS_READ: u32 = 3 * REACH;
+pub const ROWS_READ: u32 = 2 * REACH + 2;
 /// Two lines that lean opposite ways and are this much alike in length are checks.
 const ALIKE: f64 = 1.15;
 
@@ -102,11 +102,11 @@ impl Sights {
         }
         let moves = self.moves(repeat);
         let run = self.shortest_run();
-        if let Some(first) = moves.first().filter(|first| first.reach() <= run) {
-            if first.reach() * 2 == u64::from(repeat) {
+        if let Some(first) = moves.first() {
+            if first.reach() <= run && first.reach() * 2 == u64::from(repeat) {
                 return Sighting::still(Look::Checks, Some(repeat));
             }
-            if first.rows == 1 {
+            if first.rows == 1 && first.reach() < run.max(2) {
                 return first.sighting(repeat);
             }
         }

@@ -3,6 +3,7 @@
 mod amounts;
 pub mod defaults;
 pub mod fabric;
+pub mod find;
 pub mod joins;
 pub mod layout;
 pub mod look;
