@@ -139,7 +139,7 @@ fn any_staves() -> BoxedStrategy<StavesPattern> {
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
-            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side }
+            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side, colours: Vec::new() }
         })
         .boxed()
 }
@@ -153,10 +153,10 @@ fn any_weave() -> BoxedStrategy<WeavePattern> {
         1 => Just(Until::BelowTop(Length::ZERO)),
     ];
     let course = (stock(STRIPS), until, of(0.5..=3.0_f64)).prop_map(|(weaver, until, packing)| {
-        CoursePattern { weave: WeaveKind::Plain, weaver, until, packing }
+        CoursePattern { packing, ..CoursePattern::new(WeaveKind::Plain, weaver, until) }
     });
     (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64))
-        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink })
+        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink, ..WeavePattern::default() })
         .boxed()
 }
 
