@@ -4,7 +4,7 @@ use super::case::Case;
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
 use crate::message::Value;
-use crate::pattern::{Until, WeaveKind};
+use crate::pattern::Until;
 use crate::weave::Course;
 
 /// Share of the wall that may stay bare above the rim: beyond it the rim is not the mould's
@@ -30,15 +30,10 @@ fn key(number: u32, what: &str) -> String {
     format!("weave.courses[{number}].{what}")
 }
 
-/// Over `a`, under `b` in one spiral locks every stave if and only if `gcd(n, a + b) ≤ min(a, b)`
-/// (own derivation, checked against all cases to over 6, under 6 on 60 staves); for plain weave the
-/// count is odd.
 fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
     let count = case.basket.staves.count;
-    let (course, number) = case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| {
-        let (over, under) = floats(course.weave);
-        common_divisor(count, over + under) > over.min(under)
-    })?;
+    let (course, number) =
+        case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| !course.fabric.holds())?;
     let (better, other) = nearest_odd(case);
     Some(
         Finding::new(
@@ -52,16 +47,6 @@ fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
         .remedy("staves.count", better.to_string())
         .remedy("staves.count", other.to_string()),
     )
-}
-
-fn floats(weave: WeaveKind) -> (u32, u32) {
-    match weave {
-        WeaveKind::Plain => (1, 1),
-    }
-}
-
-fn common_divisor(a: u32, b: u32) -> u32 {
-    if b == 0 { a } else { common_divisor(b, a % b) }
 }
 
 /// The odd counts on either side, the one nearer to the wanted gap first.

@@ -14,10 +14,12 @@ mod read;
 mod section;
 mod text;
 mod wall;
+mod weave;
 
 pub use model::*;
 pub use problem::Problem;
 pub use read::read;
+pub use weave::*;
 
 /// A commented pattern to start from; it reads without problems.
 pub const STARTER: &str = include_str!("starter.toml");

@@ -4,10 +4,9 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::keys;
-use super::model::{
-    CoursePattern, Form, MouldPattern, OvalSide, StavesPattern, TaperPattern, Until, WeaveKind, WeavePattern,
-};
+use super::model::{Form, MouldPattern, OvalSide, StavesPattern, TaperPattern};
 use super::section::{PLACE, Section, type_name};
+use super::weave::{CoursePattern, Until, WeaveKind, WeavePattern};
 use crate::measure::Length;
 use crate::stock::Kind;
 
@@ -52,6 +51,7 @@ pub(super) fn staves(file: &Section) -> StavesPattern {
         length: section.length("length"),
         spares: section.count("spares", 0..=999),
         oval_side: section.word("oval", &[("out", OvalSide::Out), ("in", OvalSide::In)]),
+        colours: Vec::new(),
     }
 }
 
@@ -80,7 +80,7 @@ pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePatter
     let list = section.list("courses", MOST_COURSES).unwrap_or_default();
     let top = mould.and_then(mould_height);
     let courses: Vec<CoursePattern> = list.iter().filter_map(|entry| course(&section, entry, top)).collect();
-    WeavePattern { courses, shrink: section.share("shrink", 0.0..=0.3) }
+    WeavePattern { courses, shrink: section.share("shrink", 0.0..=0.3), ..WeavePattern::default() }
 }
 
 fn mould_height(mould: &MouldPattern) -> Option<Length> {
@@ -121,7 +121,7 @@ fn course(weave: &Section, entry: &Spanned<DeValue<'_>>, top: Option<Length>) ->
             None
         }
     };
-    Some(CoursePattern { weave: kind.unwrap_or(WeaveKind::Plain), weaver: weaver?, until: until?, packing })
+    Some(CoursePattern { packing, ..CoursePattern::new(kind.unwrap_or(WeaveKind::Plain), weaver?, until?) })
 }
 
 fn until(section: &Section, top: Option<Length>) -> Option<Until> {

@@ -3,6 +3,7 @@
 mod built_in;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use serde::{Deserialize, Serialize, Serializer};
 
@@ -106,7 +107,7 @@ pub struct Material {
     /// Share of its width that it loses from soaked to dry.
     pub shrink: f64,
     /// Where each figure comes from, by the name of the figure.
-    pub sources: BTreeMap<String, String>,
+    pub sources: Arc<BTreeMap<String, String>>,
 }
 
 impl Material {

@@ -63,7 +63,7 @@ impl Fabric {
     /// The crossing of a row (from 0 at the bottom) and a stave (from 0).
     pub fn cell(&self, row: u32, stave: u32) -> Cell {
         let count = self.count.max(1);
-        let place = (stave + count - self.start % count) % count;
+        let place = self.place(stave);
         match &self.passing {
             Passing::Repeat { rule, follow } => {
                 let shift = follow.shift(row, count, *rule);
@@ -86,6 +86,36 @@ impl Fabric {
                 one_weaver(0, over.copied().unwrap_or(false))
             }
         }
+    }
+
+    /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
+    pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
+        let count = self.count.max(1);
+        let repeat = match &self.passing {
+            Passing::Repeat { rule, follow } => Some((*rule, follow.shift(row, count, *rule))),
+            _ => None,
+        };
+        let mut step = repeat.map_or(0, |(rule, shift)| shift.rem_euclid(i64::from(rule.repeat())) as u32);
+        (0..count).map(move |place| match repeat {
+            Some((rule, _)) => {
+                let over = step < rule.over();
+                step = if step + 1 < rule.repeat() { step + 1 } else { 0 };
+                over
+            }
+            None => self.is_over(row, self.stave(place)),
+        })
+    }
+
+    /// The stave (from 0) at a place (from 0) of a row.
+    pub const fn stave(&self, place: u32) -> u32 {
+        let count = if self.count == 0 { 1 } else { self.count };
+        (place + self.start % count) % count
+    }
+
+    /// The place (from 0) of a stave (from 0) in each row.
+    pub const fn place(&self, stave: u32) -> u32 {
+        let count = if self.count == 0 { 1 } else { self.count };
+        (stave + count - self.start % count) % count
     }
 
     /// Whether a weaver is seen from outside.

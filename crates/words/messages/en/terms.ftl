@@ -56,6 +56,17 @@ stage-handled = Handle on
 stage-finished = Finished
 
 weave-plain = plain weave
+weave-twill = twill
+weave-reversed-twill = reversed twill
+weave-chase = chased plain weave
+weave-chase-twill = chased twill
+weave-slew = slewing
+weave-pairing = pairing
+weave-wale-3 = three-rod wale
+weave-wale-4 = four-rod wale
+weave-wale-5 = five-rod wale
+weave-skip-one = plain weave that skips one a round
+weave-drawn = weave drawn by hand
 
 ear-material-brass = sheet brass
 ear-material-oak = oak

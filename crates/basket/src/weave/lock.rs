@@ -1,0 +1,52 @@
+//! Whether a weave holds: whether each stave is crossed on both sides as rows go by.
+
+use crate::weave::fabric::{Fabric, Follow, Passing};
+
+impl Fabric {
+    /// Whether each stave is crossed on both sides as rows go by, however many rows there are.
+    ///
+    /// One weaver in a spiral follows the rule of [`Rule::holds`](crate::weave::Rule::holds); a twined
+    /// row holds by itself; all others are read off their cells.
+    pub fn holds(&self) -> bool {
+        match &self.passing {
+            Passing::Twined { .. } => true,
+            Passing::SkipOne => self.count > 1,
+            Passing::Repeat { rule, follow: Follow::Spiral } => rule.holds(self.count),
+            _ => {
+                let places = self.count.min(self.width());
+                (0..places).all(|place| self.is_crossed(self.stave(place)))
+            }
+        }
+    }
+
+    /// Whether a stave (from 0) is crossed on both sides as rows go by.
+    pub fn is_crossed(&self, stave: u32) -> bool {
+        let rows = self.rows_to_repeat();
+        let over = (0..rows).filter(|&row| self.is_over(row, stave)).count() as u32;
+        matches!(self.passing, Passing::Twined { .. }) || (0 < over && over < rows)
+    }
+
+    /// Places after which a row repeats.
+    pub(super) fn width(&self) -> u32 {
+        match &self.passing {
+            Passing::Repeat { rule, .. } => rule.repeat(),
+            Passing::SkipOne => self.count,
+            Passing::Twined { weavers, .. } => *weavers,
+            Passing::Drawn(rows) => rows.first().map_or(1, Vec::len) as u32,
+        }
+    }
+
+    /// Rows after which the weave repeats upward.
+    pub(super) fn rows_to_repeat(&self) -> u32 {
+        match &self.passing {
+            Passing::Repeat { rule, follow } => match *follow {
+                Follow::Spiral | Follow::RowByRow(_) => rule.repeat(),
+                Follow::Chase(weavers) => rule.repeat() * weavers.max(1),
+                Follow::Reversed(band) => 2 * band.max(1),
+            },
+            Passing::SkipOne => self.count.saturating_add(1),
+            Passing::Twined { weavers, .. } => *weavers,
+            Passing::Drawn(rows) => rows.len().max(1) as u32,
+        }
+    }
+}
