@@ -6,6 +6,8 @@
 
 use serde::Serialize;
 
+use crate::pattern::Lean;
+
 /// Width of a stave and its gap in rows, where nothing better is known: a 1/4 in stave, a gap of
 /// 1/16 in and rows of 3 mm (common practice on moulds).
 pub const USUAL_PROPORTION: f64 = 2.6;
@@ -58,6 +60,14 @@ pub struct Sighting {
 impl Sighting {
     const fn still(look: Look, repeat: Option<u32>) -> Self {
         Self { look, slope: 0.0, repeat }
+    }
+
+    /// To which side a spiral climbs, seen from outside.
+    ///
+    /// On the mould, base up, staves are numbered to the right; so with the base down numbers rise to the
+    /// left.
+    pub fn lean(&self) -> Option<Lean> {
+        (self.look == Look::Spiral).then_some(if self.slope > 0.0 { Lean::Left } else { Lean::Right })
     }
 
     /// How often a line goes round so many staves in so many rows.

@@ -158,28 +158,7 @@ sheet-card-more-joins = More joins: see the handout.
 
 sheet-print-full-size = Print at 100 % (actual size, no fitting to the page).
 sheet-measure-first = Measure the bars below before you cut.
-sheet-templates-note = All pieces are drawn at true size. Measure the bars at the foot of the page with a rule. If one is off, print again at the scale given there. Where a piece runs over several parts, lay the parts over each other so that the crosses meet, and tape them.
+sheet-templates-note = All pieces are drawn at true size. Measure the bars at the foot of the page with a rule. If one is off, print again at the scale given there.
 sheet-bar-measures = If the 100 mm bar measures
 sheet-print-at = print at
-sheet-template-base-disc = Base
-sheet-template-stave = Stave
-sheet-template-spacing-base = Spacing strip for the base
-sheet-template-spacing-rim = Spacing strip for the rim
-sheet-template-scarf-outer = Scarf of the outer hoop
-sheet-template-scarf-inner = Scarf of the inner hoop
-sheet-template-drilling = Drilling
-sheet-template-ear = Ear
-sheet-template-part = { $name }, part { $part } of { $parts }
-
-# Drawings: captions and what they show for those who cannot see them
-
-sheet-caption-view = { $title }
-sheet-caption-section = Section through the finished basket
-sheet-caption-base-plan = Base from above, with the number of each stave
-sheet-caption-taper-chart = Width of a stave on its way up: the taper to shave beside the ideal
-sheet-alt-view = The finished basket { $title } from the side: { $staves } staves, { $rows } rows.
-sheet-alt-section = Section through { $title }: { $across } across the rim, { $height } high, base { $base }.
-sheet-alt-base-plan = Round base { $base } across with { $staves } numbered stave places.
-sheet-alt-taper-chart = Chart of stave width against the way up: { $foot } at the foot, { $width } from { $from } above the mould’s foot.
-sheet-alt-template = Template at true size: { $name }.
-sheet-alt-check-bars = Two bars to check the printer: one of 100 mm, one of 4 in.
+sheet-tiled = In { $parts } parts: lay them over each other so that the crosses meet, letter on letter.

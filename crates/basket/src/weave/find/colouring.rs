@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use super::{Wanted, ways};
-use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::fabric::{Fabric, Follow, Passing};
 use crate::weave::look::Look;
+use crate::weave::rule::Rule;
 
 /// Most colours that are searched for.
 pub const MOST_COLOURS: u8 = 3;
@@ -60,7 +61,7 @@ impl Colouring {
                 every: Some(BANDS / u32::from(colours)),
             });
         }
-        if weavers == 1 && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours)) {
+        if is_plain(fabric) && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours)) {
             all.push(Self { weavers: vec![0], staves: (0..colours).collect(), every: None });
         }
         let twined = matches!(fabric.passing, Passing::Twined { .. });
@@ -78,6 +79,10 @@ impl Colouring {
     pub(super) fn work(&self) -> f64 {
         f64::from(self.staves.iter().max().copied().unwrap_or(0).min(1)) * 1.5
     }
+}
+
+fn is_plain(fabric: &Fabric) -> bool {
+    matches!(&fabric.passing, Passing::Repeat { rule: Rule::PLAIN, follow: Follow::Spiral })
 }
 
 /// All ways to give so many colours to weavers; colours are numbered as they come.
