@@ -12,6 +12,7 @@ mod rule;
 mod seen;
 mod strands;
 pub mod take_up;
+mod verdict;
 
 use serde::Serialize;
 
@@ -24,6 +25,7 @@ pub use fabric::{Cell, Fabric, Follow, Passing};
 pub use rule::Rule;
 pub use seen::{Face, Seen};
 pub use strands::{RowsOf, Strand, WeaverAmount};
+pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Mend, Verdict};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -100,6 +102,8 @@ pub struct Course {
     pub strands: u32,
     /// Where strands are joined, in weaving order.
     pub joins: Vec<Join>,
+    /// Whether it runs on this count, and what would mend it.
+    pub verdict: Verdict,
     /// What is seen at each of its crossings.
     #[serde(skip)]
     pub fabric: Fabric,
