@@ -122,7 +122,9 @@ fn base(basket: &Basket) -> Cut {
 fn plug(basket: &Basket) -> Cut {
     let base = &basket.base;
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter).length(base.thickness)
+    let mut cut = Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter);
+    cut.length = Some(base.thickness);
+    cut
 }
 
 fn staves(pattern: &Pattern, basket: &Basket) -> Cut {

@@ -1,6 +1,6 @@
 //! Does the weave run on this count, and does it fill the mould?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
 use crate::message::Value;
@@ -32,8 +32,8 @@ fn key(number: u32, what: &str) -> String {
 
 fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
     let count = case.basket.staves.count;
-    let (course, number) =
-        case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| !course.fabric.holds())?;
+    let mut courses = case.basket.weave.courses.iter().zip(1_u32..);
+    let (course, number) = courses.find(|(course, _)| !course.fabric.holds())?;
     let (better, other) = nearest_odd(case);
     Some(
         Finding::new(
@@ -91,7 +91,7 @@ fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
     let arc = case.basket.mould.arc;
     let bare = arc - case.basket.rim.along - case.rim_width();
     let limit = arc * BARE_SHARE;
-    (bare > limit).then(|| {
+    bare.exceeds(limit).then(|| {
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
             .arg("rows", case.basket.weave.rows)
@@ -105,7 +105,7 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     // The upper half of the hoops may stand above the mould: they still clamp (common practice).
     let limit = arc + width / 2.0;
     let rim_top = case.basket.rim.along + width;
-    (rim_top > limit).then(|| {
+    rim_top.exceeds(limit).then(|| {
         let grade = if case.basket.weave.top_along > arc { Grade::Stop } else { Grade::Care };
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)

@@ -1,5 +1,6 @@
 //! Weaving the body, letting it dry, packing it.
 
+use super::build::count;
 use super::{Stage, Step, time};
 use crate::assemble::Basket;
 use crate::message::{Message, Value};
@@ -80,9 +81,7 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
     let minutes = length.to_metres() * time::WEAVE_METRE + joins.len() as f64 * time::JOIN;
     let materials: Vec<_> = courses().map(|(course, _)| &course.weaver).collect();
     step.say_if(!joins.is_empty(), || {
-        Message::new("step-joins-text-where")
-            .with("joins", Value::Count(joins.len() as i64))
-            .with("places", places(&joins))
+        Message::new("step-joins-text-where").with("joins", count(joins.len())).with("places", places(&joins))
     })
     .say_if(!joins.is_empty(), || Message::new("step-joins-text-how"))
     .soak(materials)

@@ -1,6 +1,7 @@
 //! From a course as written to what its weavers do.
 
 use crate::pattern::{CoursePattern, Lean, Way, WeaveKind};
+use crate::weave::drawn::Drawn;
 use crate::weave::fabric::{Fabric, Follow, Passing};
 use crate::weave::rule::Rule;
 
@@ -39,16 +40,20 @@ impl CoursePattern {
             WeaveKind::Pairing | WeaveKind::Wale(_) => {
                 Passing::Twined { weavers: self.weavers(), step_up: level }
             }
-            WeaveKind::Drawn => {
-                Passing::Drawn(self.chart.as_ref().map(|chart| chart.rows().to_vec()).unwrap_or_default())
-            }
+            WeaveKind::Drawn => Passing::Drawn(self.chart.as_ref().map(from_right).unwrap_or_default()),
         }
     }
 
-    /// Rows that begin level move one stave a row, to the side to which the twill is to lean.
+    /// Rows that begin level move one stave a row, to the side to which the twill is to lean: numbers rise
+    /// to the left on a basket that stands on its base.
     fn repeat(&self, rule: Rule, level: bool) -> Passing {
-        let step = if self.lean == Some(Lean::Left) { -1 } else { 1 };
+        let step = if self.lean == Some(Lean::Left) { 1 } else { -1 };
         let follow = if level { Follow::RowByRow(step) } else { Follow::Spiral };
         Passing::Repeat { rule, follow }
     }
+}
+
+/// Rows of a drawing in the order of the staves, which are numbered to the left.
+fn from_right(drawn: &Drawn) -> Vec<Vec<bool>> {
+    drawn.rows().iter().map(|row| row.iter().rev().copied().collect()).collect()
 }

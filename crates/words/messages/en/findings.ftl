@@ -15,9 +15,9 @@ finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stand
     .why = The staves bridge that distance free, and each bends where it likes.
     .remedy = Make the base larger.
 
-finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Half the depth of the groove is { $limit }.
-    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose.
-    .remedy = Choose a wood that moves less, or cut a deeper groove. Do not glue the feet.
+finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
+    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose. Do not glue the feet.
+    .remedy = Choose a wood that moves less, or cut a deeper groove.
 
 finding-groove-too-narrow = The groove is { $measured } wide, but { $stock } is { $limit } thick.
     .why = The staves do not go in.
@@ -57,7 +57,7 @@ finding-gap-too-wide = The gap between staves is { $measured } here. It should n
 
 finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
     .why = The outer fibres crack at the bend, where it shows most and matters most.
-    .remedy = Use thinner stock, or thin the staves at the bend.
+    .remedy = Use thinner stock, or a thicker base, which makes the bend rounder; or thin the staves at the bend.
 
 finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
     .why = A stave that ends below the top of the rim is not held by it.
@@ -156,18 +156,18 @@ finding-ear-too-wide = The ears are { $measured } wide on staves { $stave } wide
     .why = A tail wider than { $tail } does not go down beside its stave without pushing the neighbours aside.
     .remedy = Make the ears narrower, or narrow their tails.
 
-finding-handle-fouls-rim = The end of the handle clears the rim by { $measured }. It needs { $limit }.
+finding-handle-fouls-rim = Between the end of the handle and the rim there is { $measured } of room as it swings. It needs { $limit }.
     .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.
     .remedy = Put the rivet hole higher in the ear.
 
-finding-handle-cannot-fold = The handle comes to rest on the rim, { $measured } above level.
-    .why = It rises { $rise }, less than the rim reaches out, so it stands up in the way of a lid, a cloth and the next basket of a nest.
-    .remedy = Give the handle a higher rise, so that it passes outside the rim.
+finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $measured } above level. Up to { $limit } does no harm.
+    .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
+    .remedy = Put the rivet hole higher in the ear.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
     .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.
     .remedy = Place the ears so that they face each other.
 
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
-    .why = There is not enough metal to form a head, and the handle comes off.
-    .remedy = Use a longer rivet.
+    .why = Without enough metal the head is small, and the handle works itself off.
+    .remedy = Use a longer rivet, or thin what it goes through.

@@ -126,7 +126,8 @@ step-handle-text-on-rim = Let down, the handle rests on the rim.
 step-off = Take it off the mould, plug and sand
 step-off-text-lift = Take out the screw and lift the basket off, turning it a little to and fro. Never pull by the handle.
 step-off-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
-step-off-text-sand = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
+step-off-text-sand = Cut the plug flush. Sand the base and the rim with the grain. Trim hairs.
+step-off-text-sand-handle = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
 
 step-finish = Finish and check
 step-finish-text-none = The basket is left bare. Brush the dust off.

@@ -1,0 +1,106 @@
+//! The drawings on the sheets, and the pieces to be printed at true size.
+
+use basket::{Basket, Length};
+use drawings::{At, Drawing};
+use serde::Serialize;
+use words::Words;
+
+use crate::paper::Paper;
+use crate::scribe::Scribe;
+
+/// Width that neighbouring tiles share.
+const OVERLAP: Length = Length::mm(15.0);
+/// Height that a piece leaves free on its page for its heading and note.
+const HEADING: Length = Length::mm(24.0);
+
+/// A drawing as a template sees it.
+#[derive(Serialize)]
+pub(crate) struct Figure {
+    pub(crate) name: String,
+    pub(crate) file: String,
+    width_mm: f64,
+    height_mm: f64,
+    alt: String,
+    caption: String,
+    #[serde(skip)]
+    pub(crate) svg: String,
+}
+
+impl Figure {
+    fn of(drawing: &Drawing) -> Self {
+        Self {
+            name: drawing.name.clone(),
+            file: format!("{}.svg", drawing.name),
+            width_mm: drawing.width(),
+            height_mm: drawing.height(),
+            alt: drawing.description.clone(),
+            caption: drawing.title.clone(),
+            svg: drawing.to_svg(),
+        }
+    }
+}
+
+/// One piece on the sheet of templates: its drawings, by name, in the order of its parts.
+#[derive(Serialize)]
+pub(crate) struct Piece {
+    name: String,
+    note: String,
+    parts: Vec<String>,
+}
+
+/// The drawings that every packet shows, by the names under which the templates ask for them.
+fn plates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let named = |name: &str, drawing: Drawing| Drawing { name: name.to_owned(), ..drawing };
+    vec![
+        named("view", drawings::view(basket, words)),
+        named("section", drawings::section(basket, words)),
+        named("base-plan", drawings::base_plan(basket, words)),
+        named("taper-chart", drawings::taper_chart(basket, words)),
+        named("check-bars", drawings::check_bars(words)),
+    ]
+}
+
+/// The pieces that are printed at true size.
+fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let mut templates = vec![
+        drawings::base_disc(basket, words),
+        drawings::spacing_strip(basket, words, At::Base),
+        drawings::stave_template(basket, words),
+        drawings::spacing_strip(basket, words, At::Rim),
+        drawings::scarf_template(basket, words),
+        drawings::drilling_template(basket, words),
+    ];
+    templates.extend(drawings::ear_template(basket, words));
+    templates
+}
+
+pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {
+    let mut figures: Vec<_> = plates(basket, scribe.words).iter().map(Figure::of).collect();
+    let (width, height) = paper.template_room();
+    let mut pieces = Vec::new();
+    for template in templates(basket, scribe.words) {
+        let tiles = drawings::tiles(&template, width, height - HEADING, OVERLAP);
+        let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
+        pieces.push(Piece {
+            name: template.title,
+            note: if parts.len() > 1 { scribe.text("tiled", &[("parts", Piece::count(&parts))]) } else { String::new() },
+            parts: parts.iter().map(|part| part.name.clone()).collect(),
+        });
+        figures.extend(parts);
+    }
+    (figures, pieces)
+}
+
+impl Piece {
+    fn count(parts: &[Figure]) -> basket::message::Value {
+        basket::message::Value::Count(parts.len() as i64)
+    }
+}
+
+pub(crate) fn section_svg(basket: &Basket, words: &Words) -> String {
+    drawings::section(basket, words).to_svg()
+}
+
+pub(crate) fn base_svg(basket: &Basket, words: &Words) -> String {
+    drawings::base_plan(basket, words).to_svg()
+}
