@@ -168,9 +168,8 @@ fn look(weavers: &Sights, colouring: &Colouring, wanted: &Wanted) -> Sighting {
 }
 
 fn is_wanted(wanted: &Wanted, seen: &Sighting) -> bool {
-    let leans =
-        seen.look != Look::Spiral || wanted.to_higher.is_none_or(|higher| higher == (seen.slope > 0.0));
-    seen.look == wanted.look && leans
+    let leans = |lean| seen.look != Look::Spiral || seen.lean() == Some(lean);
+    seen.look == wanted.look && wanted.lean.is_none_or(leans)
 }
 
 /// None if its turns are far from what is wanted.
@@ -187,127 +186,6 @@ fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sig
     let distance = f64::from(count.abs_diff(wanted.near));
     let penalty = distance + TURN * off + loose + ways::work(&fabric.passing) + colouring.work();
     Some(Proposal { count, fabric, colouring: colouring.clone(), sighting, turns, float, penalty })
-}
-
-/// The longest way, in staves, that a weaver goes without changing sides.
-    pub float: u32,
-    /// By how much it falls short: staves off the wanted count and what weighs as much.
-    pub penalty: f64,
-}
-
-impl Proposal {
-    /// Whether the look is seen on the whole round.
-    fn is_seen(&self, wanted: &Wanted) -> bool {
-        look(&weavers_seen(&self.fabric, self.count), &self.colouring, wanted) == self.sighting
-    }
-
-    /// The colour seen outside at a crossing of a row and a stave, both from 0.
-    pub fn colour(&self, row: u32, stave: u32) -> u8 {
-        self.colouring.seen(row, stave, self.fabric.cell(row, stave).outside)
-    }
-}
-
-/// All that is proposed, best first, at most `most`.
-pub fn find(wanted: &Wanted, most: usize) -> Vec<Proposal> {
-    let mut all: Vec<Proposal> =
-        ways::all().into_iter().flat_map(|passing| of_way(wanted, &passing)).collect();
-    all.sort_by(|a, b| a.penalty.total_cmp(&b.penalty));
-    let mut best: Vec<Proposal> = Vec::new();
-    for proposal in all {
-        if best.len() >= most {
-            break;
-        }
-        if is_new(&best, &proposal) && proposal.fabric.holds() && proposal.is_seen(wanted) {
-            best.push(proposal);
-        }
-    }
-    best
-}
-
-/// Whether neither the same weave nor enough of its family stand already.
-fn is_new(best: &[Proposal], new: &Proposal) -> bool {
-    let family = ways::family(&new.fabric.passing);
-    let kin = best.iter().filter(|old| ways::family(&old.fabric.passing) == family).count();
-    kin < OF_A_FAMILY && best.iter().all(|old| old.fabric.passing != new.fabric.passing)
-}
-
-/// What a way to weave gives on all counts. Counts that leave the same remainder look alike, so that one
-/// of them is woven for all; each proposal that is kept is woven again on its own count.
-fn of_way(wanted: &Wanted, passing: &Passing) -> Vec<Proposal> {
-    let repeat = ways::repeat(passing);
-    let colours = u32::from(wanted.colours.clamp(1, MOST_COLOURS));
-    let counts = wanted.counts.clone().filter(|count| (3..=MOST_STAVES).contains(count));
-    let mut classes: BTreeMap<(u32, bool), Vec<u32>> = BTreeMap::new();
-    for count in counts.filter(|&count| ways::fits(passing, count)) {
-        classes.entry((count % repeat, count.is_multiple_of(colours))).or_default().push(count);
-    }
-    classes.into_values().flat_map(|counts| of_class(wanted, passing, &counts)).collect()
-}
-
-/// What a way gives on counts that look alike.
-fn of_class(wanted: &Wanted, passing: &Passing, counts: &[u32]) -> Vec<Proposal> {
-    let Some(&first) = counts.first() else { return Vec::new() };
-    let step = ways::repeat(passing) * u32::from(wanted.colours.clamp(1, MOST_COLOURS));
-    let wide = first + step * STAVES_READ.saturating_sub(first).div_ceil(step);
-    let seen = weavers_seen(&fabric(passing, wide), STAVES_READ);
-    let mut all = Vec::new();
-    for colouring in Colouring::all(&fabric(passing, first), wanted) {
-        let sighting = look(&seen, &colouring, wanted);
-        if is_wanted(wanted, &sighting) {
-            let fabrics = counts.iter().map(|&count| fabric(passing, count));
-            all.extend(fabrics.filter_map(|fabric| propose(wanted, fabric, &colouring, sighting)));
-        }
-    }
-    all
-}
-
-fn fabric(passing: &Passing, count: u32) -> Fabric {
-    Fabric { passing: passing.clone(), count, start: 0 }
-}
-
-/// The weavers seen outside on the first staves.
-fn weavers_seen(fabric: &Fabric, staves: u32) -> Sights {
-    Sights::of(ROWS_READ, staves, |row, stave| {
-        fabric.cell(row, stave).outside.map_or(colouring::STAVE, |weaver| weaver as u8)
-    })
-}
-
-fn look(weavers: &Sights, colouring: &Colouring, wanted: &Wanted) -> Sighting {
-    weavers
-        .map(|row, stave, cell| colouring.seen(row, stave, colouring::weaver(cell)))
-        .read(wanted.proportion)
-}
-
-fn is_wanted(wanted: &Wanted, seen: &Sighting) -> bool {
-    let leans =
-        seen.look != Look::Spiral || wanted.to_higher.is_none_or(|higher| higher == (seen.slope > 0.0));
-    seen.look == wanted.look && leans
-}
-
-/// None if its turns are far from what is wanted.
-fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sighting) -> Option<Proposal> {
-    let (count, float) = (fabric.count, float(&fabric));
-    let turns = sighting.turns(count, wanted.rows);
-    let off =
-        wanted.turns.filter(|_| wanted.look == Look::Spiral).map_or(0.0, |wanted| (turns - wanted).abs());
-    if off > wanted.turns.unwrap_or(f64::INFINITY) * OFF {
-        return None;
-    }
-    // A float over more than three staves catches on things and lets the staves wander.
-    let loose = 2.0 * f64::from(float.saturating_sub(3));
-    let distance = f64::from(count.abs_diff(wanted.near));
-    let penalty = distance + TURN * off + loose + ways::work(&fabric.passing) + colouring.work();
-    Some(Proposal { count, fabric, colouring: colouring.clone(), sighting, turns, float, penalty })
-}
-
-/// Whether each stave is crossed on both sides, found by weaving.
-pub fn holds(fabric: &Fabric) -> bool {
-    (0..fabric.count).all(|stave| {
-        let crossed =
-            |side: fn(&Fabric, u32, u32) -> bool| (0..ROWS_HELD).any(|row| side(fabric, row, stave));
-        crossed(|fabric, row, stave| fabric.cell(row, stave).outside.is_some())
-            && crossed(|fabric, row, stave| fabric.cell(row, stave).inside.is_some())
-    })
 }
 
 /// The longest way, in staves, that a weaver goes without changing sides.

@@ -46,7 +46,8 @@ pub enum Diagonal {
     Stacks,
     /// Each row lies opposite to the one below: no diagonal.
     Alternates,
-    /// It climbs so many staves a row to the right; to the left where the number is negative.
+    /// It climbs by so many staves a row toward higher stave numbers, which is to the left on a basket
+    /// that stands on its base; toward lower ones where the number is negative.
     Climbs(i32),
     /// It turns back after each band of rows.
     Turns,
@@ -75,10 +76,10 @@ pub enum Mend {
 }
 
 impl Diagonal {
-    /// From the staves to the right by which each row is set off from the one below.
-    fn of(right: i64, repeat: u32) -> Self {
+    /// From the staves by which each row is set off from the one below.
+    fn of(on: i64, repeat: u32) -> Self {
         let repeat = i64::from(repeat.max(1));
-        let step = right.rem_euclid(repeat);
+        let step = on.rem_euclid(repeat);
         if step == 0 {
             Self::Stacks
         } else if 2 * step == repeat {
@@ -90,11 +91,11 @@ impl Diagonal {
         }
     }
 
-    /// The side to which it climbs.
+    /// The side to which it climbs, seen from outside on a basket that stands on its base.
     pub const fn lean(self) -> Option<Lean> {
         match self {
-            Self::Climbs(step) if step < 0 => Some(Lean::Left),
-            Self::Climbs(_) => Some(Lean::Right),
+            Self::Climbs(step) if step < 0 => Some(Lean::Right),
+            Self::Climbs(_) => Some(Lean::Left),
             _ => None,
         }
     }
@@ -129,7 +130,7 @@ impl Fabric {
             Passing::Repeat { rule, follow: Follow::Chase(weavers) } => {
                 chase_is_even(self.count, *weavers, *rule)
             }
-            Passing::Drawn(_) => self.count.is_multiple_of(self.width().max(1)),
+            Passing::Drawn(_) => self.count.is_multiple_of(self.repeat().max(1)),
             _ => true,
         }
     }
@@ -163,7 +164,7 @@ impl Fabric {
         }
         let seen = rows.min(self.rows_to_repeat().saturating_mul(2));
         let column = |place| longest((0..seen).map(|row| self.is_over(row, self.stave(place))));
-        let float = (0..self.count.min(self.width())).map(column).max().unwrap_or(0);
+        let float = (0..self.count.min(self.repeat())).map(column).max().unwrap_or(0);
         // A stave that never changes sides lies so for all rows.
         if float == seen { rows } else { float }
     }

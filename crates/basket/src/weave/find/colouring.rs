@@ -61,7 +61,8 @@ impl Colouring {
                 every: Some(BANDS / u32::from(colours)),
             });
         }
-        if is_plain(fabric) && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours)) {
+        if is_plain(fabric) && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours))
+        {
             all.push(Self { weavers: vec![0], staves: (0..colours).collect(), every: None });
         }
         let twined = matches!(fabric.passing, Passing::Twined { .. });
