@@ -93,7 +93,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
             rim: rim_stocks.0.width,
             weaver: thickest(courses),
             ears: pattern.ears.is_some(),
-            holds: &|count| courses.iter().all(|course| course.fabric(count).holds()),
+            holds: &|count| courses.iter().all(|course| course.runs_on(count)),
         },
         &mut choices,
     );

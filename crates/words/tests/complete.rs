@@ -21,6 +21,7 @@ const PREFIXES: &[&str] = &[
     "finish-",
     "grade-",
     "kind-",
+    "lean-",
     "lashing-style-",
     "oval-side-",
     "part-",
@@ -29,6 +30,8 @@ const PREFIXES: &[&str] = &[
     "step-",
     "tool-",
     "weave-count-",
+    "weave-mend-",
+    "weave-row-",
 ];
 
 fn readers() -> impl Iterator<Item = Words> {

@@ -3,6 +3,8 @@
 //! A pattern is a TOML file. [`read`] turns its text into a [`Pattern`] or lists everything that is
 //! wrong with it, each with its place in the text and how to mend it.
 
+mod colours;
+mod course;
 mod edge;
 mod fittings;
 mod form;

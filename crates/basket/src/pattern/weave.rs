@@ -177,6 +177,17 @@ pub enum Lean {
     Right,
 }
 
+impl Lean {
+    /// The other side.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Left => Self::Right,
+            Self::Right => Self::Left,
+        }
+    }
+}
+
 /// Where a course ends.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Until {

@@ -164,6 +164,7 @@ impl Loom<'_> {
             joins,
             weaver: laid.pattern.weaver.clone(),
             weavers,
+            verdict: laid.pattern.verdict(fabric.count, laid.rows),
             fabric,
         }
     }
@@ -187,7 +188,7 @@ impl Fabric {
         }
     }
 
-    const fn begins_anew(&self) -> bool {
+    pub(super) const fn begins_anew(&self) -> bool {
         matches!(
             self.passing,
             Passing::Repeat { follow: Follow::RowByRow(_) | Follow::Reversed(_), .. } | Passing::Drawn(_)

@@ -162,7 +162,7 @@ impl Follow {
 
 /// By how much each chasing weaver is set off from the one before it: the step that makes all rows
 /// follow alike, `m c ≡ n (mod k)`, where there is one (not zero if it can be helped), else one.
-fn chase_step(count: u32, weavers: u32, rule: Rule) -> u32 {
+pub fn chase_step(count: u32, weavers: u32, rule: Rule) -> u32 {
     let repeat = rule.repeat();
     (1..=repeat).find(|step| (weavers.wrapping_mul(*step) % repeat) == count % repeat).unwrap_or(1) % repeat
 }

@@ -13,7 +13,7 @@ impl Fabric {
             Passing::SkipOne => self.count > 1,
             Passing::Repeat { rule, follow: Follow::Spiral } => rule.holds(self.count),
             _ => {
-                let places = self.count.min(self.width());
+                let places = self.count.min(self.repeat());
                 (0..places).all(|place| self.is_crossed(self.stave(place)))
             }
         }
@@ -27,7 +27,7 @@ impl Fabric {
     }
 
     /// Places after which a row repeats.
-    pub(super) fn width(&self) -> u32 {
+    pub fn repeat(&self) -> u32 {
         match &self.passing {
             Passing::Repeat { rule, .. } => rule.repeat(),
             Passing::SkipOne => self.count,

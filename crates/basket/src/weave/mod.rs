@@ -6,14 +6,17 @@ pub mod defaults;
 pub mod drawn;
 pub mod fabric;
 pub mod find;
+mod instructions;
 pub mod joins;
 pub mod layout;
 mod lock;
 pub mod look;
 mod rule;
 mod seen;
+mod sight;
 mod strands;
 pub mod take_up;
+mod verdict;
 
 use serde::Serialize;
 
@@ -23,9 +26,12 @@ use crate::pattern::{Way, WeaveKind};
 use crate::stock::{self, Material};
 pub use course::BAND;
 pub use fabric::{Cell, Fabric, Follow, Passing};
+pub use instructions::{Instruction, SENTENCES, instructions};
 pub use rule::Rule;
 pub use seen::{Face, Seen};
+pub use sight::CourseLook;
 pub use strands::{RowsOf, Strand, WeaverAmount};
+pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Mend, Verdict};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -102,6 +108,8 @@ pub struct Course {
     pub strands: u32,
     /// Where strands are joined, in weaving order.
     pub joins: Vec<Join>,
+    /// Whether it runs on this count, and what would mend it.
+    pub verdict: Verdict,
     /// What is seen at each of its crossings.
     #[serde(skip)]
     pub fabric: Fabric,
