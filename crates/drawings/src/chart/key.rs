@@ -45,7 +45,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     };
     let notes = std::iter::once(words.term(side));
     let courses =
-        plane.basket.weave.courses.iter().zip(1_u32..).map(|(course, number)| about(course, number, words));
+        plane.basket.weave.courses.iter().zip(1_u32..).filter(|(course, _)| course.rows > 0).map(|(course, number)| about(course, number, words));
     for text in notes.chain(courses) {
         let at = pen.line();
         drawing.label(Label::new(text, at).sized(Label::SMALL));

@@ -30,10 +30,11 @@ pub(super) fn rows(drawing: &mut Drawing, plane: &Plane<'_>) {
     let step = step(lowest, Label::SMALL * 1.1);
     let mut ticks = BezPath::new();
     for row in plane.rows().filter(|row| is_numbered(row.number, step)) {
-        let ((bottom, top), half) = (plane.heights(row), plane.girth(row.along) / 2.0);
+        let (bottom, top) = plane.heights(row);
         let y = f64::midpoint(bottom, top);
+        let half = plane.half_within((y - Label::SMALL / 2.0, y + Label::SMALL / 2.0));
         for side in [-1.0, 1.0] {
-            ticks.move_to((side * half, y));
+            ticks.move_to((side * plane.girth(row.along) / 2.0, y));
             ticks.line_to((side * (half + AWAY * 0.7), y));
             let label = Label::new(row.number.to_string(), (side * (half + AWAY), y)).sized(Label::SMALL);
             drawing.label(if side < 0.0 { label.end() } else { label });
@@ -75,7 +76,7 @@ pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
         let (bottom, top) = (plane.heights(first).0, plane.heights(last).1);
         let half = plane.girth(first.along) / 2.0;
         if number > 1 {
-            drawing.line((-half, bottom), (side, bottom), Line::Outline);
+            drawing.line((-half, bottom), (side, bottom), Line::Edge);
         }
         let brace = [(-1.2, 0.0), (0.0, 0.0), (0.0, 1.0), (-1.2, 1.0)];
         let inset = 0.3;

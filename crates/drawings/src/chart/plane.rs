@@ -94,6 +94,15 @@ impl<'a> Plane<'a> {
         Rect::from_points((from, bottom), (to, top))
     }
 
+    /// Half the width of the widest row between two heights on paper, the upper first.
+    pub(super) fn half_within(&self, (upper, lower): (f64, f64)) -> f64 {
+        let meets = |row: &&Row| {
+            let (bottom, top) = self.heights(row);
+            top < lower && bottom > upper
+        };
+        self.rows().filter(meets).map(|row| self.girth(row.along) / 2.0).fold(0.0, f64::max)
+    }
+
     /// Bottom of the weaving.
     pub(super) fn foot(&self) -> f64 {
         self.rows().next().map_or(0.0, |row| self.heights(row).0)
