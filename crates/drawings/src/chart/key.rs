@@ -44,8 +44,14 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         Face::Inside => "drawing-chart-to-right",
     };
     let notes = std::iter::once(words.term(side));
-    let courses =
-        plane.basket.weave.courses.iter().zip(1_u32..).filter(|(course, _)| course.rows > 0).map(|(course, number)| about(course, number, words));
+    let courses = plane
+        .basket
+        .weave
+        .courses
+        .iter()
+        .zip(1_u32..)
+        .filter(|(course, _)| course.rows > 0)
+        .map(|(course, number)| about(course, number, words));
     for text in notes.chain(courses) {
         let at = pen.line();
         drawing.label(Label::new(text, at).sized(Label::SMALL));

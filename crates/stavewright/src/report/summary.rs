@@ -94,7 +94,12 @@ fn gaps(staves: &Staves, words: &Words) -> String {
 /// The next best ways to stave the basket.
 fn others(staves: &Staves, words: &Words) -> Option<String> {
     let one = |candidate: &Candidate| {
-        format!("{} of {} (gap {} at the rim)", candidate.count, candidate.stock.name, words.fine(candidate.gap_rim))
+        format!(
+            "{} of {} (gap {} at the rim)",
+            candidate.count,
+            candidate.stock.name,
+            words.fine(candidate.gap_rim)
+        )
     };
     let others: Vec<_> = staves.candidates.iter().skip(1).take(2).map(one).collect();
     (!others.is_empty()).then(|| format!("next best: {}", others.join("; ")))
@@ -181,15 +186,23 @@ fn ears(ears: &Ears, words: &Words) -> String {
     let mut text = format!("{material}, at staves {} and {}, {placing}", first.stave, second.stave);
     if ears.off_opposite_rim.abs() > Length::mm(0.05) {
         let off = ears.off_opposite.to_degrees().abs();
-        let _ = write!(text, "; {off:.1}° off opposite, {} along the rim", words.fine(ears.off_opposite_rim.abs()));
+        let _ = write!(
+            text,
+            "; {off:.1}° off opposite, {} along the rim",
+            words.fine(ears.off_opposite_rim.abs())
+        );
     }
     text
 }
 
 fn handle(handle: &Handle, words: &Words) -> String {
     let fold = match handle.fold {
-        Fold::OnWall { below_level, .. } => format!("folds down to {:.0}° below level", below_level.to_degrees()),
-        Fold::OnRim { above_level } => format!("rests on the rim, {:.0}° above level", above_level.to_degrees()),
+        Fold::OnWall { below_level, .. } => {
+            format!("folds down to {:.0}° below level", below_level.to_degrees())
+        }
+        Fold::OnRim { above_level } => {
+            format!("rests on the rim, {:.0}° above level", above_level.to_degrees())
+        }
     };
     format!(
         "cut {}, rise {}, on rivets {} above the rim; {fold}",
