@@ -81,7 +81,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         &pattern.weave.courses
     };
     let laid = lay_out(courses, &mould);
-    let top = laid.last().map_or(Length::ZERO, |course| course.to());
+    let top = laid.last().map_or(Length::ZERO, weave::layout::Laid::to);
     let rim_stocks = rim::stocks(&pattern.rim, catalogue, &mut choices);
     let staves = Staves::solve(
         &pattern.staves,
@@ -99,7 +99,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     );
     let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &mould, &staves);
 
-    let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
+    let rim_radius = rim::middle_radius(&mould, top, &rim_stocks.0);
     let ears = pattern
         .ears
         .as_ref()

@@ -40,7 +40,7 @@ pub(crate) struct Margin {
 }
 
 /// Edges of a sheet of templates: header above; check bars, correction and page number below.
-pub(crate) const TEMPLATE_MARGIN: Margin = Margin { side: 10.0, top: 18.0, bottom: 38.0 };
+pub(crate) const TEMPLATE_MARGIN: Margin = Margin { side: 10.0, top: 24.0, bottom: 38.0 };
 
 impl Paper {
     /// Room for templates on a page.

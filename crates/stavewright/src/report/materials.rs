@@ -79,7 +79,7 @@ fn sources_of(catalogue: &Catalogue) -> String {
     let style = screen::HEADING;
     for material in &catalogue.materials {
         let _ = writeln!(said, "{style}{}{style:#}", material.name);
-        for (figure, source) in &material.sources {
+        for (figure, source) in material.sources.iter() {
             said.push_str(&source_line(figure, source));
         }
     }
