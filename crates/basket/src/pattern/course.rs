@@ -222,10 +222,6 @@ fn chart(section: &Section, kind: Option<WeaveKind>) -> Option<Drawn> {
                 r#"chart = ["X.X.", ".X.X"], as seen from outside, the uppermost row first"#,
             );
         }
-        (true, true, true) => {
-            let message = "`weave.courses` has both chart and chart-file".to_owned();
-            section.problem("chart-file", message, "keep one of them");
-        }
         (false, ..) if here || in_file => {
             let key = if here { "chart" } else { "chart-file" };
             let message = format!("`{}` belongs to a drawn weave", section.name(key));

@@ -83,7 +83,7 @@ impl Loom<'_> {
                 line.length += round.length;
                 straight += round.straight;
                 let along = line.along;
-                run.push(row, round.length, along);
+                run.push(row, round.length, round.straight, along);
             }
             weavers.push(joiner.join(run, of, &self.fabric));
         }

@@ -46,6 +46,8 @@ struct RunRow {
     from: Length,
     to: Length,
     along: Length,
+    /// Distance from stave to stave.
+    pitch: Length,
 }
 
 /// A place in a run: index of the row within the run, and place within the row.
@@ -57,9 +59,17 @@ impl<'a> Run<'a> {
         Self { material, laid, count: staves.count.max(1), weaver, rows: Vec::new() }
     }
 
-    pub(super) fn push(&mut self, row: u32, length: Length, along: Length) {
+    /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.
+    pub(super) fn push(&mut self, row: u32, length: Length, straight: Length, along: Length) {
         let from = self.rows.last().map_or(Length::ZERO, |row| row.to);
-        self.rows.push(RunRow { row, length, from, to: from + length, along });
+        self.rows.push(RunRow {
+            row,
+            length,
+            from,
+            to: from + length,
+            along,
+            pitch: straight / f64::from(self.count),
+        });
     }
 
     fn total(&self) -> Length {
@@ -263,7 +273,7 @@ impl Cutter<'_> {
 
     fn apart(&self, joiner: &Joiner, near: &[Placed], spot: Spot) -> f64 {
         let Some(line) = self.run.rows.get(spot.0) else { return 0.0 };
-        joiner.distance(near, line.along, self.fabric.stave(spot.1), self.run.step(spot.0))
+        joiner.distance(near, line.along, self.fabric.stave(spot.1), line.pitch)
     }
 
     fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {
