@@ -187,7 +187,6 @@ pub struct RimPattern {
 
 /// The filler that covers the stave tips between the hoops.
 #[derive(Clone, Debug, Default, PartialEq)]
-#[expect(clippy::large_enum_variant, reason = "there is one in a pattern")]
 pub enum FillerPattern {
     /// Left out: chosen.
     #[default]

@@ -141,10 +141,10 @@ impl<'a> Run<'a> {
 /// Joins the strands of all courses, and keeps the joins apart.
 pub(super) struct Joiner {
     count: u32,
-    /// Along the mould, and the place round as a share of a turn and a length.
     placed: Vec<Placed>,
 }
 
+/// Where a join is: along the mould, and at which stave (from 0).
 #[derive(Clone, Copy)]
 struct Placed {
     along: Length,
@@ -157,9 +157,9 @@ impl Joiner {
     }
 
     /// Cuts a run into strands.
-    pub(super) fn join(&mut self, run: Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
+    pub(super) fn join(&mut self, run: &Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
         let mut cutter =
-            Cutter { run: &run, fabric, colours: colours(&run), strands: Vec::new(), joins: Vec::new() };
+            Cutter { run, fabric, colours: colours(run), strands: Vec::new(), joins: Vec::new() };
         let length = run.total();
         if length > Length::ZERO {
             match run.laid.pattern.rows_follow() {

@@ -12,7 +12,7 @@ use crate::measure::Length;
 /// weaver is jammed and turns a quarter round.
 pub fn crossing(way: Length, thickness: Length) -> Length {
     let sine = thickness / way;
-    if !(sine > 0.0) {
+    if sine.is_nan() || sine <= 0.0 {
         return way;
     }
     if sine >= 1.0 {
