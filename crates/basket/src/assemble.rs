@@ -99,7 +99,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     );
     let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &mould, &staves);
 
-    let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
+    let rim_radius = rim::middle_radius(&mould, top, &rim_stocks.0);
     let ears = pattern
         .ears
         .as_ref()

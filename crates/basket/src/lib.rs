@@ -5,6 +5,19 @@
 //! This crate never touches a file, a clock or the terminal, and never panics on any input.
 //! The same pattern and catalogue give the same basket, to the bit.
 
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::todo,
+        clippy::unimplemented,
+        clippy::unreachable,
+        clippy::indexing_slicing
+    )
+)]
+
 pub mod assemble;
 pub mod base;
 pub mod chance;

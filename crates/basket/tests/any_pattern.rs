@@ -1,6 +1,4 @@
 //! Every pattern that can be read gives a basket, whatever it asks for.
-//!
-//! `PROPTEST_CASES=10000` tries as many patterns.
 
 mod support;
 
@@ -23,6 +21,8 @@ fn the_patterns_of_the_repository_give_baskets() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(10_000))]
+
     #[test]
     fn any_pattern_gives_a_basket(pattern in support::any_pattern()) {
         let basket = assemble(&pattern, Catalogue::built_in());
@@ -33,7 +33,9 @@ proptest! {
         let finite = [basket.mould.arc, basket.staves.length, basket.weave.length, basket.rim.outer.cut, basket.lashing.length];
         prop_assert!(finite.iter().all(|length| length.to_mm().is_finite()), "{:?}", finite);
     }
+}
 
+proptest! {
     #[test]
     fn one_pattern_gives_one_basket(pattern in support::any_pattern()) {
         prop_assert_eq!(assemble(&pattern, Catalogue::built_in()), assemble(&pattern, Catalogue::built_in()));

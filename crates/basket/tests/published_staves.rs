@@ -1,6 +1,5 @@
 //! Staves and the base against published baskets, tables and geometry.
 
-use std::collections::BTreeMap;
 use std::f64::consts::PI;
 
 use basket::Length;
@@ -39,7 +38,7 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: BTreeMap::new().into(),
+        sources: std::sync::Arc::default(),
     }
 }
 

@@ -29,9 +29,9 @@ fn whole_packet(bencher: divan::Bencher, paper: Paper) {
 #[divan::bench(sample_count = 20)]
 fn whole_packet_afresh(bencher: divan::Bencher) {
     let (basket, words) = (harbour(), Words::new(Language::English, Units::Inches));
-    bencher
-        .with_inputs(sheets::forget)
-        .bench_values(|()| packet(&basket, &words, &Options::default(), &mut |_| ()).expect("it can be made"));
+    bencher.with_inputs(sheets::forget).bench_values(|()| {
+        packet(&basket, &words, &Options::default(), &mut |_| ()).expect("it can be made")
+    });
 }
 
 /// The packet without its PDFs.

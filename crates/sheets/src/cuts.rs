@@ -68,11 +68,7 @@ pub(crate) fn csv(basket: &Basket, words: &Words) -> Result<Vec<u8>, SheetError>
 }
 
 pub(crate) fn json(basket: &Basket, words: &Words) -> Result<Vec<u8>, SheetError> {
-    let file = CutFile {
-        format: "stavewright-cuts",
-        version: 1,
-        title: &basket.title,
-        cuts: rows(basket, words),
-    };
+    let file =
+        CutFile { format: "stavewright-cuts", version: 1, title: &basket.title, cuts: rows(basket, words) };
     Ok(serde_json::to_vec_pretty(&file)?)
 }

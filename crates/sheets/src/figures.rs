@@ -48,16 +48,16 @@ pub(crate) struct Piece {
     parts: Vec<String>,
 }
 
-/// The drawings that every packet shows, by the names under which the templates ask for them.
-fn plates(basket: &Basket, words: &Words) -> Vec<Drawing> {
-    let named = |name: &str, drawing: Drawing| Drawing { name: name.to_owned(), ..drawing };
-    vec![
-        named("view", drawings::view(basket, words)),
-        named("section", drawings::section(basket, words)),
-        named("base-plan", drawings::base_plan(basket, words)),
-        named("taper-chart", drawings::taper_chart(basket, words)),
-        named("check-bars", drawings::check_bars(words)),
-    ]
+/// The drawings that every packet shows, under the names by which the templates ask for them.
+fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
+    let plates = [
+        ("view", drawings::view(basket, words)),
+        ("section", drawings::section(basket, words)),
+        ("base-plan", drawings::base_plan(basket, words)),
+        ("taper-chart", drawings::taper_chart(basket, words)),
+        ("check-bars", drawings::check_bars(words)),
+    ];
+    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
 }
 
 /// The pieces that are printed at true size.
@@ -75,7 +75,7 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
 }
 
 pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {
-    let mut figures: Vec<_> = plates(basket, scribe.words).iter().map(Figure::of).collect();
+    let mut figures = plates(basket, scribe.words);
     let (width, height) = paper.template_room();
     let mut pieces = Vec::new();
     for template in templates(basket, scribe.words) {
@@ -83,7 +83,11 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
         let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
         pieces.push(Piece {
             name: template.title,
-            note: if parts.len() > 1 { scribe.text("tiled", &[("parts", Piece::count(&parts))]) } else { String::new() },
+            note: if parts.len() > 1 {
+                scribe.text("tiled", &[("parts", Piece::count(&parts))])
+            } else {
+                String::new()
+            },
             parts: parts.iter().map(|part| part.name.clone()).collect(),
         });
         figures.extend(parts);

@@ -36,6 +36,7 @@ pub(crate) const LABELS: &[&str] = &[
     "material",
     "materials",
     "measure-first",
+    "notes",
     "number",
     "of",
     "piece",
@@ -100,8 +101,7 @@ mod tests {
     fn every_label_has_a_message() {
         for language in Language::ALL {
             let words = Words::new(*language, basket::pattern::Units::Inches);
-            let missing: Vec<_> =
-                LABELS.iter().filter(|id| !words.has(&format!("sheet-{id}"))).collect();
+            let missing: Vec<_> = LABELS.iter().filter(|id| !words.has(&format!("sheet-{id}"))).collect();
             assert!(missing.is_empty(), "{language:?} lacks {missing:?}");
         }
     }

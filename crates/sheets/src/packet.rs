@@ -35,11 +35,8 @@ pub struct PacketFile {
 }
 
 /// The sheets: name of the template and of the file.
-pub const SHEETS: [(&str, &str); 3] = [
-    ("handout", "handout.pdf"),
-    ("bench-card", "bench-card.pdf"),
-    ("templates", "templates.pdf"),
-];
+pub const SHEETS: [(&str, &str); 3] =
+    [("handout", "handout.pdf"), ("bench-card", "bench-card.pdf"), ("templates", "templates.pdf")];
 
 /// Makes all files for one basket. Nothing is written: that is the caller's part.
 ///
@@ -55,8 +52,7 @@ pub fn packet(
 ) -> Result<Vec<PacketFile>, SheetError> {
     let sheets = sheets(basket, words, options, progress)?;
     let pdfs = sheets.into_iter().zip(SHEETS);
-    let mut packet: Vec<_> =
-        pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
+    let mut packet: Vec<_> = pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
     packet.extend(data(basket, words)?);
     Ok(packet)
 }

@@ -90,11 +90,7 @@ impl Job {
             Some((id, Source::new(id, templates.text(name)?.to_owned())))
         });
         let files = files.iter().filter_map(|(name, bytes)| Some((id(name)?, Bytes::new(bytes.clone()))));
-        Self {
-            main,
-            sources: sources.collect(),
-            files: files.collect(),
-        }
+        Self { main, sources: sources.collect(), files: files.collect() }
     }
 
     fn mistakes(&self, found: &[SourceDiagnostic]) -> Vec<Mistake> {

@@ -50,10 +50,6 @@ impl<'a> Scribe<'a> {
     pub(crate) fn line(&self, length: Length) -> String {
         if length < RUN { self.words.both(length) } else { self.words.run(length) }
     }
-    /// A share of one as a percentage.
-    pub(crate) fn percent(&self, share: f64) -> String {
-        self.words.value(&Value::Percent(share))
-    }
     /// A time.
     pub(crate) fn minutes(&self, minutes: f64) -> String {
         self.words.value(&Value::Minutes(minutes))

@@ -64,10 +64,15 @@ pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {
             read_limited(&origin, file)?
         }
     };
-    let content = String::from_utf8(bytes).map_err(|error| not_utf8(&origin, error.as_bytes(), &error.utf8_error()))?;
+    let content =
+        String::from_utf8(bytes).map_err(|error| not_utf8(&origin, error.as_bytes(), &error.utf8_error()))?;
     let content = content.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(content);
     if content.trim().is_empty() {
-        return Err(Failure::of_file(&origin, "the file is empty", "`stavewright new` writes a pattern to begin with."));
+        return Err(Failure::of_file(
+            &origin,
+            "the file is empty",
+            "`stavewright new` writes a pattern to begin with.",
+        ));
     }
     Ok(Text { origin, content })
 }
@@ -96,10 +101,14 @@ fn cannot_read(origin: &Origin, error: &io::Error) -> Failure {
             "there is no such file",
             "Check the name and the folder; `stavewright new FILE` begins a new pattern.",
         ),
-        io::ErrorKind::PermissionDenied => {
-            Failure::of_file(origin, "you may not read this file", "Ask its owner, or copy it to a folder of your own.")
+        io::ErrorKind::PermissionDenied => Failure::of_file(
+            origin,
+            "you may not read this file",
+            "Ask its owner, or copy it to a folder of your own.",
+        ),
+        io::ErrorKind::IsADirectory => {
+            Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it.")
         }
-        io::ErrorKind::IsADirectory => Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it."),
         _ => Failure::of_file(origin, format!("cannot be read: {error}"), ""),
     }
 }
@@ -114,7 +123,11 @@ fn too_large(origin: &Origin) -> Failure {
 
 fn not_utf8(origin: &Origin, bytes: &[u8], error: &std::str::Utf8Error) -> Failure {
     if bytes.starts_with(&[0xff, 0xfe]) || bytes.starts_with(&[0xfe, 0xff]) {
-        return Failure::of_file(origin, "the text is in UTF-16, not UTF-8", "Save it again with the encoding UTF-8.");
+        return Failure::of_file(
+            origin,
+            "the text is in UTF-16, not UTF-8",
+            "Save it again with the encoding UTF-8.",
+        );
     }
     let good = String::from_utf8_lossy(&bytes[..error.valid_up_to()]);
     let end = Problem { message: String::new(), span: Some(good.len()..good.len()), help: None };

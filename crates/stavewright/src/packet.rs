@@ -70,8 +70,10 @@ pub(crate) fn place(out: &Path) -> Result<PathBuf, Failure> {
 /// Writes a packet. Returns the folder.
 pub(crate) fn write(out: &Path, files: &[Sheet]) -> Result<PathBuf, Failure> {
     let out = place(out)?;
-    let parent = out.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new(".")).to_owned();
-    let made = make_folders(&parent).map_err(|error| cannot(&parent, "this folder cannot be made", &error))?;
+    let parent =
+        out.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new(".")).to_owned();
+    let made =
+        make_folders(&parent).map_err(|error| cannot(&parent, "this folder cannot be made", &error))?;
     let done = write_beside(&parent, files)
         .map_err(|error| cannot(&out, "the packet cannot be written", &error))
         .and_then(|fresh| swap(fresh, &out, &parent));
@@ -181,7 +183,8 @@ fn put_back(aside: tempfile::TempDir, out: &Path, error: &io::Error) -> Failure 
         Ok(()) => cannot(out, "the packet cannot be put in place; the earlier one still stands", error),
         Err(_) => {
             let kept = aside.keep().join("packet");
-            let message = format!("the packet cannot be put in place; the earlier one is kept in {}", kept.display());
+            let message =
+                format!("the packet cannot be put in place; the earlier one is kept in {}", kept.display());
             cannot(out, &message, error)
         }
     }
@@ -197,7 +200,9 @@ fn cannot(place: &Path, what: &str, error: &io::Error) -> Failure {
         io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => {
             "You may not write there. Name a folder of your own with --out."
         }
-        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => "The disk is full. Make room and try again.",
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
+            "The disk is full. Make room and try again."
+        }
         io::ErrorKind::NotADirectory | io::ErrorKind::AlreadyExists => {
             "A file stands where a folder is needed. Name another folder with --out."
         }

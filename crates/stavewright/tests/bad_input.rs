@@ -146,18 +146,27 @@ fn standard_input_is_named() {
 #[test]
 fn a_shelf_is_read_with_the_same_care() {
     let room = room();
-    fs::write(room.path().join("shelf.toml"), "[materials.\"mine\"]\nlike = \"flat ovl reed 1/4 in\"\n").unwrap();
-    let said = run(stavewright(room.path()).arg("check").arg(common::harbour()).args(["--shelf", "shelf.toml"]));
+    fs::write(room.path().join("shelf.toml"), "[materials.\"mine\"]\nlike = \"flat ovl reed 1/4 in\"\n")
+        .unwrap();
+    let said =
+        run(stavewright(room.path()).arg("check").arg(common::harbour()).args(["--shelf", "shelf.toml"]));
     assert_eq!(said.code, 2);
     assert!(said.err.starts_with("shelf.toml:2:8: "), "{}", said.err);
-    let said = run(stavewright(room.path()).arg("check").arg(common::harbour()).args(["--shelf", "nowhere.toml"]));
+    let said =
+        run(stavewright(room.path()).arg("check").arg(common::harbour()).args(["--shelf", "nowhere.toml"]));
     assert_eq!(said.code, 2);
     assert!(said.err.contains("nowhere.toml: there is no such file"), "{}", said.err);
 }
 
 #[test]
 fn wrong_usage_ends_with_status_two() {
-    for arguments in [&["draft"][..], &["dratf", "x"], &["draft", "x", "--paper", "a5"], &["draft", "x", "--units", "ft"], &[]] {
+    for arguments in [
+        &["draft"][..],
+        &["dratf", "x"],
+        &["draft", "x", "--paper", "a5"],
+        &["draft", "x", "--units", "ft"],
+        &[],
+    ] {
         let said = run(stavewright(room().path()).args(arguments));
         assert_eq!(said.code, 2, "{arguments:?}");
         assert!(said.err.contains("Usage:"), "{arguments:?}: {}", said.err);

@@ -59,7 +59,8 @@ fn materials_by_words() {
 
 #[test]
 fn materials_with_their_sources() {
-    let said = run(stavewright(room().path()).args(["materials", "--kind", "chair-cane", "common", "--sources"]));
+    let said =
+        run(stavewright(room().path()).args(["materials", "--kind", "chair-cane", "common", "--sources"]));
     fits(&said.out);
     insta::assert_snapshot!(said.out);
 }

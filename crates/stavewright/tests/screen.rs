@@ -8,7 +8,8 @@ const ESCAPE: char = '\u{1b}';
 
 #[test]
 fn the_answer_to_draft() {
-    let said = run(stavewright(room().path()).arg("draft").arg(harbour()).args(["--no-sheets", "--out", "packet"]));
+    let said =
+        run(stavewright(room().path()).arg("draft").arg(harbour()).args(["--no-sheets", "--out", "packet"]));
     insta::assert_snapshot!(said.out);
     assert_eq!(said.err, "");
 }
@@ -17,15 +18,20 @@ fn the_answer_to_draft() {
 fn nothing_is_wider_than_eighty_columns() {
     for name in ["harbour-bread-basket.toml", "ferry-egg-basket.toml", "channel-marker.toml"] {
         for units in ["in", "mm"] {
-            let said = run(stavewright(room().path())
-                .arg("draft")
-                .arg(pattern(name))
-                .args(["--no-sheets", "--out", "packet", "--units", units]));
+            let said = run(stavewright(room().path()).arg("draft").arg(pattern(name)).args([
+                "--no-sheets",
+                "--out",
+                "packet",
+                "--units",
+                units,
+            ]));
             fits(&said.out);
             assert!(said.out.lines().count() > 30, "{}", said.out);
         }
     }
-    for arguments in [&["materials"][..], &["materials", "--sources"], &["materials", "--sources", "--units", "mm"]] {
+    for arguments in
+        [&["materials"][..], &["materials", "--sources"], &["materials", "--sources", "--units", "mm"]]
+    {
         let said = run(stavewright(room().path()).args(arguments));
         assert_eq!(said.code, 0);
         fits(&said.out);
@@ -72,7 +78,8 @@ fn check_as_json_is_the_list_of_findings() {
 #[test]
 fn units_change_what_is_printed_first() {
     let printed = |units| {
-        run(stavewright(room().path()).arg("draft").arg(harbour()).args(["--no-sheets", "--units", units])).out
+        run(stavewright(room().path()).arg("draft").arg(harbour()).args(["--no-sheets", "--units", units]))
+            .out
     };
     assert!(printed("in").contains("4 1/4 in high"), "{}", printed("in"));
     assert!(printed("mm").contains("108 mm high"), "{}", printed("mm"));

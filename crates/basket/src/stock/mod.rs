@@ -107,6 +107,7 @@ pub struct Material {
     /// Share of its width that it loses from soaked to dry.
     pub shrink: f64,
     /// Where each figure comes from, by the name of the figure.
+    #[serde(serialize_with = "shared")]
     pub sources: Arc<BTreeMap<String, String>>,
 }
 
@@ -186,6 +187,10 @@ impl Catalogue {
         let rest = self.materials.iter().filter(replaced);
         Self { materials: materials.iter().chain(rest).cloned().collect(), woods: self.woods.clone() }
     }
+}
+
+fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<S::Ok, S::Error> {
+    value.serialize(serializer)
 }
 
 pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {

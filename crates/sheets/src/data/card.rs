@@ -40,10 +40,8 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
     let line = |id: &str, value: String, note: String| CardLine { name: scribe.label(id), value, note };
     let own = |length: Length| length_of(length, scribe);
     let (staves, rim, pins) = (&basket.staves, &basket.rim, &basket.pins);
-    let taper = [
-        ("from", name(scribe.words.fine(staves.taper.foot))),
-        ("to", name(scribe.words.fine(staves.width))),
-    ];
+    let taper =
+        [("from", name(scribe.words.fine(staves.taper.foot))), ("to", name(scribe.words.fine(staves.width)))];
     let mut lines = vec![
         line("card-staves", staves.count.to_string(), spare(staves.spares, scribe)),
         line("card-stave-length", own(staves.length), scribe.text("card-taper", &taper)),

@@ -1,7 +1,7 @@
 //! The size of the basket at a glance.
 
-use basket::Basket;
 use basket::message::Value;
+use basket::{Basket, Length};
 
 use super::Fact;
 use crate::scribe::{Scribe, name};
@@ -21,7 +21,7 @@ pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
     let fact = |id, value| Fact { name: scribe.label(id), value };
     vec![
         fact("fact-across", scribe.words.both(across(basket))),
-        fact("fact-height", scribe.words.both(basket.rim.height + basket.rim.outer.stock.width)),
+        fact("fact-height", scribe.words.both(height(basket))),
         fact("fact-base", base(basket, scribe)),
         fact("fact-holds", holds(basket, scribe)),
         fact("fact-staves", staves(basket, scribe)),
@@ -31,8 +31,14 @@ pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
 }
 
 /// Width over the outer hoop.
-fn across(basket: &Basket) -> basket::Length {
-    2.0 * (basket.rim.radius + basket.staves.thickness + basket.rim.outer.stock.thickness)
+fn across(basket: &Basket) -> Length {
+    2.0 * basket.rim.outer_radius(&basket.staves)
+}
+
+/// From the table to the top of the rim.
+fn height(basket: &Basket) -> Length {
+    let rim = &basket.rim;
+    basket.mould.profile.at(rim.along + rim.height).height + basket.base.thickness
 }
 
 fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {

@@ -48,14 +48,14 @@ fn line(cut: &Cut, scribe: &Scribe<'_>) -> CutLine {
     }
 }
 
-/// What is needed of each material, in the order of the cut list.
+/// What is needed of each stock, in the order of the cut list.
 pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
-    let supply = |material: &str| Supply {
-        material: material.to_owned(),
-        total: total(basket, material, scribe),
-        sold: known(basket).find(|known| known.name == material).map_or_else(String::new, |known| sold(known, scribe)),
+    let supply = |material: &str| {
+        let stock = known(basket).find(|known| known.name == material)?;
+        let total = total(basket, material, scribe);
+        Some(Supply { material: material.to_owned(), total, sold: sold(stock, scribe) })
     };
-    materials(basket).into_iter().map(supply).collect()
+    materials(basket).into_iter().filter_map(supply).collect()
 }
 
 /// What has to be soaked, and which pieces are made of it.
@@ -65,7 +65,11 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
         let pieces = basket.cuts.iter().filter(|cut| cut.material == material);
         let pieces: Vec<_> = pieces.map(|cut| scribe.words.term(cut.piece)).collect();
         let range = [("from", name(scribe.minutes(from))), ("to", name(scribe.minutes(to)))];
-        Some(Soak { material: material.to_owned(), time: scribe.text("range", &range), pieces: pieces.join(", ") })
+        Some(Soak {
+            material: material.to_owned(),
+            time: scribe.text("range", &range),
+            pieces: pieces.join(", "),
+        })
     };
     materials(basket).into_iter().filter_map(soak).collect()
 }

@@ -3,8 +3,8 @@
 mod card;
 mod facts;
 mod materials;
-mod record;
 mod reasons;
+mod record;
 mod steps;
 mod weaving;
 

@@ -9,7 +9,7 @@ use crate::scribe::Scribe;
 pub(crate) fn record(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
     let line = |id, value| Fact { name: scribe.label(id), value };
     let work: f64 = basket.steps.iter().map(|step| step.work_minutes).sum();
-    let mut lines = vec![
+    vec![
         line("record-who", String::new()),
         line("record-days", String::new()),
         line("record-staves", basket.staves.count.to_string()),
@@ -22,7 +22,5 @@ pub(crate) fn record(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
         line("record-inner", scribe.line(basket.rim.inner.cut)),
         line("record-lashing", scribe.line(basket.lashing.length)),
         line("record-time", scribe.words.value(&Value::Minutes(work))),
-    ];
-    lines.push(line("record-notes", String::new()));
-    lines
+    ]
 }

@@ -43,7 +43,11 @@ pub(crate) fn courses(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CourseLine> {
 /// The rows of a course, such as `1–4`.
 pub(crate) fn rows(course: &Course) -> String {
     let last = (course.first_row + course.rows).saturating_sub(1);
-    if last > course.first_row { format!("{}–{last}", course.first_row) } else { course.first_row.to_string() }
+    if last > course.first_row {
+        format!("{}–{last}", course.first_row)
+    } else {
+        course.first_row.to_string()
+    }
 }
 
 pub(crate) fn notes(basket: &Basket, scribe: &Scribe<'_>) -> Vec<String> {

@@ -37,7 +37,9 @@ fn write(path: &Path) -> Result<(), Failure> {
     }
     let cannot = |error: io::Error| cannot_write(path, folder, &error);
     let mut file = packet::builder(0o666).tempfile_in(folder).map_err(cannot)?;
-    file.write_all(basket::pattern::STARTER.as_bytes()).and_then(|()| file.as_file().sync_all()).map_err(cannot)?;
+    file.write_all(basket::pattern::STARTER.as_bytes())
+        .and_then(|()| file.as_file().sync_all())
+        .map_err(cannot)?;
     match file.persist_noclobber(path) {
         Ok(_) => Ok(()),
         Err(failed) if failed.error.kind() == io::ErrorKind::AlreadyExists => Err(exists(path)),

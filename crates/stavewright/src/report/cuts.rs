@@ -20,7 +20,8 @@ pub(crate) fn render(cuts: &[Cut], words: &Words) -> String {
 }
 
 fn row(cut: &Cut, words: &Words) -> Vec<String> {
-    let pieces = if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
+    let pieces =
+        if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
     vec![
         words.term(cut.piece),
         cut.material.clone(),

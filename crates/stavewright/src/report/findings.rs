@@ -28,8 +28,10 @@ pub(crate) fn render(findings: &[Finding], words: &Words) -> String {
 fn one(finding: &Finding, words: &Words) -> String {
     let text = words.finding(finding);
     let plain = Style::new();
-    let mut said = entry(&text.grade, colour(finding.grade), INDENT, &format!("{} ({})", text.what, finding.code));
-    let limits = format!("measured {}, limit {}", words.value(&finding.measured), words.value(&finding.limit));
+    let mut said =
+        entry(&text.grade, colour(finding.grade), INDENT, &format!("{} ({})", text.what, finding.code));
+    let limits =
+        format!("measured {}, limit {}", words.value(&finding.measured), words.value(&finding.limit));
     said.push_str(&entry("", plain, INDENT, &format!("{}: {limits}", text.place)));
     said.push_str(&entry("", plain, INDENT, &text.why));
     if !text.remedy.is_empty() {

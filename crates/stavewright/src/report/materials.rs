@@ -15,7 +15,8 @@ const MATERIALS: [(&str, Set); 5] = [
     ("Soak", Set::Figures),
     ("Bends to", Set::Figures),
 ];
-const WOODS: [(&str, Set); 3] = [("Wood", Set::Words), ("Tangential", Set::Figures), ("Radial", Set::Figures)];
+const WOODS: [(&str, Set); 3] =
+    [("Wood", Set::Words), ("Tangential", Set::Figures), ("Radial", Set::Figures)];
 
 /// The materials as a table, with the sources of their figures if wanted.
 pub(crate) fn render(catalogue: &Catalogue, words: &Words, sources: bool) -> String {
@@ -66,7 +67,11 @@ fn soak((least, most): (f64, f64)) -> String {
 }
 
 fn wood(wood: &Wood) -> Vec<String> {
-    vec![wood.name.clone(), format!("{:.1} %", wood.tangential * 100.0), format!("{:.1} %", wood.radial * 100.0)]
+    vec![
+        wood.name.clone(),
+        format!("{:.1} %", wood.tangential * 100.0),
+        format!("{:.1} %", wood.radial * 100.0),
+    ]
 }
 
 fn sources_of(catalogue: &Catalogue) -> String {
@@ -74,7 +79,7 @@ fn sources_of(catalogue: &Catalogue) -> String {
     let style = screen::HEADING;
     for material in &catalogue.materials {
         let _ = writeln!(said, "{style}{}{style:#}", material.name);
-        for (figure, source) in &material.sources {
+        for (figure, source) in material.sources.iter() {
             said.push_str(&source_line(figure, source));
         }
     }

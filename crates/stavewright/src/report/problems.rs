@@ -44,7 +44,8 @@ pub(crate) fn render(text: &Text, problems: &[Problem], terminal: bool) -> Strin
     let mut said = String::new();
     for problem in problems {
         let place = place(text, problem);
-        let headline = if terminal { problem.message.clone() } else { format!("{place}: {}", problem.message) };
+        let headline =
+            if terminal { problem.message.clone() } else { format!("{place}: {}", problem.message) };
         let source = NamedSource::new(text.origin.to_string(), text.content.clone());
         let mut one = String::new();
         let shown = Shown { headline, problem, source };

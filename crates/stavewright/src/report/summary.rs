@@ -94,7 +94,12 @@ fn gaps(staves: &Staves, words: &Words) -> String {
 /// The next best ways to stave the basket.
 fn others(staves: &Staves, words: &Words) -> Option<String> {
     let one = |candidate: &Candidate| {
-        format!("{} of {} (gap {} at the rim)", candidate.count, candidate.stock.name, words.fine(candidate.gap_rim))
+        format!(
+            "{} of {} (gap {} at the rim)",
+            candidate.count,
+            candidate.stock.name,
+            words.fine(candidate.gap_rim)
+        )
     };
     let others: Vec<_> = staves.candidates.iter().skip(1).take(2).map(one).collect();
     (!others.is_empty()).then(|| format!("next best: {}", others.join("; ")))
@@ -116,12 +121,12 @@ fn weave(weave: &Weave, words: &Words) -> String {
 fn course(course: &Course, words: &Words) -> String {
     let last = course.first_row + course.rows.saturating_sub(1);
     let mut text = format!(
-        "rows {} to {last}: {} in {}, {} in {} strands",
+        "rows {} to {last}: {} in {}, {} in {}",
         course.first_row,
         words.name(course.weave),
         course.weaver.name,
         words.run(course.cut),
-        course.strands,
+        strands(course.strands),
     );
     if let Some(first) = course.joins.first() {
         let _ = write!(
@@ -154,13 +159,17 @@ fn filler(filler: &Filler, words: &Words) -> String {
 
 fn lashing(lashing: &Lashing, words: &Words) -> String {
     format!(
-        "{}, {}, {} of {} in {} strands",
+        "{}, {}, {} of {} in {}",
         words.name(lashing.style),
         words.name(lashing.every),
         words.run(lashing.length),
         lashing.weaver.name,
-        lashing.strands
+        strands(lashing.strands)
     )
+}
+
+fn strands(count: u32) -> String {
+    if count == 1 { "1 strand".to_owned() } else { format!("{count} strands") }
 }
 
 fn pins(pins: &Pins, words: &Words) -> String {
@@ -181,20 +190,26 @@ fn ears(ears: &Ears, words: &Words) -> String {
     let mut text = format!("{material}, at staves {} and {}, {placing}", first.stave, second.stave);
     if ears.off_opposite_rim.abs() > Length::mm(0.05) {
         let off = ears.off_opposite.to_degrees().abs();
-        let _ = write!(text, "; {off:.1}° off opposite, {} along the rim", words.fine(ears.off_opposite_rim.abs()));
+        let _ = write!(
+            text,
+            "; {off:.1}° off opposite, {} along the rim",
+            words.fine(ears.off_opposite_rim.abs())
+        );
     }
     text
 }
 
 fn handle(handle: &Handle, words: &Words) -> String {
-    let fold = match handle.fold {
-        Fold::OnWall { below_level, .. } => format!("folds down to {:.0}° below level", below_level.to_degrees()),
-        Fold::OnRim { above_level } => format!("rests on the rim, {:.0}° above level", above_level.to_degrees()),
+    let (fold, below) = match handle.fold {
+        Fold::OnWall { below_level, .. } => ("folds down to", below_level.to_degrees()),
+        Fold::OnRim { above_level } => ("rests on the rim,", -above_level.to_degrees()),
     };
+    let side = if below < 0.0 { "above" } else { "below" };
     format!(
-        "cut {}, rise {}, on rivets {} above the rim; {fold}",
+        "cut {}, rise {}, on rivets {} above the rim; {fold} {:.0}° {side} level",
         words.length(handle.cut),
         words.length(handle.rise),
-        words.length(handle.pivot_height)
+        words.length(handle.pivot_height),
+        below.abs(),
     )
 }

@@ -123,7 +123,7 @@ sheet-record-outer = Outer hoop, cut
 sheet-record-inner = Inner hoop, cut
 sheet-record-lashing = Lashing used
 sheet-record-time = Time at work
-sheet-record-notes = Notes
+sheet-notes = Notes
 
 # Bench card
 
