@@ -15,7 +15,7 @@ use crate::rim::{self, Rim};
 use crate::staves::{Needs, Staves};
 use crate::steps::{self, Step};
 use crate::stock::{Catalogue, Kind, Material};
-use crate::weave::layout::lay_out;
+use crate::weave::layout::{Laid, lay_out};
 use crate::weave::{self, Weave};
 
 /// Everything computed for one basket. A plain value: nothing in it changes once it is made.
@@ -81,7 +81,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         &pattern.weave.courses
     };
     let laid = lay_out(courses, &mould);
-    let top = laid.last().map_or(Length::ZERO, weave::layout::Laid::to);
+    let top = laid.last().map_or(Length::ZERO, Laid::to);
     let rim_stocks = rim::stocks(&pattern.rim, catalogue, &mut choices);
     let staves = Staves::solve(
         &pattern.staves,

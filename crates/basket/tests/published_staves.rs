@@ -39,10 +39,14 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
         bend_limit: None,
         shrink: 0.0,
 <<<<<<< HEAD
+<<<<<<< HEAD
         sources: BTreeMap::new().into(),
 =======
         sources: std::sync::Arc::default(),
 >>>>>>> main
+=======
+        sources: std::sync::Arc::default(),
+>>>>>>> h/weave
     }
 }
 

@@ -4,10 +4,11 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::colours::Palette;
+use super::ends::ends;
 use super::keys;
-use super::section::{PART, PLACE, RUN, Section, type_name};
+use super::section::{PART, RUN, Section, type_name};
 use super::text::{nearest, one_of, shorten};
-use super::weave::{CoursePattern, Lean, Until, Way, WeaveKind};
+use super::weave::{CoursePattern, Lean, Way, WeaveKind};
 use crate::Material;
 use crate::colour::Colour;
 use crate::measure::Length;
@@ -222,10 +223,6 @@ fn chart(section: &Section, kind: Option<WeaveKind>) -> Option<Drawn> {
                 r#"chart = ["X.X.", ".X.X"], as seen from outside, the uppermost row first"#,
             );
         }
-        (true, true, true) => {
-            let message = "`weave.courses` has both chart and chart-file".to_owned();
-            section.problem("chart-file", message, "keep one of them");
-        }
         (false, ..) if here || in_file => {
             let key = if here { "chart" } else { "chart-file" };
             let message = format!("`{}` belongs to a drawn weave", section.name(key));
@@ -284,11 +281,11 @@ impl Course<'_, '_> {
     fn way(&self) -> Option<Way> {
         let words = [("continuous", Way::Continuous), ("row by row", Way::RowByRow)];
         let way = self.section.word("way", &words)?;
-        let fits = match (self.kind?, way) {
-            (WeaveKind::ReversedTwill(_), Way::Continuous) => false,
-            (WeaveKind::Chase(_) | WeaveKind::SkipOne, Way::RowByRow) => false,
-            _ => true,
-        };
+        let fits = !matches!(
+            (self.kind?, way),
+            (WeaveKind::ReversedTwill(_), Way::Continuous)
+                | (WeaveKind::Chase(_) | WeaveKind::SkipOne, Way::RowByRow)
+        );
         if !fits {
             let word = if way == Way::Continuous { "continuous" } else { "row by row" };
             let message = format!("`{}` is not woven {word}", self.kind?);
@@ -373,57 +370,4 @@ impl Course<'_, '_> {
 
 fn weavers_in_words(count: u32) -> String {
     if count == 1 { "1 weaver".to_owned() } else { format!("{count} weavers") }
-}
-
-fn ends(section: &Section, top: Option<Length>) -> Option<Until> {
-    match (section.has("rows"), section.has("until")) {
-        (true, true) => {
-            let message = "`weave.courses` has both rows and until".to_owned();
-            section.problem("until", message, "keep one of them: it says where the course ends");
-            None
-        }
-        (true, false) => section.count("rows", 1..=2000).map(Until::Rows),
-        (false, true) => until(section, top),
-        (false, false) => {
-            section.missing("until", r#"rows = 4, until = "height 3 in" or until = "1 in below mould top""#);
-            None
-        }
-    }
-}
-
-fn until(section: &Section, top: Option<Length>) -> Option<Until> {
-    let text = section.text("until")?;
-    let written = text.text.trim_end();
-    if written.trim() == "mould top" {
-        return Some(Until::BelowTop(Length::ZERO));
-    }
-    let name = section.name("until");
-    let until = if let Some(length) = written.strip_suffix("below mould top") {
-        Until::BelowTop(section.context.length(&name, &text, 0..length.len(), PLACE)?)
-    } else if let Some(length) = written.trim_start().strip_prefix("height ") {
-        Until::Height(section.context.length(
-            &name,
-            &text,
-            written.len() - length.len()..written.len(),
-            PLACE,
-        )?)
-    } else {
-        let message = format!("`{name}` does not say where the course ends");
-        section.problem(
-            "until",
-            message,
-            r#"write "1 in below mould top", "mould top" or "height 3 1/2 in""#,
-        );
-        return None;
-    };
-    let (Until::Height(length) | Until::BelowTop(length)) = until else { return Some(until) };
-    if top.is_some_and(|top| length > top) {
-        section.problem(
-            "until",
-            format!("`{name}` is not on the mould"),
-            "write a place between its base and its top",
-        );
-        return None;
-    }
-    Some(until)
 }

@@ -6,6 +6,7 @@
 mod colours;
 mod course;
 mod edge;
+mod ends;
 mod fittings;
 mod form;
 pub mod keys;

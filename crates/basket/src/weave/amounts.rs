@@ -83,9 +83,9 @@ impl Loom<'_> {
                 line.length += round.length;
                 straight += round.straight;
                 let along = line.along;
-                run.push(row, round.length, along);
+                run.push(row, round.length, round.straight, along);
             }
-            weavers.push(joiner.join(run, of, &self.fabric));
+            weavers.push(joiner.join(&run, of, &self.fabric));
         }
         (self.course(weavers, straight), rows)
     }
@@ -173,19 +173,17 @@ impl Loom<'_> {
 impl Fabric {
     /// How often one weaver changes sides in a row, the step to the next row included.
     fn turns(&self, row: u32) -> u32 {
-        match self.passing {
-            Passing::Twined { weavers, .. } => 2 * self.count / weavers.max(2),
-            _ => {
-                let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
-                let mut changes = 0;
-                let mut before = None;
-                for side in self.sides(row).chain(next) {
-                    changes += u32::from(before.is_some_and(|before| before != side));
-                    before = Some(side);
-                }
-                changes
-            }
+        if let Passing::Twined { weavers, .. } = self.passing {
+            return 2 * self.count / weavers.max(2);
         }
+        let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
+        let mut turns = 0;
+        let mut before = None;
+        for side in self.sides(row).chain(next) {
+            turns += u32::from(before.is_some_and(|before| before != side));
+            before = Some(side);
+        }
+        turns
     }
 
     pub(super) const fn begins_anew(&self) -> bool {

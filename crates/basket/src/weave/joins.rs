@@ -46,6 +46,8 @@ struct RunRow {
     from: Length,
     to: Length,
     along: Length,
+    /// Distance from stave to stave.
+    pitch: Length,
 }
 
 /// A place in a run: index of the row within the run, and place within the row.
@@ -57,9 +59,17 @@ impl<'a> Run<'a> {
         Self { material, laid, count: staves.count.max(1), weaver, rows: Vec::new() }
     }
 
-    pub(super) fn push(&mut self, row: u32, length: Length, along: Length) {
+    /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.
+    pub(super) fn push(&mut self, row: u32, length: Length, straight: Length, along: Length) {
         let from = self.rows.last().map_or(Length::ZERO, |row| row.to);
-        self.rows.push(RunRow { row, length, from, to: from + length, along });
+        self.rows.push(RunRow {
+            row,
+            length,
+            from,
+            to: from + length,
+            along,
+            pitch: straight / f64::from(self.count),
+        });
     }
 
     fn total(&self) -> Length {
@@ -131,10 +141,10 @@ impl<'a> Run<'a> {
 /// Joins the strands of all courses, and keeps the joins apart.
 pub(super) struct Joiner {
     count: u32,
-    /// Along the mould, and the place round as a share of a turn and a length.
     placed: Vec<Placed>,
 }
 
+/// Where a join is: along the mould, and at which stave (from 0).
 #[derive(Clone, Copy)]
 struct Placed {
     along: Length,
@@ -147,9 +157,9 @@ impl Joiner {
     }
 
     /// Cuts a run into strands.
-    pub(super) fn join(&mut self, run: Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
+    pub(super) fn join(&mut self, run: &Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
         let mut cutter =
-            Cutter { run: &run, fabric, colours: colours(&run), strands: Vec::new(), joins: Vec::new() };
+            Cutter { run, fabric, colours: colours(run), strands: Vec::new(), joins: Vec::new() };
         let length = run.total();
         if length > Length::ZERO {
             match run.laid.pattern.rows_follow() {
@@ -263,7 +273,7 @@ impl Cutter<'_> {
 
     fn apart(&self, joiner: &Joiner, near: &[Placed], spot: Spot) -> f64 {
         let Some(line) = self.run.rows.get(spot.0) else { return 0.0 };
-        joiner.distance(near, line.along, self.fabric.stave(spot.1), self.run.step(spot.0))
+        joiner.distance(near, line.along, self.fabric.stave(spot.1), line.pitch)
     }
 
     fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {

@@ -21,7 +21,7 @@ impl Fabric {
 
     /// Whether a stave (from 0) is crossed on both sides as rows go by.
     pub fn is_crossed(&self, stave: u32) -> bool {
-        let rows = self.rows_to_repeat();
+        let rows = self.rows_that_differ();
         let over = (0..rows).filter(|&row| self.is_over(row, stave)).count() as u32;
         matches!(self.passing, Passing::Twined { .. }) || (0 < over && over < rows)
     }
@@ -33,6 +33,16 @@ impl Fabric {
             Passing::SkipOne => self.count,
             Passing::Twined { weavers, .. } => *weavers,
             Passing::Drawn(rows) => rows.first().map_or(1, Vec::len) as u32,
+        }
+    }
+
+    /// The first rows, up to where only rows follow that were there before.
+    fn rows_that_differ(&self) -> u32 {
+        match &self.passing {
+            Passing::Repeat { rule, follow: Follow::Reversed(band) } => {
+                (*band).clamp(1, rule.repeat() - 1) + 1
+            }
+            _ => self.rows_to_repeat(),
         }
     }
 

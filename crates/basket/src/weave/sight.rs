@@ -27,11 +27,11 @@ pub struct CourseLook {
 impl Weave {
     /// What is seen of a course from one face.
     ///
-    /// Staves that show count as a colour of their own where that makes an order; where it makes none
-    /// (a dark weaver and a light one over light staves), only the weavers are followed.
+    /// Staves that show count as a colour of their own, but rings of one colour are rings whatever the
+    /// staves between them.
     pub fn look(&self, course: &Course, face: Face) -> CourseLook {
         let proportion = self.proportion(course);
-        let rows = if course.rows == 0 { 0 } else { ROWS_READ };
+        let rows = course.rows.min(ROWS_READ);
         let count = course.fabric.count.max(1);
         let mut colours: Vec<[u8; 3]> = Vec::new();
         let mut number = |rgb: [u8; 3]| {
@@ -42,15 +42,14 @@ impl Weave {
             }) as u8
         };
         let all = Sights::of(rows, count, |row, stave| {
-            let seen = course.seen(row % course.rows.max(1), stave, face);
+            let seen = course.seen(row, stave, face);
             number(seen.map_or(self.stave_colour(stave + 1).rgb, |seen| seen.colour.rgb))
         });
-        let mut sighting = all.read(proportion);
-        if sighting.look == Look::Mixed
-            && let Some(rings) = self.rings(course, face)
-        {
-            sighting = rings;
-        }
+        let sighting = if Self::has_rings(course, face) {
+            Sighting { look: Look::Bands, slope: 0.0, repeat: Some(1) }
+        } else {
+            all.read(proportion)
+        };
         let spiral = sighting.look == Look::Spiral;
         let lean = sighting.lean().map(|lean| if face == Face::Inside { lean.other() } else { lean });
         CourseLook {
@@ -65,20 +64,18 @@ impl Weave {
         }
     }
 
-    /// Rings of one colour each, where only the weavers are followed.
-    fn rings(&self, course: &Course, face: Face) -> Option<Sighting> {
-        let mut rings = Vec::new();
-        for row in 0..course.rows {
+    /// Whether the weavers alone make rings of one colour each, two rows wide and wider. Single rows
+    /// are seen as the dots that they leave between the staves.
+    fn has_rings(course: &Course, face: Face) -> bool {
+        let ring = |row: u32| -> Option<[u8; 3]> {
             let mut seen = (0..course.fabric.count).filter_map(|stave| course.seen(row, stave, face));
             let first = seen.next()?.colour.rgb;
-            if seen.any(|seen| seen.colour.rgb != first) {
-                return None;
-            }
-            rings.push(first);
-        }
-        let look =
-            if rings.windows(2).all(|pair| pair.first() == pair.last()) { Look::Plain } else { Look::Bands };
-        Some(Sighting { look, slope: 0.0, repeat: Some(1) })
+            seen.all(|seen| seen.colour.rgb == first).then_some(first)
+        };
+        let Some(rings) = (0..course.rows).map(ring).collect::<Option<Vec<_>>>() else { return false };
+        let runs: Vec<usize> = rings.chunk_by(|a, b| a == b).map(<[_]>::len).collect();
+        // The last ring may be cut off by the course's end.
+        runs.len() > 1 && runs.iter().rev().skip(1).all(|&rows| rows > 1)
     }
 
     /// How many rows wide a stave with its gap is, in the middle of a course.

@@ -23,11 +23,7 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-<<<<<<< HEAD
-        sources: BTreeMap::new().into(),
-=======
         sources: std::sync::Arc::default(),
->>>>>>> main
     }
 }
 

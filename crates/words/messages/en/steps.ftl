@@ -30,11 +30,15 @@ step-staves-text-band = Bend all staves up along the mould, upright and evenly s
 ## Weaving
 
 step-first = Weave the first rows
-step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and go over one, under one.
+step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
 step-first-text-weave = Weave { $rows ->
         [one] one row
        *[other] { $rows } rows
     } tight against the base. After one round the weaver goes over where it went under. If it does not, a stave was missed: go back.
+step-first-text-weave-other = Weave { $rows ->
+        [one] one row
+       *[other] { $rows } rows
+    } tight against the base. Compare each round with the chart before you go on: a stave missed shows at once, and only then is it quick to mend.
 step-first-text-check = Keep the staves upright and even. The gap between them at the rim will be { $gap }; the spacing strip shows where each one belongs.
 
 step-half = Weave to half the height
@@ -44,7 +48,7 @@ step-rest = Weave to the rim
 step-rest-text-weave = Weave on to row { $rows }, { $height } up the mould. Check with the spacing strip for the rim from time to time.
 step-rest-text-stop = Whenever work stops, wet the staves again and put the band back on, or they wander while they dry.
 
-step-course-text-change = With row { $row } course { $course } begins: change to { $weaver }.
+step-course-text-change = With row { $row } course { $course } begins: { $weave } in { $weaver }.
 step-joins-text-where = { $joins ->
         [one] A strand runs out once, about at (row/stave) { $places }.
        *[other] Strands run out { $joins } times, about at (row/stave) { $places }.
