@@ -84,7 +84,7 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
         pieces.push(Piece {
             name: template.title,
             note: if parts.len() > 1 {
-                scribe.text("tiled", &[("parts", Piece::count(&parts))])
+                scribe.text("tiled", &[("parts", (parts.len() as u32).into())])
             } else {
                 String::new()
             },
@@ -93,12 +93,6 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
         figures.extend(parts);
     }
     (figures, pieces)
-}
-
-impl Piece {
-    fn count(parts: &[Figure]) -> basket::message::Value {
-        basket::message::Value::Count(parts.len() as i64)
-    }
 }
 
 pub(crate) fn section_svg(basket: &Basket, words: &Words) -> String {
