@@ -9,9 +9,10 @@ use std::ops::RangeInclusive;
 
 use serde::Serialize;
 
-use crate::pattern::Lean;
-use crate::weave::fabric::{Fabric, Passing};
+use crate::pattern::{Lean, WeaveKind};
+use crate::weave::fabric::{Fabric, Follow, Passing};
 use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
+use crate::weave::rule::Rule;
 pub use colouring::{Colouring, MOST_COLOURS};
 
 /// Counts that are searched unless told otherwise.
@@ -88,6 +89,46 @@ impl Proposal {
     /// Whether the look is seen on the whole round.
     fn is_seen(&self, wanted: &Wanted) -> bool {
         look(&weavers_seen(&self.fabric, self.count), &self.colouring, wanted) == self.sighting
+    }
+
+    /// The weave, as a pattern names it.
+    pub fn weave(&self) -> WeaveKind {
+        match &self.fabric.passing {
+            Passing::Repeat { rule, follow: Follow::Chase(_) } => WeaveKind::Chase(*rule),
+            Passing::Repeat { rule, follow: Follow::Reversed(_) } => WeaveKind::ReversedTwill(*rule),
+            Passing::Repeat { rule: Rule::PLAIN, .. } => WeaveKind::Plain,
+            Passing::Repeat { rule, .. } => WeaveKind::Twill(*rule),
+            Passing::SkipOne => WeaveKind::SkipOne,
+            Passing::Twined { weavers: 2, .. } => WeaveKind::Pairing,
+            Passing::Twined { weavers, .. } => WeaveKind::Wale(*weavers),
+            Passing::Drawn(_) => WeaveKind::Drawn,
+        }
+    }
+
+    /// The course as written in a pattern: keys with TOML values, but for weaver and length. `names` are
+    /// those of the colours; none where there is one only.
+    pub fn keys(&self, names: &[&str]) -> Vec<(&'static str, String)> {
+        let mut keys = vec![("weave", format!("\"{}\"", self.weave()))];
+        match &self.fabric.passing {
+            Passing::Repeat { follow: Follow::RowByRow(step), .. } => {
+                keys.push(("way", "\"row by row\"".to_owned()));
+                keys.push(("lean", if *step > 0 { "\"left\"" } else { "\"right\"" }.to_owned()));
+            }
+            Passing::Twined { step_up: true, .. } => keys.push(("step-up", "true".to_owned())),
+            _ => {}
+        }
+        let name =
+            |colour: &u8| format!("\"{}\"", names.get(usize::from(*colour)).copied().unwrap_or("natural"));
+        let list = |colours: &[u8]| format!("[{}]", colours.iter().map(name).collect::<Vec<_>>().join(", "));
+        let weavers = ways::weavers(&self.fabric);
+        if let Some(every) = self.colouring.every {
+            keys.push(("rows", every.to_string()));
+        } else if names.len() > 1 || weavers > 2 {
+            let mut colours = self.colouring.weavers.clone();
+            colours.resize(weavers as usize, colours.first().copied().unwrap_or(0));
+            keys.push(("colours", list(&colours)));
+        }
+        keys
     }
 
     /// The colour seen outside at a crossing of a row and a stave, both from 0.
@@ -174,7 +215,7 @@ fn is_wanted(wanted: &Wanted, seen: &Sighting) -> bool {
 
 /// None if its turns are far from what is wanted.
 fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sighting) -> Option<Proposal> {
-    let (count, float) = (fabric.count, float(&fabric));
+    let (count, float) = (fabric.count, fabric.float_staves(ROWS_READ));
     let turns = sighting.turns(count, wanted.rows);
     let off =
         wanted.turns.filter(|_| wanted.look == Look::Spiral).map_or(0.0, |wanted| (turns - wanted).abs());
@@ -186,17 +227,4 @@ fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sig
     let distance = f64::from(count.abs_diff(wanted.near));
     let penalty = distance + TURN * off + loose + ways::work(&fabric.passing) + colouring.work();
     Some(Proposal { count, fabric, colouring: colouring.clone(), sighting, turns, float, penalty })
-}
-
-/// The longest way, in staves, that a weaver goes without changing sides.
-pub fn float(fabric: &Fabric) -> u32 {
-    match &fabric.passing {
-        Passing::Repeat { rule, .. } => rule.over().max(rule.repeat() - rule.over()),
-        Passing::SkipOne => 2,
-        Passing::Twined { weavers, .. } => weavers.saturating_sub(1).max(1),
-        Passing::Drawn(rows) => {
-            let run = |row: &Vec<bool>| row.chunk_by(|a, b| a == b).map(<[bool]>::len).max();
-            rows.iter().filter_map(run).max().map_or(0, |run| run as u32)
-        }
-    }
 }

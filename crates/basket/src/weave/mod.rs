@@ -12,6 +12,7 @@ pub mod layout;
 mod lock;
 pub mod look;
 mod rule;
+pub mod runs;
 mod seen;
 mod sight;
 mod strands;

@@ -1,14 +1,11 @@
 //! All ways to weave on a count that the search looks at.
 
+use crate::weave::course::BAND;
 use crate::weave::fabric::{Fabric, Follow, Passing, chase_is_even};
 use crate::weave::rule::Rule;
 
 /// Longest float of a twill that is looked at, in staves.
 const LONGEST: u32 = 8;
-/// Rows of a reversed twill before it turns.
-const BAND: u32 = 6;
-/// Most staves by which a row is begun further on than the one below.
-const STEPS: i32 = 4;
 
 /// Families of weaves, told apart so that no one family fills the list of proposals.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -42,10 +39,8 @@ pub(super) fn all() -> Vec<Passing> {
 /// A rule in one round, chased, and row by row.
 fn with_rule(rule: Rule) -> impl Iterator<Item = Passing> {
     let mut follows = vec![Follow::Spiral, Follow::Chase(2), Follow::Chase(3)];
-    let most = STEPS.min(rule.repeat() as i32 / 2);
-    follows.extend((1..=most).flat_map(|step| [Follow::RowByRow(step), Follow::RowByRow(-step)]));
     if rule.repeat() > 2 {
-        follows.push(Follow::Reversed(BAND));
+        follows.extend([Follow::RowByRow(1), Follow::RowByRow(-1), Follow::Reversed(BAND)]);
     }
     follows.into_iter().map(move |follow| Passing::Repeat { rule, follow })
 }
