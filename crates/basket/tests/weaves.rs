@@ -186,6 +186,8 @@ fn skipping_one_agrees_with_walking() {
     for count in 3..=120_u32 {
         let fabric = fabric(Passing::SkipOne, count);
         let (mut side, mut since) = (true, 0);
+        let column = |stave| longest((0..count + 2).map(|row| fabric.is_over(row, stave)));
+        assert_eq!(fabric.float_rows(count + 2), (0..count).map(column).max().unwrap_or(0), "{count}");
         for row in 0..count + 2 {
             for stave in 0..count {
                 assert_eq!(fabric.is_over(row, stave), side, "{count}: {row} {stave}");

@@ -91,18 +91,26 @@ impl Fabric {
     /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
     pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
         let count = self.count.max(1);
-        let repeat = match &self.passing {
-            Passing::Repeat { rule, follow } => Some((*rule, follow.shift(row, count, *rule))),
-            _ => None,
-        };
-        let mut step = repeat.map_or(0, |(rule, shift)| shift.rem_euclid(i64::from(rule.repeat())) as u32);
-        (0..count).map(move |place| match repeat {
-            Some((rule, _)) => {
-                let over = step < rule.over();
-                step = if step + 1 < rule.repeat() { step + 1 } else { 0 };
-                over
+        // Where the row begins within the repeat, and how long the repeat is.
+        let (mut step, repeat) = match &self.passing {
+            Passing::Repeat { rule, follow } => {
+                let repeat = rule.repeat();
+                (follow.shift(row, count, *rule).rem_euclid(i64::from(repeat)) as u32, repeat)
             }
-            None => self.is_over(row, self.stave(place)),
+            Passing::SkipOne => {
+                let repeat = u64::from(count) + 1;
+                ((u64::from(row) * u64::from(count) % repeat) as u32, repeat as u32)
+            }
+            _ => (0, 1),
+        };
+        (0..count).map(move |place| {
+            let over = match &self.passing {
+                Passing::Repeat { rule, .. } => step < rule.over(),
+                Passing::SkipOne => step.is_multiple_of(2),
+                _ => self.is_over(row, self.stave(place)),
+            };
+            step = if step + 1 < repeat { step + 1 } else { 0 };
+            over
         })
     }
 

@@ -22,7 +22,7 @@ pub const APART: Length = Length::inches(1.0);
 /// (L. Day Perry, *Seat Weaving*, p. 7, for the hank; a published how-to for the strands).
 const STRAND: Length = Length::feet(12.5);
 /// With more joins than this no basket can keep them apart, and none is moved any more.
-const MOST_APART: usize = 400;
+const MOST_APART: usize = 120;
 /// The furthest that a start is looked for, in staves behind the cut.
 const FURTHEST_START: u32 = 24;
 

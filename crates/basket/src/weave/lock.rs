@@ -1,6 +1,7 @@
 //! Whether a weave holds: whether each stave is crossed on both sides as rows go by.
 
-use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::weave::fabric::{Fabric, Follow, Passing, chase_is_even, chase_step};
+use crate::weave::rule::{Rule, gcd};
 
 impl Fabric {
     /// Whether each stave is crossed on both sides as rows go by, however many rows there are.
@@ -12,11 +13,20 @@ impl Fabric {
             Passing::Twined { .. } => true,
             Passing::SkipOne => self.count > 1,
             Passing::Repeat { rule, follow: Follow::Spiral } => rule.holds(self.count),
+            Passing::Repeat { rule, follow: Follow::Chase(weavers) } if self.steps_alike(*weavers, *rule) => {
+                gcd(chase_step(self.count, *weavers, *rule), rule.repeat()) <= rule.over().min(rule.under())
+            }
             _ => {
                 let places = self.count.min(self.repeat());
                 (0..places).all(|place| self.is_crossed(self.stave(place)))
             }
         }
+    }
+
+    /// Whether weavers that chase step on alike from row to row, on staves enough for one repeat: then
+    /// the step of a row takes the place of the count in the rule of a spiral.
+    fn steps_alike(&self, weavers: u32, rule: Rule) -> bool {
+        self.count >= rule.repeat() && chase_is_even(self.count, weavers, rule)
     }
 
     /// Whether a stave (from 0) is crossed on both sides as rows go by.

@@ -137,8 +137,10 @@ impl Fabric {
 
     /// Most staves that a weaver passes without changing sides within so many rows.
     pub fn float_staves(&self, rows: u32) -> u32 {
-        if let Passing::Twined { weavers, .. } = self.passing {
-            return weavers.saturating_sub(1).max(1);
+        match self.passing {
+            Passing::Twined { weavers, .. } => return weavers.saturating_sub(1).max(1),
+            Passing::SkipOne => return self.skipped().min(rows),
+            _ => {}
         }
         let rows = rows.min(self.rows_to_repeat());
         if self.begins_anew() {
@@ -157,10 +159,17 @@ impl Fabric {
         }
     }
 
+    /// The longest float where one stave is skipped a round, or none because the count is odd.
+    const fn skipped(&self) -> u32 {
+        if self.count.is_multiple_of(2) { 2 } else { 1 }
+    }
+
     /// Most rows of so many that a stave lies on one side.
     pub fn float_rows(&self, rows: u32) -> u32 {
-        if matches!(self.passing, Passing::Twined { .. }) {
-            return 1;
+        match self.passing {
+            Passing::Twined { .. } => return 1,
+            Passing::SkipOne => return self.skipped().min(rows),
+            _ => {}
         }
         let seen = rows.min(self.rows_to_repeat().saturating_mul(2));
         let column = |place| longest((0..seen).map(|row| self.is_over(row, self.stave(place))));
