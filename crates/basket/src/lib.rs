@@ -22,6 +22,7 @@ pub mod assemble;
 pub mod base;
 pub mod chance;
 pub mod choice;
+pub mod colour;
 pub mod cuts;
 pub mod findings;
 pub mod fittings;
@@ -38,6 +39,7 @@ pub mod terms;
 pub mod weave;
 
 pub use assemble::{Basket, assemble};
+pub use colour::Colour;
 pub use findings::{Finding, Grade};
 pub use measure::{Angle, Length};
 pub use pattern::Pattern;

@@ -28,6 +28,14 @@ impl Origin {
         if argument.as_os_str() == "-" { Self::Standard } else { Self::File(argument.to_owned()) }
     }
 
+    /// The folder in which the file lies; the present one for standard input.
+    pub(crate) fn folder(&self) -> &Path {
+        match self {
+            Self::Standard => Path::new(""),
+            Self::File(path) => path.parent().unwrap_or(Path::new("")),
+        }
+    }
+
     /// Name of the file without folder and ending.
     pub(crate) fn stem(&self) -> Option<&std::ffi::OsStr> {
         match self {

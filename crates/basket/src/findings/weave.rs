@@ -14,10 +14,8 @@ const BARE_SHARE: f64 = 0.25;
 const ROWS_PER_STRAND: f64 = 2.0;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let mut found: Vec<Finding> = [does_not_lock(case), rows_do_not_fill(case), rows_past_the_top(case)]
-        .into_iter()
-        .flatten()
-        .collect();
+    let mut found: Vec<Finding> =
+        [rows_do_not_fill(case), rows_past_the_top(case)].into_iter().flatten().collect();
     for (course, number) in case.basket.weave.courses.iter().zip(1..) {
         found.extend(course_empty(case, course, number));
         found.extend(strand_count_surprising(case, course, number));
@@ -26,38 +24,8 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 /// Key of a course's own value; courses are counted from 1 at the base.
-fn key(number: u32, what: &str) -> String {
+pub(super) fn key(number: u32, what: &str) -> String {
     format!("weave.courses[{number}].{what}")
-}
-
-/// One weaver in one spiral must cross each stave on both sides (see [`crate::weave`]'s rule).
-fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
-    let count = case.basket.staves.count;
-    let mut courses = case.basket.weave.courses.iter().zip(1_u32..);
-    let (course, number) = courses.find(|(course, _)| !course.weave.rule().holds(count))?;
-    let (better, other) = nearest_odd(case);
-    Some(
-        Finding::new(
-            Grade::Stop,
-            "weave-does-not-lock",
-            Place::from(Part::Weave).number(number),
-            count,
-            Value::Term("weave-count-odd"),
-        )
-        .arg("weave", Value::Term(crate::terms::Term::term(course.weave)))
-        .remedy("staves.count", better.to_string())
-        .remedy("staves.count", other.to_string()),
-    )
-}
-
-/// The odd counts on either side, the one nearer to the wanted gap first.
-fn nearest_odd(case: &Case<'_>) -> (u32, u32) {
-    let staves = &case.basket.staves;
-    let girth = (staves.gap_rim + staves.width) * f64::from(staves.count);
-    let fewer = staves.count.saturating_sub(1).max(3) | 1;
-    let more = staves.count.saturating_add(1) | 1;
-    let off = |count: u32| (girth / f64::from(count) - staves.width - staves.gap_wanted).abs();
-    if off(fewer) <= off(more) { (fewer, more) } else { (more, fewer) }
 }
 
 fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {

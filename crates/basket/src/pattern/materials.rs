@@ -91,7 +91,7 @@ fn start(section: &Section, known: &[Material], name: &str) -> Option<Material> 
         let found = find(like.text).cloned().map(|material| Material { aliases: Vec::new(), ..material });
         if found.is_none() {
             let known: Vec<&Material> = section.context.catalogue.materials.iter().chain(known).collect();
-            section.unknown_material("like", like.text, &known);
+            section.unknown_material(section.value("like")?, like.text, &known);
         }
         return found;
     }

@@ -1,11 +1,14 @@
 //! Random patterns: every one that a file can say, from ordinary to absurd.
 
+use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::{
     BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
-    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, MouldPattern, Outline, OvalSide,
-    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, WeaveKind, WeavePattern,
+    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldPattern, Outline, OvalSide,
+    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
 };
 use basket::stock::Kind;
+use basket::weave::Rule;
+use basket::weave::drawn::Drawn;
 use basket::{Catalogue, Length, Material, Pattern};
 use proptest::option::of;
 use proptest::prelude::*;
@@ -139,7 +142,7 @@ fn any_staves() -> BoxedStrategy<StavesPattern> {
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
-            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side }
+            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side, colours: Vec::new() }
         })
         .boxed()
 }
@@ -152,11 +155,49 @@ fn any_weave() -> BoxedStrategy<WeavePattern> {
         4 => length().prop_map(Until::BelowTop),
         1 => Just(Until::BelowTop(Length::ZERO)),
     ];
-    let course = (stock(STRIPS), until, of(0.5..=3.0_f64)).prop_map(|(weaver, until, packing)| {
-        CoursePattern { weave: WeaveKind::Plain, weaver, until, packing }
+    let rule = || (1_u32..=8, 1_u32..=8).prop_map(|(over, under)| Rule::new(over, under));
+    let weave = prop_oneof![
+        4 => Just(WeaveKind::Plain),
+        1 => rule().prop_map(WeaveKind::Twill),
+        1 => rule().prop_map(WeaveKind::ReversedTwill),
+        1 => rule().prop_map(WeaveKind::Chase),
+        1 => rule().prop_map(WeaveKind::Slew),
+        1 => Just(WeaveKind::Pairing),
+        1 => (3_u32..=5).prop_map(WeaveKind::Wale),
+        1 => Just(WeaveKind::SkipOne),
+        1 => Just(WeaveKind::Drawn),
+    ];
+    let chart = (1_usize..9, 1_usize..9).prop_flat_map(|(rows, staves)| {
+        prop::collection::vec(prop::collection::vec(any::<bool>(), staves), rows)
     });
+    let colours = select(BUILT_IN.to_vec()).prop_map(|(name, _)| Colour::built_in(name).unwrap_or_default());
+    let colours = prop::collection::vec(prop::collection::vec(colours, 1..3), 0..4);
+    let rows = (of(select(vec![Way::Continuous, Way::RowByRow])), of(select(vec![Lean::Left, Lean::Right])));
+    let extent = (until, of(0.5..=3.0_f64), of(small()), 0_u32..4, of(1_u32..=999));
+    let weavers = (stock(STRIPS), prop::collection::vec(stock(STRIPS), 0..3), colours);
+    let strands = prop::collection::vec(length(), 0..3);
+    let course = (weave, of(chart), rows, extent, weavers, strands, any::<bool>(), of(1_u32..=500)).prop_map(
+        |(weave, chart, (way, lean), extent, (weaver, others, colours), strands, step_up, band)| {
+            let (until, packing, spaced, doubled, start) = extent;
+            CoursePattern {
+                others,
+                colours,
+                strands,
+                way,
+                lean,
+                band,
+                step_up,
+                start,
+                chart: chart.and_then(|rows| Drawn::of(rows).ok()),
+                doubled,
+                packing,
+                spaced,
+                ..CoursePattern::new(weave, weaver, until)
+            }
+        },
+    );
     (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64))
-        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink })
+        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink, ..WeavePattern::default() })
         .boxed()
 }
 

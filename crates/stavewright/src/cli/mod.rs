@@ -1,11 +1,15 @@
 //! The commands, one file each.
 
+mod chart;
 mod check;
 mod completions;
 mod draft;
+mod drawn;
+mod find_weave;
 mod materials;
 mod new;
 mod reading;
+mod weaves;
 
 use std::process::ExitCode;
 
@@ -18,6 +22,8 @@ Examples:
   stavewright new my-basket.toml         begin a pattern
   stavewright check my-basket.toml       ask whether it will work
   stavewright draft my-basket.toml       write all that is needed to make it
+  stavewright chart my-basket.toml       draw the weaving row by row
+  stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
 
 Exit status: 0 when the basket can be woven, 1 when a finding says stop,
@@ -40,6 +46,9 @@ pub(crate) struct Cli {
 enum Command {
     Draft(draft::Args),
     Check(check::Args),
+    Chart(chart::Args),
+    Weaves(weaves::Args),
+    FindWeave(find_weave::Args),
     New(new::Args),
     Materials(materials::Args),
     Completions(completions::Args),
@@ -88,6 +97,9 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
     match &cli.command {
         Command::Draft(args) => draft::run(args),
         Command::Check(args) => check::run(args),
+        Command::Chart(args) => chart::run(args),
+        Command::Weaves(args) => weaves::run(args),
+        Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
         Command::Completions(args) => completions::run(args),

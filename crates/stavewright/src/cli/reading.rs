@@ -6,6 +6,7 @@ use basket::pattern::{Pattern, Units};
 use basket::{Basket, Catalogue};
 use clap::ValueEnum;
 
+use super::drawn;
 use crate::failure::Failure;
 use crate::input::{self, Origin};
 
@@ -56,6 +57,7 @@ impl Reading {
         if let Some(units) = self.units {
             pattern.units = units.into();
         }
+        drawn::load(&mut pattern, Origin::of(&self.pattern).folder())?;
         Ok(pattern)
     }
 }

@@ -6,8 +6,11 @@ pub(crate) mod cuts;
 pub(crate) mod findings;
 pub(crate) mod materials;
 pub(crate) mod problems;
+pub(crate) mod proposals;
+pub(crate) mod rows;
 pub(crate) mod summary;
 mod table;
+pub(crate) mod weaves;
 
 use std::fmt::Write;
 

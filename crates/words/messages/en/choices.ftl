@@ -65,8 +65,8 @@ choice-handle-rivet = long enough for a grip of { $grip } and a head to form ({ 
 choice-handle-rivet-short = the longest there is; { $needed } would be needed for a grip of { $grip }
 choice-handle-rivet-none = no rivets are known; one of this size needs { $needed } for a grip of { $grip }
 
-stave-reason-lock = plain weave locks on { $count }
-stave-reason-no-lock = one weaver does not lock on { $count }
+stave-reason-lock = every course runs on { $count }
+stave-reason-no-lock = not every course runs on { $count }
 stave-reason-stock-narrow = staves { $width } wide cannot be cut from stock { $stock } wide
 stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $groove }
 stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }

@@ -2,6 +2,7 @@
 # follow by themselves). Values: $measured, $limit, and those of each check.
 
 weave-count-odd = an odd count
+weave-count-other = another count
 
 finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }.
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
@@ -74,12 +75,52 @@ finding-stave-count-surprising = The basket has { $measured ->
     .why = It may be meant. It may also be a slip in a girth, a width or a gap.
     .remedy = Look again at the count, the girths and the width of the staves.
 
-finding-weave-does-not-lock = One weaver in { $weave } does not lock on { $measured ->
+finding-weave-does-not-lock = { $weave } in one round after another does not lock on { $measured ->
         [one] one stave
        *[other] { $measured } staves
     }: it needs { $limit }.
-    .why = In each round the weaver goes over and under the same staves again. The rows stack instead of crossing, and the wall falls apart.
-    .remedy = Use one stave more or one fewer.
+    .why = As rounds go by, some staves are only ever crossed on one side. The rows stack there instead of crossing, and the wall falls apart.
+    .remedy = Use one of the counts on which it runs.
+
+finding-weave-mend = On this count { $weave } would hold with { $mend }.
+    .why = { $look }
+    .remedy = If you like that look, change the course or the staves.
+
+finding-weave-seam = Each row of { $weave } ends out of step with where it began: { $measured } staves are no multiple of { $limit }.
+    .why = A fault in the weave climbs the wall where rows begin and end: a float too long or too short.
+    .remedy = Use a count that is a multiple, or put up with the line and turn it to the back.
+
+finding-weave-chase-uneven = The weavers of { $weave } do not follow each other evenly on { $measured } staves.
+    .why = Each round one weaver sits wrong against the one below, and the pattern breaks.
+    .remedy = Use a count on which they follow alike.
+
+finding-weave-leans-other-way = On { $measured } staves { $weave } leans to the { $lean }, not to the { $wanted }.
+    .why = In a weave that runs on from row to row, the count alone decides the lean.
+    .remedy = Use a count that leans as you want it, or weave row by row.
+
+finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it makes no diagonal: each row lies opposite to the one below.
+    .why = The count alone decides that. It may be meant: it makes small blocks.
+    .remedy = For a diagonal use another count.
+
+finding-weave-skips-none = On { $measured } staves, an odd count, nothing is skipped: it is plain weave.
+    .why = The spiral of longer floats comes only on an even count.
+    .remedy = Use an even count, or call it plain.
+
+finding-weave-chart-missing = This course is drawn by hand, but its chart ({ $file }) was not read.
+    .why = Without a chart there is nothing to weave.
+    .remedy = Give the chart in the pattern.
+
+finding-weave-start-past-count = This course begins at stave { $measured }, but there are { $limit } staves.
+    .why = It begins further round instead, at a stave you did not choose.
+    .remedy = Begin at a stave there is.
+
+finding-weave-float-staves = The longest float of { $weave } passes { $measured } staves without changing sides. More than { $limit } is loose.
+    .why = A long float catches on things, and the staves under it wander.
+    .remedy = Use a shorter float, or allow it.
+
+finding-weave-float-rows = A stave lies on one side of { $weave } for { $measured } rows. More than { $limit } is loose.
+    .why = Rows slide where nothing crosses them, and the stave bulges out of the wall.
+    .remedy = Use a shorter float, or allow it.
 
 finding-course-empty = This course has no rows: it would end before it begins, at { $from }.
     .why = The pattern asks for something that cannot be woven.
