@@ -76,8 +76,7 @@ fn plainly(message: &str, help: &str) -> String {
     let (error, bold) = (screen::STOP, Style::new().bold());
     let mut said = format!("{error}error:{error:#} {message}\n");
     if !help.is_empty() {
-        let options = textwrap::Options::new(screen::WIDTH).subsequent_indent("      ");
-        let wrapped = textwrap::fill(&format!("help: {help}"), options);
+        let wrapped = screen::wrap(help, "help: ", "      ");
         let rest = wrapped.strip_prefix("help:").unwrap_or(&wrapped);
         let _ = writeln!(said, "{bold}help:{bold:#}{rest}");
     }

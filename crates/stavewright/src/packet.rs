@@ -179,15 +179,12 @@ fn move_aside(out: &Path, parent: &Path) -> io::Result<tempfile::TempDir> {
 }
 
 fn put_back(aside: tempfile::TempDir, out: &Path, error: &io::Error) -> Failure {
-    match fs::rename(aside.path().join("packet"), out) {
-        Ok(()) => cannot(out, "the packet cannot be put in place; the earlier one still stands", error),
-        Err(_) => {
-            let kept = aside.keep().join("packet");
-            let message =
-                format!("the packet cannot be put in place; the earlier one is kept in {}", kept.display());
-            cannot(out, &message, error)
-        }
+    if fs::rename(aside.path().join("packet"), out).is_ok() {
+        return cannot(out, "the packet cannot be put in place; the earlier one still stands", error);
     }
+    let kept = aside.keep().join("packet");
+    let message = format!("the packet cannot be put in place; the earlier one is kept in {}", kept.display());
+    cannot(out, &message, error)
 }
 
 /// Makes the names in a folder survive a loss of power, where the system can.

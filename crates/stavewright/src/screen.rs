@@ -6,6 +6,7 @@ use std::io::{self, Write};
 
 use anstyle::{AnsiColor, Style};
 use serde::Serialize;
+use textwrap::{WordSeparator, WordSplitter};
 
 /// No line of an answer is longer.
 pub(crate) const WIDTH: usize = 80;
@@ -18,6 +19,17 @@ pub(crate) const STOP: Style = AnsiColor::Red.on_default().bold();
 pub(crate) const CARE: Style = AnsiColor::Yellow.on_default().bold();
 /// Good to know.
 pub(crate) const NOTE: Style = AnsiColor::Cyan.on_default().bold();
+
+/// Wraps a text at spaces only, so that codes, keys and file names stay whole; `first` stands before
+/// its first line, `rest` before the others.
+pub(crate) fn wrap(text: &str, first: &str, rest: &str) -> String {
+    let options = textwrap::Options::new(WIDTH)
+        .word_separator(WordSeparator::AsciiSpace)
+        .word_splitter(WordSplitter::NoHyphenation)
+        .initial_indent(first)
+        .subsequent_indent(rest);
+    textwrap::fill(text, options)
+}
 
 /// Prints an answer on standard output.
 pub(crate) fn print(text: &str) -> io::Result<()> {
@@ -35,4 +47,18 @@ pub(crate) fn tell(text: &str) {
 /// Prints a value for other programs.
 pub(crate) fn print_json(value: &impl Serialize) -> io::Result<()> {
     print(&(serde_json::to_string_pretty(value)? + "\n"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{WIDTH, wrap};
+
+    #[test]
+    fn codes_stay_whole() {
+        for padding in 0..WIDTH {
+            let wrapped = wrap(&format!("{} (base-wood-moves)", "x ".repeat(padding)), "", "  ");
+            assert!(wrapped.contains("(base-wood-moves)"), "{wrapped}");
+            assert!(wrapped.lines().all(|line| line.len() <= WIDTH), "{wrapped}");
+        }
+    }
 }

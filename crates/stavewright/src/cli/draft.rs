@@ -124,8 +124,7 @@ fn answer(basket: &Basket, words: &Words) -> String {
 
 fn written(out: &Path, files: &[Sheet]) -> String {
     let names = files.iter().map(|file| file.name).collect::<Vec<_>>().join(", ");
-    let text = format!("Wrote {}: {names}", out.display());
-    format!("\n{}\n", textwrap::fill(&text, textwrap::Options::new(screen::WIDTH).break_words(false)))
+    format!("\nWrote {}\n{}\n", out.display(), screen::wrap(&names, "  ", "  "))
 }
 
 #[cfg(test)]

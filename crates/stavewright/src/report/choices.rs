@@ -5,16 +5,17 @@ use std::fmt::Write;
 use basket::choice::Choice;
 use words::Words;
 
+use crate::screen;
+
 /// The choices with their reasons; empty when the pattern left nothing open.
 pub(crate) fn render(choices: &[Choice], words: &Words) -> String {
     if choices.is_empty() {
         return String::new();
     }
     let mut said = super::heading("Chosen for you (write the key into the pattern to choose otherwise)");
-    let options = textwrap::Options::new(crate::screen::WIDTH).subsequent_indent("    ");
     for choice in choices {
         let line = format!("{} = {}: {}", choice.key, words.value(&choice.value), words.say(&choice.reason));
-        let _ = writeln!(said, "{}", textwrap::fill(&line, &options));
+        let _ = writeln!(said, "{}", screen::wrap(&line, "", "    "));
     }
     said
 }

@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use basket::Length;
 use basket::stock::{Catalogue, Material, PutUp, Wood};
 use words::Words;
 
@@ -10,7 +11,7 @@ use crate::screen;
 
 const MATERIALS: [(&str, Set); 5] = [
     ("Name", Set::Words),
-    ("Width × thickness", Set::Figures),
+    ("Size in mm", Set::Figures),
     ("Sold as", Set::Words),
     ("Soak", Set::Figures),
     ("Bends to", Set::Figures),
@@ -23,7 +24,7 @@ pub(crate) fn render(catalogue: &Catalogue, words: &Words, sources: bool) -> Str
     let mut said = String::new();
     if !catalogue.materials.is_empty() {
         said.push_str(&table(&MATERIALS, catalogue.materials.iter().map(|material| row(material, words))));
-        said.push_str("\nSoak: minutes in water. Bends to: the least radius when soaked.\n");
+        said.push_str("\nSize: width × thickness, or diameter × length. Soak: minutes in water.\nBends to: the least radius when soaked.\n");
     }
     if !catalogue.woods.is_empty() {
         let gap = if said.is_empty() { "" } else { "\n" };
@@ -39,8 +40,8 @@ pub(crate) fn render(catalogue: &Catalogue, words: &Words, sources: bool) -> Str
 
 fn row(material: &Material, words: &Words) -> Vec<String> {
     let size = match material.length {
-        Some(length) => format!("{} × {} long", words.fine(material.width), words.fine(length)),
-        None => format!("{} × {}", words.fine(material.width), words.fine(material.thickness)),
+        Some(length) => format!("{} × {} long", mm(material.width), mm(length)),
+        None => format!("{} × {}", mm(material.width), mm(material.thickness)),
     };
     vec![
         material.name.clone(),
@@ -49,6 +50,11 @@ fn row(material: &Material, words: &Words) -> Vec<String> {
         material.soak_minutes.map(soak).unwrap_or_default(),
         material.bend_limit.map(|limit| words.length(material.thickness / (2.0 * limit))).unwrap_or_default(),
     ]
+}
+
+/// Sizes are always in mm: names carry the inches, and slip.
+fn mm(length: Length) -> String {
+    format!("{:.1}", (length.to_mm() * 10.0).round() / 10.0)
 }
 
 fn put_up(put_up: &PutUp, words: &Words) -> String {
@@ -91,6 +97,5 @@ fn sources_of(catalogue: &Catalogue) -> String {
 }
 
 fn source_line(figure: &str, source: &str) -> String {
-    let options = textwrap::Options::new(screen::WIDTH).initial_indent("  ").subsequent_indent("    ");
-    textwrap::fill(&format!("{figure}: {source}"), options) + "\n"
+    screen::wrap(&format!("{figure}: {source}"), "  ", "    ") + "\n"
 }

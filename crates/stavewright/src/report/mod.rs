@@ -18,8 +18,7 @@ use crate::screen;
 /// A word at the left and a text beside it, wrapped.
 fn entry(label: &str, style: Style, indent: usize, text: &str) -> String {
     let margin = " ".repeat(indent);
-    let options = textwrap::Options::new(screen::WIDTH).initial_indent(&margin).subsequent_indent(&margin);
-    let wrapped = textwrap::fill(text, options);
+    let wrapped = screen::wrap(text, &margin, &margin);
     let gap = " ".repeat(indent.saturating_sub(label.chars().count()));
     format!("{style}{label}{style:#}{gap}{}\n", wrapped.get(indent..).unwrap_or_default())
 }

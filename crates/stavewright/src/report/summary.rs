@@ -20,7 +20,7 @@ const LITRES_PER_QUART: f64 = 0.946_352_946;
 pub(crate) fn render(basket: &Basket, words: &Words) -> String {
     let style = screen::HEADING;
     let mut said = String::new();
-    let _ = writeln!(said, "{style}{}{style:#}", textwrap::fill(&basket.title, screen::WIDTH));
+    let _ = writeln!(said, "{style}{}{style:#}", screen::wrap(&basket.title, "", ""));
     for (label, text) in parts(basket, words) {
         said.push_str(&super::entry(label, style, INDENT, &text));
     }

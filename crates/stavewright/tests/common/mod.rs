@@ -8,29 +8,29 @@ use assert_cmd::Command;
 use tempfile::TempDir;
 
 /// The program, working in this folder, on a plain terminal.
-pub fn stavewright(folder: &Path) -> Command {
+pub(crate) fn stavewright(folder: &Path) -> Command {
     let mut command = Command::new(assert_cmd::cargo::cargo_bin!("stavewright"));
     command.current_dir(folder).env_remove("CLICOLOR_FORCE").env_remove("NO_COLOR").env("COLUMNS", "80");
     command
 }
 
 /// A folder of its own, gone at the end of the test.
-pub fn room() -> TempDir {
+pub(crate) fn room() -> TempDir {
     tempfile::tempdir().unwrap()
 }
 
 /// A pattern of the scenario.
-pub fn pattern(name: &str) -> PathBuf {
+pub(crate) fn pattern(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../patterns").join(name).canonicalize().unwrap()
 }
 
 /// The example of the scenario.
-pub fn harbour() -> PathBuf {
+pub(crate) fn harbour() -> PathBuf {
     pattern("harbour-bread-basket.toml")
 }
 
 /// The example with a change.
-pub fn changed(room: &TempDir, from: &str, to: &str) -> PathBuf {
+pub(crate) fn changed(room: &TempDir, from: &str, to: &str) -> PathBuf {
     let text = fs::read_to_string(harbour()).unwrap();
     assert!(text.contains(from), "the example does not say {from}");
     let path = room.path().join("changed.toml");
@@ -39,14 +39,14 @@ pub fn changed(room: &TempDir, from: &str, to: &str) -> PathBuf {
 }
 
 /// What a run said and how it ended.
-pub struct Said {
-    pub out: String,
-    pub err: String,
-    pub code: i32,
+pub(crate) struct Said {
+    pub(crate) out: String,
+    pub(crate) err: String,
+    pub(crate) code: i32,
 }
 
 /// Runs a command.
-pub fn run(command: &mut Command) -> Said {
+pub(crate) fn run(command: &mut Command) -> Said {
     let output = command.output().unwrap();
     Said {
         out: String::from_utf8(output.stdout).unwrap(),
@@ -56,7 +56,7 @@ pub fn run(command: &mut Command) -> Said {
 }
 
 /// Names in a folder, sorted.
-pub fn names(folder: &Path) -> Vec<String> {
+pub(crate) fn names(folder: &Path) -> Vec<String> {
     let mut names: Vec<_> = fs::read_dir(folder)
         .unwrap()
         .map(|entry| entry.unwrap().file_name().into_string().unwrap())
@@ -66,7 +66,7 @@ pub fn names(folder: &Path) -> Vec<String> {
 }
 
 /// Asserts that no line is longer than 80 columns.
-pub fn fits(text: &str) {
+pub(crate) fn fits(text: &str) {
     for line in text.lines() {
         assert!(line.chars().count() <= 80, "{} columns: {line}", line.chars().count());
     }
