@@ -311,7 +311,7 @@ mod any_pattern {
                 stock: stock.map(|(width, thickness)| flat("any", mm(width), mm(thickness))),
                 width, gap,
                 taper: taper.map(|(from, foot)| TaperPattern { from: mm(from), foot: mm(foot) }),
-                length, spares, oval_side: None,
+                length, spares, oval_side: None, colours: Vec::new(),
             }
         }
     }
@@ -371,7 +371,7 @@ mod any_pattern {
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
             let spares = None;
             let pattern = StavesPattern {
-                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None,
+                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None, colours: Vec::new(),
             };
             let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
             let needs = Needs { wall, rim, weaver, ears: true, holds: &odd };

@@ -1,7 +1,8 @@
 //! The drawings on the sheets, and the pieces to be printed at true size.
 
+use basket::weave::Face;
 use basket::{Basket, Length};
-use drawings::{At, Drawing};
+use drawings::{At, ChartKind, Drawing};
 use serde::Serialize;
 use words::Words;
 
@@ -56,6 +57,8 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
         ("base-plan", drawings::base_plan(basket, words)),
         ("taper-chart", drawings::taper_chart(basket, words)),
         ("check-bars", drawings::check_bars(words)),
+        ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
+        ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
     ];
     plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
 }

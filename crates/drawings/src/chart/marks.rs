@@ -76,7 +76,7 @@ pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
         let (bottom, top) = (plane.heights(first).0, plane.heights(last).1);
         let half = plane.girth(first.along) / 2.0;
         if number > 1 {
-            drawing.line((-half, bottom), (side, bottom), Line::Edge);
+            drawing.line((-half, bottom), (half, bottom), Line::Edge);
         }
         let brace = [(-1.2, 0.0), (0.0, 0.0), (0.0, 1.0), (-1.2, 1.0)];
         let inset = 0.3;

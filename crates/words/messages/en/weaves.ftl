@@ -16,8 +16,8 @@ look-plain = all alike
 look-columns = columns
 look-bands = bands
 look-checks = checks
-look-spiral-right = climbs to the right, a row every { $slope } staves
-look-spiral-left = climbs to the left, a row every { $slope } staves
+look-spiral-right = climbs to the right; staves a row: { $slope }
+look-spiral-left = climbs to the left; staves a row: { $slope }
 look-arrows = arrows
 look-mixed = no line stands out
 
