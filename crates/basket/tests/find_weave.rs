@@ -198,7 +198,7 @@ fn lines_run_where_they_are_promised() {
 
 #[test]
 fn every_answer_holds() {
-    for (wanted, found) in &*ANSWERS {
+    for found in ANSWERS.iter().map(|(_, found)| found) {
         for proposal in found {
             if matches!(proposal.fabric.passing, Passing::Twined { .. }) {
                 continue;
