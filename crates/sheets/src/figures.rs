@@ -84,15 +84,12 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
     for template in templates(basket, scribe.words) {
         let tiles = drawings::tiles(&template, width, height - HEADING, OVERLAP);
         let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
-        pieces.push(Piece {
-            name: template.title,
-            note: if parts.len() > 1 {
-                scribe.text("tiled", &[("parts", (parts.len() as u32).into())])
-            } else {
-                String::new()
-            },
-            parts: parts.iter().map(|part| part.name.clone()).collect(),
-        });
+        let note = match u32::try_from(parts.len()) {
+            Ok(count) if count > 1 => scribe.text("tiled", &[("parts", count.into())]),
+            _ => String::new(),
+        };
+        let names = parts.iter().map(|part| part.name.clone()).collect();
+        pieces.push(Piece { name: template.title, note, parts: names });
         figures.extend(parts);
     }
     (figures, pieces)

@@ -86,13 +86,21 @@ mod tests {
     use super::LABELS;
     use crate::Templates;
 
+    /// What a template asks for with `t("…")`; the end of `.at("…")` is no such call.
+    fn uses(template: &str) -> impl Iterator<Item = &str> {
+        template.match_indices("t(\"").filter_map(|(start, call)| {
+            let alone = !template[..start].ends_with(char::is_alphanumeric);
+            let (id, _) = template[start + call.len()..].split_once('"')?;
+            alone.then_some(id)
+        })
+    }
+
     #[test]
     fn templates_ask_for_exactly_these_labels() {
         let templates = Templates::default();
         let mut asked = BTreeSet::new();
         for text in templates.names().filter_map(|name| templates.text(name)) {
-            let uses = text.split("t(\"").skip(1);
-            asked.extend(uses.filter_map(|rest| rest.split_once("\")")).map(|(id, _)| id));
+            asked.extend(uses(text));
         }
         assert_eq!(asked, LABELS.iter().copied().collect());
     }
