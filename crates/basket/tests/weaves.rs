@@ -61,7 +61,7 @@ fn walked(over: u32, under: u32, follow: Follow, count: u32, rows: u32) -> Vec<R
             (0..rows).map(|row| (row % weavers, chasing[(row % weavers) as usize].row(count))).collect()
         }
         Follow::RowByRow(step) => {
-            let back = step.rem_euclid(repeat as i32) as u32;
+            let back = step.rem_euclid(repeat.cast_signed()).cast_unsigned();
             let mut begin = fresh;
             let mut all = Vec::new();
             for _ in 0..rows {
