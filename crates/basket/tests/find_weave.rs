@@ -32,16 +32,18 @@ fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
             (0..ROWS).map(|row| hands[(row % weavers) as usize].round(count, row % weavers)).collect()
         }
         Passing::Repeat { rule, follow } => {
-            let mut on = 0_i32;
-            (0..ROWS as i32)
+            let repeat = rule.repeat();
+            let mut phase = 0;
+            (0..ROWS)
                 .map(|row| {
-                    let phase = (-on).rem_euclid(rule.repeat() as i32) as u32;
-                    on += match follow {
-                        Follow::RowByRow(step) => *step,
-                        Follow::Reversed(band) if row / *band as i32 % 2 == 0 => 1,
-                        _ => -1,
+                    let cells = Hand::new(*rule, phase).round(count, 0);
+                    let on = match follow {
+                        Follow::RowByRow(step) => *step > 0,
+                        Follow::Reversed(band) => row / band % 2 == 0,
+                        Follow::Spiral | Follow::Chase(_) => unreachable!("woven above"),
                     };
-                    Hand::new(*rule, phase).round(count, 0)
+                    phase = (phase + if on { repeat - 1 } else { 1 }) % repeat;
+                    cells
                 })
                 .collect()
         }
@@ -126,7 +128,7 @@ fn colours(proposal: &Proposal) -> Vec<Vec<u8>> {
 fn alike(seen: &[Vec<u8>], staves: i64, rows: usize) -> f64 {
     let (mut same, mut all) = (0_u32, 0_u32);
     for row in 0..seen.len() - rows {
-        for stave in 0..seen[row].len() as i64 {
+        for stave in 0..i64::try_from(seen[row].len()).expect("few staves") {
             if let Some(other) = usize::try_from(stave + staves).ok().and_then(|at| seen[row + rows].get(at))
             {
                 all += 1;
@@ -198,7 +200,7 @@ fn lines_run_where_they_are_promised() {
 
 #[test]
 fn every_answer_holds() {
-    for found in ANSWERS.iter().map(|(_, found)| found) {
+    for (_, found) in &*ANSWERS {
         for proposal in found {
             if matches!(proposal.fabric.passing, Passing::Twined { .. }) {
                 continue;

@@ -52,7 +52,7 @@ fn misdrawn(text: &input::Text, fault: &DrawnFault) -> Failure {
         DrawnFault::Empty | DrawnFault::TooLarge => (1, None),
     };
     let Some((content, line)) =
-        written.skip(line.saturating_sub(1)).map(|(line, number)| (line, number)).next()
+        written.skip(line.saturating_sub(1)).next()
     else {
         return Failure::of_file(&text.origin, fault, fault.help());
     };

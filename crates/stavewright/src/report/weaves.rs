@@ -1,7 +1,7 @@
 //! What can run on a count of staves, as a table.
 
 use basket::message::Value;
-use basket::pattern::{Lean, Way};
+use basket::pattern::{Lean, Way, WeaveKind};
 use basket::weave::look::{Look, Sighting};
 use basket::weave::runs::Run;
 use words::Words;
@@ -17,7 +17,7 @@ pub(crate) fn render(count: u32, runs: &[Run], words: &Words) -> String {
     let running =
         [(weave.as_str(), Set::Words), (weavers.as_str(), Set::Figures), (seen.as_str(), Set::Words)];
     let rows =
-        of(true).map(|run| vec![name(run, words), run.weavers.to_string(), look(&run.sighting, words)]);
+        of(true).map(|run| vec![name(run, words), run.weavers.to_string(), seen(run, words)]);
     let mut text = heading("weaves-run").trim_start().to_owned() + &table(&running, rows);
     if of(false).next().is_some() {
         let failing =
@@ -33,6 +33,16 @@ fn name(run: &Run, words: &Words) -> String {
     match run.way {
         Way::RowByRow => words.with("weaves-row-by-row", &[("weave", Value::Name(run.weave.to_string()))]),
         Way::Continuous => run.weave.to_string(),
+    }
+}
+
+/// What is seen of a weave: of one that skips a stave a round, the line of the skips.
+fn seen(run: &Run, words: &Words) -> String {
+    match (run.weave, run.verdict.diagonal.lean()) {
+        (WeaveKind::SkipOne, Some(lean)) => {
+            words.with("weaves-skips", &[("side", Value::Name(words.name(lean)))])
+        }
+        _ => look(&run.sighting, words),
     }
 }
 

@@ -10,6 +10,7 @@ weaves-row-by-row = { $weave }, row by row
 weaves-loose = does not hold
 weaves-open = rows do not meet
 weaves-flat = no diagonal
+weaves-skips = checks; the skips climb to the { $side }
 weaves-counts = on { $counts } staves
 
 look-plain = all alike
