@@ -51,9 +51,7 @@ fn misdrawn(text: &input::Text, fault: &DrawnFault) -> Failure {
         DrawnFault::Sign { line, stave, .. } => (*line, Some(*stave)),
         DrawnFault::Empty | DrawnFault::TooLarge => (1, None),
     };
-    let Some((content, line)) =
-        written.skip(line.saturating_sub(1)).next()
-    else {
+    let Some((content, line)) = written.skip(line.saturating_sub(1)).next() else {
         return Failure::of_file(&text.origin, fault, fault.help());
     };
     let signs = content.char_indices().filter(|(_, sign)| !" ,;\t".contains(*sign));

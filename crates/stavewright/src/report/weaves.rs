@@ -16,8 +16,7 @@ pub(crate) fn render(count: u32, runs: &[Run], words: &Words) -> String {
     let (weavers, instead) = (words.term("weaves-weavers"), words.term("weaves-instead"));
     let running =
         [(weave.as_str(), Set::Words), (weavers.as_str(), Set::Figures), (seen.as_str(), Set::Words)];
-    let rows =
-        of(true).map(|run| vec![name(run, words), run.weavers.to_string(), seen(run, words)]);
+    let rows = of(true).map(|run| vec![name(run, words), run.weavers.to_string(), seen(run, words)]);
     let mut text = heading("weaves-run").trim_start().to_owned() + &table(&running, rows);
     if of(false).next().is_some() {
         let failing =
