@@ -5,7 +5,7 @@ use basket::base::Base;
 use basket::mould::Mould;
 use basket::pattern::{BasePattern, Form, Girth, MouldPattern, Outline, StavesPattern};
 use basket::staves::{Needs, Staves};
-use basket::stock::{Catalogue, Kind, Material, PutUp};
+use basket::stock::{Catalogue, Kind, Material};
 use divan::{Bencher, black_box};
 
 fn main() {
@@ -21,18 +21,13 @@ fn pattern() -> MouldPattern {
 /// Twenty stocks from 3/16 in to 1 in wide, two or more of a width.
 fn stocks() -> Vec<Material> {
     (0..20_u32)
-        .map(|number| Material {
-            name: format!("stock {number}"),
-            aliases: Vec::new(),
-            kind: Kind::FlatOvalReed,
-            width: Length::inches(0.1875 + 0.0625 * f64::from(number / 2)),
-            thickness: Length::mm(if number % 2 == 0 { 1.2 } else { 2.0 }),
-            length: None,
-            put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
-            soak_minutes: None,
-            bend_limit: None,
-            shrink: 0.0,
-            sources: std::sync::Arc::default(),
+        .map(|number| {
+            Material::bare(
+                format!("stock {number}"),
+                Kind::FlatOvalReed,
+                Length::inches(0.1875 + 0.0625 * f64::from(number / 2)),
+                Length::mm(if number % 2 == 0 { 1.2 } else { 2.0 }),
+            )
         })
         .collect()
 }

@@ -16,7 +16,7 @@ use crate::message::{Message, Value};
 use crate::mould::Mould;
 use crate::pattern::RimPattern;
 use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material, PutUp};
+use crate::stock::{self, Catalogue, Kind, Material};
 
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
@@ -209,23 +209,6 @@ pub(crate) fn short_way(from: f64, to: f64) -> f64 {
     (to - from) - (to - from).round()
 }
 
-/// A material that is in no catalogue, for when the catalogue has none of its kind.
-pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length) -> Material {
-    Material {
-        name: name.to_owned(),
-        aliases: Vec::new(),
-        kind,
-        width,
-        thickness,
-        length: None,
-        put_up: PutUp { unit: "piece".to_owned(), length: None, strand: None },
-        soak_minutes: None,
-        bend_limit: None,
-        shrink: 0.0,
-        sources: std::sync::Arc::default(),
-    }
-}
-
 fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
     let usual_width = Length::inches(0.375);
     let nearest = || {
@@ -235,8 +218,8 @@ fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
     };
     let found = catalogue.material(USUAL_STOCK).or_else(nearest).cloned();
     let id = if found.is_some() { "choice-rim-stock" } else { "choice-rim-stock-none" };
-    let stock =
-        found.unwrap_or_else(|| stand_in(USUAL_STOCK, Kind::HalfRoundReed, usual_width, usual_width / 2.0));
+    let stock = found
+        .unwrap_or_else(|| Material::bare(USUAL_STOCK, Kind::HalfRoundReed, usual_width, usual_width / 2.0));
     choices.push(Choice {
         key: "rim.stock",
         value: Value::Name(stock.name.clone()),

@@ -11,7 +11,7 @@ use basket::staves::{
     Needs, Staves, bend_strain, bend_strain_over, corner_clearance, count_on, touch_width,
     upright_groove_width,
 };
-use basket::stock::{Catalogue, Kind, Material, PutUp};
+use basket::stock::{Catalogue, Kind, Material};
 
 fn mm(figure: f64) -> Length {
     Length::mm(figure)
@@ -27,19 +27,7 @@ fn close(measured: f64, published: f64, allowance: f64) {
 }
 
 fn flat(name: &str, width: Length, thickness: Length) -> Material {
-    Material {
-        name: name.to_owned(),
-        aliases: Vec::new(),
-        kind: Kind::FlatReed,
-        width,
-        thickness,
-        length: None,
-        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
-        soak_minutes: None,
-        bend_limit: None,
-        shrink: 0.0,
-        sources: std::sync::Arc::default(),
-    }
+    Material::bare(name, Kind::FlatReed, width, thickness)
 }
 
 fn drawn(base: Length, rim: Length, height: Length, side: Side) -> Mould {

@@ -8,7 +8,7 @@ use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
 use crate::mould::Mould;
 use crate::pattern::{BailCurve, HandlePattern};
-use crate::rim::{Rim, stand_in};
+use crate::rim::Rim;
 use crate::staves::Staves;
 use crate::stock::{self, Catalogue, Kind, Material};
 
@@ -260,7 +260,7 @@ fn choose_rivet(catalogue: &Catalogue, grip: Length, choices: &mut Vec<Choice>) 
     } else if let Some(rivet) = rivets().max_by(by_length) {
         (rivet.clone(), "choice-handle-rivet-short")
     } else {
-        (stand_in("rivet 1/8 in", Kind::Rivet, RIVET, RIVET), "choice-handle-rivet-none")
+        (Material::bare("rivet 1/8 in", Kind::Rivet, RIVET, RIVET), "choice-handle-rivet-none")
     };
     choices.push(Choice {
         key: "handle.rivet",

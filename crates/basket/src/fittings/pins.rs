@@ -7,7 +7,7 @@ use crate::fittings::FORMED_HEAD;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::{Every, PinsPattern};
-use crate::rim::{Rim, stand_in};
+use crate::rim::Rim;
 use crate::staves::Staves;
 use crate::stock::{self, Catalogue, Kind, Material};
 
@@ -120,7 +120,7 @@ fn choose_stock(catalogue: &Catalogue, stack: Length, choices: &mut Vec<Choice>)
         (pin.clone(), "choice-pins-stock-short")
     } else {
         let (diameter, name) = (Length::mm(1.2), "brass pin 1.2 mm");
-        (stand_in(name, Kind::Pin, diameter, diameter), "choice-pins-stock-none")
+        (Material::bare(name, Kind::Pin, diameter, diameter), "choice-pins-stock-none")
     };
     choices.push(Choice {
         key: "pins.stock",

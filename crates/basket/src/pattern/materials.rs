@@ -10,7 +10,7 @@ use super::problem::Problem;
 use super::read::{in_file_order, open_file, units};
 use super::section::{Context, RUN, Section, in_order, title_fault, type_name, whole_number};
 use super::text::shorten;
-use crate::stock::{Catalogue, Kind, Material, PutUp};
+use crate::stock::{Catalogue, Kind, Material};
 
 const MOST_MATERIALS: usize = 200;
 const LONGEST_SOAK: i64 = 14 * 24 * 60;
@@ -107,19 +107,7 @@ fn fresh(section: &Section, name: &str) -> Option<Material> {
         return None;
     }
     let width = section.length("diameter").or_else(|| section.length("width"))?;
-    Some(Material {
-        name: name.to_owned(),
-        aliases: Vec::new(),
-        kind: kind(section)?,
-        width,
-        thickness: width,
-        length: None,
-        put_up: PutUp { unit: "piece".to_owned(), length: None, strand: None },
-        soak_minutes: None,
-        bend_limit: None,
-        shrink: 0.0,
-        sources: std::sync::Arc::default(),
-    })
+    Some(Material::bare(name, kind(section)?, width, width))
 }
 
 fn kind(section: &Section) -> Option<Kind> {

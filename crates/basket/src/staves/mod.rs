@@ -161,17 +161,8 @@ impl Staves {
 
 /// What is taken where there is no stock at all: 1/4 in flat oval reed (sizes from memory).
 fn assumed_stock() -> Material {
-    Material {
-        name: "flat oval reed 1/4 in".to_owned(),
-        aliases: Vec::new(),
-        kind: Kind::FlatOvalReed,
-        width: Length::inches(0.25),
-        thickness: Length::mm(2.0),
-        length: None,
-        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
-        soak_minutes: None,
-        bend_limit: None,
-        shrink: 0.0,
-        sources: std::sync::Arc::default(),
-    }
+    let put_up = PutUp { unit: "coil".to_owned(), length: None, strand: None };
+    let reed =
+        Material::bare("flat oval reed 1/4 in", Kind::FlatOvalReed, Length::inches(0.25), Length::mm(2.0));
+    Material { put_up, ..reed }
 }

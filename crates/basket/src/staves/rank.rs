@@ -74,15 +74,7 @@ impl<'a> Judge<'a> {
     /// A penalty that no taper can better.
     pub(super) fn at_least(&self, entry: &Entry<'_>) -> f64 {
         let fit = Length::mm(self.task(entry).worst_ideal()) / self.unit();
-        let parts = [
-            self.lock(entry),
-            stock_width(entry),
-            self.groove(entry),
-            self.bend(entry),
-            self.ears(entry),
-            work(entry),
-        ];
-        fit + parts.iter().map(|part| part.weight).sum::<f64>()
+        fit + self.untapered(entry).iter().map(|part| part.weight).sum::<f64>()
     }
 
     /// Judges an entry with a given taper, or with the best one.
@@ -115,8 +107,13 @@ impl<'a> Judge<'a> {
         parts.into_iter().filter_map(|part| part.reason).collect()
     }
 
-    fn parts(&self, judged: &Judged<'_>) -> [Part; 9] {
-        let entry = &judged.entry;
+    fn parts(&self, judged: &Judged<'_>) -> Vec<Part> {
+        let tapered = [self.fit(judged), self.passes(judged), self.foot(judged)];
+        self.untapered(&judged.entry).into_iter().chain(tapered).collect()
+    }
+
+    /// What does not depend on the taper.
+    fn untapered(&self, entry: &Entry<'_>) -> [Part; 6] {
         [
             self.lock(entry),
             stock_width(entry),
@@ -124,9 +121,6 @@ impl<'a> Judge<'a> {
             self.bend(entry),
             self.ears(entry),
             work(entry),
-            self.fit(judged),
-            self.passes(judged),
-            self.foot(judged),
         ]
     }
 

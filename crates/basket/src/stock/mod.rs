@@ -112,6 +112,23 @@ pub struct Material {
 }
 
 impl Material {
+    /// A material of which no more is known than kind and size; sold by the piece.
+    pub fn bare(name: impl Into<String>, kind: Kind, width: Length, thickness: Length) -> Self {
+        Self {
+            name: name.into(),
+            aliases: Vec::new(),
+            kind,
+            width,
+            thickness,
+            length: None,
+            put_up: PutUp { unit: "piece".to_owned(), length: None, strand: None },
+            soak_minutes: None,
+            bend_limit: None,
+            shrink: 0.0,
+            sources: Arc::default(),
+        }
+    }
+
     /// Its name and its other names.
     pub fn names(&self) -> impl Iterator<Item = &str> {
         std::iter::once(&self.name).chain(&self.aliases).map(String::as_str)

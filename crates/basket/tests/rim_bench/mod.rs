@@ -4,7 +4,7 @@
 use basket::measure::Length;
 use basket::pattern::OvalSide;
 use basket::staves::{GapAt, LengthParts, Staves, Taper};
-use basket::stock::{Kind, Material, PutUp};
+use basket::stock::{Kind, Material};
 
 #[track_caller]
 pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
@@ -12,19 +12,7 @@ pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
 }
 
 pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64) -> Material {
-    Material {
-        name: name.to_owned(),
-        aliases: Vec::new(),
-        kind,
-        width: Length::mm(width_mm),
-        thickness: Length::mm(thickness_mm),
-        length: None,
-        put_up: PutUp { unit: "coil".to_owned(), length: None, strand: None },
-        soak_minutes: None,
-        bend_limit: None,
-        shrink: 0.0,
-        sources: std::sync::Arc::default(),
-    }
+    Material::bare(name, kind, Length::mm(width_mm), Length::mm(thickness_mm))
 }
 
 pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
