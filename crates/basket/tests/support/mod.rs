@@ -47,7 +47,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
 /// From the smallest to the largest length that is read, ordinary ones most often.
 fn length() -> BoxedStrategy<Length> {
     prop_oneof![
-        20 => 1.0..400.0_f64,
+        6 => 1.0..400.0_f64,
         2 => 0.05..1.0_f64,
         1 => 400.0..5000.0_f64,
         1 => select(vec![0.05, 5000.0]),
@@ -57,18 +57,14 @@ fn length() -> BoxedStrategy<Length> {
 }
 
 fn small() -> BoxedStrategy<Length> {
-    prop_oneof![9 => (0.5..20.0_f64).prop_map(Length::mm), 1 => length()].boxed()
-}
-
-fn count() -> BoxedStrategy<u32> {
-    prop_oneof![9 => 3_u32..=149, 1 => 3_u32..=999, 1 => select(vec![3, 999])].boxed()
+    prop_oneof![4 => (0.5..20.0_f64).prop_map(Length::mm), 1 => length()].boxed()
 }
 
 /// Materials of these kinds, as sold or with any width and thickness.
 fn stock(kinds: &'static [Kind]) -> BoxedStrategy<Material> {
     let known: Vec<Material> =
         Catalogue::built_in().materials.iter().filter(|one| kinds.contains(&one.kind)).cloned().collect();
-    (select(known), proptest::option::weighted(0.2, (small(), small())))
+    (select(known), of((small(), small())))
         .prop_map(|(material, size)| match size {
             Some((width, thickness)) => Material { width, thickness, ..material },
             None => material,
@@ -132,7 +128,7 @@ fn any_staves() -> BoxedStrategy<StavesPattern> {
     let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
     let sides = of(select(vec![OvalSide::Out, OvalSide::In]));
     let sizes = (of(small()), of(small()), of(length()));
-    (of(count()), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
+    (of(3_u32..=999), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
         .prop_map(|(count, stock, (width, gap, length), taper, spares, oval_side)| {
             let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
             let full = width.or(stock.as_ref().map(|stock| stock.width));
@@ -146,10 +142,10 @@ fn any_staves() -> BoxedStrategy<StavesPattern> {
 
 fn any_weave() -> BoxedStrategy<WeavePattern> {
     let until = prop_oneof![
-        8 => (1_u32..=60).prop_map(Until::Rows),
+        4 => (1_u32..=60).prop_map(Until::Rows),
         1 => (60_u32..=2000).prop_map(Until::Rows),
-        4 => length().prop_map(Until::Height),
-        4 => length().prop_map(Until::BelowTop),
+        2 => length().prop_map(Until::Height),
+        2 => length().prop_map(Until::BelowTop),
         1 => Just(Until::BelowTop(Length::ZERO)),
     ];
     let course = (stock(STRIPS), until, of(0.5..=3.0_f64)).prop_map(|(weaver, until, packing)| {

@@ -1,0 +1,204 @@
+//! The drawings show the basket at the sizes that were computed.
+
+mod common;
+
+use basket::Length;
+use common::{CHANNEL, FERRY, HARBOUR, ODD, all, basket, labels, words};
+use drawings::{At, Drawing, Item, Line, tiles};
+use kurbo::{PathEl, Rect, Shape};
+
+/// Straight strokes of one kind, as their two ends.
+fn strokes(drawing: &Drawing, kind: Line) -> Vec<kurbo::Line> {
+    let paths = drawing.items().iter().filter_map(|item| match item {
+        Item::Path { path, line: Some(line), tone: None } if *line == kind => Some(path),
+        _ => None,
+    });
+    paths
+        .filter_map(|path| match path.elements() {
+            [PathEl::MoveTo(from), PathEl::LineTo(to)] => Some(kurbo::Line::new(*from, *to)),
+            _ => None,
+        })
+        .collect()
+}
+
+/// Bounds of all closed shapes that are drawn with this line.
+fn shapes(drawing: &Drawing, kind: Line) -> Vec<Rect> {
+    let paths = drawing.items().iter().filter_map(|item| match item {
+        Item::Path { path, line: Some(line), .. } if *line == kind => Some(path),
+        _ => None,
+    });
+    paths.filter(|path| path.elements().last() == Some(&PathEl::ClosePath)).map(Shape::bounding_box).collect()
+}
+
+fn close(a: f64, b: f64) -> bool {
+    (a - b).abs() < 1e-6
+}
+
+#[test]
+fn a_strip_is_as_long_as_the_girth() {
+    for pattern in [HARBOUR, FERRY, CHANNEL] {
+        let basket = basket(pattern);
+        let words = words(&basket);
+        let base = drawings::spacing_strip(&basket, &words, At::Base);
+        let rim = drawings::spacing_strip(&basket, &words, At::Rim);
+        let drill = drawings::drilling_template(&basket, &words);
+        let longest =
+            |drawing: &Drawing| shapes(drawing, Line::Edge).iter().map(Rect::width).fold(0.0, f64::max);
+        let around = |radius: Length| std::f64::consts::TAU * radius.to_mm();
+        assert!(close(longest(&base), around(basket.base.diameter / 2.0)));
+        assert!(close(longest(&rim), around(basket.rim.radius + basket.staves.thickness)));
+        assert!(close(longest(&drill), around(basket.rim.outer_radius(&basket.staves))));
+    }
+}
+
+#[test]
+fn a_strip_has_a_tick_for_every_stave_at_even_steps() {
+    let basket = basket(HARBOUR);
+    let strip = drawings::spacing_strip(&basket, &words(&basket), At::Base);
+    let mut ticks: Vec<f64> = strokes(&strip, Line::Edge)
+        .iter()
+        .filter(|line| close(line.p0.y, 0.0) && close(line.p0.x, line.p1.x))
+        .map(|line| line.p0.x)
+        .collect();
+    ticks.sort_by(f64::total_cmp);
+    assert_eq!(ticks.len(), basket.staves.count as usize);
+    let girth = std::f64::consts::PI * basket.base.diameter.to_mm();
+    let pitch = girth / f64::from(basket.staves.count);
+    for pair in ticks.windows(2) {
+        assert!(close(pair[1] - pair[0], pitch), "{} is not {pitch}", pair[1] - pair[0]);
+    }
+    assert!(close(ticks[0] + girth - ticks[ticks.len() - 1], pitch), "the strip closes with one more pitch");
+}
+
+#[test]
+fn pins_stand_on_the_staves_that_are_pinned() {
+    let basket = basket(HARBOUR);
+    let strip = drawings::drilling_template(&basket, &words(&basket));
+    let hoop = basket.rim.outer.stock.width.to_mm();
+    let holes = shapes(&strip, Line::Edge)
+        .into_iter()
+        .filter(|hole| close(hole.center().y, hoop / 2.0) && hole.width() < 5.0)
+        .map(|hole| hole.center().x);
+    let girth = std::f64::consts::TAU * basket.rim.outer_radius(&basket.staves).to_mm();
+    let pitch = girth / f64::from(basket.staves.count);
+    let wanted = basket.pins.staves.iter().map(|stave| (f64::from(*stave) - 0.5) * pitch);
+    let (holes, wanted): (Vec<f64>, Vec<f64>) = (holes.collect(), wanted.collect());
+    assert_eq!(holes.len(), basket.pins.count as usize);
+    assert!(holes.iter().zip(&wanted).all(|(hole, wanted)| close(*hole, *wanted)));
+}
+
+#[test]
+fn check_bars_are_100_mm_and_4_in() {
+    let basket = basket(HARBOUR);
+    let bars = drawings::check_bars(&words(&basket));
+    let mut lengths: Vec<f64> =
+        strokes(&bars, Line::Edge).iter().map(|line| (line.p1.x - line.p0.x).abs()).collect();
+    lengths.sort_by(|a, b| b.total_cmp(a));
+    assert!(close(lengths[0], 101.6) && close(lengths[1], 100.0), "{lengths:?}");
+}
+
+#[test]
+fn tiles_cover_the_drawing_and_share_their_marks() {
+    let basket = basket(HARBOUR);
+    let strip = drawings::spacing_strip(&basket, &words(&basket), At::Rim);
+    let plan = drawings::base_plan(&basket, &words(&basket));
+    let (width, height, overlap) = (Length::mm(90.0), Length::mm(70.0), Length::mm(12.0));
+    for drawing in [strip, plan] {
+        let parts = tiles(&drawing, width, height, overlap);
+        assert!(parts.len() > 2);
+        let whole = drawing.frame();
+        for across in 0..=60 {
+            for down in 0..=60 {
+                let point = whole.origin()
+                    + kurbo::Vec2::new(
+                        whole.width() * f64::from(across) / 60.0,
+                        whole.height() * f64::from(down) / 60.0,
+                    );
+                let inside = |part: &&Drawing| part.frame().inflate(1e-6, 1e-6).contains(point);
+                assert!(parts.iter().find(inside).is_some(), "{point:?} is on no tile of {}", drawing.name);
+            }
+        }
+        for part in &parts {
+            assert!(part.width() <= 90.0 + 1e-6 && part.height() <= 70.0 + 1e-6);
+        }
+        let [first, second] = [&parts[0], &parts[1]];
+        let shared = first.frame().intersect(second.frame());
+        assert!(close(shared.width(), 12.0));
+        let letters =
+            |part: &Drawing| labels(part).filter(|label| label.text == "A").map(|label| label.at).next();
+        assert!(letters(first).is_some_and(|at| shared.contains(at)));
+        assert_eq!(letters(first), letters(second));
+    }
+}
+
+#[test]
+fn a_small_drawing_is_not_cut() {
+    let basket = basket(FERRY);
+    let disc = drawings::base_disc(&basket, &words(&basket));
+    assert_eq!(tiles(&disc, Length::mm(190.0), Length::mm(220.0), Length::mm(10.0)), [disc]);
+}
+
+#[test]
+fn the_stave_is_true_in_length_and_width() {
+    let basket = basket(HARBOUR);
+    let stave = drawings::stave_template(&basket, &words(&basket));
+    let outlines = shapes(&stave, Line::Outline);
+    assert_eq!(outlines.len(), 1);
+    assert!(close(outlines[0].height(), basket.staves.length.to_mm()));
+    assert!(close(outlines[0].width(), basket.staves.width.to_mm()));
+}
+
+#[test]
+fn every_stave_of_a_crowded_base_is_numbered() {
+    let basket = basket(ODD[4]);
+    assert_eq!(basket.staves.count, 107);
+    let plan = drawings::base_plan(&basket, &words(&basket));
+    for stave in 1..=107 {
+        let number = stave.to_string();
+        assert_eq!(labels(&plan).filter(|label| label.text == number).count(), 1, "stave {number}");
+    }
+}
+
+#[test]
+fn the_section_is_true_to_its_scale() {
+    let basket = basket(HARBOUR);
+    let section = drawings::section(&basket, &words(&basket));
+    let levels = strokes(&section, Line::Dimension);
+    // Harbour bread basket is drawn 1 : 2.5.
+    assert!(section.title.contains("1 : 2.5"), "{}", section.title);
+    for size in [basket.base.diameter, 2.0 * basket.rim.outer_radius(&basket.staves)] {
+        let drawn = size.to_mm() / 2.5;
+        assert!(levels.iter().any(|line| close(line.p1.x - line.p0.x, drawn)), "no dimension of {drawn} mm");
+    }
+    let overall = (basket.base.thickness
+        + basket.mould.profile.at(basket.rim.along + basket.rim.height).height)
+        .to_mm();
+    assert!(levels.iter().any(|line| close((line.p1.y - line.p0.y).abs(), overall / 2.5)));
+}
+
+#[test]
+fn the_view_shows_half_of_the_staves_and_the_whole_rim() {
+    let basket = basket(FERRY);
+    let view = drawings::view(&basket, &words(&basket));
+    let edges = shapes(&view, Line::Edge);
+    let scale = edges[0].width() / basket.base.diameter.to_mm();
+    let rim = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm() * scale;
+    assert!(edges.iter().any(|edge| (edge.width() / rim - 1.0).abs() < 0.005), "no rim of {rim} mm");
+    let wraps = shapes(&view, Line::Fine).len();
+    assert!(wraps as u32 > basket.staves.count / 2, "{wraps} staves and wraps are drawn");
+}
+
+#[test]
+fn type_is_large_enough_and_inside_the_frame() {
+    for pattern in [HARBOUR, FERRY, CHANNEL].into_iter().chain(ODD) {
+        for drawing in all(&basket(pattern)) {
+            for label in labels(&drawing) {
+                assert!(label.size >= 2.2, "{} in {}", label.text, drawing.name);
+                let (frame, bounds) = (drawing.frame().inflate(1.0, 1.0), label.bounds());
+                let inside = frame.union(bounds) == frame;
+                assert!(inside, "{:?} is cut off in {} of {pattern}", label.text, drawing.name);
+                assert!(!label.text.contains("drawing-"), "{} has no message", label.text);
+            }
+        }
+    }
+}
