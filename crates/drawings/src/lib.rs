@@ -18,6 +18,7 @@ mod rim_shape;
 mod scale;
 mod scarf;
 mod section;
+pub mod solid;
 mod stave;
 mod strip;
 mod svg;
