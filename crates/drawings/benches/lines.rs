@@ -1,0 +1,5 @@
+//! Time for a line drawing.
+
+fn main() {
+    divan::main();
+}

@@ -1,0 +1,161 @@
+//! Line drawings of a solid from any side, hidden lines removed.
+//!
+//! A raster of depths says what is nearest to the eye; the lines themselves are never rasters: the
+//! contour of every part comes from its mesh, its other edges from [`Part::edges`](crate::solid::Part),
+//! and each is kept where it is seen. So the picture is sharp at any size.
+
+mod buffer;
+mod camera;
+mod contour;
+mod light;
+mod problem;
+mod region;
+mod scene;
+mod shade;
+mod sight;
+mod simplify;
+mod style;
+mod thin;
+mod view;
+
+use glam::DVec3;
+use kurbo::{BezPath, Point, Rect};
+
+use crate::drawing::{Drawing, Line, Tone, open};
+use crate::lines::buffer::Buffer;
+use crate::lines::camera::Room;
+use crate::lines::scene::Scene;
+use crate::lines::sight::{Seen, Sight};
+use crate::lines::simplify::simplified;
+use crate::lines::thin::Drawn;
+use crate::solid::Solid;
+pub use problem::PictureError;
+pub use shade::{Image, shaded};
+pub use style::{Look, Style};
+pub use view::{Region, View};
+
+/// Pixels of the raster in a mm of paper.
+const DENSITY: f64 = 16.0;
+/// Paper left free round a picture, in mm.
+const MARGIN: f64 = camera::BORDER / DENSITY;
+/// How far a line may leave its true course, in mm of paper.
+const TOLERANCE: f64 = 0.025;
+/// Tones, from light to dark.
+const TONES: [Tone; 6] = [Tone::White, Tone::Pale, Tone::Light, Tone::Mid, Tone::Dark, Tone::Black];
+/// Least size of a patch of tone, in square mm of paper.
+const LEAST_PATCH: f64 = 0.08;
+
+/// A solid in lines: its outline heavy, contours and edges by the weight of their part, in light
+/// tones where the style has them.
+///
+/// The same solid, view and style give the same drawing to the bit. It has no name, title or
+/// description yet.
+///
+/// # Errors
+/// When the view looks from nowhere, the picture has no size, or nothing is in sight.
+pub fn draw(solid: &Solid, view: &View, style: &Style) -> Result<Drawing, PictureError> {
+    picture(solid, view, style).map(|(drawing, _)| drawing)
+}
+
+/// Where places of a solid lie on a drawing of it.
+pub struct Placed {
+    plane: camera::Plane,
+    camera: camera::Camera,
+    buffer: Buffer,
+}
+
+impl Placed {
+    /// Where a point of the basket lies on the drawing, and whether it is seen; none for one behind
+    /// the eye.
+    pub fn find(&self, point: [f64; 3]) -> Option<(Point, bool)> {
+        let place = self.plane.place(DVec3::from(point).as_vec3())?;
+        let pixel = self.camera.pixel_of(place);
+        let seen = self.buffer.sees(pixel, 0.5);
+        Some((self.camera.paper(pixel.x, pixel.y), seen))
+    }
+}
+
+/// The same, and where things lie on it: for labels and pointers.
+///
+/// # Errors
+/// As [`draw`].
+pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Placed), PictureError> {
+    style.check()?;
+    let room =
+        Room { width: style.width - 2.0 * MARGIN, height: style.height - 2.0 * MARGIN, density: DENSITY };
+    let scene = Scene::of(solid, view, room, |part| (style.look)(part).is_some())?;
+    let looks: Vec<Look> = scene.parts.iter().filter_map(|part| (style.look)(part)).collect();
+    let buffer = Buffer::of(&scene);
+    let mut drawing = Drawing::new("picture", "", "");
+    tones(&mut drawing, &scene, &buffer, &looks);
+    lines(&mut drawing, &scene, &buffer, &looks, style.clear);
+    let (width, height) = (scene.camera.width, scene.camera.height);
+    let corners = [scene.camera.paper(0.0, 0.0), scene.camera.paper(width as f32, height as f32)];
+    drawing.frame = Rect::from_points(corners[0], corners[1]);
+    if drawing.items.is_empty() {
+        return Err(PictureError::Empty);
+    }
+    let (plane, camera) = (scene.plane, scene.camera);
+    Ok((drawing, Placed { plane, camera, buffer }))
+}
+
+fn tones(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) {
+    if looks.iter().all(|look| look.lit.is_none() && look.shaded.is_none()) {
+        return;
+    }
+    let classes = light::tones(scene, buffer, looks);
+    let cell = light::cell();
+    let least = LEAST_PATCH / (cell * scene.camera.pixel).powi(2);
+    for tone in TONES {
+        let place = |x: f64, y: f64| scene.camera.paper((x * cell) as f32, (y * cell) as f32);
+        let path = classes.regions(tone as u8 + 1, least, place);
+        if !path.elements().is_empty() {
+            drawing.fill(path, tone);
+        }
+    }
+}
+
+fn lines(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Look], clear: f64) {
+    let sight = Sight::of(buffer, scene.camera);
+    let pixel = scene.camera.pixel;
+    let mut drawn = Drawn::keeping(
+        clear,
+        scene.camera.paper(0.0, 0.0),
+        (scene.camera.width as f64 * pixel, scene.camera.height as f64 * pixel),
+    );
+    let mut weights = [Line::Fine, Line::Edge, Line::Outline].map(|line| (line, BezPath::new()));
+    let mut add = |line: Line, points: &[Point]| {
+        for part in drawn.admit(points) {
+            if let Some((_, path)) = weights.iter_mut().find(|(weight, _)| *weight == line) {
+                path.extend(open(simplified(&part, TOLERANCE)));
+            }
+        }
+    };
+    let mut inner = Vec::new();
+    for (part, corners) in contour::contours(scene) {
+        let line: Vec<_> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
+        for (seen, run) in sight.runs(&line) {
+            if seen == Seen::Outline {
+                add(Line::Outline, &run);
+            } else {
+                inner.push((looks[part as usize].edge.unwrap_or(Line::Edge), run));
+            }
+        }
+    }
+    for (part, look) in scene.parts.iter().zip(looks) {
+        let Some(edge) = look.edge else { continue };
+        for polyline in &part.edges {
+            let line: Vec<_> = polyline.iter().map(|at| scene.pixel(*at)).collect();
+            inner.extend(sight.runs(&line).into_iter().map(|(_, run)| (edge, run)));
+        }
+    }
+    // Heavier lines first: where lines crowd, they are the ones to stay.
+    for weight in [Line::Edge, Line::Fine] {
+        inner.iter().filter(|(line, _)| *line == weight).for_each(|(line, run)| add(*line, run));
+    }
+    for (line, path) in weights {
+        if !path.elements().is_empty() {
+            drawing.stroke(path, line);
+        }
+    }
+}
