@@ -92,6 +92,11 @@ impl Buffer {
         self.face[y * self.width + x]
     }
 
+    /// The same, rows counted one after the other.
+    pub(crate) fn face_at(&self, index: usize) -> u32 {
+        self.face[index]
+    }
+
     /// Depth of what is seen in a pixel, taken at a point near it.
     fn depth_near(&self, index: usize, x: f32, y: f32) -> f32 {
         let face = self.face[index];

@@ -8,6 +8,7 @@ mod buffer;
 mod camera;
 mod contour;
 mod light;
+mod outline;
 mod problem;
 mod region;
 mod scene;
@@ -25,7 +26,7 @@ use crate::drawing::{Drawing, Line, Tone, open};
 use crate::lines::buffer::Buffer;
 use crate::lines::camera::Room;
 use crate::lines::scene::Scene;
-use crate::lines::sight::{Seen, Sight};
+use crate::lines::sight::Sight;
 use crate::lines::simplify::simplified;
 use crate::lines::thin::Drawn;
 use crate::solid::Solid;
@@ -131,25 +132,24 @@ fn lines(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Loo
             }
         }
     };
+    for piece in outline::outline(buffer, scene.camera) {
+        add(Line::Outline, &piece);
+    }
     let mut inner = Vec::new();
     for (part, corners) in contour::contours(scene) {
         let line: Vec<_> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
-        for (seen, run) in sight.runs(&line) {
-            if seen == Seen::Outline {
-                add(Line::Outline, &run);
-            } else {
-                inner.push((looks[part as usize].edge.unwrap_or(Line::Edge), run));
-            }
-        }
+        let weight = looks[part as usize].edge.unwrap_or(Line::Edge);
+        inner.extend(sight.runs(&line).into_iter().map(|run| (weight, run)));
     }
     for (part, look) in scene.parts.iter().zip(looks) {
         let Some(edge) = look.edge else { continue };
         for polyline in &part.edges {
             let line: Vec<_> = polyline.iter().map(|at| scene.pixel(*at)).collect();
-            inner.extend(sight.runs(&line).into_iter().map(|(_, run)| (edge, run)));
+            inner.extend(sight.runs(&line).into_iter().map(|run| (edge, run)));
         }
     }
-    // Heavier lines first: where lines crowd, they are the ones to stay.
+    // Heavier and longer lines first: where lines crowd, they are the ones to stay.
+    inner.sort_by_key(|(_, run)| std::cmp::Reverse(run.len()));
     for weight in [Line::Edge, Line::Fine] {
         inner.iter().filter(|(line, _)| *line == weight).for_each(|(line, run)| add(*line, run));
     }

@@ -25,19 +25,23 @@ impl Classes {
     /// run the other way. Regions that would enclose less than `least` cells are left out.
     pub(crate) fn regions(&self, class: u8, least: f64, place: impl Fn(f64, f64) -> Point) -> BezPath {
         let mut path = BezPath::new();
+        for corners in self.outlines(class).into_iter().filter(|corners| area(corners) >= least) {
+            path.extend(closed(smooth(&corners).into_iter().map(|at| place(at.x, at.y))));
+        }
+        path
+    }
+
+    /// Once round every region and every hole of a class, in steps of a cell.
+    pub(crate) fn outlines(&self, class: u8) -> Vec<Vec<Point>> {
+        let mut outlines = Vec::new();
         let mut done = vec![false; self.cells.len()];
         for start in 0..self.cells.len() {
             let (x, y) = ((start % self.width) as isize, (start / self.width) as isize);
-            if done[start] || !self.is(class, x, y) || self.is(class, x - 1, y) {
-                continue;
-            }
-            let corners = self.round(class, (x, y), &mut done);
-            if area(&corners) >= least {
-                let outline = smooth(&corners);
-                path.extend(closed(outline.into_iter().map(|at| place(at.x, at.y))));
+            if self.cells[start] == class && !done[start] && !self.is(class, x - 1, y) {
+                outlines.push(self.round(class, (x, y), &mut done));
             }
         }
-        path
+        outlines
     }
 
     /// Goes once round a region, the region on the right hand, from the left side of a cell upward.

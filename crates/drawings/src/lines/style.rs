@@ -67,8 +67,8 @@ fn plain(part: &Part) -> Option<Look> {
 fn print(part: &Part) -> Option<Look> {
     let (lit, shaded) = match part.kind {
         PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
-        PartKind::Stave => (Some(Tone::Pale), Some(Tone::Light)),
-        PartKind::Mould => (Some(Tone::Pale), Some(Tone::Light)),
+        PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
+        PartKind::Mould => (Some(Tone::Light), Some(Tone::Mid)),
         PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
             (Some(Tone::Light), Some(Tone::Mid))
         }

@@ -48,5 +48,5 @@ pub(crate) fn solid(parts: impl IntoIterator<Item = Part>) -> Solid {
 
 fn part(name: &str, kind: PartKind, mesh: Mesh, edges: Vec<Vec<[f32; 3]>>) -> Part {
     let (name, material) = (name.to_owned(), "cane".to_owned());
-    Part { name, kind, number: None, material, colour: [200, 160, 110], mesh, edges }
+    Part { name, kind, number: None, material, colour: [200, 160, 110], mesh, edges, turned: None }
 }
