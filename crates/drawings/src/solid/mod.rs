@@ -2,9 +2,41 @@
 //!
 //! Millimetres; z points up, the origin is in the middle of the mould's base, and stave 1 stands on
 //! the x axis with the numbers rising counter-clockwise seen from above.
+//!
+//! Staves and hoops are laid to the curve of the wall, so that a flat section is bent round it by the
+//! rise of its arc (0.06 mm for a stave of 1/4 in on a radius of 80 mm). Holes are not cut: pins and
+//! rivets fill theirs.
 
-use basket::Basket;
+mod base;
+mod colour;
+mod crossing;
+mod ear;
+mod edges;
+mod export;
+mod frame;
+mod handle;
+mod lashing;
+mod mesh;
+mod pin;
+mod rim;
+mod row;
+mod section;
+mod stage;
+mod stave;
+mod surface;
+
 use basket::steps::Stage;
+use basket::{Basket, Length};
+
+pub use export::{glb, stl, three_mf};
+use surface::Surface;
+
+/// No piece passes through another by more than this many mm (holes of pins and rivets aside).
+pub const MOST_OVERLAP: f32 = 0.15;
+/// Pieces that touch lie no further apart than this many mm.
+pub const MOST_GAP: f32 = 0.15;
+/// Slack between the mould as drawn and the weavers on it, in mm.
+const MOULD_SLACK: f32 = 0.1;
 
 /// A closed surface of triangles, counter-clockwise seen from outside.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -67,6 +99,8 @@ pub struct Part {
     pub mesh: Mesh,
     /// Edges worth drawing, in mm.
     pub edges: Vec<Vec<[f32; 3]>>,
+    /// Set where the part is like an earlier one (or itself) but for a turn about the z axis.
+    pub turned: Option<Turned>,
 }
 
 /// A basket in the round.
@@ -87,8 +121,116 @@ pub enum Detail {
     Thumbnail,
 }
 
-/// The basket at a stage of its making.
+/// A part's place as another part turned about the z axis.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Turned {
+    /// Index of the other part in the solid.
+    pub of: usize,
+    /// Cosine and sine of the angle.
+    pub angle: [f32; 2],
+}
+
+impl Part {
+    fn new(name: &str, kind: PartKind, material: &str, colour: [u8; 3], mesh: Mesh) -> Self {
+        Self {
+            name: name.to_owned(),
+            kind,
+            number: None,
+            material: material.to_owned(),
+            colour,
+            mesh,
+            edges: Vec::new(),
+            turned: None,
+        }
+    }
+}
+
+impl Solid {
+    /// Adds parts whose [`Turned::of`] counts from their own first.
+    fn extend(&mut self, parts: impl IntoIterator<Item = Part>) {
+        let before = self.parts.len();
+        self.parts.extend(parts.into_iter().map(|mut part| {
+            if let Some(turned) = &mut part.turned {
+                turned.of += before;
+            }
+            part
+        }));
+    }
+
+    /// How many triangles all parts have.
+    pub fn triangles(&self) -> usize {
+        self.parts.iter().map(|part| part.mesh.triangles.len()).sum()
+    }
+}
+
+/// The basket at a stage of its making: what exists then, and nothing else. Every basket that can be
+/// computed gives a solid, with finite corners; one that cannot be woven may have parts that pass
+/// through each other.
 pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
-    let _ = (basket, stage, detail);
-    Solid::default()
+    let surface = &Surface::of(basket);
+    let mut solid = Solid::default();
+    solid.extend([base::base(basket, detail)]);
+    if stage == Stage::Finished {
+        solid.extend([base::plug(basket, detail)]);
+    }
+    if stage::on_mould(stage) {
+        let behind = thickest_weaver(basket) + MOULD_SLACK + sagitta(detail);
+        solid.extend([base::mould(basket, surface, behind, detail)]);
+    }
+    if stage >= Stage::StavesSet {
+        let shaves = if stage >= Stage::EarsSet { ear::shaves(basket) } else { Vec::new() };
+        solid.extend(stave::staves(basket, surface, stage::tips(basket, stage), &shaves, detail));
+    }
+    if stage::banded(stage) {
+        solid.extend([base::band(basket, surface, detail)]);
+    }
+    solid.extend(row::rows(basket, surface, stage::rows(basket, stage), packed(basket), detail));
+    if stage >= Stage::EarsSet {
+        solid.extend(ear::ears(basket, surface, detail));
+    }
+    if stage >= Stage::RimClamped {
+        solid.extend([rim::outer(basket, surface, detail), rim::inner(basket, surface, detail)]);
+    }
+    if stage >= Stage::Pinned {
+        solid.extend(pin::pins(basket, surface, detail));
+    }
+    if stage >= Stage::Lashed {
+        solid.extend(rim::filler(basket, surface, detail));
+        solid.extend(lashing::wraps(basket, surface, detail));
+    }
+    if stage >= Stage::Handled {
+        solid.extend(handle::handle(basket, surface, detail));
+    }
+    solid
+}
+
+/// Share of its height to which the weaving is pressed down, so that the lashing finds room between
+/// the last row and the rim.
+fn packed(basket: &Basket) -> f32 {
+    let top = basket.weave.top_along.to_mm() as f32;
+    let room = lashing::layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32;
+    if top > 0.0 { (1.0 - room / top).max(0.5) } else { 1.0 }
+}
+
+fn thickest_weaver(basket: &Basket) -> f32 {
+    let thickness = basket.weave.courses.iter().map(|course| course.weaver.thickness);
+    thickness.fold(Length::ZERO, Length::max).to_mm() as f32
+}
+
+/// How far a circle cut into straight pieces may lie inside the true one, in mm.
+const fn sagitta(detail: Detail) -> f32 {
+    match detail {
+        Detail::Full => 0.05,
+        Detail::Page => 0.3,
+        Detail::Thumbnail => 1.2,
+    }
+}
+
+/// Straight pieces for a circle of this radius: `π / acos(1 − s/r)` for a sagitta `s`.
+fn segments(radius: f32, detail: Detail) -> u32 {
+    let share = 1.0 - sagitta(detail) / radius.max(1e-3);
+    if share <= 0.5 {
+        return 8;
+    }
+    ((std::f32::consts::PI / share.acos()).ceil() as u32).clamp(8, 512)
 }
