@@ -9,7 +9,7 @@ pub(crate) const NONE: u32 = u32::MAX;
 
 /// The plane of a face over the picture: depth `x·pixel + y·pixel + at`, within the depths of its
 /// corners.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Default)]
 struct Slope {
     x: f32,
     y: f32,
@@ -47,7 +47,7 @@ impl Buffer {
             height,
             depth: vec![f32::NEG_INFINITY; width * height],
             face: vec![NONE; width * height],
-            slopes: Vec::with_capacity(scene.faces.len()),
+            slopes: vec![Slope::default(); scene.faces.len()],
         };
         for (face, index) in scene.faces.iter().zip(0..) {
             buffer.fill(scene, face, index);
@@ -56,17 +56,17 @@ impl Buffer {
     }
 
     fn fill(&mut self, scene: &Scene<'_>, face: &Face, index: u32) {
-        let corners = scene.corners_of(face);
-        let slope = Slope::of(corners);
-        self.slopes.push(slope);
-        let [a, b, c] = corners;
+        let [a, b, c] = scene.corners_of(face);
         let (low, high) = (a.min(b).min(c), a.max(b).max(c));
         // Pixels are sampled at their middles.
         let top = (low.y - 0.5).ceil().max(0.0) as usize;
         let bottom = (high.y - 0.5).floor().min(self.height as f32 - 1.0);
-        if bottom < 0.0 || high.x < 0.0 {
+        let covers_a_column = (low.x - 0.5).ceil() <= high.x - 0.5;
+        if bottom < top as f32 || high.x < 0.0 || !covers_a_column {
             return;
         }
+        let slope = Slope::of([a, b, c]);
+        self.slopes[index as usize] = slope;
         for row in top..=bottom as usize {
             let y = row as f32 + 0.5;
             let Some((left, right)) = span([a, b, c], y) else { continue };

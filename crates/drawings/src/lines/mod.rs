@@ -86,10 +86,12 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
         Room { width: style.width - 2.0 * MARGIN, height: style.height - 2.0 * MARGIN, density: DENSITY };
     let scene = Scene::of(solid, view, room, |part| (style.look)(part).is_some())?;
     let looks: Vec<Look> = scene.parts.iter().filter_map(|part| (style.look)(part)).collect();
-    let buffer = Buffer::of(&scene);
+    let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
+    let (tones, lines) =
+        both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, contours, style.clear));
     let mut drawing = Drawing::new("picture", "", "");
-    tones(&mut drawing, &scene, &buffer, &looks);
-    lines(&mut drawing, &scene, &buffer, &looks, style.clear);
+    tones.into_iter().for_each(|(path, tone)| drawing.fill(path, tone));
+    lines.into_iter().for_each(|(path, line)| drawing.stroke(path, line));
     let (width, height) = (scene.camera.width, scene.camera.height);
     let corners = [scene.camera.paper(0.0, 0.0), scene.camera.paper(width as f32, height as f32)];
     drawing.frame = Rect::from_points(corners[0], corners[1]);
@@ -100,43 +102,44 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     Ok((drawing, Placed { plane, camera, buffer }))
 }
 
-fn tones(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) {
+/// Two things at the same time.
+fn both<A: Send, B>(one: impl FnOnce() -> A + Send, other: impl FnOnce() -> B) -> (A, B) {
+    std::thread::scope(|scope| {
+        let one = scope.spawn(one);
+        let other = other();
+        match one.join() {
+            Ok(one) => (one, other),
+            Err(panic) => std::panic::resume_unwind(panic),
+        }
+    })
+}
+
+fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Vec<(BezPath, Tone)> {
     if looks.iter().all(|look| look.lit.is_none() && look.shaded.is_none()) {
-        return;
+        return Vec::new();
     }
     let classes = light::tones(scene, buffer, looks);
     let cell = light::cell();
     let least = LEAST_PATCH / (cell * scene.camera.pixel).powi(2);
-    for tone in TONES {
-        let place = |x: f64, y: f64| scene.camera.paper((x * cell) as f32, (y * cell) as f32);
-        let path = classes.regions(tone as u8 + 1, least, place);
-        if !path.elements().is_empty() {
-            drawing.fill(path, tone);
-        }
-    }
+    let place = |x: f64, y: f64| scene.camera.paper((x * cell) as f32, (y * cell) as f32);
+    let region = |tone: Tone| (classes.regions(tone as u8 + 1, least, place), tone);
+    TONES.map(region).into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
 }
 
-fn lines(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Look], clear: f64) {
+fn lines(
+    scene: &Scene<'_>,
+    buffer: &Buffer,
+    looks: &[Look],
+    contours: Vec<(u32, Vec<u32>)>,
+    clear: f64,
+) -> Vec<(BezPath, Line)> {
     let sight = Sight::of(buffer, scene.camera);
-    let pixel = scene.camera.pixel;
-    let mut drawn = Drawn::keeping(
-        clear,
-        scene.camera.paper(0.0, 0.0),
-        (scene.camera.width as f64 * pixel, scene.camera.height as f64 * pixel),
-    );
-    let mut weights = [Line::Fine, Line::Edge, Line::Outline].map(|line| (line, BezPath::new()));
-    let mut add = |line: Line, points: &[Point]| {
-        for part in drawn.admit(points) {
-            if let Some((_, path)) = weights.iter_mut().find(|(weight, _)| *weight == line) {
-                path.extend(open(simplified(&part, TOLERANCE)));
-            }
-        }
-    };
+    let mut sheet = Sheet::of(scene, clear);
     for piece in outline::outline(buffer, scene.camera) {
-        add(Line::Outline, &piece);
+        sheet.add(Line::Outline, &piece);
     }
     let mut inner = Vec::new();
-    for (part, corners) in contour::contours(scene) {
+    for (part, corners) in contours {
         let line: Vec<_> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
         let weight = looks[part as usize].edge.unwrap_or(Line::Edge);
         inner.extend(sight.runs(&line).into_iter().map(|run| (weight, run)));
@@ -151,11 +154,31 @@ fn lines(drawing: &mut Drawing, scene: &Scene<'_>, buffer: &Buffer, looks: &[Loo
     // Heavier and longer lines first: where lines crowd, they are the ones to stay.
     inner.sort_by_key(|(_, run)| std::cmp::Reverse(run.len()));
     for weight in [Line::Edge, Line::Fine] {
-        inner.iter().filter(|(line, _)| *line == weight).for_each(|(line, run)| add(*line, run));
+        inner.iter().filter(|(line, _)| *line == weight).for_each(|(line, run)| sheet.add(*line, run));
     }
-    for (line, path) in weights {
-        if !path.elements().is_empty() {
-            drawing.stroke(path, line);
+    sheet.paths.into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
+}
+
+/// What has been drawn, by weight from light to heavy.
+struct Sheet {
+    drawn: Drawn,
+    paths: [(BezPath, Line); 3],
+}
+
+impl Sheet {
+    fn of(scene: &Scene<'_>, clear: f64) -> Self {
+        let camera = &scene.camera;
+        let size = (camera.width as f64 * camera.pixel, camera.height as f64 * camera.pixel);
+        let drawn = Drawn::keeping(clear, camera.paper(0.0, 0.0), size);
+        Self { drawn, paths: [Line::Fine, Line::Edge, Line::Outline].map(|line| (BezPath::new(), line)) }
+    }
+
+    /// Adds the parts of a line that keep clear of what has been drawn.
+    fn add(&mut self, line: Line, points: &[Point]) {
+        for part in self.drawn.admit(points) {
+            if let Some((path, _)) = self.paths.iter_mut().find(|(_, weight)| *weight == line) {
+                path.extend(open(simplified(&part, TOLERANCE)));
+            }
         }
     }
 }

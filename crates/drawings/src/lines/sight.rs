@@ -7,8 +7,8 @@ use crate::lines::buffer::Buffer;
 use crate::lines::camera::Camera;
 
 /// Distance between samples on a line, in pixels.
-const STEP: f32 = 1.0;
-/// Runs and gaps shorter than this many pixels are noise.
+const STEP: f32 = 1.5;
+/// Runs and gaps of fewer samples are noise.
 const NOISE: usize = 3;
 
 /// Looks at lines through a buffer.
