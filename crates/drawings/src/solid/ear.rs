@@ -14,8 +14,8 @@ use super::{Detail, Mesh, Part, PartKind, colour, edges};
 
 /// Most of a stave's thickness that is given to an ear.
 const MOST: f32 = 2.0 / 3.0;
-/// Height over which the ear turns from the wall's lean to upright, in mm.
-const TURN: f32 = 3.0;
+/// Way over which an ear widens from tail to blade and from blade to head, in mm.
+const WIDENS: f32 = 0.3;
 
 /// Thickness of the ear's blade and tail, from the staves' outer face inward.
 fn blade(basket: &Basket, ears: &Ears) -> f32 {
@@ -97,7 +97,7 @@ fn positions(basket: &Basket, surface: &Surface, ears: &Ears, ear: &Ear, detail:
     let steps = if detail == Detail::Full { 8 } else { 3 };
     let mut wall = |along: f32, left: f32, right: f32| {
         let node = surface.at(along);
-        for (aside, out) in [(left, stave), (left, stave - blade), (right, stave - blade), (right, stave)] {
+        for (aside, out) in [(left, stave), (right, stave), (right, stave - blade), (left, stave - blade)] {
             positions.push(node.point(out, angle(aside)));
         }
     };
@@ -108,22 +108,22 @@ fn positions(basket: &Basket, surface: &Surface, ears: &Ears, ear: &Ear, detail:
         wall(along, off - narrow, off + narrow);
     }
     for step in 0..=3 {
-        wall(low + (high - low) * step as f32 / 3.0, -half, half);
+        let from = low + WIDENS.min((high - low) / 4.0);
+        wall(from + (high - from) * step as f32 / 3.0, -half, half);
     }
 
     let rim_top = surface.at(high).height;
     let hole = ears.hole_height.to_mm() as f32;
-    let upright = TURN.min(hole / 2.0);
     let mut head = |up: f32, half: f32| {
         for (aside, from) in
-            [(-half, thick / 2.0), (-half, -thick / 2.0), (half, -thick / 2.0), (half, thick / 2.0)]
+            [(-half, thick / 2.0), (half, thick / 2.0), (half, -thick / 2.0), (-half, -thick / 2.0)]
         {
             let [cos, sin] = direction(ear.turn as f32 * std::f32::consts::TAU);
             let out = radius + from;
             positions.push([out * cos - aside * sin, out * sin + aside * cos, rim_top + up]);
         }
     };
-    head(upright, half);
+    head(WIDENS.min(hole / 2.0), half);
     let rounding = if detail == Detail::Thumbnail { 3 } else { 8 };
     for step in 0..=rounding {
         let (sin, cos) = (std::f32::consts::FRAC_PI_2 * 0.96 * step as f32 / rounding as f32).sin_cos();

@@ -15,7 +15,7 @@ use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges, rim};
 use crate::rim_shape::hull;
 
 /// Share of the rim's height above which a wrap steps along.
-const STEP_ABOVE: f32 = 0.62;
+const STEP_ABOVE: f32 = 0.72;
 
 /// Layers of strand on the rim.
 pub(super) fn layers(basket: &Basket) -> u32 {
@@ -119,9 +119,12 @@ impl Wrap<'_> {
         match self.ear() {
             None => [from + (to - from) / 3.0, to - (to - from) / 3.0],
             Some([near, far]) => {
-                let before = near - from;
-                let after = to - far;
-                [if before >= after { near } else { far }; 2]
+                let middle = f32::midpoint(from, to);
+                let off = middle - f32::midpoint(near, far);
+                // Wraps on one side of an ear lie beside each other.
+                let rank = (off.abs() * self.count as f32 / (self.to - self.from) as f32).floor();
+                let width = self.basket.lashing.weaver.width.to_mm() as f32 * self.per_turn();
+                [if off < 0.0 { near - rank * width } else { far + rank * width }; 2]
             }
         }
     }
@@ -166,9 +169,10 @@ impl Wrap<'_> {
         let height = self.basket.rim.height.to_mm() as f32;
         let middle = self.basket.staves.thickness.to_mm() as f32 / 2.0;
         way.iter()
-            .map(|corner| {
+            .enumerate()
+            .map(|(index, corner)| {
                 let risen = ((corner.up / height - STEP_ABOVE) / (1.0 - STEP_ABOVE)).clamp(0.0, 1.0);
-                if corner.up <= height && corner.out > middle {
+                if index == 0 || corner.up <= height && corner.out > middle {
                     from + (over[0] - from) * risen
                 } else if corner.up <= height {
                     to + (over[1] - to) * risen
@@ -191,10 +195,9 @@ impl Wrap<'_> {
 fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
     let height = basket.rim.height.to_mm() as f32;
     let stave = basket.staves.thickness.to_mm() as f32;
-    let fine = if detail == Detail::Full { Detail::Page } else { Detail::Thumbnail };
-    let outer = rim::hoop_section(&basket.rim.outer, height, fine);
-    let inner = rim::hoop_section(&basket.rim.inner, height, fine);
-    let filler = rim::filler_section(basket, fine).unwrap_or_default();
+    let outer = rim::hoop_section(&basket.rim.outer, height, detail);
+    let inner = rim::hoop_section(&basket.rim.inner, height, detail);
+    let filler = rim::filler_section(basket, detail).unwrap_or_default();
     let points = outer
         .iter()
         .map(|[up, out]| (stave + out, *up))

@@ -9,6 +9,9 @@ use super::section::{Section, section};
 use super::surface::Surface;
 use super::{Detail, Mesh, Part, PartKind, Turned, colour};
 
+/// Way over which a stave is thinned to its rest, in mm.
+const SLOPE: f32 = 0.3;
+
 /// Where a stave is thinned to make room for an ear.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Shave {
@@ -74,11 +77,10 @@ fn strip(
     let mut places: Vec<(f32, f32)> =
         stations(basket, to, detail).into_iter().map(|along| (along, thick)).collect();
     if let Some(shave) = shave.filter(|shave| shave.from < to) {
-        let above = places.iter().map(|place| place.0).filter(|along| *along > shave.from);
-        let thin: Vec<(f32, f32)> = [shave.from, shave.from]
-            .into_iter()
-            .chain(above)
-            .zip([thick].into_iter().chain(std::iter::repeat(shave.left)))
+        let full = shave.from + SLOPE;
+        let above = places.iter().map(|place| place.0).filter(|along| *along > full);
+        let thin: Vec<(f32, f32)> = std::iter::once((shave.from, thick))
+            .chain(std::iter::once(full).chain(above).map(|along| (along, shave.left)))
             .collect();
         places.retain(|place| place.0 < shave.from);
         places.extend(thin);
