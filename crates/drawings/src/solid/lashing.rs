@@ -17,9 +17,17 @@ use crate::rim_shape::hull;
 /// Share of the rim's height above which a wrap steps along.
 const STEP_ABOVE: f32 = 0.72;
 
+/// Room between an ear and the wrap beside it, in mm: the rim is narrower inside.
+const BESIDE: f32 = 0.4;
+
 /// Layers of strand on the rim.
-pub(super) fn layers(basket: &Basket) -> u32 {
+fn layers(basket: &Basket) -> u32 {
     if basket.lashing.style == LashingStyle::Crossed { 2 } else { 1 }
+}
+
+/// Height of the strand's layers on the rim.
+pub(super) fn height(basket: &Basket) -> f32 {
+    layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32
 }
 
 /// A corner on the way round the rim: up from the hoops' lower edge and out from the staves' inner
@@ -91,8 +99,7 @@ impl Wrap<'_> {
     fn ear(&self) -> Option<[f32; 2]> {
         let ears = self.basket.ears.as_ref()?;
         let half = self.per_turn()
-            * (ears.width.to_mm() as f32 + self.basket.lashing.weaver.width.to_mm() as f32)
-            / 2.0;
+            * ((ears.width.to_mm() as f32 + self.basket.lashing.weaver.width.to_mm() as f32) / 2.0 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));
         ears.each.iter().find_map(|ear| {
             let middle = ear.turn as f32 + (from - ear.turn as f32).round();

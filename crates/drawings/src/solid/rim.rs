@@ -9,7 +9,7 @@ use super::surface::Surface;
 use super::{Detail, Mesh, Part, PartKind, colour, edges, segments};
 
 /// Share of the lap at which the thin end of a scarf is cut off.
-const BLUNT: f32 = 0.04;
+const BLUNT: f32 = 0.02;
 /// Room at each end of a piece of filler, in mm, for an ear is flat and the filler curved.
 const ROOM: f32 = 0.12;
 
@@ -116,7 +116,7 @@ fn above(section: &Section, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
 }
 
 /// From where to where a section reaches at this distance out.
-fn extent(section: &Section, cut: f32) -> [f32; 2] {
+pub(super) fn extent(section: &Section, cut: f32) -> [f32; 2] {
     let next = section.iter().cycle().skip(1);
     let crossings = section.iter().zip(next).filter_map(|(a, b)| {
         let (near, far) = (a[1].min(b[1]), a[1].max(b[1]));
