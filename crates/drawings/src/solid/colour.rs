@@ -12,8 +12,8 @@ pub(super) const BAND: [u8; 3] = [120, 130, 140];
 /// Colour of a stock, by its kind.
 pub(super) const fn of(stock: &Material) -> [u8; 3] {
     match stock.kind {
-        Kind::RoundReed | Kind::FlatReed | Kind::FlatOvalReed | Kind::HalfRoundReed => [222, 192, 142],
-        Kind::ChairCane | Kind::BinderCane => [209, 170, 104],
+        Kind::RoundReed | Kind::FlatReed | Kind::FlatOvalReed | Kind::HalfRoundReed => [232, 208, 164],
+        Kind::ChairCane | Kind::BinderCane => [214, 172, 102],
         Kind::Splint => [214, 184, 140],
         Kind::Pin => BRASS,
         Kind::Rivet | Kind::Burr => COPPER,

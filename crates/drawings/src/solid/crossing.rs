@@ -158,3 +158,61 @@ fn corners(section: &Section, sign: f32) -> Vec<Corner> {
     corners.sort_by(|a, b| a.from.total_cmp(&b.from));
     corners
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A stave with round edges (a race track), for which Kemp's formula holds.
+    fn race_track(width: f32, thick: f32) -> Section {
+        let half = (width - thick) / 2.0;
+        let round = |middle: f32, from: f32| {
+            (0..=32).map(move |step| {
+                let (sin, cos) = (from + std::f32::consts::PI * step as f32 / 32.0).sin_cos();
+                [middle + thick / 2.0 * cos, thick / 2.0 + thick / 2.0 * sin]
+            })
+        };
+        round(half, -FRAC_PI_2).chain(round(-half, FRAC_PI_2)).collect()
+    }
+
+    fn length(from: Place, way: &[Place]) -> f32 {
+        let mut last = from;
+        let mut length = 0.0;
+        for place in way {
+            length += (place.round - last.round).hypot(place.out - last.out);
+            last = *place;
+        }
+        length
+    }
+
+    /// A. Kemp, "An Extension of Peirce's Cloth Geometry to the Treatment of Non-circular Threads",
+    /// *Journal of the Textile Institute* 49 (1958), T44: staves 16 wide and 1.5 thick, weaver 1.5,
+    /// gap 6: 22.6084 on a pitch of 22.
+    #[test]
+    fn the_way_over_race_tracks_is_as_long_as_kemp_says() {
+        let stave = race_track(16.0, 1.5);
+        let crossing = Crossing { stave: &stave, pitch: 22.0, weaver: 1.5, coarse: false };
+        let inward = length(crossing.middle(true), &crossing.way(true, false));
+        let outward = length(crossing.middle(false), &crossing.way(false, true));
+        assert!((inward - 22.6084).abs() < 0.02, "{inward}");
+        assert!((outward - inward).abs() < 1e-3);
+    }
+
+    #[test]
+    fn a_weaver_in_too_narrow_a_gap_is_pinched_to_it() {
+        let stave = race_track(16.0, 1.5);
+        let crossing = Crossing { stave: &stave, pitch: 16.8, weaver: 1.5, coarse: false };
+        let way = crossing.way(true, false);
+        let thinnest = way.iter().map(|place| 2.0 * place.half).fold(f32::INFINITY, f32::min);
+        assert!((thinnest - 0.8).abs() < 1e-3, "{thinnest}");
+        assert!(way.iter().all(|place| place.round.is_finite() && place.tilt <= FRAC_PI_2));
+    }
+
+    #[test]
+    fn a_weaver_that_stays_outside_runs_straight() {
+        let stave = race_track(6.0, 1.5);
+        let crossing = Crossing { stave: &stave, pitch: 8.0, weaver: 1.0, coarse: false };
+        assert!(crossing.way(true, true).iter().all(|place| (place.out - 2.0).abs() < 1e-6));
+        assert!(crossing.way(false, false).iter().all(|place| (place.out + 0.5).abs() < 1e-6));
+    }
+}

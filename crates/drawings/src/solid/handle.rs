@@ -64,11 +64,18 @@ fn bail(handle: &Handle, stand: &Stand, ears: &Ears, detail: Detail) -> Part {
     // Ears that do not quite face each other stand nearer than a diameter.
     let shift = stand.half + (ears.thickness.to_mm() as f32 + handle.thickness.to_mm() as f32) / 2.0 + WASHER
         - handle.half_span.to_mm() as f32;
+    let washer = washer_radius(handle);
     let mut line = end(handle);
     if let Some(bail) = Bail::new(handle.curve, handle.half_span, handle.rise, corner) {
         let half = |step: u32| {
             let (x, y) = bail.point(f64::from(step) / f64::from(steps));
-            [x.to_mm() as f32, y.to_mm() as f32, handle.width.to_mm() as f32 / 2.0]
+            let (x, y) = (x.to_mm() as f32, y.to_mm() as f32);
+            // Straight where the washers bear on it.
+            [
+                if y < washer { handle.half_span.to_mm() as f32 } else { x },
+                y,
+                handle.width.to_mm() as f32 / 2.0,
+            ]
         };
         line.extend((0..=steps).map(half));
     }
@@ -113,19 +120,24 @@ fn end(handle: &Handle) -> Vec<[f32; 3]> {
 fn strap(thick: f32, detail: Detail) -> Vec<[f32; 2]> {
     let half = thick / 2.0;
     if detail == Detail::Thumbnail {
-        return vec![[-1.0, half], [-1.0, -half], [1.0, -half], [1.0, half]];
+        return vec![[-1.0, -half], [-1.0, half], [1.0, half], [1.0, -half]];
     }
     let (inner, outer) = (0.84, 0.6 * half);
     vec![
-        [-inner, half],
-        [-1.0, outer],
-        [-1.0, -outer],
         [-inner, -half],
-        [inner, -half],
-        [1.0, -outer],
-        [1.0, outer],
+        [-1.0, -outer],
+        [-1.0, outer],
+        [-inner, half],
         [inner, half],
+        [1.0, outer],
+        [1.0, -outer],
+        [inner, -half],
     ]
+}
+
+/// Outer radius of a washer: a little more than twice the rivet's (common practice).
+fn washer_radius(handle: &Handle) -> f32 {
+    handle.rivet.width.to_mm() as f32 + 1.0
 }
 
 /// Rivet and washers at one pivot.
@@ -153,7 +165,7 @@ fn pivot(
         [head * 0.4, outside + height],
     ];
     let washer = |from: f32, thick: f32| {
-        let reach = (shank * 2.0 + 1.0).max(shank * 1.3);
+        let reach = washer_radius(handle);
         [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
     };
     let turned = |profile: &[[f32; 2]], ends: Ends| {

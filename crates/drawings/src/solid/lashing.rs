@@ -15,11 +15,19 @@ use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges, rim};
 use crate::rim_shape::hull;
 
 /// Share of the rim's height above which a wrap steps along.
-const STEP_ABOVE: f32 = 0.62;
+const STEP_ABOVE: f32 = 0.72;
+
+/// Room between an ear and the wrap beside it, in mm: the rim is narrower inside.
+const BESIDE: f32 = 0.4;
 
 /// Layers of strand on the rim.
-pub(super) fn layers(basket: &Basket) -> u32 {
+fn layers(basket: &Basket) -> u32 {
     if basket.lashing.style == LashingStyle::Crossed { 2 } else { 1 }
+}
+
+/// Height of the strand's layers on the rim.
+pub(super) fn height(basket: &Basket) -> f32 {
+    layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32
 }
 
 /// A corner on the way round the rim: up from the hoops' lower edge and out from the staves' inner
@@ -91,8 +99,7 @@ impl Wrap<'_> {
     fn ear(&self) -> Option<[f32; 2]> {
         let ears = self.basket.ears.as_ref()?;
         let half = self.per_turn()
-            * (ears.width.to_mm() as f32 + self.basket.lashing.weaver.width.to_mm() as f32)
-            / 2.0;
+            * ((ears.width.to_mm() as f32 + self.basket.lashing.weaver.width.to_mm() as f32) / 2.0 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));
         ears.each.iter().find_map(|ear| {
             let middle = ear.turn as f32 + (from - ear.turn as f32).round();
@@ -119,9 +126,12 @@ impl Wrap<'_> {
         match self.ear() {
             None => [from + (to - from) / 3.0, to - (to - from) / 3.0],
             Some([near, far]) => {
-                let before = near - from;
-                let after = to - far;
-                [if before >= after { near } else { far }; 2]
+                let middle = f32::midpoint(from, to);
+                let off = middle - f32::midpoint(near, far);
+                // Wraps on one side of an ear lie beside each other.
+                let rank = (off.abs() * self.count as f32 / (self.to - self.from) as f32).floor();
+                let width = self.basket.lashing.weaver.width.to_mm() as f32 * self.per_turn();
+                [if off < 0.0 { near - rank * width } else { far + rank * width }; 2]
             }
         }
     }
@@ -166,9 +176,10 @@ impl Wrap<'_> {
         let height = self.basket.rim.height.to_mm() as f32;
         let middle = self.basket.staves.thickness.to_mm() as f32 / 2.0;
         way.iter()
-            .map(|corner| {
+            .enumerate()
+            .map(|(index, corner)| {
                 let risen = ((corner.up / height - STEP_ABOVE) / (1.0 - STEP_ABOVE)).clamp(0.0, 1.0);
-                if corner.up <= height && corner.out > middle {
+                if index == 0 || corner.up <= height && corner.out > middle {
                     from + (over[0] - from) * risen
                 } else if corner.up <= height {
                     to + (over[1] - to) * risen
@@ -191,10 +202,9 @@ impl Wrap<'_> {
 fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
     let height = basket.rim.height.to_mm() as f32;
     let stave = basket.staves.thickness.to_mm() as f32;
-    let fine = if detail == Detail::Full { Detail::Page } else { Detail::Thumbnail };
-    let outer = rim::hoop_section(&basket.rim.outer, height, fine);
-    let inner = rim::hoop_section(&basket.rim.inner, height, fine);
-    let filler = rim::filler_section(basket, fine).unwrap_or_default();
+    let outer = rim::hoop_section(&basket.rim.outer, height, detail);
+    let inner = rim::hoop_section(&basket.rim.inner, height, detail);
+    let filler = rim::filler_section(basket, detail).unwrap_or_default();
     let points = outer
         .iter()
         .map(|[up, out]| (stave + out, *up))

@@ -208,7 +208,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
 /// the last row and the rim.
 fn packed(basket: &Basket) -> f32 {
     let top = basket.weave.top_along.to_mm() as f32;
-    let room = lashing::layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32;
+    let room = lashing::height(basket);
     if top > 0.0 { (1.0 - room / top).max(0.5) } else { 1.0 }
 }
 

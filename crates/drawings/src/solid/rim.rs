@@ -9,7 +9,9 @@ use super::surface::Surface;
 use super::{Detail, Mesh, Part, PartKind, colour, edges, segments};
 
 /// Share of the lap at which the thin end of a scarf is cut off.
-const BLUNT: f32 = 0.04;
+const BLUNT: f32 = 0.02;
+/// Room at each end of a piece of filler, in mm, for an ear is flat and the filler curved.
+const ROOM: f32 = 0.12;
 
 /// The hoop outside the staves.
 pub(super) fn outer(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
@@ -107,11 +109,14 @@ fn above(section: &Section, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
         return [up, out];
     }
     let [low, high] = extent(section, cut);
-    [if up < f32::midpoint(low, high) { low } else { high }, cut]
+    let middle = f32::midpoint(low, high);
+    // What is cut off is spread over the cut, so that no two corners fall together.
+    let share = (out + cut / 2.0) / (cut * 1.5);
+    [middle + (if up < middle { low } else { high } - middle) * share, cut]
 }
 
 /// From where to where a section reaches at this distance out.
-fn extent(section: &Section, cut: f32) -> [f32; 2] {
+pub(super) fn extent(section: &Section, cut: f32) -> [f32; 2] {
     let next = section.iter().cycle().skip(1);
     let crossings = section.iter().zip(next).filter_map(|(a, b)| {
         let (near, far) = (a[1].min(b[1]), a[1].max(b[1]));
@@ -146,10 +151,11 @@ pub(super) fn filler(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<
     };
     let low = basket.rim.along.to_mm() as f32;
     let per = section.len();
+    let room = ROOM / (std::f32::consts::TAU * basket.rim.radius.to_mm() as f32).max(1.0);
     let piece = |(index, piece): (usize, &basket::lashing::FillerPiece)| {
-        let from = piece.from_turn as f32;
+        let from = piece.from_turn as f32 + room;
         let whole = (piece.to_turn - piece.from_turn).abs() > 0.999;
-        let span = if whole { 0.9995 } else { (piece.to_turn as f32 - from).rem_euclid(1.0) };
+        let span = if whole { 0.9995 } else { (piece.to_turn as f32 - room - from).rem_euclid(1.0) };
         let steps = (steps(basket, detail) as f32 * span).ceil().max(1.0) as u32;
         let positions: Vec<[f32; 3]> = (0..=steps)
             .flat_map(|step| {

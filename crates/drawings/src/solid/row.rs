@@ -17,7 +17,7 @@ use super::{Detail, Mesh, Part, PartKind, colour};
 /// Least share of its height that a tapered weaver keeps.
 const LEAST: f32 = 0.12;
 /// Crossings above which rows are drawn as plain bands, so that no pattern takes too long.
-const MOST: u64 = 200_000;
+const MOST: u64 = 60_000;
 
 /// All rows up to a number; `packed` is the share of its height to which the weaving is pressed down.
 pub(super) fn rows(basket: &Basket, surface: &Surface, upto: u32, packed: f32, detail: Detail) -> Vec<Part> {

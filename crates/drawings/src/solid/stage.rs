@@ -19,9 +19,10 @@ pub(super) fn rows(basket: &Basket, stage: Stage) -> u32 {
     }
 }
 
-/// Whether the basket is on its mould.
+/// Whether the basket is on its mould: until ears and hoops are set, for which there is no room beside
+/// it.
 pub(super) fn on_mould(stage: Stage) -> bool {
-    stage > Stage::Prepared && stage < Stage::Finished
+    stage > Stage::Prepared && stage < Stage::EarsSet
 }
 
 /// Whether a band still holds the staves.

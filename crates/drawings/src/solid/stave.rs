@@ -9,6 +9,9 @@ use super::section::{Section, section};
 use super::surface::Surface;
 use super::{Detail, Mesh, Part, PartKind, Turned, colour};
 
+/// Way over which a stave is thinned to its rest, in mm.
+pub(super) const SLOPE: f32 = 0.3;
+
 /// Where a stave is thinned to make room for an ear.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Shave {
@@ -40,14 +43,19 @@ pub(super) fn staves(
     detail: Detail,
 ) -> Vec<Part> {
     let plain = strip(basket, surface, to, None, detail);
-    let mut first = None;
+    let mut first: Option<(usize, f64)> = None;
     (0..basket.staves.count)
         .map(|index| {
-            let angle = direction((basket.staves.turn(index + 1) * std::f64::consts::TAU) as f32);
+            let turn = basket.staves.turn(index + 1);
+            let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
+            let angle = at(turn);
             let shave = shaves.iter().find(|shave| shave.stave == index);
             let own = shave.map(|shave| strip(basket, surface, to, Some(*shave), detail));
             let (mesh, edges) = own.as_ref().unwrap_or(&plain);
-            let turned = own.is_none().then(|| Turned { of: *first.get_or_insert(index as usize), angle });
+            let turned = own.is_none().then(|| {
+                let (of, from) = *first.get_or_insert((index as usize, turn));
+                Turned { of, angle: at(turn - from) }
+            });
             Part {
                 name: format!("stave {}", index + 1),
                 kind: PartKind::Stave,
@@ -74,11 +82,10 @@ fn strip(
     let mut places: Vec<(f32, f32)> =
         stations(basket, to, detail).into_iter().map(|along| (along, thick)).collect();
     if let Some(shave) = shave.filter(|shave| shave.from < to) {
-        let above = places.iter().map(|place| place.0).filter(|along| *along > shave.from);
-        let thin: Vec<(f32, f32)> = [shave.from, shave.from]
-            .into_iter()
-            .chain(above)
-            .zip([thick].into_iter().chain(std::iter::repeat(shave.left)))
+        let full = shave.from + SLOPE;
+        let above = places.iter().map(|place| place.0).filter(|along| *along > full);
+        let thin: Vec<(f32, f32)> = std::iter::once((shave.from, thick))
+            .chain(std::iter::once(full).chain(above).map(|along| (along, shave.left)))
             .collect();
         places.retain(|place| place.0 < shave.from);
         places.extend(thin);
