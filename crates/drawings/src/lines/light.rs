@@ -2,7 +2,8 @@
 
 use glam::Vec3;
 
-use crate::lines::buffer::{Buffer, NONE};
+use crate::drawing::Tone;
+use crate::lines::buffer::Buffer;
 use crate::lines::region::Classes;
 use crate::lines::scene::Scene;
 use crate::lines::style::Look;
@@ -27,17 +28,17 @@ pub(crate) fn light(scene: &Scene<'_>) -> Vec<f32> {
         .collect()
 }
 
-/// Which tone of its part's look each cell shows: 0 for none, else twice the part's place in `looks`
-/// plus 1 in light and 2 in shade, by the tones that there are.
-pub(crate) fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Classes {
+/// Which tone each cell shows: 0 for none, else its place in the palette and 1.
+pub(crate) fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look], palette: &[Tone]) -> Classes {
     let light = light(scene);
+    let class = |tone: Option<Tone>| {
+        let place = tone.and_then(|tone| palette.iter().position(|one| *one == tone));
+        place.map_or(0, |place| (place + 1).min(255) as u8)
+    };
+    let classes: Vec<[u8; 2]> = looks.iter().map(|look| [class(look.shaded), class(look.lit)]).collect();
     let class = |face: u32| {
-        if face == NONE {
-            return 0;
-        }
-        let look = looks[scene.faces[face as usize].part as usize];
-        let tone = if light[face as usize] < SHADE { look.shaded } else { look.lit };
-        tone.map_or(0, |tone| tone as u8 + 1)
+        let part = scene.faces.get(face as usize).map(|face| face.part as usize);
+        part.map_or(0, |part| classes[part][usize::from(light[face as usize] >= SHADE)])
     };
     let (width, height) = (buffer.width.div_ceil(COARSE), buffer.height.div_ceil(COARSE));
     let mut cells = Vec::with_capacity(width * height);

@@ -41,8 +41,6 @@ const DENSITY: f64 = 16.0;
 const MARGIN: f64 = camera::BORDER / DENSITY;
 /// How far a line may leave its true course, in mm of paper.
 const TOLERANCE: f64 = 0.025;
-/// Tones, from light to dark.
-const TONES: [Tone; 6] = [Tone::White, Tone::Pale, Tone::Light, Tone::Mid, Tone::Dark, Tone::Black];
 /// Least size of a patch of tone, in square mm of paper.
 const LEAST_PATCH: f64 = 0.08;
 
@@ -115,15 +113,22 @@ fn both<A: Send, B>(one: impl FnOnce() -> A + Send, other: impl FnOnce() -> B) -
 }
 
 fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Vec<(BezPath, Tone)> {
-    if looks.iter().all(|look| look.lit.is_none() && look.shaded.is_none()) {
+    let mut palette: Vec<Tone> = Vec::new();
+    for tone in looks.iter().flat_map(|look| [look.lit, look.shaded]).flatten() {
+        if !palette.contains(&tone) {
+            palette.push(tone);
+        }
+    }
+    if palette.is_empty() {
         return Vec::new();
     }
-    let classes = light::tones(scene, buffer, looks);
+    let classes = light::tones(scene, buffer, looks, &palette);
     let cell = light::cell();
     let least = LEAST_PATCH / (cell * scene.camera.pixel).powi(2);
     let place = |x: f64, y: f64| scene.camera.paper((x * cell) as f32, (y * cell) as f32);
-    let region = |tone: Tone| (classes.regions(tone as u8 + 1, least, place), tone);
-    TONES.map(region).into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
+    let regions = palette.iter().zip(1..=u8::MAX);
+    let regions = regions.map(|(tone, class)| (classes.regions(class, least, place), *tone));
+    regions.filter(|(path, _)| !path.elements().is_empty()).collect()
 }
 
 fn lines(
