@@ -21,6 +21,7 @@ mod scale;
 mod scarf;
 mod section;
 pub mod solid;
+pub mod stages;
 mod stave;
 mod strip;
 mod svg;

@@ -1,0 +1,119 @@
+//! How parts look in the drawings of the making.
+//!
+//! Black and white: what a step adds is darker than what was there before; weaving stays white
+//! between staves of a light tone, unless it is dyed.
+
+use crate::drawing::{Line, Tone};
+use crate::lines::Look;
+use crate::solid::{Part, PartKind};
+
+/// Cane darker than this (as the eye weighs it, of 255) is dyed and gets a tone.
+const DYED: f64 = 140.0;
+/// Dyed cane darker than this gets a deep tone.
+const DEEP: f64 = 80.0;
+
+fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> Option<Look> {
+    Some(Look { edge: Some(edge), lit: lit.into(), shaded: shaded.into() })
+}
+
+/// A picture of the whole, fine enough for the width of a column.
+pub(super) fn whole(part: &Part) -> Option<Look> {
+    let fine = matches!(
+        part.kind,
+        PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer
+    );
+    toned(part, if fine { Line::Fine } else { Line::Edge })
+}
+
+/// A picture from close by.
+pub(super) fn close(part: &Part) -> Option<Look> {
+    toned(part, Line::Edge)
+}
+
+fn toned(part: &Part, edge: Line) -> Option<Look> {
+    match part.kind {
+        PartKind::Row | PartKind::Lashing => match dyed(part) {
+            Some(tone) => look(edge, tone, tone),
+            None => look(edge, None, Tone::Pale),
+        },
+        PartKind::Stave => look(edge, Tone::Pale, Tone::Pale),
+        PartKind::Mould => look(edge, Tone::Light, Tone::Mid),
+        PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
+            look(edge, Tone::Light, Tone::Mid)
+        }
+        _ => look(edge, None, Tone::Light),
+    }
+}
+
+/// The tone of dyed cane; none for cane of its own colour.
+fn dyed(part: &Part) -> Option<Tone> {
+    let [red, green, blue] = part.colour.map(f64::from);
+    // Lightness as the eye weighs it (ITU-R BT.601).
+    let light = 0.299 * red + 0.587 * green + 0.114 * blue;
+    if light < DEEP { Some(Tone::Dark) } else { (light < DYED).then_some(Tone::Mid) }
+}
+
+fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> Option<Look>) -> Option<Look> {
+    let own = edge(part)?;
+    if kinds.contains(&part.kind) {
+        look(own.edge.unwrap_or(Line::Edge), Tone::Light, Tone::Mid)
+    } else if matches!(part.kind, PartKind::Stave | PartKind::Row) {
+        Some(own)
+    } else {
+        Some(Look { lit: None, shaded: own.shaded.map(|_| Tone::Pale), ..own })
+    }
+}
+
+pub(super) fn base(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Base], whole)
+}
+
+pub(super) fn ears(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Ear], whole)
+}
+
+pub(super) fn hoops(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
+}
+
+pub(super) fn pins(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Pin], whole)
+}
+
+pub(super) fn lashing(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Lashing], whole)
+}
+
+pub(super) fn handle(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Bail, PartKind::Rivet, PartKind::Washer], whole)
+}
+
+pub(super) fn close_hoops(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::OuterHoop], close)
+}
+
+pub(super) fn close_staves(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Stave], close)
+}
+
+pub(super) fn close_pins(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Pin], close)
+}
+
+pub(super) fn close_lashing(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Lashing], close)
+}
+
+pub(super) fn close_rivet(part: &Part) -> Option<Look> {
+    marked(part, &[PartKind::Rivet, PartKind::Washer], close)
+}
+
+/// The new strand light, the spent one dark.
+pub(super) fn join(part: &Part) -> Option<Look> {
+    match part.name.as_str() {
+        "spent strand" => look(Line::Edge, Tone::Mid, Tone::Mid),
+        "new strand" => look(Line::Edge, Tone::Light, Tone::Light),
+        _ => close(part)
+            .map(|own| if part.kind == PartKind::Row { Look { edge: Some(Line::Fine), ..own } } else { own }),
+    }
+}
