@@ -103,6 +103,11 @@ impl Buffer {
         if face == NONE {
             return f32::NEG_INFINITY;
         }
+        self.depth_of(face, x, y)
+    }
+
+    /// Depth of a face at a point, within the depths of its corners.
+    pub(crate) fn depth_of(&self, face: u32, x: f32, y: f32) -> f32 {
         self.slopes[face as usize].depth(x, y)
     }
 

@@ -41,6 +41,8 @@ const DENSITY: f64 = 16.0;
 const MARGIN: f64 = camera::BORDER / DENSITY;
 /// How far a line may leave its true course, in mm of paper.
 const TOLERANCE: f64 = 0.025;
+/// The same for the outline, which comes in steps of a pixel.
+const OUTLINE_TOLERANCE: f64 = 0.8 / DENSITY;
 /// Least size of a patch of tone, in square mm of paper.
 const LEAST_PATCH: f64 = 0.08;
 
@@ -86,7 +88,7 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     let looks: Vec<Look> = scene.parts.iter().filter_map(|part| (style.look)(part)).collect();
     let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
     let (tones, lines) =
-        both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, contours, style.clear));
+        both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, contours, style));
     let mut drawing = Drawing::new("picture", "", "");
     tones.into_iter().for_each(|(path, tone)| drawing.fill(path, tone));
     lines.into_iter().for_each(|(path, line)| drawing.stroke(path, line));
@@ -136,18 +138,18 @@ fn lines(
     buffer: &Buffer,
     looks: &[Look],
     contours: Vec<(u32, Vec<u32>)>,
-    clear: f64,
+    style: &Style,
 ) -> Vec<(BezPath, Line)> {
     let sight = Sight::of(buffer, scene.camera);
-    let mut sheet = Sheet::of(scene, clear);
+    let mut sheet = Sheet::of(scene, style.clear);
     for piece in outline::outline(buffer, scene.camera) {
-        sheet.add(Line::Outline, &piece);
+        sheet.add(style.outline, OUTLINE_TOLERANCE, &piece);
     }
     let mut inner = Vec::new();
     for (part, corners) in contours {
         let line: Vec<_> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
         let weight = looks[part as usize].edge.unwrap_or(Line::Edge);
-        inner.extend(sight.runs(&line).into_iter().map(|run| (weight, run)));
+        inner.extend(sight.contour(&line, scene).into_iter().map(|run| (weight, run)));
     }
     for (part, look) in scene.parts.iter().zip(looks) {
         let Some(edge) = look.edge else { continue };
@@ -159,7 +161,10 @@ fn lines(
     // Heavier and longer lines first: where lines crowd, they are the ones to stay.
     inner.sort_by_key(|(_, run)| std::cmp::Reverse(run.len()));
     for weight in [Line::Edge, Line::Fine] {
-        inner.iter().filter(|(line, _)| *line == weight).for_each(|(line, run)| sheet.add(*line, run));
+        inner
+            .iter()
+            .filter(|(line, _)| *line == weight)
+            .for_each(|(line, run)| sheet.add(*line, TOLERANCE, run));
     }
     sheet.paths.into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
 }
@@ -179,10 +184,10 @@ impl Sheet {
     }
 
     /// Adds the parts of a line that keep clear of what has been drawn.
-    fn add(&mut self, line: Line, points: &[Point]) {
+    fn add(&mut self, line: Line, tolerance: f64, points: &[Point]) {
         for part in self.drawn.admit(points) {
             if let Some((path, _)) = self.paths.iter_mut().find(|(_, weight)| *weight == line) {
-                path.extend(open(simplified(&part, TOLERANCE)));
+                path.extend(open(simplified(&part, tolerance)));
             }
         }
     }

@@ -11,9 +11,9 @@ use crate::lines::region::Classes;
 /// Side of the cells in which open space is looked for, in pixels.
 const CELL: usize = 4;
 /// How far open space reaches on all sides, in cells, to count as open.
-const OPEN: usize = 1;
+const OPEN: usize = 3;
 /// How near to open space an outline lies, in cells.
-const NEAR: usize = 3;
+const NEAR: usize = 2;
 /// Shortest piece of outline, in pixels.
 const SHORTEST: usize = 24;
 

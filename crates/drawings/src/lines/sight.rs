@@ -5,11 +5,16 @@ use kurbo::Point;
 
 use crate::lines::buffer::Buffer;
 use crate::lines::camera::Camera;
+use crate::lines::scene::Scene;
 
 /// Distance between samples on a line, in pixels.
 const STEP: f32 = 1.5;
 /// Runs and gaps of fewer samples are noise.
 const NOISE: usize = 3;
+/// How far beside a line its sides are looked at, in pixels.
+const SIDE: f32 = 2.0;
+/// How far pieces that run on into each other may lie apart, in mm of the basket.
+const FLUSH: f32 = 0.15;
 
 /// Looks at lines through a buffer.
 pub(crate) struct Sight<'a> {
@@ -27,7 +32,40 @@ impl<'a> Sight<'a> {
     /// The runs of a line that are seen, as points on paper.
     pub(crate) fn runs(&self, line: &[Vec3]) -> Vec<Vec<Point>> {
         let points = sampled(line, self.buffer.width as f32, self.buffer.height as f32);
-        let mut seen: Vec<bool> = points.iter().map(|point| self.buffer.sees(*point, self.bias)).collect();
+        let seen = points.iter().map(|point| self.buffer.sees(*point, self.bias)).collect();
+        self.seen_runs(&points, seen)
+    }
+
+    /// The same for the contour of a part, without the seams where one piece of the same material
+    /// runs on into the next.
+    pub(crate) fn contour(&self, line: &[Vec3], scene: &Scene<'_>) -> Vec<Vec<Point>> {
+        let points = sampled(line, self.buffer.width as f32, self.buffer.height as f32);
+        let seen = (0..points.len())
+            .map(|index| self.buffer.sees(points[index], self.bias) && !self.is_seam(&points, index, scene))
+            .collect();
+        self.seen_runs(&points, seen)
+    }
+
+    /// Whether two pieces of the same kind and material lie on both sides of a line, flush.
+    fn is_seam(&self, points: &[Vec3], index: usize, scene: &Scene<'_>) -> bool {
+        let (before, after) = (points[index.saturating_sub(1)], points[(index + 1).min(points.len() - 1)]);
+        let along = (after - before).truncate().normalize_or_zero();
+        let at = points[index];
+        let face = |side: f32| {
+            let place = at.truncate() + along.perp() * side;
+            let inside = place.cmpge(glam::Vec2::ZERO).all();
+            let (x, y) = (place.x as usize, place.y as usize);
+            let face = (inside && x < self.buffer.width && y < self.buffer.height)
+                .then(|| self.buffer.face(x, y))?;
+            let part = scene.parts[scene.faces.get(face as usize)?.part as usize];
+            Some((part, self.buffer.depth_of(face, at.x, at.y)))
+        };
+        let (Some((one, near)), Some((other, far))) = (face(SIDE), face(-SIDE)) else { return false };
+        let alike = one.kind == other.kind && one.material == other.material;
+        alike && !std::ptr::eq(one, other) && (near - far).abs() < FLUSH
+    }
+
+    fn seen_runs(&self, points: &[Vec3], mut seen: Vec<bool>) -> Vec<Vec<Point>> {
         close_gaps(&mut seen);
         let mut runs = Vec::new();
         let mut start = 0;

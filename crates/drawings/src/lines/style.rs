@@ -30,6 +30,8 @@ pub struct Style {
     /// Least distance between two lines that run side by side, in mm of paper; of closer ones only
     /// the first is drawn.
     pub clear: f64,
+    /// Weight of the outline of the whole.
+    pub outline: Line,
     /// Look of each part; parts without a look are not drawn and hide nothing.
     pub look: fn(&Part) -> Option<Look>,
 }
@@ -37,7 +39,7 @@ pub struct Style {
 impl Style {
     /// Lines and light tones, to fit into this many mm of paper.
     pub const fn print(width: f64, height: f64) -> Self {
-        Self { width, height, clear: 0.2, look: print }
+        Self { width, height, clear: 0.2, outline: Line::Outline, look: print }
     }
 
     /// Lines alone.
@@ -68,7 +70,7 @@ fn print(part: &Part) -> Option<Look> {
     let (lit, shaded) = match part.kind {
         PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
         PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
-        PartKind::Mould => (Some(Tone::Light), Some(Tone::Mid)),
+        PartKind::Mould => (Some(Tone::Light), Some(Tone::Light)),
         PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
             (Some(Tone::Light), Some(Tone::Mid))
         }

@@ -3,10 +3,9 @@
 use basket::Basket;
 use basket::steps::Stage;
 use glam::Vec3;
-use kurbo::{Point, Rect};
+use kurbo::{Circle, Point, Rect};
 use words::Words;
 
-use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line, Tone};
 use crate::lines::{Look, Region, Style, View, draw, picture};
 use crate::solid::{Detail, Part, PartKind, Solid, solid};
@@ -14,6 +13,8 @@ use crate::stages::{Plate, look, parts, rows};
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 50.0];
+/// The same for a long piece of the rim.
+const LONG: [f64; 2] = [70.0, 34.0];
 /// Width of one of two drawings side by side, in mm.
 const HALF: [f64; 2] = [34.0, 42.0];
 /// Wraps shown at the start of the lashing, and left out at its end.
@@ -53,19 +54,25 @@ pub(super) fn close(basket: &Basket, plate: Plate) -> Option<(Drawing, u32)> {
         Plate::Scarf => scarf(basket)?,
         Plate::TipsTrimmed => {
             let solid = parts::only(stage(basket, Stage::Pinned), |part| part.kind != PartKind::Pin);
-            let middle = at_rim(&solid, basket, away_from_ears(basket))?;
-            (solid, Spot { middle, aside: 12.0, elevation: 32.0, width: rim * 6.0 }, look::close_staves as _)
+            let middle = at_rim(&solid, basket, clear_of_all(basket, 1..=basket.staves.count)?)?;
+            (
+                near_side(solid, middle),
+                Spot { middle, aside: 12.0, elevation: 32.0, width: rim * 6.0 },
+                look::close_staves as _,
+            )
         }
         Plate::EarWithRivet => {
             let solid = stage(basket, Stage::Handled);
             let rivet = parts::middle(parts::find(&solid, PartKind::Rivet, Some(1))?, |_| true)?;
             let middle = rivet - Vec3::Z * (rim * 0.5) as f32;
-            (solid, Spot { middle, aside: -32.0, elevation: 14.0, width: rim * 7.0 }, look::close_rivet as _)
+            (solid, Spot { middle, aside: -34.0, elevation: 16.0, width: rim * 7.0 }, look::close_rivet as _)
         }
         _ => lashing(basket, plate)?,
     };
-    let style = Style { look, ..Style::print(SIZE[0], SIZE[1]) };
-    Some((framed(draw(&solid, &spot.view(SIZE), &style).ok()?), rows(&solid)))
+    let size = if plate == Plate::Scarf { LONG } else { SIZE };
+    let style = Style { look, ..Style::print(size[0], size[1]) };
+    let rows = rows(&solid);
+    Some((framed(draw(&solid, &spot.view(size), &style).ok()?), rows))
 }
 
 type Close = (Solid, Spot, fn(&Part) -> Option<Look>);
@@ -76,7 +83,8 @@ fn scarf(basket: &Basket) -> Option<Close> {
     let [from, to] = [scarf.from_stave, scarf.to_stave].map(|stave| at_rim(&solid, basket, stave));
     let middle = (from? + to?) / 2.0;
     let width = scarf.lap.to_mm() * 1.45;
-    Some((solid, Spot { middle, aside: 0.0, elevation: 38.0, width }, look::close_hoops))
+    let spot = Spot { middle, aside: 0.0, elevation: 30.0, width };
+    Some((near_side(solid, middle), spot, look::scarf))
 }
 
 /// The first wraps alone, or all with the seam between last and first in the middle.
@@ -93,22 +101,23 @@ fn lashing(basket: &Basket, plate: Plate) -> Option<Close> {
     };
     let middle = if start { wrap(2.min(all))? } else { (wrap(1)? + wrap(all)?) / 2.0 };
     let width = basket.rim.height.to_mm() * 6.0;
-    Some((solid, Spot { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
+    let spot = Spot { middle, aside: 14.0, elevation: 24.0, width };
+    Some((near_side(solid, middle), spot, look::close_lashing))
 }
 
 /// A pin's head from outside, and beside it its clinched point from inside.
 pub(super) fn pin(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
     let solid = stage(basket, Stage::Pinned);
-    let stave = *basket.pins.staves.get(basket.pins.staves.len() / 4)?;
+    let stave = clear_of_all(basket, basket.pins.staves.iter().copied())?;
     let middle = at_rim(&solid, basket, stave)?;
     let width = basket.rim.height.to_mm() * 2.8;
     let style = Style { look: look::close_pins, ..Style::print(HALF[0], HALF[1]) };
-    let out = middle.with_z(0.0).normalize_or_zero();
     let outside = Spot { middle, aside: 16.0, elevation: 16.0, width }.view(HALF);
     let inside = Spot { middle, aside: 196.0, elevation: 20.0, width }.view(HALF);
     let rows = rows(&solid);
-    let head = framed(draw(&solid, &outside, &style).ok()?);
-    let clinch = framed(draw(&parts::beyond(solid, out), &inside, &style).ok()?);
+    let near = near_side(solid, middle);
+    let head = framed(draw(&near, &outside, &style).ok()?);
+    let clinch = framed(draw(&near, &inside, &style).ok()?);
     let mut both = Drawing::new("pin", "", "");
     for (drawing, id) in [(head, "plate-outside"), (clinch, "plate-inside")] {
         let left = if both.items().is_empty() { 0.0 } else { SIZE[0] - HALF[0] };
@@ -132,13 +141,23 @@ pub(super) fn join(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
     let (drawing, placed) = picture(&opened.solid, &view, &style).ok()?;
     let mut drawing = framed(drawing);
     let frame = drawing.frame();
+    for stave in join.start_behind..=join.cut_over {
+        let at = parts::find(&opened.solid, PartKind::Stave, Some(stave))
+            .and_then(|part| parts::middle_at(part, middle.z + width as f32 * 0.16))
+            .and_then(|at| placed.find(at.as_dvec3().to_array()));
+        if let Some((at, _)) = at {
+            drawing.label(Label::new(stave.to_string(), at).middle().bold());
+        }
+    }
     for (place, id, share) in
         [(opened.start, "plate-new-strand", 0.25), (opened.cut, "plate-spent-strand", 0.75)]
     {
         let (at, _) = placed.find(place.as_dvec3().to_array())?;
-        let label = Label::new(words.term(id), (frame.x0 + frame.width() * share, frame.y0 + 4.0)).middle();
-        drawing.fill(label.bounds().inflate(1.0, 0.6), Tone::White);
-        pointer(&mut drawing, at, (label.at.x, label.at.y + 2.0));
+        let label = Label::new(words.term(id), (frame.x0 + frame.width() * share, frame.y1 - 4.0)).middle();
+        let box_of = label.bounds().inflate(1.2, 0.8);
+        drawing.line((label.at.x, box_of.y0), at, Line::Edge);
+        drawing.fill(Circle::new(at, 0.5), Tone::Black);
+        drawing.shape(box_of, Tone::White, Line::Fine);
         drawing.label(label);
     }
     Some((drawing, join.row))
@@ -151,14 +170,23 @@ fn stage(basket: &Basket, stage: Stage) -> Solid {
 /// The middle of a stave at the rim.
 fn at_rim(solid: &Solid, basket: &Basket, stave: u32) -> Option<Vec3> {
     let rim = basket.mould.profile.at(basket.rim.along + basket.rim.height / 2.0).height.to_mm() as f32;
-    let part = parts::find(solid, PartKind::Stave, Some(stave))?;
-    let nearest = part.mesh.positions.iter().map(|at| (at[2] - rim).abs()).fold(f32::MAX, f32::min);
-    let place = parts::middle(part, |at| (at.z - rim).abs() <= nearest + 0.5)?;
-    Some(place.with_z(rim))
+    parts::middle_at(parts::find(solid, PartKind::Stave, Some(stave))?, rim)
 }
 
-/// A stave midway between the ears.
-fn away_from_ears(basket: &Basket) -> u32 {
-    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
-    basket.staves.nearest(first + 0.25)
+/// Without the far side of the basket, which would only confuse.
+fn near_side(solid: Solid, middle: Vec3) -> Solid {
+    parts::beyond(solid, middle.with_z(0.0))
+}
+
+/// The stave furthest from ears, scarfs and the first wrap.
+fn clear_of_all(basket: &Basket, staves: impl Iterator<Item = u32>) -> Option<u32> {
+    let rim = &basket.rim;
+    let ears = basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.turn));
+    let busy: Vec<f64> = ears.chain([rim.outer.scarf.turn, rim.inner.scarf.turn, 0.0]).collect();
+    let clear = |stave: &u32| {
+        let turn = basket.staves.turn(*stave);
+        let apart = |other: &f64| (turn - other + 0.5).rem_euclid(1.0) - 0.5;
+        busy.iter().map(|other| apart(other).abs()).fold(1.0, f64::min)
+    };
+    staves.max_by(|a, b| clear(a).total_cmp(&clear(b)))
 }

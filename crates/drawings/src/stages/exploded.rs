@@ -7,7 +7,7 @@ use kurbo::Point;
 use words::Words;
 
 use crate::dimension::pointer;
-use crate::drawing::{Drawing, Label};
+use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Placed, Style, View, picture};
 use crate::solid::{Detail, Part, PartKind, Solid, solid};
 use crate::stages::{look, parts, rows};
@@ -47,7 +47,7 @@ pub(super) fn exploded(basket: &Basket, words: &Words) -> Option<(Drawing, u32)>
         let aside = if part.kind == PartKind::Pin { drawn_out(part) } else { Vec3::ZERO };
         parts::moved(part, Vec3::Z * width * by + aside);
     }
-    let style = Style { look: look::whole, ..Style::print(SIZE[0], SIZE[1]) };
+    let style = Style { look: look::whole, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
     let (mut drawing, placed) = picture(&solid, &View::from(24.0, 26.0), &style).ok()?;
     name(&mut drawing, &solid, &placed, words);
     Some((drawing.fitted(1.0), rows(&solid)))

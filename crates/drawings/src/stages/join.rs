@@ -22,7 +22,7 @@ pub(super) struct Opened {
     pub(super) solid: Solid,
     /// Where the spent strand ends.
     pub(super) cut: Vec3,
-    /// Where the new strand begins.
+    /// Where the new strand is first seen outside.
     pub(super) start: Vec3,
 }
 
@@ -41,10 +41,11 @@ pub(super) fn opened(basket: &Basket, join: &Join) -> Option<Opened> {
     let index = all.parts.iter().rposition(|part| is_row(part, join.row, join.weaver))?;
     let row = Swept::of(&all.parts[index])?;
     let (from, to) = (row.nearest(start), row.nearest(cut));
+    let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
     if from >= to {
         return None;
     }
-    let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(from)))];
+    let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
     let spent = row.piece("spent strand", [0, to], |_, ring| ring.to_vec());
     let new = row.piece("new strand", [from, row.count - 1], |index, ring| {
         if index <= to { row.raised(ring) } else { ring.to_vec() }

@@ -37,11 +37,10 @@ fn toned(part: &Part, edge: Line) -> Option<Look> {
             None => look(edge, None, Tone::Pale),
         },
         PartKind::Stave => look(edge, Tone::Pale, Tone::Pale),
-        PartKind::Mould => look(edge, Tone::Light, Tone::Mid),
-        PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
-            look(edge, Tone::Light, Tone::Mid)
-        }
-        _ => look(edge, None, Tone::Light),
+        PartKind::Mould => look(edge, Tone::Light, Tone::Light),
+        PartKind::Band => look(edge, Tone::Mid, Tone::Mid),
+        PartKind::Pin | PartKind::Rivet | PartKind::Washer => look(edge, Tone::Light, Tone::Mid),
+        _ => look(edge, None, None),
     }
 }
 
@@ -55,17 +54,22 @@ fn dyed(part: &Part) -> Option<Tone> {
 
 fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> Option<Look>) -> Option<Look> {
     let own = edge(part)?;
+    let small = matches!(part.kind, PartKind::Lashing | PartKind::Pin | PartKind::Rivet | PartKind::Washer);
     if kinds.contains(&part.kind) {
-        look(own.edge.unwrap_or(Line::Edge), Tone::Light, Tone::Mid)
-    } else if matches!(part.kind, PartKind::Stave | PartKind::Row) {
-        Some(own)
+        // Light and shade on large bent pieces would part them in patches.
+        look(own.edge.unwrap_or(Line::Edge), Tone::Light, if small { Tone::Mid } else { Tone::Light })
+    } else if small {
+        Some(Look { lit: None, shaded: Some(Tone::Pale), ..own })
     } else {
-        Some(Look { lit: None, shaded: own.shaded.map(|_| Tone::Pale), ..own })
+        Some(own)
     }
 }
 
 pub(super) fn base(part: &Part) -> Option<Look> {
-    marked(part, &[PartKind::Base], whole)
+    match part.kind {
+        PartKind::Base => look(Line::Edge, None, None),
+        _ => whole(part),
+    }
 }
 
 pub(super) fn ears(part: &Part) -> Option<Look> {
@@ -88,8 +92,12 @@ pub(super) fn handle(part: &Part) -> Option<Look> {
     marked(part, &[PartKind::Bail, PartKind::Rivet, PartKind::Washer], whole)
 }
 
-pub(super) fn close_hoops(part: &Part) -> Option<Look> {
-    marked(part, &[PartKind::OuterHoop], close)
+pub(super) fn scarf(part: &Part) -> Option<Look> {
+    let edge = |part: &Part| match part.kind {
+        PartKind::Row | PartKind::Stave => whole(part),
+        _ => close(part),
+    };
+    marked(part, &[PartKind::OuterHoop], edge)
 }
 
 pub(super) fn close_staves(part: &Part) -> Option<Look> {
@@ -105,7 +113,7 @@ pub(super) fn close_lashing(part: &Part) -> Option<Look> {
 }
 
 pub(super) fn close_rivet(part: &Part) -> Option<Look> {
-    marked(part, &[PartKind::Rivet, PartKind::Washer], close)
+    marked(part, &[PartKind::Ear, PartKind::Rivet, PartKind::Washer], close)
 }
 
 /// The new strand light, the spent one dark.

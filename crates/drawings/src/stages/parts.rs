@@ -31,6 +31,12 @@ pub(super) fn middle(part: &Part, pick: impl Fn(Vec3) -> bool) -> Option<Vec3> {
     (!picked.is_empty()).then(|| sum / picked.len() as f32)
 }
 
+/// The middle of an upright part at a height.
+pub(super) fn middle_at(part: &Part, height: f32) -> Option<Vec3> {
+    let nearest = part.mesh.positions.iter().map(|at| (at[2] - height).abs()).fold(f32::MAX, f32::min);
+    middle(part, |at| (at.z - height).abs() <= nearest + 0.5).map(|place| place.with_z(height))
+}
+
 /// Lowest and highest corner of all parts.
 pub(super) fn heights(solid: &Solid) -> [f32; 2] {
     let heights = solid.parts.iter().flat_map(|part| &part.mesh.positions).map(|at| at[2]);
