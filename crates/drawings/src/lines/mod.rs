@@ -84,14 +84,18 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     style.check()?;
     let room =
         Room { width: style.width - 2.0 * MARGIN, height: style.height - 2.0 * MARGIN, density: DENSITY };
-    let scene = Scene::of(solid, view, room, |part| (style.look)(part).is_some())?;
-    let looks: Vec<Look> = scene.parts.iter().filter_map(|part| (style.look)(part)).collect();
+    let scene = Scene::of(solid, view, room)?;
+    let looks: Vec<Look> = scene.parts.iter().map(|part| (style.look)(part)).collect();
     let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
     let (tones, lines) =
         both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, contours, style));
     let mut drawing = Drawing::new("picture", "", "");
-    tones.into_iter().for_each(|(path, tone)| drawing.fill(path, tone));
-    lines.into_iter().for_each(|(path, line)| drawing.stroke(path, line));
+    for (path, tone) in tones {
+        drawing.fill(path, tone);
+    }
+    for (path, line) in lines {
+        drawing.stroke(path, line);
+    }
     let (width, height) = (scene.camera.width, scene.camera.height);
     let corners = [scene.camera.paper(0.0, 0.0), scene.camera.paper(width as f32, height as f32)];
     drawing.frame = Rect::from_points(corners[0], corners[1]);

@@ -27,15 +27,10 @@ pub(crate) struct Scene<'a> {
 }
 
 impl<'a> Scene<'a> {
-    /// Sets up the parts that `shown` picks for a picture.
-    pub(crate) fn of(
-        solid: &'a Solid,
-        view: &View,
-        room: Room,
-        shown: impl Fn(&Part) -> bool,
-    ) -> Result<Self, PictureError> {
+    /// Sets up a solid for a picture.
+    pub(crate) fn of(solid: &'a Solid, view: &View, room: Room) -> Result<Self, PictureError> {
         view.check()?;
-        let parts: Vec<&Part> = solid.parts.iter().filter(|part| shown(part)).collect();
+        let parts: Vec<&Part> = solid.parts.iter().collect();
         let plane = Plane::of(view, middle(&parts));
         let places: Vec<Option<DVec3>> = parts
             .iter()

@@ -32,8 +32,8 @@ pub struct Style {
     pub clear: f64,
     /// Weight of the outline of the whole.
     pub outline: Line,
-    /// Look of each part; parts without a look are not drawn and hide nothing.
-    pub look: fn(&Part) -> Option<Look>,
+    /// Look of each part.
+    pub look: fn(&Part) -> Look,
 }
 
 impl Style {
@@ -57,16 +57,16 @@ impl Style {
 }
 
 /// Weaving, lashing and small metal in fine lines, all else in the weight of edges.
-fn plain(part: &Part) -> Option<Look> {
+fn plain(part: &Part) -> Look {
     let edge = match part.kind {
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer => Line::Fine,
         _ => Line::Edge,
     };
-    Some(Look { edge: Some(edge), lit: None, shaded: None })
+    Look { edge: Some(edge), lit: None, shaded: None }
 }
 
 /// The same with tones: the weaving stays white, so that it stands out from staves and wood.
-fn print(part: &Part) -> Option<Look> {
+fn print(part: &Part) -> Look {
     let (lit, shaded) = match part.kind {
         PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
         PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
@@ -76,5 +76,5 @@ fn print(part: &Part) -> Option<Look> {
         }
         _ => (None, Some(Tone::Light)),
     };
-    plain(part).map(|look| Look { lit, shaded, ..look })
+    Look { lit, shaded, ..plain(part) }
 }

@@ -75,7 +75,7 @@ pub(super) fn close(basket: &Basket, plate: Plate) -> Option<(Drawing, u32)> {
     Some((framed(draw(&solid, &spot.view(size), &style).ok()?), rows))
 }
 
-type Close = (Solid, Spot, fn(&Part) -> Option<Look>);
+type Close = (Solid, Spot, fn(&Part) -> Look);
 
 fn scarf(basket: &Basket) -> Option<Close> {
     let solid = stage(basket, Stage::RimClamped);

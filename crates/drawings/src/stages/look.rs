@@ -12,12 +12,12 @@ const DYED: f64 = 140.0;
 /// Dyed cane darker than this gets a deep tone.
 const DEEP: f64 = 80.0;
 
-fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> Option<Look> {
-    Some(Look { edge: Some(edge), lit: lit.into(), shaded: shaded.into() })
+fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> Look {
+    Look { edge: Some(edge), lit: lit.into(), shaded: shaded.into() }
 }
 
 /// A picture of the whole, fine enough for the width of a column.
-pub(super) fn whole(part: &Part) -> Option<Look> {
+pub(super) fn whole(part: &Part) -> Look {
     let fine = matches!(
         part.kind,
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer
@@ -26,11 +26,11 @@ pub(super) fn whole(part: &Part) -> Option<Look> {
 }
 
 /// A picture from close by.
-pub(super) fn close(part: &Part) -> Option<Look> {
+pub(super) fn close(part: &Part) -> Look {
     toned(part, Line::Edge)
 }
 
-fn toned(part: &Part, edge: Line) -> Option<Look> {
+fn toned(part: &Part, edge: Line) -> Look {
     match part.kind {
         PartKind::Row | PartKind::Lashing => match dyed(part) {
             Some(tone) => look(edge, tone, tone),
@@ -52,47 +52,47 @@ fn dyed(part: &Part) -> Option<Tone> {
     if light < DEEP { Some(Tone::Dark) } else { (light < DYED).then_some(Tone::Mid) }
 }
 
-fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> Option<Look>) -> Option<Look> {
-    let own = edge(part)?;
+fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> Look) -> Look {
+    let own = edge(part);
     let small = matches!(part.kind, PartKind::Lashing | PartKind::Pin | PartKind::Rivet | PartKind::Washer);
     if kinds.contains(&part.kind) {
         // Light and shade on large bent pieces would part them in patches.
         look(own.edge.unwrap_or(Line::Edge), Tone::Light, if small { Tone::Mid } else { Tone::Light })
     } else if small {
-        Some(Look { lit: None, shaded: Some(Tone::Pale), ..own })
+        Look { lit: None, shaded: Some(Tone::Pale), ..own }
     } else {
-        Some(own)
+        own
     }
 }
 
-pub(super) fn base(part: &Part) -> Option<Look> {
+pub(super) fn base(part: &Part) -> Look {
     match part.kind {
         PartKind::Base => look(Line::Edge, None, None),
         _ => whole(part),
     }
 }
 
-pub(super) fn ears(part: &Part) -> Option<Look> {
+pub(super) fn ears(part: &Part) -> Look {
     marked(part, &[PartKind::Ear], whole)
 }
 
-pub(super) fn hoops(part: &Part) -> Option<Look> {
+pub(super) fn hoops(part: &Part) -> Look {
     marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
 }
 
-pub(super) fn pins(part: &Part) -> Option<Look> {
+pub(super) fn pins(part: &Part) -> Look {
     marked(part, &[PartKind::Pin], whole)
 }
 
-pub(super) fn lashing(part: &Part) -> Option<Look> {
+pub(super) fn lashing(part: &Part) -> Look {
     marked(part, &[PartKind::Lashing], whole)
 }
 
-pub(super) fn handle(part: &Part) -> Option<Look> {
+pub(super) fn handle(part: &Part) -> Look {
     marked(part, &[PartKind::Bail, PartKind::Rivet, PartKind::Washer], whole)
 }
 
-pub(super) fn scarf(part: &Part) -> Option<Look> {
+pub(super) fn scarf(part: &Part) -> Look {
     let edge = |part: &Part| match part.kind {
         PartKind::Row | PartKind::Stave => whole(part),
         _ => close(part),
@@ -100,28 +100,28 @@ pub(super) fn scarf(part: &Part) -> Option<Look> {
     marked(part, &[PartKind::OuterHoop], edge)
 }
 
-pub(super) fn close_staves(part: &Part) -> Option<Look> {
+pub(super) fn close_staves(part: &Part) -> Look {
     marked(part, &[PartKind::Stave], close)
 }
 
-pub(super) fn close_pins(part: &Part) -> Option<Look> {
+pub(super) fn close_pins(part: &Part) -> Look {
     marked(part, &[PartKind::Pin], close)
 }
 
-pub(super) fn close_lashing(part: &Part) -> Option<Look> {
+pub(super) fn close_lashing(part: &Part) -> Look {
     marked(part, &[PartKind::Lashing], close)
 }
 
-pub(super) fn close_rivet(part: &Part) -> Option<Look> {
+pub(super) fn close_rivet(part: &Part) -> Look {
     marked(part, &[PartKind::Ear, PartKind::Rivet, PartKind::Washer], close)
 }
 
 /// The new strand light, the spent one dark.
-pub(super) fn join(part: &Part) -> Option<Look> {
-    match part.name.as_str() {
-        "spent strand" => look(Line::Edge, Tone::Mid, Tone::Mid),
-        "new strand" => look(Line::Edge, Tone::Light, Tone::Light),
-        _ => close(part)
-            .map(|own| if part.kind == PartKind::Row { Look { edge: Some(Line::Fine), ..own } } else { own }),
+pub(super) fn join(part: &Part) -> Look {
+    match (part.name.as_str(), part.kind) {
+        ("spent strand", _) => look(Line::Edge, Tone::Mid, Tone::Mid),
+        ("new strand", _) => look(Line::Edge, Tone::Light, Tone::Light),
+        (_, PartKind::Row) => whole(part),
+        _ => close(part),
     }
 }

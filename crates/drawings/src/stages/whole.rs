@@ -19,7 +19,7 @@ const RAISED: [f32; 2] = [0.3, 0.62];
 const DISTANCE: f64 = 5.0;
 
 /// The view, the stage and the look of each.
-fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Option<Look>) {
+fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
     let on_mould = View::from(24.0, 26.0).base_up();
     let off_mould = View::from(24.0, 26.0);
     match plate {
@@ -29,8 +29,7 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Option<Look>) {
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, off_mould, look::ears),
-        Plate::HoopsScarfed => (Stage::RimClamped, off_mould, look::hoops),
-        Plate::RimClamped => (Stage::RimClamped, off_mould, look::hoops),
+        Plate::HoopsScarfed | Plate::RimClamped => (Stage::RimClamped, off_mould, look::hoops),
         Plate::Pinned => (Stage::Pinned, off_mould, look::pins),
         Plate::Lashed => (Stage::Lashed, off_mould, look::lashing),
         Plate::Handled => (Stage::Handled, off_mould, look::handle),
