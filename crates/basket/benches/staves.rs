@@ -1,7 +1,5 @@
 //! How long the mould and the solver take: run with `cargo bench -p basket --bench staves`.
 
-use std::collections::BTreeMap;
-
 use basket::Length;
 use basket::base::Base;
 use basket::mould::Mould;
@@ -34,7 +32,7 @@ fn stocks() -> Vec<Material> {
             soak_minutes: None,
             bend_limit: None,
             shrink: 0.0,
-            sources: BTreeMap::new(),
+            sources: std::sync::Arc::default(),
         })
         .collect()
 }

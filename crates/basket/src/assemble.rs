@@ -15,7 +15,7 @@ use crate::rim::{self, Rim};
 use crate::staves::{Needs, Staves};
 use crate::steps::{self, Step};
 use crate::stock::{Catalogue, Kind, Material};
-use crate::weave::layout::lay_out;
+use crate::weave::layout::{Laid, lay_out};
 use crate::weave::{self, Weave};
 
 /// Everything computed for one basket. A plain value: nothing in it changes once it is made.
@@ -61,7 +61,13 @@ pub struct Basket {
 ///
 /// Total: every pattern gives a basket. What cannot be woven is said in its findings.
 pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
-    let catalogue = &catalogue.with(&pattern.materials);
+    let own_catalogue;
+    let catalogue = if pattern.materials.is_empty() {
+        catalogue
+    } else {
+        own_catalogue = catalogue.with(&pattern.materials);
+        &own_catalogue
+    };
     let mut choices = Vec::new();
     let mould = Mould::of(&pattern.mould);
     let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);
@@ -75,7 +81,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         &pattern.weave.courses
     };
     let laid = lay_out(courses, &mould);
-    let top = laid.last().map_or(Length::ZERO, |course| course.to());
+    let top = laid.last().map_or(Length::ZERO, Laid::to);
     let rim_stocks = rim::stocks(&pattern.rim, catalogue, &mut choices);
     let staves = Staves::solve(
         &pattern.staves,
@@ -87,13 +93,13 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
             rim: rim_stocks.0.width,
             weaver: thickest(courses),
             ears: pattern.ears.is_some(),
-            holds: &|count| courses.iter().all(|course| course.weave.rule().holds(count)),
+            holds: &|count| courses.iter().all(|course| course.runs_on(count)),
         },
         &mut choices,
     );
-    let weave = Weave::of(&laid, pattern.weave.shrink, &mould, &staves);
+    let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &mould, &staves);
 
-    let rim_radius = mould.profile.at(top + rim_stocks.0.width / 2.0).radius;
+    let rim_radius = rim::middle_radius(&mould, top, &rim_stocks.0);
     let ears = pattern
         .ears
         .as_ref()
@@ -155,10 +161,14 @@ const STAVE_WIDTHS: std::ops::RangeInclusive<f64> = 3.5..=16.0;
 
 /// Thickness of the thickest weaver: the least gap through which the weaving can turn.
 fn thickest(courses: &[CoursePattern]) -> Length {
-    courses.iter().map(|course| course.weaver.thickness).fold(Length::ZERO, Length::max)
+    weavers(courses).map(|weaver| weaver.thickness).fold(Length::ZERO, Length::max)
 }
 
 /// The narrowest weaver; it also lashes the rim unless the pattern says otherwise.
 fn finest(courses: &[CoursePattern]) -> Option<&Material> {
-    courses.iter().map(|course| &course.weaver).min_by(|a, b| a.width.to_mm().total_cmp(&b.width.to_mm()))
+    weavers(courses).min_by(|a, b| a.width.to_mm().total_cmp(&b.width.to_mm()))
+}
+
+fn weavers(courses: &[CoursePattern]) -> impl Iterator<Item = &Material> {
+    courses.iter().flat_map(CoursePattern::materials)
 }

@@ -3,11 +3,12 @@
 use serde::Serialize;
 
 use crate::assemble::Basket;
+use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::Message;
-use crate::pattern::{EarMaterial, Pattern};
+use crate::pattern::{EarMaterial, Pattern, Way};
 use crate::rim::Hoop;
-use crate::weave::Course;
+use crate::weave::{Course, WeaverAmount};
 
 /// The pieces of a cut list, in making order: identifiers of their names in the message files.
 pub const PIECES: &[&str] = &[
@@ -96,7 +97,7 @@ impl Cut {
 /// What to cut, in making order.
 pub fn list(pattern: &Pattern, basket: &Basket) -> Vec<Cut> {
     let mut cuts = vec![base(basket), plug(basket), staves(pattern, basket)];
-    cuts.extend(basket.weave.courses.iter().zip(1..).map(|(course, number)| weaver(course, number)));
+    cuts.extend(basket.weave.courses.iter().zip(1..).flat_map(|(course, number)| weavers(course, number)));
     cuts.push(hoop("cut-outer-hoop", "cut-outer-hoop-purpose", &basket.rim.outer));
     cuts.push(hoop("cut-inner-hoop", "cut-inner-hoop-purpose", &basket.rim.inner));
     cuts.extend(filler(basket));
@@ -122,7 +123,9 @@ fn base(basket: &Basket) -> Cut {
 fn plug(basket: &Basket) -> Cut {
     let base = &basket.base;
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter).length(base.thickness)
+    let mut cut = Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter);
+    cut.length = Some(base.thickness);
+    cut
 }
 
 fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
@@ -141,12 +144,44 @@ fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
         .shape(shape)
 }
 
-fn weaver(course: &Course, number: u32) -> Cut {
+/// A line for each material and colour of a course.
+fn weavers(course: &Course, number: u32) -> Vec<Cut> {
+    let mut lines: Vec<(&WeaverAmount, &Colour, u32, Length)> = Vec::new();
+    for weaver in &course.weavers {
+        for strand in &weaver.strands {
+            let Some(colour) = weaver.colours.get(strand.colour as usize) else { continue };
+            let whole = match course.way {
+                Way::Continuous => weaver.strand.min(weaver.cut).max(strand.cut),
+                Way::RowByRow => strand.cut,
+            };
+            let same = |line: &&mut (&WeaverAmount, &Colour, u32, Length)| {
+                line.0.material.name == weaver.material.name && line.1.name == colour.name
+            };
+            match lines.iter_mut().find(same) {
+                Some(line) => (line.2, line.3) = (line.2 + 1, line.3.max(whole)),
+                None => lines.push((weaver, colour, 1, whole)),
+            }
+        }
+    }
+    if lines.is_empty() {
+        let undyed = course.weavers.first().and_then(|weaver| Some((weaver, weaver.colours.first()?)));
+        lines.extend(undyed.map(|(weaver, colour)| (weaver, colour, 0, Length::ZERO)));
+    }
+    lines.into_iter().map(|line| strands(course, number, line)).collect()
+}
+
+fn strands(
+    course: &Course,
+    number: u32,
+    (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
+) -> Cut {
     let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
-    Cut::new("cut-weaver", &course.weaver.name, course.strands, purpose)
-        .spares(course.strands.div_ceil(SPARE_STRANDS))
-        .length(course.strand.min(course.cut))
-        .width(course.weaver.width)
+    let cut = Cut::new("cut-weaver", &weaver.material.name, count, purpose)
+        .spares(count.div_ceil(SPARE_STRANDS))
+        .length(length)
+        .width(weaver.material.width);
+    let dyed = *colour != Colour::natural();
+    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour.name.as_str())) } else { cut }
 }
 
 fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {

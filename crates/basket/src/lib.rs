@@ -5,10 +5,24 @@
 //! This crate never touches a file, a clock or the terminal, and never panics on any input.
 //! The same pattern and catalogue give the same basket, to the bit.
 
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::todo,
+        clippy::unimplemented,
+        clippy::unreachable,
+        clippy::indexing_slicing
+    )
+)]
+
 pub mod assemble;
 pub mod base;
 pub mod chance;
 pub mod choice;
+pub mod colour;
 pub mod cuts;
 pub mod findings;
 pub mod fittings;
@@ -25,6 +39,7 @@ pub mod terms;
 pub mod weave;
 
 pub use assemble::{Basket, assemble};
+pub use colour::Colour;
 pub use findings::{Finding, Grade};
 pub use measure::{Angle, Length};
 pub use pattern::Pattern;

@@ -5,7 +5,6 @@
 //! outside any convex outline is `2πd` longer than the outline (Jakob Steiner, 1840), so all
 //! lengths follow from the outline's girth divided by 2π, here called its radius.
 
-use std::collections::BTreeMap;
 use std::f64::consts::TAU;
 
 use serde::Serialize;
@@ -223,7 +222,7 @@ pub(crate) fn stand_in(name: &str, kind: Kind, width: Length, thickness: Length)
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: BTreeMap::new(),
+        sources: std::sync::Arc::default(),
     }
 }
 

@@ -5,6 +5,7 @@ use crate::findings::{Grade, Part};
 use crate::pattern::{BailCurve, EarMaterial, EarPlacing, Every, Finish, LashingStyle, OvalSide, WeaveKind};
 use crate::steps::Stage;
 use crate::stock::Kind;
+use crate::weave::Rule;
 
 /// A word with a name in the message files.
 pub trait Term {
@@ -58,6 +59,17 @@ impl Term for WeaveKind {
     fn term(self) -> &'static str {
         match self {
             Self::Plain => "weave-plain",
+            Self::Twill(_) => "weave-twill",
+            Self::ReversedTwill(_) => "weave-reversed-twill",
+            Self::Chase(rule) if rule == Rule::PLAIN => "weave-chase",
+            Self::Chase(_) => "weave-chase-twill",
+            Self::Slew(_) => "weave-slew",
+            Self::Pairing => "weave-pairing",
+            Self::Wale(3) => "weave-wale-3",
+            Self::Wale(4) => "weave-wale-4",
+            Self::Wale(_) => "weave-wale-5",
+            Self::SkipOne => "weave-skip-one",
+            Self::Drawn => "weave-drawn",
         }
     }
 }

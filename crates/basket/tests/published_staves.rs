@@ -1,6 +1,5 @@
 //! Staves and the base against published baskets, tables and geometry.
 
-use std::collections::BTreeMap;
 use std::f64::consts::PI;
 
 use basket::Length;
@@ -39,7 +38,7 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: BTreeMap::new(),
+        sources: std::sync::Arc::default(),
     }
 }
 
@@ -312,7 +311,7 @@ mod any_pattern {
                 stock: stock.map(|(width, thickness)| flat("any", mm(width), mm(thickness))),
                 width, gap,
                 taper: taper.map(|(from, foot)| TaperPattern { from: mm(from), foot: mm(foot) }),
-                length, spares, oval_side: None,
+                length, spares, oval_side: None, colours: Vec::new(),
             }
         }
     }
@@ -372,7 +371,7 @@ mod any_pattern {
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
             let spares = None;
             let pattern = StavesPattern {
-                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None,
+                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None, colours: Vec::new(),
             };
             let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
             let needs = Needs { wall, rim, weaver, ears: true, holds: &odd };

@@ -15,7 +15,7 @@ use crate::text::{fine_both, spread};
 /// How much larger than true a detail is, unless it grows too large.
 const SCALES: [f64; 6] = [4.0, 3.0, 2.0, 1.0, 0.5, 0.2];
 /// Most width or height of the groove on paper, in mm.
-const GROOVE: f64 = 52.0;
+const GROOVE: f64 = 56.0;
 /// Most width or height of the rim on paper, in mm.
 const RIM: f64 = 46.0;
 /// How much of the disc is shown inside the groove, in mm of the basket.
@@ -30,7 +30,7 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
     let first = basket.weave.courses.first().map_or(Length::ZERO, |course| course.pitch);
-    let rows = first * 3.0;
+    let rows = first * 2.0;
     cut.stave(&mut drawing, cut.wall.foot(), rows);
     cut.weavers(&mut drawing, Length::ZERO, rows);
     cut.disc(&mut drawing, from);

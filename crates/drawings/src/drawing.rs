@@ -43,7 +43,7 @@ impl Line {
     }
 }
 
-/// What fills a shape: greys that stay apart when printed in black and white.
+/// What fills a shape: greys that stay apart when printed in black and white, or a dye.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Tone {
     /// Paper; covers what lies below.
@@ -58,17 +58,21 @@ pub enum Tone {
     Dark,
     /// Ink.
     Black,
+    /// A colour of cane or reed: red, green, blue.
+    Dyed([u8; 3]),
 }
 
 impl Tone {
-    pub(crate) const fn colour(self) -> &'static str {
+    /// Red, green, blue.
+    pub(crate) const fn rgb(self) -> [u8; 3] {
         match self {
-            Self::White => "#fff",
-            Self::Pale => "#eee",
-            Self::Light => "#d4d4d4",
-            Self::Mid => "#a0a0a0",
-            Self::Dark => "#5a5a5a",
-            Self::Black => "#000",
+            Self::White => [0xff; 3],
+            Self::Pale => [0xee; 3],
+            Self::Light => [0xd4; 3],
+            Self::Mid => [0xa0; 3],
+            Self::Dark => [0x5a; 3],
+            Self::Black => [0; 3],
+            Self::Dyed(rgb) => rgb,
         }
     }
 }

@@ -8,6 +8,7 @@
 
 mod bail;
 mod base_plan;
+mod chart;
 mod cut;
 mod detail;
 mod dimension;
@@ -29,6 +30,7 @@ mod view;
 mod wall;
 
 pub use base_plan::{base_disc, base_plan};
+pub use chart::{ChartKind, chart};
 pub use dimension::Dimension;
 pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
 pub use ear::ear_template;

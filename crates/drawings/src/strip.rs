@@ -162,7 +162,8 @@ impl Strip<'_> {
 
     fn ears(&self, drawing: &mut Drawing, y: f64) {
         let Some(ears) = &self.basket.ears else { return };
-        let half = ears.width.to_mm() / 2.0;
+        // As wide as the ear at the rim, and in the same directions elsewhere.
+        let half = ears.width / 2.0 / rim_girth(self.basket).max(Length::mm(1e-6)) * self.girth;
         for (number, ear) in (1_u32..).zip(&ears.each) {
             let x = self.x(ear.turn);
             let text = self.words.with("drawing-ear-number", &[("number", number.into())]);

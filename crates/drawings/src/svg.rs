@@ -56,7 +56,10 @@ impl Drawing {
 }
 
 fn write_path(svg: &mut String, path: &[PathEl], line: Option<Line>, tone: Option<Tone>) -> fmt::Result {
-    write!(svg, "<path fill=\"{}\"", tone.map_or("none", Tone::colour))?;
+    match tone.map(Tone::rgb) {
+        None => svg.push_str("<path fill=\"none\""),
+        Some([red, green, blue]) => write!(svg, "<path fill=\"#{red:02x}{green:02x}{blue:02x}\"")?,
+    }
     if let Some(line) = line {
         write!(svg, " stroke=\"#000\" stroke-width=\"{}\"", Number(line.weight()))?;
         if !line.dashes().is_empty() {
@@ -99,9 +102,16 @@ struct Number(f64);
 
 impl Display for Number {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{:.2}", self.0);
-        let short = text.trim_end_matches('0').trim_end_matches('.');
-        f.write_str(if short == "-0" { "0" } else { short })
+        let hundredths = (self.0 * 100.0).round() as i64;
+        if hundredths < 0 {
+            f.write_char('-')?;
+        }
+        let (whole, rest) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
+        match (rest / 10, rest % 10) {
+            (0, 0) => write!(f, "{whole}"),
+            (tenths, 0) => write!(f, "{whole}.{tenths}"),
+            (tenths, last) => write!(f, "{whole}.{tenths}{last}"),
+        }
     }
 }
 

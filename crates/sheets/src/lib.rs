@@ -1,1 +1,25 @@
-//! x
+//! The sheets of a basket: handout, bench card and templates as PDF, cut lists and the computed
+//! basket as data.
+//!
+//! This crate makes bytes and writes no file. It reads no network, no clock and no fonts but its
+//! own. What the sheets say comes from the `words` crate, what they show from `drawings`; the
+//! templates under `templates/` only lay it out, and a teacher may replace any of them.
+
+mod basket_json;
+mod cuts;
+mod data;
+mod error;
+mod figures;
+mod labels;
+mod packet;
+mod paper;
+mod press;
+mod scribe;
+mod templates;
+
+pub use basket_json::{BasketFile, FindingEntry, basket_json};
+pub use error::{Mistake, Position, SheetError};
+pub use packet::{Options, PacketFile, SHEETS, data, packet, sheets};
+pub use paper::Paper;
+pub use press::{Files, Sheet, forget, print};
+pub use templates::Templates;

@@ -1,1 +1,24 @@
-fn main() {}
+//! Stavewright on the command line: reads a maker's pattern, has the basket computed and writes
+//! the packet from which it is made.
+
+mod cli;
+mod failure;
+mod input;
+mod packet;
+mod progress;
+mod report;
+mod screen;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+fn main() -> ExitCode {
+    match cli::run(&cli::Cli::parse()) {
+        Ok(outcome) => outcome.into(),
+        Err(failure) => {
+            failure.report();
+            ExitCode::from(2)
+        }
+    }
+}

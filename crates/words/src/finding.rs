@@ -1,9 +1,9 @@
 //! A finding as sentences.
 
-use basket::Finding;
 use basket::findings::Remedy;
 use basket::message::Value;
 use basket::terms::Term;
+use basket::{Finding, Grade};
 
 use crate::Words;
 
@@ -34,7 +34,10 @@ impl Words {
             what: self.with(&id, &args),
             place: self.place(finding),
             why: self.with(&format!("{id}.why"), &args),
-            remedy: self.remedy(&id, &args, &finding.remedies),
+            remedy: match finding.grade {
+                Grade::Note if finding.remedies.is_empty() => String::new(),
+                _ => self.remedy(&id, &args, &finding.remedies),
+            },
         }
     }
 
@@ -54,8 +57,7 @@ impl Words {
     }
 
     fn remedy(&self, id: &str, args: &[(&str, Value)], remedies: &[Remedy]) -> String {
-        let attribute = format!("{id}.remedy");
-        let what = if self.has(&attribute) { self.with(&attribute, args) } else { String::new() };
+        let what = self.with(&format!("{id}.remedy"), args);
         if remedies.is_empty() {
             return what;
         }

@@ -22,7 +22,7 @@ pub use finding::FindingText;
 pub use language::Language;
 
 /// A reader: language and units.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Words {
     language: Language,
     units: Units,
@@ -122,10 +122,14 @@ impl Words {
             &[("number", Value::Name(numbers::decimal(share * 100.0, 1, self.language)))],
         )
     }
-    /// Small lengths fine, long ones as runs, the rest as a maker marks them.
+    /// Long lengths as runs, the rest as a maker marks them. Gaps, thicknesses and drills also in
+    /// millimetres, for a fraction of an inch hides the difference between two of them.
     fn length_in_sentence(&self, length: Length) -> String {
         let size = length.abs();
-        if size < Length::inches(0.5) {
+        if size < Length::inches(0.25) && size > Length::ZERO && self.units == Units::Inches {
+            let mm = numbers::fine(length, Units::Millimetres, self.language);
+            format!("{} ({mm})", self.fine(length))
+        } else if size < Length::inches(0.5) {
             self.fine(length)
         } else if size > Length::feet(6.0) {
             numbers::run(length, self.units, self.language)

@@ -1,6 +1,6 @@
 //! Does the base fit the mould, and will its wood stay still?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, write};
 use crate::measure::Length;
 
@@ -31,7 +31,7 @@ fn foot(case: &Case<'_>) -> Length {
 
 fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = overhang(case);
-    (measured > OVERHANG).then(|| {
+    measured.exceeds(OVERHANG).then(|| {
         Finding::new(Grade::Care, "base-wider-than-mould", Part::Base, measured, OVERHANG)
             .arg("diameter", case.basket.base.diameter)
             .arg("foot", foot(case) * 2.0)
@@ -41,7 +41,7 @@ fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
 
 fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = -overhang(case);
-    (measured > BRIDGE).then(|| {
+    measured.exceeds(BRIDGE).then(|| {
         Finding::new(Grade::Care, "base-smaller-than-mould", Part::Base, measured, BRIDGE)
             .arg("diameter", case.basket.base.diameter)
             .arg("foot", foot(case) * 2.0)
@@ -57,7 +57,7 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
     if base.movement <= MOVEMENT_WORTH_SAYING {
         return None;
     }
-    let grade = if base.movement > limit { Grade::Care } else { Grade::Note };
+    let grade = if base.movement.exceeds(limit) { Grade::Care } else { Grade::Note };
     let finding = Finding::new(grade, "base-wood-moves", Part::Base, base.movement, limit)
         .arg("wood", base.wood.name.as_str())
         .arg("side", base.movement / 2.0);

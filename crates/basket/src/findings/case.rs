@@ -6,6 +6,26 @@ use crate::measure::Length;
 use crate::pattern::{Pattern, Units};
 use crate::stock::{Catalogue, Material};
 
+/// Differences smaller than this come from arithmetic, not from the maker.
+const HAIR: Length = Length::mm(1e-6);
+
+/// Comparing a measured length with its limit; a length on its limit is within it.
+pub(super) trait Measured {
+    /// Larger than the limit.
+    fn exceeds(self, limit: Length) -> bool;
+    /// Smaller than the limit.
+    fn falls_short_of(self, limit: Length) -> bool;
+}
+
+impl Measured for Length {
+    fn exceeds(self, limit: Length) -> bool {
+        self > limit + HAIR
+    }
+    fn falls_short_of(self, limit: Length) -> bool {
+        self < limit - HAIR
+    }
+}
+
 /// The pattern, the basket it gave, and the stock there is.
 pub(super) struct Case<'a> {
     pub(super) pattern: &'a Pattern,

@@ -1,6 +1,6 @@
 //! Does the groove hold the staves, and does the disc hold the groove?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, write};
 use crate::measure::Length;
 
@@ -27,7 +27,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 fn too_narrow(case: &Case<'_>) -> Option<Finding> {
     let (width, stave) = (case.basket.base.groove_width, case.basket.staves.thickness);
-    (width < stave).then(|| {
+    width.falls_short_of(stave).then(|| {
         Finding::new(Grade::Stop, "groove-too-narrow", Part::Groove, width, stave)
             .arg("stock", case.basket.staves.stock.name.as_str())
             .remedy("base.groove.width", write::at_least(stave, case.units()))
@@ -37,7 +37,7 @@ fn too_narrow(case: &Case<'_>) -> Option<Finding> {
 fn too_wide(case: &Case<'_>) -> Option<Finding> {
     let (width, stave) = (case.basket.base.groove_width, case.basket.staves.thickness);
     let limit = stave + SLACK;
-    (width > limit).then(|| {
+    width.exceeds(limit).then(|| {
         Finding::new(Grade::Care, "groove-too-wide", Part::Groove, width, limit)
             .arg("thickness", stave)
             .remedy("base.groove.width", write::at_least(stave + SLACK / 4.0, case.units()))
@@ -46,7 +46,7 @@ fn too_wide(case: &Case<'_>) -> Option<Finding> {
 
 fn too_shallow(case: &Case<'_>) -> Option<Finding> {
     let depth = case.basket.base.groove_depth;
-    (depth < SHALLOWEST).then(|| {
+    depth.falls_short_of(SHALLOWEST).then(|| {
         Finding::new(Grade::Care, "groove-too-shallow", Part::Groove, depth, SHALLOWEST)
             .remedy("base.groove.depth", write::at_least(SHALLOWEST, case.units()))
     })
@@ -55,7 +55,7 @@ fn too_shallow(case: &Case<'_>) -> Option<Finding> {
 fn too_deep(case: &Case<'_>) -> Option<Finding> {
     let base = &case.basket.base;
     let core = base.groove_radius - base.plug_diameter / 2.0;
-    if core >= CORE {
+    if !core.falls_short_of(CORE) {
         return None;
     }
     let grade = if core <= Length::ZERO { Grade::Stop } else { Grade::Care };
@@ -75,7 +75,7 @@ fn cheek_thin(case: &Case<'_>) -> Option<Finding> {
     let base = &case.basket.base;
     let cheek = (base.thickness - base.groove_width) / 2.0;
     let limit = THINNEST_CHEEK.max(base.groove_depth * CHEEK_SHARE);
-    (cheek < limit).then(|| {
+    cheek.falls_short_of(limit).then(|| {
         let grade = if cheek <= Length::ZERO { Grade::Stop } else { Grade::Care };
         Finding::new(grade, "groove-cheek-thin", Part::Groove, cheek, limit)
             .arg("thickness", base.thickness)

@@ -1,6 +1,6 @@
 //! Does the handle swing, fold and hang level?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::fittings::{Fold, Handle};
 use crate::measure::{Angle, Length};
@@ -10,6 +10,8 @@ use crate::stock::Material;
 const SWING_ROOM: Length = Length::inches(1.0 / 32.0);
 /// A lean of the handle that the eye sees (common practice: 2 degrees).
 const LEAN: f64 = 2.0;
+/// Degrees above level at which a handle that is let down is in the way (common practice).
+const STANDS_UP: f64 = 5.0;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let Some(handle) = &case.basket.handle else { return Vec::new() };
@@ -21,7 +23,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let room = handle.swing_clearance;
-    (room < SWING_ROOM).then(|| {
+    room.falls_short_of(SWING_ROOM).then(|| {
         let grade = if room < Length::ZERO { Grade::Stop } else { Grade::Care };
         let higher = handle.pivot_height + (SWING_ROOM - room);
         Finding::new(grade, "handle-fouls-rim", Part::Handle, room, SWING_ROOM)
@@ -31,15 +33,18 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     })
 }
 
-/// A bail no wider than the rim comes to rest on it and stands up in the way.
+/// A bail that comes to rest on the rim before it is level stands up in the way. Level or lower, it
+/// is down.
 fn cannot_fold(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let Fold::OnRim { above_level } = handle.fold else { return None };
-    let rise = case.basket.rim.radius + case.basket.rim.stack + Length::inches(0.5);
-    Some(
-        Finding::new(Grade::Care, "handle-cannot-fold", Part::Handle, above_level, Angle::degrees(0.0))
-            .arg("rise", handle.rise)
-            .remedy("handle.rise", write::at_least(rise, case.units())),
-    )
+    (above_level.to_degrees() > STANDS_UP).then(|| {
+        let higher = handle.width / 2.0 + SWING_ROOM;
+        let limit = Angle::degrees(STANDS_UP);
+        Finding::new(Grade::Care, "handle-cannot-fold", Part::Handle, above_level, limit)
+            .arg("pivot", handle.pivot_height)
+            .arg("width", handle.width)
+            .remedy("ears.hole", write::at_least(higher, case.units()))
+    })
 }
 
 fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
@@ -56,16 +61,37 @@ fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     })
 }
 
+/// A head wants 1.5 diameters (a how-to article on rivets); with one diameter it is small but holds.
 fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let length = handle.rivet.length?;
-    (length < handle.rivet_length).then(|| {
-        let grade = if length <= handle.grip { Grade::Stop } else { Grade::Care };
+    length.falls_short_of(handle.rivet_length).then(|| {
+        let grade = if length <= handle.grip {
+            Grade::Stop
+        } else if length < handle.grip + handle.rivet.width {
+            Grade::Care
+        } else {
+            Grade::Note
+        };
         let place = Place::from(Part::Handle);
+        let missing = handle.rivet_length - length;
         Finding::new(grade, "rivet-too-short", place, length, handle.rivet_length)
             .arg("rivet", handle.rivet.name.as_str())
             .arg("grip", handle.grip)
             .maybe("handle.rivet", longer_rivet(case, handle))
+            .maybe("ears.thickness", thinner_ear(case, missing))
+            .maybe("handle.thickness", thinner(handle.thickness, missing, case))
     })
+}
+
+fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
+    let ears = case.basket.ears.as_ref()?;
+    thinner(ears.thickness, by, case)
+}
+
+/// A thickness less this, as long as two thirds of it are left.
+fn thinner(thickness: Length, by: Length, case: &Case<'_>) -> Option<String> {
+    let left = thickness - by;
+    (left > thickness * (2.0 / 3.0)).then(|| write::at_most(left, case.units()))
 }
 
 /// The rivet nearest in diameter that is long enough for its own head.

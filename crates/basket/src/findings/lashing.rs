@@ -1,6 +1,6 @@
 //! Do filler and lashing reach, and do they cover?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::stock::reaches;
 use super::{Finding, Grade, Part, Place, write};
 use crate::lashing::Filler;
@@ -29,7 +29,7 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     let strand = filler.stock.put_up.strand?;
     let (piece, number) =
         filler.pieces.iter().zip(1_u32..).max_by(|a, b| a.0.length.to_mm().total_cmp(&b.0.length.to_mm()))?;
-    (piece.length > strand).then(|| {
+    piece.length.exceeds(strand).then(|| {
         let place = Place::from(Part::Filler).number(number);
         Finding::new(Grade::Stop, "filler-short", place, strand, piece.length)
             .arg("stock", filler.stock.name.as_str())
@@ -40,7 +40,7 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
 /// The filler lies on the tips of the staves and hides them.
 fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     let (width, tips) = (filler.stock.width, case.basket.staves.thickness);
-    (width < tips).then(|| {
+    width.falls_short_of(tips).then(|| {
         Finding::new(Grade::Care, "filler-too-narrow", Part::Filler, width, tips)
             .arg("stock", filler.stock.name.as_str())
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| other.width >= tips))
@@ -51,7 +51,7 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
     let lashing = &case.basket.lashing;
     let usable = lashing.strand - lashing.tail * 2.0;
     let limit = lashing.net * SHARE_PER_STRAND;
-    (usable < limit).then(|| {
+    usable.falls_short_of(limit).then(|| {
         let grade = if usable < lashing.round * 2.0 { Grade::Stop } else { Grade::Care };
         let enough = (limit + lashing.tail * 2.0) * 1.05;
         Finding::new(grade, "lashing-short", Part::Lashing, usable.max(Length::ZERO), limit)
@@ -72,7 +72,7 @@ fn shorter_tail(case: &Case<'_>) -> Option<String> {
 
 fn tail_short(case: &Case<'_>) -> Option<Finding> {
     let tail = case.basket.lashing.tail;
-    (tail < LEAST_TAIL).then(|| {
+    tail.falls_short_of(LEAST_TAIL).then(|| {
         Finding::new(Grade::Care, "lashing-tail-short", Part::Lashing, tail, LEAST_TAIL)
             .arg("style", Value::Term(crate::terms::Term::term(case.basket.lashing.style)))
             .remedy("lashing.tail", write::at_least(LEAST_TAIL, case.units()))

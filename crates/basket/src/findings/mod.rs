@@ -13,6 +13,7 @@ mod rim;
 mod staves;
 mod stock;
 mod weave;
+mod weave_runs;
 mod write;
 
 use serde::Serialize;
@@ -44,6 +45,16 @@ pub const CODES: &[&str] = &[
     "stave-wasteful",
     "stave-count-surprising",
     "weave-does-not-lock",
+    "weave-mend",
+    "weave-seam",
+    "weave-chase-uneven",
+    "weave-leans-other-way",
+    "weave-no-diagonal",
+    "weave-skips-none",
+    "weave-chart-missing",
+    "weave-start-past-count",
+    "weave-float-staves",
+    "weave-float-rows",
     "course-empty",
     "rows-do-not-fill",
     "rows-past-the-top",
@@ -74,11 +85,12 @@ pub const CODES: &[&str] = &[
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 11] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 12] = [
         mould::check,
         base::check,
         groove::check,
         staves::check,
+        weave_runs::check,
         weave::check,
         rim::check,
         stock::check,

@@ -1,6 +1,6 @@
 //! Does the basket come off its mould?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
 use crate::pattern::Form;
@@ -20,7 +20,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 /// A mould of one piece comes out only if its radius never shrinks toward the rim.
 fn undercut(case: &Case<'_>) -> Option<Finding> {
     let (depth, wide_at) = narrowing(case);
-    if depth <= FORGIVEN {
+    if !depth.exceeds(FORGIVEN) {
         return None;
     }
     let grade = if depth > HOPELESS { Grade::Stop } else { Grade::Care };

@@ -1,6 +1,6 @@
 //! Do the pins go through, hold, and leave the staves whole?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, write};
 use crate::measure::Length;
 use crate::stock::Material;
@@ -14,7 +14,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
     let pins = &case.basket.pins;
-    (pins.length < pins.length_needed).then(|| {
+    pins.length.falls_short_of(pins.length_needed).then(|| {
         let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
         Finding::new(grade, "pin-too-short", Part::Pins, pins.length, pins.length_needed)
             .arg("pin", pins.stock.name.as_str())
@@ -40,7 +40,7 @@ fn longer(case: &Case<'_>) -> Option<String> {
 fn splits_stave(case: &Case<'_>) -> Option<Finding> {
     let pins = &case.basket.pins;
     let limit = case.stave_width_at_rim() * HOLE_SHARE;
-    (pins.drill > limit).then(|| {
+    pins.drill.exceeds(limit).then(|| {
         let finer = case.stock_like(&pins.stock, |other| {
             other.width * (pins.drill / pins.stock.width) <= limit
                 && other.length.is_some_and(|length| length >= pins.length_needed)

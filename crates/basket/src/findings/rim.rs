@@ -1,6 +1,6 @@
 //! Do the hoops bend, and do their scarfs keep clear?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, write};
 use crate::measure::Length;
 use crate::message::Value;
@@ -64,7 +64,7 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
 
 fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
     let limit = hoop.stock.thickness * LAP_THICKNESSES;
-    (hoop.scarf.lap < limit).then(|| {
+    hoop.scarf.lap.falls_short_of(limit).then(|| {
         Finding::new(Grade::Care, "lap-too-short", part, hoop.scarf.lap, limit)
             .arg("thickness", hoop.stock.thickness)
             .remedy("rim.lap", write::at_least(limit, case.units()))
@@ -73,7 +73,7 @@ fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
 
 fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
     let clear = hoop.scarf.clear_of_ear?;
-    (clear < CLEAR_OF_EAR).then(|| {
+    clear.falls_short_of(CLEAR_OF_EAR).then(|| {
         let lap = shorter(hoop, (CLEAR_OF_EAR - clear) * 2.0);
         Finding::new(Grade::Care, "scarf-under-ear", part, clear, CLEAR_OF_EAR)
             .arg("lap", hoop.scarf.lap)
@@ -86,7 +86,7 @@ fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> 
 fn scarfs_together(case: &Case<'_>) -> Option<Finding> {
     let rim = &case.basket.rim;
     let clear = rim.outer.scarf.clear_of_other.min(rim.inner.scarf.clear_of_other);
-    (clear < CLEAR_OF_EACH_OTHER).then(|| {
+    clear.falls_short_of(CLEAR_OF_EACH_OTHER).then(|| {
         let lap = shorter(&rim.outer, CLEAR_OF_EACH_OTHER - clear);
         Finding::new(Grade::Care, "scarfs-together", Part::Rim, clear, CLEAR_OF_EACH_OTHER)
             .arg("lap", rim.outer.scarf.lap)

@@ -1,15 +1,14 @@
 //! Do the staves fit the groove, the mould and the weaver?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
-use crate::staves::GapAt;
+use crate::message::Value;
+use crate::staves::{GapAt, least_foot};
 use crate::weave::Course;
 
-/// A foot narrower than this breaks off at the groove (common practice: 3/32 in).
-const THINNEST_FOOT: Length = Length::inches(3.0 / 32.0);
-/// A foot narrower than this cannot be shaved without breaking (common practice: 3/64 in).
-const HOPELESS_FOOT: Length = Length::inches(3.0 / 64.0);
+/// A foot narrower than this share of the least foot cannot be shaved without breaking (common practice).
+const HOPELESS_SHARE: f64 = 0.5;
 /// Openings in the wall are not larger than this (a how-to article on plaited baskets gives 3/8 in
 /// for the squares of a base; taken over for walls).
 const WIDEST_GAP: Length = Length::inches(3.0 / 8.0);
@@ -17,6 +16,8 @@ const WIDEST_GAP: Length = Length::inches(3.0 / 8.0);
 const BREAKS: f64 = 1.5;
 /// Least length above the rim by which a stave can be pulled tight and trimmed (common practice: 1/4 in).
 const LEAST_TRIM: Length = Length::inches(0.25);
+/// A grip that is easy to hold (common practice: 1/2 in).
+const EASY_TRIM: Length = Length::inches(0.5);
 /// Waste above the trim that is worth saving (common practice: 2 in).
 const WASTE: Length = Length::inches(2.0);
 /// Counts outside these are rare on a mould (published counts for mould baskets run from 27 on a
@@ -42,7 +43,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 /// Flat feet on radii touch at a width of `2 r tan(π/n)` at the bottom of the groove.
 fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
     let staves = &case.basket.staves;
-    (staves.taper.foot > staves.foot_touch).then(|| {
+    staves.taper.foot.exceeds(staves.foot_touch).then(|| {
         let finding = Finding::new(
             Grade::Stop,
             "staves-overlap-in-groove",
@@ -51,9 +52,11 @@ fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
             staves.foot_touch,
         )
         .arg("count", staves.count);
-        let taper = write::taper(staves.taper.from, staves.foot_touch, case.units());
+        let foot = write::at_most(staves.foot_touch, case.units());
+        let taper = write::taper(staves.taper.from, &foot, case.units());
         let count = count_for_foot(case, staves.taper.foot).to_string();
-        if staves.foot_touch - write::step(staves.foot_touch, case.units()) > THINNEST_FOOT {
+        let smallest = staves.foot_touch - write::step(staves.foot_touch, case.units());
+        if smallest > least_foot(staves.width) {
             finding.remedy("staves.taper", taper).remedy("staves.count", count)
         } else {
             finding.remedy("staves.count", count).remedy("staves.taper", taper)
@@ -61,34 +64,33 @@ fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
     })
 }
 
+/// The least foot is the one that the taper is solved for.
 fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
     let staves = &case.basket.staves;
-    (staves.taper.foot < THINNEST_FOOT).then(|| {
-        let grade = if staves.taper.foot < HOPELESS_FOOT { Grade::Stop } else { Grade::Care };
-        let finding = Finding::new(grade, "foot-too-thin", Part::Staves, staves.taper.foot, THINNEST_FOOT)
+    let limit = least_foot(staves.width);
+    staves.taper.foot.falls_short_of(limit).then(|| {
+        let grade = if staves.taper.foot < limit * HOPELESS_SHARE { Grade::Stop } else { Grade::Care };
+        let foot = write::at_least(limit, case.units());
+        Finding::new(grade, "foot-too-thin", Part::Staves, staves.taper.foot, limit)
             .arg("count", staves.count)
-            .arg("width", staves.width);
-        let wider = THINNEST_FOOT + write::step(THINNEST_FOOT, case.units());
-        if staves.foot_touch > wider {
-            finding.remedy("staves.taper", write::taper(staves.taper.from, wider, case.units()))
-        } else {
-            finding.remedy("staves.count", count_for_foot(case, wider).to_string())
-        }
+            .arg("width", staves.width)
+            .remedy("staves.taper", write::taper(staves.taper.from, &foot, case.units()))
     })
 }
 
 /// The largest odd count at which feet of this width stand side by side.
 fn count_for_foot(case: &Case<'_>, foot: Length) -> u32 {
     let half_angle = (foot / (case.basket.base.groove_radius * 2.0)).atan();
-    write::odd_at_most(std::f64::consts::PI / half_angle).max(3)
+    write::odd_at_most(std::f64::consts::PI / half_angle)
 }
 
 /// The weaver has to pass between two staves.
 fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
-    let (gap, course) =
-        woven(case).filter(|(gap, course)| gap.gap < course.weaver.thickness).min_by(|a, b| {
-            (a.0.gap - a.1.weaver.thickness).to_mm().total_cmp(&(b.0.gap - b.1.weaver.thickness).to_mm())
-        })?;
+    let (gap, course) = woven(case)
+        .filter(|(gap, course)| gap.gap.falls_short_of(course.weaver.thickness))
+        .min_by(|a, b| {
+        (a.0.gap - a.1.weaver.thickness).to_mm().total_cmp(&(b.0.gap - b.1.weaver.thickness).to_mm())
+    })?;
     let thickness = course.weaver.thickness;
     // Damp cane squeezes through half its thickness at most (common practice).
     let grade = if gap.gap < thickness / 2.0 { Grade::Stop } else { Grade::Care };
@@ -107,7 +109,7 @@ fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
 fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
     let limit = |gap: &GapAt| gap.width.min(WIDEST_GAP);
     let (gap, course) = woven(case)
-        .filter(|(gap, _)| gap.gap > limit(gap))
+        .filter(|(gap, _)| gap.gap.exceeds(limit(gap)))
         .max_by(|a, b| (a.0.gap - limit(a.0)).to_mm().total_cmp(&(b.0.gap - limit(b.0)).to_mm()))?;
     let place = Place::from(Part::Staves).at(gap.height);
     let count = write::odd_at_least(girth(case, gap) / (gap.width + limit(gap)));
@@ -145,18 +147,21 @@ fn too_stiff(case: &Case<'_>) -> Option<Finding> {
             other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() <= limit)
                 && other.thickness <= case.basket.base.groove_width
         });
+        // The bend's radius grows with the base's thickness: the stave rises half of it as it turns.
+        let thicker_base = case.basket.base.thickness * (staves.bend_strain / limit * 1.02);
         let place = Place::from(Part::Staves).at(Length::ZERO);
         Finding::new(
             grade,
             "stave-too-stiff",
             place,
-            crate::message::Value::Percent(staves.bend_strain),
-            crate::message::Value::Percent(limit),
+            Value::Percent(staves.bend_strain),
+            Value::Percent(limit),
         )
         .arg("stock", staves.stock.name.as_str())
         .arg("thickness", staves.thickness)
         .arg("radius", staves.bend_radius)
         .maybe("staves.stock", thinner)
+        .remedy("base.thickness", write::at_least(thicker_base, case.units()))
     })
 }
 
@@ -167,19 +172,19 @@ fn needed(case: &Case<'_>) -> Length {
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
     let staves = &case.basket.staves;
-    let (needed, trim) = (needed(case), staves.length_parts.trim.max(LEAST_TRIM));
-    (staves.length < needed + LEAST_TRIM).then(|| {
+    let needed = needed(case);
+    staves.length.falls_short_of(needed + LEAST_TRIM).then(|| {
         let grade = if staves.length < needed { Grade::Stop } else { Grade::Care };
         Finding::new(grade, "stave-too-short", Part::Staves, staves.length, needed + LEAST_TRIM)
             .arg("needed", needed)
-            .remedy("staves.length", write::at_least(needed + trim, case.units()))
+            .remedy("staves.length", write::at_least(needed + EASY_TRIM, case.units()))
     })
 }
 
 fn wasteful(case: &Case<'_>) -> Option<Finding> {
     let staves = &case.basket.staves;
-    let enough = needed(case) + staves.length_parts.trim.max(LEAST_TRIM);
-    (staves.length > enough + WASTE).then(|| {
+    let enough = needed(case) + EASY_TRIM;
+    staves.length.exceeds(enough + WASTE).then(|| {
         let all = f64::from(staves.count.saturating_add(staves.spares));
         Finding::new(Grade::Note, "stave-wasteful", Part::Staves, staves.length, enough + WASTE)
             .arg("waste", (staves.length - enough) * all)

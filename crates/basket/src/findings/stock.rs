@@ -1,6 +1,6 @@
 //! Is the stock long enough for the piece?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::rim::{hoops, stock_key};
 use super::{Finding, Grade, Part};
 use crate::measure::Length;
@@ -21,7 +21,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 /// A stave or a hoop is one piece: it cannot be joined on the way.
 fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Part, key: &str) -> Option<Finding> {
     let strand = stock.put_up.strand?;
-    (length > strand).then(|| {
+    length.exceeds(strand).then(|| {
         Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)
             .arg("stock", stock.name.as_str())
             .maybe(key, case.stock_like(stock, |other| reaches(other, length)))

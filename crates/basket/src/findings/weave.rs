@@ -1,10 +1,10 @@
 //! Does the weave run on this count, and does it fill the mould?
 
-use super::case::Case;
+use super::case::{Case, Measured};
 use super::{Finding, Grade, Part, Place, write};
 use crate::measure::Length;
 use crate::message::Value;
-use crate::pattern::{Until, WeaveKind};
+use crate::pattern::Until;
 use crate::weave::Course;
 
 /// Share of the wall that may stay bare above the rim: beyond it the rim is not the mould's
@@ -14,10 +14,8 @@ const BARE_SHARE: f64 = 0.25;
 const ROWS_PER_STRAND: f64 = 2.0;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let mut found: Vec<Finding> = [does_not_lock(case), rows_do_not_fill(case), rows_past_the_top(case)]
-        .into_iter()
-        .flatten()
-        .collect();
+    let mut found: Vec<Finding> =
+        [rows_do_not_fill(case), rows_past_the_top(case)].into_iter().flatten().collect();
     for (course, number) in case.basket.weave.courses.iter().zip(1..) {
         found.extend(course_empty(case, course, number));
         found.extend(strand_count_surprising(case, course, number));
@@ -26,52 +24,8 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 /// Key of a course's own value; courses are counted from 1 at the base.
-fn key(number: u32, what: &str) -> String {
+pub(super) fn key(number: u32, what: &str) -> String {
     format!("weave.courses[{number}].{what}")
-}
-
-/// Over `a`, under `b` in one spiral locks every stave if and only if `gcd(n, a + b) ≤ min(a, b)`
-/// (own derivation, checked against all cases to over 6, under 6 on 60 staves); for plain weave the
-/// count is odd.
-fn does_not_lock(case: &Case<'_>) -> Option<Finding> {
-    let count = case.basket.staves.count;
-    let (course, number) = case.basket.weave.courses.iter().zip(1_u32..).find(|(course, _)| {
-        let (over, under) = floats(course.weave);
-        common_divisor(count, over + under) > over.min(under)
-    })?;
-    let (better, other) = nearest_odd(case);
-    Some(
-        Finding::new(
-            Grade::Stop,
-            "weave-does-not-lock",
-            Place::from(Part::Weave).number(number),
-            count,
-            Value::Term("weave-count-odd"),
-        )
-        .arg("weave", Value::Term(crate::terms::Term::term(course.weave)))
-        .remedy("staves.count", better.to_string())
-        .remedy("staves.count", other.to_string()),
-    )
-}
-
-fn floats(weave: WeaveKind) -> (u32, u32) {
-    match weave {
-        WeaveKind::Plain => (1, 1),
-    }
-}
-
-fn common_divisor(a: u32, b: u32) -> u32 {
-    if b == 0 { a } else { common_divisor(b, a % b) }
-}
-
-/// The odd counts on either side, the one nearer to the wanted gap first.
-fn nearest_odd(case: &Case<'_>) -> (u32, u32) {
-    let staves = &case.basket.staves;
-    let girth = (staves.gap_rim + staves.width) * f64::from(staves.count);
-    let fewer = staves.count.saturating_sub(1).max(3) | 1;
-    let more = staves.count.saturating_add(1) | 1;
-    let off = |count: u32| (girth / f64::from(count) - staves.width - staves.gap_wanted).abs();
-    if off(fewer) <= off(more) { (fewer, more) } else { (more, fewer) }
 }
 
 fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
@@ -106,7 +60,7 @@ fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
     let arc = case.basket.mould.arc;
     let bare = arc - case.basket.rim.along - case.rim_width();
     let limit = arc * BARE_SHARE;
-    (bare > limit).then(|| {
+    bare.exceeds(limit).then(|| {
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
             .arg("rows", case.basket.weave.rows)
@@ -120,7 +74,7 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     // The upper half of the hoops may stand above the mould: they still clamp (common practice).
     let limit = arc + width / 2.0;
     let rim_top = case.basket.rim.along + width;
-    (rim_top > limit).then(|| {
+    rim_top.exceeds(limit).then(|| {
         let grade = if case.basket.weave.top_along > arc { Grade::Stop } else { Grade::Care };
         let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
         let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)

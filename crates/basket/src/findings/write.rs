@@ -27,21 +27,25 @@ pub(super) fn name(name: &str) -> String {
     format!("\"{escaped}\"")
 }
 
-/// A straight taper.
-pub(super) fn taper(from: Length, foot: Length, units: Units) -> String {
-    format!("{{ from = {}, foot = {} }}", near(from, units), at_most(foot, units))
+/// A straight taper to a foot that is already written.
+pub(super) fn taper(from: Length, foot: &str, units: Units) -> String {
+    format!("{{ from = {}, foot = {foot} }}", near(from, units))
 }
 
-/// The largest odd whole number that is not above this.
+/// Counts that a pattern may have.
+const COUNTS: (f64, f64) = (3.0, 999.0);
+
+/// The largest odd count that is not above this.
 pub(super) fn odd_at_most(number: f64) -> u32 {
-    let whole = number.floor().clamp(0.0, 1e6) as u32;
-    if whole.is_multiple_of(2) { whole.saturating_sub(1) } else { whole }
+    let (fewest, most) = COUNTS;
+    let whole = number.floor().clamp(fewest, most) as u32;
+    if whole.is_multiple_of(2) { whole.saturating_sub(1).max(3) } else { whole }
 }
 
-/// The smallest odd whole number that is not below this.
+/// The smallest odd count that is not below this.
 pub(super) fn odd_at_least(number: f64) -> u32 {
-    let whole = number.ceil().clamp(0.0, 1e6) as u32;
-    whole | 1
+    let (fewest, most) = COUNTS;
+    (number.ceil().clamp(fewest, most) as u32).max(3) | 1
 }
 
 /// Small lengths get finer steps than long ones, so that rounding stays a small part of them.
@@ -109,7 +113,7 @@ mod tests {
 
     #[test]
     fn odd_counts() {
-        assert_eq!((odd_at_most(74.9), odd_at_most(73.0), odd_at_most(1.0)), (73, 73, 1));
-        assert_eq!((odd_at_least(74.1), odd_at_least(73.0), odd_at_least(72.0)), (75, 73, 73));
+        assert_eq!((odd_at_most(74.9), odd_at_most(73.0), odd_at_most(1.0)), (73, 73, 3));
+        assert_eq!((odd_at_least(74.1), odd_at_least(72.0), odd_at_least(1e9)), (75, 73, 999));
     }
 }

@@ -15,6 +15,7 @@ pub const PATTERN: &[&str] = &[
     "pins",
     "ears",
     "handle",
+    "colours",
     "materials",
 ];
 /// Keys of `[mould]`.
@@ -24,13 +25,32 @@ pub const BASE: &[&str] = &["diameter", "thickness", "groove", "wood", "screw"];
 /// Keys of `groove = { … }` in `[base]`.
 pub const GROOVE: &[&str] = &["depth", "width"];
 /// Keys of `[staves]`.
-pub const STAVES: &[&str] = &["count", "stock", "width", "gap", "taper", "length", "spares", "oval"];
+pub const STAVES: &[&str] =
+    &["count", "stock", "width", "gap", "taper", "length", "spares", "oval", "colours"];
 /// Keys of `taper = { … }` in `[staves]`.
 pub const TAPER: &[&str] = &["from", "foot"];
 /// Keys of `[weave]`.
-pub const WEAVE: &[&str] = &["courses", "shrink"];
+pub const WEAVE: &[&str] = &["courses", "shrink", "float-staves", "float-rows"];
 /// Keys of one course in `[weave]`.
-pub const COURSE: &[&str] = &["weave", "weaver", "rows", "until", "packing"];
+pub const COURSE: &[&str] = &[
+    "weave",
+    "weaver",
+    "weavers",
+    "colours",
+    "strands",
+    "way",
+    "lean",
+    "band",
+    "step-up",
+    "start",
+    "chart",
+    "chart-file",
+    "doubled",
+    "rows",
+    "until",
+    "packing",
+    "spaced",
+];
 /// Keys of `[rim]`.
 pub const RIM: &[&str] = &["stock", "inner", "lap"];
 /// Keys of `[filler]`.

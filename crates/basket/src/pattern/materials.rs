@@ -91,7 +91,7 @@ fn start(section: &Section, known: &[Material], name: &str) -> Option<Material> 
         let found = find(like.text).cloned().map(|material| Material { aliases: Vec::new(), ..material });
         if found.is_none() {
             let known: Vec<&Material> = section.context.catalogue.materials.iter().chain(known).collect();
-            section.unknown_material("like", like.text, &known);
+            section.unknown_material(section.value("like")?, like.text, &known);
         }
         return found;
     }
@@ -118,7 +118,7 @@ fn fresh(section: &Section, name: &str) -> Option<Material> {
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: std::collections::BTreeMap::new(),
+        sources: std::sync::Arc::default(),
     })
 }
 
@@ -173,7 +173,8 @@ fn overtype(section: &Section, material: &mut Material) {
         material.shrink = shrink;
         note("shrink");
     }
-    material.sources.extend(written.into_iter().map(|figure| (figure, SOURCE.to_owned())));
+    std::sync::Arc::make_mut(&mut material.sources)
+        .extend(written.into_iter().map(|figure| (figure, SOURCE.to_owned())));
 }
 
 /// Minutes: `soak = 15`, or shortest and longest as `soak = [10, 15]`.

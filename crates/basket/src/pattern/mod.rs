@@ -3,7 +3,10 @@
 //! A pattern is a TOML file. [`read`] turns its text into a [`Pattern`] or lists everything that is
 //! wrong with it, each with its place in the text and how to mend it.
 
+mod colours;
+mod course;
 mod edge;
+mod ends;
 mod fittings;
 mod form;
 pub mod keys;
@@ -14,10 +17,12 @@ mod read;
 mod section;
 mod text;
 mod wall;
+mod weave;
 
 pub use model::*;
 pub use problem::Problem;
 pub use read::read;
+pub use weave::*;
 
 /// A commented pattern to start from; it reads without problems.
 pub const STARTER: &str = include_str!("starter.toml");

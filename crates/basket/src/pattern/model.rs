@@ -1,5 +1,7 @@
 //! The pattern as values. Whatever is `None` was left out and is computed.
 
+use super::weave::WeavePattern;
+use crate::colour::Colour;
 use crate::measure::{Length, Unit};
 use crate::stock::{Material, Wood};
 
@@ -149,6 +151,8 @@ pub struct StavesPattern {
     pub spares: Option<u32>,
     /// Which face of an oval or half round stave looks out.
     pub oval_side: Option<OvalSide>,
+    /// Colours of the staves, in order round and then again; empty: natural.
+    pub colours: Vec<Colour>,
 }
 
 /// Which face of a stave looks outward.
@@ -170,47 +174,6 @@ pub struct TaperPattern {
     pub foot: Length,
 }
 
-/// The weaving.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct WeavePattern {
-    /// Courses from the base upward; empty: chosen.
-    pub courses: Vec<CoursePattern>,
-    /// Share of its height that fresh weaving loses when it dries and is packed down.
-    pub shrink: Option<f64>,
-}
-
-/// A run of rows in one weave with one weaver.
-#[derive(Clone, Debug, PartialEq)]
-pub struct CoursePattern {
-    /// The weave.
-    pub weave: WeaveKind,
-    /// The weaver.
-    pub weaver: Material,
-    /// Where the course ends.
-    pub until: Until,
-    /// Row pitch as a share of the weaver's width (packing); 1 is edge to edge.
-    pub packing: Option<f64>,
-}
-
-/// A weave.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum WeaveKind {
-    /// Over one, under one, in one continuous spiral.
-    Plain,
-}
-
-/// Where a course ends.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Until {
-    /// After this many rows.
-    Rows(u32),
-    /// At this height above the mould's base.
-    Height(Length),
-    /// This far below the mould's top.
-    BelowTop(Length),
-}
-
 /// The two-piece split rim.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct RimPattern {
@@ -224,7 +187,6 @@ pub struct RimPattern {
 
 /// The filler that covers the stave tips between the hoops.
 #[derive(Clone, Debug, Default, PartialEq)]
-#[expect(clippy::large_enum_variant, reason = "there is one in a pattern")]
 pub enum FillerPattern {
     /// Left out: chosen.
     #[default]

@@ -5,6 +5,7 @@ use std::cell::RefCell;
 use toml::Spanned;
 use toml::de::{DeTable, Error};
 
+use super::colours::Palette;
 use super::model::{Pattern, Units};
 use super::problem::Problem;
 use super::section::{Context, Section};
@@ -56,8 +57,9 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
     let title = file.title("title");
     let mould = form::mould(file);
     let base = form::base(file);
-    let staves = wall::staves(file);
-    let weave = wall::weave(file, mould.as_ref());
+    let palette = Palette::read(file);
+    let staves = wall::staves(file, &palette);
+    let weave = wall::weave(file, mould.as_ref(), &palette);
     let rim = edge::rim(file);
     let filler = edge::filler(file);
     let lashing = edge::lashing(file);

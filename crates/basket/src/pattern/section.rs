@@ -268,32 +268,43 @@ impl<'s, 'd> Section<'s, 'd> {
 
     /// A material of one of these kinds.
     pub(super) fn stock(&self, key: &str, kinds: &[Kind]) -> Option<Material> {
-        let text = self.text(key)?;
+        self.stock_value(key, self.value(key)?, kinds)
+    }
+
+    /// A material of one of these kinds, where the key's value or an entry of its list names it.
+    pub(super) fn stock_value(
+        &self,
+        key: &str,
+        value: &Spanned<DeValue<'_>>,
+        kinds: &[Kind],
+    ) -> Option<Material> {
+        let text = self.context.text(&self.name(key), value)?;
         let fits = |material: &&Material| kinds.contains(&material.kind);
         match self.context.catalogue.material(text.text) {
             Some(material) if fits(&material) => return Some(material.clone()),
             Some(material) => {
                 let words: Vec<&str> = kinds.iter().map(|kind| kind.words()).collect();
                 let message = format!("`{}` cannot be a {}", self.name(key), material.kind.words());
-                self.problem(key, message, format!("choose a material of the kind {}", one_of(&words)));
+                let help = format!("choose a material of the kind {}", one_of(&words));
+                self.context.problem(value.span(), message, help);
             }
             None => {
                 let known: Vec<&Material> = self.context.catalogue.materials.iter().filter(fits).collect();
-                self.unknown_material(key, text.text, &known);
+                self.unknown_material(value, text.text, &known);
             }
         }
         None
     }
 
     /// Notes a name that is none of these materials.
-    pub(super) fn unknown_material(&self, key: &str, name: &str, known: &[&Material]) {
+    pub(super) fn unknown_material(&self, value: &Spanned<DeValue<'_>>, name: &str, known: &[&Material]) {
         let near = nearest(name, known.iter().flat_map(|material| material.names()));
         let near = near.and_then(|near| known.iter().find(|material| material.is_called(near)));
         let help = match near {
             Some(material) => format!("did you mean `{}`?", material.name),
             None => "look it up with `stavewright materials`, or add it under [materials]".to_owned(),
         };
-        self.problem(key, format!("`{}` is not a known material", shorten(name)), help);
+        self.context.problem(value.span(), format!("`{}` is not a known material", shorten(name)), help);
     }
 
     /// A table inside this one.

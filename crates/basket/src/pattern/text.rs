@@ -1,4 +1,4 @@
-//! Small helpers for texts: a text with its place in the file, the nearest valid word, shortening.
+//! What reading needs of texts: a text with its place in the file, the nearest valid word, shortening.
 
 use std::ops::Range;
 

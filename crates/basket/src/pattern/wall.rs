@@ -1,13 +1,11 @@
 //! Reading `[staves]` and `[weave]`.
 
-use toml::Spanned;
-use toml::de::DeValue;
-
+use super::colours::Palette;
+use super::course::course;
 use super::keys;
-use super::model::{
-    CoursePattern, Form, MouldPattern, OvalSide, StavesPattern, TaperPattern, Until, WeaveKind, WeavePattern,
-};
-use super::section::{PLACE, Section, type_name};
+use super::model::{Form, MouldPattern, OvalSide, StavesPattern, TaperPattern};
+use super::section::{PLACE, Section};
+use super::weave::{CoursePattern, WeavePattern};
 use crate::measure::Length;
 use crate::stock::Kind;
 
@@ -19,18 +17,9 @@ const STAVE_KINDS: &[Kind] = &[
     Kind::BinderCane,
     Kind::Splint,
 ];
-const WEAVER_KINDS: &[Kind] = &[
-    Kind::ChairCane,
-    Kind::BinderCane,
-    Kind::RoundReed,
-    Kind::FlatReed,
-    Kind::FlatOvalReed,
-    Kind::HalfRoundReed,
-    Kind::Splint,
-];
 const MOST_COURSES: usize = 40;
 
-pub(super) fn staves(file: &Section) -> StavesPattern {
+pub(super) fn staves(file: &Section, palette: &Palette) -> StavesPattern {
     let Some(section) = file.section("staves", "staves", keys::STAVES) else {
         return StavesPattern::default();
     };
@@ -52,6 +41,7 @@ pub(super) fn staves(file: &Section) -> StavesPattern {
         length: section.length("length"),
         spares: section.count("spares", 0..=999),
         oval_side: section.word("oval", &[("out", OvalSide::Out), ("in", OvalSide::In)]),
+        colours: palette.list(&section, "colours").unwrap_or_default(),
     }
 }
 
@@ -73,14 +63,20 @@ fn taper(staves: &Section, widest: Option<Length>) -> Option<TaperPattern> {
     Some(TaperPattern { from: from?, foot: foot? })
 }
 
-pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePattern {
+pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>, palette: &Palette) -> WeavePattern {
     let Some(section) = file.section("weave", "weave", keys::WEAVE) else {
         return WeavePattern::default();
     };
     let list = section.list("courses", MOST_COURSES).unwrap_or_default();
     let top = mould.and_then(mould_height);
-    let courses: Vec<CoursePattern> = list.iter().filter_map(|entry| course(&section, entry, top)).collect();
-    WeavePattern { courses, shrink: section.share("shrink", 0.0..=0.3) }
+    let courses: Vec<CoursePattern> =
+        list.iter().filter_map(|entry| course(&section, entry, top, palette)).collect();
+    WeavePattern {
+        courses,
+        shrink: section.share("shrink", 0.0..=0.3),
+        float_staves: section.count("float-staves", 1..=99),
+        float_rows: section.count("float-rows", 1..=99),
+    }
 }
 
 fn mould_height(mould: &MouldPattern) -> Option<Length> {
@@ -88,75 +84,4 @@ fn mould_height(mould: &MouldPattern) -> Option<Length> {
         Form::Girths(girths) => girths.last().map(|last| last.height),
         Form::Drawn { height, .. } => Some(*height),
     }
-}
-
-fn course(weave: &Section, entry: &Spanned<DeValue<'_>>, top: Option<Length>) -> Option<CoursePattern> {
-    let DeValue::Table(table) = entry.get_ref() else {
-        let message =
-            format!("each of `weave.courses` must be in braces, not {}", type_name(entry.get_ref()));
-        weave.context.problem(
-            entry.span(),
-            message,
-            r#"write { weave = "plain", weaver = "cane fine", rows = 4 }"#,
-        );
-        return None;
-    };
-    let section = Section::open(weave.context, "weave.courses", table, entry.span(), keys::COURSE);
-    if !section.has("weaver") {
-        section.missing("weaver", r#"weaver = "cane fine""#);
-    }
-    let kind = section.word("weave", &[("plain", WeaveKind::Plain)]);
-    let weaver = section.stock("weaver", WEAVER_KINDS);
-    let packing = section.share("packing", 0.5..=3.0);
-    let until = match (section.has("rows"), section.has("until")) {
-        (true, true) => {
-            let message = "`weave.courses` has both rows and until".to_owned();
-            section.problem("until", message, "keep one of them: it says where the course ends");
-            None
-        }
-        (true, false) => section.count("rows", 1..=2000).map(Until::Rows),
-        (false, true) => until(&section, top),
-        (false, false) => {
-            section.missing("until", r#"rows = 4, until = "height 3 in" or until = "1 in below mould top""#);
-            None
-        }
-    };
-    Some(CoursePattern { weave: kind.unwrap_or(WeaveKind::Plain), weaver: weaver?, until: until?, packing })
-}
-
-fn until(section: &Section, top: Option<Length>) -> Option<Until> {
-    let text = section.text("until")?;
-    let written = text.text.trim_end();
-    if written.trim() == "mould top" {
-        return Some(Until::BelowTop(Length::ZERO));
-    }
-    let name = section.name("until");
-    let until = if let Some(length) = written.strip_suffix("below mould top") {
-        Until::BelowTop(section.context.length(&name, &text, 0..length.len(), PLACE)?)
-    } else if let Some(length) = written.trim_start().strip_prefix("height ") {
-        Until::Height(section.context.length(
-            &name,
-            &text,
-            written.len() - length.len()..written.len(),
-            PLACE,
-        )?)
-    } else {
-        let message = format!("`{name}` does not say where the course ends");
-        section.problem(
-            "until",
-            message,
-            r#"write "1 in below mould top", "mould top" or "height 3 1/2 in""#,
-        );
-        return None;
-    };
-    let (Until::Height(length) | Until::BelowTop(length)) = until else { return Some(until) };
-    if top.is_some_and(|top| length > top) {
-        section.problem(
-            "until",
-            format!("`{name}` is not on the mould"),
-            "write a place between its base and its top",
-        );
-        return None;
-    }
-    Some(until)
 }

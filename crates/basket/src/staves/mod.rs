@@ -172,6 +172,6 @@ fn assumed_stock() -> Material {
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: std::collections::BTreeMap::new(),
+        sources: std::sync::Arc::default(),
     }
 }

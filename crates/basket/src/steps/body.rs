@@ -1,8 +1,11 @@
 //! Weaving the body, letting it dry, packing it.
 
+use super::build::count;
 use super::{Stage, Step, time};
 use crate::assemble::Basket;
 use crate::message::{Message, Value};
+use crate::pattern::WeaveKind;
+use crate::terms::Term;
 use crate::weave::{Course, Join};
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
@@ -46,9 +49,12 @@ fn top_of(basket: &Basket, row: u32) -> crate::Length {
 
 fn first_rows(basket: &Basket, start: u32) -> Step {
     let weaver = basket.weave.courses.first().map_or("", |course| course.weaver.name.as_str());
+    let kind = basket.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
+    let weave_name = Value::Term(kind.term());
+    let rows = if kind == WeaveKind::Plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
     let step = Step::new("step-first", Stage::FirstRows)
-        .say(Message::new("step-first-text-start").with("weaver", weaver))
-        .say(Message::new("step-first-text-weave").with("rows", start))
+        .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
+        .say(Message::new(rows).with("rows", start))
         .say(Message::new("step-first-text-check").with("gap", basket.staves.gap_rim));
     weave(basket, step, 1, start)
 }
@@ -66,6 +72,7 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
             Message::new("step-course-text-change")
                 .with("course", number)
                 .with("row", course.first_row)
+                .with("weave", Value::Term(course.weave.term()))
                 .with("weaver", course.weaver.name.as_str()),
         );
     }
@@ -78,11 +85,10 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
         .map(|row| row.length)
         .sum();
     let minutes = length.to_metres() * time::WEAVE_METRE + joins.len() as f64 * time::JOIN;
-    let materials: Vec<_> = courses().map(|(course, _)| &course.weaver).collect();
+    let weavers = courses().flat_map(|(course, _)| &course.weavers);
+    let materials: Vec<_> = weavers.map(|weaver| &weaver.material).collect();
     step.say_if(!joins.is_empty(), || {
-        Message::new("step-joins-text-where")
-            .with("joins", Value::Count(joins.len() as i64))
-            .with("places", places(&joins))
+        Message::new("step-joins-text-where").with("joins", count(joins.len())).with("places", places(&joins))
     })
     .say_if(!joins.is_empty(), || Message::new("step-joins-text-how"))
     .soak(materials)

@@ -59,3 +59,8 @@ pub(super) fn numbers(numbers: impl IntoIterator<Item = u32>) -> Value {
     let written: Vec<String> = numbers.into_iter().map(|number| number.to_string()).collect();
     Value::Name(written.join(", "))
 }
+
+/// How many of something.
+pub(super) fn count(things: usize) -> Value {
+    Value::Count(i64::try_from(things).unwrap_or(i64::MAX))
+}

@@ -10,7 +10,11 @@ pub(super) fn off_mould(basket: &Basket) -> Step {
     Step::new("step-off", stage)
         .say(Message::new("step-off-text-lift"))
         .say(Message::new("step-off-text-plug").with("diameter", basket.base.plug_diameter))
-        .say(Message::new("step-off-text-sand"))
+        .say(Message::new(if basket.handle.is_some() {
+            "step-off-text-sand-handle"
+        } else {
+            "step-off-text-sand"
+        }))
         .work(time::OFF_MOULD)
         .wait(time::GLUE_DRY)
         .tools(&["tool-screwdriver", "tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])

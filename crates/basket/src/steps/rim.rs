@@ -1,6 +1,6 @@
 //! Ears, hoops, pins, lashing and handle.
 
-use super::build::numbers;
+use super::build::{count, numbers};
 use super::{Stage, Step, time};
 use crate::assemble::Basket;
 use crate::fittings::{Ear, Ears, Fold, Handle, PinMeeting};
@@ -112,7 +112,7 @@ pub(super) fn lashing(basket: &Basket) -> Step {
     let mut step = Step::new("step-lashing", Stage::Lashed);
     if let Some(filler) = &basket.filler {
         let text = Message::new("step-lashing-text-filler")
-            .with("pieces", Value::Count(filler.pieces.len() as i64))
+            .with("pieces", count(filler.pieces.len()))
             .with("stock", filler.stock.name.as_str());
         step = step.say(text);
     }

@@ -1,6 +1,7 @@
 //! The catalogue that comes with Stavewright: `catalogue.toml`, read once.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -81,7 +82,7 @@ impl Family {
             soak_minutes: size.soak.or(soak),
             bend_limit: bend,
             shrink,
-            sources: sources.clone().into_iter().chain(size.sources).collect(),
+            sources: Arc::new(sources.clone().into_iter().chain(size.sources).collect()),
         };
         sizes.into_iter().map(material).collect()
     }

@@ -3,6 +3,7 @@
 mod built_in;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use serde::{Deserialize, Serialize, Serializer};
 
@@ -106,7 +107,8 @@ pub struct Material {
     /// Share of its width that it loses from soaked to dry.
     pub shrink: f64,
     /// Where each figure comes from, by the name of the figure.
-    pub sources: BTreeMap<String, String>,
+    #[serde(serialize_with = "shared")]
+    pub sources: Arc<BTreeMap<String, String>>,
 }
 
 impl Material {
@@ -185,6 +187,10 @@ impl Catalogue {
         let rest = self.materials.iter().filter(replaced);
         Self { materials: materials.iter().chain(rest).cloned().collect(), woods: self.woods.clone() }
     }
+}
+
+fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<S::Ok, S::Error> {
+    value.serialize(serializer)
 }
 
 pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {

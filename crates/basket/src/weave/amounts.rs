@@ -1,32 +1,43 @@
 //! How much weaver every row, course and the whole weaving takes.
 
+use std::f64::consts::{PI, TAU};
+
+use crate::colour::Colour;
 use crate::measure::Length;
 use crate::mould::Mould;
+use crate::pattern::WeaveKind;
 use crate::staves::Staves;
-use crate::weave::joins::{OVERLAP_STAVES, Run};
+use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::Laid;
-use crate::weave::take_up::take_up;
+use crate::weave::strands::{RowsOf, WeaverAmount};
+use crate::weave::take_up::over_one_pitch;
 use crate::weave::{Course, Row, Weave};
-
-/// Length of a strand to count on where the material does not say: a 1000 ft hank of 80 strands
-/// (L. Day Perry, *Seat Weaving*, p. 7, for the hank; a published how-to for the strands).
-const STRAND: Length = Length::feet(12.5);
 
 impl Weave {
     /// Weaves the courses round the staves.
-    pub fn of(courses: &[Laid<'_>], shrink: Option<f64>, mould: &Mould, staves: &Staves) -> Self {
+    pub fn of(
+        courses: &[Laid<'_>],
+        shrink: Option<f64>,
+        stave_colours: &[Colour],
+        mould: &Mould,
+        staves: &Staves,
+    ) -> Self {
+        let mut joiner = Joiner::new(staves.count.max(1));
         let mut each_row = Vec::new();
-        let mut woven = Vec::with_capacity(courses.len());
+        let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let first = each_row.len();
-            each_row.extend((0..laid.rows).map(|index| row(laid, number, index, mould, staves)));
-            woven.push(course(laid, each_row.get(first..).unwrap_or_default(), mould, staves));
+            let loom = Loom { laid, mould, staves, fabric: laid.pattern.fabric(staves.count.max(1)) };
+            let (course, rows) = loom.weave(number, &mut joiner);
+            woven.push(course);
+            each_row.extend(rows);
         }
         let last = woven.last();
-        let top_along = last.map_or(Length::ZERO, |course: &Course| course.to);
+        let top_along = last.map_or(Length::ZERO, |course| course.to);
         let shrink = shrink.or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
         let packing_gap = top_along * shrink;
         let dry_pitch = last.map_or(Length::ZERO, |course| course.pitch * (1.0 - shrink));
+        let undyed = || vec![Colour::natural()];
         Self {
             rows: each_row.len() as u32,
             length: woven.iter().map(|course| course.length).sum(),
@@ -37,64 +48,163 @@ impl Weave {
             rows_to_add: if dry_pitch > Length::ZERO { (packing_gap / dry_pitch) as u32 } else { 0 },
             courses: woven,
             each_row,
+            stave_colours: if stave_colours.is_empty() { undyed() } else { stave_colours.to_vec() },
         }
     }
 }
 
-fn row(laid: &Laid<'_>, course: u32, index: u32, mould: &Mould, staves: &Staves) -> Row {
-    let along = laid.middle(index);
-    let spot = mould.profile.at(along);
-    Row {
-        number: laid.first_row + index,
-        course,
-        along,
-        height: spot.height,
-        length: round_length(spot.radius, staves.width_at(along), staves, laid.pattern.weaver.thickness),
+/// One course, the mould and the staves on which it is woven.
+struct Loom<'a> {
+    laid: &'a Laid<'a>,
+    mould: &'a Mould,
+    staves: &'a Staves,
+    fabric: Fabric,
+}
+
+/// A round of one weaver: its length on the basket, and what it would be if it went straight.
+#[derive(Clone, Copy, Default)]
+struct Round {
+    length: Length,
+    straight: Length,
+}
+
+impl Loom<'_> {
+    fn weave(self, number: u32, joiner: &mut Joiner) -> (Course, Vec<Row>) {
+        let laid = self.laid;
+        let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
+        let mut rows: Vec<Row> = (0..laid.rows).map(|index| self.row(number, index)).collect();
+        let mut straight = Length::ZERO;
+        let mut weavers = Vec::new();
+        for (index, of) in (0..).zip(self.rows_of()) {
+            let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
+            for (row, turns) in of.each().filter_map(|row| Some((row, *turns.get(row as usize)?))) {
+                let Some(line) = rows.get_mut(row as usize) else { break };
+                let round = self.round(line.along, turns, run.material.thickness);
+                line.length += round.length;
+                straight += round.straight;
+                let along = line.along;
+                run.push(row, round.length, round.straight, along);
+            }
+            weavers.push(joiner.join(&run, of, &self.fabric));
+        }
+        (self.course(weavers, straight), rows)
+    }
+
+    /// The rows of each weaver; one that doubles the first rows comes last.
+    fn rows_of(&self) -> Vec<RowsOf> {
+        let (pattern, rows) = (self.laid.pattern, self.laid.rows);
+        let weavers = pattern.weavers();
+        let every = if matches!(pattern.weave, WeaveKind::Chase(_)) { weavers } else { 1 };
+        let first = |weaver| if every > 1 { weaver } else { 0 };
+        let mut all: Vec<RowsOf> =
+            (0..weavers).map(|weaver| RowsOf { first: first(weaver), every, before: rows }).collect();
+        if pattern.doubled > 0 {
+            all.push(RowsOf { first: 0, every: 1, before: pattern.doubled.min(rows) });
+        }
+        all
+    }
+
+    /// Which of the pattern's weavers this is: the one that doubles is of the first's material.
+    fn material_index(&self, weaver: u32) -> u32 {
+        if weaver < self.laid.pattern.weavers() { weaver } else { 0 }
+    }
+
+    fn row(&self, course: u32, index: u32) -> Row {
+        let along = self.laid.middle(index);
+        Row {
+            number: self.laid.first_row + index,
+            course,
+            along,
+            height: self.mould.profile.at(along).height,
+            pitch: self.laid.row_pitch(index),
+            length: Length::ZERO,
+        }
+    }
+
+    /// One round of one weaver that changes sides so many times.
+    ///
+    /// Where it changes sides between two staves it crosses (see [`over_one_pitch`]); where it does not
+    /// it runs straight on. It is measured on the middle surface of the staves, and half the thickness
+    /// of stave and weaver further out for each share of its way that it spends more outside than
+    /// inside (derived for this project).
+    fn round(&self, along: Length, turns: u32, weaver: Length) -> Round {
+        let count = f64::from(self.staves.count.max(1));
+        let thickness = self.staves.thickness;
+        let width = self.staves.width_at(along);
+        let girth = (self.mould.profile.at(along).radius + thickness / 2.0) * TAU;
+        let pitch = girth / count;
+        let gap = (pitch - width).max(Length::ZERO);
+        let crossed = (over_one_pitch(width, gap, thickness, weaver) / (width + gap)).max(1.0);
+        let crossed = if crossed.is_finite() { crossed } else { 1.0 };
+        let share = (f64::from(turns) / count).min(1.0);
+        let outward = (thickness + weaver) * (PI * self.fabric.outward());
+        Round { length: girth * (1.0 + (crossed - 1.0) * share) + outward, straight: girth }
+    }
+
+    fn course(self, weavers: Vec<WeaverAmount>, straight: Length) -> Course {
+        let Self { laid, fabric, .. } = self;
+        let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
+        let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
+        joins.sort_by_key(|join| (join.row, fabric.place(join.cut_over.saturating_sub(1))));
+        Course {
+            weave: laid.pattern.weave,
+            way: laid.pattern.rows_follow(),
+            first_row: laid.first_row,
+            rows: laid.rows,
+            pitch: laid.pitch(),
+            doubled: laid.pattern.doubled.min(laid.rows),
+            from: laid.from,
+            to: laid.to(),
+            wanted_to: laid.wanted_to,
+            length,
+            take_up: if straight > Length::ZERO { length / straight - 1.0 } else { 0.0 },
+            cut: weavers.iter().map(|weaver| weaver.cut).sum(),
+            strand: weavers.first().map_or(Length::ZERO, |weaver| weaver.strand),
+            strands: weavers.iter().map(|weaver| weaver.strands.len() as u32).sum(),
+            joins,
+            weaver: laid.pattern.weaver.clone(),
+            weavers,
+            verdict: laid.pattern.verdict(fabric.count, laid.rows),
+            fabric,
+        }
     }
 }
 
-/// Length of one round on the middle surface of the staves, take-up included.
-fn round_length(radius: Length, width: Length, staves: &Staves, weaver: Length) -> Length {
-    let girth = (radius + staves.thickness / 2.0) * std::f64::consts::TAU;
-    let gap = (girth / f64::from(staves.count.max(1)) - width).max(Length::ZERO);
-    girth * (1.0 + take_up(width, gap, staves.thickness, weaver))
-}
+impl Fabric {
+    /// How often one weaver changes sides in a row, the step to the next row included.
+    fn turns(&self, row: u32) -> u32 {
+        if let Passing::Twined { weavers, .. } = self.passing {
+            return 2 * self.count / weavers.max(2);
+        }
+        let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
+        let mut turns = 0;
+        let mut before = None;
+        for side in self.sides(row).chain(next) {
+            turns += u32::from(before.is_some_and(|before| before != side));
+            before = Some(side);
+        }
+        turns
+    }
 
-fn course(laid: &Laid<'_>, rows: &[Row], mould: &Mould, staves: &Staves) -> Course {
-    let lengths: Vec<Length> = rows.iter().map(|row| row.length).collect();
-    let length: Length = lengths.iter().copied().sum();
-    let flat: Length = rows
-        .iter()
-        .map(|row| (mould.profile.at(row.along).radius + staves.thickness / 2.0) * std::f64::consts::TAU)
-        .sum();
-    let weaver = laid.pattern.weaver.clone();
-    let strand = weaver.put_up.strand.unwrap_or(STRAND);
-    let staves_count = staves.count.max(1);
-    let run = Run {
-        rule: laid.pattern.weave.rule(),
-        staves: staves_count,
-        first_row: laid.first_row,
-        rows: &lengths,
-        strand,
-    };
-    let joins = if length > Length::ZERO { run.joins() } else { Vec::new() };
-    let mean_step = length / (f64::from(laid.rows.max(1)) * f64::from(staves_count));
-    let strands = if laid.rows == 0 { 0 } else { joins.len() as u32 + 1 };
-    Course {
-        weave: laid.pattern.weave,
-        first_row: laid.first_row,
-        rows: laid.rows,
-        pitch: laid.pitch,
-        from: laid.from,
-        to: laid.to(),
-        wanted_to: laid.wanted_to,
-        length,
-        take_up: if flat > Length::ZERO { length / flat - 1.0 } else { 0.0 },
-        cut: length + mean_step * f64::from(OVERLAP_STAVES * strands),
-        strand,
-        strands,
-        joins,
-        weaver,
-        fabric: laid.pattern.weave.on(staves_count),
+    pub(super) const fn begins_anew(&self) -> bool {
+        matches!(
+            self.passing,
+            Passing::Repeat { follow: Follow::RowByRow(_) | Follow::Reversed(_), .. } | Passing::Drawn(_)
+        )
+    }
+
+    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
+    fn outward(&self) -> f64 {
+        let share = |over: f64, under: f64| (over - under) / (over + under).max(1.0);
+        match &self.passing {
+            Passing::Repeat { rule, .. } => share(f64::from(rule.over()), f64::from(rule.under())),
+            Passing::SkipOne => 0.0,
+            Passing::Twined { weavers, .. } => share(f64::from((*weavers).max(2)) - 1.0, 1.0),
+            Passing::Drawn(rows) => {
+                let cells = || rows.iter().flatten();
+                let over = cells().filter(|over| **over).count() as f64;
+                share(over, cells().count() as f64 - over)
+            }
+        }
     }
 }

@@ -31,6 +31,6 @@ pub fn courses(catalogue: &Catalogue, mould: &Mould, choices: &mut Vec<Choice>) 
             .with("weaver", weaver.name.as_str())
             .with("room", room),
     });
-    let course = |weaver, until| CoursePattern { weave: WeaveKind::Plain, weaver, until, packing: None };
+    let course = |weaver, until| CoursePattern::new(WeaveKind::Plain, weaver, until);
     vec![course(finer, Until::Rows(FINE_ROWS)), course(weaver, Until::BelowTop(room))]
 }

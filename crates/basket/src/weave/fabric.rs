@@ -63,7 +63,7 @@ impl Fabric {
     /// The crossing of a row (from 0 at the bottom) and a stave (from 0).
     pub fn cell(&self, row: u32, stave: u32) -> Cell {
         let count = self.count.max(1);
-        let place = (stave + count - self.start % count) % count;
+        let place = self.place(stave);
         match &self.passing {
             Passing::Repeat { rule, follow } => {
                 let shift = follow.shift(row, count, *rule);
@@ -86,6 +86,44 @@ impl Fabric {
                 one_weaver(0, over.copied().unwrap_or(false))
             }
         }
+    }
+
+    /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
+    pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
+        let count = self.count.max(1);
+        // Where the row begins within the repeat, and how long the repeat is.
+        let (mut step, repeat) = match &self.passing {
+            Passing::Repeat { rule, follow } => {
+                let repeat = rule.repeat();
+                (follow.shift(row, count, *rule).rem_euclid(i64::from(repeat)) as u32, repeat)
+            }
+            Passing::SkipOne => {
+                let repeat = u64::from(count) + 1;
+                ((u64::from(row) * u64::from(count) % repeat) as u32, repeat as u32)
+            }
+            _ => (0, 1),
+        };
+        (0..count).map(move |place| {
+            let over = match &self.passing {
+                Passing::Repeat { rule, .. } => step < rule.over(),
+                Passing::SkipOne => step.is_multiple_of(2),
+                _ => self.is_over(row, self.stave(place)),
+            };
+            step = if step + 1 < repeat { step + 1 } else { 0 };
+            over
+        })
+    }
+
+    /// The stave (from 0) at a place (from 0) of a row.
+    pub const fn stave(&self, place: u32) -> u32 {
+        let count = if self.count == 0 { 1 } else { self.count };
+        (place + self.start % count) % count
+    }
+
+    /// The place (from 0) of a stave (from 0) in each row.
+    pub const fn place(&self, stave: u32) -> u32 {
+        let count = if self.count == 0 { 1 } else { self.count };
+        (stave + count - self.start % count) % count
     }
 
     /// Whether a weaver is seen from outside.
@@ -132,7 +170,7 @@ impl Follow {
 
 /// By how much each chasing weaver is set off from the one before it: the step that makes all rows
 /// follow alike, `m c ≡ n (mod k)`, where there is one (not zero if it can be helped), else one.
-fn chase_step(count: u32, weavers: u32, rule: Rule) -> u32 {
+pub fn chase_step(count: u32, weavers: u32, rule: Rule) -> u32 {
     let repeat = rule.repeat();
     (1..=repeat).find(|step| (weavers.wrapping_mul(*step) % repeat) == count % repeat).unwrap_or(1) % repeat
 }

@@ -1,81 +1,291 @@
 //! Where a spent strand ends and a new one begins.
 //!
-//! The spent strand is cut where it lies over a stave. The new strand starts behind the fourth stave
-//! back and runs with it, over it, so that neither end shows from outside.
+//! The spent strand is cut where it lies over a stave. The new strand starts where the weaver dips
+//! behind a stave, at least four staves back, and runs with the old one, over it, so that neither end
+//! shows from outside. No two joins come within an inch of each other: one that would is moved back.
 
+use crate::colour::Colour;
 use crate::measure::Length;
+use crate::pattern::Way;
+use crate::staves::Staves;
+use crate::stock::Material;
 use crate::weave::Join;
-use crate::weave::rule::Rule;
+use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::layout::Laid;
+use crate::weave::strands::{RowsOf, Strand, WeaverAmount};
 
-/// Staves over which old and new strand lie together (common practice: four to six).
+/// Staves over which old and new strand lie together, at least (common practice: four to six).
 pub const OVERLAP_STAVES: u32 = 4;
+/// Joins stay this far from each other, along the row or across it (common practice).
+pub const APART: Length = Length::inches(1.0);
+/// Length of a strand to count on where the material does not say: a 1000 ft hank of 80 strands
+/// (L. Day Perry, *Seat Weaving*, p. 7, for the hank; a published how-to for the strands).
+const STRAND: Length = Length::feet(12.5);
+/// With more joins than this no basket can keep them apart, and none is moved any more.
+const MOST_APART: usize = 120;
+/// The furthest that a start is looked for, in staves behind the cut.
+const FURTHEST_START: u32 = 24;
 
 /// The run of one weaver through its rows.
 pub(super) struct Run<'a> {
-    pub(super) rule: Rule,
-    pub(super) staves: u32,
-    pub(super) first_row: u32,
-    /// Length of the weaver in each row.
-    pub(super) rows: &'a [Length],
-    pub(super) strand: Length,
+    pub(super) material: &'a Material,
+    laid: &'a Laid<'a>,
+    count: u32,
+    /// Number within the course, from 1.
+    weaver: u32,
+    rows: Vec<RunRow>,
 }
 
-impl Run<'_> {
-    /// The joins, in weaving order.
-    pub(super) fn joins(&self) -> Vec<Join> {
-        let ends = self.row_ends();
-        let total = ends.last().copied().unwrap_or(Length::ZERO);
-        let mut joins = Vec::new();
-        let mut reach = self.strand;
-        while reach < total {
-            let row = ends.partition_point(|&end| end <= reach);
-            let Some(&length) = self.rows.get(row) else { break };
-            let step = length / f64::from(self.staves);
-            let row_start = ends.get(row).map_or(Length::ZERO, |&end| end - length);
-            let crossings = ((reach - row_start) / step).floor().max(0.0) as u32;
-            let place = self.last_over(row as u32, crossings.min(self.staves - 1));
-            joins.push(self.join(place));
-            let cut_at = step * f64::from(place.1)
-                + ends.get(place.0 as usize).map_or(Length::ZERO, |&end| end)
-                - self.rows.get(place.0 as usize).copied().unwrap_or(Length::ZERO);
-            let overlap = step * f64::from(OVERLAP_STAVES);
-            let next = cut_at + (self.strand - overlap).max(step * f64::from(self.rule.repeat() + 1));
-            if next <= reach {
-                break;
-            }
-            reach = next;
+/// One round of a weaver.
+#[derive(Clone, Copy)]
+struct RunRow {
+    /// Row of the course, from 0.
+    row: u32,
+    length: Length,
+    /// Length of the weaver when it begins and when it ends.
+    from: Length,
+    to: Length,
+    along: Length,
+    /// Distance from stave to stave.
+    pitch: Length,
+}
+
+/// A place in a run: index of the row within the run, and place within the row.
+type Spot = (usize, u32);
+
+impl<'a> Run<'a> {
+    pub(super) fn new(laid: &'a Laid<'a>, material: u32, staves: &Staves, weaver: u32) -> Self {
+        let material = laid.pattern.material(material);
+        Self { material, laid, count: staves.count.max(1), weaver, rows: Vec::new() }
+    }
+
+    /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.
+    pub(super) fn push(&mut self, row: u32, length: Length, straight: Length, along: Length) {
+        let from = self.rows.last().map_or(Length::ZERO, |row| row.to);
+        self.rows.push(RunRow {
+            row,
+            length,
+            from,
+            to: from + length,
+            along,
+            pitch: straight / f64::from(self.count),
+        });
+    }
+
+    fn total(&self) -> Length {
+        self.rows.last().map_or(Length::ZERO, |row| row.to)
+    }
+
+    fn step(&self, row: usize) -> Length {
+        self.rows.get(row).map_or(Length::ZERO, |row| row.length / f64::from(self.count))
+    }
+
+    /// Length of the run up to a spot.
+    fn at(&self, (row, place): Spot) -> Length {
+        self.rows.get(row).map_or(self.total(), |line| line.from + self.step(row) * f64::from(place))
+    }
+
+    /// The spot to which a length of the run reaches.
+    fn spot(&self, reach: Length) -> Option<Spot> {
+        let row = self.rows.partition_point(|row| row.to <= reach);
+        let line = self.rows.get(row)?;
+        let place = ((reach - line.from) / self.step(row)).floor().clamp(0.0, f64::from(self.count - 1));
+        Some((row, place as u32))
+    }
+
+    fn back(&self, (row, place): Spot) -> Option<Spot> {
+        match place.checked_sub(1) {
+            Some(place) => Some((row, place)),
+            None => row.checked_sub(1).map(|row| (row, self.count - 1)),
         }
-        joins
     }
 
-    fn row_ends(&self) -> Vec<Length> {
-        self.rows
-            .iter()
-            .scan(Length::ZERO, |end, &row| {
-                *end += row;
-                Some(*end)
-            })
-            .collect()
-    }
-
-    /// The last place at or before this one (row and stave, from 0) where the weaver lies over a stave.
-    fn last_over(&self, row: u32, stave: u32) -> (u32, u32) {
-        let (mut row, mut stave) = (row, stave);
-        for _ in 0..self.rule.repeat() {
-            if self.rule.is_over(stave, row, self.staves) {
-                break;
-            }
-            (row, stave) = match (row, stave) {
-                (0, 0) => break,
-                (row, 0) => (row - 1, self.staves - 1),
-                (row, stave) => (row, stave - 1),
-            };
+    /// Whether this weaver lies outside at a spot.
+    fn is_over(&self, fabric: &Fabric, (row, place): Spot) -> bool {
+        let Some(line) = self.rows.get(row) else { return false };
+        let cell = fabric.cell(line.row, fabric.stave(place));
+        match fabric.passing {
+            Passing::Twined { .. } => cell.inside != Some(self.weaver - 1),
+            _ => cell.outside.is_some(),
         }
-        (row, stave)
     }
 
-    fn join(&self, (row, stave): (u32, u32)) -> Join {
-        let back = (stave + self.staves - OVERLAP_STAVES % self.staves) % self.staves;
-        Join { row: self.first_row + row, cut_over: stave + 1, start_behind: back + 1 }
+    /// Length of the strand of this index (from 0): first those that the pattern lists, dealt round
+    /// to the weavers in turn, then the material's own.
+    fn strand(&self, index: u32) -> Length {
+        let own = self.material.put_up.strand.unwrap_or(STRAND);
+        let pattern = self.laid.pattern;
+        let turn = u64::from(index) * u64::from(pattern.weavers()) + u64::from(self.weaver - 1);
+        let listed = usize::try_from(turn).ok().and_then(|turn| pattern.strands.get(turn));
+        listed.copied().unwrap_or(own)
+    }
+
+    /// A new strand's start: where the weaver dips behind a stave, at least four staves back.
+    fn start(&self, fabric: &Fabric, cut: Spot) -> Spot {
+        let mut fourth = cut;
+        for _ in 0..OVERLAP_STAVES {
+            fourth = self.back(fourth).unwrap_or(fourth);
+        }
+        let mut spot = fourth;
+        for _ in OVERLAP_STAVES..FURTHEST_START {
+            if !self.is_over(fabric, spot) {
+                return spot;
+            }
+            let Some(before) = self.back(spot) else { break };
+            spot = before;
+        }
+        fourth
+    }
+}
+
+/// Joins the strands of all courses, and keeps the joins apart.
+pub(super) struct Joiner {
+    count: u32,
+    placed: Vec<Placed>,
+}
+
+/// Where a join is: along the mould, and at which stave (from 0).
+#[derive(Clone, Copy)]
+struct Placed {
+    along: Length,
+    stave: u32,
+}
+
+impl Joiner {
+    pub(super) const fn new(count: u32) -> Self {
+        Self { count, placed: Vec::new() }
+    }
+
+    /// Cuts a run into strands.
+    pub(super) fn join(&mut self, run: &Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
+        let mut cutter =
+            Cutter { run, fabric, colours: colours(run), strands: Vec::new(), joins: Vec::new() };
+        let length = run.total();
+        if length > Length::ZERO {
+            match run.laid.pattern.rows_follow() {
+                Way::Continuous => cutter.segment(self, 0, run.rows.len()),
+                Way::RowByRow => (0..run.rows.len()).for_each(|row| cutter.segment(self, row, row + 1)),
+            }
+        }
+        let Cutter { colours, strands, joins, .. } = cutter;
+        WeaverAmount {
+            material: run.material.clone(),
+            colours,
+            rows,
+            length,
+            cut: strands.iter().map(|strand: &Strand| strand.cut).sum(),
+            strand: run.material.put_up.strand.unwrap_or(STRAND),
+            strands,
+            joins,
+        }
+    }
+
+    /// The joins that may be too near to one in a band along the mould.
+    fn near(&self, from: Length, to: Length) -> Vec<Placed> {
+        if self.placed.len() > MOST_APART {
+            return Vec::new();
+        }
+        let near = |other: &&Placed| from - APART < other.along && other.along < to + APART;
+        self.placed.iter().filter(near).copied().collect()
+    }
+
+    /// How near the nearest of some joins is, as a share of the distance to keep; one and more is
+    /// enough.
+    fn distance(&self, near: &[Placed], along: Length, stave: u32, pitch: Length) -> f64 {
+        let count = self.count;
+        let share = |other: &Placed| {
+            let across = (other.along - along).abs() / APART;
+            let apart = (other.stave + count - stave) % count;
+            let round = pitch * f64::from(apart.min(count - apart)) / APART;
+            across.max(round)
+        };
+        near.iter().map(share).fold(f64::INFINITY, f64::min)
+    }
+}
+
+fn colours(run: &Run<'_>) -> Vec<Colour> {
+    let pattern = run.laid.pattern;
+    let index = if run.weaver > pattern.weavers() { 0 } else { run.weaver as usize - 1 };
+    let own = pattern.colours.get(index).filter(|colours| !colours.is_empty());
+    own.cloned().unwrap_or_else(|| vec![Colour::natural()])
+}
+
+/// Cuts one run into strands.
+struct Cutter<'a> {
+    run: &'a Run<'a>,
+    fabric: &'a Fabric,
+    colours: Vec<Colour>,
+    strands: Vec<Strand>,
+    joins: Vec<Join>,
+}
+
+impl Cutter<'_> {
+    /// Rows that one weaver runs through without a new beginning.
+    fn segment(&mut self, joiner: &mut Joiner, first: usize, past: usize) {
+        let run = self.run;
+        let end = run.at((past, 0));
+        let tail = run.step(first) * f64::from(OVERLAP_STAVES);
+        let mut start = (first, 0);
+        let mut begun = run.at(start) - tail;
+        loop {
+            let index = self.strands.len() as u32;
+            let least = run.step(start.0) * f64::from(2 * OVERLAP_STAVES + 1);
+            let reach = begun + run.strand(index).max(least);
+            let cut = run.spot(reach).filter(|_| reach < end).map(|spot| self.cut(joiner, start, spot));
+            let cut = cut.filter(|cut| *cut > start);
+            let reach = cut.map_or(end, |cut| run.at(cut));
+            let row = run.rows.get(start.0).map_or(0, |row| row.row);
+            let colour = index % self.colours.len().max(1) as u32;
+            self.strands.push(Strand { colour, row, place: start.1, cut: reach - begun });
+            let Some(cut) = cut else { break };
+            let next = Some(run.start(self.fabric, cut)).filter(|next| *next > start).unwrap_or(cut);
+            self.place(joiner, cut, next);
+            (start, begun) = (next, run.at(next));
+        }
+    }
+
+    /// The last spot, at most a round back, where the weaver lies over a stave and no other join is
+    /// near; else the one furthest from others.
+    fn cut(&self, joiner: &Joiner, start: Spot, reach: Spot) -> Spot {
+        let run = self.run;
+        let least = run.at(start) + run.step(start.0) * f64::from(OVERLAP_STAVES + 1);
+        let along = |row: usize| run.rows.get(row).map_or(Length::ZERO, |row| row.along);
+        let near = joiner.near(along(reach.0.saturating_sub(1)), along(reach.0));
+        let mut best: Option<(f64, Spot)> = None;
+        let mut spot = reach;
+        for _ in 0..run.count {
+            if run.is_over(self.fabric, spot) {
+                let distance = self.apart(joiner, &near, spot);
+                if distance >= 1.0 {
+                    return spot;
+                }
+                if best.is_none_or(|(most, _)| distance > most) {
+                    best = Some((distance, spot));
+                }
+            }
+            match run.back(spot).filter(|&before| run.at(before) > least) {
+                Some(before) => spot = before,
+                None => break,
+            }
+        }
+        best.map_or(reach, |(_, spot)| spot)
+    }
+
+    fn apart(&self, joiner: &Joiner, near: &[Placed], spot: Spot) -> f64 {
+        let Some(line) = self.run.rows.get(spot.0) else { return 0.0 };
+        joiner.distance(near, line.along, self.fabric.stave(spot.1), line.pitch)
+    }
+
+    fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {
+        let Some(line) = self.run.rows.get(cut.0) else { return };
+        let stave = self.fabric.stave(cut.1);
+        joiner.placed.push(Placed { along: line.along, stave });
+        self.joins.push(Join {
+            row: self.run.laid.first_row + line.row,
+            cut_over: stave + 1,
+            start_behind: self.fabric.stave(next.1) + 1,
+            weaver: self.run.weaver,
+            recolour: self.colours.len() > 1,
+        });
     }
 }

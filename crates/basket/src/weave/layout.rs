@@ -2,7 +2,7 @@
 
 use crate::measure::Length;
 use crate::mould::Mould;
-use crate::pattern::{CoursePattern, Until};
+use crate::pattern::{CoursePattern, Until, WeaveKind};
 
 /// More rows than any basket has; a bound on the work for absurd patterns.
 const MOST_ROWS: u32 = 5000;
@@ -13,19 +13,76 @@ pub struct Laid<'a> {
     pub(super) pattern: &'a CoursePattern,
     pub(super) first_row: u32,
     pub(super) rows: u32,
-    pub(super) pitch: Length,
     pub(super) from: Length,
     pub(super) wanted_to: Option<Length>,
+    heights: Heights,
 }
 
 impl Laid<'_> {
     /// Top of the last row, along the mould.
     pub fn to(&self) -> Length {
-        self.from + self.pitch * f64::from(self.rows)
+        self.from + self.heights.of(self.rows)
+    }
+    /// Mean distance from row to row where rows are not doubled.
+    pub(super) fn pitch(&self) -> Length {
+        self.heights.cycle.iter().copied().sum::<Length>() / self.heights.cycle.len().max(1) as f64
+    }
+    /// Height of the row with this index (from 0) within the course.
+    pub(super) fn row_pitch(&self, index: u32) -> Length {
+        self.heights.of(index + 1) - self.heights.of(index)
     }
     /// Middle of the row with this index (from 0) within the course, along the mould.
     pub(super) fn middle(&self, index: u32) -> Length {
-        self.from + self.pitch * (f64::from(index) + 0.5)
+        self.from + (self.heights.of(index) + self.heights.of(index + 1)) / 2.0
+    }
+}
+
+/// How high rows lie: weavers that chase take turns, slewed weavers lie side by side, the weavers of
+/// a wale lie over each other on the outside, and doubled rows are twice as high.
+#[derive(Clone, Debug, PartialEq)]
+struct Heights {
+    cycle: Vec<Length>,
+    doubled: u32,
+}
+
+impl Heights {
+    fn new(course: &CoursePattern) -> Self {
+        let one = |width: Length| {
+            let spaced = course.spaced.unwrap_or(Length::ZERO);
+            (width * course.packing.unwrap_or(1.0) + spaced).max(Length::mm(0.1))
+        };
+        let weavers = 0..course.weavers();
+        let widths = || weavers.clone().map(|weaver| course.material(weaver).width);
+        let cycle = match course.weave {
+            WeaveKind::Chase(_) => widths().map(one).collect(),
+            WeaveKind::Slew(_) => vec![one(widths().sum())],
+            WeaveKind::Wale(rods) => {
+                vec![one(widths().fold(Length::ZERO, Length::max) * f64::from(rods.saturating_sub(1).max(1)))]
+            }
+            WeaveKind::Pairing => vec![one(widths().fold(Length::ZERO, Length::max))],
+            _ => vec![one(course.weaver.width)],
+        };
+        Self { cycle, doubled: course.doubled }
+    }
+
+    /// Height of so many rows.
+    fn of(&self, rows: u32) -> Length {
+        self.single(rows) + self.single(rows.min(self.doubled))
+    }
+
+    fn single(&self, rows: u32) -> Length {
+        if let [pitch] = self.cycle.as_slice() {
+            return *pitch * f64::from(rows);
+        }
+        let turns = rows as usize / self.cycle.len().max(1);
+        let round: Length = self.cycle.iter().copied().sum();
+        round * turns as f64 + self.cycle.iter().take(rows as usize - turns * self.cycle.len()).copied().sum()
+    }
+
+    /// How many rows fit into a room.
+    fn rows_within(&self, room: Length) -> u32 {
+        let slack = self.cycle.first().copied().unwrap_or(Length::ZERO) * 1e-6;
+        (0..MOST_ROWS).find(|&rows| self.of(rows + 1) > room + slack).unwrap_or(MOST_ROWS)
     }
 }
 
@@ -35,7 +92,7 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], mould: &Mould) -> Vec<Laid<'a>>
     let mut first_row = 1;
     let mut laid = Vec::with_capacity(courses.len());
     for pattern in courses {
-        let pitch = (pattern.weaver.width * pattern.packing.unwrap_or(1.0)).max(Length::mm(0.1));
+        let heights = Heights::new(pattern);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
             Until::Height(height) => Some(mould.profile.along_at_height(height)),
@@ -43,11 +100,11 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], mould: &Mould) -> Vec<Laid<'a>>
         };
         let rows = match (pattern.until, wanted_to) {
             (Until::Rows(rows), _) => rows,
-            (_, Some(to)) => ((to - from) / pitch + 1e-6).floor().max(0.0) as u32,
+            (_, Some(to)) => heights.rows_within(to - from),
             (_, None) => 0,
         }
         .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
-        let course = Laid { pattern, first_row, rows, pitch, from, wanted_to };
+        let course = Laid { pattern, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;
         laid.push(course);

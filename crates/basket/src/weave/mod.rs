@@ -1,20 +1,38 @@
 //! The weaving: rows, take-up, lengths, strands and joins.
 
 mod amounts;
+mod course;
 pub mod defaults;
+pub mod drawn;
 pub mod fabric;
+pub mod find;
+mod instructions;
 pub mod joins;
 pub mod layout;
+mod lock;
+pub mod look;
 mod rule;
+pub mod runs;
+mod seen;
+mod sight;
+mod strands;
 pub mod take_up;
+mod verdict;
 
 use serde::Serialize;
 
+use crate::colour::Colour;
 use crate::measure::Length;
-use crate::pattern::WeaveKind;
+use crate::pattern::{Way, WeaveKind};
 use crate::stock::{self, Material};
+pub use course::BAND;
 pub use fabric::{Cell, Fabric, Follow, Passing};
+pub use instructions::{Instruction, SENTENCES, instructions};
 pub use rule::Rule;
+pub use seen::{Face, Seen};
+pub use sight::CourseLook;
+pub use strands::{RowsOf, Strand, WeaverAmount};
+pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Mend, Verdict};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -41,23 +59,32 @@ pub struct Weave {
     pub rows_to_add: u32,
     /// Each row from the base upward.
     pub each_row: Vec<Row>,
+    /// Colours of the staves, in order round and then again; never empty.
+    pub stave_colours: Vec<Colour>,
 }
 
-/// A run of rows in one weave with one weaver.
+/// A run of rows in one weave.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Course {
     /// The weave.
     pub weave: WeaveKind,
-    /// The weaver.
+    /// Whether its rows run on or each begins anew.
+    pub way: Way,
+    /// The first weaver's material.
     #[serde(serialize_with = "stock::name_only")]
     pub weaver: Material,
+    /// Each weaver with its material, colours, length, strands and joins; where the first rows are
+    /// doubled, the weaver that doubles them is the last.
+    pub weavers: Vec<WeaverAmount>,
     /// Number of the first row, counted from 1 at the base.
     pub first_row: u32,
     /// How many rows.
     pub rows: u32,
-    /// Height of one row along the mould.
+    /// Height of one row along the mould, where it is not doubled; the mean where weavers differ.
     #[serde(rename = "pitch_mm")]
     pub pitch: Length,
+    /// How many of the first rows are doubled.
+    pub doubled: u32,
     /// Bottom of the first row, along the mould.
     #[serde(rename = "from_mm")]
     pub from: Length,
@@ -67,37 +94,29 @@ pub struct Course {
     /// Where the pattern wants the course to end, along the mould; none for a count of rows.
     #[serde(rename = "wanted_to_mm")]
     pub wanted_to: Option<Length>,
-    /// Length on the basket, take-up included, joins not.
+    /// Length of all its weavers on the basket, take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
     /// Share by which going over and under lengthens the weaver.
     pub take_up: f64,
-    /// Length to lay out, with the overlaps where a strand begins.
+    /// Length of all its weavers to lay out, with the overlaps where a strand begins.
     #[serde(rename = "cut_mm")]
     pub cut: Length,
-    /// How long one strand is.
+    /// How long one strand of the first weaver is.
     #[serde(rename = "strand_mm")]
     pub strand: Length,
-    /// How many strands.
+    /// How many strands of all its weavers.
     pub strands: u32,
     /// Where strands are joined, in weaving order.
     pub joins: Vec<Join>,
+    /// Whether it runs on this count, and what would mend it.
+    pub verdict: Verdict,
     /// What is seen at each of its crossings.
     #[serde(skip)]
     pub fabric: Fabric,
 }
 
-impl Weave {
-    /// What is seen at the crossing of a row and a stave, both counted from 1.
-    pub fn cell(&self, row: u32, stave: u32) -> Cell {
-        let course = self.courses.iter().rev().find(|course| course.first_row <= row && course.rows > 0);
-        course.map_or_else(Cell::default, |course| {
-            course.fabric.cell(row - course.first_row, stave.saturating_sub(1))
-        })
-    }
-}
-
-/// A change from a spent strand to a new one.
+/// A change from a spent strand to a new one of the same weaver.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Join {
     /// Row in which the spent strand ends.
@@ -106,6 +125,10 @@ pub struct Join {
     pub cut_over: u32,
     /// Stave behind which the new strand starts.
     pub start_behind: u32,
+    /// Number of the weaver within its course, counted from 1.
+    pub weaver: u32,
+    /// Whether the new strand has another colour.
+    pub recolour: bool,
 }
 
 /// One round of the weaver.
@@ -121,7 +144,10 @@ pub struct Row {
     /// Middle of the row, as a height.
     #[serde(rename = "height_mm")]
     pub height: Length,
-    /// Length of the weaver in this row, take-up included.
+    /// Height of the row along the mould.
+    #[serde(rename = "pitch_mm")]
+    pub pitch: Length,
+    /// Length of all weavers in this row, take-up included.
     #[serde(rename = "length_mm")]
     pub length: Length,
 }

@@ -1,7 +1,6 @@
 //! Which weaves hold on which counts of staves.
 
 use crate::pattern::WeaveKind;
-use crate::weave::fabric::{Fabric, Follow, Passing};
 
 /// A weave in one continuous round: over some staves, under some, again and again.
 ///
@@ -14,6 +13,9 @@ pub struct Rule {
 }
 
 impl Rule {
+    /// Over one, under one.
+    pub const PLAIN: Self = Self::new(1, 1);
+
     /// Over `over`, under `under`; both are at least one.
     pub const fn new(over: u32, under: u32) -> Self {
         Self { over: if over == 0 { 1 } else { over }, under: if under == 0 { 1 } else { under } }
@@ -22,6 +24,11 @@ impl Rule {
     /// How many staves the weaver lies over.
     pub const fn over(self) -> u32 {
         self.over
+    }
+
+    /// Behind how many staves the weaver lies.
+    pub const fn under(self) -> u32 {
+        self.under
     }
 
     /// Staves after which the rule repeats.
@@ -42,17 +49,21 @@ impl Rule {
     }
 }
 
+impl std::fmt::Display for Rule {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}/{}", self.over, self.under)
+    }
+}
+
 impl WeaveKind {
-    /// The rule of this weave.
+    /// The rule by which one weaver of this weave goes over and under; over one, under one for a
+    /// weave drawn by hand.
     pub const fn rule(self) -> Rule {
         match self {
-            Self::Plain => Rule::new(1, 1),
+            Self::Plain | Self::Pairing | Self::SkipOne | Self::Drawn => Rule::PLAIN,
+            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => rule,
+            Self::Wale(rods) => Rule::new(rods.saturating_sub(1), 1),
         }
-    }
-
-    /// This weave on a count of staves, begun at the first.
-    pub const fn on(self, count: u32) -> Fabric {
-        Fabric { passing: Passing::Repeat { rule: self.rule(), follow: Follow::Spiral }, count, start: 0 }
     }
 }
 

@@ -12,14 +12,14 @@ use crate::measure::Length;
 /// weaver is jammed and turns a quarter round.
 pub fn crossing(way: Length, thickness: Length) -> Length {
     let sine = thickness / way;
-    if !(sine > 0.0) {
-        return way;
-    }
     if sine >= 1.0 {
-        return thickness * FRAC_PI_2;
+        thickness * FRAC_PI_2
+    } else if sine > 0.0 {
+        let angle = sine.asin();
+        thickness * (angle + 1.0 / angle.tan())
+    } else {
+        way
     }
-    let angle = sine.asin();
-    thickness * (angle + 1.0 / angle.tan())
 }
 
 /// Length of a weaver over one pitch of flat staves of this width and thickness, `gap` apart, when it

@@ -1,8 +1,6 @@
 //! Materials and staves to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
-use std::collections::BTreeMap;
-
 use basket::measure::Length;
 use basket::pattern::OvalSide;
 use basket::staves::{GapAt, LengthParts, Staves, Taper};
@@ -25,7 +23,7 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
         soak_minutes: None,
         bend_limit: None,
         shrink: 0.0,
-        sources: BTreeMap::new(),
+        sources: std::sync::Arc::default(),
     }
 }
 

@@ -1,11 +1,14 @@
 //! Random patterns: every one that a file can say, from ordinary to absurd.
 
+use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::{
     BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
-    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, MouldPattern, Outline, OvalSide,
-    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, WeaveKind, WeavePattern,
+    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldPattern, Outline, OvalSide,
+    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
 };
 use basket::stock::Kind;
+use basket::weave::Rule;
+use basket::weave::drawn::Drawn;
 use basket::{Catalogue, Length, Material, Pattern};
 use proptest::option::of;
 use proptest::prelude::*;
@@ -47,7 +50,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
 /// From the smallest to the largest length that is read, ordinary ones most often.
 fn length() -> BoxedStrategy<Length> {
     prop_oneof![
-        6 => 1.0..400.0_f64,
+        20 => 1.0..400.0_f64,
         2 => 0.05..1.0_f64,
         1 => 400.0..5000.0_f64,
         1 => select(vec![0.05, 5000.0]),
@@ -57,14 +60,18 @@ fn length() -> BoxedStrategy<Length> {
 }
 
 fn small() -> BoxedStrategy<Length> {
-    prop_oneof![4 => (0.5..20.0_f64).prop_map(Length::mm), 1 => length()].boxed()
+    prop_oneof![9 => (0.5..20.0_f64).prop_map(Length::mm), 1 => length()].boxed()
+}
+
+fn count() -> BoxedStrategy<u32> {
+    prop_oneof![9 => 3_u32..=149, 1 => 3_u32..=999, 1 => select(vec![3, 999])].boxed()
 }
 
 /// Materials of these kinds, as sold or with any width and thickness.
 fn stock(kinds: &'static [Kind]) -> BoxedStrategy<Material> {
     let known: Vec<Material> =
         Catalogue::built_in().materials.iter().filter(|one| kinds.contains(&one.kind)).cloned().collect();
-    (select(known), of((small(), small())))
+    (select(known), proptest::option::weighted(0.2, (small(), small())))
         .prop_map(|(material, size)| match size {
             Some((width, thickness)) => Material { width, thickness, ..material },
             None => material,
@@ -128,31 +135,69 @@ fn any_staves() -> BoxedStrategy<StavesPattern> {
     let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
     let sides = of(select(vec![OvalSide::Out, OvalSide::In]));
     let sizes = (of(small()), of(small()), of(length()));
-    (of(3_u32..=999), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
+    (of(count()), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
         .prop_map(|(count, stock, (width, gap, length), taper, spares, oval_side)| {
             let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
             let full = width.or(stock.as_ref().map(|stock| stock.width));
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
-            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side }
+            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side, colours: Vec::new() }
         })
         .boxed()
 }
 
 fn any_weave() -> BoxedStrategy<WeavePattern> {
     let until = prop_oneof![
-        4 => (1_u32..=60).prop_map(Until::Rows),
+        8 => (1_u32..=60).prop_map(Until::Rows),
         1 => (60_u32..=2000).prop_map(Until::Rows),
-        2 => length().prop_map(Until::Height),
-        2 => length().prop_map(Until::BelowTop),
+        4 => length().prop_map(Until::Height),
+        4 => length().prop_map(Until::BelowTop),
         1 => Just(Until::BelowTop(Length::ZERO)),
     ];
-    let course = (stock(STRIPS), until, of(0.5..=3.0_f64)).prop_map(|(weaver, until, packing)| {
-        CoursePattern { weave: WeaveKind::Plain, weaver, until, packing }
+    let rule = || (1_u32..=8, 1_u32..=8).prop_map(|(over, under)| Rule::new(over, under));
+    let weave = prop_oneof![
+        4 => Just(WeaveKind::Plain),
+        1 => rule().prop_map(WeaveKind::Twill),
+        1 => rule().prop_map(WeaveKind::ReversedTwill),
+        1 => rule().prop_map(WeaveKind::Chase),
+        1 => rule().prop_map(WeaveKind::Slew),
+        1 => Just(WeaveKind::Pairing),
+        1 => (3_u32..=5).prop_map(WeaveKind::Wale),
+        1 => Just(WeaveKind::SkipOne),
+        1 => Just(WeaveKind::Drawn),
+    ];
+    let chart = (1_usize..9, 1_usize..9).prop_flat_map(|(rows, staves)| {
+        prop::collection::vec(prop::collection::vec(any::<bool>(), staves), rows)
     });
+    let colours = select(BUILT_IN.to_vec()).prop_map(|(name, _)| Colour::built_in(name).unwrap_or_default());
+    let colours = prop::collection::vec(prop::collection::vec(colours, 1..3), 0..4);
+    let rows = (of(select(vec![Way::Continuous, Way::RowByRow])), of(select(vec![Lean::Left, Lean::Right])));
+    let extent = (until, of(0.5..=3.0_f64), of(small()), 0_u32..4, of(1_u32..=999));
+    let weavers = (stock(STRIPS), prop::collection::vec(stock(STRIPS), 0..3), colours);
+    let strands = prop::collection::vec(length(), 0..3);
+    let course = (weave, of(chart), rows, extent, weavers, strands, any::<bool>(), of(1_u32..=500)).prop_map(
+        |(weave, chart, (way, lean), extent, (weaver, others, colours), strands, step_up, band)| {
+            let (until, packing, spaced, doubled, start) = extent;
+            CoursePattern {
+                others,
+                colours,
+                strands,
+                way,
+                lean,
+                band,
+                step_up,
+                start,
+                chart: chart.and_then(|rows| Drawn::of(rows).ok()),
+                doubled,
+                packing,
+                spaced,
+                ..CoursePattern::new(weave, weaver, until)
+            }
+        },
+    );
     (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64))
-        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink })
+        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink, ..WeavePattern::default() })
         .boxed()
 }
 

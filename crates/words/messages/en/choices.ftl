@@ -65,8 +65,8 @@ choice-handle-rivet = long enough for a grip of { $grip } and a head to form ({ 
 choice-handle-rivet-short = the longest there is; { $needed } would be needed for a grip of { $grip }
 choice-handle-rivet-none = no rivets are known; one of this size needs { $needed } for a grip of { $grip }
 
-stave-reason-lock = plain weave locks on { $count }
-stave-reason-no-lock = one weaver does not lock on { $count }
+stave-reason-lock = every course runs on { $count }
+stave-reason-no-lock = not every course runs on { $count }
 stave-reason-stock-narrow = staves { $width } wide cannot be cut from stock { $stock } wide
 stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $groove }
 stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }
@@ -76,4 +76,5 @@ stave-reason-gap = gap { $rim } at the rim, from { $narrowest } to { $widest } o
 stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
 stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
 stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout
+stave-reason-too-stiff = stretches by { $strain } in the bend at the base; soaked it stands { $limit }
 stave-reason-work = { $count } staves to shape and set

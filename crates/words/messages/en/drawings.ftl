@@ -67,3 +67,16 @@ drawing-chart-gap = gap to the next
 drawing-chart-height = height above the base of the mould
 drawing-chart-made = as shaped
 drawing-chart-ideal = ideal
+
+drawing-chart = Chart of the weaving from { $side }, { $scale }
+drawing-chart-description = The weaving of { $title } unrolled and seen from { $side }, { $scale }: { $rows } rows on { $count } staves, row 1 at the bottom, with the places of joins, courses and ears and a key of colours.
+drawing-chart-outside = outside
+drawing-chart-inside = inside
+drawing-chart-true = each row at its true girth, scale 1 : { $scale }
+drawing-chart-grid = as a grid
+drawing-chart-course = course { $number }
+drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, rows { $from } to { $to }
+drawing-chart-join-outside = old strand ends, over this stave
+drawing-chart-join-inside = new strand starts, behind this stave
+drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
+drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.

@@ -2,6 +2,7 @@
 # follow by themselves). Values: $measured, $limit, and those of each check.
 
 weave-count-odd = an odd count
+weave-count-other = another count
 
 finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }.
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
@@ -15,9 +16,9 @@ finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stand
     .why = The staves bridge that distance free, and each bends where it likes.
     .remedy = Make the base larger.
 
-finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Half the depth of the groove is { $limit }.
-    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose.
-    .remedy = Choose a wood that moves less, or cut a deeper groove. Do not glue the feet.
+finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
+    .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose. Do not glue the feet.
+    .remedy = Choose a wood that moves less, or cut a deeper groove.
 
 finding-groove-too-narrow = The groove is { $measured } wide, but { $stock } is { $limit } thick.
     .why = The staves do not go in.
@@ -57,7 +58,7 @@ finding-gap-too-wide = The gap between staves is { $measured } here. It should n
 
 finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
     .why = The outer fibres crack at the bend, where it shows most and matters most.
-    .remedy = Use thinner stock, or thin the staves at the bend.
+    .remedy = Use thinner stock, or a thicker base, which makes the bend rounder; or thin the staves at the bend.
 
 finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
     .why = A stave that ends below the top of the rim is not held by it.
@@ -74,12 +75,52 @@ finding-stave-count-surprising = The basket has { $measured ->
     .why = It may be meant. It may also be a slip in a girth, a width or a gap.
     .remedy = Look again at the count, the girths and the width of the staves.
 
-finding-weave-does-not-lock = One weaver in { $weave } does not lock on { $measured ->
+finding-weave-does-not-lock = { $weave } in one round after another does not lock on { $measured ->
         [one] one stave
        *[other] { $measured } staves
     }: it needs { $limit }.
-    .why = In each round the weaver goes over and under the same staves again. The rows stack instead of crossing, and the wall falls apart.
-    .remedy = Use one stave more or one fewer.
+    .why = As rounds go by, some staves are only ever crossed on one side. The rows stack there instead of crossing, and the wall falls apart.
+    .remedy = Use one of the counts on which it runs.
+
+finding-weave-mend = On this count { $weave } would hold with { $mend }.
+    .why = { $look }
+    .remedy = If you like that look, change the course or the staves.
+
+finding-weave-seam = Each row of { $weave } ends out of step with where it began: { $measured } staves are no multiple of { $limit }.
+    .why = A fault in the weave climbs the wall where rows begin and end: a float too long or too short.
+    .remedy = Use a count that is a multiple, or put up with the line and turn it to the back.
+
+finding-weave-chase-uneven = The weavers of { $weave } do not follow each other evenly on { $measured } staves.
+    .why = Each round one weaver sits wrong against the one below, and the pattern breaks.
+    .remedy = Use a count on which they follow alike.
+
+finding-weave-leans-other-way = On { $measured } staves { $weave } leans to the { $lean }, not to the { $wanted }.
+    .why = In a weave that runs on from row to row, the count alone decides the lean.
+    .remedy = Use a count that leans as you want it, or weave row by row.
+
+finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it makes no diagonal: each row lies opposite to the one below.
+    .why = The count alone decides that. It may be meant: it makes small blocks.
+    .remedy = For a diagonal use another count.
+
+finding-weave-skips-none = On { $measured } staves, an odd count, nothing is skipped: it is plain weave.
+    .why = The spiral of longer floats comes only on an even count.
+    .remedy = Use an even count, or call it plain.
+
+finding-weave-chart-missing = This course is drawn by hand, but its chart ({ $file }) was not read.
+    .why = Without a chart there is nothing to weave.
+    .remedy = Give the chart in the pattern.
+
+finding-weave-start-past-count = This course begins at stave { $measured }, but there are { $limit } staves.
+    .why = It begins further round instead, at a stave you did not choose.
+    .remedy = Begin at a stave there is.
+
+finding-weave-float-staves = The longest float of { $weave } passes { $measured } staves without changing sides. More than { $limit } is loose.
+    .why = A long float catches on things, and the staves under it wander.
+    .remedy = Use a shorter float, or allow it.
+
+finding-weave-float-rows = A stave lies on one side of { $weave } for { $measured } rows. More than { $limit } is loose.
+    .why = Rows slide where nothing crosses them, and the stave bulges out of the wall.
+    .remedy = Use a shorter float, or allow it.
 
 finding-course-empty = This course has no rows: it would end before it begins, at { $from }.
     .why = The pattern asks for something that cannot be woven.
@@ -156,18 +197,18 @@ finding-ear-too-wide = The ears are { $measured } wide on staves { $stave } wide
     .why = A tail wider than { $tail } does not go down beside its stave without pushing the neighbours aside.
     .remedy = Make the ears narrower, or narrow their tails.
 
-finding-handle-fouls-rim = The end of the handle clears the rim by { $measured }. It needs { $limit }.
+finding-handle-fouls-rim = Between the end of the handle and the rim there is { $measured } of room as it swings. It needs { $limit }.
     .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.
     .remedy = Put the rivet hole higher in the ear.
 
-finding-handle-cannot-fold = The handle comes to rest on the rim, { $measured } above level.
-    .why = It rises { $rise }, less than the rim reaches out, so it stands up in the way of a lid, a cloth and the next basket of a nest.
-    .remedy = Give the handle a higher rise, so that it passes outside the rim.
+finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $measured } above level. Up to { $limit } does no harm.
+    .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
+    .remedy = Put the rivet hole higher in the ear.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
     .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.
     .remedy = Place the ears so that they face each other.
 
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
-    .why = There is not enough metal to form a head, and the handle comes off.
-    .remedy = Use a longer rivet.
+    .why = Without enough metal the head is small, and the handle works itself off.
+    .remedy = Use a longer rivet, or thin what it goes through.

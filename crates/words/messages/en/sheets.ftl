@@ -1,1 +1,164 @@
-# Sheets messages.
+# Texts of the sheets: handout, bench card and templates.
+
+sheet-handout = handout
+sheet-bench-card = bench card
+sheet-templates = templates
+sheet-of = of
+sheet-stop-mark = STOP: cannot be woven as written – see findings
+
+# Title block
+
+sheet-summary = { $staves } staves, { $rows } rows, woven over a mould
+sheet-summary-ears = { $staves } staves, { $rows } rows, woven over a mould, with two ears
+sheet-summary-handle = { $staves } staves, { $rows } rows, woven over a mould, with two ears and a swing handle
+sheet-fact-across = across rim
+sheet-fact-height = height
+sheet-fact-base = base
+sheet-fact-holds = holds
+sheet-fact-staves = staves
+sheet-fact-weaving = weaving
+sheet-fact-time = time
+sheet-base-size = { $diameter } across, { $thickness } thick, { $wood }
+sheet-capacity-quarts = { $quarts } qt ({ $litres } l)
+sheet-capacity-litres = { $litres } l ({ $quarts } qt)
+sheet-staves-of = { $count } of { $stock }
+sheet-time-in-all = { $work } of work, { $wait } of waiting
+
+# Headings of the handout
+
+sheet-findings = What to know before you begin
+sheet-materials = Materials and cut list
+sheet-supplies = In all
+sheet-tools = Tools
+sheet-preparation = Preparation
+sheet-steps = Making
+sheet-drawings = Drawings
+sheet-weaving = Weaving
+sheet-joins = Joins
+sheet-checkpoints = Checkpoints
+sheet-choices = What was chosen, and why
+sheet-candidates = Staves used, and the next best
+sheet-record = Record of this making
+
+# Materials
+
+sheet-piece = Piece
+sheet-material = Material
+sheet-number = Number
+sheet-length-each = Length
+sheet-shape = Width and shape
+sheet-spare = spare
+sheet-width = { $width } wide
+sheet-all-pieces = All pieces, spares included
+sheet-sold = Sold as
+sheet-sold-by = { $unit }
+sheet-sold-by-length = { $unit } of { $length }
+sheet-pieces = { $count ->
+    [one] 1 piece
+   *[other] { $count } pieces
+}
+sheet-range = { $from } to { $to }
+
+# Preparation
+
+sheet-soaking-note = Soak in warm water just before use. Take out what is supple; what lies too long turns grey and frays.
+sheet-soak = Soak for
+sheet-soak-for = Pieces
+sheet-preparation-taper = Shape the staves before soaking. The stave template and the taper drawing give the true width at each place.
+
+# Steps
+
+sheet-times-note = Times are for one basket and an unhurried pair of hands. Where a caution stands, the rules of the place and the judgement of the teacher or maker go before this sheet.
+sheet-caution = Take care.
+sheet-time-soak = soak { $time }
+sheet-time-work = work { $time }
+sheet-time-wait = then wait { $time }
+
+# Weaving
+
+sheet-course = Course
+sheet-weave = Weave
+sheet-weaver = Weaver
+sheet-rows = Rows
+sheet-height-each = Height a row
+sheet-lay-out = Lay out
+sheet-strands = Strands
+sheet-packing-note = When the weaving is dry, pack it down: about { $gap } opens at the top. Have enough weaver at hand for { $rows ->
+    [one] 1 more row
+   *[other] { $rows } more rows
+}.
+sheet-joins-note = Cut the spent strand where it lies over the first stave named. Start the new one behind the second and let it run over the old one, so that neither end shows. Staves are numbered from the first ear, or from the stave you mark.
+sheet-row = Row
+sheet-cut-over = Cut over stave
+sheet-start-behind = Start behind stave
+sheet-checkpoints-note = When the top of this row stands higher or lower than this, pack more or less firmly.
+sheet-height-at-top = Its top above the mould’s foot
+sheet-used-so-far = Weaver used by then
+
+# Choices
+
+sheet-choices-note = The pattern leaves these open. Write the key with your own value into the pattern to fix it.
+sheet-key = Key
+sheet-chosen = Chosen
+sheet-reason = Reason
+sheet-staves = Staves
+sheet-gap-rim = Gap at rim
+sheet-gap-range = Gaps on the way up
+
+# Record
+
+sheet-record-note = Fill this in while you work. What it really took makes the next basket’s figures better.
+sheet-what = What
+sheet-planned = Planned
+sheet-made = As made
+sheet-record-who = Made by
+sheet-record-days = Begun, finished
+sheet-record-staves = Staves
+sheet-record-gap = Gap at the rim
+sheet-record-rows = Rows woven
+sheet-record-weaver = Weaver used
+sheet-record-height = Height of the weaving, wet
+sheet-record-rows-added = Rows added when dry
+sheet-record-outer = Outer hoop, cut
+sheet-record-inner = Inner hoop, cut
+sheet-record-lashing = Lashing used
+sheet-record-time = Time at work
+sheet-notes = Notes
+
+# Bench card
+
+sheet-card-staves = Staves
+sheet-card-stave-length = Cut each stave
+sheet-card-taper = foot { $from }, full { $to }
+sheet-card-gap = Gap at the rim
+sheet-card-gap-note = between staves
+sheet-card-rows = Rows
+sheet-card-rows-to-add = + { $rows } when dry
+sheet-card-top = Weave up to
+sheet-card-top-note = above the mould’s foot
+sheet-card-outer = Outer hoop
+sheet-card-inner = Inner hoop
+sheet-card-scarf = scarf: staves { $from }–{ $to }
+sheet-card-pins = Pins
+sheet-card-spares = + { $count } spare
+sheet-card-lashing = Lashing
+sheet-card-strands = { $count ->
+    [one] in 1 strand
+   *[other] in { $count } strands
+}
+sheet-card-ears = Ears at staves
+sheet-card-ears-note = { $placing }
+sheet-card-handle = Handle
+sheet-card-drill = drill { $drill }
+sheet-card-course = rows { $rows } · { $length }
+sheet-card-joins = Joins: row, cut over stave → start behind stave
+sheet-card-more-joins = More joins: see the handout.
+
+# Templates
+
+sheet-print-full-size = Print at 100 % (actual size, no fitting to the page).
+sheet-measure-first = Measure the bars below before you cut.
+sheet-templates-note = All pieces are drawn at true size. Measure the bars at the foot of the page with a rule. If one is off, print again at the scale given there.
+sheet-bar-measures = If the 100 mm bar measures
+sheet-print-at = print at
+sheet-tiled = In { $parts } parts: lay them over each other so that the crosses meet, letter on letter.

@@ -30,11 +30,15 @@ step-staves-text-band = Bend all staves up along the mould, upright and evenly s
 ## Weaving
 
 step-first = Weave the first rows
-step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and go over one, under one.
+step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
 step-first-text-weave = Weave { $rows ->
         [one] one row
        *[other] { $rows } rows
     } tight against the base. After one round the weaver goes over where it went under. If it does not, a stave was missed: go back.
+step-first-text-weave-other = Weave { $rows ->
+        [one] one row
+       *[other] { $rows } rows
+    } tight against the base. Compare each round with the chart before you go on: a stave missed shows at once, and only then is it quick to mend.
 step-first-text-check = Keep the staves upright and even. The gap between them at the rim will be { $gap }; the spacing strip shows where each one belongs.
 
 step-half = Weave to half the height
@@ -44,12 +48,12 @@ step-rest = Weave to the rim
 step-rest-text-weave = Weave on to row { $rows }, { $height } up the mould. Check with the spacing strip for the rim from time to time.
 step-rest-text-stop = Whenever work stops, wet the staves again and put the band back on, or they wander while they dry.
 
-step-course-text-change = With row { $row } course { $course } begins: change to { $weaver }.
+step-course-text-change = With row { $row } course { $course } begins: { $weave } in { $weaver }.
 step-joins-text-where = { $joins ->
         [one] A strand runs out once, about at (row/stave) { $places }.
        *[other] Strands run out { $joins } times, about at (row/stave) { $places }.
     }
-step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one behind the fourth stave back and let it run over the old one, so that neither end shows.
+step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one where the weaver dips behind a stave, the fourth back or one beyond, and let it run over the old one, so that neither end shows.
 
 step-dry = Let it dry, pack it, fill up
 step-dry-text-wait = Leave the basket on the mould, banded, until it is dry through: usually one to three days.
@@ -126,7 +130,8 @@ step-handle-text-on-rim = Let down, the handle rests on the rim.
 step-off = Take it off the mould, plug and sand
 step-off-text-lift = Take out the screw and lift the basket off, turning it a little to and fro. Never pull by the handle.
 step-off-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
-step-off-text-sand = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
+step-off-text-sand = Cut the plug flush. Sand the base and the rim with the grain. Trim hairs.
+step-off-text-sand-handle = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
 
 step-finish = Finish and check
 step-finish-text-none = The basket is left bare. Brush the dust off.
@@ -185,3 +190,18 @@ caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, n
 caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
 caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
 caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
+
+# The weaving told row by row.
+weave-row-over = From stave { $stave }: over { $first }, then under { $under }, over { $over } and so on.
+weave-row-under = From stave { $stave }: under { $first }, then over { $over }, under { $under } and so on.
+weave-row-twined = { $weavers } weavers begin behind neighbouring staves, the first at stave { $stave }. In turn take the one furthest behind: in front of { $over }, behind one.
+weave-row-twined-on = Go on in the same turn: in front of { $over }, behind one.
+weave-row-twined-step-up = At stave { $stave } let each of the { $weavers } weavers step up in turn, the foremost first. Then go on: in front of { $over }, behind one.
+weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.
+weave-row-drawn-under = From stave { $stave }, under first and then over and under in turn: { $runs }.
+weave-row-skip = Over one, under one; the stave that is skipped this round is { $stave }: pass it on the same side as the one before.
+weave-row-begin = Begin at stave { $stave }.
+weave-row-weaver = Weaver { $weaver }: { $material }, { $colour }.
+weave-row-colour = The row begins in { $colour }.
+weave-row-doubled = Lay the weaver double.
+weave-row-end = End the row where it began, four staves over its beginning.

@@ -56,6 +56,33 @@ stage-handled = Handle on
 stage-finished = Finished
 
 weave-plain = plain weave
+weave-twill = twill
+weave-reversed-twill = reversed twill
+weave-chase = chased plain weave
+weave-chase-twill = chased twill
+weave-slew = slewing
+weave-pairing = pairing
+weave-wale-3 = three-rod wale
+weave-wale-4 = four-rod wale
+weave-wale-5 = five-rod wale
+weave-skip-one = plain weave that skips one a round
+weave-drawn = weave drawn by hand
+
+lean-left = left
+lean-right = right
+
+weave-mend-second-weaver = a second weaver that chases the first
+weave-mend-step-up = a step up at the end of each round
+weave-mend-start-stop = each row begun and ended by itself
+weave-mend-skip-one = one stave skipped a round
+weave-mend-split-stave = one stave split in two
+weave-mend-half-stave = a half stave put in
+weave-mend-look-second-weaver = Rows of the two weavers alternate. In two colours that shows; in one it looks like one weaver. Two ends show at the top.
+weave-mend-look-step-up = A slanting line climbs the wall where each round steps up.
+weave-mend-look-start-stop = Rows lie level, without a spiral. A line of overlaps climbs the wall unless beginnings are spread round.
+weave-mend-look-skip-one = The weaver goes over two once a round, and these longer floats climb in a spiral.
+weave-mend-look-split-stave = From the split up two narrow staves stand close together. Few will see it in a narrow stave.
+weave-mend-look-half-stave = One narrow stave more stands between the others, and they move a little closer.
 
 ear-material-brass = sheet brass
 ear-material-oak = oak

@@ -1,0 +1,90 @@
+//! What the colours of a woven course make, with its measures on the mould.
+
+use serde::Serialize;
+
+use crate::measure::Angle;
+use crate::pattern::Lean;
+use crate::weave::fabric::Passing;
+use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
+use crate::weave::{Course, Face, Weave};
+
+/// What is seen of a course.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct CourseLook {
+    /// The look and its slope in staves a row.
+    pub sighting: Sighting,
+    /// One or two twined rows in which colours alternate like the links of a chain.
+    pub chain: bool,
+    /// To which side a spiral climbs, seen from this face on a basket that stands on its base.
+    pub lean: Option<Lean>,
+    /// How often a line of a spiral goes round from the first row to the last; zero for other looks.
+    pub turns: f64,
+    /// How steeply a spiral climbs; none for other looks.
+    #[serde(rename = "climb_deg")]
+    pub climb: Option<Angle>,
+}
+
+impl Weave {
+    /// What is seen of a course from one face.
+    ///
+    /// Staves that show count as a colour of their own, but rings of one colour are rings whatever the
+    /// staves between them.
+    pub fn look(&self, course: &Course, face: Face) -> CourseLook {
+        let proportion = self.proportion(course);
+        let rows = course.rows.min(ROWS_READ);
+        let count = course.fabric.count.max(1);
+        let mut colours: Vec<[u8; 3]> = Vec::new();
+        let mut number = |rgb: [u8; 3]| {
+            let known = colours.iter().position(|other| *other == rgb);
+            known.unwrap_or_else(|| {
+                colours.push(rgb);
+                colours.len() - 1
+            }) as u8
+        };
+        let all = Sights::of(rows, count, |row, stave| {
+            let seen = course.seen(row, stave, face);
+            number(seen.map_or(self.stave_colour(stave + 1).rgb, |seen| seen.colour.rgb))
+        });
+        let sighting = if Self::has_rings(course, face) {
+            Sighting { look: Look::Bands, slope: 0.0, repeat: Some(1) }
+        } else {
+            all.read(proportion)
+        };
+        let spiral = sighting.look == Look::Spiral;
+        let lean = sighting.lean().map(|lean| if face == Face::Inside { lean.other() } else { lean });
+        CourseLook {
+            sighting,
+            chain: course.rows <= 2
+                && matches!(course.fabric.passing, Passing::Twined { .. })
+                && sighting.repeat == Some(2),
+            lean,
+            turns: if spiral { sighting.turns(count, course.rows.saturating_sub(1)) } else { 0.0 },
+            climb: spiral
+                .then(|| Angle::degrees((1.0 / (sighting.slope.abs() * proportion)).atan().to_degrees())),
+        }
+    }
+
+    /// Whether the weavers alone make rings of one colour each, two rows wide and wider. Single rows
+    /// are seen as the dots that they leave between the staves.
+    fn has_rings(course: &Course, face: Face) -> bool {
+        let ring = |row: u32| -> Option<[u8; 3]> {
+            let mut seen = (0..course.fabric.count).filter_map(|stave| course.seen(row, stave, face));
+            let first = seen.next()?.colour.rgb;
+            seen.all(|seen| seen.colour.rgb == first).then_some(first)
+        };
+        let Some(rings) = (0..course.rows).map(ring).collect::<Option<Vec<_>>>() else { return false };
+        let runs: Vec<usize> = rings.chunk_by(|a, b| a == b).map(<[_]>::len).collect();
+        // The last ring may be cut off by the course's end.
+        runs.len() > 1 && runs.iter().rev().skip(1).all(|&rows| rows > 1)
+    }
+
+    /// How many rows wide a stave with its gap is, in the middle of a course.
+    fn proportion(&self, course: &Course) -> f64 {
+        let middle = (course.first_row + course.rows / 2).saturating_sub(1) as usize;
+        let Some(row) = self.each_row.get(middle) else { return USUAL_PROPORTION };
+        let weavers = course.weavers.iter().filter(|weaver| weaver.lies_in(course.rows / 2)).count().max(1);
+        let across = row.length / (weavers as f64 * f64::from(course.fabric.count.max(1)));
+        let proportion = across / row.pitch;
+        if proportion.is_finite() && proportion > 0.0 { proportion } else { USUAL_PROPORTION }
+    }
+}

@@ -1,0 +1,132 @@
+//! Pins, ears and handle.
+
+use basket::findings::Grade::{Care, Note, Stop};
+
+use crate::draft::{basket, both_sides, pattern};
+
+fn like(name: &str, key: &str, value: &str) -> String {
+    format!("{{ like = \"{name}\", {key} = {value} }}")
+}
+
+#[test]
+fn pin_too_short() {
+    let pins = basket(&pattern(&[])).pins;
+    let name = pins.stock.name.clone();
+    let pin = |mm: f64| like(&name, "length", &format!("\"{mm:.2} mm\""));
+    let (care, stop) = (pin(pins.length_needed.to_mm() - 0.1), pin(pins.stack.to_mm() - 0.1));
+    let within = pin(pins.length_needed.to_mm() + 0.1);
+    let stock = ("pins.stock", "\"mine\"");
+    both_sides(
+        "pin-too-short",
+        Care,
+        &[("materials.mine", &care), stock],
+        &[("materials.mine", &within), stock],
+    );
+    both_sides(
+        "pin-too-short",
+        Stop,
+        &[("materials.mine", &stop), stock],
+        &[("materials.mine", &within), stock],
+    );
+}
+
+/// A third of 1/4 in is 2.12 mm.
+#[test]
+fn pin_splits_stave() {
+    let pin = |mm: &str| like("brass pin 18 x 5/8 in", "diameter", &format!("\"{mm} mm\""));
+    let (beyond, within) = (pin("2.2"), pin("2.1"));
+    let stock = ("pins.stock", "\"mine\"");
+    both_sides(
+        "pin-splits-stave",
+        Care,
+        &[("materials.mine", &beyond), stock],
+        &[("materials.mine", &within), stock],
+    );
+}
+
+/// With a wide gap an ear in the middle of it, narrower than the gap, has no stave behind it.
+#[test]
+fn pin_misses_stave() {
+    let few = ("staves.count", "49");
+    let gap = ("ears.placing", "\"stave-and-gap\"");
+    both_sides(
+        "pin-misses-stave",
+        Care,
+        &[few, gap, ("ears.width", "\"1/4 in\"")],
+        &[few, gap, ("ears.width", "\"3/4 in\"")],
+    );
+}
+
+/// On staves, an odd count is off by half a pitch: 638 mm / 79 / 2 = 4 mm, above 1/8 in; shared, not
+/// at all.
+#[test]
+fn ears_off_opposite() {
+    both_sides(
+        "ears-off-opposite",
+        Care,
+        &[("ears.placing", "\"on-staves\"")],
+        &[("ears.placing", "\"shared\"")],
+    );
+    both_sides(
+        "ears-off-opposite",
+        Care,
+        &[("ears.placing", "\"on-staves\""), ("staves.count", "79")],
+        &[("ears.placing", "\"on-staves\""), ("staves.count", "107")],
+    );
+}
+
+/// Stave 1/4 in and two gaps of about 1/16 in make 3/8 in; three staves and two gaps 7/8 in.
+#[test]
+fn ear_too_wide() {
+    both_sides("ear-too-wide", Note, &[("ears.width", "\"1/2 in\"")], &[("ears.width", "\"5/16 in\"")]);
+    both_sides("ear-too-wide", Care, &[("ears.width", "\"1 in\"")], &[("ears.width", "\"5/16 in\"")]);
+}
+
+#[test]
+fn handle_fouls_rim() {
+    let handle = basket(&pattern(&[])).handle.expect("the basket has a handle");
+    let free = handle.pivot_height - handle.swing_clearance;
+    let hole = |more: f64| format!("\"{:.2} mm\"", free.to_mm() + more);
+    let (stop, care, within) = (hole(-0.2), hole(0.6), hole(0.85));
+    both_sides("handle-fouls-rim", Stop, &[("ears.hole", &stop)], &[("ears.hole", &within)]);
+    both_sides("handle-fouls-rim", Care, &[("ears.hole", &care)], &[("ears.hole", &within)]);
+}
+
+/// A wide handle on a low pivot comes to rest above level.
+#[test]
+fn handle_cannot_fold() {
+    let wide = ("handle.width", "\"2 in\"");
+    both_sides(
+        "handle-cannot-fold",
+        Care,
+        &[wide, ("ears.hole", "\"1/4 in\"")],
+        &[wide, ("ears.hole", "\"1 in\"")],
+    );
+}
+
+/// On staves, half a pitch on 31 staves leans a handle visibly, on 79 hardly.
+#[test]
+fn handle_uneven() {
+    let placing = ("ears.placing", "\"on-staves\"");
+    both_sides("handle-uneven", Care, &[placing, ("staves.count", "31")], &[placing, ("staves.count", "79")]);
+}
+
+#[test]
+fn rivet_too_short() {
+    let handle = basket(&pattern(&[])).handle.expect("the basket has a handle");
+    let (grip, needed, width) =
+        (handle.grip.to_mm(), handle.rivet_length.to_mm(), handle.rivet.width.to_mm());
+    let name = handle.rivet.name.clone();
+    let rivet = |mm: f64| like(&name, "length", &format!("\"{mm:.2} mm\""));
+    let stock = ("handle.rivet", "\"mine\"");
+    let within = rivet(needed + 0.1);
+    for (grade, length) in [(Stop, grip - 0.1), (Care, grip + width - 0.1), (Note, needed - 0.1)] {
+        let beyond = rivet(length);
+        both_sides(
+            "rivet-too-short",
+            grade,
+            &[("materials.mine", &beyond), stock],
+            &[("materials.mine", &within), stock],
+        );
+    }
+}

@@ -1,0 +1,141 @@
+//! What is found about a course on its count, on both sides of each limit; every remedy is written into
+//! the pattern and has to mend it.
+
+#[path = "findings/draft.rs"]
+mod draft;
+
+use basket::findings::Grade::{Care, Note, Stop};
+use draft::{basket, beyond_limit, both_sides, found, pattern};
+
+const WEAVE: &str = "weave.courses[2].weave";
+
+/// Over two, under two on a multiple of four stacks.
+#[test]
+fn a_twill_that_stacks() {
+    let finding = both_sides(
+        "weave-does-not-lock",
+        Stop,
+        &[("weave.courses[1].weave", "\"pairing\""), (WEAVE, "\"twill 2/2\""), ("staves.count", "76")],
+        &[("weave.courses[1].weave", "\"pairing\""), (WEAVE, "\"twill 2/2\""), ("staves.count", "77")],
+    );
+    assert_eq!(finding.remedies.len(), 2);
+}
+
+/// Every course that fails is named, and no count is proposed on which the other course would fail.
+#[test]
+fn counts_that_suit_all_courses() {
+    let table = pattern(&[(WEAVE, "\"twill 2/2\""), ("staves.count", "76")]);
+    let findings = found(&basket(&table), "weave-does-not-lock");
+    assert_eq!(findings.len(), 2);
+    for remedy in findings.iter().flat_map(|finding| &finding.remedies) {
+        assert!(["75", "77"].contains(&remedy.value.as_str()), "{remedy:?}");
+    }
+}
+
+/// An even count can be woven with a second weaver, by skipping one, row by row, with a step up, or
+/// with one stave made two (Anna A. Gill, *Practical Basketry*, 1916, and others; common practice).
+#[test]
+fn mends_on_an_even_count() {
+    let table = pattern(&[("staves.count", "78")]);
+    let findings = found(&basket(&table), "weave-mend");
+    let changes: Vec<String> = findings
+        .iter()
+        .flat_map(|finding| &finding.remedies)
+        .map(|remedy| format!("{} = {}", remedy.key, remedy.value))
+        .collect();
+    assert_eq!(
+        changes,
+        [
+            "weave.courses[1].weave = \"chase\"",
+            "weave.courses[1].step-up = true",
+            "weave.courses[1].way = \"row by row\"",
+            "weave.courses[1].weave = \"skip one\"",
+            "staves.count = 79",
+            "staves.count = 79",
+        ]
+    );
+    for finding in &findings {
+        let mut mended = table.clone();
+        let remedy = &finding.remedies[0];
+        draft::set(&mut mended, &remedy.key, &remedy.value);
+        let left = found(&basket(&mended), "weave-does-not-lock");
+        assert!(left.iter().all(|left| left.place.number != Some(1)), "{remedy:?}");
+    }
+    assert_eq!(found(&basket(&pattern(&[])), "weave-mend"), []);
+}
+
+/// Rows that begin anew alternate evenly only where the repeat divides the count.
+#[test]
+fn a_seam() {
+    let level = ("weave.courses[2].way", "\"row by row\"");
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    both_sides(
+        "weave-seam",
+        Care,
+        &[first, level, ("staves.count", "77")],
+        &[first, level, ("staves.count", "78")],
+    );
+}
+
+#[test]
+fn a_drawing_that_does_not_go_into_the_count() {
+    let chart = ("weave.courses[2].chart", "[\"X..\", \".X.\", \"..X\"]");
+    let drawn = [(WEAVE, "\"drawn\""), chart];
+    let on = |count| [drawn[0], drawn[1], ("staves.count", count)];
+    both_sides("weave-seam", Care, &on("77"), &on("75"));
+}
+
+/// Two weavers in over two, under two follow alike only on even counts.
+#[test]
+fn an_uneven_chase() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let chase = (WEAVE, "\"chase twill 2/2\"");
+    let on = |count| [first, chase, ("staves.count", count)];
+    both_sides("weave-chase-uneven", Care, &on("77"), &on("78"));
+}
+
+/// Over two, under two leans one way on one more than a multiple of four, the other way on one fewer.
+#[test]
+fn the_count_decides_the_lean() {
+    let twill = [(WEAVE, "\"twill 2/2\""), ("weave.courses[2].lean", "\"left\"")];
+    let on = |count| [twill[0], twill[1], ("staves.count", count)];
+    both_sides("weave-leans-other-way", Care, &on("77"), &on("75"));
+}
+
+#[test]
+fn a_twill_without_a_diagonal() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let on = |count| [first, (WEAVE, "\"twill 2/2\""), ("staves.count", count)];
+    both_sides("weave-no-diagonal", Note, &on("78"), &on("77"));
+}
+
+#[test]
+fn skipping_none() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let on = |count| [first, (WEAVE, "\"skip one\""), ("staves.count", count)];
+    both_sides("weave-skips-none", Note, &on("77"), &on("78"));
+}
+
+#[test]
+fn a_chart_that_was_not_read() {
+    beyond_limit(
+        "weave-chart-missing",
+        Stop,
+        &[(WEAVE, "\"drawn\""), ("weave.courses[2].chart-file", "\"waves.csv\""), ("staves.count", "78")],
+    );
+}
+
+#[test]
+fn a_start_where_no_stave_is() {
+    let on = |start| [("staves.count", "77"), ("weave.courses[2].start", start)];
+    both_sides("weave-start-past-count", Care, &on("78"), &on("77"));
+}
+
+#[test]
+fn long_floats() {
+    let on = |weave| [(WEAVE, weave), ("staves.count", "77")];
+    both_sides("weave-float-staves", Care, &on("\"twill 5/1\""), &on("\"twill 4/1\""));
+    both_sides("weave-float-rows", Care, &on("\"twill 5/1\""), &on("\"twill 4/1\""));
+    let allowed = pattern(&[(WEAVE, "\"twill 5/1\""), ("staves.count", "77"), ("weave.float-staves", "5")]);
+    assert_eq!(found(&basket(&allowed), "weave-float-staves"), []);
+}

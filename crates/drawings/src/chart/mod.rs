@@ -1,0 +1,75 @@
+//! The weaving unrolled: every crossing of a row and a stave, from outside or inside, at true proportion
+//! or as a grid.
+//!
+//! A chart stands as the basket does, base down. On the mould, base up, staves are numbered to the right
+//! round the outside; so on a chart of the outside numbers rise to the left, on one of the inside to the
+//! right.
+
+mod cells;
+mod key;
+mod marks;
+mod palette;
+mod plane;
+
+use basket::Basket;
+use basket::message::Value;
+use basket::weave::Face;
+use words::Words;
+
+use crate::drawing::Drawing;
+use palette::Palette;
+use plane::Plane;
+
+/// Longest side of the weaving on paper, in mm.
+const WIDTH: f64 = 180.0;
+/// Most height of the weaving on paper, in mm.
+const HEIGHT: f64 = 200.0;
+/// More staves or rows than this are not drawn.
+const MOST: u32 = 1000;
+
+/// How a chart is laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChartKind {
+    /// Each row at its true girth and height, each stave at its true width, to one scale.
+    True,
+    /// Every crossing the same square.
+    Grid,
+}
+
+/// The weaving of a basket as a chart, at most 180 mm wide and 200 mm high without its numbers and key.
+pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Drawing {
+    let plane = Plane::of(basket, face, kind);
+    let palette = Palette::of(&basket.weave);
+    let mut drawing = begin(basket, words, face, &plane);
+    cells::staves(&mut drawing, &plane, &palette);
+    cells::weaving(&mut drawing, &plane, &palette);
+    marks::rows(&mut drawing, &plane);
+    marks::staves(&mut drawing, &plane);
+    marks::courses(&mut drawing, &plane, words);
+    marks::joins(&mut drawing, &plane);
+    marks::ears(&mut drawing, &plane, words);
+    key::write(&mut drawing, &plane, &palette, words);
+    drawing.fitted(1.5)
+}
+
+fn begin(basket: &Basket, words: &Words, face: Face, plane: &Plane<'_>) -> Drawing {
+    let (name, side) = match face {
+        Face::Outside => ("chart-outside", "drawing-chart-outside"),
+        Face::Inside => ("chart-inside", "drawing-chart-inside"),
+    };
+    let scale = match plane.kind {
+        ChartKind::True => {
+            words.with("drawing-chart-true", &[("scale", Value::Number(1.0 / plane.scale, 1))])
+        }
+        ChartKind::Grid => words.term("drawing-chart-grid"),
+    };
+    let args = [
+        ("title", Value::Name(basket.title.clone())),
+        ("side", Value::Name(words.term(side))),
+        ("scale", Value::Name(scale)),
+        ("count", basket.staves.count.into()),
+        ("rows", basket.weave.rows.into()),
+    ];
+    let name = if plane.kind == ChartKind::Grid { format!("{name}-grid") } else { name.to_owned() };
+    Drawing::new(name, words.with("drawing-chart", &args), words.with("drawing-chart-description", &args))
+}

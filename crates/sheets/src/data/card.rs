@@ -1,0 +1,102 @@
+//! The bench card: the numbers needed with wet hands.
+
+use basket::weave::Course;
+use basket::{Basket, Length};
+use serde::Serialize;
+
+use super::weaving;
+use crate::scribe::{Scribe, name};
+
+#[derive(Serialize)]
+pub(crate) struct Card {
+    lines: Vec<CardLine>,
+    courses: Vec<CardCourse>,
+}
+
+#[derive(Serialize)]
+struct CardLine {
+    name: String,
+    value: String,
+    note: String,
+}
+
+#[derive(Serialize)]
+struct CardCourse {
+    name: String,
+    note: String,
+    first_row: u32,
+    rows: u32,
+    joins: Vec<u32>,
+}
+
+pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
+    Card {
+        lines: lines(basket, scribe),
+        courses: basket.weave.courses.iter().map(|course| tally(course, scribe)).collect(),
+    }
+}
+
+fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
+    let line = |id: &str, value: String, note: String| CardLine { name: scribe.label(id), value, note };
+    let own = |length: Length| length_of(length, scribe);
+    let (staves, rim, pins) = (&basket.staves, &basket.rim, &basket.pins);
+    let taper =
+        [("from", name(scribe.words.fine(staves.taper.foot))), ("to", name(scribe.words.fine(staves.width)))];
+    let mut lines = vec![
+        line("card-staves", staves.count.to_string(), spare(staves.spares, scribe)),
+        line("card-stave-length", own(staves.length), scribe.text("card-taper", &taper)),
+        line("card-gap", scribe.words.fine(staves.gap_rim), scribe.label("card-gap-note")),
+        line("card-rows", basket.weave.rows.to_string(), rows_to_add(basket, scribe)),
+        line("card-top", own(basket.weave.top_height), scribe.label("card-top-note")),
+        line("card-outer", own(rim.outer.cut), scarf(rim.outer.scarf, scribe)),
+        line("card-inner", own(rim.inner.cut), scarf(rim.inner.scarf, scribe)),
+        line("card-pins", pins.count.to_string(), spare(pins.spares, scribe)),
+        line("card-lashing", own(basket.lashing.length), strands(basket.lashing.strands, scribe)),
+    ];
+    if let Some(ears) = &basket.ears {
+        let [first, second] = ears.each.map(|ear| ear.stave);
+        let note = scribe.text("card-ears-note", &[("placing", name(scribe.words.name(ears.placing)))]);
+        lines.push(line("card-ears", format!("{first} · {second}"), note));
+    }
+    if let Some(handle) = &basket.handle {
+        let note = scribe.text("card-drill", &[("drill", name(scribe.words.fine(handle.drill)))]);
+        lines.push(line("card-handle", own(handle.cut), note));
+    }
+    lines
+}
+
+fn length_of(length: Length, scribe: &Scribe<'_>) -> String {
+    scribe.lines(length).into_iter().next().unwrap_or_default()
+}
+
+fn spare(count: u32, scribe: &Scribe<'_>) -> String {
+    if count == 0 { String::new() } else { scribe.text("card-spares", &[("count", count.into())]) }
+}
+
+fn strands(count: u32, scribe: &Scribe<'_>) -> String {
+    scribe.text("card-strands", &[("count", count.into())])
+}
+
+fn rows_to_add(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let rows = basket.weave.rows_to_add;
+    if rows == 0 { String::new() } else { scribe.text("card-rows-to-add", &[("rows", rows.into())]) }
+}
+
+fn scarf(scarf: basket::rim::Scarf, scribe: &Scribe<'_>) -> String {
+    scribe.text("card-scarf", &[("from", scarf.from_stave.into()), ("to", scarf.to_stave.into())])
+}
+
+fn tally(course: &Course, scribe: &Scribe<'_>) -> CardCourse {
+    let note = [
+        ("rows", name(weaving::rows(course))),
+        ("count", course.rows.into()),
+        ("length", name(length_of(course.cut, scribe))),
+    ];
+    CardCourse {
+        name: course.weaver.name.clone(),
+        note: scribe.text("card-course", &note),
+        first_row: course.first_row,
+        rows: course.rows,
+        joins: course.joins.iter().map(|join| join.row).collect(),
+    }
+}

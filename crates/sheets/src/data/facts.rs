@@ -1,0 +1,73 @@
+//! The size of the basket at a glance.
+
+use basket::message::Value;
+use basket::{Basket, Length};
+
+use super::Fact;
+use crate::scribe::{Scribe, name};
+
+const LITRES_PER_QUART: f64 = 0.946_352_946;
+
+pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let id = match (&basket.ears, &basket.handle) {
+        (_, Some(_)) => "summary-handle",
+        (Some(_), None) => "summary-ears",
+        (None, None) => "summary",
+    };
+    scribe.text(id, &[("staves", basket.staves.count.into()), ("rows", basket.weave.rows.into())])
+}
+
+pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
+    let fact = |id, value| Fact { name: scribe.label(id), value };
+    vec![
+        fact("fact-across", scribe.words.both(across(basket))),
+        fact("fact-height", scribe.words.both(height(basket))),
+        fact("fact-base", base(basket, scribe)),
+        fact("fact-holds", holds(basket, scribe)),
+        fact("fact-staves", staves(basket, scribe)),
+        fact("fact-weaving", scribe.words.run(basket.weave.length)),
+        fact("fact-time", time(basket, scribe)),
+    ]
+}
+
+/// Width over the outer hoop.
+fn across(basket: &Basket) -> Length {
+    2.0 * basket.rim.outer_radius(&basket.staves)
+}
+
+/// From the table to the top of the rim.
+fn height(basket: &Basket) -> Length {
+    let rim = &basket.rim;
+    basket.mould.profile.at(rim.along + rim.height).height + basket.base.thickness
+}
+
+fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let base = &basket.base;
+    let args = [
+        ("diameter", name(scribe.words.both(base.diameter))),
+        ("thickness", name(scribe.words.both(base.thickness))),
+        ("wood", name(&*base.wood.name)),
+    ];
+    scribe.text("base-size", &args)
+}
+
+fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let litres = basket.mould.capacity_litres;
+    let quarts = litres / LITRES_PER_QUART;
+    let id = match scribe.words.units() {
+        basket::pattern::Units::Inches => "capacity-quarts",
+        basket::pattern::Units::Millimetres => "capacity-litres",
+    };
+    scribe.text(id, &[("litres", Value::Number(litres, 1)), ("quarts", Value::Number(quarts, 1))])
+}
+
+fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let staves = &basket.staves;
+    scribe.text("staves-of", &[("count", staves.count.into()), ("stock", name(&*staves.stock.name))])
+}
+
+fn time(basket: &Basket, scribe: &Scribe<'_>) -> String {
+    let work: f64 = basket.steps.iter().map(|step| step.work_minutes).sum();
+    let wait: f64 = basket.steps.iter().map(|step| step.wait_minutes).sum();
+    scribe.text("time-in-all", &[("work", Value::Minutes(work)), ("wait", Value::Minutes(wait))])
+}

@@ -1,0 +1,26 @@
+//! What the maker notes while making: the plan beside an empty place.
+
+use basket::Basket;
+use basket::message::Value;
+
+use super::Fact;
+use crate::scribe::Scribe;
+
+pub(crate) fn record(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
+    let line = |id, value| Fact { name: scribe.label(id), value };
+    let work: f64 = basket.steps.iter().map(|step| step.work_minutes).sum();
+    vec![
+        line("record-who", String::new()),
+        line("record-days", String::new()),
+        line("record-staves", basket.staves.count.to_string()),
+        line("record-gap", scribe.fine(basket.staves.gap_rim)),
+        line("record-rows", basket.weave.rows.to_string()),
+        line("record-weaver", scribe.words.run(basket.weave.length)),
+        line("record-height", scribe.words.both(basket.weave.top_height)),
+        line("record-rows-added", basket.weave.rows_to_add.to_string()),
+        line("record-outer", scribe.line(basket.rim.outer.cut)),
+        line("record-inner", scribe.line(basket.rim.inner.cut)),
+        line("record-lashing", scribe.line(basket.lashing.length)),
+        line("record-time", scribe.words.value(&Value::Minutes(work))),
+    ]
+}

@@ -1,0 +1,104 @@
+//! The drawings on the sheets, and the pieces to be printed at true size.
+
+use basket::weave::Face;
+use basket::{Basket, Length};
+use drawings::{At, ChartKind, Drawing};
+use serde::Serialize;
+use words::Words;
+
+use crate::paper::Paper;
+use crate::scribe::Scribe;
+
+/// Width that neighbouring tiles share.
+const OVERLAP: Length = Length::mm(15.0);
+/// Height that a piece leaves free on its page for its heading and note.
+const HEADING: Length = Length::mm(24.0);
+
+/// A drawing as a template sees it.
+#[derive(Serialize)]
+pub(crate) struct Figure {
+    pub(crate) name: String,
+    pub(crate) file: String,
+    width_mm: f64,
+    height_mm: f64,
+    alt: String,
+    caption: String,
+    #[serde(skip)]
+    pub(crate) svg: String,
+}
+
+impl Figure {
+    fn of(drawing: &Drawing) -> Self {
+        Self {
+            name: drawing.name.clone(),
+            file: format!("{}.svg", drawing.name),
+            width_mm: drawing.width(),
+            height_mm: drawing.height(),
+            alt: drawing.description.clone(),
+            caption: drawing.title.clone(),
+            svg: drawing.to_svg(),
+        }
+    }
+}
+
+/// One piece on the sheet of templates: its drawings, by name, in the order of its parts.
+#[derive(Serialize)]
+pub(crate) struct Piece {
+    name: String,
+    note: String,
+    parts: Vec<String>,
+}
+
+/// The drawings that every packet shows, under the names by which the templates ask for them.
+fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
+    let plates = [
+        ("view", drawings::view(basket, words)),
+        ("section", drawings::section(basket, words)),
+        ("base-plan", drawings::base_plan(basket, words)),
+        ("taper-chart", drawings::taper_chart(basket, words)),
+        ("check-bars", drawings::check_bars(words)),
+        ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
+        ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
+    ];
+    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
+}
+
+/// The pieces that are printed at true size.
+fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let mut templates = vec![
+        drawings::base_disc(basket, words),
+        drawings::spacing_strip(basket, words, At::Base),
+        drawings::stave_template(basket, words),
+        drawings::spacing_strip(basket, words, At::Rim),
+        drawings::scarf_template(basket, words),
+        drawings::drilling_template(basket, words),
+    ];
+    templates.extend(drawings::ear_template(basket, words));
+    templates
+}
+
+pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {
+    let mut figures = plates(basket, scribe.words);
+    let (width, height) = paper.template_room();
+    let mut pieces = Vec::new();
+    for template in templates(basket, scribe.words) {
+        let tiles = drawings::tiles(&template, width, height - HEADING, OVERLAP);
+        let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
+        let note = match u32::try_from(parts.len()) {
+            Ok(count) if count > 1 => scribe.text("tiled", &[("parts", count.into())]),
+            _ => String::new(),
+        };
+        let names = parts.iter().map(|part| part.name.clone()).collect();
+        pieces.push(Piece { name: template.title, note, parts: names });
+        figures.extend(parts);
+    }
+    (figures, pieces)
+}
+
+pub(crate) fn section_svg(basket: &Basket, words: &Words) -> String {
+    drawings::section(basket, words).to_svg()
+}
+
+pub(crate) fn base_svg(basket: &Basket, words: &Words) -> String {
+    drawings::base_plan(basket, words).to_svg()
+}

@@ -1,0 +1,116 @@
+//! The fixed texts of the templates, from the message files.
+
+use std::collections::BTreeMap;
+
+use crate::scribe::Scribe;
+
+/// What a template may ask for with `t("…")`; each is the message `sheet-` and its name.
+pub(crate) const LABELS: &[&str] = &[
+    "all-pieces",
+    "bar-measures",
+    "bench-card",
+    "candidates",
+    "card-joins",
+    "card-more-joins",
+    "caution",
+    "checkpoints",
+    "checkpoints-note",
+    "choices",
+    "choices-note",
+    "chosen",
+    "course",
+    "cut-over",
+    "drawings",
+    "findings",
+    "gap-range",
+    "gap-rim",
+    "handout",
+    "height-at-top",
+    "height-each",
+    "joins",
+    "joins-note",
+    "key",
+    "lay-out",
+    "length-each",
+    "made",
+    "material",
+    "materials",
+    "measure-first",
+    "notes",
+    "number",
+    "of",
+    "piece",
+    "planned",
+    "preparation",
+    "preparation-taper",
+    "print-at",
+    "print-full-size",
+    "reason",
+    "record",
+    "record-note",
+    "row",
+    "rows",
+    "shape",
+    "soak",
+    "soak-for",
+    "soaking-note",
+    "sold",
+    "spare",
+    "start-behind",
+    "staves",
+    "steps",
+    "stop-mark",
+    "strands",
+    "supplies",
+    "templates",
+    "templates-note",
+    "times-note",
+    "tools",
+    "used-so-far",
+    "weave",
+    "weaver",
+    "weaving",
+    "what",
+];
+
+pub(crate) fn labels(scribe: &Scribe<'_>) -> BTreeMap<&'static str, String> {
+    LABELS.iter().map(|id| (*id, scribe.label(id))).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use words::{Language, Words};
+
+    use super::LABELS;
+    use crate::Templates;
+
+    /// What a template asks for with `t("…")`; the end of `.at("…")` is no such call.
+    fn uses(template: &str) -> impl Iterator<Item = &str> {
+        template.match_indices("t(\"").filter_map(|(start, call)| {
+            let alone = !template[..start].ends_with(char::is_alphanumeric);
+            let (id, _) = template[start + call.len()..].split_once('"')?;
+            alone.then_some(id)
+        })
+    }
+
+    #[test]
+    fn templates_ask_for_exactly_these_labels() {
+        let templates = Templates::default();
+        let mut asked = BTreeSet::new();
+        for text in templates.names().filter_map(|name| templates.text(name)) {
+            asked.extend(uses(text));
+        }
+        assert_eq!(asked, LABELS.iter().copied().collect());
+    }
+
+    #[test]
+    fn every_label_has_a_message() {
+        for language in Language::ALL {
+            let words = Words::new(*language, basket::pattern::Units::Inches);
+            let missing: Vec<_> = LABELS.iter().filter(|id| !words.has(&format!("sheet-{id}"))).collect();
+            assert!(missing.is_empty(), "{language:?} lacks {missing:?}");
+        }
+    }
+}

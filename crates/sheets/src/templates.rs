@@ -1,0 +1,38 @@
+//! The templates from which sheets are set: built in, or replaced by a teacher's own.
+
+use std::collections::BTreeMap;
+
+const BUILT_IN: [(&str, &str); 4] = [
+    ("house.typ", include_str!("../templates/house.typ")),
+    ("handout.typ", include_str!("../templates/handout.typ")),
+    ("bench-card.typ", include_str!("../templates/bench-card.typ")),
+    ("templates.typ", include_str!("../templates/templates.typ")),
+];
+
+/// Typst sources by file name, such as `handout.typ`.
+#[derive(Clone, Debug)]
+pub struct Templates(BTreeMap<String, String>);
+
+impl Default for Templates {
+    /// The built-in templates.
+    fn default() -> Self {
+        Self(BUILT_IN.iter().map(|(name, text)| ((*name).to_owned(), (*text).to_owned())).collect())
+    }
+}
+
+impl Templates {
+    /// Replaces the template of this name, or adds a file that templates may import.
+    #[must_use]
+    pub fn with(mut self, name: impl Into<String>, text: impl Into<String>) -> Self {
+        self.0.insert(name.into(), text.into());
+        self
+    }
+    /// The names of all templates.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        self.0.keys().map(String::as_str)
+    }
+    /// The text of one template.
+    pub fn text(&self, name: &str) -> Option<&str> {
+        self.0.get(name).map(String::as_str)
+    }
+}

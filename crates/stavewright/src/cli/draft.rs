@@ -1,0 +1,140 @@
+//! `stavewright draft`.
+
+use std::path::{Path, PathBuf};
+
+use basket::Basket;
+use basket::pattern::Units;
+use clap::ValueEnum;
+use sheets::{Options, Paper};
+use words::{Language, Words};
+
+use super::reading::Reading;
+use super::{Format, Outcome};
+use crate::failure::Failure;
+use crate::input::Origin;
+use crate::packet::{self, Sheet};
+use crate::progress::Progress;
+use crate::{report, screen};
+
+/// Work out the basket and write all that is needed to make it.
+///
+/// Prints a summary, the cut list and the findings, and writes a packet: a folder with handout,
+/// bench card, templates at true size, cut list, drawings and the computed basket. A packet that
+/// is there already is replaced whole; a folder that holds anything else is left alone.
+#[derive(Debug, clap::Args)]
+#[command(after_help = "Examples:
+  stavewright draft harbour.toml
+  stavewright draft harbour.toml --out packets/harbour --paper a4
+  stavewright draft harbour.toml --no-sheets --format json > harbour.json
+
+Print the templates at 100 % (\"actual size\") and measure the bars on the page.
+
+Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
+packet is written all the same, every page marked), 2 when the pattern cannot
+be read or the packet cannot be written.")]
+pub(super) struct Args {
+    #[command(flatten)]
+    reading: Reading,
+
+    /// The folder to write [default: out/ and the pattern's name].
+    #[arg(long, value_name = "DIR")]
+    out: Option<PathBuf>,
+
+    /// Paper of the sheets [default: letter for inches, a4 for millimetres].
+    #[arg(long, value_enum)]
+    paper: Option<PaperArg>,
+
+    /// Leave out the sheets to print (the three PDF files).
+    #[arg(long)]
+    no_sheets: bool,
+
+    /// How to print the answer; json prints the computed basket.
+    #[arg(long, value_enum, default_value_t)]
+    format: Format,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum PaperArg {
+    /// 8 1/2 × 11 in.
+    Letter,
+    /// 210 × 297 mm.
+    A4,
+}
+
+pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
+    let basket = args.reading.basket()?;
+    let out = packet::place(&folder(args, &basket))?;
+    let words = Words::new(Language::English, basket.units);
+    let files = files(args, &basket, &words)?;
+    packet::write(&out, &files)?;
+    let written = written(&out, &files);
+    match args.format {
+        Format::Text => screen::print(&(answer(&basket, &words) + &written))?,
+        Format::Json => {
+            screen::tell(&written);
+            screen::print_json(&sheets::basket_json(&basket, &words)?)?;
+        }
+    }
+    Ok(Outcome::of(&basket))
+}
+
+/// `--out`, or `out/` and the name of the pattern file, or of the basket when it comes without.
+fn folder(args: &Args, basket: &Basket) -> PathBuf {
+    let named = || match Origin::of(&args.reading.pattern).stem() {
+        Some(stem) => stem.to_owned(),
+        None => plain_name(&basket.title).into(),
+    };
+    args.out.clone().unwrap_or_else(|| Path::new("out").join(named()))
+}
+
+/// A title as a file name: `Harbour bread basket` becomes `harbour-bread-basket`.
+fn plain_name(title: &str) -> String {
+    let spaced: String = title.chars().map(|sign| if sign.is_alphanumeric() { sign } else { ' ' }).collect();
+    let name = spaced.to_lowercase().split_whitespace().collect::<Vec<_>>().join("-");
+    if name.is_empty() { "basket".to_owned() } else { name.chars().take(60).collect() }
+}
+
+fn files(args: &Args, basket: &Basket, words: &Words) -> Result<Vec<Sheet>, Failure> {
+    let progress = Progress::begin();
+    let options = Options { paper: paper(args, basket), ..Options::default() };
+    let made = if args.no_sheets {
+        sheets::data(basket, words)
+    } else {
+        sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))
+    };
+    Ok(made?.into_iter().map(|file| Sheet { name: file.name, bytes: file.bytes }).collect())
+}
+
+fn paper(args: &Args, basket: &Basket) -> Paper {
+    match (args.paper, basket.units) {
+        (Some(PaperArg::Letter), _) | (None, Units::Inches) => Paper::Letter,
+        (Some(PaperArg::A4), _) | (None, Units::Millimetres) => Paper::A4,
+    }
+}
+
+fn answer(basket: &Basket, words: &Words) -> String {
+    [
+        report::summary::render(basket, words),
+        report::choices::render(&basket.choices, words),
+        report::cuts::render(&basket.cuts, words),
+        report::findings::render(&basket.findings, words),
+    ]
+    .concat()
+}
+
+fn written(out: &Path, files: &[Sheet]) -> String {
+    let names = files.iter().map(|file| file.name).collect::<Vec<_>>().join(", ");
+    format!("\nWrote {}\n{}\n", out.display(), screen::wrap(&names, "  ", "  "))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::plain_name;
+
+    #[test]
+    fn a_title_becomes_a_file_name() {
+        assert_eq!(plain_name("Harbour bread basket"), "harbour-bread-basket");
+        assert_eq!(plain_name("../../etc: \"Körbe\""), "etc-körbe");
+        assert_eq!(plain_name("///"), "basket");
+    }
+}

@@ -1,0 +1,107 @@
+//! The commands, one file each.
+
+mod chart;
+mod check;
+mod completions;
+mod draft;
+mod drawn;
+mod find_weave;
+mod materials;
+mod new;
+mod reading;
+mod weaves;
+
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand, ValueEnum};
+
+use crate::failure::Failure;
+
+const EXAMPLES: &str = "\
+Examples:
+  stavewright new my-basket.toml         begin a pattern
+  stavewright check my-basket.toml       ask whether it will work
+  stavewright draft my-basket.toml       write all that is needed to make it
+  stavewright chart my-basket.toml       draw the weaving row by row
+  stavewright weaves --staves 73         ask which weaves run on 73 staves
+  stavewright materials flat oval        see which flat oval reed there is
+
+Exit status: 0 when the basket can be woven, 1 when a finding says stop,
+2 when the pattern cannot be read or a file cannot be written.";
+
+/// Works out a basket woven over a mould and writes what is needed to make it.
+///
+/// You write down what you know: what the tape read round the mould, the stock on the shelf, how
+/// you like your rim. Stavewright works out the rest (staves, taper, rows, cane, hoops, lashing,
+/// pins, ears and handle), tells you what will not work and what would mend it, and writes cut
+/// list, handout, bench card and templates at true size.
+#[derive(Debug, Parser)]
+#[command(name = "stavewright", version, max_term_width = 80, after_help = EXAMPLES)]
+pub(crate) struct Cli {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    Draft(draft::Args),
+    Check(check::Args),
+    Chart(chart::Args),
+    Weaves(weaves::Args),
+    FindWeave(find_weave::Args),
+    New(new::Args),
+    Materials(materials::Args),
+    Completions(completions::Args),
+}
+
+/// How an answer is printed.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+enum Format {
+    /// To read.
+    #[default]
+    Text,
+    /// For other programs.
+    Json,
+}
+
+/// How a command that did its work ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Outcome {
+    /// Nothing stands against making the basket.
+    Fine,
+    /// A finding says stop.
+    Stopped,
+}
+
+impl Outcome {
+    fn of(basket: &basket::Basket) -> Self {
+        if basket.findings.iter().any(|finding| finding.grade == basket::Grade::Stop) {
+            Self::Stopped
+        } else {
+            Self::Fine
+        }
+    }
+}
+
+impl From<Outcome> for ExitCode {
+    fn from(outcome: Outcome) -> Self {
+        match outcome {
+            Outcome::Fine => Self::SUCCESS,
+            Outcome::Stopped => Self::from(1),
+        }
+    }
+}
+
+/// Runs a command.
+pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
+    match &cli.command {
+        Command::Draft(args) => draft::run(args),
+        Command::Check(args) => check::run(args),
+        Command::Chart(args) => chart::run(args),
+        Command::Weaves(args) => weaves::run(args),
+        Command::FindWeave(args) => find_weave::run(args),
+        Command::New(args) => new::run(args),
+        Command::Materials(args) => materials::run(args),
+        Command::Completions(args) => completions::run(args),
+    }
+}

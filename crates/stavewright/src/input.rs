@@ -1,0 +1,148 @@
+//! Reading a small text file that somebody else wrote: every way in which that goes wrong has its
+//! own message.
+
+use std::fmt;
+use std::fs::File;
+use std::io::{self, Read};
+use std::path::{Path, PathBuf};
+
+use basket::pattern::Problem;
+
+use crate::failure::Failure;
+
+/// A pattern or a shelf has a few kilobytes; whatever is larger is something else.
+const LIMIT: u64 = basket::pattern::LONGEST_TEXT as u64;
+
+/// Where a text came from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) enum Origin {
+    /// Standard input.
+    Standard,
+    /// A file.
+    File(PathBuf),
+}
+
+impl Origin {
+    /// What an argument means: `-` is standard input.
+    pub(crate) fn of(argument: &Path) -> Self {
+        if argument.as_os_str() == "-" { Self::Standard } else { Self::File(argument.to_owned()) }
+    }
+
+    /// The folder in which the file lies; the present one for standard input.
+    pub(crate) fn folder(&self) -> &Path {
+        match self {
+            Self::Standard => Path::new(""),
+            Self::File(path) => path.parent().unwrap_or(Path::new("")),
+        }
+    }
+
+    /// Name of the file without folder and ending.
+    pub(crate) fn stem(&self) -> Option<&std::ffi::OsStr> {
+        match self {
+            Self::Standard => None,
+            Self::File(path) => path.file_stem(),
+        }
+    }
+}
+
+impl fmt::Display for Origin {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Standard => f.write_str("standard input"),
+            Self::File(path) => path.display().fmt(f),
+        }
+    }
+}
+
+/// A text and where it came from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Text {
+    /// Where it came from.
+    pub(crate) origin: Origin,
+    /// What it says.
+    pub(crate) content: String,
+}
+
+/// Reads a text; never more than one megabyte.
+pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {
+    let bytes = match &origin {
+        Origin::Standard => read_limited(&origin, io::stdin().lock())?,
+        Origin::File(path) => {
+            let file = open(&origin, path)?;
+            read_limited(&origin, file)?
+        }
+    };
+    let content =
+        String::from_utf8(bytes).map_err(|error| not_utf8(&origin, error.as_bytes(), &error.utf8_error()))?;
+    let content = content.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(content);
+    if content.trim().is_empty() {
+        return Err(Failure::of_file(
+            &origin,
+            "the file is empty",
+            "`stavewright new` writes a pattern to begin with.",
+        ));
+    }
+    Ok(Text { origin, content })
+}
+
+fn open(origin: &Origin, path: &Path) -> Result<File, Failure> {
+    let about = path.metadata().map_err(|error| cannot_read(origin, &error))?;
+    if about.is_dir() {
+        return Err(Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it."));
+    }
+    if about.len() > LIMIT {
+        return Err(too_large(origin));
+    }
+    File::open(path).map_err(|error| cannot_read(origin, &error))
+}
+
+fn read_limited(origin: &Origin, source: impl Read) -> Result<Vec<u8>, Failure> {
+    let mut bytes = Vec::new();
+    source.take(LIMIT + 1).read_to_end(&mut bytes).map_err(|error| cannot_read(origin, &error))?;
+    if bytes.len() as u64 > LIMIT { Err(too_large(origin)) } else { Ok(bytes) }
+}
+
+fn cannot_read(origin: &Origin, error: &io::Error) -> Failure {
+    match error.kind() {
+        io::ErrorKind::NotFound => Failure::of_file(
+            origin,
+            "there is no such file",
+            "Check the name and the folder; `stavewright new FILE` begins a new pattern.",
+        ),
+        io::ErrorKind::PermissionDenied => Failure::of_file(
+            origin,
+            "you may not read this file",
+            "Ask its owner, or copy it to a folder of your own.",
+        ),
+        io::ErrorKind::IsADirectory => {
+            Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it.")
+        }
+        _ => Failure::of_file(origin, format!("cannot be read: {error}"), ""),
+    }
+}
+
+fn too_large(origin: &Origin) -> Failure {
+    Failure::of_file(
+        origin,
+        "more than 1 MB, far too large for a pattern",
+        "A pattern is a page of text; is this the right file?",
+    )
+}
+
+fn not_utf8(origin: &Origin, bytes: &[u8], error: &std::str::Utf8Error) -> Failure {
+    if bytes.starts_with(&[0xff, 0xfe]) || bytes.starts_with(&[0xfe, 0xff]) {
+        return Failure::of_file(
+            origin,
+            "the text is in UTF-16, not UTF-8",
+            "Save it again with the encoding UTF-8.",
+        );
+    }
+    let good = String::from_utf8_lossy(&bytes[..error.valid_up_to()]);
+    let end = Problem { message: String::new(), span: Some(good.len()..good.len()), help: None };
+    let (line, column) = end.line_column(&good);
+    let byte = bytes[error.valid_up_to()];
+    Failure::plain(
+        format!("{origin}:{line}:{column}: not UTF-8 text: the byte {byte:#04x} stands here"),
+        "Save the file again with the encoding UTF-8, or delete the sign at that place.",
+    )
+}

@@ -1,0 +1,33 @@
+//! The cut table.
+
+use basket::cuts::Cut;
+use words::Words;
+
+use super::table::{Set, table};
+
+const COLUMNS: [(&str, Set); 6] = [
+    ("Piece", Set::Words),
+    ("Material", Set::Words),
+    ("Pieces", Set::Figures),
+    ("Length", Set::Figures),
+    ("Width", Set::Figures),
+    ("In all", Set::Figures),
+];
+
+/// The cut list as a table.
+pub(crate) fn render(cuts: &[Cut], words: &Words) -> String {
+    format!("{}{}", super::heading("Cut list"), table(&COLUMNS, cuts.iter().map(|cut| row(cut, words))))
+}
+
+fn row(cut: &Cut, words: &Words) -> Vec<String> {
+    let pieces =
+        if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
+    vec![
+        words.term(cut.piece),
+        cut.material.clone(),
+        pieces,
+        cut.length.map(|length| words.length(length)).unwrap_or_default(),
+        cut.width.map(|width| words.fine(width)).unwrap_or_default(),
+        cut.total.map(|total| words.run(total)).unwrap_or_default(),
+    ]
+}

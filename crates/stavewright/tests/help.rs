@@ -1,0 +1,51 @@
+//! The help texts, as a maker reads them.
+
+mod common;
+
+use common::{fits, room, run, stavewright};
+
+fn help(arguments: &[&str]) -> String {
+    let said = run(stavewright(room().path()).args(arguments).arg("--help"));
+    assert_eq!(said.code, 0, "{}", said.err);
+    fits(&said.out);
+    said.out
+}
+
+#[test]
+fn help_of_the_program() {
+    insta::assert_snapshot!(help(&[]));
+}
+
+#[test]
+fn help_of_draft() {
+    insta::assert_snapshot!(help(&["draft"]));
+}
+
+#[test]
+fn help_of_check() {
+    insta::assert_snapshot!(help(&["check"]));
+}
+
+#[test]
+fn help_of_new() {
+    insta::assert_snapshot!(help(&["new"]));
+}
+
+#[test]
+fn help_of_materials() {
+    insta::assert_snapshot!(help(&["materials"]));
+}
+
+#[test]
+fn help_of_completions() {
+    insta::assert_snapshot!(help(&["completions"]));
+}
+
+#[test]
+fn completions_name_the_commands() {
+    for shell in ["bash", "zsh", "fish"] {
+        let said = run(stavewright(room().path()).args(["completions", shell]));
+        assert_eq!(said.code, 0);
+        assert!(said.out.contains("materials") && said.out.contains("no-sheets"), "{shell}");
+    }
+}

@@ -1,0 +1,35 @@
+### Answers about weaves: what runs on a count, proposals, rows told.
+
+weaves-run = Runs on { $count } staves
+weaves-fail = Does not run on { $count } staves
+weaves-weave = Weave
+weaves-weavers = Weavers
+weaves-seen = Seen outside
+weaves-instead = Instead
+weaves-row-by-row = { $weave }, row by row
+weaves-loose = does not hold
+weaves-open = rows do not meet
+weaves-flat = no diagonal
+weaves-skips = checks; the skips climb to the { $side }
+weaves-counts = on { $counts } staves
+
+look-plain = all alike
+look-columns = columns
+look-bands = bands
+look-checks = checks
+look-spiral-right = climbs to the right; staves a row: { $slope }
+look-spiral-left = climbs to the left; staves a row: { $slope }
+look-arrows = arrows
+look-mixed = no line stands out
+
+proposal-head = { $number }. { $count } staves, { $weave }
+proposal-turns = { $turns } turns in { $rows } rows
+proposal-rows = { $turns } turns in { $rows } rows
+proposal-sides = Charts show the outside with the base down, the lowest rows only; stave 1 is at the right.
+proposal-stave = stave
+proposal-weaver = weaver
+
+rows-course = Course { $number }: { $weave }
+rows-row = row { $first }
+rows-rows = rows { $first }–{ $last }
+rows-tally = Tally, a box a row

@@ -1,0 +1,215 @@
+//! Every identifier that the computation uses has a message in every language.
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+use basket::findings::CODES;
+use basket::message::{Message, Value};
+use basket::pattern::Units;
+use basket::{Basket, Catalogue, assemble};
+use words::{Language, Words};
+
+/// How identifiers of messages begin.
+const PREFIXES: &[&str] = &[
+    "bail-curve-",
+    "caution-",
+    "choice-",
+    "cut-",
+    "ear-material-",
+    "ear-placing-",
+    "every-",
+    "finish-",
+    "grade-",
+    "kind-",
+    "lean-",
+    "lashing-style-",
+    "oval-side-",
+    "part-",
+    "stage-",
+    "stave-reason-",
+    "step-",
+    "tool-",
+    "weave-count-",
+    "weave-mend-",
+    "weave-row-",
+];
+
+fn readers() -> impl Iterator<Item = Words> {
+    Language::ALL
+        .iter()
+        .flat_map(|language| [Units::Inches, Units::Millimetres].map(|units| Words::new(*language, units)))
+}
+
+fn sources(folder: &Path, files: &mut Vec<PathBuf>) {
+    for entry in std::fs::read_dir(folder).expect("a folder of sources") {
+        let path = entry.expect("an entry").path();
+        if path.is_dir() {
+            sources(&path, files);
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            files.push(path);
+        }
+    }
+}
+
+/// Text literals of the computation's sources that look like identifiers of messages.
+fn used() -> BTreeSet<String> {
+    let mut files = Vec::new();
+    sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../basket/src"), &mut files);
+    let mut found = BTreeSet::new();
+    for file in files {
+        let text = std::fs::read_to_string(file).expect("a source file");
+        for literal in text.split('"').filter(|literal| is_identifier(literal)) {
+            found.insert(literal.to_owned());
+        }
+    }
+    found
+}
+
+fn is_identifier(literal: &str) -> bool {
+    PREFIXES.iter().any(|prefix| literal.strip_prefix(prefix).is_some_and(|rest| !rest.is_empty()))
+        && literal.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
+        && !literal.ends_with('-')
+        // The key of a course, not a message.
+        && literal != "step-up"
+}
+
+#[test]
+fn every_identifier_in_the_sources_has_a_message() {
+    let used = used();
+    for known in ["choice-rim-lap", "stave-reason-lock", "step-cut", "tool-knife", "caution-knife"] {
+        assert!(used.contains(known), "{known} was not seen: does the search still work?");
+    }
+    for words in readers() {
+        let missing: Vec<&String> = used.iter().filter(|id| !words.has(id)).collect();
+        assert!(missing.is_empty(), "{:?}: {missing:#?}", words.language());
+    }
+}
+
+#[test]
+fn every_finding_has_its_three_sentences() {
+    for words in readers() {
+        for code in CODES {
+            for attribute in ["", ".why", ".remedy"] {
+                let id = format!("finding-{code}{attribute}");
+                assert!(words.has(&id), "{id} in {:?}", words.language());
+            }
+        }
+    }
+}
+
+#[test]
+fn every_piece_of_the_cut_list_has_a_name() {
+    for words in readers() {
+        for piece in basket::cuts::PIECES {
+            assert!(words.has(piece), "{piece} in {:?}", words.language());
+        }
+    }
+}
+
+#[test]
+fn every_part_has_a_name_for_one() {
+    for words in readers() {
+        for id in used().iter().filter(|id| id.starts_with("part-")) {
+            assert!(words.has(&format!("{id}.one")), "{id}.one in {:?}", words.language());
+        }
+    }
+}
+
+#[test]
+fn an_unknown_identifier_shows_itself() {
+    for words in readers() {
+        assert_eq!(words.term("no-such-message"), "no-such-message");
+        assert_eq!(words.term("part-rim.no-such"), "part-rim.no-such");
+        assert_eq!(words.say(&Message::new("no-such")), "no-such");
+    }
+}
+
+/// A value that a sentence mentions but does not get is left in braces by Fluent.
+fn assert_whole(sentence: &str, id: &str) {
+    assert!(!sentence.contains(['{', '}']), "{id}: {sentence}");
+    assert!(!sentence.contains(['\u{2068}', '\u{2069}']), "{id}: {sentence:?}");
+    assert!(!sentence.is_empty(), "{id} is empty");
+}
+
+fn drafted(text: &str) -> Basket {
+    let catalogue = Catalogue::built_in();
+    let pattern = basket::pattern::read(text, catalogue).unwrap_or_else(|problems| panic!("{problems:#?}"));
+    assemble(&pattern, catalogue)
+}
+
+/// Patterns that between them reach many sentences.
+fn baskets() -> Vec<Basket> {
+    let mould = "[mould]\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"\nside = \"bowl\"\n";
+    let bare = format!("title = \"Bare\"\nunits = \"in\"\n{mould}");
+    let handled = format!("{bare}[ears]\n[handle]\nkind = \"swing\"\n");
+    let bad = format!(
+        "title = \"Bad\"\nunits = \"in\"\nfinish = \"oil\"\n{mould}[base]\ndiameter = \"5 1/2\"\n\
+         groove = {{ depth = \"1/8\", width = \"1/32\" }}\n[staves]\ncount = 120\nlength = \"3\"\n\
+         taper = {{ from = \"2\", foot = \"1/32\" }}\n\
+         [weave]\ncourses = [{{ weave = \"plain\", weaver = \"cane common\", rows = 200 }}]\n\
+         [rim]\nlap = \"1/2\"\n[filler]\nstock = \"round reed 0\"\n[lashing]\ntail = \"1/2\"\nstyle = \"crossed\"\n\
+         [ears]\nmaterial = \"bone\"\nplacing = \"on-staves\"\nwidth = \"2\"\nhole = \"1/8\"\n[handle]\nkind = \"swing\"\n"
+    );
+    [bare, handled, bad].iter().map(|text| drafted(text)).collect()
+}
+
+fn messages(basket: &Basket) -> Vec<Message> {
+    let choices = basket.choices.iter().map(|choice| choice.reason.clone());
+    let reasons = basket.staves.candidates.iter().flat_map(|candidate| candidate.reasons.clone());
+    let cuts = basket.cuts.iter().flat_map(|cut| cut.shape.clone().into_iter().chain([cut.purpose.clone()]));
+    let steps =
+        basket.steps.iter().flat_map(|step| step.text.clone().into_iter().chain([step.title.clone()]));
+    choices.chain(reasons).chain(cuts).chain(steps).collect()
+}
+
+#[test]
+fn sentences_get_all_values_that_they_mention() {
+    for basket in baskets() {
+        for words in readers() {
+            for message in messages(&basket) {
+                assert_whole(&words.say(&message), message.id);
+            }
+            for finding in &basket.findings {
+                let text = words.finding(finding);
+                for sentence in [&text.grade, &text.what, &text.place, &text.why] {
+                    assert_whole(sentence, finding.code);
+                }
+                // A remedy may name a table such as { from = …, foot = … }.
+                let said = words.with(&format!("finding-{}.remedy", finding.code), &finding.args);
+                assert_whole(&said, finding.code);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_bad_pattern_is_told_many_things() {
+    let baskets = baskets();
+    let codes: BTreeSet<&str> =
+        baskets.iter().flat_map(|basket| &basket.findings).map(|finding| finding.code).collect();
+    assert!(codes.len() >= 12, "{codes:?}");
+}
+
+#[test]
+fn counts_choose_their_plural() {
+    let words = Words::new(Language::English, Units::Inches);
+    let rows =
+        |count: u32| words.with("cut-weaver-purpose", &[("course", 1_u32.into()), ("rows", count.into())]);
+    assert_eq!(rows(1), "course 1: one row");
+    assert_eq!(rows(34), "course 1: 34 rows");
+}
+
+#[test]
+fn values_are_printed_for_the_reader() {
+    let inches = Words::new(Language::English, Units::Inches);
+    let metric = Words::new(Language::English, Units::Millimetres);
+    let length = basket::Length::mm(142.875);
+    assert_eq!(inches.both(length), "5 5/8 in (143 mm)");
+    assert_eq!(metric.both(length), "143 mm (5 5/8 in)");
+    assert_eq!(inches.run(basket::Length::mm(49_073.0)), "161 ft (49.1 m)");
+    assert_eq!(inches.value(&Value::Percent(0.0775)), "7.8 %");
+    assert_eq!(inches.value(&Value::Minutes(90.0)), "1 h 30 min");
+    assert_eq!(inches.value(&Value::Angle(basket::Angle::degrees(4.186))), "4.2°");
+    assert_eq!(inches.value(&Value::Term("weave-plain")), "plain weave");
+    assert_eq!(inches.value(&basket::Length::mm(1.4766).into()), "1/16 in (1.5 mm)");
+}
