@@ -115,6 +115,28 @@ fn no_piece_of_a_half_woven_basket_passes_through_mould_or_band() {
     check_overlaps(FERRY, Stage::HalfWoven);
 }
 
+/// A small basket in this weave; see docs/pattern-file.md.
+fn woven(count: u32, course: &str) -> String {
+    format!(
+        "title = \"Small\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"60\"\nrim = \"80\"\nheight = \"40\"\n\
+         [staves]\ncount = {count}\nstock = \"flat oval reed 1/4 in\"\n[weave]\ncourses = [{{ {course} }}]\n"
+    )
+}
+
+#[test]
+fn weavers_that_share_the_wall_keep_clear_of_each_other() {
+    for (count, course) in [
+        (24, "weave = \"chase\", weaver = \"cane fine\", colours = [\"blue\", \"red\"], rows = 8"),
+        (25, "weave = \"slew\", weavers = [\"cane fine\", \"cane common\"], rows = 4"),
+        (25, "weave = \"plain\", weaver = \"cane fine\", start = 7, rows = 6"),
+        (26, "weave = \"twill 2/2\", weaver = \"cane fine\", way = \"row by row\", rows = 6"),
+        (24, "weave = \"pairing\", weaver = \"cane fine\", rows = 5"),
+        (25, "weave = \"plain\", weaver = \"cane fine\", doubled = 2, rows = 5"),
+    ] {
+        check_overlaps(&woven(count, course), Stage::Woven);
+    }
+}
+
 /// The least distance from a part to any part of a kind; negative where they overlap.
 fn nearest(bodies: &[Body<'_>], from: usize, kind: PartKind) -> f32 {
     let one = &bodies[from];

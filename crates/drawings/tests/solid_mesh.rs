@@ -199,7 +199,8 @@ fn rows_go_over_and_under_as_the_weave_says() {
         let middle = basket.mould.profile.at(row.along).radius + basket.staves.thickness / 2.0;
         let angle = basket.staves.turn(stave) * TAU;
         let at_stave = part.mesh.positions.iter().filter(|at| {
-            let off = f64::from(at[1]).atan2(f64::from(at[0])) - angle;
+            // Numbers rise clockwise seen from above.
+            let off = f64::from(-at[1]).atan2(f64::from(at[0])) - angle;
             (off - TAU * (off / TAU).round()).abs() < 0.003
         });
         let radii: Vec<f64> = at_stave.map(|at| f64::from(at[0]).hypot(f64::from(at[1]))).collect();
@@ -262,6 +263,49 @@ fn odd_baskets_are_closed_too() {
             assert_sound(&solid(&basket, stage, detail));
         }
     }
+}
+
+/// Every weave that can be written, on a count that suits it and on one that does not.
+#[test]
+fn every_weave_is_closed() {
+    for course in [
+        "weave = \"twill 2/1\"",
+        "weave = \"reversed twill 2/2\", band = 3",
+        "weave = \"chase twill 2/2\", colours = [\"red\", \"blue\", \"green\"]",
+        "weave = \"pairing\"",
+        "weave = \"wale 3\", colours = [\"red\", \"blue\", \"green\"]",
+        "weave = \"wale 5\", step-up = true",
+        "weave = \"slew twill 2/2\", colours = [\"red\", \"blue\"]",
+        "weave = \"skip one\", colours = [[\"red\", \"blue\"]], strands = [\"1200\", \"700\"]",
+        "weave = \"drawn\", chart = [\"X..X..\", \".XX.XX\"], start = 5",
+        "weave = \"plain\", doubled = 2",
+    ] {
+        for count in [24, 25] {
+            let basket = basket(&format!(
+                "title = \"Weave\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"80\"\nrim = \"110\"\nheight = \"60\"\n\
+                 [staves]\ncount = {count}\n[weave]\ncourses = [{{ {course}, weaver = \"cane fine\", rows = 7 }}]\n"
+            ));
+            let solid = solid(&basket, Stage::Woven, Detail::Full);
+            assert_sound(&solid);
+            let rows: Vec<u32> = of_kind(&solid, PartKind::Row).filter_map(|part| part.number).collect();
+            assert!((1..=7).all(|row| rows.contains(&row)), "{course} on {count}: {rows:?}");
+        }
+    }
+}
+
+#[test]
+fn a_weaver_is_cut_where_its_strand_changes_colour() {
+    let basket = basket(
+        "title = \"Strands\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"80\"\nrim = \"110\"\nheight = \"60\"\n\
+         [staves]\ncount = 25\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 7, \
+         colours = [[\"red\", \"blue\"]], strands = [\"1200\"] }]\n",
+    );
+    let solid = solid(&basket, Stage::Woven, Detail::Full);
+    let mut colours: Vec<[u8; 3]> = of_kind(&solid, PartKind::Row).map(|part| part.colour).collect();
+    assert!(colours.len() > 7, "{} pieces", colours.len());
+    colours.sort_unstable();
+    colours.dedup();
+    assert_eq!(colours.len(), 2);
 }
 
 fn any_basket() -> impl Strategy<Value = Basket> {

@@ -1,5 +1,6 @@
 //! Colours of materials, for pictures and for files that carry them.
 
+use basket::colour::Colour;
 use basket::pattern::EarMaterial;
 use basket::stock::{Kind, Material};
 
@@ -18,6 +19,13 @@ pub(super) const fn of(stock: &Material) -> [u8; 3] {
         Kind::Pin => BRASS,
         Kind::Rivet | Kind::Burr => COPPER,
     }
+}
+
+/// Colour of a stock that may be dyed; undyed stock has its own.
+pub(super) fn dyed(stock: &Material, colour: Option<&Colour>) -> [u8; 3] {
+    colour
+        .filter(|colour| colour.name != Colour::natural().name)
+        .map_or_else(|| of(stock), |colour| colour.rgb)
 }
 
 /// Colour of a wood, by its name.

@@ -91,7 +91,7 @@ fn bail(handle: &Handle, stand: &Stand, ears: &Ears, detail: Detail) -> Part {
             // From the middle line outward, away from the basket's middle below.
             let out = glam::Vec2::new(way.y, -way.x);
             section.iter().map(move |[across, thick]| {
-                let pull = shift * (here[0] / handle.half_span.to_mm() as f32).clamp(-1.0, 1.0);
+                let pull = shift * (here[0] / (handle.half_span.to_mm() as f32).max(1e-3)).clamp(-1.0, 1.0);
                 stand.point(here[0] + out.x * thick + pull, across * here[2], here[1] + out.y * thick)
             })
         })

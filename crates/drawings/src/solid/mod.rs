@@ -1,7 +1,7 @@
 //! The basket as a solid: every piece of it as a closed mesh, and nothing that was not computed.
 //!
 //! Millimetres; z points up, the origin is in the middle of the mould's base, and stave 1 stands on
-//! the x axis with the numbers rising counter-clockwise seen from above.
+//! the x axis with the numbers rising clockwise seen from above.
 //!
 //! Staves and hoops are laid to the curve of the wall, so that a flat section is bent round it by the
 //! rise of its arc (0.06 mm for a stave of 1/4 in on a radius of 80 mm). Holes are not cut: pins and
@@ -157,6 +157,19 @@ impl Solid {
         }));
     }
 
+    /// The mirror image. Parts are put together with numbers rising counter-clockwise, as angles do.
+    fn mirrored(mut self) -> Self {
+        for part in &mut self.parts {
+            let edges = part.edges.iter_mut().flatten();
+            part.mesh.positions.iter_mut().chain(edges).for_each(|at| at[1] = -at[1]);
+            part.mesh.triangles.iter_mut().for_each(|triangle| triangle.swap(1, 2));
+            if let Some(turned) = &mut part.turned {
+                turned.angle[1] = -turned.angle[1];
+            }
+        }
+        self
+    }
+
     /// How many triangles all parts have.
     pub fn triangles(&self) -> usize {
         self.parts.iter().map(|part| part.mesh.triangles.len()).sum()
@@ -201,7 +214,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     if stage >= Stage::Handled {
         solid.extend(handle::handle(basket, surface, detail));
     }
-    solid
+    solid.mirrored()
 }
 
 /// Share of its height to which the weaving is pressed down, so that the lashing finds room between

@@ -68,7 +68,7 @@ fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f3
     }
     ring(outside, 0.0, 0.0, head);
     ring(outside, 0.0, 0.0, half);
-    let over = (pins.length.to_mm() as f32 - (outside - inside)).clamp(0.0, clinch_room(basket));
+    let over = (pins.length.to_mm() as f32 - (outside - inside)).min(clinch_room(basket)).max(0.0);
     if over > diameter * 1.5 {
         let bend = BEND * diameter;
         let start = inside - half + bend;

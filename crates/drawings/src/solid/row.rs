@@ -3,8 +3,9 @@
 //!
 //! Where a spiral begins and ends on a level edge the weaver is tapered to it, as makers cut it.
 
-use basket::Basket;
-use basket::weave::{Course, Follow, Passing, Row};
+use basket::stock::Material;
+use basket::weave::{Cell, Course, Follow, Passing, Row};
+use basket::{Basket, Length};
 
 use super::crossing::{Crossing, Place};
 use super::edges;
@@ -22,46 +23,119 @@ const MOST: u64 = 60_000;
 /// All rows up to a number; `packed` is the share of its height to which the weaving is pressed down.
 pub(super) fn rows(basket: &Basket, surface: &Surface, upto: u32, packed: f32, detail: Detail) -> Vec<Part> {
     let crossings = u64::from(upto.min(basket.weave.rows)) * u64::from(basket.staves.count);
-    let rows = basket.weave.each_row.iter().filter(|row| row.number <= upto);
     let mut parts = Vec::new();
-    for row in rows {
+    for row in basket.weave.each_row.iter().filter(|row| row.number <= upto) {
         let Some(course) = basket.weave.courses.get(row.course.saturating_sub(1) as usize) else { continue };
-        let laid = Laid::of(basket, surface, course, row, packed, detail);
-        let weavers = if crossings > MOST { 1 } else { laid.weavers() };
-        for weaver in 0..weavers {
-            let (mesh, edges) = if crossings > MOST { laid.band() } else { laid.weaver(weaver) };
-            if mesh.triangles.is_empty() {
-                continue;
+        let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
+        let alone = lanes.len() == 1;
+        for lane in lanes {
+            let laid = Laid::of(basket, surface, course, row, packed, &lane, detail);
+            let pieces = if crossings > MOST { vec![laid.band()] } else { laid.pieces() };
+            for (piece, (colour, mesh, edges)) in (1..).zip(pieces) {
+                let mut name = format!("row {}", row.number);
+                if !alone {
+                    name += &format!(", weaver {}", lane.weaver + 1);
+                }
+                if piece > 1 {
+                    name += &format!(", strand {piece}");
+                }
+                let part = Part::new(&name, PartKind::Row, &lane.stock.name, colour, mesh);
+                parts.push(Part { number: Some(row.number), edges, ..part });
             }
-            parts.push(Part {
-                name: if weavers == 1 {
-                    format!("row {}", row.number)
-                } else {
-                    format!("row {}, weaver {}", row.number, weaver + 1)
-                },
-                kind: PartKind::Row,
-                number: Some(row.number),
-                material: course.weaver.name.clone(),
-                colour: colour::of(&course.weaver),
-                mesh,
-                edges,
-                turned: None,
-            });
         }
     }
     parts
 }
 
-/// A row as it lies on the wall.
+/// What a weaver takes of a row's height.
+struct Lane<'a> {
+    weaver: u32,
+    stock: &'a Material,
+    /// From where to where it lies, as shares of the row's height.
+    band: Band,
+    /// How many weavers are twined in the row.
+    twined: u32,
+    /// Width of all weavers that lie one above the other, in mm.
+    width: f32,
+}
+
+impl<'a> Lane<'a> {
+    /// The weavers of a row (from 0 within its course): one, or several one above the other, or several
+    /// twined.
+    fn of(course: &'a Course, row: u32) -> Vec<Self> {
+        let whole = Band { from: 0.0, to: 1.0 };
+        let width = |stock: &Material| stock.width.to_mm() as f32;
+        let stock = |weaver: u32| {
+            course.weavers.get(weaver as usize).map_or(&course.weaver, |amount| &amount.material)
+        };
+        if let Passing::Twined { weavers, .. } = &course.fabric.passing {
+            let twined = (*weavers).max(2);
+            let lane = |weaver| {
+                let width = width(stock(weaver)) * (twined - 1) as f32;
+                Self { weaver, stock: stock(weaver), band: whole, twined, width }
+            };
+            return (0..twined).map(lane).collect();
+        }
+        let mut lying: Vec<u32> = (0..)
+            .zip(&course.weavers)
+            .filter(|(_, amount)| amount.lies_in(row))
+            .map(|(weaver, _)| weaver)
+            .collect();
+        if lying.is_empty() {
+            lying.push(0);
+        }
+        let all: f32 = lying.iter().map(|weaver| width(stock(*weaver))).sum();
+        let mut below = 0.0;
+        let lane = |weaver: u32| {
+            let from = below / all.max(1e-6);
+            below += width(stock(weaver));
+            let band = Band { from, to: below / all.max(1e-6) };
+            Self { weaver, stock: stock(weaver), band, twined: 1, width: all }
+        };
+        lying.into_iter().map(lane).collect()
+    }
+}
+
+impl Lane<'_> {
+    /// Where the weaver lies in a gap in which it changes sides. Weavers twined together pass each other
+    /// there: the one going in below, the one coming out above.
+    fn crossing(&self, crosses: i8) -> Option<Band> {
+        if self.twined < 2 || crosses == 0 {
+            return None;
+        }
+        let share = 1.0 / self.twined.saturating_sub(1).max(2) as f32;
+        Some(if crosses < 0 { Band { from: 0.0, to: share } } else { Band { from: 1.0 - share, to: 1.0 } })
+    }
+
+    /// Where the weaver lies at a stave. Of several twined outside a stave, the one that came out last
+    /// lies uppermost and the one that goes in next lowest.
+    fn at(&self, cell: Cell) -> Band {
+        if self.twined < 3 {
+            return self.band;
+        }
+        let lanes = self.twined - 1;
+        let phase = (self.weaver + self.twined - cell.outside.unwrap_or(0) % self.twined) % self.twined;
+        let lane = match phase {
+            0 => (lanes - 1) as f32,
+            1 => (lanes - 1) as f32 / 2.0,
+            _ => (phase - 2) as f32,
+        };
+        Band { from: lane / lanes as f32, to: (lane + 1.0) / lanes as f32 }
+    }
+}
+
+/// A weaver as it lies in a row on the wall.
 struct Laid<'a> {
     basket: &'a Basket,
     surface: &'a Surface,
     course: &'a Course,
-    row: &'a Row,
+    lane: &'a Lane<'a>,
+    /// Index of the row within its course.
+    index: u32,
     /// Section of the weaver: across as a share of its height from 0 to 1, out as a share of its
     /// thickness from −1 to 1.
     section: Section,
-    /// Middle of the row, bottom and top of its course, half the weaver's width, rise in a round.
+    /// Middle of the row, bottom and top of its course, half the row's height, rise in a round.
     middle: f32,
     from: f32,
     to: f32,
@@ -89,18 +163,21 @@ struct Station {
     corners: Vec<([f32; 2], f32)>,
 }
 
+/// A piece of one colour with its edges.
+type Piece = ([u8; 3], Mesh, Vec<Vec<[f32; 3]>>);
+
 impl<'a> Laid<'a> {
     fn of(
         basket: &'a Basket,
         surface: &'a Surface,
         course: &'a Course,
-        row: &'a Row,
+        row: &Row,
         packed: f32,
+        lane: &'a Lane<'a>,
         detail: Detail,
     ) -> Self {
-        let weaver = &course.weaver;
-        let (width, thick) = (weaver.width.to_mm() as f32, weaver.thickness.to_mm() as f32);
-        let section: Section = section(weaver, width, detail)
+        let (width, thick) = (lane.stock.width.to_mm() as f32, lane.stock.thickness.to_mm() as f32);
+        let section: Section = section(lane.stock, width, detail)
             .iter()
             .map(|[up, out]| [up / width.max(1e-6) + 0.5, 2.0 * out / thick.max(1e-6) - 1.0])
             .collect();
@@ -115,43 +192,53 @@ impl<'a> Laid<'a> {
             weaver: thick,
             coarse: detail == Detail::Thumbnail,
         };
-        let pitch = course.pitch.to_mm() as f32 * packed;
+        let rounds = rounds(course);
+        let [from, to] = level_ends(basket, course, row);
+        let pitch = row.pitch.to_mm() as f32 * packed;
+        let rise = if rounds > 1 {
+            course.pitch.to_mm() as f32 * packed * rounds as f32
+        } else {
+            pitch * rounds as f32
+        };
         Self {
             crossing: Ways::of(&crossing, &section, per_mm),
             basket,
             surface,
             course,
-            row,
+            lane,
+            index: row.number.saturating_sub(course.first_row),
             section,
             middle,
-            from: course.from.to_mm() as f32 * packed,
-            to: course.to.to_mm() as f32 * packed,
-            half: (width * packed).min(pitch) / 2.0,
-            rise: pitch * rounds(course) as f32,
+            from: from.to_mm() as f32 * packed,
+            to: to.to_mm() as f32 * packed,
+            half: (lane.width * packed).min(pitch) / 2.0,
+            rise,
             per_mm,
         }
     }
 
-    fn index(&self) -> u32 {
-        self.row.number.saturating_sub(self.course.first_row)
-    }
-
-    /// How many weavers share the row.
-    fn weavers(&self) -> u32 {
-        let cells = (0..self.basket.staves.count).map(|stave| self.course.fabric.cell(self.index(), stave));
-        let both = |cell: basket::weave::Cell| cell.outside.is_some() && cell.inside.is_some();
-        match &self.course.fabric.passing {
-            Passing::Twined { weavers, .. } => (*weavers).max(2),
-            _ => 1 + u32::from(cells.into_iter().any(both)),
-        }
-    }
-
-    /// Whether a weaver passes a stave outside; a stave beyond the last is met in the next round.
-    fn outside(&self, weaver: u32, weavers: u32, stave: u32) -> bool {
+    /// The cell at a place of the row; places beyond the last lie in the next round.
+    fn cell(&self, place: u32) -> Cell {
         let count = self.basket.staves.count.max(1);
-        let row = self.index() + rounds(self.course) * (stave / count);
-        let cell = self.course.fabric.cell(row, stave % count);
-        if weavers == 1 { cell.outside.is_some() } else { cell.inside != Some(weaver) }
+        let row = self.index + rounds(self.course) * (place / count);
+        self.course.fabric.cell(row, self.course.fabric.stave(place % count))
+    }
+
+    fn band_at(&self, place: u32) -> Band {
+        self.lane.at(self.cell(place))
+    }
+
+    /// Whether the weaver passes outside at a place of the row.
+    fn outside(&self, place: u32) -> bool {
+        let cell = self.cell(place);
+        if self.lane.twined == 1 { cell.outside.is_some() } else { cell.inside != Some(self.lane.weaver) }
+    }
+
+    /// The weaver's colour at a place of the row.
+    fn colour(&self, place: u32) -> [u8; 3] {
+        let amount = self.course.weavers.get(self.lane.weaver as usize);
+        let colour = amount.and_then(|amount| amount.colour_at(self.index, place));
+        colour::dyed(self.lane.stock, colour)
     }
 
     /// Lower and upper edge of the row so far round.
@@ -160,42 +247,43 @@ impl<'a> Laid<'a> {
         [(middle - self.half).max(self.from), (middle + self.half).min(self.to)]
     }
 
-    fn weaver(&self, weaver: u32) -> (Mesh, Vec<Vec<[f32; 3]>>) {
-        let (count, weavers) = (self.basket.staves.count.max(1), self.weavers());
+    /// The weaver from the row's beginning to its end, cut where its colour changes.
+    fn pieces(&self) -> Vec<Piece> {
+        let count = self.basket.staves.count.max(1);
         let per = self.section.len();
         let mut positions = Vec::with_capacity(count as usize * 8 * per);
-        let mut outside = self.outside(weaver, weavers, 0);
-        let start = self.crossing.middle[usize::from(outside)];
-        let start = Station::of(&start, &self.section, self.per_mm, 0.0);
-        self.put(&mut positions, &start, 0, [1.0, 0.0], Band::of(weaver, weavers, None));
-        for stave in 0..count {
-            let next = self.outside(weaver, weavers, stave + 1);
-            let angle = direction((self.basket.staves.turn(stave + 1) * std::f64::consts::TAU) as f32);
+        let mut outside = self.outside(0);
+        let start = Station::of(&self.crossing.middle[usize::from(outside)], &self.section, self.per_mm, 0.0);
+        self.put(&mut positions, &start, 0, self.band_at(0));
+        let mut pieces = Vec::new();
+        let mut colour = self.colour(0);
+        for place in 0..count {
+            let now = self.colour(place);
+            if now != colour && positions.len() > per {
+                let again = positions.split_at(positions.len() - per).1.to_vec();
+                pieces.extend(piece(colour, std::mem::replace(&mut positions, again), per));
+            }
+            colour = now;
+            let next = self.outside(place + 1);
             for station in &self.crossing.way[usize::from(outside)][usize::from(next)] {
-                let band = Band::of(weaver, weavers, Some(station.crosses));
-                self.put(&mut positions, station, stave, angle, band);
+                let band = self.lane.crossing(station.crosses).unwrap_or_else(|| self.band_at(place + 1));
+                self.put(&mut positions, station, place, band);
             }
             outside = next;
         }
-        let lines = [0, 1].map(|corner| edges::line(&positions, per, corner));
-        (Mesh::swept(positions, per, Ends::Capped), lines.to_vec())
+        pieces.extend(piece(colour, positions, per));
+        pieces
     }
 
     /// Adds the weaver's section at a station, unless the row has no height there.
-    fn put(
-        &self,
-        positions: &mut Vec<[f32; 3]>,
-        station: &Station,
-        stave: u32,
-        [cos, sin]: [f32; 2],
-        band: Band,
-    ) {
-        let turn = (stave as f32 + station.share) / self.basket.staves.count.max(1) as f32;
-        let [low, high] = self.edges(turn);
+    fn put(&self, positions: &mut Vec<[f32; 3]>, station: &Station, place: u32, band: Band) {
+        let [low, high] = self.edges((place as f32 + station.share) / self.basket.staves.count.max(1) as f32);
         let height = high - low;
         if height < LEAST * 2.0 * self.half {
             return;
         }
+        let stave = self.course.fabric.stave(place);
+        let [cos, sin] = direction((self.basket.staves.turn(stave + 1) * std::f64::consts::TAU) as f32);
         for ([up, _], ([near, aside], out)) in self.section.iter().zip(&station.corners) {
             let node = self.surface.at(low + height * (band.from + (band.to - band.from) * up));
             let angle = [cos * near - sin * aside, sin * near + cos * aside];
@@ -204,19 +292,20 @@ impl<'a> Laid<'a> {
     }
 
     /// The row as a plain band over the staves, for baskets with more crossings than can be drawn.
-    fn band(&self) -> (Mesh, Vec<Vec<[f32; 3]>>) {
+    fn band(&self) -> Piece {
         let steps = 48;
         let out = self.crossing.middle[1];
         let mut positions = Vec::with_capacity(4 * steps);
         for step in 0..steps {
             let angle = direction(std::f32::consts::TAU * step as f32 / steps as f32);
-            let [low, high] = [self.middle - self.half, self.middle + self.half];
+            let at = |share: f32| self.middle + self.half * (2.0 * share - 1.0);
+            let [low, high] = [at(self.lane.band.from), at(self.lane.band.to)];
             for (along, side) in [(low, -1.0), (high, -1.0), (high, 1.0), (low, 1.0)] {
                 positions.push(self.surface.at(along).point(out.out + out.half * side, angle));
             }
         }
         let lines = vec![edges::line(&positions, 4, 3)];
-        (Mesh::swept(positions, 4, Ends::Joined), lines)
+        (self.colour(0), Mesh::swept(positions, 4, Ends::Joined), lines)
     }
 }
 
@@ -227,20 +316,12 @@ struct Band {
     to: f32,
 }
 
-impl Band {
-    /// All of it for a lone weaver. Weavers twined together pass each other in the gap between
-    /// staves: the one going in below, the one coming out above.
-    fn of(weaver: u32, weavers: u32, crosses: Option<i8>) -> Self {
-        let whole = Self { from: 0.0, to: 1.0 };
-        let shares = weavers.max(1) as f32;
-        match crosses {
-            _ if weavers < 2 => whole,
-            Some(-1) => Self { from: 0.0, to: 1.0 / shares },
-            Some(1) => Self { from: 1.0 - 1.0 / shares, to: 1.0 },
-            _ if weavers == 2 => whole,
-            _ => Self { from: weaver as f32 / shares, to: (weaver + 1) as f32 / shares },
-        }
+fn piece(colour: [u8; 3], positions: Vec<[f32; 3]>, per: usize) -> Option<Piece> {
+    if positions.len() < 2 * per {
+        return None;
     }
+    let lines = [0, 1].map(|corner| edges::line(&positions, per, corner)).to_vec();
+    Some((colour, Mesh::swept(positions, per, Ends::Capped), lines))
 }
 
 impl Ways {
@@ -274,6 +355,22 @@ impl Station {
         };
         let share = if pitch > 0.0 { place.round / pitch } else { 0.0 };
         Self { share, crosses: 0, corners: section.iter().map(corner).collect() }
+    }
+}
+
+/// The level edges between which a row's spiral runs: those of its course, and the one between doubled
+/// and single rows.
+fn level_ends(basket: &Basket, course: &Course, row: &Row) -> [Length; 2] {
+    let last_doubled = (course.first_row + course.doubled).saturating_sub(2) as usize;
+    let step = basket
+        .weave
+        .each_row
+        .get(last_doubled)
+        .filter(|_| course.doubled > 0 && course.doubled < course.rows);
+    match step {
+        Some(last) if row.number <= last.number => [course.from, last.along + last.pitch / 2.0],
+        Some(last) => [last.along + last.pitch / 2.0, course.to],
+        None => [course.from, course.to],
     }
 }
 

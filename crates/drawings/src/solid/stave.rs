@@ -61,7 +61,7 @@ pub(super) fn staves(
                 kind: PartKind::Stave,
                 number: Some(index + 1),
                 material: basket.staves.stock.name.clone(),
-                colour: colour::of(&basket.staves.stock),
+                colour: colour::dyed(&basket.staves.stock, Some(basket.weave.stave_colour(index + 1))),
                 mesh: mesh.turned(angle),
                 edges: super::edges::turned(edges, angle),
                 turned,

@@ -38,13 +38,15 @@ pub(super) fn opened(basket: &Basket, join: &Join) -> Option<Opened> {
     all.parts.retain(|part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= join.row));
     let at_stave = |stave| find(&all, PartKind::Stave, Some(stave)).and_then(|part| middle(part, |_| true));
     let (cut, start) = (at_stave(join.cut_over)?, at_stave(join.start_behind)?);
-    let index = all.parts.iter().rposition(|part| is_row(part, join.row, join.weaver))?;
+    let lies_at = |index: &usize| {
+        let row = Swept::of(&all.parts[*index])?;
+        let (from, to) = (row.nearest(start), row.nearest(cut));
+        (from < to && row.reaches(from, start) && row.reaches(to, cut)).then_some((*index, from, to))
+    };
+    let rows = (0..all.parts.len()).filter(|index| is_row(&all.parts[*index], join));
+    let (index, from, to) = rows.rev().find_map(|index| lies_at(&index))?;
     let row = Swept::of(&all.parts[index])?;
-    let (from, to) = (row.nearest(start), row.nearest(cut));
     let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
-    if from >= to {
-        return None;
-    }
     let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
     let spent = row.piece("spent strand", [0, to], |_, ring| ring.to_vec());
     let new = row.piece("new strand", [from, row.count - 1], |index, ring| {
@@ -55,9 +57,10 @@ pub(super) fn opened(basket: &Basket, join: &Join) -> Option<Opened> {
     Some(Opened { solid: all, cut, start })
 }
 
-fn is_row(part: &Part, row: u32, weaver: u32) -> bool {
-    let own = format!("row {row}");
-    part.kind == PartKind::Row && (part.name == own || part.name == format!("{own}, weaver {weaver}"))
+/// Whether a part is a strand of the weaver of a join, in its row.
+fn is_row(part: &Part, join: &Join) -> bool {
+    let own = part.kind == PartKind::Row && part.number == Some(join.row);
+    own && (!part.name.contains("weaver") || part.name.contains(&format!("weaver {}", join.weaver)))
 }
 
 /// A row as its sections, one after the other.
@@ -93,6 +96,12 @@ impl<'a> Swept<'a> {
         let toward = place.truncate().normalize_or_zero();
         let turned = |index: &usize| self.middle(*index).truncate().normalize_or_zero().dot(toward);
         (0..self.count).max_by(|a, b| turned(a).total_cmp(&turned(b))).unwrap_or(0)
+    }
+
+    /// Whether a section lies in the direction of a place, within a degree or so.
+    fn reaches(&self, index: usize, place: Vec3) -> bool {
+        let own = self.middle(index).truncate().normalize_or_zero();
+        own.dot(place.truncate().normalize_or_zero()) > 0.9998
     }
 
     /// A section laid over another strand: further from the staves, and a little higher.
