@@ -17,6 +17,8 @@ const SIZE: [f64; 2] = [70.0, 50.0];
 const LONG: [f64; 2] = [70.0, 34.0];
 /// Width of one of two drawings side by side, in mm.
 const HALF: [f64; 2] = [34.0, 42.0];
+/// Room for half a label, in mm.
+const LABEL: f64 = 12.0;
 /// Wraps shown at the start of the lashing, and left out at its end.
 const WRAPS: u32 = 4;
 
@@ -38,6 +40,13 @@ impl Spot {
             half_width: half,
             half_height: half * size[1] / size[0],
         })
+    }
+
+    /// The same as it stands on the mould: what is seen is turned over about the y axis.
+    fn view_base_up(&self, size: [f64; 2]) -> View {
+        let over = Vec3::new(-self.middle.x, self.middle.y, -self.middle.z);
+        let azimuth = parts::azimuth(over) + self.aside;
+        View { azimuth, ..self.view(size).base_up() }
     }
 }
 
@@ -136,7 +145,7 @@ pub(super) fn join(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
     let opened = super::join::opened(basket, &join)?;
     let middle = (opened.cut + opened.start) / 2.0;
     let width = f64::from(opened.cut.distance(opened.start)) * 1.7;
-    let view = Spot { middle, aside: 0.0, elevation: 12.0, width }.view(SIZE);
+    let view = Spot { middle, aside: 0.0, elevation: -12.0, width }.view_base_up(SIZE);
     let style = Style { look: look::join, ..Style::print(SIZE[0], SIZE[1]) };
     let (drawing, placed) = picture(&opened.solid, &view, &style).ok()?;
     let mut drawing = framed(drawing);
@@ -149,13 +158,12 @@ pub(super) fn join(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
             drawing.label(Label::new(stave.to_string(), at).middle().bold());
         }
     }
-    for (place, id, share) in
-        [(opened.start, "plate-new-strand", 0.25), (opened.cut, "plate-spent-strand", 0.75)]
-    {
+    for (place, id) in [(opened.start, "plate-new-strand"), (opened.cut, "plate-spent-strand")] {
         let (at, _) = placed.find(place.as_dvec3().to_array())?;
-        let label = Label::new(words.term(id), (frame.x0 + frame.width() * share, frame.y1 - 4.0)).middle();
+        let x = at.x.clamp(frame.x0 + LABEL, frame.x1 - LABEL);
+        let label = Label::new(words.term(id), (x, frame.y0 + 4.0)).middle();
         let box_of = label.bounds().inflate(1.2, 0.8);
-        drawing.line((label.at.x, box_of.y0), at, Line::Edge);
+        drawing.line((label.at.x, box_of.y1), at, Line::Edge);
         drawing.fill(Circle::new(at, 0.5), Tone::Black);
         drawing.shape(box_of, Tone::White, Line::Fine);
         drawing.label(label);

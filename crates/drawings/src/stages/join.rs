@@ -13,7 +13,7 @@ use crate::solid::{Detail, Mesh, Part, PartKind, Solid, solid};
 use crate::stages::parts::{find, middle};
 
 /// How far the new strand lies above the spent one, as a share of its height.
-const RAISED: f32 = 0.4;
+const RAISED: f32 = 0.55;
 /// Most staves between start and cut.
 const MOST: u32 = 12;
 
