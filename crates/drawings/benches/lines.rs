@@ -2,6 +2,7 @@
 
 use basket::steps::Stage;
 use basket::{Basket, Catalogue, assemble};
+use divan::counter::ItemsCount;
 use drawings::lines::{Style, View, draw, shaded};
 use drawings::solid::{Detail, Solid, solid};
 use drawings::stages::{Plate, plates, stage_drawing};
@@ -12,9 +13,11 @@ const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl
 const SIZE: [f64; 2] = [70.0, 72.0];
 
 fn main() {
-    let solid = finished();
-    let drawing = draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])).expect("a picture");
-    println!("{} triangles, SVG {} bytes", solid.triangles(), drawing.to_svg().len());
+    for detail in [Detail::Full, Detail::Page] {
+        let solid = finished(detail);
+        let drawing = draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])).expect("a picture");
+        println!("{detail:?}: {} triangles, SVG {} bytes", solid.triangles(), drawing.to_svg().len());
+    }
     divan::main();
 }
 
@@ -28,19 +31,21 @@ fn basket() -> Basket {
     basket
 }
 
-fn finished() -> Solid {
-    solid(&basket(), Stage::Finished, Detail::Full)
+fn finished(detail: Detail) -> Solid {
+    solid(&basket(), Stage::Finished, detail)
 }
 
-#[divan::bench]
-fn line_drawing(bencher: divan::Bencher<'_, '_>) {
-    let solid = finished();
-    bencher.bench(|| draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])));
+#[divan::bench(args = [Detail::Full, Detail::Page])]
+fn line_drawing(bencher: divan::Bencher<'_, '_>, detail: Detail) {
+    let solid = finished(detail);
+    bencher
+        .counter(ItemsCount::new(solid.triangles()))
+        .bench(|| draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])));
 }
 
 #[divan::bench(sample_count = 20)]
 fn shaded_picture(bencher: divan::Bencher<'_, '_>) {
-    let solid = finished();
+    let solid = finished(Detail::Full);
     bencher.bench(|| shaded(&solid, &VIEW, 800, 800));
 }
 

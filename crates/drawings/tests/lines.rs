@@ -6,7 +6,7 @@ mod meshes;
 use drawings::lines::{PictureError, Style, View, draw, shaded};
 use drawings::solid::{PartKind, Solid};
 use drawings::{Drawing, Item};
-use kurbo::{ParamCurve, PathSeg, Point};
+use kurbo::{BezPath, ParamCurve, PathSeg, Point};
 use meshes::{block, cylinder, solid};
 
 fn cube() -> Solid {
@@ -118,7 +118,7 @@ fn the_outline_of_the_whole_is_heavier_than_edges_within() {
             Item::Path { path, line, .. } if *line == Some(wanted) => Some(path),
             _ => None,
         });
-        paths.flat_map(|path| path.segments()).map(|piece| piece.eval(0.0).distance(piece.eval(1.0))).sum()
+        paths.flat_map(BezPath::segments).map(|piece| piece.eval(0.0).distance(piece.eval(1.0))).sum()
     };
     assert!((length(drawings::Line::Outline) - 160.0).abs() < 3.0, "{}", length(drawings::Line::Outline));
     assert!((length(drawings::Line::Edge) - 40.0).abs() < 2.0, "{}", length(drawings::Line::Edge));

@@ -2,14 +2,15 @@
 
 use glam::Vec3;
 
-use crate::lines::scene::{Face, Scene};
+use crate::lines::both::both;
+use crate::lines::scene::Scene;
 
 /// No face.
 pub(crate) const NONE: u32 = u32::MAX;
 
 /// The plane of a face over the picture: depth `x·pixel + y·pixel + at`, within the depths of its
 /// corners.
-#[derive(Clone, Copy, Default)]
+#[derive(Clone, Copy)]
 struct Slope {
     x: f32,
     y: f32,
@@ -34,7 +35,6 @@ impl Slope {
 pub(crate) struct Buffer {
     pub(crate) width: usize,
     pub(crate) height: usize,
-    depth: Vec<f32>,
     face: Vec<u32>,
     slopes: Vec<Slope>,
 }
@@ -42,49 +42,15 @@ pub(crate) struct Buffer {
 impl Buffer {
     pub(crate) fn of(scene: &Scene<'_>) -> Self {
         let (width, height) = (scene.camera.width, scene.camera.height);
-        let mut buffer = Self {
-            width,
-            height,
-            depth: vec![f32::NEG_INFINITY; width * height],
-            face: vec![NONE; width * height],
-            slopes: vec![Slope::default(); scene.faces.len()],
-        };
-        for (face, index) in scene.faces.iter().zip(0..) {
-            buffer.fill(scene, face, index);
-        }
-        buffer
-    }
-
-    fn fill(&mut self, scene: &Scene<'_>, face: &Face, index: u32) {
-        let [a, b, c] = scene.corners_of(face);
-        let (low, high) = (a.min(b).min(c), a.max(b).max(c));
-        // Pixels are sampled at their middles.
-        let top = (low.y - 0.5).ceil().max(0.0) as usize;
-        let bottom = (high.y - 0.5).floor().min(self.height as f32 - 1.0);
-        let covers_a_column = (low.x - 0.5).ceil() <= high.x - 0.5;
-        if bottom < top as f32 || high.x < 0.0 || !covers_a_column {
-            return;
-        }
-        let slope = Slope::of([a, b, c]);
-        self.slopes[index as usize] = slope;
-        for row in top..=bottom as usize {
-            let y = row as f32 + 0.5;
-            let Some((left, right)) = span([a, b, c], y) else { continue };
-            let left = (left - 0.5).ceil().max(0.0) as usize;
-            let right = (right - 0.5).floor().min(self.width as f32 - 1.0);
-            if right < left as f32 {
-                continue;
-            }
-            let start = row * self.width;
-            let cells = start + left..=start + right as usize;
-            let depths = self.depth[cells.clone()].iter_mut().zip(&mut self.face[cells]);
-            for ((depth, nearest), column) in depths.zip(left..) {
-                let here = slope.depth(column as f32 + 0.5, y);
-                if here > *depth {
-                    (*depth, *nearest) = (here, index);
-                }
-            }
-        }
+        let slopes: Vec<Slope> = scene.faces.iter().map(|face| Slope::of(scene.corners_of(face))).collect();
+        let mut face = vec![NONE; width * height];
+        let middle = height / 2;
+        let (upper, lower) = face.split_at_mut(middle * width);
+        both(
+            || Strip { first: 0, width, faces: upper }.fill(scene, &slopes),
+            || Strip { first: middle, width, faces: lower }.fill(scene, &slopes),
+        );
+        Self { width, height, face, slopes }
     }
 
     /// The face nearest to the eye at a pixel.
@@ -114,16 +80,60 @@ impl Buffer {
     /// Whether a point is seen: not behind what any of the four pixels round it show by more than a
     /// bias. So a line stays visible on the very edge of its own surface.
     pub(crate) fn sees(&self, point: Vec3, bias: f32) -> bool {
-        let (left, top) = ((point.x - 0.5).floor(), (point.y - 0.5).floor());
-        let inside = left >= 0.0 && top >= 0.0;
-        if !inside || left + 1.0 >= self.width as f32 || top + 1.0 >= self.height as f32 {
+        let (left, top) = ((point.x - 0.5) as usize, (point.y - 0.5) as usize);
+        let inside = point.x >= 0.5 && point.y >= 0.5;
+        if !inside || left + 1 >= self.width || top + 1 >= self.height {
             return false;
         }
-        let index = top as usize * self.width + left as usize;
+        let index = top * self.width + left;
         [index, index + 1, index + self.width, index + self.width + 1]
             .into_iter()
             .any(|index| self.depth_near(index, point.x, point.y) <= point.z + bias)
     }
+}
+
+/// Some rows of the raster.
+struct Strip<'a> {
+    first: usize,
+    width: usize,
+    faces: &'a mut [u32],
+}
+
+impl Strip<'_> {
+    fn fill(self, scene: &Scene<'_>, slopes: &[Slope]) {
+        let mut depths = vec![f32::NEG_INFINITY; self.faces.len()];
+        let last = self.first + self.faces.len() / self.width;
+        for ((face, slope), index) in scene.faces.iter().zip(slopes).zip(0..) {
+            let corners = scene.corners_of(face);
+            let [a, b, c] = corners;
+            let (low, high) = (a.min(b).min(c), a.max(b).max(c));
+            let columns = pixels(low.x, high.x, self.width);
+            if columns.is_empty() {
+                continue;
+            }
+            for row in pixels(low.y, high.y, last).skip_while(|row| *row < self.first) {
+                let y = row as f32 + 0.5;
+                let Some((left, right)) = span(corners, y) else { continue };
+                let start = (row - self.first) * self.width;
+                for column in pixels(left, right, self.width) {
+                    let here = slope.depth(column as f32 + 0.5, y);
+                    let depth = &mut depths[start + column];
+                    if here > *depth {
+                        *depth = here;
+                        self.faces[start + column] = index;
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The pixels below a number whose middles lie from one place to another.
+fn pixels(from: f32, to: f32, below: usize) -> std::ops::Range<usize> {
+    // Casts cut off toward 0 and give 0 for what is negative.
+    let whole = (from - 0.5) as usize;
+    let first = if (whole as f32) < from - 0.5 { whole + 1 } else { whole };
+    first..((to + 0.5) as usize).min(below)
 }
 
 /// Where a triangle crosses a level: its left and right end.

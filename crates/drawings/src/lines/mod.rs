@@ -4,6 +4,7 @@
 //! contour of every part comes from its mesh, its other edges from [`Part::edges`](crate::solid::Part),
 //! and each is kept where it is seen. So the picture is sharp at any size.
 
+mod both;
 mod buffer;
 mod camera;
 mod contour;
@@ -19,10 +20,11 @@ mod style;
 mod thin;
 mod view;
 
-use glam::DVec3;
+use glam::{DVec3, Vec3};
 use kurbo::{BezPath, Point, Rect};
 
 use crate::drawing::{Drawing, Line, Tone, open};
+use crate::lines::both::both;
 use crate::lines::buffer::Buffer;
 use crate::lines::camera::Room;
 use crate::lines::scene::Scene;
@@ -36,7 +38,7 @@ pub use style::{Look, Style};
 pub use view::{Region, View};
 
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 16.0;
+const DENSITY: f64 = 14.0;
 /// Paper left free round a picture, in mm.
 const MARGIN: f64 = camera::BORDER / DENSITY;
 /// How far a line may leave its true course, in mm of paper.
@@ -88,7 +90,7 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     let looks: Vec<Look> = scene.parts.iter().map(|part| (style.look)(part)).collect();
     let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
     let (tones, lines) =
-        both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, contours, style));
+        both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, &contours, style));
     let mut drawing = Drawing::new("picture", "", "");
     for (path, tone) in tones {
         drawing.fill(path, tone);
@@ -104,18 +106,6 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     }
     let (plane, camera) = (scene.plane, scene.camera);
     Ok((drawing, Placed { plane, camera, buffer }))
-}
-
-/// Two things at the same time.
-fn both<A: Send, B>(one: impl FnOnce() -> A + Send, other: impl FnOnce() -> B) -> (A, B) {
-    std::thread::scope(|scope| {
-        let one = scope.spawn(one);
-        let other = other();
-        match one.join() {
-            Ok(one) => (one, other),
-            Err(panic) => std::panic::resume_unwind(panic),
-        }
-    })
 }
 
 fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Vec<(BezPath, Tone)> {
@@ -141,7 +131,7 @@ fn lines(
     scene: &Scene<'_>,
     buffer: &Buffer,
     looks: &[Look],
-    contours: Vec<(u32, Vec<u32>)>,
+    contours: &[(u32, Vec<u32>)],
     style: &Style,
 ) -> Vec<(BezPath, Line)> {
     let sight = Sight::of(buffer, scene.camera);
@@ -149,26 +139,31 @@ fn lines(
     for piece in outline::outline(buffer, scene.camera) {
         sheet.add(style.outline, OUTLINE_TOLERANCE, &piece);
     }
-    let mut inner = Vec::new();
-    for (part, corners) in contours {
-        let line: Vec<_> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
-        let weight = looks[part as usize].edge.unwrap_or(Line::Edge);
-        inner.extend(sight.contour(&line, scene).into_iter().map(|run| (weight, run)));
-    }
-    for (part, look) in scene.parts.iter().zip(looks) {
-        let Some(edge) = look.edge else { continue };
-        for polyline in &part.edges {
-            let line: Vec<_> = polyline.iter().map(|at| scene.pixel(*at)).collect();
-            inner.extend(sight.runs(&line).into_iter().map(|run| (edge, run)));
-        }
-    }
+    let contours = || -> Vec<(Line, Vec<Point>)> {
+        let runs = contours.iter().flat_map(|(part, corners)| {
+            let line: Vec<Vec3> = corners.iter().map(|corner| scene.corners[*corner as usize]).collect();
+            let weight = looks[*part as usize].edge.unwrap_or(Line::Edge);
+            sight.contour(&line, scene).into_iter().map(move |run| (weight, run))
+        });
+        runs.collect()
+    };
+    let edges = || -> Vec<(Line, Vec<Point>)> {
+        let drawn = scene.parts.iter().zip(looks).filter_map(|(part, look)| Some((part, look.edge?)));
+        let lines = drawn.flat_map(|(part, weight)| part.edges.iter().map(move |edge| (edge, weight)));
+        let runs = lines.flat_map(|(edge, weight)| {
+            let line: Vec<Vec3> = edge.iter().map(|at| scene.pixel(*at)).collect();
+            sight.runs(&line).into_iter().map(move |run| (weight, run))
+        });
+        runs.collect()
+    };
+    let (mut inner, edges) = both(contours, edges);
+    inner.extend(edges);
     // Heavier and longer lines first: where lines crowd, they are the ones to stay.
     inner.sort_by_key(|(_, run)| std::cmp::Reverse(run.len()));
     for weight in [Line::Edge, Line::Fine] {
-        inner
-            .iter()
-            .filter(|(line, _)| *line == weight)
-            .for_each(|(line, run)| sheet.add(*line, TOLERANCE, run));
+        for (line, run) in inner.iter().filter(|(line, _)| *line == weight) {
+            sheet.add(*line, TOLERANCE, run);
+        }
     }
     sheet.paths.into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
 }

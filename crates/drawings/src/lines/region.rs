@@ -101,20 +101,20 @@ mod tests {
 
     #[test]
     fn a_frame_has_an_outline_and_a_hole() {
-        let (width, height) = (12, 10);
+        let (width, height) = (120, 100);
         let cells = (0..width * height)
             .map(|index| (index % width, index / width))
             .map(|(x, y)| {
-                let outer = (1..11).contains(&x) && (1..9).contains(&y);
-                let inner = (4..8).contains(&x) && (4..7).contains(&y);
+                let outer = (10..110).contains(&x) && (10..90).contains(&y);
+                let inner = (40..80).contains(&x) && (40..70).contains(&y);
                 u8::from(outer && !inner)
             })
             .collect();
         let path = Classes { width, height, cells }.regions(1, 0.0, Point::new);
-        assert_eq!(path.winding(Point::new(6.0, 5.5)), 0, "the hole is empty");
-        assert_ne!(path.winding(Point::new(2.5, 2.5)), 0, "the frame is filled");
-        assert_eq!(path.winding(Point::new(0.2, 0.2)), 0, "outside is empty");
-        // 10 × 8 − 4 × 3 cells; corners are cut a little.
-        assert!((path.area().abs() - 68.0).abs() < 3.0, "{}", path.area());
+        assert_eq!(path.winding(Point::new(60.0, 55.0)), 0, "the hole is empty");
+        assert_ne!(path.winding(Point::new(25.0, 25.0)), 0, "the frame is filled");
+        assert_eq!(path.winding(Point::new(2.0, 2.0)), 0, "outside is empty");
+        // 100 × 80 − 40 × 30 cells; corners are cut a little.
+        assert!((path.area().abs() - 6800.0).abs() < 34.0, "{}", path.area());
     }
 }
