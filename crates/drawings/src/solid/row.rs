@@ -32,13 +32,9 @@ pub(super) fn rows(basket: &Basket, surface: &Surface, upto: u32, packed: f32, d
             let laid = Laid::of(basket, surface, course, row, packed, &lane, detail);
             let pieces = if crossings > MOST { vec![laid.band()] } else { laid.pieces() };
             for (piece, (colour, mesh, edges)) in (1..).zip(pieces) {
-                let mut name = format!("row {}", row.number);
-                if !alone {
-                    name += &format!(", weaver {}", lane.weaver + 1);
-                }
-                if piece > 1 {
-                    name += &format!(", strand {piece}");
-                }
+                let weaver = if alone { String::new() } else { format!(", weaver {}", lane.weaver + 1) };
+                let strand = if piece == 1 { String::new() } else { format!(", strand {piece}") };
+                let name = format!("row {}{weaver}{strand}", row.number);
                 let part = Part::new(&name, PartKind::Row, &lane.stock.name, colour, mesh);
                 parts.push(Part { number: Some(row.number), edges, ..part });
             }
