@@ -95,7 +95,8 @@ fn no_sentence_is_missing() {
         for name in ["basket.json", "cuts.json"] {
             for id in ["sheet-", "cut-", "step-", "tool-", "caution-", "choice-", "finding-"] {
                 let text = text(&packet, name);
-                let left: Vec<_> = text.lines().filter(|line| line.contains(&format!("\"{id}"))).collect();
+                let unsaid = |line: &&str| line.contains(&format!("\"{id}")) && !line.contains("\"step-up\"");
+                let left: Vec<_> = text.lines().filter(unsaid).collect();
                 assert!(left.is_empty(), "{name}: {left:?}");
             }
         }

@@ -45,13 +45,13 @@ fn read(path: &Path) -> Result<Drawn, Failure> {
 
 /// The fault at its line and column in the file.
 fn misdrawn(text: &input::Text, fault: &DrawnFault) -> Failure {
-    let written = text.content.lines().zip(1..).filter(|(line, _)| !line.trim().is_empty());
+    let mut written = text.content.lines().zip(1..).filter(|(line, _)| !line.trim().is_empty());
     let (line, stave) = match fault {
         DrawnFault::Ragged { line, .. } => (*line, None),
         DrawnFault::Sign { line, stave, .. } => (*line, Some(*stave)),
         DrawnFault::Empty | DrawnFault::TooLarge => (1, None),
     };
-    let Some((content, line)) = written.skip(line.saturating_sub(1)).next() else {
+    let Some((content, line)) = written.nth(line.saturating_sub(1)) else {
         return Failure::of_file(&text.origin, fault, fault.help());
     };
     let signs = content.char_indices().filter(|(_, sign)| !" ,;\t".contains(*sign));

@@ -12,15 +12,15 @@ use super::table::{Set, table};
 pub(crate) fn render(count: u32, runs: &[Run], words: &Words) -> String {
     let of = |wanted: bool| runs.iter().filter(move |run| run.runs == wanted);
     let heading = |id: &str| super::heading(&words.with(id, &[("count", count.into())]));
-    let (weave, seen) = (words.term("weaves-weave"), words.term("weaves-seen"));
+    let (weave, sight) = (words.term("weaves-weave"), words.term("weaves-seen"));
     let (weavers, instead) = (words.term("weaves-weavers"), words.term("weaves-instead"));
     let running =
-        [(weave.as_str(), Set::Words), (weavers.as_str(), Set::Figures), (seen.as_str(), Set::Words)];
+        [(weave.as_str(), Set::Words), (weavers.as_str(), Set::Figures), (sight.as_str(), Set::Words)];
     let rows = of(true).map(|run| vec![name(run, words), run.weavers.to_string(), seen(run, words)]);
     let mut text = heading("weaves-run").trim_start().to_owned() + &table(&running, rows);
     if of(false).next().is_some() {
         let failing =
-            [(weave.as_str(), Set::Words), (seen.as_str(), Set::Words), (instead.as_str(), Set::Words)];
+            [(weave.as_str(), Set::Words), (sight.as_str(), Set::Words), (instead.as_str(), Set::Words)];
         let rows = of(false).map(|run| vec![name(run, words), why(run, words), mend(run, words)]);
         text += &heading("weaves-fail");
         text += &table(&failing, rows);
