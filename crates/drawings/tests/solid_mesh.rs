@@ -242,7 +242,7 @@ fn hoops_and_bail_are_as_long_as_they_are_cut() {
     let basket = basket(HARBOUR);
     let solid = solid(&basket, Stage::Finished, Detail::Full);
     let close = |drawn: f64, cut: Length, share: f64| {
-        assert!((drawn / cut.to_mm() - 1.0).abs() < share, "{drawn} for {cut:?}")
+        assert!((drawn / cut.to_mm() - 1.0).abs() < share, "{drawn} for {cut:?}");
     };
     close(longest(&solid, PartKind::OuterHoop, 7), basket.rim.outer.cut, 0.015);
     close(longest(&solid, PartKind::InnerHoop, 7), basket.rim.inner.cut, 0.015);

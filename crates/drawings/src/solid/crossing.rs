@@ -89,7 +89,7 @@ impl Crossing<'_> {
     fn half(&self, tilt: f32) -> f32 {
         let width = support(self.stave, FRAC_PI_2, 1.0) + support(self.stave, FRAC_PI_2, -1.0);
         let room = (self.pitch - width).clamp(self.weaver * LEAST, self.weaver);
-        (self.weaver + (room - self.weaver) * tilt.sin()) / 2.0
+        self.weaver / 2.0 + (room - self.weaver) / 2.0 * tilt.sin()
     }
 
     /// Tilt at which the weaver crosses the gap: where the supports of both staves and the weaver's

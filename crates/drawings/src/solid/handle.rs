@@ -62,7 +62,7 @@ fn bail(handle: &Handle, stand: &Stand, ears: &Ears, detail: Detail) -> Part {
         Detail::Thumbnail => 10,
     };
     // Ears that do not quite face each other stand nearer than a diameter.
-    let shift = stand.half + (ears.thickness.to_mm() as f32 + handle.thickness.to_mm() as f32) / 2.0 + WASHER
+    let shift = stand.half + ((ears.thickness + handle.thickness) / 2.0).to_mm() as f32 + WASHER
         - handle.half_span.to_mm() as f32;
     let washer = washer_radius(handle);
     let mut line = end(handle);

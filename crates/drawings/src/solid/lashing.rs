@@ -99,7 +99,7 @@ impl Wrap<'_> {
     fn ear(&self) -> Option<[f32; 2]> {
         let ears = self.basket.ears.as_ref()?;
         let half = self.per_turn()
-            * ((ears.width.to_mm() as f32 + self.basket.lashing.weaver.width.to_mm() as f32) / 2.0 + BESIDE);
+            * (((ears.width + self.basket.lashing.weaver.width) / 2.0).to_mm() as f32 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));
         ears.each.iter().find_map(|ear| {
             let middle = ear.turn as f32 + (from - ear.turn as f32).round();

@@ -23,25 +23,46 @@ const MOST: u64 = 60_000;
 /// All rows up to a number; `packed` is the share of its height to which the weaving is pressed down.
 pub(super) fn rows(basket: &Basket, surface: &Surface, upto: u32, packed: f32, detail: Detail) -> Vec<Part> {
     let crossings = u64::from(upto.min(basket.weave.rows)) * u64::from(basket.staves.count);
+    let rows: Vec<&Row> = basket.weave.each_row.iter().filter(|row| row.number <= upto).collect();
+    let build = |rows: &[&Row]| -> Vec<Part> {
+        rows.iter()
+            .flat_map(|row| row_parts(basket, surface, row, packed, crossings <= MOST, detail))
+            .collect()
+    };
+    // Rows make up most of a solid: two threads share them.
+    let (lower, upper) = rows.split_at(rows.len() / 2);
+    std::thread::scope(|scope| {
+        let above = scope.spawn(|| build(upper));
+        let mut parts = build(lower);
+        parts.extend(above.join().unwrap_or_else(|_| build(upper)));
+        parts
+    })
+}
+
+/// The weavers of a row, true or as plain bands.
+fn row_parts(
+    basket: &Basket,
+    surface: &Surface,
+    row: &Row,
+    packed: f32,
+    woven: bool,
+    detail: Detail,
+) -> Vec<Part> {
+    let Some(course) = basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+        return Vec::new();
+    };
+    let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
+    let alone = lanes.len() == 1;
     let mut parts = Vec::new();
-    for row in basket.weave.each_row.iter().filter(|row| row.number <= upto) {
-        let Some(course) = basket.weave.courses.get(row.course.saturating_sub(1) as usize) else { continue };
-        let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
-        let alone = lanes.len() == 1;
-        for lane in lanes {
-            let laid = Laid::of(basket, surface, course, row, packed, &lane, detail);
-            let pieces = if crossings > MOST { vec![laid.band()] } else { laid.pieces() };
-            for (piece, (colour, mesh, edges)) in (1..).zip(pieces) {
-                let mut name = format!("row {}", row.number);
-                if !alone {
-                    name += &format!(", weaver {}", lane.weaver + 1);
-                }
-                if piece > 1 {
-                    name += &format!(", strand {piece}");
-                }
-                let part = Part::new(&name, PartKind::Row, &lane.stock.name, colour, mesh);
-                parts.push(Part { number: Some(row.number), edges, ..part });
-            }
+    for lane in lanes {
+        let laid = Laid::of(basket, surface, course, row, packed, &lane, detail);
+        let pieces = if woven { laid.pieces() } else { vec![laid.band()] };
+        for (piece, (colour, mesh, edges)) in (1..).zip(pieces) {
+            let weaver = if alone { String::new() } else { format!(", weaver {}", lane.weaver + 1) };
+            let strand = if piece == 1 { String::new() } else { format!(", strand {piece}") };
+            let name = format!("row {}{weaver}{strand}", row.number);
+            let part = Part::new(&name, PartKind::Row, &lane.stock.name, colour, mesh);
+            parts.push(Part { number: Some(row.number), edges, ..part });
         }
     }
     parts
@@ -224,6 +245,12 @@ impl<'a> Laid<'a> {
         self.course.fabric.cell(row, self.course.fabric.stave(place % count))
     }
 
+    /// The direction of the stave at a place of the row.
+    fn angle(&self, place: u32) -> [f32; 2] {
+        let turn = self.basket.staves.turn(self.course.fabric.stave(place) + 1);
+        direction((turn * std::f64::consts::TAU) as f32)
+    }
+
     fn band_at(&self, place: u32) -> Band {
         self.lane.at(self.cell(place))
     }
@@ -254,7 +281,7 @@ impl<'a> Laid<'a> {
         let mut positions = Vec::with_capacity(count as usize * 8 * per);
         let mut outside = self.outside(0);
         let start = Station::of(&self.crossing.middle[usize::from(outside)], &self.section, self.per_mm, 0.0);
-        self.put(&mut positions, &start, 0, self.band_at(0));
+        self.put(&mut positions, &start, (0, self.angle(0)), self.band_at(0));
         let mut pieces = Vec::new();
         let mut colour = self.colour(0);
         for place in 0..count {
@@ -265,9 +292,10 @@ impl<'a> Laid<'a> {
             }
             colour = now;
             let next = self.outside(place + 1);
+            let angle = self.angle(place);
             for station in &self.crossing.way[usize::from(outside)][usize::from(next)] {
                 let band = self.lane.crossing(station.crosses).unwrap_or_else(|| self.band_at(place + 1));
-                self.put(&mut positions, station, place, band);
+                self.put(&mut positions, station, (place, angle), band);
             }
             outside = next;
         }
@@ -276,14 +304,18 @@ impl<'a> Laid<'a> {
     }
 
     /// Adds the weaver's section at a station, unless the row has no height there.
-    fn put(&self, positions: &mut Vec<[f32; 3]>, station: &Station, place: u32, band: Band) {
+    fn put(
+        &self,
+        positions: &mut Vec<[f32; 3]>,
+        station: &Station,
+        (place, [cos, sin]): (u32, [f32; 2]),
+        band: Band,
+    ) {
         let [low, high] = self.edges((place as f32 + station.share) / self.basket.staves.count.max(1) as f32);
         let height = high - low;
         if height < LEAST * 2.0 * self.half {
             return;
         }
-        let stave = self.course.fabric.stave(place);
-        let [cos, sin] = direction((self.basket.staves.turn(stave + 1) * std::f64::consts::TAU) as f32);
         for ([up, _], ([near, aside], out)) in self.section.iter().zip(&station.corners) {
             let node = self.surface.at(low + height * (band.from + (band.to - band.from) * up));
             let angle = [cos * near - sin * aside, sin * near + cos * aside];

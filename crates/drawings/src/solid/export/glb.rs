@@ -7,7 +7,7 @@ use std::collections::HashMap;
 
 use serde_json::{Value, json};
 
-use super::super::{Mesh, Part, Solid};
+use super::super::{Mesh, Part, PartKind, Solid};
 
 /// Codes of the format: component types, buffer targets.
 const UNSIGNED_SHORT: u32 = 5123;
@@ -129,9 +129,7 @@ impl<'a> Writer<'a> {
         let next = self.materials.len();
         let number = *self.material_of.entry((&part.material, part.colour)).or_insert(next);
         if number == next {
-            let metal = matches!(part.material.as_str(), "brass" | "washer" | "burr")
-                || part.material.contains("pin") && part.material.contains("brass")
-                || part.material.contains("copper");
+            let metal = is_metal(part);
             let [red, green, blue] = part.colour.map(linear);
             self.materials.push(json!({
                 "name": part.material,
@@ -168,6 +166,15 @@ impl<'a> Writer<'a> {
         file.extend([self.binary.len() as u32, BIN].iter().flat_map(|word| word.to_le_bytes()));
         file.extend(self.binary);
         file
+    }
+}
+
+/// Whether a part shines like metal.
+fn is_metal(part: &Part) -> bool {
+    match part.kind {
+        PartKind::Pin | PartKind::Rivet | PartKind::Washer => true,
+        PartKind::Ear => part.material == "brass",
+        _ => false,
     }
 }
 
