@@ -114,7 +114,7 @@ mod tests {
         assert_eq!(path.winding(Point::new(60.0, 55.0)), 0, "the hole is empty");
         assert_ne!(path.winding(Point::new(25.0, 25.0)), 0, "the frame is filled");
         assert_eq!(path.winding(Point::new(2.0, 2.0)), 0, "outside is empty");
-        // 100 × 80 − 40 × 30 cells; corners are cut a little.
-        assert!((path.area().abs() - 6800.0).abs() < 34.0, "{}", path.area());
+        // 100 × 80 − 40 × 30 cells; the outline may run up to 0.75 cells off.
+        assert!((path.area().abs() - 6800.0).abs() < 68.0, "{}", path.area());
     }
 }
