@@ -2,6 +2,8 @@
 //!
 //! A [`Drawing`] is a plain value in millimetres of paper, x to the right and y down; [`Drawing::to_svg`]
 //! writes it. This crate computes no part of a basket: it only shows what `basket` computed.
+//! [`solid`] is the basket in the round, [`lines`] draws it from any side with hidden lines removed, and
+//! [`stages`] draws each stage of the making from it.
 //! It lays out no text beyond labels, reads and writes no file, and takes its words from `words`.
 
 #![allow(clippy::trivially_copy_pass_by_ref, reason = "words are handed on by reference in every crate")]
@@ -15,10 +17,13 @@ mod dimension;
 mod drawing;
 mod ear;
 mod elevation;
+pub mod lines;
 mod rim_shape;
 mod scale;
 mod scarf;
 mod section;
+pub mod solid;
+pub mod stages;
 mod stave;
 mod strip;
 mod svg;

@@ -24,6 +24,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/steps.ftl"),
             include_str!("../messages/en/sheets.ftl"),
             include_str!("../messages/en/drawings.ftl"),
+            include_str!("../messages/en/stages.ftl"),
             include_str!("../messages/en/weaves.ftl"),
         ],
     )

@@ -1,0 +1,66 @@
+//! Line drawings of a basket of 75 staves and 80 rows, finished and at its stages.
+
+use basket::steps::Stage;
+use basket::{Basket, Catalogue, assemble};
+use divan::counter::ItemsCount;
+use drawings::lines::{Style, View, draw, shaded};
+use drawings::solid::{Detail, Solid, solid};
+use drawings::stages::{Plate, plates, stage_drawing};
+use words::{Language, Words};
+
+const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl\"\nbase = \"140\"\nrim = \"260\"\nheight = \"205\"\n[staves]\nstock = \"flat oval reed 3/8 in\"\ncount = 75\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 80 }]\n[ears]\n[handle]\n";
+/// Width and height of a picture, in mm.
+const SIZE: [f64; 2] = [70.0, 72.0];
+
+fn main() {
+    for detail in [Detail::Full, Detail::Page] {
+        let solid = finished(detail);
+        let drawing = draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])).expect("a picture");
+        println!("{detail:?}: {} triangles, SVG {} bytes", solid.triangles(), drawing.to_svg().len());
+    }
+    divan::main();
+}
+
+const VIEW: View = View::from(24.0, 26.0);
+
+fn basket() -> Basket {
+    let catalogue = Catalogue::built_in();
+    let pattern = basket::pattern::read(PATTERN, catalogue).expect("the pattern can be read");
+    let basket = assemble(&pattern, catalogue);
+    assert_eq!((basket.staves.count, basket.weave.rows), (75, 80));
+    basket
+}
+
+fn finished(detail: Detail) -> Solid {
+    solid(&basket(), Stage::Finished, detail)
+}
+
+#[divan::bench(args = [Detail::Full, Detail::Page])]
+fn line_drawing(bencher: divan::Bencher<'_, '_>, detail: Detail) {
+    let solid = finished(detail);
+    bencher
+        .counter(ItemsCount::new(solid.triangles()))
+        .bench(|| draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])));
+}
+
+#[divan::bench(sample_count = 20)]
+fn shaded_picture(bencher: divan::Bencher<'_, '_>) {
+    let solid = finished(Detail::Full);
+    bencher.bench(|| shaded(&solid, &VIEW, 800, 800));
+}
+
+#[divan::bench(args = [Plate::Finished, Plate::HalfWoven, Plate::Join, Plate::Exploded, Plate::Cover], sample_count = 10)]
+fn stage(bencher: divan::Bencher<'_, '_>, plate: Plate) {
+    let basket = basket();
+    let words = Words::new(Language::English, basket.units);
+    bencher.bench(|| stage_drawing(&basket, &words, plate));
+}
+
+#[divan::bench(sample_count = 5)]
+fn all_stages(bencher: divan::Bencher<'_, '_>) {
+    let basket = basket();
+    let words = Words::new(Language::English, basket.units);
+    bencher.bench(|| -> Vec<_> {
+        plates(&basket).into_iter().filter_map(|plate| stage_drawing(&basket, &words, plate)).collect()
+    });
+}

@@ -1,0 +1,80 @@
+//! How a picture is drawn.
+
+use crate::drawing::{Line, Tone};
+use crate::lines::PictureError;
+use crate::solid::{Part, PartKind};
+
+/// Least side of a picture, in mm.
+const LEAST: f64 = 5.0;
+/// Largest side of a picture, in mm.
+const MOST: f64 = 1000.0;
+
+/// What is done with a part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Look {
+    /// Weight of its edges; none draws only its outline.
+    pub edge: Option<Line>,
+    /// Tone where light falls on it.
+    pub lit: Option<Tone>,
+    /// Tone where it is turned from the light.
+    pub shaded: Option<Tone>,
+}
+
+/// Size, weights and tones of a picture.
+#[derive(Clone, Copy, Debug)]
+pub struct Style {
+    /// Most width on paper, in mm.
+    pub width: f64,
+    /// Most height on paper, in mm.
+    pub height: f64,
+    /// Least distance between two lines that run side by side, in mm of paper; of closer ones only
+    /// the first is drawn.
+    pub clear: f64,
+    /// Weight of the outline of the whole.
+    pub outline: Line,
+    /// Look of each part.
+    pub look: fn(&Part) -> Look,
+}
+
+impl Style {
+    /// Lines and light tones, to fit into this many mm of paper.
+    pub const fn print(width: f64, height: f64) -> Self {
+        Self { width, height, clear: 0.2, outline: Line::Outline, look: print }
+    }
+
+    /// Lines alone.
+    pub const fn plain(width: f64, height: f64) -> Self {
+        Self { look: plain, ..Self::print(width, height) }
+    }
+
+    pub(crate) fn check(&self) -> Result<(), PictureError> {
+        let fits = |side: f64| side.is_finite() && (LEAST..=MOST).contains(&side);
+        if fits(self.width) && fits(self.height) {
+            return Ok(());
+        }
+        Err(PictureError::Size { width: self.width, height: self.height, least: LEAST, most: MOST })
+    }
+}
+
+/// Weaving, lashing and small metal in fine lines, all else in the weight of edges.
+fn plain(part: &Part) -> Look {
+    let edge = match part.kind {
+        PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer => Line::Fine,
+        _ => Line::Edge,
+    };
+    Look { edge: Some(edge), lit: None, shaded: None }
+}
+
+/// The same with tones: the weaving stays white, so that it stands out from staves and wood.
+fn print(part: &Part) -> Look {
+    let (lit, shaded) = match part.kind {
+        PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
+        PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
+        PartKind::Mould => (Some(Tone::Light), Some(Tone::Light)),
+        PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
+            (Some(Tone::Light), Some(Tone::Mid))
+        }
+        _ => (None, Some(Tone::Light)),
+    };
+    Look { lit, shaded, ..plain(part) }
+}

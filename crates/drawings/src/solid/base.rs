@@ -1,0 +1,155 @@
+//! The base with its groove and turned rings, its plug, the mould and the band round the staves.
+
+use basket::Basket;
+
+use super::mesh::{Ends, round};
+use super::surface::Surface;
+use super::{Detail, Mesh, Part, PartKind, colour, segments};
+
+/// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
+const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
+/// Depth of a turned ring, and half its width, in mm.
+const RING: f32 = 0.5;
+/// Share of the thickness that is left above the plug.
+const ABOVE_PLUG: f32 = 0.6;
+/// Height and thickness of the band round the staves, in mm.
+const BAND: [f32; 2] = [10.0, 1.0];
+
+/// The disc. Its upper face lies at the mould's base.
+pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
+    let sizes = Sizes::of(basket);
+    let profile = sizes.profile();
+    let mesh = Mesh::lathe(&profile, segments(sizes.edge, detail), Ends::Joined);
+    let edges = rims(&[
+        [sizes.edge, 0.0],
+        [sizes.edge, sizes.cheeks[1]],
+        [sizes.edge, sizes.cheeks[0]],
+        [sizes.edge, -sizes.thick],
+        [sizes.plug, -sizes.thick],
+        [sizes.hole, 0.0],
+    ]);
+    let rings = sizes
+        .rings()
+        .into_iter()
+        .flat_map(|at| [[at, -RING.min(sizes.thick / 8.0)], [at, RING.min(sizes.thick / 8.0) - sizes.thick]]);
+    let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>())).collect();
+    let wood = &basket.base.wood.name;
+    Part { edges, ..Part::new("base", PartKind::Base, wood, colour::of_wood(wood), mesh) }
+}
+
+/// The plug in the base's screw hole, flush with the lower face.
+pub(super) fn plug(basket: &Basket, detail: Detail) -> Part {
+    let sizes = Sizes::of(basket);
+    let profile = [[sizes.plug, -sizes.thick], [sizes.plug, -sizes.thick * ABOVE_PLUG]];
+    let mesh = Mesh::lathe(&profile, segments(sizes.plug, detail), Ends::Capped);
+    let wood = &basket.base.wood.name;
+    Part { edges: rims(&profile), ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh) }
+}
+
+/// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
+/// smaller by `less` than the figures say.
+pub(super) fn mould(basket: &Basket, surface: &Surface, less: f32, detail: Detail) -> Part {
+    let arc = basket.mould.arc.to_mm() as f32;
+    let steps = if detail == Detail::Thumbnail { 12 } else { 40 };
+    let mut profile: Vec<[f32; 2]> = (0..=steps)
+        .map(|step| surface.at(arc * step as f32 / steps as f32))
+        .map(|node| {
+            let [radius, _, height] = node.point(-less, [1.0, 0.0]);
+            [radius.max(0.01), height]
+        })
+        .collect();
+    if let Some(first) = profile.first_mut() {
+        first[1] = 0.0;
+    }
+    let widest = profile.iter().fold(0.0_f32, |widest, at| widest.max(at[0]));
+    let mesh = Mesh::lathe(&profile, segments(widest, detail), Ends::Capped);
+    let edges = rims(&[profile[0], profile[steps]]);
+    Part { edges, ..Part::new("mould", PartKind::Mould, "mould", colour::MOULD, mesh) }
+}
+
+/// The band that holds the staves against the mould, in the upper part of the wall.
+pub(super) fn band(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
+    let thick = basket.staves.thickness.to_mm() as f32;
+    let top = basket.rim.along.to_mm() as f32;
+    let high = BAND[0].min(top / 4.0);
+    let low = top * 0.82 - high;
+    let section = [(low, thick), (low + high, thick), (low + high, thick + BAND[1]), (low, thick + BAND[1])];
+    let around = round(segments(surface.at(top).radius, detail).max(2 * basket.staves.count));
+    let positions: Vec<[f32; 3]> = around
+        .iter()
+        .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
+        .collect();
+    let edges = [2, 3].map(|corner| super::edges::line(&positions, 4, corner)).to_vec();
+    let mesh = Mesh::swept(positions, 4, Ends::Joined);
+    Part { edges, ..Part::new("band", PartKind::Band, "band", colour::BAND, mesh) }
+}
+
+/// Circles at these radii and heights.
+fn rims(places: &[[f32; 2]]) -> Vec<Vec<[f32; 3]>> {
+    let mut around = round(96);
+    around.push([1.0, 0.0]);
+    let circle = |[radius, height]: &[f32; 2]| {
+        around.iter().map(|[cos, sin]| [radius * cos, radius * sin, *height]).collect()
+    };
+    places.iter().map(circle).collect()
+}
+
+/// Radii and heights of the disc that make a solid whatever the pattern says.
+struct Sizes {
+    edge: f32,
+    thick: f32,
+    root: f32,
+    cheeks: [f32; 2],
+    hole: f32,
+    plug: f32,
+}
+
+impl Sizes {
+    fn of(basket: &Basket) -> Self {
+        let base = &basket.base;
+        let edge = (base.diameter.to_mm() as f32 / 2.0).max(0.5);
+        let thick = (base.thickness.to_mm() as f32).max(0.2);
+        let root = (base.groove_radius.to_mm() as f32).clamp(edge * 0.1, edge * 0.99);
+        let groove = (base.groove_width.to_mm() as f32).clamp(thick * 0.02, thick * 0.9);
+        let plug = (base.plug_diameter.to_mm() as f32 / 2.0).clamp(0.02, root * 0.7);
+        Self {
+            edge,
+            thick,
+            root,
+            cheeks: [-(thick + groove) / 2.0, -(thick - groove) / 2.0],
+            hole: (base.screw_hole.to_mm() as f32 / 2.0).clamp(0.01, plug * 0.9),
+            plug,
+        }
+    }
+
+    fn rings(&self) -> [f32; 3] {
+        RINGS.map(|share| self.plug + (self.root - self.plug) * share)
+    }
+
+    /// The section counter-clockwise (radius to the right, height up) from the plug's hole.
+    fn profile(&self) -> Vec<[f32; 2]> {
+        let deep = RING.min(self.thick / 8.0);
+        let half = RING.min((self.root - self.plug) / 40.0);
+        let ring =
+            |at: f32, height: f32, up: f32| [[at - half, height], [at, height + up], [at + half, height]];
+        let below = self.rings().into_iter().flat_map(|at| ring(at, -self.thick, deep));
+        let above = self.rings().into_iter().rev().flat_map(|at| {
+            let [near, deepest, far] = ring(at, 0.0, -deep);
+            [far, deepest, near]
+        });
+        let shelf = -self.thick * ABOVE_PLUG;
+        let mut profile = vec![[self.plug, -self.thick]];
+        profile.extend(below);
+        profile.extend([
+            [self.edge, -self.thick],
+            [self.edge, self.cheeks[0]],
+            [self.root, self.cheeks[0]],
+            [self.root, self.cheeks[1]],
+            [self.edge, self.cheeks[1]],
+            [self.edge, 0.0],
+        ]);
+        profile.extend(above);
+        profile.extend([[self.hole, 0.0], [self.hole, shelf], [self.plug, shelf]]);
+        profile
+    }
+}

@@ -1,0 +1,240 @@
+//! The lashing: every wrap round hoops, staves and filler.
+//!
+//! A wrap comes up outside from a gap between staves, steps along over the top of the rim, goes down
+//! inside to the next gap and out through it under the rim. At an ear it passes over the rim beside
+//! the ear. A second round lies on the first and steps the other way.
+
+use basket::Basket;
+use basket::pattern::{Every, LashingStyle};
+use kurbo::Point;
+
+use super::mesh::{Ends, direction};
+use super::section::section;
+use super::surface::Surface;
+use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges, rim};
+use crate::rim_shape::hull;
+
+/// Share of the rim's height above which a wrap steps along.
+const STEP_ABOVE: f32 = 0.72;
+
+/// Room between an ear and the wrap beside it, in mm: the rim is narrower inside.
+const BESIDE: f32 = 0.4;
+
+/// Layers of strand on the rim.
+fn layers(basket: &Basket) -> u32 {
+    if basket.lashing.style == LashingStyle::Crossed { 2 } else { 1 }
+}
+
+/// Height of the strand's layers on the rim.
+pub(super) fn height(basket: &Basket) -> f32 {
+    layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32
+}
+
+/// A corner on the way round the rim: up from the hoops' lower edge and out from the staves' inner
+/// face, with the outward direction there.
+#[derive(Clone, Copy)]
+struct Corner {
+    up: f32,
+    out: f32,
+    face: [f32; 2],
+}
+
+/// Every wrap, in the order in which they are made.
+pub(super) fn wraps(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
+    let count = basket.staves.count.max(1);
+    let stride = if basket.lashing.every == Every::Stave { 1 } else { 2 };
+    let way = way(basket, detail);
+    let mut parts: Vec<Part> = Vec::new();
+    let mut plain: Option<(usize, u32)> = None;
+    for layer in 0..layers(basket) {
+        plain = plain.filter(|_| layer == 0);
+        for gap in (0..count).step_by(stride) {
+            let next = (gap + stride as u32).min(count);
+            let wrap = Wrap { basket, surface, layer, from: gap, to: next, count };
+            let number = parts.len() as u32 + 1;
+            let alike = wrap.passes_no_ear() && next - gap == stride as u32;
+            let mut part = match plain.filter(|_| alike) {
+                Some((of, first)) => again(&parts[of], of, (gap - first) as f32 / count as f32),
+                None => wrap.part(&way, detail),
+            };
+            if alike && plain.is_none() {
+                plain = Some((parts.len(), gap));
+                part.turned = Some(Turned { of: parts.len(), angle: [1.0, 0.0] });
+            }
+            part.name = format!("wrap {number}");
+            part.number = Some(number);
+            parts.push(part);
+        }
+    }
+    parts
+}
+
+/// The same wrap further round.
+fn again(part: &Part, of: usize, turn: f32) -> Part {
+    let angle = direction(turn * std::f32::consts::TAU);
+    Part {
+        mesh: part.mesh.turned(angle),
+        edges: edges::turned(&part.edges, angle),
+        turned: Some(Turned { of, angle }),
+        ..part.clone()
+    }
+}
+
+struct Wrap<'a> {
+    basket: &'a Basket,
+    surface: &'a Surface,
+    layer: u32,
+    /// Gaps between which it goes; gap 0 follows the first stave.
+    from: u32,
+    to: u32,
+    count: u32,
+}
+
+impl Wrap<'_> {
+    fn turn(&self, gap: u32) -> f32 {
+        (gap as f32 + 0.5) / self.count as f32
+    }
+
+    /// Where an ear stands in the way: from and to, in turns.
+    fn ear(&self) -> Option<[f32; 2]> {
+        let ears = self.basket.ears.as_ref()?;
+        let half = self.per_turn()
+            * (((ears.width + self.basket.lashing.weaver.width) / 2.0).to_mm() as f32 + BESIDE);
+        let (from, to) = (self.turn(self.from), self.turn(self.to));
+        ears.each.iter().find_map(|ear| {
+            let middle = ear.turn as f32 + (from - ear.turn as f32).round();
+            let near = [middle, middle + 1.0, middle - 1.0]
+                .into_iter()
+                .find(|at| at - half < to && at + half > from)?;
+            Some([near - half, near + half])
+        })
+    }
+
+    fn passes_no_ear(&self) -> bool {
+        self.ear().is_none()
+    }
+
+    /// Turns in a millimetre round the rim.
+    fn per_turn(&self) -> f32 {
+        let radius = (self.basket.rim.radius + self.basket.staves.thickness / 2.0).to_mm() as f32;
+        1.0 / (std::f32::consts::TAU * radius.max(1.0))
+    }
+
+    /// Where it passes the top of the rim, in turns: outside and inside.
+    fn over(&self) -> [f32; 2] {
+        let (from, to) = (self.turn(self.from), self.turn(self.to));
+        match self.ear() {
+            None => [from + (to - from) / 3.0, to - (to - from) / 3.0],
+            Some([near, far]) => {
+                let middle = f32::midpoint(from, to);
+                let off = middle - f32::midpoint(near, far);
+                // Wraps on one side of an ear lie beside each other.
+                let rank = (off.abs() * self.count as f32 / (self.to - self.from) as f32).floor();
+                let width = self.basket.lashing.weaver.width.to_mm() as f32 * self.per_turn();
+                [if off < 0.0 { near - rank * width } else { far + rank * width }; 2]
+            }
+        }
+    }
+
+    fn part(&self, way: &[Corner], detail: Detail) -> Part {
+        let strand = &self.basket.lashing.weaver;
+        let (width, thick) = (strand.width.to_mm() as f32, strand.thickness.to_mm() as f32);
+        let section = section(strand, width, detail);
+        let per = section.len();
+        let low = self.basket.rim.along.to_mm() as f32;
+        let lowest = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
+        let stave = self.basket.staves.thickness.to_mm() as f32;
+        let pinched = (self.basket.staves.gap_rim.to_mm() as f32 * 0.95 / width.max(1e-6)).clamp(0.15, 1.0);
+        let turns = self.turns(way);
+        let mut positions = Vec::with_capacity(per * way.len());
+        for (corner, turn) in way.iter().zip(turns) {
+            let through = corner.up < lowest + 0.3 && corner.out > -0.01 && corner.out < stave + 0.01;
+            let share = if through { pinched } else { 1.0 };
+            let ring = section.iter().rev().map(|[across, out]| {
+                let off = self.layer as f32 * thick + out;
+                let angle = direction((turn + across * share * self.per_turn()) * std::f32::consts::TAU);
+                self.surface
+                    .at(low + corner.up + off * corner.face[0])
+                    .point(corner.out + off * corner.face[1], angle)
+            });
+            positions.extend(ring);
+        }
+        let corners = if per == 4 { [2, 3] } else { [per - 2, per - 1] };
+        let edges = corners.map(|corner| edges::line(&positions, per, corner)).to_vec();
+        let mesh = Mesh::swept(positions, per, Ends::Capped);
+        Part { edges, ..Part::new("", PartKind::Lashing, &strand.name, colour::of(strand), mesh) }
+    }
+
+    /// How far round each corner of the way lies, in turns.
+    fn turns(&self, way: &[Corner]) -> Vec<f32> {
+        let (mut from, mut to) = (self.turn(self.from), self.turn(self.to));
+        let mut over = self.over();
+        if self.layer % 2 == 1 {
+            std::mem::swap(&mut from, &mut to);
+            over.reverse();
+        }
+        let height = self.basket.rim.height.to_mm() as f32;
+        let middle = self.basket.staves.thickness.to_mm() as f32 / 2.0;
+        way.iter()
+            .enumerate()
+            .map(|(index, corner)| {
+                let risen = ((corner.up / height - STEP_ABOVE) / (1.0 - STEP_ABOVE)).clamp(0.0, 1.0);
+                if index == 0 || corner.up <= height && corner.out > middle {
+                    from + (over[0] - from) * risen
+                } else if corner.up <= height {
+                    to + (over[1] - to) * risen
+                } else {
+                    let across = self
+                        .basket
+                        .filler
+                        .as_ref()
+                        .map_or(2.0, |filler| filler.stock.width.to_mm() as f32)
+                        .max(0.1);
+                    let share = ((middle - corner.out) / across + 0.5).clamp(0.0, 1.0);
+                    over[0] + (over[1] - over[0]) * share
+                }
+            })
+            .collect()
+    }
+}
+
+/// The way round the rim, from the middle of its underside up outside, over and down inside.
+fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
+    let height = basket.rim.height.to_mm() as f32;
+    let stave = basket.staves.thickness.to_mm() as f32;
+    let outer = rim::hoop_section(&basket.rim.outer, height, detail);
+    let inner = rim::hoop_section(&basket.rim.inner, height, detail);
+    let filler = rim::filler_section(basket, detail).unwrap_or_default();
+    let points = outer
+        .iter()
+        .map(|[up, out]| (stave + out, *up))
+        .chain(inner.iter().map(|[up, out]| (-out, *up)))
+        .chain(filler.iter().map(|[up, out]| (*out, *up)));
+    let hull: Vec<Point> = hull(points.map(|(out, up)| Point::new(f64::from(out), f64::from(up))).collect());
+    let count = hull.len();
+    let mut way: Vec<Corner> = (0..count)
+        .map(|index| {
+            let (before, here, after) =
+                (hull[(index + count - 1) % count], hull[index], hull[(index + 1) % count]);
+            let along = unit(here - before) + unit(after - here);
+            let along = unit(along);
+            Corner { up: here.y as f32, out: here.x as f32, face: [-along.x as f32, along.y as f32] }
+        })
+        .collect();
+    // Begin with the first corner right of the middle of the underside.
+    let middle = stave / 2.0;
+    let low = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
+    let first = (0..count)
+        .filter(|index| way[*index].out > middle && way[*index].up < low + 0.2 * height)
+        .min_by(|a, b| way[*a].out.total_cmp(&way[*b].out))
+        .unwrap_or(0);
+    way.rotate_left(first);
+    let under = Corner { up: low, out: middle, face: [-1.0, 0.0] };
+    way.insert(0, under);
+    way.push(under);
+    way
+}
+
+fn unit(vector: kurbo::Vec2) -> kurbo::Vec2 {
+    vector / vector.hypot().max(1e-9)
+}

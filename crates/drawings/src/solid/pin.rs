@@ -1,0 +1,99 @@
+//! Pins through hoops and staves: a domed head outside, and the point bent over inside.
+//!
+//! Holes are not cut in what a pin goes through; the pin fills its hole.
+
+use basket::Basket;
+use glam::Vec3;
+
+use super::frame::Frame;
+use super::mesh::{Ends, round};
+use super::surface::Surface;
+use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges};
+
+/// Radius and height of the head in diameters of the pin (common practice: about two and a half
+/// diameters across).
+const HEAD: [f32; 2] = [1.2, 0.7];
+/// Radius of the bend of the clinched point, in diameters.
+const BEND: f32 = 0.6;
+
+/// All pins.
+pub(super) fn pins(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
+    let (mesh, lines) = pin(basket, surface, detail);
+    let stock = &basket.pins.stock;
+    let mut first: Option<f32> = None;
+    let place = |(index, stave): (usize, &u32)| {
+        let turn = basket.staves.turn(*stave) as f32;
+        let angle = super::mesh::direction(turn * std::f32::consts::TAU);
+        Part {
+            edges: edges::turned(&lines, angle),
+            number: Some(index as u32 + 1),
+            turned: Some(Turned {
+                of: 0,
+                angle: super::mesh::direction((turn - *first.get_or_insert(turn)) * std::f32::consts::TAU),
+            }),
+            ..Part::new(
+                &format!("pin in stave {stave}"),
+                PartKind::Pin,
+                &stock.name,
+                colour::of(stock),
+                mesh.turned(angle),
+            )
+        }
+    };
+    basket.pins.staves.iter().enumerate().map(place).collect()
+}
+
+/// A pin through the stave on the x axis.
+fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f32; 3]>>) {
+    let (rim, pins) = (&basket.rim, &basket.pins);
+    let frame = Frame::on_wall(surface, (rim.along + rim.height / 2.0).to_mm() as f32, 0.0);
+    let diameter = pins.stock.width.to_mm() as f32;
+    let half = diameter / 2.0;
+    let outside = (basket.staves.thickness + rim.outer.stock.thickness).to_mm() as f32;
+    let inside = -(rim.inner.stock.thickness.to_mm() as f32);
+    let sides = round(if detail == Detail::Full { 10 } else { 6 });
+    let mut positions = Vec::new();
+    // Section across a way that runs inward (turned by `bend` toward the side), seen from ahead.
+    let mut ring = |out: f32, aside: f32, bend: f32, radius: f32| {
+        let across = Vec3::new(bend.sin(), bend.cos(), 0.0);
+        for [cos, sin] in &sides {
+            positions.push(
+                frame.point(Vec3::new(out, aside, 0.0) + across * (radius * sin) + Vec3::Z * (radius * cos)),
+            );
+        }
+    };
+    let [head, height] = HEAD.map(|times| times * diameter);
+    for share in [0.25_f32, 0.65, 1.0] {
+        ring(outside + height * (1.0 - share * share), 0.0, 0.0, head * share);
+    }
+    ring(outside, 0.0, 0.0, head);
+    ring(outside, 0.0, 0.0, half);
+    let over = (pins.length.to_mm() as f32 - (outside - inside)).min(clinch_room(basket)).max(0.0);
+    if over > diameter * 1.5 {
+        let bend = BEND * diameter;
+        let start = inside - half + bend;
+        for step in 0..=4_u8 {
+            let angle = std::f32::consts::FRAC_PI_2 * f32::from(step) / 4.0;
+            ring(start - bend * angle.sin(), bend * (1.0 - angle.cos()), angle, half);
+        }
+        ring(inside - half, over, std::f32::consts::FRAC_PI_2, half);
+    } else {
+        ring(inside, 0.0, 0.0, half);
+        ring(inside, 0.0, 0.0, half * 1.8);
+        ring(inside - half * 0.8, 0.0, 0.0, half * 1.2);
+    }
+    let per = sides.len();
+    let circle = |index: usize| -> Vec<[f32; 3]> {
+        let ring = positions.get(index * per..(index + 1) * per).unwrap_or_default();
+        ring.iter().chain(ring.first()).copied().collect()
+    };
+    let lines = vec![circle(3)];
+    (Mesh::swept(positions, per, Ends::Capped), lines)
+}
+
+/// How far the point can be bent over before it meets the lashing: longer points are nipped off.
+fn clinch_room(basket: &Basket) -> f32 {
+    let pitch =
+        std::f32::consts::TAU * basket.rim.inner_radius().to_mm() as f32 / basket.staves.count.max(1) as f32;
+    (pitch - basket.lashing.weaver.width.to_mm() as f32) / 2.0 - 0.3
+}

@@ -1,0 +1,80 @@
+//! The parts of the finished basket drawn apart, with their names.
+
+use basket::Basket;
+use basket::steps::Stage;
+use glam::Vec3;
+use kurbo::Point;
+use words::Words;
+
+use crate::dimension::pointer;
+use crate::drawing::{Drawing, Label, Line};
+use crate::lines::{Placed, Style, View, picture};
+use crate::solid::{Detail, Part, PartKind, Solid, solid};
+use crate::stages::{look, parts, rows};
+use crate::text::spread;
+
+/// Width and height of the parts, in mm.
+const SIZE: [f64; 2] = [110.0, 200.0];
+/// Room between parts and their names, in mm.
+const ASIDE: f64 = 6.0;
+/// Least distance between names, in mm.
+const ROOM: f64 = 5.0;
+/// How far pins are drawn out of the hoop, in mm of the basket.
+const DRAWN_OUT: f32 = 14.0;
+
+/// The layers from the top down: their parts, how far each is raised as a share of the width of the
+/// basket, and their names.
+const LAYERS: [(&[PartKind], f32, &str); 10] = [
+    (&[PartKind::Bail], 1.06, "plate-part-handle"),
+    (&[PartKind::Rivet, PartKind::Washer], 1.06, "plate-part-rivet"),
+    (&[PartKind::Lashing], 0.88, "plate-part-lashing"),
+    (&[PartKind::Filler], 0.72, "plate-part-filler"),
+    (&[PartKind::OuterHoop], 0.54, "plate-part-outer-hoop"),
+    (&[PartKind::Pin], 0.54, "plate-part-pin"),
+    (&[PartKind::InnerHoop], 0.34, "plate-part-inner-hoop"),
+    (&[PartKind::Ear], 0.16, "plate-part-ear"),
+    (&[PartKind::Row, PartKind::Stave], 0.0, "plate-part-wall"),
+    (&[PartKind::Base, PartKind::Plug], -0.26, "plate-part-base"),
+];
+
+/// The drawing, and how many rows it shows.
+pub(super) fn exploded(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
+    let mut solid = solid(basket, Stage::Finished, Detail::Full);
+    let width = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm() as f32;
+    for part in &mut solid.parts {
+        let share = LAYERS.iter().find(|(kinds, ..)| kinds.contains(&part.kind)).map_or(0.0, |layer| layer.1);
+        let by = if part.kind == PartKind::Plug { share - 0.14 } else { share };
+        let aside = if part.kind == PartKind::Pin { drawn_out(part) } else { Vec3::ZERO };
+        parts::moved(part, Vec3::Z * width * by + aside);
+    }
+    let style = Style { look: look::whole, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
+    let (mut drawing, placed) = picture(&solid, &View::from(24.0, 26.0), &style).ok()?;
+    name(&mut drawing, &solid, &placed, words);
+    Some((drawing.fitted(1.0), rows(&solid)))
+}
+
+fn drawn_out(pin: &Part) -> Vec3 {
+    let middle = parts::middle(pin, |_| true).unwrap_or(Vec3::X);
+    middle.with_z(0.0).normalize_or_zero() * DRAWN_OUT
+}
+
+/// Names beside the parts, on the right, from the top down.
+fn name(drawing: &mut Drawing, solid: &Solid, placed: &Placed, words: &Words) {
+    let right = drawing.frame().x1 + ASIDE;
+    let mut names: Vec<(Point, &str)> =
+        LAYERS.iter().filter_map(|(kinds, _, id)| Some((rightmost(solid, placed, kinds)?, *id))).collect();
+    names.sort_by(|a, b| a.0.y.total_cmp(&b.0.y));
+    let heights = spread(&names.iter().map(|(at, _)| at.y).collect::<Vec<_>>(), ROOM);
+    for ((at, id), height) in names.into_iter().zip(heights) {
+        pointer(drawing, at, (right - 1.0, height));
+        drawing.label(Label::new(words.term(id), (right, height)));
+    }
+}
+
+/// The place furthest to the right at which parts are seen.
+fn rightmost(solid: &Solid, placed: &Placed, kinds: &[PartKind]) -> Option<Point> {
+    let own = solid.parts.iter().filter(|part| kinds.contains(&part.kind));
+    let corners = own.flat_map(|part| &part.mesh.positions);
+    let seen = corners.filter_map(|at| placed.find(at.map(f64::from))).filter(|(_, seen)| *seen);
+    seen.map(|(at, _)| at).max_by(|a, b| a.x.total_cmp(&b.x))
+}

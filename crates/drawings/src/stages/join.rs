@@ -1,0 +1,148 @@
+//! A join from close by: the spent strand cut over a stave, the new one begun behind an earlier stave
+//! and laid over it.
+//!
+//! The row itself is drawn as woven, its strands pressed into one; here it is taken apart again, the
+//! new strand not yet pressed down, so that both can be told apart.
+
+use basket::Basket;
+use basket::steps::Stage;
+use basket::weave::Join;
+use glam::Vec3;
+
+use crate::solid::{Detail, Mesh, Part, PartKind, Solid, solid};
+use crate::stages::parts::{find, middle};
+
+/// How far the new strand lies above the spent one, as a share of its height.
+const RAISED: f32 = 0.55;
+/// Most staves between start and cut.
+const MOST: u32 = 12;
+
+/// A basket whose row is taken apart at a join.
+pub(super) struct Opened {
+    pub(super) solid: Solid,
+    /// Where the spent strand ends.
+    pub(super) cut: Vec3,
+    /// Where the new strand is first seen outside.
+    pub(super) start: Vec3,
+}
+
+/// The first join that lies within one row.
+pub(super) fn first(basket: &Basket) -> Option<Join> {
+    let mut joins = basket.weave.courses.iter().flat_map(|course| &course.joins);
+    joins.find(|join| (1..=MOST).contains(&join.cut_over.saturating_sub(join.start_behind))).copied()
+}
+
+/// The basket woven as far as the row of a join, with the join open.
+pub(super) fn opened(basket: &Basket, join: &Join) -> Option<Opened> {
+    let mut all = solid(basket, Stage::Woven, Detail::Full);
+    all.parts.retain(|part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= join.row));
+    let at_stave = |stave| find(&all, PartKind::Stave, Some(stave)).and_then(|part| middle(part, |_| true));
+    let (cut, start) = (at_stave(join.cut_over)?, at_stave(join.start_behind)?);
+    let lies_at = |index: &usize| {
+        let row = Swept::of(&all.parts[*index])?;
+        let (from, to) = (row.nearest(start), row.nearest(cut));
+        (from < to && row.reaches(from, start) && row.reaches(to, cut)).then_some((*index, from, to))
+    };
+    let rows = (0..all.parts.len()).filter(|index| is_row(&all.parts[*index], join));
+    let (index, from, to) = rows.rev().find_map(|index| lies_at(&index))?;
+    let row = Swept::of(&all.parts[index])?;
+    let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
+    let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
+    let spent = row.piece("spent strand", [0, to], |_, ring| ring.to_vec());
+    let new = row.piece("new strand", [from, row.count - 1], |index, ring| {
+        if index <= to { row.raised(ring) } else { ring.to_vec() }
+    });
+    all.parts[index] = spent;
+    all.parts.insert(index + 1, new);
+    Some(Opened { solid: all, cut, start })
+}
+
+/// Whether a part is a strand of the weaver of a join, in its row.
+fn is_row(part: &Part, join: &Join) -> bool {
+    let own = part.kind == PartKind::Row && part.number == Some(join.row);
+    own && (!part.name.contains("weaver") || part.name.contains(&format!("weaver {}", join.weaver)))
+}
+
+/// A row as its sections, one after the other.
+struct Swept<'a> {
+    part: &'a Part,
+    per: usize,
+    count: usize,
+    /// Radius of the way that lies in the midst of all sections.
+    radius: f32,
+}
+
+impl<'a> Swept<'a> {
+    fn of(part: &'a Part) -> Option<Self> {
+        let count = part.edges.first()?.len();
+        let per = part.mesh.positions.len().checked_div(count)?;
+        let swept = Self { part, per, count, radius: 0.0 };
+        let radii = (0..count).map(|index| swept.middle(index).truncate().length());
+        let radius = radii.sum::<f32>() / count.max(1) as f32;
+        (per >= 3 && count >= 2 && per * count == part.mesh.positions.len())
+            .then_some(Self { radius, ..swept })
+    }
+
+    fn ring(&self, index: usize) -> &'a [[f32; 3]] {
+        &self.part.mesh.positions[index * self.per..(index + 1) * self.per]
+    }
+
+    fn middle(&self, index: usize) -> Vec3 {
+        middle_of(self.ring(index))
+    }
+
+    /// The section that lies nearest in the direction of a place.
+    fn nearest(&self, place: Vec3) -> usize {
+        let toward = place.truncate().normalize_or_zero();
+        let turned = |index: &usize| self.middle(*index).truncate().normalize_or_zero().dot(toward);
+        (0..self.count).max_by(|a, b| turned(a).total_cmp(&turned(b))).unwrap_or(0)
+    }
+
+    /// Whether a section lies in the direction of a place, within a degree or so.
+    fn reaches(&self, index: usize, place: Vec3) -> bool {
+        let own = self.middle(index).truncate().normalize_or_zero();
+        own.dot(place.truncate().normalize_or_zero()) > 0.9998
+    }
+
+    /// A section laid over another strand: further from the staves, and a little higher.
+    fn raised(&self, ring: &[[f32; 3]]) -> Vec<[f32; 3]> {
+        let middle = middle_of(ring);
+        let out = middle.truncate().normalize_or_zero();
+        let off = middle.truncate().length() - self.radius;
+        let radii = ring.iter().map(|at| Vec3::from(*at).truncate().dot(out));
+        let (near, far) = radii.fold((f32::MAX, f32::MIN), |(near, far), at| (near.min(at), far.max(at)));
+        let heights = ring.iter().map(|at| at[2]);
+        let (low, high) = heights.fold((f32::MAX, f32::MIN), |(low, high), at| (low.min(at), high.max(at)));
+        let by = (out * (far - near).abs() * off.signum()).extend((high - low) * RAISED);
+        ring.iter().map(|at| (Vec3::from(*at) + by).to_array()).collect()
+    }
+
+    /// The row from one section to another, capped at both ends.
+    fn piece(
+        &self,
+        name: &str,
+        [from, to]: [usize; 2],
+        lay: impl Fn(usize, &[[f32; 3]]) -> Vec<[f32; 3]>,
+    ) -> Part {
+        let positions: Vec<[f32; 3]> = (from..=to).flat_map(|index| lay(index, self.ring(index))).collect();
+        let (first, after) = ((from * self.per) as u32, ((to + 1) * self.per) as u32);
+        let within = |triangle: &&[u32; 3]| triangle.iter().all(|corner| (first..after).contains(corner));
+        let (per, last) = (self.per as u32, (positions.len() - self.per) as u32);
+        let caps = (1..per - 1)
+            .flat_map(|corner| [[0, corner + 1, corner], [last, last + corner, last + corner + 1]]);
+        let own = self.part.mesh.triangles.iter().filter(within);
+        let triangles = own.map(|triangle| triangle.map(|corner| corner - first)).chain(caps).collect();
+        let line = |corner: usize| positions.iter().skip(corner).step_by(self.per).copied().collect();
+        let end = |at: usize| {
+            let ring = &positions[at..at + self.per];
+            ring.iter().chain(ring.first()).copied().collect()
+        };
+        let edges = vec![line(0), line(1), end(0), end(positions.len() - self.per)];
+        let mesh = Mesh { positions, triangles };
+        Part { name: name.to_owned(), edges, mesh, turned: None, ..self.part.clone() }
+    }
+}
+
+fn middle_of(ring: &[[f32; 3]]) -> Vec3 {
+    ring.iter().map(|at| Vec3::from(*at)).sum::<Vec3>() / ring.len().max(1) as f32
+}

@@ -1,0 +1,151 @@
+//! Which drawings of the making there are.
+
+use basket::Basket;
+use basket::steps::Step;
+
+use crate::lines::PictureError;
+
+/// A drawing of the making, or of a part of it from close by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Plate {
+    /// The base on the mould.
+    BaseOnMould,
+    /// All staves in the groove under a band.
+    StavesSet,
+    /// The first rows.
+    FirstRows,
+    /// The body half woven.
+    HalfWoven,
+    /// From close by: a new strand laid over the spent one.
+    Join,
+    /// The weaving done.
+    Woven,
+    /// The ears set.
+    EarsSet,
+    /// Both hoops bent and scarfed, above the basket.
+    HoopsScarfed,
+    /// From close by: the scarf of the outer hoop.
+    Scarf,
+    /// Both hoops in place.
+    RimClamped,
+    /// From close by: the tips of the staves cut level with the hoops.
+    TipsTrimmed,
+    /// All pins in.
+    Pinned,
+    /// From close by: a pin's head outside and its clinched point inside.
+    PinAndClinch,
+    /// Filler and lashing on.
+    Lashed,
+    /// From close by: the first wraps of the lashing.
+    LashingStart,
+    /// From close by: where the lashing's last wrap meets its first.
+    LashingEnd,
+    /// The handle riveted to the ears.
+    Handled,
+    /// From close by: an ear with handle, rivet and washers.
+    EarWithRivet,
+    /// The basket finished.
+    Finished,
+    /// The parts drawn apart, with their names.
+    Exploded,
+    /// The basket finished, large, for a cover.
+    Cover,
+}
+
+impl Plate {
+    /// All of them, in making order.
+    pub const ALL: [Self; 21] = [
+        Self::BaseOnMould,
+        Self::StavesSet,
+        Self::FirstRows,
+        Self::HalfWoven,
+        Self::Join,
+        Self::Woven,
+        Self::EarsSet,
+        Self::HoopsScarfed,
+        Self::Scarf,
+        Self::RimClamped,
+        Self::TipsTrimmed,
+        Self::Pinned,
+        Self::PinAndClinch,
+        Self::Lashed,
+        Self::LashingStart,
+        Self::LashingEnd,
+        Self::Handled,
+        Self::EarWithRivet,
+        Self::Finished,
+        Self::Exploded,
+        Self::Cover,
+    ];
+
+    /// Its name, fit for a file. Its caption is the message `plate-` and this name; the message's
+    /// attribute `alt` describes it for those who cannot see it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::BaseOnMould => "base-on-mould",
+            Self::StavesSet => "staves-set",
+            Self::FirstRows => "first-rows",
+            Self::HalfWoven => "half-woven",
+            Self::Join => "join",
+            Self::Woven => "woven",
+            Self::EarsSet => "ears-set",
+            Self::HoopsScarfed => "hoops-scarfed",
+            Self::Scarf => "scarf-close-up",
+            Self::RimClamped => "rim-clamped",
+            Self::TipsTrimmed => "tips-trimmed",
+            Self::Pinned => "pinned",
+            Self::PinAndClinch => "pin-and-clinch",
+            Self::Lashed => "lashed",
+            Self::LashingStart => "lashing-start",
+            Self::LashingEnd => "lashing-end",
+            Self::Handled => "handled",
+            Self::EarWithRivet => "ear-with-rivet",
+            Self::Finished => "finished",
+            Self::Exploded => "exploded",
+            Self::Cover => "cover",
+        }
+    }
+
+    /// The drawing of that name.
+    ///
+    /// # Errors
+    /// When there is none; the error lists those there are.
+    pub fn named(name: &str) -> Result<Self, PictureError> {
+        Self::ALL.into_iter().find(|plate| plate.name() == name).ok_or_else(|| PictureError::Unknown {
+            what: "stage drawing",
+            name: name.to_owned(),
+            known: Self::ALL.map(Self::name).join(", "),
+        })
+    }
+
+    /// The drawings that go with a step, in the order of its text; those of parts that a basket has
+    /// not are not among its drawings.
+    pub fn of_step(step: &Step) -> &'static [Self] {
+        match step.title.id {
+            "step-base" => &[Self::BaseOnMould],
+            "step-staves" => &[Self::StavesSet],
+            "step-first" => &[Self::FirstRows],
+            "step-half" => &[Self::HalfWoven],
+            "step-rest" => &[Self::Join],
+            "step-dry" => &[Self::Woven],
+            "step-ears" => &[Self::EarsSet],
+            "step-rim" => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
+            "step-pins" => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
+            "step-lashing" => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
+            "step-handle" => &[Self::Handled, Self::EarWithRivet],
+            "step-finish" => &[Self::Finished],
+            _ => &[],
+        }
+    }
+
+    /// Whether a basket has what it shows.
+    pub fn is_of(self, basket: &Basket) -> bool {
+        match self {
+            Self::Join => super::join::first(basket).is_some(),
+            Self::EarsSet => basket.ears.is_some(),
+            Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
+            Self::Pinned | Self::PinAndClinch => !basket.pins.staves.is_empty(),
+            _ => true,
+        }
+    }
+}

@@ -1,0 +1,218 @@
+//! Pieces of the solid neither pass through each other nor float: sampled against an independent
+//! library of collision geometry (the crate parry3d).
+
+mod common;
+
+use std::collections::BTreeMap;
+
+use basket::steps::Stage;
+use common::{CHANNEL, FERRY, HARBOUR, basket};
+use drawings::solid::{Detail, MOST_GAP, MOST_OVERLAP, Mesh, Part, PartKind, Solid, solid};
+use parry3d::bounding_volume::{Aabb, BoundingVolume};
+use parry3d::glamx::Vec3;
+use parry3d::query::PointQuery;
+use parry3d::shape::{TriMesh, TriMeshFlags};
+
+/// A part ready to be asked how deep a point lies in it.
+struct Body<'a> {
+    part: &'a Part,
+    mesh: TriMesh,
+    bounds: Aabb,
+    samples: Vec<Vec3>,
+}
+
+impl<'a> Body<'a> {
+    fn of(part: &'a Part) -> Self {
+        let corners: Vec<Vec3> = part.mesh.positions.iter().map(|at| Vec3::from_array(*at)).collect();
+        let flags = TriMeshFlags::ORIENTED
+            | TriMeshFlags::MERGE_DUPLICATE_VERTICES
+            | TriMeshFlags::DELETE_DEGENERATE_TRIANGLES;
+        let mesh = TriMesh::with_flags(corners.clone(), part.mesh.triangles.clone(), flags).expect("a mesh");
+        let bounds = mesh.local_aabb();
+        Self { part, mesh, bounds, samples: samples(&part.mesh, &corners) }
+    }
+
+    /// How far a point lies inside (positive) or outside.
+    fn depth(&self, point: Vec3) -> f32 {
+        let projection = self.mesh.project_local_point(point, false);
+        let distance = (projection.point - point).length();
+        if projection.is_inside { distance } else { -distance }
+    }
+}
+
+/// Corners and middles of triangles.
+fn samples(mesh: &Mesh, corners: &[Vec3]) -> Vec<Vec3> {
+    let triangles = mesh.triangles.iter().map(|triangle| {
+        let [a, b, c] = triangle.map(|index| corners[index as usize]);
+        (a + b + c) / 3.0
+    });
+    corners.iter().copied().chain(triangles).collect()
+}
+
+/// Pins and rivets fill the holes drilled for them.
+fn drilled(a: PartKind, b: PartKind) -> bool {
+    use PartKind::{Bail, Ear, InnerHoop, OuterHoop, Pin, Rivet, Stave};
+    matches!((a, b), (Pin, Stave | OuterHoop | InnerHoop | Ear) | (Rivet, Ear | Bail))
+        || matches!((b, a), (Pin, Stave | OuterHoop | InnerHoop | Ear) | (Rivet, Ear | Bail))
+}
+
+/// The deepest overlap found between any two kinds of parts, with the names of the parts.
+fn overlaps(solid: &Solid) -> BTreeMap<(PartKind, PartKind), (f32, String)> {
+    let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
+    let mut found: BTreeMap<(PartKind, PartKind), (f32, String)> = BTreeMap::new();
+    for (index, one) in bodies.iter().enumerate() {
+        for (_, other) in bodies
+            .iter()
+            .enumerate()
+            .filter(|(number, other)| *number != index && one.bounds.intersects(&other.bounds))
+        {
+            if drilled(one.part.kind, other.part.kind) {
+                continue;
+            }
+            let within = other.bounds;
+            let inside = one.samples.iter().filter(|at| within.contains_local_point(**at));
+            let deepest = inside
+                .map(|at| (other.depth(*at), *at))
+                .fold((0.0_f32, Vec3::ZERO), |a, b| if b.0 > a.0 { b } else { a });
+            let key = (one.part.kind.min(other.part.kind), one.part.kind.max(other.part.kind));
+            let known = found.entry(key).or_default();
+            if deepest.0 > known.0 {
+                *known = (deepest.0, format!("{} in {} at {:?}", one.part.name, other.part.name, deepest.1));
+            }
+        }
+    }
+    found
+}
+
+fn check_overlaps(pattern: &str, stage: Stage) {
+    let basket = basket(pattern);
+    let solid = solid(&basket, stage, Detail::Full);
+    let found = overlaps(&solid);
+    for (kinds, (depth, names)) in &found {
+        println!("{kinds:?} {depth:.3} {names}");
+    }
+    let deep: Vec<_> = found.iter().filter(|(_, (depth, _))| *depth > MOST_OVERLAP).collect();
+    assert!(deep.is_empty(), "{deep:#?}");
+}
+
+#[test]
+fn no_piece_of_a_bread_basket_passes_through_another() {
+    check_overlaps(HARBOUR, Stage::Finished);
+}
+
+#[test]
+fn no_piece_of_an_egg_basket_with_oak_ears_passes_through_another() {
+    check_overlaps(FERRY, Stage::Handled);
+}
+
+#[test]
+fn no_piece_under_a_crossed_lashing_passes_through_another() {
+    check_overlaps(CHANNEL, Stage::Finished);
+}
+
+#[test]
+fn no_piece_of_a_half_woven_basket_passes_through_mould_or_band() {
+    check_overlaps(FERRY, Stage::HalfWoven);
+}
+
+/// A small basket in this weave; see docs/pattern-file.md.
+fn woven(count: u32, course: &str) -> String {
+    format!(
+        "title = \"Small\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"60\"\nrim = \"80\"\nheight = \"40\"\n\
+         [staves]\ncount = {count}\nstock = \"flat oval reed 1/4 in\"\n[weave]\ncourses = [{{ {course} }}]\n"
+    )
+}
+
+#[test]
+fn weavers_that_share_the_wall_keep_clear_of_each_other() {
+    for (count, course) in [
+        (24, "weave = \"chase\", weaver = \"cane fine\", colours = [\"blue\", \"red\"], rows = 8"),
+        (25, "weave = \"slew\", weavers = [\"cane fine\", \"cane common\"], rows = 4"),
+        (25, "weave = \"plain\", weaver = \"cane fine\", start = 7, rows = 6"),
+        (26, "weave = \"twill 2/2\", weaver = \"cane fine\", way = \"row by row\", rows = 6"),
+        (24, "weave = \"pairing\", weaver = \"cane fine\", rows = 5"),
+        (25, "weave = \"plain\", weaver = \"cane fine\", doubled = 2, rows = 5"),
+    ] {
+        check_overlaps(&woven(count, course), Stage::Woven);
+    }
+}
+
+/// The least distance from a part to any part of a kind; negative where they overlap.
+fn nearest(bodies: &[Body<'_>], from: usize, kind: PartKind) -> f32 {
+    let one = &bodies[from];
+    let near = |other: &Body<'_>| {
+        let room = other.bounds.loosened(1.0);
+        let there =
+            one.samples.iter().filter(|at| room.contains_local_point(**at)).map(|at| -other.depth(*at));
+        let room = one.bounds.loosened(1.0);
+        let back =
+            other.samples.iter().filter(|at| room.contains_local_point(**at)).map(|at| -one.depth(*at));
+        there.chain(back).fold(f32::INFINITY, f32::min)
+    };
+    bodies
+        .iter()
+        .enumerate()
+        .filter(|(index, other)| *index != from && other.part.kind == kind)
+        .map(|(_, other)| near(other))
+        .fold(f32::INFINITY, f32::min)
+}
+
+#[test]
+fn what_touches_in_wood_touches_in_the_solid() {
+    use PartKind::{Bail, Base, Ear, Filler, InnerHoop, Lashing, OuterHoop, Row, Stave, Washer};
+    for pattern in [FERRY, CHANNEL] {
+        let basket = basket(pattern);
+        let solid = solid(&basket, Stage::Handled, Detail::Full);
+        let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
+        let touching = [
+            (Stave, Base),
+            (Stave, OuterHoop),
+            (Stave, InnerHoop),
+            (Stave, Filler),
+            (Row, Stave),
+            (Lashing, OuterHoop),
+            (Lashing, InnerHoop),
+            (Ear, Stave),
+            (Washer, Bail),
+        ];
+        for (kind, other) in touching {
+            for (index, body) in bodies.iter().enumerate().filter(|(_, body)| body.part.kind == kind) {
+                if matches!(other, Filler | OuterHoop) && kind == Stave && near_ear(&basket, body.part) {
+                    continue;
+                }
+                let mut gap = nearest(&bodies, index, other);
+                if kind == Lashing {
+                    gap = gap.min(nearest(&bodies, index, Lashing));
+                }
+                assert!(gap < MOST_GAP, "{}: {} is {gap} from any {other:?}", basket.title, body.part.name);
+            }
+        }
+    }
+}
+
+/// Where an ear stands, it lies between stave and outer hoop, and the filler leaves room for it.
+fn near_ear(basket: &basket::Basket, part: &Part) -> bool {
+    let (Some(ears), Some(number)) = (&basket.ears, part.number) else { return false };
+    ears.each.iter().any(|ear| {
+        let off = basket.staves.turn(number) - ear.turn;
+        (off - off.round()).abs() * f64::from(basket.staves.count) < 2.0
+    })
+}
+
+#[test]
+fn every_row_lies_on_every_stave() {
+    let basket = basket(CHANNEL);
+    let solid = solid(&basket, Stage::Woven, Detail::Full);
+    let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
+    let staves: Vec<&Body<'_>> = bodies.iter().filter(|body| body.part.kind == PartKind::Stave).collect();
+    // The first and the last row are tapered and reach round only in part.
+    for row in bodies.iter().filter(|body| body.part.kind == PartKind::Row).skip(1).step_by(5).take(7) {
+        for stave in &staves {
+            let room = stave.bounds.loosened(1.0);
+            let near =
+                row.samples.iter().filter(|at| room.contains_local_point(**at)).map(|at| -stave.depth(*at));
+            let gap = near.fold(f32::INFINITY, f32::min);
+            assert!(gap < MOST_GAP, "{} is {gap} from {}", row.part.name, stave.part.name);
+        }
+    }
+}

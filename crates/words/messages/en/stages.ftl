@@ -1,0 +1,62 @@
+### Captions and descriptions of the drawings of the making.
+
+plate-base-on-mould = The base on the mould, its bottom outward (drawn with the base up)
+    .alt = The mould stands with its foot up; on it lies the round base, with the hole for the screw in its middle and the groove round its edge.
+plate-staves-set = All { $count } staves in the groove, held by a band (drawn with the base up)
+    .alt = { $count } staves stand round the mould, their feet in the groove of the base, close together at the base and wider apart toward the rim, with a band round them near the rim.
+plate-first-rows = The first { $rows ->
+        [one] row
+       *[other] { $rows } rows
+    } (drawn with the base up)
+    .alt = Next to the base the first rows run over and under { $count } staves; the band still holds the staves near the rim.
+plate-half-woven = Half way: { $rows } rows (drawn with the base up)
+    .alt = { $rows } rows cover the wall from the base to half its height; beyond them the staves stand free under their band.
+plate-join = A join in row { $row }: the spent strand is cut over stave { $cut }, the new one starts behind stave { $start } (drawn with the base up, before the new strand is pressed down)
+    .alt = A piece of the wall from outside. The new strand, light, begins behind stave { $start } and lies over the spent strand, dark, which ends over stave { $cut }.
+plate-woven = The weaving done: { $rows } rows on { $count } staves (drawn with the base up)
+    .alt = { $rows } rows cover the wall; the tips of { $count } staves stand out beyond the last row.
+plate-ears-set = The ears set, at staves { $first-ear } and { $second-ear }
+    .alt = The basket with its base down. Two ears face each other between the tips of the staves, their tails inside the weaving.
+plate-hoops-scarfed = Both hoops bent and scarfed, above their places; the inner one is the lower here
+    .alt = The basket, and above it two closed hoops, first the inner and then the outer one, each with a long tapered lap.
+plate-scarf-close-up = The scarf of the outer hoop, between staves { $from } and { $to }
+    .alt = The rim from outside and above. One end of the outer hoop thins to nothing over the other, which thins beneath it, so that the pair keeps one thickness.
+plate-rim-clamped = Both hoops in place on the last row
+    .alt = The basket with one hoop outside and one inside the staves, standing on the last row; the tips of the staves rise above them.
+plate-tips-trimmed = The tips trimmed level with the hoops
+    .alt = The rim from outside and above: the tips of the staves between both hoops, cut level with their tops.
+plate-pinned = All { $pins } pins in
+    .alt = The basket with trimmed tips; the heads of pins stand in a row round the outer hoop.
+plate-pin-and-clinch = A pin from outside and from inside
+    .alt = Two pieces of the rim. On the left, from outside, the domed head of a pin on the outer hoop; on the right, from inside, its point bent over on the inner hoop.
+plate-lashed = Filler and lashing on: { $wraps } wraps
+    .alt = The basket with its rim bound: { $wraps } wraps of cane round both hoops and the filler.
+plate-lashing-start = The lashing starts: the first wraps
+    .alt = The rim from outside and above. The first wraps of cane go round both hoops and the filler, each through a gap between staves; the rest of the rim is still bare.
+plate-lashing-end = The lashing ends where it began
+    .alt = The rim from outside and above: the last wrap of cane meets the first.
+plate-handled = The handle riveted to the ears
+    .alt = The basket with its handle upright, riveted to both ears.
+plate-ear-with-rivet = Ear, handle, washers and rivet
+    .alt = An ear rising from the lashed rim, the end of the handle outside it, a washer between them, and a rivet through all.
+plate-finished = { $title }, finished
+    .alt = The finished basket: { $count } staves, { $rows } rows, a lashed rim and, where it has them, ears and handle.
+plate-exploded = The parts of { $title }
+    .alt = The parts of the basket drawn apart, one above the other, with their names: base, wall of { $count } staves and { $rows } rows, and above them what makes the rim and the handle.
+plate-cover = { $title }
+    .alt = The finished basket: { $count } staves, { $rows } rows, a lashed rim and, where it has them, ears and handle.
+
+plate-outside = from outside
+plate-inside = from inside
+plate-new-strand = new strand
+plate-spent-strand = spent strand
+plate-part-handle = handle
+plate-part-rivet = rivet and washers
+plate-part-lashing = lashing
+plate-part-filler = filler
+plate-part-outer-hoop = outer hoop
+plate-part-pin = pins
+plate-part-inner-hoop = inner hoop
+plate-part-ear = ears
+plate-part-wall = staves and weaving
+plate-part-base = base and plug
