@@ -82,7 +82,7 @@ pub const CODES: &[&str] = &[
 ];
 
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
-/// know, each in making order; but what mends a weave comes first of what is good to know.
+/// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
@@ -102,8 +102,18 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<F
         handle::check,
     ];
     let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
-    found.sort_by_key(|finding| (finding.grade, finding.code != "weave-mend"));
+    found.sort_by_key(|finding| (finding.grade, turn(finding)));
     found
+}
+
+/// Notes on weaves go before others, next to what mends them.
+fn turn(finding: &Finding) -> u32 {
+    match finding.code {
+        _ if finding.grade != Grade::Note => 0,
+        "weave-mend" => 1,
+        code if code.starts_with("weave-") => 0,
+        _ => 2,
+    }
 }
 
 /// How much a finding weighs.

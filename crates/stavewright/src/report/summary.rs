@@ -83,12 +83,12 @@ fn staves(staves: &Staves, words: &Words) -> String {
 }
 
 fn gaps(staves: &Staves, words: &Words) -> String {
-    format!(
-        "gap {} at the rim, {} at the narrowest, {} at the widest",
-        words.fine(staves.gap_rim),
-        words.fine(staves.narrowest.gap),
-        words.fine(staves.widest.gap),
-    )
+    let [rim, narrowest, widest] =
+        [staves.gap_rim, staves.narrowest.gap, staves.widest.gap].map(|gap| words.fine(gap));
+    if rim == narrowest && rim == widest {
+        return format!("gap {rim} from base to rim");
+    }
+    format!("gap {rim} at the rim, {narrowest} at the narrowest, {widest} at the widest")
 }
 
 /// The next best ways to stave the basket.
