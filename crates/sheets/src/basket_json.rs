@@ -41,7 +41,7 @@ pub struct BasketFile<'a> {
     handle: &'a Option<Handle>,
     finish: Finish,
     choices: Vec<ChoiceEntry>,
-    cuts: Vec<CutRow<'a>>,
+    cuts: Vec<CutRow>,
     steps: Vec<StepEntry>,
     /// The findings, heaviest first.
     pub findings: Vec<FindingEntry>,
@@ -166,6 +166,7 @@ fn finding(finding: &Finding, words: &Words) -> FindingEntry {
 fn value(value: &Value) -> Json {
     match value {
         Value::Length(length) => json!({ "mm": length }),
+        Value::Span(from, to) => json!({ "mm": [from, to] }),
         Value::Angle(angle) => json!({ "deg": angle }),
         Value::Count(count) => json!({ "count": count }),
         Value::Number(number, _) => json!({ "number": number }),
@@ -173,5 +174,6 @@ fn value(value: &Value) -> Json {
         Value::Minutes(minutes) => json!({ "minutes": minutes }),
         Value::Name(name) => json!({ "name": name }),
         Value::Term(term) => json!({ "term": term }),
+        Value::Said(message) => json!({ "term": message.id }),
     }
 }

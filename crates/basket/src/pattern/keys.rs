@@ -40,6 +40,7 @@ pub const COURSE: &[&str] = &[
     "strands",
     "way",
     "lean",
+    "step",
     "band",
     "step-up",
     "start",

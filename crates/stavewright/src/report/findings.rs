@@ -30,9 +30,14 @@ fn one(finding: &Finding, words: &Words) -> String {
     let plain = Style::new();
     let mut said =
         entry(&text.grade, colour(finding.grade), INDENT, &format!("{} ({})", text.what, finding.code));
-    let limits =
-        format!("measured {}, limit {}", words.value(&finding.measured), words.value(&finding.limit));
-    said.push_str(&entry("", plain, INDENT, &format!("{}: {limits}", text.place)));
+    // Where nothing was measured against a limit, both are the same.
+    let place = if finding.measured == finding.limit {
+        text.place
+    } else {
+        let (measured, limit) = (words.value(&finding.measured), words.value(&finding.limit));
+        format!("{}: measured {measured}, limit {limit}", text.place)
+    };
+    said.push_str(&entry("", plain, INDENT, &place));
     said.push_str(&entry("", plain, INDENT, &text.why));
     if !text.remedy.is_empty() {
         said.push_str(&entry("mend:", Style::new().bold(), INDENT, &text.remedy));

@@ -7,7 +7,7 @@ use basket::lashing::{Filler, Lashing};
 use basket::mould::Mould;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
-use basket::weave::{Course, Weave};
+use basket::weave::{Course, Face, Weave};
 use basket::{Basket, Length};
 use words::Words;
 
@@ -36,7 +36,7 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(&'static str, String)> {
     ];
     parts.extend(others(&basket.staves, words).map(|text| ("", text)));
     parts.push(("Weave", weave(&basket.weave, words)));
-    parts.extend(basket.weave.courses.iter().map(|course| ("", self::course(course, words))));
+    parts.extend(basket.weave.courses.iter().map(|course| ("", self::course(&basket.weave, course, words))));
     parts.push(("Rim", rim(&basket.rim, words)));
     parts.extend(basket.filler.iter().map(|filler| ("Filler", self::filler(filler, words))));
     parts.push(("Lashing", lashing(&basket.lashing, words)));
@@ -83,12 +83,12 @@ fn staves(staves: &Staves, words: &Words) -> String {
 }
 
 fn gaps(staves: &Staves, words: &Words) -> String {
-    format!(
-        "gap {} at the rim, {} at the narrowest, {} at the widest",
-        words.fine(staves.gap_rim),
-        words.fine(staves.narrowest.gap),
-        words.fine(staves.widest.gap),
-    )
+    let [rim, narrowest, widest] =
+        [staves.gap_rim, staves.narrowest.gap, staves.widest.gap].map(|gap| words.fine(gap));
+    if rim == narrowest && rim == widest {
+        return format!("gap {rim} from base to rim");
+    }
+    format!("gap {rim} at the rim, {narrowest} at the narrowest, {widest} at the widest")
 }
 
 /// The next best ways to stave the basket.
@@ -118,16 +118,19 @@ fn weave(weave: &Weave, words: &Words) -> String {
     text
 }
 
-fn course(course: &Course, words: &Words) -> String {
+fn course(weave: &Weave, course: &Course, words: &Words) -> String {
     let last = course.first_row + course.rows.saturating_sub(1);
     let mut text = format!(
         "rows {} to {last}: {} in {}, {} in {}",
         course.first_row,
-        words.name(course.weave),
+        words.say(&course.weave.name()),
         course.weaver.name,
         words.run(course.cut),
         strands(course.strands),
     );
+    if course.rows > 0 {
+        let _ = write!(text, "; seen outside: {}", words.say(&weave.look(course, Face::Outside).said()));
+    }
     if let Some(first) = course.joins.first() {
         let _ = write!(
             text,
