@@ -181,7 +181,7 @@ fn strands(
         .length(length)
         .width(weaver.material.width);
     let dyed = *colour != Colour::natural();
-    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour.name.as_str())) } else { cut }
+    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour)) } else { cut }
 }
 
 fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {

@@ -114,7 +114,7 @@ fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Opt
         Finding::new(Grade::Note, "strand-count-surprising", place, rows(measured), rows(ROWS_PER_STRAND))
             .arg("strands", course.strands)
             .arg("strand", course.strand)
-            .arg("weaver", course.weaver.name.as_str())
+            .arg("weaver", &course.weaver)
             .maybe(
                 &key(number, "weaver"),
                 case.stock_like(&course.weaver, |other| {

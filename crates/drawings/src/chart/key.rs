@@ -22,10 +22,11 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     let bounds = drawing.bounds();
     let mut pen = Pen { left: bounds.x0, right: bounds.x1, at: Point::new(bounds.x0, bounds.y1 + LINE) };
     for (index, colour) in palette.colours() {
-        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &colour.name);
+        let name = words.colour(&colour.name);
+        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &name);
         sample(drawing, palette, index, at);
         drawing.label(
-            Label::new(colour.name.clone(), at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL),
+            Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL),
         );
     }
     let joined = plane.basket.weave.courses.iter().any(|course| !course.joins.is_empty());
@@ -60,8 +61,8 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
 
 /// A course in words: number, weave, materials and rows.
 fn about(course: &Course, number: u32, words: &Words) -> String {
-    let mut materials: Vec<&str> =
-        course.weavers.iter().map(|weaver| weaver.material.name.as_str()).collect();
+    let mut materials: Vec<String> =
+        course.weavers.iter().map(|weaver| words.material(&weaver.material.name)).collect();
     materials.dedup();
     let args = [
         ("number", number.into()),

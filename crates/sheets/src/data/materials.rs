@@ -40,7 +40,7 @@ fn line(cut: &Cut, scribe: &Scribe<'_>) -> CutLine {
     CutLine {
         piece: scribe.words.term(cut.piece),
         purpose: scribe.words.say(&cut.purpose),
-        material: cut.material.clone(),
+        material: scribe.words.material(&cut.material),
         count: cut.count,
         spares: cut.spares,
         length: cut.length.map(|length| scribe.lines(length)).unwrap_or_default(),
@@ -53,7 +53,7 @@ pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
     let supply = |material: &str| {
         let stock = known(basket).find(|known| known.name == material)?;
         let total = total(basket, material, scribe);
-        Some(Supply { material: material.to_owned(), total, sold: sold(stock, scribe) })
+        Some(Supply { material: scribe.words.material(material), total, sold: sold(stock, scribe) })
     };
     materials(basket).into_iter().filter_map(supply).collect()
 }
@@ -66,7 +66,7 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
         let pieces: Vec<_> = pieces.map(|cut| scribe.words.term(cut.piece)).collect();
         let range = [("from", name(scribe.minutes(from))), ("to", name(scribe.minutes(to)))];
         Some(Soak {
-            material: material.to_owned(),
+            material: scribe.words.material(material),
             time: scribe.text("range", &range),
             pieces: pieces.join(", "),
         })
@@ -96,7 +96,7 @@ fn total(basket: &Basket, material: &str, scribe: &Scribe<'_>) -> String {
 
 fn sold(material: &Material, scribe: &Scribe<'_>) -> String {
     let put_up = &material.put_up;
-    let unit = ("unit", name(&*put_up.unit));
+    let unit = ("unit", name(scribe.words.put_up(&put_up.unit)));
     match put_up.length {
         Some(length) => scribe.text("sold-by-length", &[unit, ("length", name(scribe.line(length)))]),
         None => scribe.text("sold-by", &[unit]),

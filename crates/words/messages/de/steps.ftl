@@ -111,8 +111,8 @@ step-lashing-text-start = { $weaver } einweichen: { $strands ->
         [one] ein Faden
        *[other] { $strands } Fäden
     }, { $length } im Ganzen. Ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken.
-step-lashing-text-single = Einmal um den Rand wickeln, durch die Lücke an { $every }: { $wraps } Windungen. Jede fest anziehen, die glänzende Seite nach außen.
-step-lashing-text-crossed = Um den Rand wickeln, durch die Lücke an { $every }, dann in Gegenrichtung zurück, sodass sich die Windungen kreuzen: { $wraps } Windungen im Ganzen. Jede fest anziehen, die glänzende Seite nach außen.
+step-lashing-text-single = Einmal um den Rand wickeln, durch die Lücken ({ $every }): { $wraps } Windungen. Jede fest anziehen, die glänzende Seite nach außen.
+step-lashing-text-crossed = Um den Rand wickeln, durch die Lücken ({ $every }), dann in Gegenrichtung zurück, sodass sich die Windungen kreuzen: { $wraps } Windungen im Ganzen. Jede fest anziehen, die glänzende Seite nach außen.
 step-lashing-text-joins = Ein neuer Faden beginnt an { $staves } (Nummern der Staken). Beide Enden zwischen die Reifen stecken.
 step-lashing-text-end = Mit einem Ende von { $tail } aufhören, zwischen die Reifen hinuntergesteckt, und es bündig abschneiden, wenn es trocken ist.
 
