@@ -19,8 +19,8 @@ use basket::terms::Term;
 use basket::{Angle, Length};
 use fluent_bundle::{FluentArgs, FluentValue};
 
-pub use finding::FindingText;
 pub use basket::pattern::Language;
+pub use finding::FindingText;
 
 /// A reader: language and units.
 #[derive(Clone, Debug, PartialEq, Eq)]

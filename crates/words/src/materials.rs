@@ -30,7 +30,8 @@ impl Words {
 
 /// What a material is and, from the first figure on, of which size.
 fn parts(name: &str) -> (&str, &str) {
-    let starts_size = |(space, _): &(usize, &str)| name[space + 1..].starts_with(|sign: char| sign.is_ascii_digit());
+    let starts_size =
+        |(space, _): &(usize, &str)| name[space + 1..].starts_with(|sign: char| sign.is_ascii_digit());
     match name.match_indices(' ').find(starts_size) {
         Some((space, _)) => (&name[..space], &name[space + 1..]),
         None => (name, ""),

@@ -96,7 +96,8 @@ pub(super) fn units(file: &Section) -> (Units, Option<Unit>) {
 }
 
 fn language(file: &Section) -> Option<Language> {
-    let tags: Vec<(&str, Language)> = Language::ALL.iter().map(|language| (language.tag(), *language)).collect();
+    let tags: Vec<(&str, Language)> =
+        Language::ALL.iter().map(|language| (language.tag(), *language)).collect();
     file.word("language", &tags)
 }
 

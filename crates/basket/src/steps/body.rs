@@ -121,9 +121,7 @@ fn dry(basket: &Basket) -> Step {
         .say(Message::new("step-dry-text-wait"))
         .say(Message::new("step-dry-text-pack").with("gap", weave.packing_gap))
         .say_if(weave.rows_to_add > 0, || {
-            Message::new("step-dry-text-add")
-                .with("rows", weave.rows_to_add)
-                .with("weaver", weaver_of(last))
+            Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
         .work(time::PACK + added.to_metres() * time::WEAVE_METRE)

@@ -128,11 +128,7 @@ impl Course {
             let (id, several) =
                 if self.weavers.len() > 1 { ("weave-row-weaver", true) } else { ("weave-row-colour", false) };
             let message = Message::new(id).with("colour", colour);
-            if several {
-                message.with("weaver", number).with("material", &weaver.material)
-            } else {
-                message
-            }
+            if several { message.with("weaver", number).with("material", &weaver.material) } else { message }
         })
         .collect()
     }

@@ -25,9 +25,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         let name = words.colour(&colour.name);
         let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &name);
         sample(drawing, palette, index, at);
-        drawing.label(
-            Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL),
-        );
+        drawing.label(Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL));
     }
     let joined = plane.basket.weave.courses.iter().any(|course| !course.joins.is_empty());
     let join = match plane.face {

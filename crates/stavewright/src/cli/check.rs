@@ -1,6 +1,5 @@
 //! `stavewright check`.
 
-
 use super::reading::{Reading, words};
 use super::{Format, Outcome};
 use crate::failure::Failure;

@@ -148,11 +148,8 @@ fn course(course: &Course, words: &Words) -> String {
     ];
     let mut text = words.with("screen-course", &args);
     if let Some(first) = course.joins.first() {
-        let args = [
-            ("row", first.row.into()),
-            ("cut", first.cut_over.into()),
-            ("start", first.start_behind.into()),
-        ];
+        let args =
+            [("row", first.row.into()), ("cut", first.cut_over.into()), ("start", first.start_behind.into())];
         let _ = write!(text, "; {}", words.with("screen-first-join", &args));
     }
     text

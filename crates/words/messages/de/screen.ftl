@@ -38,7 +38,7 @@ screen-fold-wall-above = legt sich bis { $angle } über die Waagrechte
 screen-fold-rim-below = liegt auf dem Rand, { $angle } unter der Waagrechten
 screen-fold-rim-above = liegt auf dem Rand, { $angle } über der Waagrechten
 
-screen-chosen = Für die Vorlage gewählt (um anders zu wählen, den Schlüssel in die Vorlage schreiben)
+screen-chosen = Für Sie gewählt (um anders zu wählen, den Schlüssel in die Vorlage schreiben)
 screen-findings = Befunde
 screen-no-findings = Gegen diesen Korb wurde nichts gefunden.
 screen-measured = { $place }: gemessen { $measured }, Grenze { $limit }
