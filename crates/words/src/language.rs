@@ -61,6 +61,14 @@ pub(crate) fn decimal_mark(language: Language) -> &'static str {
     }
 }
 
+/// What stands between a number and its unit: in German a space at which no line breaks.
+pub(crate) fn unit_space(language: Language) -> &'static str {
+    match language {
+        Language::English => " ",
+        Language::German => "\u{a0}",
+    }
+}
+
 /// A unit of length, from the way in which a maker writes it: `in` becomes `Zoll`.
 pub(crate) fn unit(written: &str, language: Language) -> &str {
     match (language, written) {

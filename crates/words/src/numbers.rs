@@ -5,7 +5,7 @@ use basket::measure::Printing;
 use basket::pattern::Units;
 
 use crate::Language;
-use crate::language::{decimal_mark, unit};
+use crate::language::{decimal_mark, unit, unit_space};
 
 /// A number with at most this many decimals, in the language's own writing.
 pub(crate) fn decimal(number: f64, decimals: u8, language: Language) -> String {
@@ -58,7 +58,11 @@ fn printed(length: Length, printing: Printing, language: Language) -> String {
 /// A size as makers write it, `5 5/8 in`, in the language's own writing.
 pub(crate) fn size(text: &str, language: Language) -> String {
     match text.rsplit_once(' ') {
-        Some((number, written)) => format!("{} {}", localised(number, language), unit(written, language)),
+        Some((number, written)) => {
+            let space = unit_space(language);
+            let number = localised(number, language).replace(' ', space);
+            format!("{number}{space}{}", unit(written, language))
+        }
         None => localised(text, language),
     }
 }

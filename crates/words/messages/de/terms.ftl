@@ -1,9 +1,9 @@
 # Namen der eigenen Wörter der Berechnung, Einheiten und kurze Verbindungen.
 
-unit-minutes = { $minutes } min
-unit-hours = { $hours } h
-unit-hours-minutes = { $hours } h { $minutes } min
-unit-percent = { $number } %
+unit-minutes = { $minutes }{ "\u00A0" }min
+unit-hours = { $hours }{ "\u00A0" }h
+unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
+unit-percent = { $number }{ "\u00A0" }%
 
 grade-stop = Halt
 grade-care = Achtung
