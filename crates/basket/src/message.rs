@@ -14,6 +14,9 @@ pub enum Value {
     /// A length; printed in the reader's units.
     #[serde(rename = "mm")]
     Length(Length),
+    /// From one length to another; said once where both print alike.
+    #[serde(rename = "mm_from_to")]
+    Span(Length, Length),
     /// An angle; printed in degrees.
     #[serde(rename = "deg")]
     Angle(Angle),
@@ -33,6 +36,8 @@ pub enum Value {
     Colour(String),
     /// A word that is translated: the identifier of another message.
     Term(&'static str),
+    /// Words that are translated and mention values of their own.
+    Said(Message),
 }
 
 /// A sentence to be: an identifier in the message files and the values it mentions.
@@ -58,6 +63,11 @@ impl Message {
     }
 }
 
+impl From<Message> for Value {
+    fn from(message: Message) -> Self {
+        Self::Said(message)
+    }
+}
 impl From<Length> for Value {
     fn from(length: Length) -> Self {
         Self::Length(length)

@@ -168,6 +168,7 @@ fn finding(finding: &Finding, words: &Words) -> FindingEntry {
 fn value(value: &Value) -> Json {
     match value {
         Value::Length(length) => json!({ "mm": length }),
+        Value::Span(from, to) => json!({ "mm": [from, to] }),
         Value::Angle(angle) => json!({ "deg": angle }),
         Value::Count(count) => json!({ "count": count }),
         Value::Number(number, _) => json!({ "number": number }),
@@ -175,5 +176,6 @@ fn value(value: &Value) -> Json {
         Value::Minutes(minutes) => json!({ "minutes": minutes }),
         Value::Name(name) | Value::Material(name) | Value::Colour(name) => json!({ "name": name }),
         Value::Term(term) => json!({ "term": term }),
+        Value::Said(message) => json!({ "term": message.id }),
     }
 }

@@ -41,7 +41,7 @@ fn row(cut: &Cut, words: &Words) -> CutRow {
     let inches = |length: Option<Length>| length.map(|length| round(length.to_inches(), 1000.0));
     CutRow {
         piece: words.term(cut.piece),
-        material: words.material(&cut.material),
+        material: words.value(&cut.material),
         count: cut.count,
         spares: cut.spares,
         length_mm: mm(cut.length),

@@ -73,6 +73,7 @@ impl Words {
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Length(length) => self.length_in_sentence(*length),
+            Value::Span(from, to) => self.span(*from, *to),
             Value::Angle(angle) => self.angle(*angle),
             Value::Count(count) => count.to_string(),
             Value::Number(number, decimals) => numbers::decimal(*number, *decimals, self.language),
@@ -82,6 +83,7 @@ impl Words {
             Value::Material(name) => self.material(name),
             Value::Colour(name) => self.colour(name),
             Value::Term(id) => self.term(id),
+            Value::Said(message) => self.say(message),
         }
     }
     /// A length in the reader's own units, to the nearest 1/16 in or 0.5 mm: `5 5/8 in`.
@@ -139,6 +141,14 @@ impl Words {
         } else {
             self.length(length)
         }
+    }
+    /// Said once where both lengths print alike.
+    fn span(&self, from: Length, to: Length) -> String {
+        let (from, to) = (self.length_in_sentence(from), self.length_in_sentence(to));
+        if from == to {
+            return from;
+        }
+        self.with("unit-span", &[("from", Value::Name(from)), ("to", Value::Name(to))])
     }
     /// Counts stay numbers, so that messages can choose a plural; all else becomes text.
     fn fluent<'a>(&self, value: &Value) -> FluentValue<'a> {

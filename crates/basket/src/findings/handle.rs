@@ -91,7 +91,7 @@ fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
 /// A thickness less this, as long as two thirds of it are left.
 fn thinner(thickness: Length, by: Length, case: &Case<'_>) -> Option<String> {
     let left = thickness - by;
-    (left > thickness * (2.0 / 3.0)).then(|| write::at_most(left, case.units()))
+    (left > thickness * (2.0 / 3.0)).then(|| write::workable(left, case.units()))
 }
 
 /// The rivet nearest in diameter that is long enough for its own head.

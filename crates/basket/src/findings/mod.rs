@@ -45,6 +45,7 @@ pub const CODES: &[&str] = &[
     "stave-wasteful",
     "stave-count-surprising",
     "weave-does-not-lock",
+    "weave-chart-does-not-lock",
     "weave-mend",
     "weave-seam",
     "weave-chase-uneven",
@@ -58,6 +59,7 @@ pub const CODES: &[&str] = &[
     "course-empty",
     "rows-do-not-fill",
     "rows-past-the-top",
+    "strand-too-short",
     "strand-count-surprising",
     "hoop-bent-too-hard",
     "lap-too-short",
@@ -80,7 +82,7 @@ pub const CODES: &[&str] = &[
 ];
 
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
-/// know, each in making order.
+/// know, each in making order; but what mends a weave comes first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
@@ -100,7 +102,7 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<F
         handle::check,
     ];
     let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
-    found.sort_by_key(|finding| finding.grade);
+    found.sort_by_key(|finding| (finding.grade, finding.code != "weave-mend"));
     found
 }
 

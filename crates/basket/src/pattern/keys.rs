@@ -41,6 +41,7 @@ pub const COURSE: &[&str] = &[
     "strands",
     "way",
     "lean",
+    "step",
     "band",
     "step-up",
     "start",

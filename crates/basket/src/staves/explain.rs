@@ -4,6 +4,7 @@ use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
 use super::{Needs, Staves};
 use crate::base::Base;
 use crate::choice::Choice;
+use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::StavesPattern;
 use crate::stock::Kind;
@@ -69,7 +70,7 @@ fn taper(staves: &Staves) -> Message {
         .with("from", staves.taper.from)
         .with("width", staves.width)
         .with("foot", staves.taper.foot)
-        .with("worst", staves.taper.worst)
+        .with("worst", staves.taper.worst.max(Length::inches(1.0 / 64.0)))
         .with("ideal", staves.taper.worst_ideal)
 }
 

@@ -5,7 +5,6 @@ use super::{Stage, Step, time};
 use crate::assemble::Basket;
 use crate::message::{Message, Value};
 use crate::pattern::WeaveKind;
-use crate::terms::Term;
 use crate::weave::{Course, Join};
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
@@ -55,7 +54,7 @@ fn weaver_of(course: Option<&Course>) -> Value {
 fn first_rows(basket: &Basket, start: u32) -> Step {
     let weaver = weaver_of(basket.weave.courses.first());
     let kind = basket.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
-    let weave_name = Value::Term(kind.term());
+    let weave_name = kind.name();
     let rows = if kind == WeaveKind::Plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
     let step = Step::new("step-first", Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
@@ -77,7 +76,7 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
             Message::new("step-course-text-change")
                 .with("course", number)
                 .with("row", course.first_row)
-                .with("weave", Value::Term(course.weave.term()))
+                .with("weave", course.weave.name())
                 .with("weaver", &course.weaver),
         );
     }

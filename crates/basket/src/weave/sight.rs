@@ -3,7 +3,9 @@
 use serde::Serialize;
 
 use crate::measure::Angle;
+use crate::message::{Message, Value};
 use crate::pattern::Lean;
+use crate::terms::Term;
 use crate::weave::fabric::Passing;
 use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
 use crate::weave::{Course, Face, Weave};
@@ -22,6 +24,36 @@ pub struct CourseLook {
     /// How steeply a spiral climbs; none for other looks.
     #[serde(rename = "climb_deg")]
     pub climb: Option<Angle>,
+}
+
+impl CourseLook {
+    /// What is seen, to be said in words.
+    pub fn said(&self) -> Message {
+        match (self.sighting.look, self.lean, self.climb) {
+            (Look::Spiral, Some(lean), Some(climb)) => {
+                Message::new(if lean == Lean::Right { "look-turns-right" } else { "look-turns-left" })
+                    .with("turns", Value::Number(self.turns, 1))
+                    .with("climb", Angle::degrees(climb.to_degrees().round()))
+            }
+            _ if self.chain => Message::new("look-chain"),
+            (look, ..) => Message::new(look.term()),
+        }
+    }
+}
+
+impl Term for Look {
+    /// A spiral is named without its side.
+    fn term(self) -> &'static str {
+        match self {
+            Self::Plain => "look-plain",
+            Self::Columns => "look-columns",
+            Self::Bands => "look-bands",
+            Self::Checks => "look-checks",
+            Self::Spiral => "look-spiral",
+            Self::Arrows => "look-arrows",
+            Self::Mixed => "look-mixed",
+        }
+    }
 }
 
 impl Weave {

@@ -28,7 +28,7 @@ fn row(cut: &Cut, words: &Words) -> Vec<String> {
         if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
     vec![
         words.term(cut.piece),
-        words.material(&cut.material),
+        words.value(&cut.material),
         pieces,
         cut.length.map(|length| words.length(length)).unwrap_or_default(),
         cut.width.map(|width| words.fine(width)).unwrap_or_default(),

@@ -33,12 +33,18 @@ fn one(finding: &Finding, words: &Words) -> String {
     let indent = indent(words);
     let mut said =
         entry(&text.grade, colour(finding.grade), indent, &format!("{} ({})", text.what, finding.code));
-    let limits = [
-        ("place", Value::Name(text.place)),
-        ("measured", Value::Name(words.value(&finding.measured))),
-        ("limit", Value::Name(words.value(&finding.limit))),
-    ];
-    said.push_str(&entry("", plain, indent, &words.with("screen-measured", &limits)));
+    // Where nothing was measured against a limit, both are the same.
+    let place = if finding.measured == finding.limit {
+        text.place
+    } else {
+        let limits = [
+            ("place", Value::Name(text.place)),
+            ("measured", finding.measured.clone()),
+            ("limit", finding.limit.clone()),
+        ];
+        words.with("screen-measured", &limits)
+    };
+    said.push_str(&entry("", plain, indent, &place));
     said.push_str(&entry("", plain, indent, &text.why));
     if !text.remedy.is_empty() {
         said.push_str(&entry(&words.term("screen-mend"), plain.bold(), indent, &text.remedy));

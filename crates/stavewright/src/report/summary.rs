@@ -8,7 +8,7 @@ use basket::message::Value;
 use basket::mould::Mould;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
-use basket::weave::{Course, Weave};
+use basket::weave::{Course, Face, Weave};
 use basket::{Angle, Basket, Length};
 use words::Words;
 
@@ -39,7 +39,9 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     ];
     parts.extend(others(&basket.staves, words).map(|text| (String::new(), text)));
     parts.push((label("weave"), weave(&basket.weave, words)));
-    parts.extend(basket.weave.courses.iter().map(|course| (String::new(), self::course(course, words))));
+    parts.extend(
+        basket.weave.courses.iter().map(|course| (String::new(), self::course(&basket.weave, course, words))),
+    );
     parts.push((label("rim"), rim(&basket.rim, words)));
     parts.extend(basket.filler.iter().map(|filler| (label("filler"), self::filler(filler, words))));
     parts.push((label("lashing"), lashing(&basket.lashing, words)));
@@ -137,16 +139,20 @@ fn weave(weave: &Weave, words: &Words) -> String {
     text
 }
 
-fn course(course: &Course, words: &Words) -> String {
+fn course(weave: &Weave, course: &Course, words: &Words) -> String {
     let args = [
         ("first", course.first_row.into()),
         ("last", (course.first_row + course.rows.saturating_sub(1)).into()),
-        ("weave", Value::Name(words.name(course.weave))),
+        ("weave", course.weave.name().into()),
         ("weaver", (&course.weaver).into()),
         ("length", run(course.cut, words)),
         ("strands", strands(course.strands, words)),
     ];
     let mut text = words.with("screen-course", &args);
+    if course.rows > 0 {
+        let look = [("look", weave.look(course, Face::Outside).said().into())];
+        let _ = write!(text, "; {}", words.with("screen-seen", &look));
+    }
     if let Some(first) = course.joins.first() {
         let args =
             [("row", first.row.into()), ("cut", first.cut_over.into()), ("start", first.start_behind.into())];

@@ -53,7 +53,7 @@ choice-ears-tail = lang genug, um hinter dem Geflecht zu halten
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
 choice-handle-thickness = die größte Dicke, die sich um einen Rand von { $rim } Durchmesser biegen lässt
-choice-handle-curve = ein Halbkreis schwenkt nach allen Seiten frei
+choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere
 choice-handle-curve-corner = ein Eckradius ist angegeben, darum ist der Bogen ein Korbbogen
 choice-handle-curve-rise = eine Höhe ist angegeben, darum ist der Bogen eine halbe Ellipse
 choice-handle-rise = im Verhältnis zur halben Spannweite von { $half_span }
@@ -72,7 +72,7 @@ stave-reason-groove-tight = { $thickness } dick, zu dick für eine Nut von { $gr
 stave-reason-groove-loose = { $thickness } dick, locker in einer Nut von { $groove }
 stave-reason-groove-fits = { $thickness } dick, passt in eine Nut von { $groove }
 stave-reason-ears = bei { $count } Staken steht für die Ohren keine Stake einer anderen gegenüber
-stave-reason-gap = Lücke { $rim } am Rand, über die Höhe von { $narrowest } bis { $widest }, gewünscht { $wanted }
+stave-reason-gap = Lücke { $rim } am Rand, über die Höhe { $over }, gewünscht { $wanted }
 stave-reason-weaver-jams = an der engsten Lücke, { $narrowest }, klemmt ein Flechtfaden von { $weaver } Dicke
 stave-reason-feet-overlap = Füße von { $foot } Breite überlappen: Platz ist für { $touch }
 stave-reason-foot-thin = Füße von { $foot } Breite sind dünn; kräftig wären { $least }

@@ -44,6 +44,7 @@ cut-ear-purpose = hält den Henkel
 
 cut-bail = Henkel
 cut-bail-shape = { $thickness } dick; Enden gerundet, { $drill } gebohrt
+cut-bail-material = Eiche, Esche oder Hickory mit gerader Faser
 cut-bail-purpose = der bewegliche Henkel
 
 cut-rivet = Niet
@@ -51,4 +52,5 @@ cut-rivet-shape = reicht durch { $grip }; mindestens { $needed } lang
 cut-rivet-purpose = die Drehpunkte des Henkels
 
 cut-washer = Unterlegscheibe
+cut-washer-for = Nietscheibe zu { $rivet }
 cut-washer-purpose = unter den Nietköpfen und zwischen Henkel und Ohr

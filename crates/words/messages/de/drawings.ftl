@@ -75,7 +75,12 @@ drawing-chart-inside = innen
 drawing-chart-true = jede Reihe in wahrem Umfang, Maßstab 1 : { $scale }
 drawing-chart-grid = als Raster
 drawing-chart-course = Abschnitt { $number }
-drawing-chart-about-course = Abschnitt { $number }: { $weave }, { $weavers }, Reihen { $from } bis { $to }
+drawing-chart-about-course = Abschnitt { $number }: { $weave }, { $weavers }, { $rows ->
+        [one] Reihe { $from }
+       *[other] Reihen { $from } bis { $to }
+    }
+drawing-chart-course-seen = { $course }; zu sehen: { $look }
+drawing-chart-begin = Reihe beginnt hier und endet darüber
 drawing-chart-join-outside = alter Faden endet vor dieser Stake
 drawing-chart-join-inside = neuer Faden beginnt hinter dieser Stake
 drawing-chart-to-left = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.

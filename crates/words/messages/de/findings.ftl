@@ -75,28 +75,35 @@ finding-stave-count-surprising = Der Korb hat { $measured ->
     .why = Es kann gewollt sein. Es kann auch ein Versehen in einem Umfang, einer Breite oder einer Lücke sein.
     .remedy = Zahl, Umfänge und Breite der Staken noch einmal ansehen.
 
-finding-weave-does-not-lock = { $weave }, eine Runde nach der anderen, hält auf { $measured ->
+finding-weave-does-not-lock = Auf { $measured ->
         [one] einer Stake
        *[other] { $measured } Staken
-    } nicht: nötig ist { $limit }.
+    } hält { $weave } nicht: nötig ist { $limit }.
     .why = Über die Runden werden manche Staken immer nur auf einer Seite gekreuzt. Die Reihen stapeln sich dort, statt sich zu kreuzen, und die Wand fällt auseinander.
     .remedy = Eine der Zahlen nehmen, auf denen es geht.
 
-finding-weave-mend = Auf dieser Zahl hielte { $weave } so: { $mend }.
+finding-weave-chart-does-not-lock = In { $measured ->
+        [one] einer Spalte
+       *[other] { $measured } Spalten
+    } des Flechtbilds sind alle Zeichen gleich, zuerst in Spalte { $column } von links.
+    .why = Der Flechtfaden kreuzt eine solche Stake nie: sie steht lose auf einer Seite der Wand, bei jeder Stakenzahl.
+    .remedy = Jeder Spalte des Flechtbilds sowohl ein Zeichen für den Flechtfaden als auch eines für die Stake geben; am schnellsten hilft eine Reihe mehr.
+
+finding-weave-mend = Auf { $measured } Staken ginge { $weave } so: { $mend }.
     .why = { $look }
     .remedy = Wenn dieses Aussehen gefällt, den Abschnitt oder die Staken ändern.
 
-finding-weave-seam = Jede Reihe in { $weave } endet anders, als sie begann: { $measured } Staken sind kein Vielfaches von { $limit }.
+finding-weave-seam = In { $weave } endet jede Reihe anders, als sie begann: { $measured } Staken sind kein Vielfaches von { $limit }.
     .why = Wo Reihen beginnen und enden, steigt ein Fehler die Wand hinauf: ein Sprung, der zu lang oder zu kurz ist.
     .remedy = Eine Zahl nehmen, die ein Vielfaches ist, oder die Linie hinnehmen und nach hinten drehen.
 
-finding-weave-chase-uneven = Die Fäden in { $weave } folgen einander auf { $measured } Staken nicht gleichmäßig.
+finding-weave-chase-uneven = Auf { $measured } Staken folgen die Fäden in { $weave } einander nicht gleichmäßig.
     .why = In jeder Runde liegt ein Faden falsch über dem darunter, und das Muster bricht.
     .remedy = Eine Zahl nehmen, auf der sie einander gleich folgen.
 
 finding-weave-leans-other-way = Auf { $measured } Staken neigt sich { $weave } nach { $lean }, nicht nach { $wanted }.
     .why = In einem Geflecht, das von Reihe zu Reihe weiterläuft, bestimmt allein die Zahl die Neigung.
-    .remedy = Eine Zahl nehmen, die sich wie gewünscht neigt, oder Reihe für Reihe flechten.
+    .remedy = Eine Zahl nehmen, auf der es sich wie gewünscht neigt.
 
 finding-weave-no-diagonal = Auf { $measured } Staken hält { $weave }, aber es gibt keine Schräge: jede Reihe liegt entgegengesetzt zu der darunter.
     .why = Das bestimmt allein die Zahl. Es kann gewollt sein: es gibt kleine Würfel.
@@ -114,11 +121,11 @@ finding-weave-start-past-count = Dieser Abschnitt beginnt an Stake { $measured }
     .why = Er beginnt stattdessen weiter herum, an einer Stake, die niemand gewählt hat.
     .remedy = An einer Stake beginnen, die es gibt.
 
-finding-weave-float-staves = Der längste Sprung in { $weave } läuft an { $measured } Staken vorbei, ohne die Seite zu wechseln. Mehr als { $limit } ist locker.
+finding-weave-float-staves = In { $weave } läuft der längste Sprung an { $measured } Staken vorbei, ohne die Seite zu wechseln. Mehr als { $limit } ist locker.
     .why = Ein langer Sprung bleibt hängen, und die Staken darunter wandern.
     .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
 
-finding-weave-float-rows = Eine Stake liegt in { $weave } { $measured } Reihen lang auf einer Seite. Mehr als { $limit } ist locker.
+finding-weave-float-rows = In { $weave } liegt eine Stake { $measured } Reihen lang auf einer Seite. Mehr als { $limit } ist locker.
     .why = Reihen rutschen, wo nichts sie kreuzt, und die Stake beult sich aus der Wand.
     .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
 
@@ -137,7 +144,17 @@ finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an d
     .why = Über der Form hält nichts die Gestalt, und nichts stützt den Rand, während er geklammert ist.
     .remedy = Tiefer aufhören zu flechten.
 
-finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden { $weaver } (je { $strand }): alle { $measured } Reihen ein Ansatz.
+finding-strand-too-short = Ein Faden { $weaver } ist { $measured } lang. Zwischen zwei Ansätzen sollte er mindestens { $limit } liegen, eine halbe Runde.
+    .why = Bei mehr als zwei Ansätzen je Runde liegen sie unweigerlich übereinander, und Überlappungen von vier Staken lassen dazwischen keinen einfachen Faden. Mengen und Ansätze gelten für Fäden von { $limit }.
+    .remedy = Längere Fäden nehmen.
+
+finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden { $weaver } (je { $strand }) mit { $joins ->
+        [one] einem Ansatz
+       *[other] { $joins } Ansätzen
+    }: einem { $measured ->
+        [one] in jeder Reihe
+       *[other] alle { $measured } Reihen
+    }.
     .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
     .remedy = Einen Flechtfaden nehmen, den es länger gibt.
 

@@ -20,6 +20,7 @@ screen-candidate = { $count } aus { $stock } (Lücke { $gap } am Rand)
 screen-weave-text = { $rows } Reihen, { $length } Flechtfaden, bis { $top } an der Form hinauf
 screen-weave-dry = { $rows } mehr, wenn es getrocknet und zusammengedrückt ist
 screen-course = Reihen { $first } bis { $last }: { $weave } mit { $weaver }, { $length } in { $strands }
+screen-seen = von außen zu sehen: { $look }
 screen-strands = { $count ->
     [one] 1 Faden
    *[other] { $count } Fäden

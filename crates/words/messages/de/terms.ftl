@@ -3,6 +3,7 @@
 unit-minutes = { $minutes }{ "\u00A0" }min
 unit-hours = { $hours }{ "\u00A0" }h
 unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
+unit-span = { $from } bis { $to }
 unit-percent = { $number }{ "\u00A0" }%
 
 grade-stop = Halt
@@ -56,11 +57,12 @@ stage-handled = Henkel montiert
 stage-finished = Fertig
 
 weave-plain = Zäunen
-weave-twill = Köper
-weave-reversed-twill = Umkehrköper
-weave-chase = Zäunen mit zwei Fäden
-weave-chase-twill = Köper mit zwei Fäden
+weave-twill = { $over }/{ $under }-Köper
+weave-reversed-twill = { $over }/{ $under }-Umkehrköper
+weave-chase = Zäunen mit folgenden Fäden
+weave-chase-twill = { $over }/{ $under }-Köper mit folgenden Fäden
 weave-slew = Zäunen im Bündel
+weave-slew-twill = { $over }/{ $under }-Köper im Bündel
 weave-pairing = Fitzen
 weave-wale-3 = Dreierkimme
 weave-wale-4 = Viererkimme
@@ -72,14 +74,19 @@ lean-left = links
 lean-right = rechts
 
 weave-mend-second-weaver = ein zweiter Faden, der dem ersten folgt
+weave-mend-one-weaver = ein Faden statt derer, die einander folgen
+weave-mend-run-on = ein Faden, der von Reihe zu Reihe weiterläuft
 weave-mend-step-up = ein Aufstieg am Ende jeder Runde
 weave-mend-start-stop = jede Reihe für sich begonnen und beendet
 weave-mend-skip-one = eine Stake je Runde ausgelassen
 weave-mend-split-stave = eine Stake gespalten
 weave-mend-half-stave = eine halbe Stake eingesetzt
 weave-mend-look-second-weaver = Die Reihen der beiden Fäden wechseln sich ab. In zwei Farben sieht man das; in einer wirkt es wie ein Faden. Oben sind zwei Enden zu sehen.
+weave-mend-look-second-weaver-blocks = Die Reihen der beiden Fäden liegen einander entgegengesetzt: kleine Würfel, keine Schräge. Oben sind zwei Enden zu sehen.
+weave-mend-look-one-weaver = Es sieht nach einem Faden aus, denn es ist einer: keine Reihen, die in zwei Farben wechseln, und oben nur ein Ende.
+weave-mend-look-run-on = Die Reihen steigen in einer einzigen Spirale, je Runde um eine Reihe, sodass das Ende eines Abschnitts nicht waagrecht liegt. Keine Überlappung ist zu sehen.
 weave-mend-look-step-up = Eine schräge Linie steigt die Wand hinauf, wo jede Runde aufsteigt.
-weave-mend-look-start-stop = Die Reihen liegen waagrecht, ohne Spirale. Eine Linie aus Überlappungen steigt die Wand hinauf, wenn die Anfänge nicht ringsum verteilt werden.
+weave-mend-look-start-stop = Die Reihen liegen waagrecht, ohne Spirale. Jede überlappt ihren Anfang über vier Staken; die Anfänge sind ringsum verteilt, damit diese dickeren Stellen nicht übereinanderliegen.
 weave-mend-look-skip-one = Der Faden geht einmal je Runde vor zwei Staken, und diese längeren Sprünge steigen in einer Spirale.
 weave-mend-look-split-stave = Vom Spalt aufwärts stehen zwei schmale Staken dicht beisammen. Bei einer schmalen Stake fällt es kaum auf.
 weave-mend-look-half-stave = Eine schmale Stake mehr steht zwischen den anderen, und diese rücken etwas zusammen.

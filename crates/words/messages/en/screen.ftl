@@ -20,6 +20,7 @@ screen-candidate = { $count } of { $stock } (gap { $gap } at the rim)
 screen-weave-text = { $rows } rows, { $length } of weaver, up to { $top } on the mould
 screen-weave-dry = { $rows } more to add when it has dried and is packed down
 screen-course = rows { $first } to { $last }: { $weave } in { $weaver }, { $length } in { $strands }
+screen-seen = seen outside: { $look }
 screen-strands = { $count ->
     [one] 1 strand
    *[other] { $count } strands
