@@ -4,6 +4,7 @@
 pub const PATTERN: &[&str] = &[
     "title",
     "units",
+    "language",
     "finish",
     "mould",
     "base",

@@ -8,10 +8,9 @@ use basket::weave::Face;
 use clap::ValueEnum;
 use drawings::{ChartKind, Drawing};
 use resvg::{tiny_skia, usvg};
-use words::{Language, Words};
 
 use super::Outcome;
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use crate::failure::Failure;
 use crate::input::Origin;
 use crate::{packet, report, screen};
@@ -69,7 +68,7 @@ enum KindArg {
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
-    let words = Words::new(Language::English, basket.units);
+    let words = words(&basket);
     if args.rows {
         screen::print(&report::rows::render(&basket.weave, &words))?;
     }

@@ -6,9 +6,9 @@ use basket::Basket;
 use basket::pattern::Units;
 use clap::ValueEnum;
 use sheets::{Options, Paper};
-use words::{Language, Words};
+use words::Words;
 
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::input::Origin;
@@ -64,7 +64,7 @@ enum PaperArg {
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
     let out = packet::place(&folder(args, &basket))?;
-    let words = Words::new(Language::English, basket.units);
+    let words = words(&basket);
     let files = files(args, &basket, &words)?;
     packet::write(&out, &files)?;
     let written = written(&out, &files);
