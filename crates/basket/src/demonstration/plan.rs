@@ -1,0 +1,103 @@
+//! Backward planning of work on several samples for one pair of hands.
+
+use super::{DAY, Span};
+use crate::steps::Step;
+
+/// A step as the plan sees it, in minutes.
+#[derive(Clone, Copy)]
+pub(super) struct Chore {
+    soak: f64,
+    work: f64,
+    wait: f64,
+}
+
+impl Chore {
+    pub(super) fn of(step: &Step) -> Self {
+        let sound = |minutes: f64| if minutes.is_finite() { minutes.max(0.0) } else { 0.0 };
+        Self {
+            soak: sound(step.soak_minutes.unwrap_or(0.0)),
+            work: sound(step.work_minutes),
+            wait: sound(step.wait_minutes),
+        }
+    }
+    fn all(&self) -> f64 {
+        self.soak + self.work + self.wait
+    }
+}
+
+/// What is still to be placed of one sample, the last step first.
+struct Chain<'a> {
+    left: &'a [Chore],
+    /// Moment by which the work of the last of them must be done.
+    due: f64,
+    placed: Vec<Span>,
+}
+
+/// When each chore of each chain is worked on, in minutes before the show, in the order of the chain.
+pub(super) fn plan(chains: &[Vec<Chore>], work_a_day: f64) -> Vec<Vec<Span>> {
+    let mut chains: Vec<Chain> = chains
+        .iter()
+        .map(|chores| Chain {
+            left: chores,
+            due: chores.last().map_or(0.0, |last| last.wait),
+            placed: Vec::new(),
+        })
+        .collect();
+    // Before this moment the hands are free.
+    let mut free = 0.0_f64;
+    while let Some(chain) = latest(&mut chains, free) {
+        let Some((chore, before)) = chain.left.split_last() else { break };
+        let work = place(chain.due.max(free), chore.work, work_a_day);
+        chain.placed.push(work);
+        chain.left = before;
+        chain.due = work.from + chore.soak + before.last().map_or(0.0, |previous| previous.wait);
+        if chore.work > 0.0 {
+            free = work.from;
+        }
+    }
+    chains.into_iter().map(|chain| chain.placed.into_iter().rev().collect()).collect()
+}
+
+/// The sample whose work may come last; of several, the one with the most still before it.
+fn latest<'c, 'a>(chains: &'c mut [Chain<'a>], free: f64) -> Option<&'c mut Chain<'a>> {
+    let rest = |chain: &Chain| chain.left.iter().map(Chore::all).sum::<f64>();
+    chains
+        .iter_mut()
+        .filter(|chain| !chain.left.is_empty())
+        .min_by(|a, b| a.due.max(free).total_cmp(&b.due.max(free)).then(rest(b).total_cmp(&rest(a))))
+}
+
+/// The latest time of so much work that ends at or before `end`, within the working hours of each
+/// day, which are its first ones.
+fn place(end: f64, work: f64, work_a_day: f64) -> Span {
+    let night = DAY - work_a_day;
+    let day = (end / DAY).floor();
+    let to = day * DAY + (end - day * DAY).max(night);
+    let room = (day + 1.0) * DAY - to;
+    if work <= room {
+        return Span { from: to + work, to };
+    }
+    let rest = work - room;
+    let whole = (rest / work_a_day).ceil() - 1.0;
+    Span { from: (day + 1.0 + whole) * DAY + night + (rest - whole * work_a_day), to }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn work_falls_into_the_first_hours_of_a_day() {
+        // Six hours a day: 18 h to 24 h before the end of each day.
+        let hours = |end: f64, work: f64| {
+            let span = place(60.0 * end, 60.0 * work, 360.0);
+            (span.from / 60.0, span.to / 60.0)
+        };
+        assert_eq!(hours(0.0, 2.0), (20.0, 18.0));
+        assert_eq!(hours(20.0, 4.0), (24.0, 20.0));
+        assert_eq!(hours(20.0, 5.0), (43.0, 20.0));
+        assert_eq!(hours(0.0, 12.0), (48.0, 18.0));
+        assert_eq!(hours(24.0, 1.0), (43.0, 42.0));
+        assert_eq!(hours(10.0, 0.0), (18.0, 18.0));
+    }
+}
