@@ -68,7 +68,8 @@ fn latest<'c, 'a>(chains: &'c mut [Chain<'a>], free: f64) -> Option<&'c mut Chai
 }
 
 /// The latest time of so much work that ends at or before `end`, within the working hours of each
-/// day, which are its first ones.
+/// day, which are its first ones. Work is not broken off for the night unless it takes longer than
+/// a day.
 fn place(end: f64, work: f64, work_a_day: f64) -> Span {
     let night = DAY - work_a_day;
     let day = (end / DAY).floor();
@@ -77,7 +78,8 @@ fn place(end: f64, work: f64, work_a_day: f64) -> Span {
     if work <= room {
         return Span { from: to + work, to };
     }
-    let rest = work - room;
+    let to = if work <= work_a_day { (day + 1.0) * DAY + night } else { to };
+    let rest = if work <= work_a_day { work } else { work - room };
     let whole = (rest / work_a_day).ceil() - 1.0;
     Span { from: (day + 1.0 + whole) * DAY + night + (rest - whole * work_a_day), to }
 }
@@ -95,8 +97,9 @@ mod tests {
         };
         assert_eq!(hours(0.0, 2.0), (20.0, 18.0));
         assert_eq!(hours(20.0, 4.0), (24.0, 20.0));
-        assert_eq!(hours(20.0, 5.0), (43.0, 20.0));
-        assert_eq!(hours(0.0, 12.0), (48.0, 18.0));
+        assert_eq!(hours(20.0, 5.0), (47.0, 42.0), "not broken off for the night");
+        assert_eq!(hours(0.0, 12.0), (48.0, 18.0), "longer than a day");
+        assert_eq!(hours(20.0, 7.0), (45.0, 20.0), "longer than a day");
         assert_eq!(hours(24.0, 1.0), (43.0, 42.0));
         assert_eq!(hours(10.0, 0.0), (18.0, 18.0));
     }
