@@ -11,7 +11,7 @@ use resvg::tiny_skia::Pixmap;
 fn say(folder: &Path, command: &str, args: &[&str]) -> Said {
     let said = run(stavewright(folder).arg(command).arg(harbour()).args(args));
     fits(&said.out);
-    fits(&said.err);
+
     said
 }
 

@@ -38,7 +38,8 @@ pub(super) struct Args {
     #[arg(long, value_enum, default_value_t)]
     detail: DetailArg,
 
-    /// The file to write, .glb, .stl or .3mf [default: the pattern's name and .glb].
+    /// The file to write, .glb, .stl or .3mf [default: the pattern's name and
+    /// -solid.glb].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
 }
