@@ -49,7 +49,7 @@ fn a_shaded_picture_has_colours() {
     assert_eq!(said.code, 0, "{}", said.err);
     let file = fs::read(room.path().join("harbour-bread-basket-half-woven.png")).unwrap();
     let picture = Pixmap::decode_png(&file).unwrap();
-    assert!(picture.width().max(picture.height()) <= 320);
+    assert!(picture.width().max(picture.height()) <= 340);
     let coloured = picture.pixels().iter().filter(|dot| dot.alpha() > 0 && dot.red() != dot.blue()).count();
     assert!(coloured > 1000, "{coloured}");
 }

@@ -22,6 +22,9 @@ pub struct Show {
     pub stages: Vec<Stage>,
     /// Minutes of work a day, between an hour and a whole day.
     pub work_a_day: f64,
+    /// How many moulds there are; none for as many as the latest beginning asks for. At least one,
+    /// and never fewer than samples stand on at the show.
+    pub moulds: Option<u32>,
 }
 
 impl Default for Show {
@@ -29,7 +32,11 @@ impl Default for Show {
     /// practice).
     fn default() -> Self {
         use Stage::{Finished, HalfWoven, Lashed, RimClamped, StavesSet, Woven};
-        Self { stages: vec![StavesSet, HalfWoven, Woven, RimClamped, Lashed, Finished], work_a_day: 360.0 }
+        Self {
+            stages: vec![StavesSet, HalfWoven, Woven, RimClamped, Lashed, Finished],
+            work_a_day: 360.0,
+            moulds: None,
+        }
     }
 }
 
@@ -123,7 +130,8 @@ impl Demonstration {
         let chains: Vec<&[Step]> = stages.iter().filter_map(|stage| steps.get(..=reached(stage)?)).collect();
         let chores: Vec<Vec<Chore>> =
             chains.iter().map(|chain| chain.iter().map(Chore::of).collect()).collect();
-        let plans = plan(&chores, work_a_day);
+        let moulds = show.moulds.map_or(usize::MAX, |moulds| moulds.max(1) as usize);
+        let plans = plan(&chores, work_a_day, moulds);
         let samples: Vec<Sample> = stages
             .iter()
             .zip(chains)
@@ -256,7 +264,7 @@ mod tests {
     }
 
     fn show(stages: &[Stage]) -> Demonstration {
-        Demonstration::of_steps(&steps(), &Show { stages: stages.to_vec(), work_a_day: 360.0 })
+        Demonstration::of_steps(&steps(), &Show { stages: stages.to_vec(), work_a_day: 360.0, moulds: None })
     }
 
     #[test]
@@ -309,6 +317,21 @@ mod tests {
         assert_eq!(at_once(&[]), 0);
         assert_eq!(at_once(&[span(10.0, 5.0), span(5.0, 0.0)]), 1);
         assert_eq!(at_once(&[span(10.0, 5.0), span(6.0, 0.0), span(8.0, 7.0)]), 2);
+    }
+
+    #[test]
+    fn fewer_moulds_mean_an_earlier_beginning() {
+        let with = |moulds| {
+            let stages = vec![Stage::BaseOnMould, Stage::Woven, Stage::Finished];
+            Demonstration::of_steps(&steps(), &Show { stages, work_a_day: 360.0, moulds })
+        };
+        let shows = [None, Some(2), Some(1), Some(0)].map(with);
+        assert_eq!((shows[1].moulds, shows[2].moulds, shows[3].moulds), (2, 1, 1));
+        assert!(shows[0].begin() <= shows[1].begin() && shows[1].begin() < shows[2].begin(), "{shows:#?}");
+        for show in &shows {
+            let blocks: Vec<usize> = show.samples.iter().map(|sample| sample.blocks.len()).collect();
+            assert_eq!(blocks, [2, 3, 4], "all work is planned");
+        }
     }
 
     #[test]

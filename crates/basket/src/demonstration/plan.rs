@@ -1,7 +1,7 @@
 //! Backward planning of work on several samples for one pair of hands.
 
 use super::{DAY, Span};
-use crate::steps::Step;
+use crate::steps::{Stage, Step};
 
 /// A step as the plan sees it, in minutes.
 #[derive(Clone, Copy)]
@@ -9,6 +9,10 @@ pub(super) struct Chore {
     soak: f64,
     work: f64,
     wait: f64,
+    /// Whether it puts the sample on a mould.
+    mounts: bool,
+    /// Whether the sample comes off its mould when it is dry after this.
+    frees: bool,
 }
 
 impl Chore {
@@ -18,6 +22,8 @@ impl Chore {
             soak: sound(step.soak_minutes.unwrap_or(0.0)),
             work: sound(step.work_minutes),
             wait: sound(step.wait_minutes),
+            mounts: step.stage == Stage::BaseOnMould,
+            frees: step.stage == Stage::Woven,
         }
     }
     fn all(&self) -> f64 {
@@ -33,8 +39,27 @@ struct Chain<'a> {
     placed: Vec<Span>,
 }
 
+impl Chain<'_> {
+    /// When the last chore left must be done; when that takes a mould, not before one is free.
+    fn due(&self, free: f64, moulds: &[f64]) -> Option<f64> {
+        let chore = self.left.last()?;
+        let mould = if chore.frees { moulds.last()? + chore.wait } else { 0.0 };
+        Some(self.due.max(free).max(mould))
+    }
+}
+
 /// When each chore of each chain is worked on, in minutes before the show, in the order of the chain.
-pub(super) fn plan(chains: &[Vec<Chore>], work_a_day: f64) -> Vec<Vec<Span>> {
+///
+/// At most so many moulds are taken at once, or as many as samples stand on at the show if those are
+/// more. Going backward, a mould is taken where a sample comes off it dry, and is free again before
+/// its base goes on.
+pub(super) fn plan(chains: &[Vec<Chore>], work_a_day: f64, moulds: usize) -> Vec<Vec<Span>> {
+    let standing = |chain: &&Vec<Chore>| {
+        chain.iter().any(|chore| chore.mounts) && !chain.iter().any(|chore| chore.frees)
+    };
+    let standing = chains.iter().filter(standing).count();
+    // From when on (backward) each free mould is free, the latest to be free first.
+    let mut moulds = vec![0.0_f64; moulds.saturating_sub(standing).min(chains.len())];
     let mut chains: Vec<Chain> = chains
         .iter()
         .map(|chores| Chain {
@@ -45,9 +70,16 @@ pub(super) fn plan(chains: &[Vec<Chore>], work_a_day: f64) -> Vec<Vec<Span>> {
         .collect();
     // Before this moment the hands are free.
     let mut free = 0.0_f64;
-    while let Some(chain) = latest(&mut chains, free) {
+    while let Some((chain, due)) = latest(&mut chains, free, &moulds) {
         let Some((chore, before)) = chain.left.split_last() else { break };
-        let work = place(chain.due.max(free), chore.work, work_a_day);
+        let work = place(due, chore.work, work_a_day);
+        if chore.frees {
+            moulds.pop();
+        }
+        if chore.mounts {
+            moulds.push(work.from);
+            moulds.sort_by(|a, b| b.total_cmp(a));
+        }
         chain.placed.push(work);
         chain.left = before;
         chain.due = work.from + chore.soak + before.last().map_or(0.0, |previous| previous.wait);
@@ -58,13 +90,19 @@ pub(super) fn plan(chains: &[Vec<Chore>], work_a_day: f64) -> Vec<Vec<Span>> {
     chains.into_iter().map(|chain| chain.placed.into_iter().rev().collect()).collect()
 }
 
-/// The sample whose work may come last; of several, the one with the most still before it.
-fn latest<'c, 'a>(chains: &'c mut [Chain<'a>], free: f64) -> Option<&'c mut Chain<'a>> {
+/// The sample whose work may come last, and when it must be done; of several, the one with the most
+/// still before it.
+fn latest<'c, 'a>(
+    chains: &'c mut [Chain<'a>],
+    free: f64,
+    moulds: &[f64],
+) -> Option<(&'c mut Chain<'a>, f64)> {
     let rest = |chain: &Chain| chain.left.iter().map(Chore::all).sum::<f64>();
-    chains
-        .iter_mut()
-        .filter(|chain| !chain.left.is_empty())
-        .min_by(|a, b| a.due.max(free).total_cmp(&b.due.max(free)).then(rest(b).total_cmp(&rest(a))))
+    let open = chains.iter_mut().filter_map(|chain| {
+        let due = chain.due(free, moulds)?;
+        Some((chain, due))
+    });
+    open.min_by(|(a, due_a), (b, due_b)| due_a.total_cmp(due_b).then(rest(b).total_cmp(&rest(a))))
 }
 
 /// The latest time of so much work that ends at or before `end`, within the working hours of each

@@ -60,6 +60,10 @@ pub(super) struct Args {
     #[arg(long, value_name = "HOURS", value_parser = clap::value_parser!(u8).range(1..=24))]
     show_hours: Option<u8>,
 
+    /// Moulds at hand for the samples [default: as many as are wanted].
+    #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(1..=99))]
+    show_moulds: Option<u32>,
+
     /// Leave out the sheets to print (the PDF and HTML files).
     #[arg(long)]
     no_sheets: bool,
@@ -131,6 +135,7 @@ fn show(args: &Args) -> Show {
             stages => stages.iter().map(|stage| Stage::from(*stage)).collect(),
         },
         work_a_day: args.show_hours.map_or(usual.work_a_day, |hours| 60.0 * f64::from(hours)),
+        moulds: args.show_moulds,
     }
 }
 

@@ -91,5 +91,5 @@ drawing-timeline-description = A row for each of { $samples } samples over { $da
     } taken at once. The same stands in the table and the list of days.
 drawing-timeline-days = days before
 drawing-timeline-show = show
-drawing-timeline-work = work (nights included)
+drawing-timeline-work = work
 drawing-timeline-mould = on a mould
