@@ -464,3 +464,30 @@ fn strands_of_no_use() {
     assert!(many <= 5 * 40 * 3 && refused == 1, "{many}, {refused}");
     assert_eq!(joins("\"12 ft\"").1, 0);
 }
+
+/// What is told of a course: the prediction reads rows from where they begin, counts slewed colours, and
+/// takes a row in which a strand ends for the colour of its longer part.
+#[test]
+fn looks_are_told() {
+    let told = |count, course: &str, face| {
+        let basket = woven(count, &format!("{{ weaver = \"cane fine\", {course} }}"));
+        basket.weave.look(&basket.weave.courses[0], face).said().id
+    };
+    let twill = "weave = \"twill 2/2\", colours = \"blue\", start = 31, rows = 20";
+    assert_eq!(told(81, twill, Face::Outside), "look-turns-right");
+    assert_eq!(told(81, twill, Face::Inside), "look-turns-left");
+    assert_eq!(
+        told(81, "weave = \"slew\", colours = [\"natural\", \"blue\"], rows = 20", Face::Outside),
+        "look-checks"
+    );
+    assert_eq!(told(81, "weave = \"slew\", rows = 20", Face::Outside), "look-plain");
+    assert_eq!(told(81, "colours = [[\"natural\", \"blue\"]], rows = 30", Face::Outside), "look-bands");
+    assert_eq!(
+        told(80, "weave = \"skip one\", colours = \"blue\", rows = 20", Face::Outside),
+        "weaves-skips"
+    );
+    assert_eq!(
+        told(80, "weave = \"pairing\", colours = [\"red\", \"natural\"], rows = 1", Face::Outside),
+        "look-chain"
+    );
+}

@@ -7,7 +7,7 @@ use basket::fittings::{Ears, Handle, Pins};
 use basket::lashing::{Filler, Lashing};
 use basket::message::{Message, Value};
 use basket::mould::Mould;
-use basket::pattern::{Finish, Language, Units};
+use basket::pattern::{Finish, Language, Note, Units};
 use basket::rim::Rim;
 use basket::steps::{Stage, Step};
 use basket::weave::Weave;
@@ -44,6 +44,7 @@ pub struct BasketFile<'a> {
     choices: Vec<ChoiceEntry>,
     cuts: Vec<CutRow>,
     steps: Vec<StepEntry>,
+    notes: Vec<NoteEntry<'a>>,
     /// The findings, heaviest first.
     pub findings: Vec<FindingEntry>,
 }
@@ -66,6 +67,15 @@ struct StepEntry {
     tools: Vec<String>,
     cautions: Vec<String>,
     stage: Stage,
+}
+
+/// A note with the number of its step; none for a step that the basket has not.
+#[derive(Serialize)]
+struct NoteEntry<'a> {
+    step: Option<u32>,
+    text: Option<&'a str>,
+    photo: Option<&'a str>,
+    caption: Option<&'a str>,
 }
 
 /// A finding with its sentences.
@@ -109,6 +119,7 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
         choices: basket.choices.iter().map(|made| choice(made, words)).collect(),
         cuts: cuts::rows(basket, words),
         steps: basket.steps.iter().map(|made| step(made, words)).collect(),
+        notes: basket.notes.iter().map(|made| note(made, &basket.steps)).collect(),
         findings: basket.findings.iter().map(|made| finding(made, words)).collect(),
     })
 }
@@ -144,6 +155,16 @@ fn step(step: &Step, words: &Words) -> StepEntry {
         tools: terms(&step.tools),
         cautions: terms(&step.cautions),
         stage: step.stage,
+    }
+}
+
+fn note<'a>(note: &'a Note, steps: &[Step]) -> NoteEntry<'a> {
+    let photo = note.photo.as_ref();
+    NoteEntry {
+        step: steps.iter().find(|step| step.title.id == note.step).map(|step| step.number),
+        text: note.text.as_deref(),
+        photo: photo.map(|photo| photo.path.as_str()),
+        caption: photo.map(|photo| photo.caption.as_str()),
     }
 }
 

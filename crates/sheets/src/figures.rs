@@ -28,7 +28,7 @@ pub(crate) struct Figure {
 }
 
 impl Figure {
-    fn of(drawing: &Drawing) -> Self {
+    pub(crate) fn of(drawing: &Drawing) -> Self {
         Self {
             name: drawing.name.clone(),
             file: format!("{}.svg", drawing.name),

@@ -8,6 +8,7 @@ mod groove;
 mod handle;
 mod lashing;
 mod mould;
+mod notes;
 mod pins;
 mod rim;
 mod staves;
@@ -79,15 +80,16 @@ pub const CODES: &[&str] = &[
     "handle-cannot-fold",
     "handle-uneven",
     "rivet-too-short",
+    "note-without-step",
 ];
 
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
-/// know, each in making order; but what mends a weave comes first of what is good to know.
+/// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 12] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
         mould::check,
         base::check,
         groove::check,
@@ -100,10 +102,21 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<F
         pins::check,
         fittings::check,
         handle::check,
+        notes::check,
     ];
     let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
-    found.sort_by_key(|finding| (finding.grade, finding.code != "weave-mend"));
+    found.sort_by_key(|finding| (finding.grade, turn(finding)));
     found
+}
+
+/// Notes on weaves go before others, next to what mends them.
+fn turn(finding: &Finding) -> u32 {
+    match finding.code {
+        _ if finding.grade != Grade::Note => 0,
+        "weave-mend" => 1,
+        code if code.starts_with("weave-") => 0,
+        _ => 2,
+    }
 }
 
 /// How much a finding weighs.

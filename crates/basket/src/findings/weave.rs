@@ -110,6 +110,10 @@ fn strand_too_short(case: &Case<'_>, course: &Course, number: u32) -> Option<Fin
     let place = Place::from(Part::Weave).number(number);
     let finding = Finding::new(Grade::Stop, "strand-too-short", place, short.strand, short.least)
         .arg("weaver", &weaver.material);
+    if short.strand != weaver.strand {
+        // It stands in the list of strands; without the list each is as its material.
+        return Some(finding.remedy(key(number, "strands"), "[]"));
+    }
     Some(finding.maybe(
         &key(number, "weaver"),
         case.stock_like(&weaver.material, |other| {

@@ -9,7 +9,7 @@ use super::colours::Palette;
 use super::model::{Language, Pattern, Units};
 use super::problem::Problem;
 use super::section::{Context, Section};
-use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, wall};
+use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, notes, wall};
 use crate::measure::Unit;
 use crate::stock::Catalogue;
 
@@ -68,6 +68,7 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
     let handle = fittings::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| super::EarsPattern::default()));
     let finish = fittings::finish(file);
+    let notes = notes::notes(file);
     Some(Pattern {
         title: title?,
         units,
@@ -83,6 +84,7 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
         ears,
         handle,
         finish,
+        notes,
         materials,
     })
 }

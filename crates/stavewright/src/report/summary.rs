@@ -103,12 +103,10 @@ fn staves(staves: &Staves, words: &Words) -> String {
 }
 
 fn gaps(staves: &Staves, words: &Words) -> String {
-    let args = [
-        ("rim", fine(staves.gap_rim, words)),
-        ("narrowest", fine(staves.narrowest.gap, words)),
-        ("widest", fine(staves.widest.gap, words)),
-    ];
-    words.with("screen-gaps", &args)
+    let [rim, narrowest, widest] =
+        [staves.gap_rim, staves.narrowest.gap, staves.widest.gap].map(|gap| fine(gap, words));
+    let id = if rim == narrowest && rim == widest { "screen-gap-even" } else { "screen-gaps" };
+    words.with(id, &[("rim", rim), ("narrowest", narrowest), ("widest", widest)])
 }
 
 /// The next best ways to stave the basket.

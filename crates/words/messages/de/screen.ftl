@@ -14,6 +14,7 @@ screen-handle = Henkel
 screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
 screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit
 screen-staves-text = { $count } und { $spares } als Ersatz, { $length } lang, aus { $stock }, { $side }; { $width } breit ab { $from } aufwärts, am Fuß auf { $foot } verjüngt
+screen-gap-even = Lücke { $rim } vom Boden bis zum Rand
 screen-gaps = Lücke { $rim } am Rand, { $narrowest } an der engsten, { $widest } an der weitesten Stelle
 screen-next-best = nächstbeste: { $others }
 screen-candidate = { $count } aus { $stock } (Lücke { $gap } am Rand)

@@ -14,6 +14,7 @@ screen-handle = Handle
 screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
 screen-base-text = { $wood } disc, { $diameter } across, { $thickness } thick; groove { $depth } deep, { $width } wide
 screen-staves-text = { $count } and { $spares } spare, { $length } long, of { $stock }, { $side }; { $width } wide from { $from } up, tapered to { $foot } at the foot
+screen-gap-even = gap { $rim } from base to rim
 screen-gaps = gap { $rim } at the rim, { $narrowest } at the narrowest, { $widest } at the widest
 screen-next-best = next best: { $others }
 screen-candidate = { $count } of { $stock } (gap { $gap } at the rim)
