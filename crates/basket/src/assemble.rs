@@ -10,7 +10,7 @@ use crate::fittings::{Ears, Handle, Pins};
 use crate::lashing::{Filler, Lashing};
 use crate::measure::Length;
 use crate::mould::Mould;
-use crate::pattern::{CoursePattern, Finish, Note, Pattern, Units};
+use crate::pattern::{CoursePattern, Finish, Language, Note, Pattern, Units};
 use crate::rim::{self, Rim};
 use crate::staves::{Needs, Staves};
 use crate::steps::{self, Step};
@@ -25,6 +25,8 @@ pub struct Basket {
     pub title: String,
     /// Units in which the maker thinks.
     pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
     /// The mould.
     pub mould: Mould,
     /// The base.
@@ -127,6 +129,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     let mut basket = Basket {
         title: pattern.title.clone(),
         units: pattern.units,
+        language: pattern.language,
         mould,
         base,
         staves,

@@ -7,7 +7,7 @@ use basket::fittings::{Ears, Handle, Pins};
 use basket::lashing::{Filler, Lashing};
 use basket::message::{Message, Value};
 use basket::mould::Mould;
-use basket::pattern::{Finish, Note, Units};
+use basket::pattern::{Finish, Language, Note, Units};
 use basket::rim::Rim;
 use basket::steps::{Stage, Step};
 use basket::weave::Weave;
@@ -29,6 +29,7 @@ pub struct BasketFile<'a> {
     version: u32,
     title: &'a str,
     units: Units,
+    language: Language,
     mould: &'a Mould,
     base: &'a Base,
     staves: Json,
@@ -41,7 +42,7 @@ pub struct BasketFile<'a> {
     handle: &'a Option<Handle>,
     finish: Finish,
     choices: Vec<ChoiceEntry>,
-    cuts: Vec<CutRow<'a>>,
+    cuts: Vec<CutRow>,
     steps: Vec<StepEntry>,
     notes: Vec<NoteEntry<'a>>,
     /// The findings, heaviest first.
@@ -103,6 +104,7 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
         version: VERSION,
         title: &basket.title,
         units: basket.units,
+        language: words.language(),
         mould: &basket.mould,
         base: &basket.base,
         staves: staves(basket, words)?,
@@ -187,12 +189,14 @@ fn finding(finding: &Finding, words: &Words) -> FindingEntry {
 fn value(value: &Value) -> Json {
     match value {
         Value::Length(length) => json!({ "mm": length }),
+        Value::Span(from, to) => json!({ "mm": [from, to] }),
         Value::Angle(angle) => json!({ "deg": angle }),
         Value::Count(count) => json!({ "count": count }),
         Value::Number(number, _) => json!({ "number": number }),
         Value::Percent(share) => json!({ "share": share }),
         Value::Minutes(minutes) => json!({ "minutes": minutes }),
-        Value::Name(name) => json!({ "name": name }),
+        Value::Name(name) | Value::Material(name) | Value::Colour(name) => json!({ "name": name }),
         Value::Term(term) => json!({ "term": term }),
+        Value::Said(message) => json!({ "term": message.id }),
     }
 }

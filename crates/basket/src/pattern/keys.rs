@@ -4,6 +4,7 @@
 pub const PATTERN: &[&str] = &[
     "title",
     "units",
+    "language",
     "finish",
     "mould",
     "base",
@@ -41,6 +42,7 @@ pub const COURSE: &[&str] = &[
     "strands",
     "way",
     "lean",
+    "step",
     "band",
     "step-up",
     "start",

@@ -26,6 +26,45 @@ impl Units {
     }
 }
 
+/// The language in which a pattern's sheets are written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+pub enum Language {
+    /// English.
+    #[default]
+    #[serde(rename = "en")]
+    English,
+    /// German.
+    #[serde(rename = "de")]
+    German,
+}
+
+impl Language {
+    /// All languages.
+    pub const ALL: &'static [Self] = &[Self::English, Self::German];
+
+    /// The language's tag, such as `en`.
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::German => "de",
+        }
+    }
+
+    /// The language of this tag.
+    pub fn of(tag: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|language| language.tag() == tag)
+    }
+
+    /// The units that its readers want first, whatever the pattern is written in; none where the
+    /// pattern's own come first.
+    pub const fn units(self) -> Option<Units> {
+        match self {
+            Self::English => None,
+            Self::German => Some(Units::Millimetres),
+        }
+    }
+}
+
 /// One basket, as its maker wrote it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pattern {
@@ -33,6 +72,8 @@ pub struct Pattern {
     pub title: String,
     /// Units of the file.
     pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
     /// The mould.
     pub mould: MouldPattern,
     /// The wooden base.

@@ -5,10 +5,9 @@ use std::path::{Path, PathBuf};
 use basket::weave::Face;
 use clap::ValueEnum;
 use drawings::{ChartKind, Drawing};
-use words::{Language, Words};
 
 use super::Outcome;
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use crate::failure::Failure;
 use crate::input::Origin;
 use crate::{raster, report, screen, single};
@@ -63,7 +62,7 @@ enum KindArg {
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
-    let words = Words::new(Language::English, basket.units);
+    let words = words(&basket);
     if args.rows {
         screen::print(&report::rows::render(&basket.weave, &words))?;
     }

@@ -8,9 +8,9 @@ use basket::pattern::Units;
 use basket::steps::Stage;
 use clap::ValueEnum;
 use sheets::{Options, Paper, Photos};
-use words::{Language, Words};
+use words::Words;
 
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use super::solid::StageArg;
 use super::{Format, Outcome, own_templates};
 use crate::failure::Failure;
@@ -84,7 +84,7 @@ enum PaperArg {
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let (basket, photos) = args.reading.basket_and_photos()?;
     let out = packet::place(&folder(args, &basket))?;
-    let words = Words::new(Language::English, basket.units);
+    let words = words(&basket);
     let files = files(args, &basket, &words, photos)?;
     packet::write(&out, &files)?;
     let written = written(&out, &files);

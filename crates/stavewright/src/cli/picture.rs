@@ -9,10 +9,9 @@ use drawings::Drawing;
 use drawings::lines::{PictureError, Style, View, draw, shaded};
 use drawings::solid::{Detail, solid};
 use drawings::stages::{Plate, plates, stage_drawing};
-use words::{Language, Words};
 
 use super::Outcome;
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use super::solid::StageArg;
 use crate::failure::Failure;
 use crate::input::Origin;
@@ -183,8 +182,7 @@ fn refused(error: PictureError) -> Failure {
 }
 
 fn ready_made(basket: &Basket, plate: Plate) -> Result<Drawing, Failure> {
-    let words = Words::new(Language::English, basket.units);
-    stage_drawing(basket, &words, plate).ok_or_else(|| {
+    stage_drawing(basket, &words(basket), plate).ok_or_else(|| {
         let there: Vec<_> = plates(basket).into_iter().map(Plate::name).collect();
         Failure::plain(
             format!("this basket has nothing to show in a drawing called \u{201c}{}\u{201d}", plate.name()),
@@ -207,7 +205,7 @@ fn seen(
     }
     let mut drawing = draw(&solid, view, &Style::print(width, width)).map_err(refused)?;
     drawing.title.clone_from(&basket.title);
-    drawing.description = Words::new(Language::English, basket.units).name(Stage::from(stage));
+    drawing.description = words(basket).name(Stage::from(stage));
     form.bytes(&drawing, 1.0)
 }
 

@@ -75,7 +75,12 @@ drawing-chart-inside = inside
 drawing-chart-true = each row at its true girth, scale 1 : { $scale }
 drawing-chart-grid = as a grid
 drawing-chart-course = course { $number }
-drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, rows { $from } to { $to }
+drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, { $rows ->
+        [one] row { $from }
+       *[other] rows { $from } to { $to }
+    }
+drawing-chart-course-seen = { $course }; seen: { $look }
+drawing-chart-begin = row begins here and ends over it
 drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
