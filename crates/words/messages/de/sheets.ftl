@@ -162,3 +162,62 @@ sheet-templates-note = Alle Stücke sind in wahrer Größe gezeichnet. Die Strec
 sheet-bar-measures = Misst die 100-mm-Strecke
 sheet-print-at = drucken mit
 sheet-tiled = In { $parts } Teilen: so übereinanderlegen, dass sich die Kreuze decken, Buchstabe auf Buchstabe.
+
+# Eigene Anmerkungen
+
+sheet-own-note = Anmerkung
+
+# Vorführung
+
+sheet-demonstration = Vorführung
+sheet-demo-intro = Muster zum Zeigen oder zum Weiterarbeiten, jedes auf einer Stufe angehalten, und wann sie zu beginnen sind, damit alle zusammen bereitstehen. Die Tage zählen von der Vorführung rückwärts; sie beginnt, wann sonst der Arbeitstag beginnt. Ein Paar Hände arbeitet { $hours } am Tag; eingeweicht und getrocknet wird zu jeder Stunde. Mit mehr Händen oder längeren Tagen genügt ein späterer Beginn.
+sheet-demo-sum = { $samples ->
+    [one] Ein Muster
+   *[other] { $samples } Muster
+}; { $work } Arbeit an { $days ->
+    [one] einem Tag
+   *[other] { $days } Tagen
+}; { $moulds ->
+    [0] keine Form
+    [one] eine Form
+   *[other] { $moulds } Formen
+} zugleich, davon { $standing ->
+    [0] keine
+    [one] eine
+   *[other] { $standing }
+} bei der Vorführung unter einem Muster.
+sheet-demo-missing = Diese Stufen erreicht der Korb nie: { $stages }.
+sheet-demo-samples = Muster
+sheet-demo-sample = Muster
+sheet-demo-shows = Zeigt
+sheet-demo-stop = Anhalten nach Schritt
+sheet-demo-begin = Spätester Beginn
+sheet-demo-work = Arbeit
+sheet-demo-mould = Auf einer Form
+sheet-demo-on-mould = bei der Vorführung
+sheet-demo-off-mould = bis { $when }
+sheet-demo-no-mould = nein
+sheet-demo-when = { $days ->
+    [0] am Tag der Vorführung
+    [one] am Tag davor, nach { $hours } Arbeitszeit
+   *[other] { $days } Tage davor, nach { $hours } Arbeitszeit
+}
+sheet-demo-when-first = { $days ->
+    [0] am Tag der Vorführung
+    [one] am Tag davor, gleich zu Beginn
+   *[other] { $days } Tage davor, gleich zu Beginn
+}
+sheet-demo-days = Tag für Tag
+sheet-demo-day = { $days ->
+    [one] Am Tag davor
+   *[other] { $days } Tage davor
+}
+sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
+sheet-demo-task-on = { $sample }: weiter mit { $step }. { $title } ({ $time })
+sheet-demo-nothing = Tage, die nicht genannt sind, verlangen keine Arbeit: trocknen lassen.
+sheet-demo-out = Bei der Vorführung
+sheet-demo-out-note = Alles bereitlegen, bevor jemand kommt. Was der nächste Schritt braucht, rechtzeitig einweichen. Die Warnungen jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beiden vor.
+sheet-demo-next = { $sample }: { $stage }. Als Nächstes kommt { $step }. { $title }.
+sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes kommt { $step }. { $title }; vorher { $time } einweichen.
+sheet-demo-last = { $sample }: { $stage }.
+sheet-demo-tools = Werkzeug für die nächsten Schritte
