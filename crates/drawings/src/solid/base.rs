@@ -1,4 +1,5 @@
-//! The base with its groove and turned rings, its plug, the mould and the band round the staves.
+//! The base with its groove and turned rings, its screw and plug, the mould and the band round the
+//! staves.
 
 use basket::Basket;
 
@@ -12,6 +13,8 @@ const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
 const RING: f32 = 0.5;
 /// Share of the thickness that is left above the plug.
 const ABOVE_PLUG: f32 = 0.6;
+/// Radius of the screw's head, as a share of the plug's.
+const SCREW_HEAD: f32 = 0.82;
 /// Height and thickness of the band round the staves, in mm.
 const BAND: [f32; 2] = [10.0, 1.0];
 
@@ -44,6 +47,19 @@ pub(super) fn plug(basket: &Basket, detail: Detail) -> Part {
     let mesh = Mesh::lathe(&profile, segments(sizes.plug, detail), Ends::Capped);
     let wood = &basket.base.wood.name;
     Part { edges: rims(&profile), ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh) }
+}
+
+/// The screw that holds the base on the mould, its head sunk in the plug's hole.
+pub(super) fn screw(basket: &Basket, detail: Detail) -> Part {
+    let sizes = Sizes::of(basket);
+    let (head, shank) = (sizes.plug * SCREW_HEAD, sizes.hole * 0.95);
+    let (upper, lower) = (-sizes.thick * ABOVE_PLUG, -sizes.thick * (1.0 + ABOVE_PLUG) / 2.0);
+    let profile = [[head, lower], [head, upper], [shank, upper], [shank, -0.05]];
+    let mesh = Mesh::lathe(&profile, segments(sizes.plug, detail), Ends::Capped);
+    let slot = [[-head * 0.7, 0.0, lower], [head * 0.7, 0.0, lower]];
+    let across = slot.map(|[x, y, z]| [y, x, z]);
+    let edges = [rims(&profile[..1]), vec![slot.to_vec(), across.to_vec()]].concat();
+    Part { edges, ..Part::new("screw", PartKind::Screw, "steel", colour::STEEL, mesh) }
 }
 
 /// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn

@@ -39,7 +39,9 @@ fn toned(part: &Part, edge: Line) -> Look {
         PartKind::Stave => look(edge, Tone::Pale, Tone::Pale),
         PartKind::Mould => look(edge, Tone::Light, Tone::Light),
         PartKind::Band => look(edge, Tone::Mid, Tone::Mid),
-        PartKind::Pin | PartKind::Rivet | PartKind::Washer => look(edge, Tone::Light, Tone::Mid),
+        PartKind::Pin | PartKind::Rivet | PartKind::Washer | PartKind::Screw | PartKind::Clamp => {
+            look(edge, Tone::Light, Tone::Mid)
+        }
         _ => look(edge, None, None),
     }
 }
@@ -78,6 +80,13 @@ pub(super) fn ears(part: &Part) -> Look {
 
 pub(super) fn hoops(part: &Part) -> Look {
     marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
+}
+
+pub(super) fn clamps(part: &Part) -> Look {
+    match part.kind {
+        PartKind::Clamp => look(Line::Edge, Tone::Mid, Tone::Dark),
+        _ => hoops(part),
+    }
 }
 
 pub(super) fn pins(part: &Part) -> Look {
