@@ -85,6 +85,17 @@ impl Buffer {
         self.slopes[face as usize].depth(x, y)
     }
 
+    /// Whether all points between two that lie in one tile are surely hidden.
+    pub(crate) fn hides(&self, from: Vec3, to: Vec3, bias: f32) -> bool {
+        let tile = |point: Vec3| {
+            let (left, top) = ((point.x - 0.5) as usize, (point.y - 0.5) as usize);
+            let inside = point.x >= 0.5 && point.y >= 0.5 && left + 1 < self.width && top + 1 < self.height;
+            inside.then(|| top / TILE * self.tiles + left / TILE)
+        };
+        let (one, other) = (tile(from), tile(to));
+        one == other && one.is_some_and(|tile| from.z.max(to.z) + bias < self.far[tile])
+    }
+
     /// Whether a point is seen: not behind what any of the four pixels round it show by more than a
     /// bias. So a line stays visible on the very edge of its own surface.
     pub(crate) fn sees(&self, point: Vec3, bias: f32) -> bool {

@@ -82,6 +82,11 @@ pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Pl
     picture_of(solid.parts.iter().collect(), view, style)
 }
 
+/// Paper left free round a picture at a density of its raster, in mm.
+pub(crate) fn margin(density: f64) -> f64 {
+    camera::BORDER / density
+}
+
 /// The same of parts that may belong to several solids.
 pub(crate) fn picture_of(
     parts: Vec<&Part>,
@@ -89,7 +94,7 @@ pub(crate) fn picture_of(
     style: &Style,
 ) -> Result<(Drawing, Placed), PictureError> {
     style.check()?;
-    let margin = camera::BORDER / style.density;
+    let margin = margin(style.density);
     let room = Room {
         width: (style.width - 2.0 * margin).max(1.0),
         height: (style.height - 2.0 * margin).max(1.0),

@@ -31,10 +31,9 @@ pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
         [sizes.plug, -sizes.thick],
         [sizes.hole, 0.0],
     ]);
-    let rings = sizes
-        .rings()
-        .into_iter()
-        .flat_map(|at| [[at, -RING.min(sizes.thick / 8.0)], [at, RING.min(sizes.thick / 8.0) - sizes.thick]]);
+    // The lip of a ring is seen whole from any side, its bottom is not.
+    let lips = sizes.rings().map(|at| at + sizes.ring_half());
+    let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
     let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>())).collect();
     let wood = &basket.base.wood.name;
     Part { edges, ..Part::new("base", PartKind::Base, wood, colour::of_wood(wood), mesh) }
@@ -142,10 +141,15 @@ impl Sizes {
         RINGS.map(|share| self.plug + (self.root - self.plug) * share)
     }
 
+    /// Half the width of a turned ring.
+    fn ring_half(&self) -> f32 {
+        RING.min((self.root - self.plug) / 40.0)
+    }
+
     /// The section counter-clockwise (radius to the right, height up) from the plug's hole.
     fn profile(&self) -> Vec<[f32; 2]> {
         let deep = RING.min(self.thick / 8.0);
-        let half = RING.min((self.root - self.plug) / 40.0);
+        let half = self.ring_half();
         let ring =
             |at: f32, height: f32, up: f32| [[at - half, height], [at, height + up], [at + half, height]];
         let below = self.rings().into_iter().flat_map(|at| ring(at, -self.thick, deep));

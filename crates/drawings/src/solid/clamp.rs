@@ -14,7 +14,7 @@ const MOST: u32 = 24;
 /// Least distance from clamp to clamp round the rim, in mm.
 const APART: f32 = 14.0;
 /// Width and thickness of a clamp, in mm.
-const STRAP: [f32; 2] = [6.0, 2.0];
+const STRAP: [f32; 2] = [5.0, 1.4];
 /// Room between a clamp and the curved hoops, and above the tips, in mm.
 const ROOM: [f32; 2] = [0.12, 3.0];
 /// Share of the hoops' height that a clamp holds.

@@ -87,6 +87,12 @@ impl<'a> Stock<'a> {
         stage::groups(stage).flat_map(|group| self.group(group)).filter(woven).collect()
     }
 
+    /// The tails of the lashing before they are cut: of its start and of its end.
+    pub(crate) fn tails(&self) -> Vec<Part> {
+        let Maker { basket, surface, .. } = &self.maker;
+        Solid { parts: lashing::tails(basket, surface) }.mirrored().parts
+    }
+
     fn group(&self, group: Group) -> &[Part] {
         self.groups[group as usize].get_or_init(|| {
             let parts = self.maker.make(group, self.maker.basket.weave.rows);

@@ -1,5 +1,7 @@
 //! Drawings of a part of the basket from close by.
 
+use std::borrow::Cow;
+
 use basket::Basket;
 use basket::steps::Stage;
 use glam::Vec3;
@@ -18,7 +20,7 @@ const LONG: [f64; 2] = [70.0, 34.0];
 /// Width of one of two drawings side by side, in mm.
 const HALF: [f64; 2] = [34.0, 42.0];
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 10.0;
+const DENSITY: f64 = 9.0;
 /// How far beyond what it looks at a close-up shows things, as a share of its width.
 const REACH: f64 = 0.9;
 /// Room for half a label, in mm.
@@ -81,7 +83,7 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
             let middle = rivet - Vec3::Z * (rim * 0.5) as f32;
             (parts, Spot { middle, aside: -34.0, elevation: 16.0, width: rim * 7.0 }, look::close_rivet as _)
         }
-        _ => lashing(studio, plate)?,
+        _ => lashing_end(studio)?,
     };
     let size = if plate == Plate::Scarf { LONG } else { SIZE };
     let rows = rows(&parts);
@@ -102,22 +104,33 @@ fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     Some((parts, Spot { middle, aside: 0.0, elevation: 30.0, width }, look::scarf))
 }
 
-/// The first wraps alone, or all with the seam between last and first in the middle.
-fn lashing<'a>(studio: &'a Studio<'_>, plate: Plate) -> Option<Close<'a>> {
+/// The last wrap beside the first, with the tail that is still to be cut.
+fn lashing_end<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
-    let all = basket.lashing.wraps;
-    let start = plate == Plate::LashingStart;
     let mut parts = at(studio, Stage::Lashed);
-    parts.retain(|part| {
-        let number = part.number.unwrap_or(0);
-        part.kind != PartKind::Lashing || !start || number <= WRAPS
-    });
-    let wrap = |number| {
-        parts::find(&parts, PartKind::Lashing, Some(number)).and_then(|part| parts::middle(part, |_| true))
-    };
-    let middle = if start { wrap(2.min(all))? } else { (wrap(1)? + wrap(all)?) / 2.0 };
+    let middle = (wrap(&parts, 1)? + wrap(&parts, basket.lashing.wraps)?) / 2.0;
+    parts.extend(tail(studio, "end tail"));
     let width = basket.rim.height.to_mm() * 6.0;
     Some((parts, Spot { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
+}
+
+fn wrap(parts: &Parts<'_>, number: u32) -> Option<Vec3> {
+    parts::middle(parts::find(parts, PartKind::Lashing, Some(number))?, |_| true)
+}
+
+fn tail<'a>(studio: &Studio<'_>, name: &str) -> Option<Cow<'a, Part>> {
+    studio.near.tails().into_iter().find(|part| part.name == name).map(Cow::Owned)
+}
+
+/// The first wraps alone from outside, and beside them the tail from inside.
+pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
+    let mut parts = at(studio, Stage::Lashed);
+    parts.retain(|part| part.kind != PartKind::Lashing || part.number.is_some_and(|number| number <= WRAPS));
+    let middle = wrap(&parts, 2.min(studio.basket.lashing.wraps))?;
+    parts.extend(tail(studio, "start tail"));
+    let width = studio.basket.rim.height.to_mm() * 3.8;
+    let spot = Spot { middle, aside: 14.0, elevation: 20.0, width };
+    both_sides(studio, parts, &spot, look::close_lashing)
 }
 
 /// A pin's head from outside, and beside it its clinched point from inside.
@@ -127,15 +140,24 @@ pub(super) fn pin(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let stave = clear_of_all(basket, basket.pins.staves.iter().copied())?;
     let middle = at_rim(&parts, basket, stave)?;
     let width = basket.rim.height.to_mm() * 2.8;
-    let spot = Spot { middle, aside: 16.0, elevation: 16.0, width };
+    both_sides(studio, parts, &Spot { middle, aside: 16.0, elevation: 16.0, width }, look::close_pins)
+}
+
+/// A place from outside and from inside, side by side.
+fn both_sides(
+    studio: &Studio<'_>,
+    parts: Parts<'_>,
+    spot: &Spot,
+    look: fn(&Part) -> Look,
+) -> Option<(Drawing, u32)> {
     let rows = rows(&parts);
     let near = spot.near(parts);
-    let style = style(look::close_pins, HALF);
+    let style = style(look, HALF);
     let drawn = |view: &View| parts::picture(&near, view, &style).ok().map(|(drawing, _)| framed(drawing));
-    let head = drawn(&spot.view(HALF))?;
-    let clinch = drawn(&Spot { aside: 196.0, elevation: 20.0, ..spot }.view(HALF))?;
-    let mut both = Drawing::new("pin", "", "");
-    for (drawing, id) in [(head, "plate-outside"), (clinch, "plate-inside")] {
+    let outside = drawn(&spot.view(HALF))?;
+    let inside = drawn(&Spot { aside: spot.aside + 180.0, ..*spot }.view(HALF))?;
+    let mut both = Drawing::new("both-sides", "", "");
+    for (drawing, id) in [(outside, "plate-outside"), (inside, "plate-inside")] {
         let left = if both.items().is_empty() { 0.0 } else { SIZE[0] - HALF[0] };
         let frame = drawing.frame();
         both.add(drawing, Point::new(left, 0.0) - frame.origin());

@@ -16,7 +16,7 @@ use crate::text::spread;
 /// Width and height of the parts, in mm.
 const SIZE: [f64; 2] = [110.0, 200.0];
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 9.0;
+const DENSITY: f64 = 7.5;
 /// Room between parts and their names, in mm.
 const ASIDE: f64 = 6.0;
 /// Least distance between names, in mm.

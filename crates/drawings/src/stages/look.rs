@@ -84,7 +84,7 @@ pub(super) fn hoops(part: &Part) -> Look {
 
 pub(super) fn clamps(part: &Part) -> Look {
     match part.kind {
-        PartKind::Clamp => look(Line::Edge, Tone::Mid, Tone::Dark),
+        PartKind::Clamp => look(Line::Edge, None, Tone::Mid),
         _ => hoops(part),
     }
 }
@@ -117,7 +117,11 @@ pub(super) fn close_pins(part: &Part) -> Look {
     marked(part, &[PartKind::Pin], close)
 }
 
+/// Wraps light, tails dark.
 pub(super) fn close_lashing(part: &Part) -> Look {
+    if part.kind == PartKind::Lashing && part.number.is_none() {
+        return look(Line::Edge, Tone::Mid, Tone::Mid);
+    }
     marked(part, &[PartKind::Lashing], close)
 }
 

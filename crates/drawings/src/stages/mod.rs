@@ -87,11 +87,10 @@ impl<'a> Studio<'a> {
             Plate::Exploded => exploded::exploded(self)?,
             Plate::Join => close::join(self)?,
             Plate::PinAndClinch => close::pin(self)?,
-            Plate::Scarf
-            | Plate::TipsTrimmed
-            | Plate::LashingStart
-            | Plate::LashingEnd
-            | Plate::EarWithRivet => close::close(self, plate)?,
+            Plate::LashingStart => close::lashing_start(self)?,
+            Plate::Scarf | Plate::TipsTrimmed | Plate::LashingEnd | Plate::EarWithRivet => {
+                close::close(self, plate)?
+            }
             _ => whole::whole(self, plate)?,
         };
         let id = format!("plate-{}", plate.name());

@@ -14,7 +14,7 @@ const SIZE: [f64; 2] = [70.0, 72.0];
 /// The same for a cover.
 const COVER: [f64; 2] = [150.0, 170.0];
 /// Pixels of the raster in a mm of paper: for a drawing and for a cover.
-const DENSITY: [f64; 2] = [10.0, 8.0];
+const DENSITY: [f64; 2] = [9.0, 7.0];
 /// How far the hoops are drawn above their place, as shares of the basket's height.
 const RAISED: [f32; 2] = [0.3, 0.62];
 /// Distance of the eye from the finished basket, in widths of it.
@@ -25,12 +25,14 @@ const DISTANCE: f64 = 5.0;
 fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
     let foot_up = View::from(24.0, 26.0).base_up();
     let upright = View::from(24.0, 26.0);
+    // Lower, so that the first rows are not seen from too far above.
+    let on_mould = View::from(24.0, 9.0);
     match plate {
         Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
         Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
-        Plate::FirstRows => (Stage::FirstRows, upright, look::whole),
-        Plate::HalfWoven => (Stage::HalfWoven, upright, look::whole),
-        Plate::Woven => (Stage::Woven, upright, look::whole),
+        Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
+        Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
+        Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, upright, look::ears),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
