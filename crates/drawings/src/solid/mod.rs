@@ -124,6 +124,8 @@ pub enum Detail {
     Full,
     /// For a picture as wide as a page.
     Page,
+    /// For a picture as wide as a column of text.
+    Column,
     /// For a picture as large as a thumb.
     Thumbnail,
 }
@@ -199,7 +201,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
 const fn sagitta(detail: Detail) -> f32 {
     match detail {
         Detail::Full => 0.05,
-        Detail::Page => 0.3,
+        Detail::Page | Detail::Column => 0.3,
         Detail::Thumbnail => 1.2,
     }
 }

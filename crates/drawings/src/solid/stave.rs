@@ -112,7 +112,7 @@ fn stations(basket: &Basket, to: f32, detail: Detail) -> Vec<f32> {
     let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
     let (bends, steps) = match detail {
         Detail::Full => (8, 24),
-        Detail::Page => (5, 12),
+        Detail::Page | Detail::Column => (5, 12),
         Detail::Thumbnail => (3, 6),
     };
     let mut stations = vec![-groove - turn];

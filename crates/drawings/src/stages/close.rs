@@ -22,7 +22,7 @@ const HALF: [f64; 2] = [34.0, 42.0];
 /// Pixels of the raster in a mm of paper.
 const DENSITY: f64 = 9.0;
 /// How far beyond what it looks at a close-up shows things, as a share of its width.
-const REACH: f64 = 0.9;
+const REACH: f64 = 1.3;
 /// Room for half a label, in mm.
 const LABEL: f64 = 12.0;
 /// Wraps shown at the start of the lashing, and left out at its end.

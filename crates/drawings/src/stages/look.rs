@@ -17,7 +17,7 @@ fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>
 }
 
 /// A picture of the whole, fine enough for the width of a column.
-pub(super) fn whole(part: &Part) -> Look {
+pub(crate) fn whole(part: &Part) -> Look {
     let fine = matches!(
         part.kind,
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer

@@ -4,7 +4,7 @@
 mod close;
 mod exploded;
 mod join;
-mod look;
+pub(crate) mod look;
 mod parts;
 mod plate;
 mod whole;
@@ -67,15 +67,15 @@ pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
 struct Studio<'a> {
     basket: &'a Basket,
     words: &'a Words,
-    /// The parts as drawings of the whole show them.
+    /// The parts as small drawings of the whole show them.
     far: Stock<'a>,
-    /// The parts as seen from close by.
+    /// The parts as seen from close by, or large on a cover.
     near: Stock<'a>,
 }
 
 impl<'a> Studio<'a> {
     fn of(basket: &'a Basket, words: &'a Words) -> Self {
-        let [far, near] = [Detail::Page, Detail::Full].map(|detail| Stock::of(basket, detail));
+        let [far, near] = [Detail::Column, Detail::Full].map(|detail| Stock::of(basket, detail));
         Self { basket, words, far, near }
     }
 

@@ -14,7 +14,7 @@ const SIZE: [f64; 2] = [70.0, 72.0];
 /// The same for a cover.
 const COVER: [f64; 2] = [150.0, 170.0];
 /// Pixels of the raster in a mm of paper: for a drawing and for a cover.
-const DENSITY: [f64; 2] = [9.0, 7.0];
+const DENSITY: [f64; 2] = [9.0, 8.0];
 /// How far the hoops are drawn above their place, as shares of the basket's height.
 const RAISED: [f32; 2] = [0.3, 0.62];
 /// Distance of the eye from the finished basket, in widths of it.
@@ -46,7 +46,8 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
 /// The drawing, and how many rows it shows.
 pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
     let (stage, mut view, look) = shot(plate);
-    let mut parts = parts::shared(studio.far.at(stage));
+    let stock = if plate == Plate::Cover { &studio.near } else { &studio.far };
+    let mut parts = parts::shared(stock.at(stage));
     let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
         Plate::HoopsScarfed => raise_hoops(&mut parts),
