@@ -2,6 +2,7 @@
 //! message files.
 
 use crate::findings::{Grade, Part};
+use crate::message::Message;
 use crate::pattern::{BailCurve, EarMaterial, EarPlacing, Every, Finish, LashingStyle, OvalSide, WeaveKind};
 use crate::steps::Stage;
 use crate::stock::Kind;
@@ -63,13 +64,27 @@ impl Term for WeaveKind {
             Self::ReversedTwill(_) => "weave-reversed-twill",
             Self::Chase(rule) if rule == Rule::PLAIN => "weave-chase",
             Self::Chase(_) => "weave-chase-twill",
-            Self::Slew(_) => "weave-slew",
+            Self::Slew(rule) if rule == Rule::PLAIN => "weave-slew",
+            Self::Slew(_) => "weave-slew-twill",
             Self::Pairing => "weave-pairing",
             Self::Wale(3) => "weave-wale-3",
             Self::Wale(4) => "weave-wale-4",
             Self::Wale(_) => "weave-wale-5",
             Self::SkipOne => "weave-skip-one",
             Self::Drawn => "weave-drawn",
+        }
+    }
+}
+
+impl WeaveKind {
+    /// Its name, with over and under where they belong to it.
+    pub fn name(self) -> Message {
+        let name = Message::new(self.term());
+        match self {
+            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => {
+                name.with("over", rule.over()).with("under", rule.under())
+            }
+            _ => name,
         }
     }
 }

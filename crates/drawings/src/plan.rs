@@ -37,7 +37,7 @@ pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
     let rim = basket.rim.outer_radius(&basket.staves).to_mm();
     let name = |length: f64| Value::Name(words.both(Length::mm(length)));
     let args = [
-        ("scale", Value::Name(scale_name(scale))),
+        ("scale", Value::Name(scale_name(scale, words))),
         ("rim", name(2.0 * rim)),
         ("base", name(basket.base.diameter.to_mm())),
         ("count", basket.staves.count.into()),

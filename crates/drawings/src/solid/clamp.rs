@@ -7,7 +7,7 @@ use glam::{Vec2, Vec3};
 use super::frame::Frame;
 use super::mesh::Ends;
 use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, colour, edges, stage};
+use super::{Mesh, Part, PartKind, colour, edges, stage};
 
 /// Most clamps, as many as are listed with the tools.
 const MOST: u32 = 24;
@@ -20,18 +20,31 @@ const ROOM: [f32; 2] = [0.12, 3.0];
 /// Share of the hoops' height that a clamp holds.
 const HOLDS: f32 = 0.8;
 
-/// How many clamps hold the hoops: an even number that finds room, so that none stands in an ear's way.
+/// How many clamps hold the hoops: an even number that finds room beside the ears.
 pub(crate) fn count(basket: &Basket) -> u32 {
     let girth = std::f32::consts::TAU * basket.rim.radius.to_mm() as f32;
-    ((girth / APART) as u32 / 2 * 2).min(MOST)
+    let ears = basket.ears.as_ref().map_or(0.0, |ears| 2.0 * ears.width.to_mm() as f32);
+    (((girth - ears) / APART) as u32 / 2 * 2).min(MOST)
 }
 
-/// All clamps, evenly round the rim, the ears half way between two.
-pub(super) fn clamps(basket: &Basket, surface: &Surface, _: Detail) -> Vec<Part> {
+/// All clamps, evenly round the rim, or evenly between the ears.
+pub(super) fn clamps(basket: &Basket, surface: &Surface) -> Vec<Part> {
     let count = count(basket);
-    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn as f32);
+    let half = (count / 2).max(1);
+    let girth = std::f32::consts::TAU * (basket.rim.radius.to_mm() as f32).max(1.0);
+    let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
+        (
+            ears.each.each_ref().map(|ear| ear.turn as f32),
+            (ears.width.to_mm() as f32 / 2.0 + STRAP[0] / 2.0) / girth,
+        )
+    });
+    let across = (ears[1] - ears[0]).rem_euclid(1.0);
     (0..count)
-        .map(|index| clamp(basket, surface, first + (index as f32 + 0.5) / count as f32, index + 1))
+        .map(|index| {
+            let (from, way) = if index < half { (ears[0], across) } else { (ears[1], 1.0 - across) };
+            let share = ((index % half) as f32 + 0.5) / half as f32;
+            clamp(basket, surface, from + beside + (way - 2.0 * beside) * share, index + 1)
+        })
         .collect()
 }
 

@@ -45,7 +45,7 @@ impl Maker<'_> {
             Group::Rows => row::rows(basket, surface, rows, packed(basket), detail),
             Group::Ears => ear::ears(basket, surface, detail),
             Group::Hoops => vec![rim::outer(basket, surface, detail), rim::inner(basket, surface, detail)],
-            Group::Clamps => clamp::clamps(basket, surface, detail),
+            Group::Clamps => clamp::clamps(basket, surface),
             Group::Pins => pin::pins(basket, surface, detail),
             Group::Filler => rim::filler(basket, surface, detail),
             Group::Lashing => lashing::wraps(basket, surface, detail),

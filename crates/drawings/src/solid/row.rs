@@ -242,12 +242,12 @@ impl<'a> Laid<'a> {
     fn cell(&self, place: u32) -> Cell {
         let count = self.basket.staves.count.max(1);
         let row = self.index + rounds(self.course) * (place / count);
-        self.course.fabric.cell(row, self.course.fabric.stave(place % count))
+        self.course.fabric.cell(row, self.course.fabric.stave_in(row, place % count))
     }
 
     /// The direction of the stave at a place of the row.
     fn angle(&self, place: u32) -> [f32; 2] {
-        let turn = self.basket.staves.turn(self.course.fabric.stave(place) + 1);
+        let turn = self.basket.staves.turn(self.course.fabric.stave_in(self.index, place) + 1);
         direction((turn * std::f64::consts::TAU) as f32)
     }
 

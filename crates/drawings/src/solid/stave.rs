@@ -43,6 +43,7 @@ pub(super) fn staves(
     detail: Detail,
 ) -> Vec<Part> {
     let plain = strip(basket, surface, to, None, detail);
+    let rim_top = (basket.rim.along + basket.rim.height).to_mm() as f32;
     let mut first: Option<(usize, f64)> = None;
     (0..basket.staves.count)
         .map(|index| {
@@ -50,7 +51,8 @@ pub(super) fn staves(
             let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
             let angle = at(turn);
             let shave = shaves.iter().find(|shave| shave.stave == index);
-            let own = shave.map(|shave| strip(basket, surface, to, Some(*shave), detail));
+            // Where an ear stands the tip is cut at once: the ear's head has its place.
+            let own = shave.map(|shave| strip(basket, surface, to.min(rim_top), Some(*shave), detail));
             let (mesh, edges) = own.as_ref().unwrap_or(&plain);
             let turned = own.is_none().then(|| {
                 let (of, from) = *first.get_or_insert((index as usize, turn));

@@ -96,7 +96,7 @@ impl<'a> Studio<'a> {
         let id = format!("plate-{}", plate.name());
         let args = args(self.basket, rows);
         Some(Drawing {
-            name: format!("stage-{}", plate.name()),
+            name: plate.figure(),
             title: self.words.with(&id, &args),
             description: self.words.with(&format!("{id}.alt"), &args),
             ..drawing

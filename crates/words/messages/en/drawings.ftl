@@ -77,8 +77,26 @@ drawing-chart-inside = inside
 drawing-chart-true = each row at its true girth, scale 1 : { $scale }
 drawing-chart-grid = as a grid
 drawing-chart-course = course { $number }
-drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, rows { $from } to { $to }
+drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, { $rows ->
+        [one] row { $from }
+       *[other] rows { $from } to { $to }
+    }
+drawing-chart-course-seen = { $course }; seen: { $look }
+drawing-chart-begin = row begins here and ends over it
 drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
 drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
+
+drawing-timeline = The days before the show
+drawing-timeline-description = A row for each of { $samples } samples over { $days ->
+        [one] the day
+       *[other] the { $days } days
+    } before the show, time running to the right. Dark marks are work; a light band is the time on a mould. At most { $moulds ->
+        [one] one mould is
+       *[other] { $moulds } moulds are
+    } taken at once. The same stands in the table and the list of days.
+drawing-timeline-days = days before
+drawing-timeline-show = show
+drawing-timeline-work = work
+drawing-timeline-mould = on a mould

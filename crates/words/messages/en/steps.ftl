@@ -72,7 +72,7 @@ step-ears-text-on-staves = Set one ear on stave { $first } and the other on stav
 step-ears-text-stave-and-gap = Set one ear on stave { $first }. The other faces it from the gap { $off_second } beside stave { $second }.
 step-ears-text-shared = Set the ears { $off_first } to the same side of staves { $first } and { $second }. So they face each other.
 step-ears-text-by-angle = Set the first ear at stave { $first }. The other faces it, { $off_second } beside stave { $second }.
-step-ears-text-tail = Open a way down along the stave with an awl and push the tail down inside the weaving, { $tail } below the rim. The hole for the rivet comes { $hole } above the rim.
+step-ears-text-tail = Open a way down along the stave with an awl and push the tail down inside the weaving, { $tail } below the rim. Cut the tips of the staves behind the ear's head level with the top of the rim. The hole for the rivet comes { $hole } above the rim.
 step-ears-text-measure = Lay a tape round the rim from ear to ear, both ways: { $girth } each. Correct now what differs.
 
 ## Rim
@@ -199,9 +199,14 @@ weave-row-twined-on = Go on in the same turn: in front of { $over }, behind one.
 weave-row-twined-step-up = At stave { $stave } let each of the { $weavers } weavers step up in turn, the foremost first. Then go on: in front of { $over }, behind one.
 weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.
 weave-row-drawn-under = From stave { $stave }, under first and then over and under in turn: { $runs }.
-weave-row-skip = Over one, under one; the stave that is skipped this round is { $stave }: pass it on the same side as the one before.
-weave-row-begin = Begin at stave { $stave }.
+weave-row-drawn-over-again = From stave { $stave }, over first and then under and over in turn: { $runs }; the last { $repeat } of these again and again.
+weave-row-drawn-under-again = From stave { $stave }, under first and then over and under in turn: { $runs }; the last { $repeat } of these again and again.
+weave-row-skip = Over one, under one; pass stave { $stave } on the same side as the one before it.
+weave-row-skip-none = From stave { $stave }: over one, under one. No stave is skipped in this row.
 weave-row-weaver = Weaver { $weaver }: { $material }, { $colour }.
 weave-row-colour = The row begins in { $colour }.
 weave-row-doubled = Lay the weaver double.
-weave-row-end = End the row where it began, four staves over its beginning.
+weave-row-end = Each row is a piece of its own: end it where it began, four staves over its beginning.
+weave-row-step-up = Each round ends with a step up: where it comes to its beginning, let the weaver rise into the row above and begin that as told.
+weave-row-join = Cut the spent strand over stave { $cut }; the new one starts behind stave { $start }.
+weave-row-join-colour = Cut the spent strand over stave { $cut }; the new one, { $colour }, starts behind stave { $start }.
