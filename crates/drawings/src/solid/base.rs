@@ -10,7 +10,7 @@ use super::{Detail, Mesh, Part, PartKind, colour, segments};
 /// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
 const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
 /// Depth of a turned ring, and half its width, in mm.
-const RING: f32 = 0.5;
+const RING: f32 = 0.35;
 /// Share of the thickness that is left above the plug.
 const ABOVE_PLUG: f32 = 0.6;
 /// Radius of the screw's head, as a share of the plug's.
