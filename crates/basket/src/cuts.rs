@@ -117,15 +117,13 @@ fn base(basket: &Basket) -> Cut {
         .with("depth", base.groove_depth)
         .with("width", base.groove_width)
         .with("hole", base.screw_hole);
-    Cut::new("cut-base", base.wood.name.as_str(), 1, Message::new("cut-base-purpose"))
-        .width(base.diameter)
-        .shape(shape)
+    Cut::new("cut-base", &base.wood, 1, Message::new("cut-base-purpose")).width(base.diameter).shape(shape)
 }
 
 fn plug(basket: &Basket) -> Cut {
     let base = &basket.base;
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let mut cut = Cut::new("cut-plug", base.wood.name.as_str(), 1, purpose).width(base.plug_diameter);
+    let mut cut = Cut::new("cut-plug", &base.wood, 1, purpose).width(base.plug_diameter);
     cut.length = Some(base.thickness);
     cut
 }
@@ -139,7 +137,7 @@ fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
         .with("width", staves.width)
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
-    Cut::new("cut-stave", staves.stock.name.as_str(), staves.count, Message::new("cut-stave-purpose"))
+    Cut::new("cut-stave", &staves.stock, staves.count, Message::new("cut-stave-purpose"))
         .spares(staves.spares)
         .length(staves.length)
         .width(staves.width)
@@ -178,16 +176,16 @@ fn strands(
     (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
 ) -> Cut {
     let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
-    let cut = Cut::new("cut-weaver", weaver.material.name.as_str(), count, purpose)
+    let cut = Cut::new("cut-weaver", &weaver.material, count, purpose)
         .spares(count.div_ceil(SPARE_STRANDS))
         .length(length)
         .width(weaver.material.width);
     let dyed = *colour != Colour::natural();
-    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour.name.as_str())) } else { cut }
+    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour)) } else { cut }
 }
 
 fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {
-    Cut::new(piece, hoop.stock.name.as_str(), 1, Message::new(purpose))
+    Cut::new(piece, &hoop.stock, 1, Message::new(purpose))
         .length(hoop.cut)
         .width(hoop.stock.width)
         .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
@@ -204,7 +202,7 @@ fn filler(basket: &Basket) -> Vec<Cut> {
         }
     }
     let line = |(length, count)| {
-        Cut::new("cut-filler", filler.stock.name.as_str(), count, Message::new("cut-filler-purpose"))
+        Cut::new("cut-filler", &filler.stock, count, Message::new("cut-filler-purpose"))
             .length(length)
             .width(filler.stock.width)
     };
@@ -216,7 +214,7 @@ fn lashing(basket: &Basket) -> Cut {
     let lashing = &basket.lashing;
     let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
     let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
-    Cut::new("cut-lashing", lashing.weaver.name.as_str(), lashing.strands, purpose)
+    Cut::new("cut-lashing", &lashing.weaver, lashing.strands, purpose)
         .length(each)
         .total(lashing.length)
         .width(lashing.weaver.width)
@@ -224,7 +222,7 @@ fn lashing(basket: &Basket) -> Cut {
 
 fn pins(basket: &Basket) -> Cut {
     let pins = &basket.pins;
-    let mut cut = Cut::new("cut-pin", pins.stock.name.as_str(), pins.count, Message::new("cut-pin-purpose"))
+    let mut cut = Cut::new("cut-pin", &pins.stock, pins.count, Message::new("cut-pin-purpose"))
         .spares(pins.spares)
         .width(pins.stock.width)
         .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
@@ -251,13 +249,10 @@ fn handle(basket: &Basket) -> Vec<Cut> {
         .shape(
             Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
         );
-    let mut rivet =
-        Cut::new("cut-rivet", handle.rivet.name.as_str(), handle.rivets, Message::new("cut-rivet-purpose"))
-            .spares(1)
-            .width(handle.rivet.width)
-            .shape(
-                Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip),
-            );
+    let mut rivet = Cut::new("cut-rivet", &handle.rivet, handle.rivets, Message::new("cut-rivet-purpose"))
+        .spares(1)
+        .width(handle.rivet.width)
+        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
     rivet.length = Some(handle.rivet.length.unwrap_or(handle.rivet_length));
     vec![bail, rivet, washers(handle)]
 }
@@ -266,7 +261,7 @@ fn washers(handle: &Handle) -> Cut {
     let purpose = Message::new("cut-washer-purpose");
     let washer = |material: Value| Cut::new("cut-washer", material, handle.washers, purpose).spares(2);
     match &handle.burr {
-        Some(burr) => washer(burr.name.as_str().into()).width(burr.width),
-        None => washer(Message::new("cut-washer-for").with("rivet", handle.rivet.name.as_str()).into()),
+        Some(burr) => washer(burr.into()).width(burr.width),
+        None => washer(Message::new("cut-washer-for").with("rivet", &handle.rivet).into()),
     }
 }

@@ -30,6 +30,7 @@ mod svg;
 mod taper_chart;
 mod text;
 mod tile;
+mod timeline;
 mod view;
 mod wall;
 
@@ -44,4 +45,5 @@ pub use stave::stave_template;
 pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use taper_chart::taper_chart;
 pub use tile::{check_bars, tiles};
+pub use timeline::{sample_letter, timeline};
 pub use view::view;

@@ -6,8 +6,10 @@ mod failure;
 mod input;
 mod packet;
 mod progress;
+mod raster;
 mod report;
 mod screen;
+mod single;
 
 use std::process::ExitCode;
 

@@ -7,6 +7,7 @@
 
 mod finding;
 mod language;
+mod materials;
 mod messages;
 mod numbers;
 
@@ -18,8 +19,8 @@ use basket::terms::Term;
 use basket::{Angle, Length};
 use fluent_bundle::{FluentArgs, FluentValue};
 
+pub use basket::pattern::Language;
 pub use finding::FindingText;
-pub use language::Language;
 
 /// A reader: language and units.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -62,11 +63,11 @@ impl Words {
         for (name, value) in args {
             values.set(Cow::Borrowed(*name), self.fluent(value));
         }
-        self.language.messages().format(id, &values).unwrap_or_else(|| id.to_owned())
+        language::messages(self.language).format(id, &values).unwrap_or_else(|| id.to_owned())
     }
     /// Whether there is a message of this identifier.
     pub fn has(&self, id: &str) -> bool {
-        self.language.messages().contains(id)
+        language::messages(self.language).contains(id)
     }
     /// A value as it stands in a sentence.
     pub fn value(&self, value: &Value) -> String {
@@ -79,6 +80,8 @@ impl Words {
             Value::Percent(share) => self.percent(*share),
             Value::Minutes(minutes) => self.minutes(*minutes),
             Value::Name(name) => name.clone(),
+            Value::Material(name) => self.material(name),
+            Value::Colour(name) => self.colour(name),
             Value::Term(id) => self.term(id),
             Value::Said(message) => self.say(message),
         }

@@ -75,7 +75,7 @@ fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         let place = Place::from(Part::Handle);
         let missing = handle.rivet_length - length;
         Finding::new(grade, "rivet-too-short", place, length, handle.rivet_length)
-            .arg("rivet", handle.rivet.name.as_str())
+            .arg("rivet", &handle.rivet)
             .arg("grip", handle.grip)
             .maybe("handle.rivet", longer_rivet(case, handle))
             .maybe("ears.thickness", thinner_ear(case, missing))

@@ -8,6 +8,7 @@ mod groove;
 mod handle;
 mod lashing;
 mod mould;
+mod notes;
 mod pins;
 mod rim;
 mod staves;
@@ -79,6 +80,7 @@ pub const CODES: &[&str] = &[
     "handle-cannot-fold",
     "handle-uneven",
     "rivet-too-short",
+    "note-without-step",
 ];
 
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
@@ -87,7 +89,7 @@ pub const CODES: &[&str] = &[
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 12] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
         mould::check,
         base::check,
         groove::check,
@@ -100,6 +102,7 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<F
         pins::check,
         fittings::check,
         handle::check,
+        notes::check,
     ];
     let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
     found.sort_by_key(|finding| (finding.grade, turn(finding)));

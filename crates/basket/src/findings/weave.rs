@@ -109,7 +109,7 @@ fn strand_too_short(case: &Case<'_>, course: &Course, number: u32) -> Option<Fin
     let (weaver, short) = course.weavers.iter().find_map(|weaver| Some((weaver, weaver.too_short?)))?;
     let place = Place::from(Part::Weave).number(number);
     let finding = Finding::new(Grade::Stop, "strand-too-short", place, short.strand, short.least)
-        .arg("weaver", weaver.material.name.as_str());
+        .arg("weaver", &weaver.material);
     if short.strand != weaver.strand {
         // It stands in the list of strands; without the list each is as its material.
         return Some(finding.remedy(key(number, "strands"), "[]"));
@@ -135,7 +135,7 @@ fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Opt
             .arg("strands", course.strands)
             .arg("joins", course.joins.len() as u32)
             .arg("strand", course.strand)
-            .arg("weaver", course.weaver.name.as_str())
+            .arg("weaver", &course.weaver)
             .maybe(
                 &key(number, "weaver"),
                 case.stock_like(&course.weaver, |other| {

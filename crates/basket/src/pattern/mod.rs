@@ -12,6 +12,7 @@ mod form;
 pub mod keys;
 mod materials;
 mod model;
+mod notes;
 mod problem;
 mod read;
 mod section;

@@ -45,20 +45,20 @@ fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
 
 fn stock(staves: &Staves, base: &Base) -> Message {
     Message::new("choice-staves-stock")
-        .with("stock", staves.stock.name.as_str())
+        .with("stock", &staves.stock)
         .with("thickness", staves.thickness)
         .with("groove", base.groove_width)
         .with("count", staves.count)
 }
 
 fn width(staves: &Staves) -> Message {
-    Message::new("choice-staves-width").with("width", staves.width).with("stock", staves.stock.name.as_str())
+    Message::new("choice-staves-width").with("width", staves.width).with("stock", &staves.stock)
 }
 
 fn count(staves: &Staves) -> Message {
     Message::new("choice-staves-count")
         .with("count", staves.count)
-        .with("stock", staves.stock.name.as_str())
+        .with("stock", &staves.stock)
         .with("wanted", staves.gap_wanted)
         .with("rim", staves.gap_rim)
         .with("narrowest", staves.narrowest.gap)

@@ -170,15 +170,11 @@ impl Course {
     fn laid(&self, row: u32) -> Vec<Message> {
         let here = (1_u32..).zip(&self.weavers).filter(|(_, weaver)| weaver.lies_in(row));
         here.map(|(number, weaver)| {
-            let colour = weaver.colour_at(row, 0).map_or("", |colour| colour.name.as_str());
+            let colour = weaver.colour_at(row, 0).map_or_else(|| Value::Name(String::new()), Value::from);
             let (id, several) =
                 if self.weavers.len() > 1 { ("weave-row-weaver", true) } else { ("weave-row-colour", false) };
             let message = Message::new(id).with("colour", colour);
-            if several {
-                message.with("weaver", number).with("material", weaver.material.name.as_str())
-            } else {
-                message
-            }
+            if several { message.with("weaver", number).with("material", &weaver.material) } else { message }
         })
         .collect()
     }
@@ -196,7 +192,7 @@ impl Course {
                 let message = Message::new(id)
                     .with("cut", join.cut_over)
                     .with("start", join.start_behind)
-                    .with("colour", colour.map_or("", |colour| colour.name.as_str()));
+                    .with("colour", colour.map_or_else(|| Value::Name(String::new()), Value::from));
                 (join.row, message)
             })
             .collect()

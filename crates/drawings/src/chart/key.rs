@@ -23,11 +23,10 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     let bounds = drawing.bounds();
     let mut pen = Pen { left: bounds.x0, right: bounds.x1, at: Point::new(bounds.x0, bounds.y1 + LINE) };
     for (index, colour) in palette.colours() {
-        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &colour.name);
+        let name = words.colour(&colour.name);
+        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &name);
         sample(drawing, palette, index, at);
-        drawing.label(
-            Label::new(colour.name.clone(), at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL),
-        );
+        drawing.label(Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL));
     }
     let joined = plane.basket.weave.courses.iter().any(|course| !course.joins.is_empty());
     let join = match plane.face {
@@ -67,8 +66,8 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
 
 /// A course in words: number, weave, materials, rows, and what is seen of it.
 fn about(plane: &Plane<'_>, course: &Course, number: u32, words: &Words) -> String {
-    let mut materials: Vec<&str> =
-        course.weavers.iter().map(|weaver| weaver.material.name.as_str()).collect();
+    let mut materials: Vec<String> =
+        course.weavers.iter().map(|weaver| words.material(&weaver.material.name)).collect();
     materials.dedup();
     let args = [
         ("number", number.into()),

@@ -42,7 +42,7 @@ pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Dra
     let id = format!("plate-{}", plate.name());
     let args = args(basket, rows);
     Some(Drawing {
-        name: format!("stage-{}", plate.name()),
+        name: plate.figure(),
         title: words.with(&id, &args),
         description: words.with(&format!("{id}.alt"), &args),
         ..drawing

@@ -54,7 +54,7 @@ pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
     let supply = |material: &str| {
         let stock = known(basket).find(|known| known.name == material)?;
         let total = total(basket, material, scribe);
-        Some(Supply { material: material.to_owned(), total, sold: sold(stock, scribe) })
+        Some(Supply { material: scribe.words.material(material), total, sold: sold(stock, scribe) })
     };
     materials(basket).into_iter().filter_map(supply).collect()
 }
@@ -67,7 +67,7 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
         let pieces: Vec<_> = pieces.map(|cut| scribe.words.term(cut.piece)).collect();
         let range = [("from", name(scribe.minutes(from))), ("to", name(scribe.minutes(to)))];
         Some(Soak {
-            material: material.to_owned(),
+            material: scribe.words.material(material),
             time: scribe.text("range", &range),
             pieces: pieces.join(", "),
         })
@@ -78,7 +78,7 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
 fn materials(basket: &Basket) -> Vec<&str> {
     let mut names: Vec<&str> = Vec::new();
     for cut in &basket.cuts {
-        if let Value::Name(material) = &cut.material
+        if let Value::Material(material) = &cut.material
             && !names.contains(&material.as_str())
         {
             names.push(material);
@@ -88,7 +88,7 @@ fn materials(basket: &Basket) -> Vec<&str> {
 }
 
 fn is_of(cut: &Cut, material: &str) -> bool {
-    matches!(&cut.material, Value::Name(name) if name == material)
+    matches!(&cut.material, Value::Material(name) if name == material)
 }
 
 fn total(basket: &Basket, material: &str, scribe: &Scribe<'_>) -> String {
@@ -103,7 +103,7 @@ fn total(basket: &Basket, material: &str, scribe: &Scribe<'_>) -> String {
 
 fn sold(material: &Material, scribe: &Scribe<'_>) -> String {
     let put_up = &material.put_up;
-    let unit = ("unit", name(&*put_up.unit));
+    let unit = ("unit", name(scribe.words.put_up(&put_up.unit)));
     match put_up.length {
         Some(length) => scribe.text("sold-by-length", &[unit, ("length", name(scribe.line(length)))]),
         None => scribe.text("sold-by", &[unit]),

@@ -6,17 +6,21 @@ use words::Words;
 use super::table::{Set, table};
 
 const COLUMNS: [(&str, Set); 6] = [
-    ("Piece", Set::Words),
-    ("Material", Set::Words),
-    ("Pieces", Set::Figures),
-    ("Length", Set::Figures),
-    ("Width", Set::Figures),
-    ("In all", Set::Figures),
+    ("screen-piece", Set::Words),
+    ("screen-material", Set::Words),
+    ("screen-pieces", Set::Figures),
+    ("screen-length", Set::Figures),
+    ("screen-width", Set::Figures),
+    ("screen-total", Set::Figures),
 ];
 
 /// The cut list as a table.
 pub(crate) fn render(cuts: &[Cut], words: &Words) -> String {
-    format!("{}{}", super::heading("Cut list"), table(&COLUMNS, cuts.iter().map(|cut| row(cut, words))))
+    let heads = COLUMNS.map(|(id, _)| words.term(id));
+    let columns: Vec<(&str, Set)> =
+        heads.iter().zip(COLUMNS).map(|(head, (_, set))| (head.as_str(), set)).collect();
+    let table = table(&columns, cuts.iter().map(|cut| row(cut, words)));
+    super::heading(&words.term("screen-cuts")) + &table
 }
 
 /// Of weavers also the colour: otherwise their lines look alike.

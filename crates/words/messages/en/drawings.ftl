@@ -85,3 +85,16 @@ drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
 drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
+
+drawing-timeline = The days before the show
+drawing-timeline-description = A row for each of { $samples } samples over { $days ->
+        [one] the day
+       *[other] the { $days } days
+    } before the show, time running to the right. Dark marks are work; a light band is the time on a mould. At most { $moulds ->
+        [one] one mould is
+       *[other] { $moulds } moulds are
+    } taken at once. The same stands in the table and the list of days.
+drawing-timeline-days = days before
+drawing-timeline-show = show
+drawing-timeline-work = work
+drawing-timeline-mould = on a mould

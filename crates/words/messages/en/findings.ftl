@@ -229,3 +229,7 @@ finding-handle-uneven = The handle leans by { $measured }. The eye sees more tha
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
     .why = Without enough metal the head is small, and the handle works itself off.
     .remedy = Use a longer rivet, or thin what it goes through.
+
+finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
+    .why = The note stands on no sheet.
+    .remedy = Give the note another step, or take it out.
