@@ -53,7 +53,8 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
     house.add_function("photo", move |file: String| {
         let bytes = files.get(&file).ok_or_else(|| nothing("photo", &file))?;
         let kind = if file.ends_with(".png") { "png" } else { "jpeg" };
-        Ok::<_, Error>(format!("data:image/{kind};base64,{}", STANDARD.encode(bytes)))
+        let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
+        Ok::<_, Error>(Value::from_safe_string(uri))
     });
     house.add_template(HANDOUT, text)?;
     house.get_template(HANDOUT)?.render(Value::from_serialize(data))

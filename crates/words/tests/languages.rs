@@ -18,6 +18,8 @@ const ALIKE: &[&str] = &[
     "plate-cover",
     "screen-material",
     "sheet-card-ears-note",
+    "sheet-demo-last",
+    "sheet-demo-task",
     "sheet-material",
     "sheet-sold-by",
 ];

@@ -85,3 +85,16 @@ drawing-chart-join-outside = alter Faden endet vor dieser Stake
 drawing-chart-join-inside = neuer Faden beginnt hinter dieser Stake
 drawing-chart-to-left = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.
 drawing-chart-to-right = Der Korb steht auf dem Boden; von innen gesehen zählen die Staken nach rechts. Links in jedem Muster: Flechtfaden; rechts: Stake.
+
+drawing-timeline = Die Tage vor der Vorführung
+drawing-timeline-description = Eine Zeile für jedes von { $samples } Mustern über { $days ->
+        [one] den Tag
+       *[other] die { $days } Tage
+    } vor der Vorführung, die Zeit läuft nach rechts. Dunkle Marken sind Arbeit; ein helles Band ist die Zeit auf einer Form. Höchstens { $moulds ->
+        [one] eine Form ist
+       *[other] { $moulds } Formen sind
+    } zugleich belegt. Dasselbe steht in der Tabelle und in der Liste der Tage.
+drawing-timeline-days = Tage vorher
+drawing-timeline-show = Vorführung
+drawing-timeline-work = Arbeit
+drawing-timeline-mould = auf einer Form

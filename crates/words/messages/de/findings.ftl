@@ -229,3 +229,7 @@ finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limi
 finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht durch { $grip }, und mit einem Kopf sind es { $limit }.
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
     .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
+
+finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
+    .why = Die Notiz steht auf keinem Blatt.
+    .remedy = Die Notiz einem anderen Schritt geben oder streichen.
