@@ -173,7 +173,9 @@ fn mends_of_weaves_that_hold() {
         ),
     ] {
         let mut table = pattern(&[first, ("staves.count", count)]);
-        case.iter().for_each(|(key, value)| draft::set(&mut table, key, value));
+        for (key, value) in &case {
+            draft::set(&mut table, key, value);
+        }
         let faulty = basket(&table);
         assert_eq!(found(&faulty, code).len(), 1, "{code} on {count}");
         let mends = found(&faulty, "weave-mend");

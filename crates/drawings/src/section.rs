@@ -47,6 +47,11 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     drawing.fitted(1.5)
 }
 
+/// The largest round scale up to the largest that fits.
+pub(crate) fn round_scale(largest: f64) -> f64 {
+    SCALES.into_iter().find(|scale| *scale <= largest).unwrap_or(largest)
+}
+
 /// A scale as makers write it, such as `1 : 2`.
 pub(crate) fn scale_name(scale: f64, words: &Words) -> String {
     let plain = |number| words.value(&Value::Number(number, 2));
@@ -73,7 +78,7 @@ impl Sizes {
     }
     fn scale(&self) -> f64 {
         let largest = (WIDTH / (2.0 * self.rim_radius)).min(HEIGHT / (self.top - self.bottom));
-        SCALES.into_iter().find(|scale| *scale <= largest).unwrap_or(largest)
+        round_scale(largest)
     }
 }
 

@@ -128,13 +128,11 @@ impl Runs<'_> {
         if self.course.verdict.holds {
             return None;
         }
-        Some(match &self.pattern.chart {
-            Some(chart) => self.chart_does_not_lock(chart),
-            None => {
-                let finding = self.with_counts(does_not_lock(self.case, self.course, self.number));
-                if self.pattern.step.is_some() { finding.remedy(self.key("step"), "1") } else { finding }
-            }
-        })
+        if let Some(chart) = &self.pattern.chart {
+            return Some(self.chart_does_not_lock(chart));
+        }
+        let finding = self.with_counts(does_not_lock(self.case, self.course, self.number));
+        Some(if self.pattern.step.is_some() { finding.remedy(self.key("step"), "1") } else { finding })
     }
 
     /// A drawing locks or not by itself, whatever the count; what is wrong with it is named by its columns.

@@ -304,10 +304,7 @@ impl Course<'_, '_> {
     /// Less than half the repeat, so that the diagonal leans as the course says.
     fn step(&self, level: bool) -> Option<u32> {
         self.belongs("step", |kind| matches!(kind, WeaveKind::Twill(_) | WeaveKind::Slew(_)), "a twill");
-        let rule = match self.kind? {
-            WeaveKind::Twill(rule) | WeaveKind::Slew(rule) => rule,
-            _ => return None,
-        };
+        let (WeaveKind::Twill(rule) | WeaveKind::Slew(rule)) = self.kind? else { return None };
         if self.section.has("step") && !level {
             let message = format!("`{}` belongs to a twill woven row by row", self.section.name("step"));
             let help = "write way = \"row by row\", or take it out: how far a twill that runs on steps is decided by the count";

@@ -210,6 +210,7 @@ fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<
     value.serialize(serializer)
 }
 
+#[expect(clippy::ref_option, reason = "serde hands over the field as it is")]
 pub(crate) fn name_if_any<S: Serializer>(
     material: &Option<Material>,
     serializer: S,

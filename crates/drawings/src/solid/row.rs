@@ -211,7 +211,7 @@ impl<'a> Laid<'a> {
             stave: &stave_section(basket, basket.staves.width_at(row.along).to_mm() as f32, detail),
             pitch: std::f32::consts::TAU * round / basket.staves.count.max(1) as f32,
             weaver: thick,
-            coarse: detail == Detail::Thumbnail,
+            coarse: detail >= Detail::Column,
         };
         let rounds = rounds(course);
         let [from, to] = level_ends(basket, course, row);

@@ -90,7 +90,7 @@ drawing-timeline = Die Tage vor der Vorführung
 drawing-timeline-description = Eine Zeile für jedes von { $samples } Mustern über { $days ->
         [one] den Tag
        *[other] die { $days } Tage
-    } vor der Vorführung; die Zeit läuft nach rechts. Dunkle Marken sind Arbeit, ein helles Band ist die Zeit auf einer Form. Höchstens { $moulds ->
+    } vor der Vorführung, die Zeit läuft nach rechts. Dunkle Marken sind Arbeit; ein helles Band ist die Zeit auf einer Form. Höchstens { $moulds ->
         [one] eine Form ist
        *[other] { $moulds } Formen sind
     } zugleich belegt. Dasselbe steht in der Tabelle und in der Liste der Tage.

@@ -230,6 +230,6 @@ finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht 
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
     .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
 
-finding-note-without-step = Die Vorlage hat eine Anmerkung zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbes ist.
-    .why = Die Anmerkung steht auf keinem Blatt.
-    .remedy = Der Anmerkung einen anderen Schritt geben oder sie streichen.
+finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
+    .why = Die Notiz steht auf keinem Blatt.
+    .remedy = Die Notiz einem anderen Schritt geben oder streichen.

@@ -163,20 +163,20 @@ sheet-bar-measures = Misst die 100-mm-Strecke
 sheet-print-at = drucken mit
 sheet-tiled = In { $parts } Teilen: so übereinanderlegen, dass sich die Kreuze decken, Buchstabe auf Buchstabe.
 
-# Eigene Anmerkungen
+# Eigene Notizen
 
-sheet-own-note = Anmerkung
+sheet-own-note = Notiz
 
 # Vorführung
 
 sheet-demonstration = Vorführung
-sheet-demo-intro = Muster zum Zeigen oder zum Weiterarbeiten, jedes auf einer Stufe angehalten, und wann sie zu beginnen sind, damit alle zusammen bereitstehen. Die Tage zählen von der Vorführung rückwärts; sie beginnt, wann sonst der Arbeitstag beginnt. Ein Paar Hände arbeitet { $hours } am Tag; eingeweicht und getrocknet wird zu jeder Stunde. Mit mehr Händen oder längeren Tagen genügt ein späterer Beginn.
+sheet-demo-intro = Muster zum Zeigen oder Weiterarbeiten, jedes auf einem Stand angehalten, und wann sie zu beginnen sind, damit alle zugleich bereitstehen. Die Tage zählen von der Vorführung zurück; sie beginnt, wenn der Arbeitstag begänne. Ein Paar Hände arbeitet { $hours } am Tag; Einweichen und Trocknen gehen zu jeder Stunde weiter. Wer mehr oder längere Arbeitstage hat, kann später beginnen.
 sheet-demo-sum = { $samples ->
     [one] Ein Muster
    *[other] { $samples } Muster
-}; { $work } Arbeit an { $days ->
-    [one] einem Tag
-   *[other] { $days } Tagen
+}; { $work } Arbeit über { $days ->
+    [one] einen Tag
+   *[other] { $days } Tage
 }; { $moulds ->
     [0] keine Form
     [one] eine Form
@@ -185,13 +185,13 @@ sheet-demo-sum = { $samples ->
     [0] keine
     [one] eine
    *[other] { $standing }
-} bei der Vorführung unter einem Muster.
-sheet-demo-missing = Diese Stufen erreicht der Korb nie: { $stages }.
+} bei der Vorführung unter Mustern.
+sheet-demo-missing = Diesen Stand erreicht der Korb nie: { $stages }.
 sheet-demo-samples = Muster
 sheet-demo-sample = Muster
 sheet-demo-shows = Zeigt
-sheet-demo-stop = Anhalten nach Schritt
-sheet-demo-begin = Spätester Beginn
+sheet-demo-stop = Halt nach Schritt
+sheet-demo-begin = Spätestens beginnen
 sheet-demo-work = Arbeit
 sheet-demo-mould = Auf einer Form
 sheet-demo-on-mould = bei der Vorführung
@@ -204,20 +204,20 @@ sheet-demo-when = { $days ->
 }
 sheet-demo-when-first = { $days ->
     [0] am Tag der Vorführung
-    [one] am Tag davor, gleich zu Beginn
-   *[other] { $days } Tage davor, gleich zu Beginn
+    [one] am Tag davor, als Erstes
+   *[other] { $days } Tage davor, als Erstes
 }
 sheet-demo-days = Tag für Tag
 sheet-demo-day = { $days ->
-    [one] Am Tag davor
+    [one] Der Tag davor
    *[other] { $days } Tage davor
 }
 sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
 sheet-demo-task-on = { $sample }: weiter mit { $step }. { $title } ({ $time })
 sheet-demo-nothing = Tage, die nicht genannt sind, verlangen keine Arbeit: trocknen lassen.
 sheet-demo-out = Bei der Vorführung
-sheet-demo-out-note = Alles bereitlegen, bevor jemand kommt. Was der nächste Schritt braucht, rechtzeitig einweichen. Die Warnungen jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beiden vor.
-sheet-demo-next = { $sample }: { $stage }. Als Nächstes kommt { $step }. { $title }.
-sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes kommt { $step }. { $title }; vorher { $time } einweichen.
+sheet-demo-out-note = Aufstellen, bevor jemand kommt. Rechtzeitig einweichen, was der nächste Schritt braucht. Die Warnhinweise jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beidem vor.
+sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
+sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
 sheet-demo-last = { $sample }: { $stage }.
 sheet-demo-tools = Werkzeug für die nächsten Schritte
