@@ -1,6 +1,7 @@
 //! Stavewright on the command line: reads a maker's pattern, has the basket computed and writes
 //! the packet from which it is made.
 
+mod bench;
 mod cli;
 mod failure;
 mod input;

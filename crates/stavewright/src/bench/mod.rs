@@ -1,0 +1,3 @@
+//! The bench: a page on this machine where a basket is designed by looking.
+
+mod api;
