@@ -10,9 +10,10 @@ const PATHS = {
   plus: "M12 5v14M5 12h14",
   minus: "M5 12h14",
   close: "m6 6 12 12M18 6 6 18",
-  print: "M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z",
-  light: "M12 3v2M12 19v2M3 12h2M19 12h2M6 6l1 1M17 17l1 1M18 6l-1 1M7 17l-1 1M12 8a4 4 0 1 1 0 8 4 4 0 0 1 0-8",
-  dark: "M20 14A8 8 0 0 1 10 4a8 8 0 1 0 10 10z",
+  left: "m14 6-6 6 6 6",
+  right: "m10 6 6 6-6 6",
+  turnLeft: "M12 6c-5 0-9 2-9 5s4 5 9 5 9-2 9-5M3 11l-1-5M3 11l5-1",
+  turnRight: "M12 6c5 0 9 2 9 5s-4 5-9 5-9-2-9-5M21 11l1-5M21 11l-5-1",
   home: "M4 12a8 8 0 1 0 3-6M4 4v4h4",
 } as const;
 

@@ -145,6 +145,7 @@ bench-zoom-out = Farther
 bench-turn-left = Turn to the left
 bench-turn-right = Turn to the right
 bench-turn-home = Show it whole
+bench-part = Part
 bench-part-next = Name the next part
 bench-part-last = Name the part before
 bench-stage = Stage

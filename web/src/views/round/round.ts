@@ -39,11 +39,12 @@ export class RoundView implements View {
       { class: "tools row", role: "group", "aria-label": t("bench-turning") },
       this.#tool("minus", "bench-zoom-out", (scene) => scene.zoom(-1)),
       this.#tool("plus", "bench-zoom-in", (scene) => scene.zoom(1)),
-      this.#tool("undo", "bench-turn-left", (scene) => scene.turn(-3, 0)),
-      this.#tool("redo", "bench-turn-right", (scene) => scene.turn(3, 0)),
-      this.#tool("up", "bench-part-next", () => this.#walk(1)),
-      this.#tool("down", "bench-part-last", () => this.#walk(-1)),
+      this.#tool("turnLeft", "bench-turn-left", (scene) => scene.turn(-3, 0)),
+      this.#tool("turnRight", "bench-turn-right", (scene) => scene.turn(3, 0)),
       this.#tool("home", "bench-turn-home", (scene) => scene.home()),
+      el("span", { class: "between", "aria-hidden": "true" }, t("bench-part")),
+      this.#tool("left", "bench-part-last", () => this.#walk(-1)),
+      this.#tool("right", "bench-part-next", () => this.#walk(1)),
     );
     this.#knobs = el("div", { class: "knobs" }, this.#slider.node, this.#cutKnob);
     this.node = el("div", { class: "round" }, this.#stage, this.#name, this.#tools, this.#knobs);
