@@ -9,7 +9,7 @@ const MOST_SCRIPT = 400_000;
 const tests = process.argv.includes("--tests");
 if (tests) {
   await rm(".tests", { recursive: true, force: true });
-  const files = (await readdir("tests")).filter((name) => name.endsWith(".test.ts"));
+  const files = (await readdir("tests")).filter((name) => name.endsWith(".test.ts") || name === "measure.ts");
   await build({
     entryPoints: files.map((name) => `tests/${name}`),
     outdir: ".tests",

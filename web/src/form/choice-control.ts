@@ -40,6 +40,7 @@ function written(field: Field): string {
 
 function choice(first: Field, context: FormContext, options: (field: Field) => HTMLElement[]): Control {
   let field = first;
+  let offered = "";
   const select = el("select");
   select.addEventListener("change", () => {
     const chosen = select.selectedOptions[0]?.textContent ?? select.value;
@@ -55,6 +56,9 @@ function choice(first: Field, context: FormContext, options: (field: Field) => H
     node: select,
     show(next) {
       field = next;
+      const offer = JSON.stringify([field.written, field.used?.text, field.options, field.kinds, context.materials().length]);
+      if (offer === offered) return;
+      offered = offer;
       const left = field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
       const given = field.give.length > 0 || field.written === null;
       const nodes = options(field);

@@ -13,6 +13,8 @@ export class Slide {
   readonly #more: HTMLButtonElement;
   #field: Field;
   #gesture: string | null = null;
+  /** Where the stepper stands while its presses are not answered yet. */
+  #stepped: number | null = null;
 
   constructor(field: Field, private readonly context: FormContext) {
     this.#field = field;
@@ -30,6 +32,7 @@ export class Slide {
 
   show(field: Field): void {
     this.#field = field;
+    this.#stepped = null;
     const { range, used } = field;
     const number = used?.number ?? null;
     this.node.hidden = range === null || number === null;
@@ -48,10 +51,12 @@ export class Slide {
   #stepper(sign: "minus" | "plus", way: number): HTMLButtonElement {
     const step = (): void => {
       const { range, used } = this.#field;
-      const now = used?.number;
+      const now = this.#stepped ?? used?.number;
       if (!range || now === null || now === undefined) return;
       const next = Math.min(range.most, Math.max(range.least, now + way * range.step));
-      if (next !== now) this.#write(next, undefined);
+      if (next === now) return;
+      this.#stepped = next;
+      this.#write(next, undefined);
     };
     return el("button", { type: "button", class: "quiet sign", onclick: step }, icon(sign));
   }

@@ -50,7 +50,9 @@ export function textControl(first: Field, context: FormContext): Control {
       field = next;
       if (!dirty) input.value = typed(field);
       attribute(input, "placeholder", field.written === null ? (field.used?.word ?? "") : null);
-      if (list) fill(list, ...options(field, context).map((value) => el("option", { value })));
+      if (list && list.childElementCount !== options(field, context).length) {
+        fill(list, ...options(field, context).map((value) => el("option", { value })));
+      }
     },
   };
 }
