@@ -69,7 +69,7 @@ async function start(): Promise<void> {
 
 /** Says what was taken up, or offers what can be begun. */
 function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginning): void {
-  if (orphan && document.source !== document.saved) {
+  if (orphan) {
     const drop = (): void => bench.replace(document.saved, t("bench-did-take-file"));
     const acts = document.name === null ? [] : [{ label: t("bench-restored-drop"), run: drop }];
     page.notices.tell("restored", t("bench-restored"), acts);

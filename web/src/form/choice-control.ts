@@ -57,14 +57,16 @@ function choice(first: Field, context: FormContext, options: (field: Field) => H
     show(next) {
       field = next;
       const offer = JSON.stringify([field.written, field.used?.text, field.options, field.kinds, context.materials().length]);
-      if (offer === offered) return;
+      if (offer !== offered) fill(select, ...left(field), ...options(field));
       offered = offer;
-      const left = field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
-      const given = field.give.length > 0 || field.written === null;
-      const nodes = options(field);
-      if (given) nodes.unshift(el("option", { value: LEFT }, left));
-      fill(select, ...nodes);
       select.value = field.written === null ? LEFT : written(field);
     },
   };
+}
+
+/** The option that leaves the choice to Stavewright, where it may be left. */
+function left(field: Field): HTMLElement[] {
+  if (field.give.length === 0 && field.written !== null) return [];
+  const label = field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
+  return [el("option", { value: LEFT }, label)];
 }

@@ -69,7 +69,7 @@ export class Keep {
     return read(this.#key);
   }
 
-  /** Takes the newest draft of a window that is gone; it is this window's from then on. */
+  /** Takes the newest unsaved draft of a window that is gone; it is this window's from then on. */
   async orphan(): Promise<Draft | undefined> {
     if (!("locks" in navigator)) return undefined;
     const held = new Set((await navigator.locks.query()).held?.map((lock) => lock.name));
@@ -78,7 +78,8 @@ export class Keep {
       const draft = read(key);
       return draft ? [{ key, draft }] : [];
     });
-    const newest = drafts.sort((one, other) => other.draft.time - one.draft.time)[0];
+    const unsaved = drafts.filter(({ draft }) => draft.source !== draft.saved);
+    const newest = unsaved.sort((one, other) => other.draft.time - one.draft.time)[0];
     if (!newest) return undefined;
     localStorage.removeItem(newest.key);
     this.put(newest.draft);

@@ -2,7 +2,7 @@
 
 bench-page-title = { $title }: Stavewright
 bench-new-title = Neuer Korb
-bench-form = Muster in der Reihenfolge der Arbeit
+bench-form = Vorlage in der Reihenfolge der Arbeit
 bench-order = Reihenfolge der Arbeit
 bench-picture = Bilder
 bench-side-pane = Befunde und Zuschnitte
@@ -18,7 +18,7 @@ bench-undo-step = Rückgängig: { $step }
 bench-redo-step = Wiederholen: { $step }
 bench-save = Speichern
 bench-save-as = Unter anderem Namen speichern
-bench-save-heading = Muster speichern
+bench-save-heading = Vorlage speichern
 bench-more = Mehr
 bench-print = Gezeigtes drucken
 bench-to-dark = Dunkel
@@ -26,31 +26,31 @@ bench-to-light = Hell
 bench-close = Schließen
 bench-close-notice = Hinweis weglegen
 
-## Muster und ihre Dateien
+## Vorlagen und ihre Dateien
 
-bench-patterns = Muster
+bench-patterns = Vorlagen
 bench-patterns-here = In diesem Ordner
-bench-patterns-none = In diesem Ordner ist noch kein Muster.
-bench-patterns-start = Ein neues beginnen
+bench-patterns-none = In diesem Ordner ist noch keine Vorlage.
+bench-patterns-start = Eine neue beginnen
 bench-pattern-here = auf der Werkbank
 bench-pattern-broken = hat Fehler
-bench-start-plain = Ein leeres Muster
+bench-start-plain = Eine leere Vorlage
 bench-start-plain-text = eine schlichte Form; alles andere wird gewählt, bis du es anders sagst
 bench-start-scenario-text = eine Kopie des Beispiels
 bench-name = Name der Datei
 bench-name-hint = Kleinbuchstaben, Ziffern und Striche; .toml wird angehängt.
 bench-rename = Umbenennen
-bench-rename-heading = Muster umbenennen
+bench-rename-heading = Vorlage umbenennen
 bench-duplicate = Verdoppeln
-bench-duplicate-heading = Muster verdoppeln, wie es gespeichert ist
+bench-duplicate-heading = Vorlage verdoppeln, wie sie gespeichert ist
 bench-unsaved-heading = Noch nicht gespeichert
-bench-unsaved-text = Das Muster auf der Werkbank hat Änderungen, die nicht gespeichert sind.
+bench-unsaved-text = Die Vorlage auf der Werkbank hat Änderungen, die nicht gespeichert sind.
 bench-unsaved-drop = Änderungen verwerfen
 bench-unsaved-stay = Hier bleiben
 bench-outside-taken = { $name }.toml wurde außerhalb der Werkbank geändert; die Werkbank zeigt den jetzigen Stand. Rückgängig bringt zurück, was hier war.
 bench-outside-conflict = { $name }.toml wurde außerhalb der Werkbank geändert, und hier gibt es Änderungen, die nicht gespeichert sind. Nichts wurde überschrieben.
-bench-outside-keep = Meines behalten
-bench-outside-take = Das der Datei nehmen
+bench-outside-keep = Meine behalten
+bench-outside-take = Die der Datei nehmen
 bench-outside-compare = Vergleichen
 bench-outside-missing = { $name }.toml ist nicht mehr im Ordner. Speichern schreibt die Datei neu.
 bench-restored = Nicht gespeicherte Arbeit wurde wieder aufgenommen.
@@ -128,13 +128,13 @@ bench-view-stages = Arbeitsstände
 bench-view-templates = Schablonen
 bench-view-compare = Vergleich
 bench-view-text = Text
-bench-pane-form = Muster
+bench-pane-form = Vorlage
 bench-pane-picture = Bild
 bench-pane-findings = Befunde
 bench-pane-cuts = Zuschnitt
 bench-no-picture = Davon ließ sich kein Bild machen.
 bench-place-shown = Gezeigt: { $place }
-bench-templates-hint = Diese werden in wahrer Größe gedruckt. Miss die Balken auf der Seite nach, bevor du schneidest.
+bench-templates-hint = Hier passend zur Seite gezeichnet. Die templates.pdf des Pakets druckt sie in wahrer Größe, lange in Teilen, mit Balken zum Prüfen des Druckers.
 
 ## Rundum
 
@@ -159,17 +159,17 @@ bench-node-plug = Stopfen im Schraubenloch
 bench-node-stave = Stake { $number }
 bench-node-row = Reihe { $number }{ $weaver ->
         [0] {""}
-       *[other] , Flechter { $weaver }
+       *[other] , Faden { $weaver }
     }{ $strand ->
         [0] {""}
-       *[other] , Strang { $strand }
+       *[other] , Stück { $strand }
     }
-bench-node-outer-hoop = Äußerer Reifen
-bench-node-inner-hoop = Innerer Reifen
-bench-node-filler = Füller, Stück { $number }
-bench-node-wrap = Umwicklung, Schlag { $number }
+bench-node-outer-hoop = Außenreifen
+bench-node-inner-hoop = Innenreifen
+bench-node-filler = Randfüllung, Stück { $number }
+bench-node-wrap = Umwicklung, Windung { $number }
 bench-node-pin = Stift in Stake { $number }
-bench-node-ear = Öhr { $number }
+bench-node-ear = Ohr { $number }
 bench-node-bail = Henkel
 bench-node-rivet = Niet { $number }
 bench-node-washer = Scheibe { $number }
@@ -183,9 +183,9 @@ bench-chart-side = Seite des Geflechts
 bench-chart-label = Flechtbild von { $rows } Reihen auf { $staves } Staken. Pfeiltasten gehen von Kreuzung zu Kreuzung.
 bench-chart-hint = Boden unten. Zeige auf eine Kreuzung, oder nimm die Pfeiltasten (mit Umschalttaste je zehn).
 bench-chart-printed = Wie gedruckt
-bench-cell-over = Reihe { $row }, Stake { $stave }: Der Flechter geht darüber ({ $colour }, Flechter { $weaver } von Abschnitt { $course }).
-bench-cell-under = Reihe { $row }, Stake { $stave }: Der Flechter geht darunter (Abschnitt { $course }); man sieht die Stake, { $colour }.
-bench-cell-join = Ansatz: Der alte Strang endet über Stake { $cut }, der neue beginnt hinter Stake { $start }.
+bench-cell-over = Reihe { $row }, Stake { $stave }: Der Faden geht darüber ({ $colour }, Faden { $weaver } von Abschnitt { $course }).
+bench-cell-under = Reihe { $row }, Stake { $stave }: Der Faden geht darunter (Abschnitt { $course }); man sieht die Stake, { $colour }.
+bench-cell-join = Ansatz: Der alte Faden endet über Stake { $cut }, der neue beginnt hinter Stake { $start }.
 
 ## Befunde und Zuschnitt
 
@@ -194,11 +194,11 @@ bench-findings = Befunde
 bench-findings-none = Nichts spricht dagegen.
 bench-findings-count = { $stops ->
         [0] {""}
-        [one] ein Halt,{" "}
-       *[other] { $stops } Halte,{" "}
+        [one] einmal Halt,{" "}
+       *[other] { $stops }-mal Halt,{" "}
     }{ $cares ->
-        [one] eine Warnung
-       *[other] { $cares } Warnungen
+        [one] einmal Achtung
+       *[other] { $cares }-mal Achtung
     }, { $notes ->
         [one] ein Hinweis
        *[other] { $notes } Hinweise
@@ -235,19 +235,19 @@ bench-version-file = { $title } ({ $name }.toml)
 
 ## Text
 
-bench-text-label = Der Text des Musters
+bench-text-label = Der Text der Vorlage
 bench-text-take = Diesen Text nehmen
 bench-text-at = Zeile { $line }, Spalte { $column }
 bench-problems = { $count ->
-        [one] Das Muster hat einen Fehler; gezeigt wird der letzte gute Korb. { $first }.
-       *[other] Das Muster hat { $count } Fehler; gezeigt wird der letzte gute Korb. { $first }.
+        [one] Die Vorlage hat einen Fehler; gezeigt wird der letzte gute Korb. { $first }.
+       *[other] Die Vorlage hat { $count } Fehler; gezeigt wird der letzte gute Korb. { $first }.
     }
 bench-problems-text = Im Text beheben
 
 ## Mitnehmen
 
 bench-take-away = Mitnehmen
-bench-packet-text = Das Paket enthält die Anleitung, die Werkkarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
+bench-packet-text = Das Paket enthält die Anleitung, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
 bench-paper = Papier
 bench-paper-letter = Letter
 bench-paper-a4 = A4

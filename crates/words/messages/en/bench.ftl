@@ -134,7 +134,7 @@ bench-pane-findings = Findings
 bench-pane-cuts = Cuts
 bench-no-picture = No picture of this could be made.
 bench-place-shown = Shown: { $place }
-bench-templates-hint = These print at true size. Measure the bars on the page before you cut.
+bench-templates-hint = Drawn here to fit the page. The packet’s templates.pdf prints them at true size, in tiles where they are long, with bars to check the printer.
 
 ## In the round
 

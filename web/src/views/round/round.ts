@@ -1,5 +1,6 @@
 /** The view in the round: the scene with its knobs, or line drawings where there is no WebGL. */
 
+import type { Place, Shown } from "../../api/types.ts";
 import { attribute, el, fill, say } from "../../dom/element.ts";
 import { icon, type Sign } from "../../dom/icons.ts";
 import { newId } from "../../form/context.ts";
@@ -142,7 +143,7 @@ export class RoundView implements View {
   #mark(): void {
     const place = this.bench.place.value;
     const pieces = this.#shot?.model.pieces ?? [];
-    const meant = place ? piecesOf(place.part, place.node, pieces) : [];
+    const meant = place ? piecesOf(place, pieces, this.bench.shown.value) : [];
     this.#scene?.mark(meant, matchMedia("(prefers-reduced-motion: reduce)").matches);
     if (place) say(this.#name, t("bench-place-shown", { place: place.label }));
   }
@@ -214,12 +215,18 @@ const NODES: Record<string, readonly string[]> = {
   handle: ["bail"],
 };
 
-function piecesOf(part: string, node: string | null, pieces: Shot["model"]["pieces"]): number[] {
+function piecesOf(place: Place, pieces: Shot["model"]["pieces"], shown: Shown | undefined): number[] {
   const numbers = [...pieces.keys()];
-  const named = node === null ? [] : numbers.filter((number) => pieces[number]?.name === node);
+  const named = numbers.filter((number) => pieces[number]?.name === place.node);
   if (named.length > 0) return named;
-  const kinds = NODES[part] ?? [];
-  return numbers.filter((number) => kinds.includes(parse(pieces[number]?.name ?? "").kind));
+  const kinds = NODES[place.part] ?? [];
+  const course = place.part === "weave" && place.number !== null ? shown?.courses.each[place.number - 1] : undefined;
+  return numbers.filter((number) => {
+    const { kind, values } = parse(pieces[number]?.name ?? "");
+    const row = Number(values["number"]);
+    const elsewhere = course && (row < course.first_row || row >= course.first_row + course.rows);
+    return kinds.includes(kind) && !elsewhere;
+  });
 }
 
 function inks(): Inks {
