@@ -34,8 +34,8 @@ export class ChartView implements View {
     const faces = el("div", { class: "row", role: "group", "aria-label": t("bench-chart-side") }, ...this.#faces);
     const printed = el("details", { class: "printed" }, el("summary", {}, t("bench-chart-printed")), this.#sheets);
     printed.addEventListener("toggle", () => printed.open && void this.#print());
-    const hint = el("p", { class: "hint" }, t("bench-chart-hint"));
-    this.node = el("div", { class: "chart" }, faces, this.#told, this.#scroll, hint, printed);
+    say(this.#told, t("bench-chart-hint"));
+    this.node = el("div", { class: "chart" }, faces, this.#told, this.#scroll, printed);
     this.#latest = new Latest(
       (question, signal) => json<Chart>("POST", "/api/chart", question, signal),
       (chart) => this.#show(chart),

@@ -3,19 +3,6 @@
 import type { Shown } from "../../api/types.ts";
 import { find, t, type Values } from "../../words/texts.ts";
 
-/** The piece of the cut list that tells how long a node of the picture is. */
-const CUTS: Record<string, string> = {
-  stave: "cut-stave",
-  "outer-hoop": "cut-outer-hoop",
-  "inner-hoop": "cut-inner-hoop",
-  filler: "cut-filler",
-  wrap: "cut-lashing",
-  pin: "cut-pin",
-  ear: "cut-ear",
-  bail: "cut-bail",
-  rivet: "cut-rivet",
-};
-
 interface Parsed {
   readonly kind: string;
   readonly values: Values;
@@ -39,16 +26,17 @@ export function parse(name: string): Parsed {
 export function describe(name: string, material: string, shown: Shown | undefined): string {
   const { kind, values } = parse(name);
   const what = find(`bench-node-${kind}`, { weaver: 0, strand: 0, ...values }) ?? name;
-  return [what, ...facts(kind, values, material, shown)].join(" · ");
+  const length = lengthOf(name, kind, shown);
+  const facts = [what, material === kind ? "" : material, length === undefined ? "" : t("bench-node-length", { length })];
+  return facts.filter((fact) => fact !== "").join(" · ");
 }
 
-function facts(kind: string, values: Values, material: string, shown: Shown | undefined): string[] {
-  if (kind === "row") {
-    const row = Number(values.number);
-    const course = shown?.courses.each.find(({ first_row, rows }) => row >= first_row && row < first_row + rows);
-    return course ? [course.summary] : [material];
+/** The length of this very piece, or that of all of its like. */
+function lengthOf(name: string, kind: string, shown: Shown | undefined): string | undefined {
+  const names = [name, name.split(", ")[0], kind.replaceAll("-", " ")];
+  for (const wanted of names) {
+    const piece = shown?.lengths.find(({ node }) => node === wanted);
+    if (piece) return piece.length;
   }
-  const cut = shown?.cuts.find(({ id }) => id === CUTS[kind]);
-  const length = cut?.length ? [t("bench-node-length", { length: cut.length })] : [];
-  return [cut?.material ?? material, ...length].filter((fact) => fact !== "" && fact !== kind);
+  return undefined;
 }
