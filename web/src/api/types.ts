@@ -865,6 +865,19 @@ source: string,
 hash: string, };
 
 /**
+ * How long a piece is.
+ */
+export type PieceLength = { 
+/**
+ * Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
+ */
+node: string, 
+/**
+ * Its length, in both units.
+ */
+length: string, };
+
+/**
  * Which picture.
  */
 export type PictureRequest = { 
@@ -1063,7 +1076,11 @@ materials: Array<MaterialName>,
 /**
  * Colours that the pattern may name: the built-in ones and its own.
  */
-colours: Array<ColourName>, };
+colours: Array<ColourName>, 
+/**
+ * How long the pieces are, for those who point at one in the picture.
+ */
+lengths: Array<PieceLength>, };
 
 /**
  * Files of solids.
