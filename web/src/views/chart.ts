@@ -111,6 +111,7 @@ export class ChartView implements View {
     canvas.addEventListener("pointerdown", point);
     canvas.addEventListener("focus", () => this.#point(this.#cell ?? { row: 1, stave: 1 }));
     canvas.addEventListener("keydown", (event) => this.#step(event));
+    matchMedia("print").addEventListener("change", () => this.#paper.paint());
     new ResizeObserver(() => this.#paper.fit(this.#scroll.clientWidth)).observe(this.#scroll);
   }
 
