@@ -26,6 +26,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/drawings.ftl"),
             include_str!("../messages/en/stages.ftl"),
             include_str!("../messages/en/weaves.ftl"),
+            include_str!("../messages/en/form.ftl"),
         ],
     )
 });
@@ -44,6 +45,12 @@ impl Language {
     pub(crate) fn decimal_mark(self) -> &'static str {
         match self {
             Self::English => ".",
+        }
+    }
+    /// The texts of the local page, as a Fluent file; the page itself puts values into them.
+    pub fn page(self) -> &'static str {
+        match self {
+            Self::English => include_str!("../messages/en/bench.ftl"),
         }
     }
     pub(crate) fn messages(self) -> &'static Messages {

@@ -6,7 +6,7 @@ use basket::pattern::{Pattern, Units};
 use basket::{Basket, Catalogue};
 use clap::ValueEnum;
 
-use super::drawn;
+use crate::drawn;
 use crate::failure::Failure;
 use crate::input::{self, Origin};
 

@@ -27,6 +27,12 @@ pub(crate) enum EditValue {
     Table(BTreeMap<String, EditValue>),
 }
 
+impl From<&str> for EditValue {
+    fn from(text: &str) -> Self {
+        Self::Text(text.to_owned())
+    }
+}
+
 /// One change.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]

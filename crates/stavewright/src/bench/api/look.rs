@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{Word, Edit, EditValue, Field, Group, Problem};
+use super::{Edit, EditValue, Field, Group, Problem, Word};
 
 /// Units by the words of a pattern.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -69,6 +69,18 @@ pub(crate) struct Shown {
     pub(crate) materials: Vec<MaterialName>,
     /// Colours that the pattern may name: the built-in ones and its own.
     pub(crate) colours: Vec<ColourName>,
+    /// How long the pieces are, for those who point at one in the picture.
+    pub(crate) lengths: Vec<PieceLength>,
+}
+
+/// How long a piece is.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub(crate) struct PieceLength {
+    /// Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
+    pub(crate) node: String,
+    /// Its length, in both units.
+    pub(crate) length: String,
 }
 
 /// The mould.

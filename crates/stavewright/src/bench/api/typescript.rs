@@ -71,5 +71,8 @@ fn typescript_has_not_drifted() {
         fs::write(&file, &generated).unwrap();
     }
     let kept = fs::read_to_string(&file).unwrap_or_default();
-    assert!(kept == generated, "web/src/api/types.ts is not what the server says; write it anew with {UPDATE}=1");
+    assert!(
+        kept == generated,
+        "web/src/api/types.ts is not what the server says; write it anew with {UPDATE}=1"
+    );
 }
