@@ -6,6 +6,8 @@ import { whereabouts } from "../form/profile.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
 
+const GRADES = ["stop", "care", "note"] satisfies Finding["grade"][];
+
 export class FindingsView {
   readonly node: HTMLElement;
   readonly #heading = el("h2", { id: "findings-heading" });
@@ -99,10 +101,13 @@ function key(finding: Finding, index: number, all: readonly Finding[]): string {
 }
 
 /** How many there are of each grade, in words. */
-export function counted(findings: readonly Finding[]): string {
+function counted(findings: readonly Finding[]): string {
   if (findings.length === 0) return t("bench-findings-none");
-  const of = (grade: Finding["grade"]): number => findings.filter((finding) => finding.grade === grade).length;
-  return t("bench-findings-count", { stops: of("stop"), cares: of("care"), notes: of("note") });
+  const counts = GRADES.flatMap((grade) => {
+    const count = findings.filter((finding) => finding.grade === grade).length;
+    return count > 0 ? [t(`bench-count-${grade}`, { count })] : [];
+  });
+  return counts.join(", ");
 }
 
 /** One line that is always in sight: the worst finding. */

@@ -9,9 +9,11 @@ export interface Cell {
   readonly stave: number;
 }
 
-const LEAST_CELL = 8;
+const LEAST_CELL = 7;
 /** Height of a cell as a share of its width, about as rows lie on staves. */
 const FLAT = 0.7;
+/** How much of a cell is dark on either side of a stave, so that it is not taken for the weaver. */
+const STAVE_SIDE = 0.24;
 /** Room for the numbers at the edges. */
 const EDGE = { left: 34, bottom: 22 };
 
@@ -96,10 +98,11 @@ export class ChartPaper {
     return [EDGE.left + column * this.#cell, (rows - row) * this.#cell * FLAT];
   }
 
-  /** A weaver seen fills its cell from side to side, a stave from top to bottom. */
+  /** A weaver seen fills its cell from side to side, a stave stands in it from top to bottom. */
   #cells(pen: CanvasRenderingContext2D, chart: Chart, gap: string): void {
     const cell = this.#cell;
     const tall = cell * FLAT;
+    const side = Math.max(1.5, cell * STAVE_SIDE);
     pen.fillStyle = gap;
     pen.fillRect(EDGE.left, 0, chart.staves * cell, chart.rows.length * tall);
     for (const row of chart.rows) {
@@ -108,8 +111,8 @@ export class ChartPaper {
         if (!seen) continue;
         const [x, y] = this.#corner({ row: row.number, stave: index + 1 });
         pen.fillStyle = seen.colour.hex;
-        if (seen.weaver === null) pen.fillRect(x + 1, y, cell - 2, tall);
-        else pen.fillRect(x, y + 0.5, cell, tall - 1);
+        if (seen.weaver === null) pen.fillRect(x + side, y, cell - 2 * side, tall);
+        else pen.fillRect(x, y + 0.75, cell, tall - 1.5);
       }
     }
   }

@@ -1,9 +1,12 @@
 /** A drawing from the server, on paper. */
 
 import type { DrawingName } from "../api/types.ts";
-import { el, fill } from "../dom/element.ts";
+import { attribute, el, fill } from "../dom/element.ts";
 import { text } from "../server/client.ts";
 import { language, t } from "../words/texts.ts";
+
+/** A drawing so many times as wide as high is long. */
+const LONG = 5;
 
 /** Asks for a drawing as SVG. */
 export async function drawing(source: string, name: string, signal?: AbortSignal): Promise<SVGSVGElement> {
@@ -34,7 +37,9 @@ export class Sheet {
     if (source === this.#source) return;
     this.node.setAttribute("aria-busy", "true");
     try {
-      fill(this.#paper, await drawing(source, this.name));
+      const picture = await drawing(source, this.name);
+      fill(this.#paper, picture);
+      this.#fit(picture);
       this.#source = source;
     } catch (error) {
       fill(this.#paper, el("p", { class: "wrong" }, t("bench-no-picture")));
@@ -42,5 +47,15 @@ export class Sheet {
     } finally {
       this.node.removeAttribute("aria-busy");
     }
+  }
+
+  /** What is too long to be seen when it is made to fit keeps its size and is scrolled. */
+  #fit(picture: SVGSVGElement): void {
+    const { width, height } = picture.viewBox.baseVal;
+    const long = width > LONG * height;
+    this.node.classList.toggle("long", long);
+    attribute(this.#paper, "tabindex", long ? 0 : null);
+    attribute(this.#paper, "role", long ? "group" : null);
+    attribute(this.#paper, "aria-label", long ? this.#caption.textContent : null);
   }
 }

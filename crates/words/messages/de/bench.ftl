@@ -192,16 +192,17 @@ bench-cell-join = Ansatz: Der alte Faden endet über Stake { $cut }, der neue be
 bench-figures = Wichtigste Zahlen
 bench-findings = Befunde
 bench-findings-none = Nichts spricht dagegen.
-bench-findings-count = { $stops ->
-        [0] {""}
-        [one] einmal Halt,{" "}
-       *[other] { $stops }-mal Halt,{" "}
-    }{ $cares ->
+bench-count-stop = { $count ->
+        [one] einmal Halt
+       *[other] { $count }-mal Halt
+    }
+bench-count-care = { $count ->
         [one] einmal Achtung
-       *[other] { $cares }-mal Achtung
-    }, { $notes ->
+       *[other] { $count }-mal Achtung
+    }
+bench-count-note = { $count ->
         [one] ein Hinweis
-       *[other] { $notes } Hinweise
+       *[other] { $count } Hinweise
     }
 bench-where = Wo: { $place }
 bench-go-to-field = Zum Feld

@@ -192,16 +192,17 @@ bench-cell-join = Join: the spent strand is cut over stave { $cut }, the new one
 bench-figures = Main figures
 bench-findings = Findings
 bench-findings-none = Nothing found against it.
-bench-findings-count = { $stops ->
-        [0] {""}
-        [one] one stop,{" "}
-       *[other] { $stops } stops,{" "}
-    }{ $cares ->
+bench-count-stop = { $count ->
+        [one] one stop
+       *[other] { $count } stops
+    }
+bench-count-care = { $count ->
         [one] one care
-       *[other] { $cares } cares
-    }, { $notes ->
+       *[other] { $count } cares
+    }
+bench-count-note = { $count ->
         [one] one note
-       *[other] { $notes } notes
+       *[other] { $count } notes
     }
 bench-where = Where: { $place }
 bench-go-to-field = Go to the field

@@ -135,23 +135,24 @@ class Reader {
 function place(from: Float32Array, to: Float32Array, at: number, turn: number): [number, number, number, number] {
   const cos = Math.cos(turn);
   const sin = Math.sin(turn);
-  const least = [Infinity, Infinity, Infinity];
-  const most = [-Infinity, -Infinity, -Infinity];
-  const corner = [0, 0, 0];
+  let [lowX, lowY, lowZ] = [Infinity, Infinity, Infinity];
+  let [highX, highY, highZ] = [-Infinity, -Infinity, -Infinity];
   for (let index = 0; index < from.length; index += 3) {
-    const x = from[index] ?? 0;
-    const z = from[index + 2] ?? 0;
-    corner[0] = cos * x + sin * z;
-    corner[1] = from[index + 1] ?? 0;
-    corner[2] = cos * z - sin * x;
-    for (let axis = 0; axis < 3; axis += 1) {
-      const value = corner[axis] ?? 0;
-      to[at + index + axis] = value;
-      if (value < (least[axis] ?? 0)) least[axis] = value;
-      if (value > (most[axis] ?? 0)) most[axis] = value;
-    }
+    const a = from[index] as number;
+    const y = from[index + 1] as number;
+    const b = from[index + 2] as number;
+    const x = cos * a + sin * b;
+    const z = cos * b - sin * a;
+    to[at + index] = x;
+    to[at + index + 1] = y;
+    to[at + index + 2] = z;
+    lowX = Math.min(lowX, x);
+    lowY = Math.min(lowY, y);
+    lowZ = Math.min(lowZ, z);
+    highX = Math.max(highX, x);
+    highY = Math.max(highY, y);
+    highZ = Math.max(highZ, z);
   }
-  const middle = [0, 1, 2].map((axis) => ((least[axis] ?? 0) + (most[axis] ?? 0)) / 2);
-  const radius = Math.hypot(...[0, 1, 2].map((axis) => ((most[axis] ?? 0) - (least[axis] ?? 0)) / 2));
-  return [middle[0] ?? 0, middle[1] ?? 0, middle[2] ?? 0, radius];
+  const radius = Math.hypot(highX - lowX, highY - lowY, highZ - lowZ) / 2;
+  return [(lowX + highX) / 2, (lowY + highY) / 2, (lowZ + highZ) / 2, radius];
 }

@@ -124,6 +124,7 @@ export class RoundView implements View {
     const scene = this.#scene;
     if (!scene) return;
     this.#shot = shot;
+    scene.move(shot.question.detail === "thumbnail");
     scene.show(shot.model);
     this.#walked = -1;
     this.#mark();

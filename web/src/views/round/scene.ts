@@ -36,7 +36,10 @@ const FIELD_OF_VIEW = 32;
 const FIRST_LOOK = new Vector3(0.35, 0.55, 1);
 const STEP = Math.PI / 24;
 const ZOOM = 1.15;
-const MOST_PIXELS = 2;
+/** At rest each pixel is drawn this often in either direction, which smooths its edges. */
+const FINE = 2;
+/** In motion without a graphics card: fewer pixels, more pictures. */
+const COARSE = 0.5;
 const TURN_MS = 350;
 
 export class RoundScene {
@@ -59,12 +62,15 @@ export class RoundScene {
   #marked: readonly number[] = [];
   #frame = 0;
   #drawn: (() => void)[] = [];
+  readonly #quick: number;
+  #moving = false;
 
   /** Throws where the browser has no WebGL. */
   constructor(host: HTMLElement, private inks: Inks) {
-    this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, powerPreference: "low-power" });
+    this.#renderer = new WebGLRenderer({ alpha: true, powerPreference: "low-power" });
     this.canvas = this.#renderer.domElement;
-    this.#renderer.setPixelRatio(Math.min(devicePixelRatio, MOST_PIXELS));
+    this.#quick = isSoftware(this.#renderer.getContext()) ? COARSE : Math.min(devicePixelRatio, FINE);
+    this.#renderer.setPixelRatio(FINE);
     host.append(this.canvas);
     const geometry = new BufferGeometry();
     this.#outer = new Mesh(geometry, this.#skin);
@@ -74,6 +80,8 @@ export class RoundScene {
     this.#controls = new OrbitControls(this.#camera, this.canvas);
     this.#controls.enablePan = false;
     this.#controls.addEventListener("change", () => this.draw());
+    this.#controls.addEventListener("start", () => this.move(true));
+    this.#controls.addEventListener("end", () => this.move(false));
     this.#size = new ResizeObserver(() => this.#resize(host));
     this.#size.observe(host);
     this.dye(inks);
@@ -169,6 +177,14 @@ export class RoundScene {
     this.inks = inks;
     this.#inside.color.set(inks.cut);
     for (const number of this.#model?.pieces.keys() ?? []) this.#paint(number);
+    this.draw();
+  }
+
+  /** Says whether something is in motion, so that many pictures serve better than fine ones. */
+  move(moving: boolean): void {
+    if (moving === this.#moving) return;
+    this.#moving = moving;
+    this.#renderer.setPixelRatio(moving ? this.#quick : FINE);
     this.draw();
   }
 
@@ -269,4 +285,11 @@ export class RoundScene {
     }
     colours.needsUpdate = true;
   }
+}
+
+/** Whether the pictures are computed by the processor, for want of a graphics card. */
+function isSoftware(context: WebGLRenderingContext | WebGL2RenderingContext): boolean {
+  const info = context.getExtension("WEBGL_debug_renderer_info");
+  const name = String(context.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : context.RENDERER));
+  return /swiftshader|llvmpipe|software|basic render/i.test(name);
 }
