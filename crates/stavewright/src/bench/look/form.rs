@@ -159,7 +159,8 @@ impl Sheet<'_> {
                     field.give = vec![remove("staves.taper")];
                 }
             }
-            "mould.base" | "mould.rim" | "mould.height" => field.give.clear(),
+            // Bare lengths need the units; a drawn mould needs its sizes.
+            "units" | "mould.base" | "mould.rim" | "mould.height" => field.give.clear(),
             "ears" => {
                 (field.take, field.give) = (vec![set("ears.material", "brass")], vec![remove("ears")]);
             }

@@ -3,10 +3,11 @@
 use basket::Catalogue;
 
 use crate::bench::api::Problem;
-use crate::bench::text::path_at;
+use crate::bench::text::Written;
 
 /// Problems as the page wants them.
 pub(crate) fn of(source: &str, found: &[basket::pattern::Problem]) -> Vec<Problem> {
+    let written = Written::of(source);
     let one = |problem: &basket::pattern::Problem| {
         let (line, column) = problem.line_column(source);
         Problem {
@@ -14,7 +15,7 @@ pub(crate) fn of(source: &str, found: &[basket::pattern::Problem]) -> Vec<Proble
             help: problem.help.clone(),
             line: u32::try_from(line).unwrap_or(u32::MAX),
             column: u32::try_from(column).unwrap_or(u32::MAX),
-            path: problem.span.as_ref().and_then(|span| path_at(source, span.start)),
+            path: problem.span.as_ref().and_then(|span| written.path_at(span.start)),
         }
     };
     found.iter().map(one).collect()

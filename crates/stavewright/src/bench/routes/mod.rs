@@ -78,6 +78,3 @@ async fn wrong_method(method: Method, uri: Uri) -> Response {
     )
     .into_response()
 }
-
-#[cfg(test)]
-mod tests;

@@ -51,15 +51,10 @@ impl Written {
         }
     }
 
-    /// The innermost value in which a place of the text lies.
-    fn path_at(&self, place: usize) -> Option<Path> {
-        in_table(self.0.as_ref()?.as_table(), place)
+    /// The innermost value in which a place (in bytes) of the text lies.
+    pub(crate) fn path_at(&self, place: usize) -> Option<String> {
+        in_table(self.0.as_ref()?.as_table(), place).map(|path| path.to_string())
     }
-}
-
-/// The innermost value in which a place (in bytes) of a text lies.
-pub(crate) fn path_at(source: &str, place: usize) -> Option<String> {
-    Written::of(source).path_at(place).map(|path| path.to_string())
 }
 
 fn holds(span: Option<Range<usize>>, place: usize) -> bool {
@@ -128,7 +123,7 @@ mod tests {
 
     #[test]
     fn places_are_named() {
-        let at = |needle: &str| path_at(TEXT, TEXT.find(needle).unwrap());
+        let at = |needle: &str| Written::of(TEXT).path_at(TEXT.find(needle).unwrap());
         assert_eq!(at("\"B\"").as_deref(), Some("title"));
         assert_eq!(at("\"1/4\"").as_deref(), Some("base.groove.depth"));
         assert_eq!(at("rows = 5").as_deref(), Some("weave.courses[2].rows"));

@@ -10,6 +10,6 @@ mod value;
 mod walk;
 
 pub(crate) use edit::edit;
-pub(crate) use find::{Written, path_at};
+pub(crate) use find::Written;
 pub(crate) use measure::marks;
 pub(crate) use value::value_of;
