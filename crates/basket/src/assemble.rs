@@ -10,7 +10,7 @@ use crate::fittings::{Ears, Handle, Pins};
 use crate::lashing::{Filler, Lashing};
 use crate::measure::Length;
 use crate::mould::Mould;
-use crate::pattern::{CoursePattern, Finish, Pattern, Units};
+use crate::pattern::{CoursePattern, Finish, Language, Note, Pattern, Units};
 use crate::rim::{self, Rim};
 use crate::staves::{Needs, Staves};
 use crate::steps::{self, Step};
@@ -25,6 +25,8 @@ pub struct Basket {
     pub title: String,
     /// Units in which the maker thinks.
     pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
     /// The mould.
     pub mould: Mould,
     /// The base.
@@ -47,6 +49,8 @@ pub struct Basket {
     pub handle: Option<Handle>,
     /// What protects it.
     pub finish: Finish,
+    /// The maker's own words and photographs for the steps.
+    pub notes: Vec<Note>,
     /// What Stavewright chose, and why.
     pub choices: Vec<Choice>,
     /// The cut list, in making order.
@@ -125,6 +129,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
     let mut basket = Basket {
         title: pattern.title.clone(),
         units: pattern.units,
+        language: pattern.language,
         mould,
         base,
         staves,
@@ -136,6 +141,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         ears,
         handle,
         finish: pattern.finish,
+        notes: pattern.notes.clone(),
         choices,
         cuts: Vec::new(),
         steps: Vec::new(),

@@ -167,7 +167,7 @@ fn usual_wood(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Wood {
         key: "base.wood",
         value: Value::Name(wood.name.clone()),
         reason: Message::new("choice-base-wood")
-            .with("wood", wood.name.as_str())
+            .with("wood", &wood)
             .with("tangential", Value::Percent(wood.tangential)),
     });
     wood

@@ -4,10 +4,12 @@ use serde::Serialize;
 
 use crate::assemble::Basket;
 use crate::colour::Colour;
+use crate::fittings::Handle;
 use crate::measure::Length;
-use crate::message::Message;
-use crate::pattern::{EarMaterial, Pattern, Way};
+use crate::message::{Message, Value};
+use crate::pattern::{Pattern, Way};
 use crate::rim::Hoop;
+use crate::terms::Term;
 use crate::weave::{Course, WeaverAmount};
 
 /// The pieces of a cut list, in making order: identifiers of their names in the message files.
@@ -35,8 +37,8 @@ const SPARE_STRANDS: u32 = 10;
 pub struct Cut {
     /// Which piece: identifier of its name in the message files, such as `cut-stave`.
     pub piece: &'static str,
-    /// Name of the material.
-    pub material: String,
+    /// The material: its name, or a word of the message files where no stock is meant.
+    pub material: Value,
     /// How many for the basket.
     pub count: u32,
     /// How many more to have ready.
@@ -57,10 +59,10 @@ pub struct Cut {
 }
 
 impl Cut {
-    fn new(piece: &'static str, material: &str, count: u32, purpose: Message) -> Self {
+    fn new(piece: &'static str, material: impl Into<Value>, count: u32, purpose: Message) -> Self {
         Self {
             piece,
-            material: material.to_owned(),
+            material: material.into(),
             count,
             spares: 0,
             length: None,
@@ -115,15 +117,13 @@ fn base(basket: &Basket) -> Cut {
         .with("depth", base.groove_depth)
         .with("width", base.groove_width)
         .with("hole", base.screw_hole);
-    Cut::new("cut-base", &base.wood.name, 1, Message::new("cut-base-purpose"))
-        .width(base.diameter)
-        .shape(shape)
+    Cut::new("cut-base", &base.wood, 1, Message::new("cut-base-purpose")).width(base.diameter).shape(shape)
 }
 
 fn plug(basket: &Basket) -> Cut {
     let base = &basket.base;
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let mut cut = Cut::new("cut-plug", &base.wood.name, 1, purpose).width(base.plug_diameter);
+    let mut cut = Cut::new("cut-plug", &base.wood, 1, purpose).width(base.plug_diameter);
     cut.length = Some(base.thickness);
     cut
 }
@@ -137,7 +137,7 @@ fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
         .with("width", staves.width)
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
-    Cut::new("cut-stave", &staves.stock.name, staves.count, Message::new("cut-stave-purpose"))
+    Cut::new("cut-stave", &staves.stock, staves.count, Message::new("cut-stave-purpose"))
         .spares(staves.spares)
         .length(staves.length)
         .width(staves.width)
@@ -176,16 +176,16 @@ fn strands(
     (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
 ) -> Cut {
     let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
-    let cut = Cut::new("cut-weaver", &weaver.material.name, count, purpose)
+    let cut = Cut::new("cut-weaver", &weaver.material, count, purpose)
         .spares(count.div_ceil(SPARE_STRANDS))
         .length(length)
         .width(weaver.material.width);
     let dyed = *colour != Colour::natural();
-    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour.name.as_str())) } else { cut }
+    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour)) } else { cut }
 }
 
 fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {
-    Cut::new(piece, &hoop.stock.name, 1, Message::new(purpose))
+    Cut::new(piece, &hoop.stock, 1, Message::new(purpose))
         .length(hoop.cut)
         .width(hoop.stock.width)
         .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
@@ -202,7 +202,7 @@ fn filler(basket: &Basket) -> Vec<Cut> {
         }
     }
     let line = |(length, count)| {
-        Cut::new("cut-filler", &filler.stock.name, count, Message::new("cut-filler-purpose"))
+        Cut::new("cut-filler", &filler.stock, count, Message::new("cut-filler-purpose"))
             .length(length)
             .width(filler.stock.width)
     };
@@ -214,7 +214,7 @@ fn lashing(basket: &Basket) -> Cut {
     let lashing = &basket.lashing;
     let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
     let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
-    Cut::new("cut-lashing", &lashing.weaver.name, lashing.strands, purpose)
+    Cut::new("cut-lashing", &lashing.weaver, lashing.strands, purpose)
         .length(each)
         .total(lashing.length)
         .width(lashing.weaver.width)
@@ -222,7 +222,7 @@ fn lashing(basket: &Basket) -> Cut {
 
 fn pins(basket: &Basket) -> Cut {
     let pins = &basket.pins;
-    let mut cut = Cut::new("cut-pin", &pins.stock.name, pins.count, Message::new("cut-pin-purpose"))
+    let mut cut = Cut::new("cut-pin", &pins.stock, pins.count, Message::new("cut-pin-purpose"))
         .spares(pins.spares)
         .width(pins.stock.width)
         .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
@@ -232,14 +232,9 @@ fn pins(basket: &Basket) -> Cut {
 
 fn ears(basket: &Basket) -> Option<Cut> {
     let ears = basket.ears.as_ref()?;
-    let material = match ears.material {
-        EarMaterial::Brass => "sheet brass",
-        EarMaterial::Oak => "oak",
-        EarMaterial::Bone => "bone",
-    };
     let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
     Some(
-        Cut::new("cut-ear", material, 2, Message::new("cut-ear-purpose"))
+        Cut::new("cut-ear", Value::Term(ears.material.term()), 2, Message::new("cut-ear-purpose"))
             .length(ears.length)
             .width(ears.width)
             .shape(shape),
@@ -248,26 +243,25 @@ fn ears(basket: &Basket) -> Option<Cut> {
 
 fn handle(basket: &Basket) -> Vec<Cut> {
     let Some(handle) = &basket.handle else { return Vec::new() };
-    let bail =
-        Cut::new("cut-bail", "straight-grained oak, ash or hickory", 1, Message::new("cut-bail-purpose"))
-            .length(handle.cut)
-            .width(handle.width)
-            .shape(
-                Message::new("cut-bail-shape")
-                    .with("thickness", handle.thickness)
-                    .with("drill", handle.drill),
-            );
-    let mut rivet =
-        Cut::new("cut-rivet", &handle.rivet.name, handle.rivets, Message::new("cut-rivet-purpose"))
-            .spares(1)
-            .width(handle.rivet.width)
-            .shape(
-                Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip),
-            );
+    let bail = Cut::new("cut-bail", Value::Term("cut-bail-material"), 1, Message::new("cut-bail-purpose"))
+        .length(handle.cut)
+        .width(handle.width)
+        .shape(
+            Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
+        );
+    let mut rivet = Cut::new("cut-rivet", &handle.rivet, handle.rivets, Message::new("cut-rivet-purpose"))
+        .spares(1)
+        .width(handle.rivet.width)
+        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
     rivet.length = Some(handle.rivet.length.unwrap_or(handle.rivet_length));
-    let washer =
-        Cut::new("cut-washer", &handle.rivet.name, handle.washers, Message::new("cut-washer-purpose"))
-            .spares(2)
-            .width(handle.rivet.width);
-    vec![bail, rivet, washer]
+    vec![bail, rivet, washers(handle)]
+}
+
+fn washers(handle: &Handle) -> Cut {
+    let purpose = Message::new("cut-washer-purpose");
+    let washer = |material: Value| Cut::new("cut-washer", material, handle.washers, purpose).spares(2);
+    match &handle.burr {
+        Some(burr) => washer(burr.into()).width(burr.width),
+        None => washer(Message::new("cut-washer-for").with("rivet", &handle.rivet).into()),
+    }
 }

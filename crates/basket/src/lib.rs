@@ -24,6 +24,7 @@ pub mod chance;
 pub mod choice;
 pub mod colour;
 pub mod cuts;
+pub mod demonstration;
 pub mod findings;
 pub mod fittings;
 pub mod lashing;

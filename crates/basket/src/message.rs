@@ -3,7 +3,9 @@
 
 use serde::Serialize;
 
+use crate::colour::Colour;
 use crate::measure::{Angle, Length};
+use crate::stock::{Material, Wood};
 
 /// A value that stands in a sentence.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -12,6 +14,9 @@ pub enum Value {
     /// A length; printed in the reader's units.
     #[serde(rename = "mm")]
     Length(Length),
+    /// From one length to another; said once where both print alike.
+    #[serde(rename = "mm_from_to")]
+    Span(Length, Length),
     /// An angle; printed in degrees.
     #[serde(rename = "deg")]
     Angle(Angle),
@@ -23,10 +28,16 @@ pub enum Value {
     Percent(f64),
     /// A time in minutes.
     Minutes(f64),
-    /// A word that is not translated: the name of a material, a pattern key or a value to type.
+    /// A word that is not translated: a title, a pattern key or a value to type.
     Name(String),
+    /// The name of a material as the catalogue has it; printed as the reader's language calls it.
+    Material(String),
+    /// The name of a colour; printed as the reader's language calls it.
+    Colour(String),
     /// A word that is translated: the identifier of another message.
     Term(&'static str),
+    /// Words that are translated and mention values of their own.
+    Said(Message),
 }
 
 /// A sentence to be: an identifier in the message files and the values it mentions.
@@ -52,6 +63,11 @@ impl Message {
     }
 }
 
+impl From<Message> for Value {
+    fn from(message: Message) -> Self {
+        Self::Said(message)
+    }
+}
 impl From<Length> for Value {
     fn from(length: Length) -> Self {
         Self::Length(length)
@@ -70,6 +86,21 @@ impl From<u32> for Value {
 impl From<&str> for Value {
     fn from(name: &str) -> Self {
         Self::Name(name.to_owned())
+    }
+}
+impl From<&Material> for Value {
+    fn from(material: &Material) -> Self {
+        Self::Material(material.name.clone())
+    }
+}
+impl From<&Wood> for Value {
+    fn from(wood: &Wood) -> Self {
+        Self::Material(wood.name.clone())
+    }
+}
+impl From<&Colour> for Value {
+    fn from(colour: &Colour) -> Self {
+        Self::Colour(colour.name.clone())
     }
 }
 impl From<String> for Value {

@@ -2,9 +2,10 @@
 //! message files.
 
 use crate::findings::{Grade, Part};
+use crate::message::Message;
 use crate::pattern::{
-    BailCurve, EarMaterial, EarPlacing, Every, Finish, LashingStyle, Lean, Outline, OvalSide, Side, Units,
-    Way, WeaveKind,
+    BailCurve, EarMaterial, EarPlacing, Every, Finish, Language, LashingStyle, Lean, Outline, OvalSide, Side,
+    Units, Way, WeaveKind,
 };
 use crate::steps::Stage;
 use crate::stock::Kind;
@@ -66,7 +67,8 @@ impl Term for WeaveKind {
             Self::ReversedTwill(_) => "weave-reversed-twill",
             Self::Chase(rule) if rule == Rule::PLAIN => "weave-chase",
             Self::Chase(_) => "weave-chase-twill",
-            Self::Slew(_) => "weave-slew",
+            Self::Slew(rule) if rule == Rule::PLAIN => "weave-slew",
+            Self::Slew(_) => "weave-slew-twill",
             Self::Pairing => "weave-pairing",
             Self::Wale(3) => "weave-wale-3",
             Self::Wale(4) => "weave-wale-4",
@@ -82,6 +84,15 @@ impl Term for Units {
         match self {
             Self::Inches => "units-inches",
             Self::Millimetres => "units-millimetres",
+        }
+    }
+}
+
+impl Term for Language {
+    fn term(self) -> &'static str {
+        match self {
+            Self::English => "language-english",
+            Self::German => "language-german",
         }
     }
 }
@@ -118,6 +129,19 @@ impl Term for Lean {
         match self {
             Self::Left => "lean-left",
             Self::Right => "lean-right",
+        }
+    }
+}
+
+impl WeaveKind {
+    /// Its name, with over and under where they belong to it.
+    pub fn name(self) -> Message {
+        let name = Message::new(self.term());
+        match self {
+            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => {
+                name.with("over", rule.over()).with("under", rule.under())
+            }
+            _ => name,
         }
     }
 }

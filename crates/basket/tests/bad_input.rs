@@ -194,6 +194,35 @@ fn bad_weave_and_rim_is_explained() {
 }
 
 #[test]
+fn bad_notes_are_explained() {
+    let photo =
+        |photo: &str| with(&format!("[[note]]\nstep = \"rim\"\nphoto = \"{photo}\"\ncaption = \"Hoops\""));
+    explain(
+        "notes",
+        &[
+            ("one bracket", with("[note]\nstep = \"rim\"\ntext = \"x\"")),
+            ("a text", "note = \"x\"\n".to_owned() + &with("")),
+            ("a list of texts", "note = [\"x\"]\n".to_owned() + &with("")),
+            ("empty", with("[[note]]")),
+            ("no step", with("[[note]]\ntext = \"x\"")),
+            ("unknown step", with("[[note]]\nstep = \"lashings\"\ntext = \"x\"")),
+            ("strange step", with("[[note]]\nstep = \"paint\"\ntext = \"x\"")),
+            ("unknown key", with("[[note]]\nstep = \"rim\"\ntxt = \"x\"")),
+            ("empty text", with("[[note]]\nstep = \"rim\"\ntext = \" \"")),
+            ("bell", with("[[note]]\nstep = \"rim\"\ntext = \"a\\u0007\"")),
+            ("photo without caption", with("[[note]]\nstep = \"rim\"\nphoto = \"a.jpg\"")),
+            ("caption without photo", with("[[note]]\nstep = \"rim\"\ntext = \"x\"\ncaption = \"y\"")),
+            ("photo outside", photo("../a.jpg")),
+            ("photo from the root", photo("/etc/a.jpg")),
+            ("photo on a drive", photo("C:/a.jpg")),
+            ("photo with backslash", photo("a\\\\b.jpg")),
+            ("photo without name", photo("")),
+            ("photo of another kind", photo("a.gif")),
+        ],
+    );
+}
+
+#[test]
 fn a_file_over_the_limit_is_refused() {
     let text = format!("title = \"{}\"", "x".repeat(LONGEST_TEXT));
     let problems = read(&text, Catalogue::built_in()).unwrap_err();

@@ -164,3 +164,22 @@ fn counts_that_cannot_be() {
     );
     says(&wrong(&format!("strands = [\"9\", \"0\"], {CANE}")), "0", "`weave.courses.strands`", "length");
 }
+
+#[test]
+fn steps_that_cannot_be() {
+    let level = format!("way = \"row by row\", {CANE}");
+    says(
+        &wrong(&format!("step = 2, weave = \"plain\", {level}")),
+        "2",
+        "belongs to a twill",
+        "another weave",
+    );
+    says(&wrong(&format!("step = 2, weave = \"twill 3/3\", {CANE}")), "2", "row by row", "take it out");
+    says(
+        &wrong(&format!("step = 2, weave = \"twill 2/2\", {level}")),
+        "2",
+        "half the repeat of 4",
+        "at most 1",
+    );
+    says(&wrong(&format!("step = 0, weave = \"twill 3/3\", {level}")), "0", "cannot be 0", "from 1");
+}

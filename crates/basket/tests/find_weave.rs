@@ -38,11 +38,12 @@ fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
                 .map(|row| {
                     let cells = Hand::new(*rule, phase).round(count, 0);
                     let on = match follow {
-                        Follow::RowByRow(step) => *step > 0,
-                        Follow::Reversed(band) => row / band % 2 == 0,
+                        Follow::RowByRow(step) => *step,
+                        Follow::Reversed(band) if row / band % 2 == 0 => 1,
+                        Follow::Reversed(_) => -1,
                         Follow::Spiral | Follow::Chase(_) => unreachable!("woven above"),
                     };
-                    phase = (phase + if on { repeat - 1 } else { 1 }) % repeat;
+                    phase = (i64::from(phase) - i64::from(on)).rem_euclid(i64::from(repeat)) as u32;
                     cells
                 })
                 .collect()

@@ -141,7 +141,7 @@ thickness = "1.5"
 fn published_counts_climb() {
     let diagonal = |count, over, under| {
         let passing = Passing::Repeat { rule: Rule::new(over, under), follow: Follow::Spiral };
-        Fabric { passing, count, start: 0 }.diagonal()
+        Fabric { passing, count, start: 0, spread: 0 }.diagonal()
     };
     assert_eq!(diagonal(31, 3, 2), Diagonal::Climbs(-1));
     assert_eq!(diagonal(26, 2, 1), Diagonal::Climbs(1));
@@ -155,7 +155,12 @@ fn published_counts_climb() {
 #[test]
 fn published_colour_repeats() {
     let look = |count, repeat| {
-        let fabric = Fabric { passing: Passing::Twined { weavers: repeat, step_up: false }, count, start: 0 };
+        let fabric = Fabric {
+            passing: Passing::Twined { weavers: repeat, step_up: false },
+            count,
+            start: 0,
+            spread: 0,
+        };
         let sights =
             Sights::of(ROWS_READ, count, |row, stave| u8::from(fabric.cell(row, stave).outside == Some(0)));
         sights.read(USUAL_PROPORTION).look

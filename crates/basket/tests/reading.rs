@@ -226,6 +226,31 @@ holds = "50 m"
 }
 
 #[test]
+fn notes_are_read_in_order() {
+    let pattern = read_well(&with(
+        r#"
+[[note]]
+step = "Lashing"
+text = """
+Shiny side out.
+
+Pull each wrap."""
+photo = "photos/lash.JPG"
+caption = "The first wrap"
+[[note]]
+step = "off the mould"
+text = "Mine sticks."
+"#,
+    ));
+    let [lashing, off] = pattern.notes.as_slice() else { panic!("{:?}", pattern.notes) };
+    assert_eq!((lashing.step, off.step), ("step-lashing", "step-off"));
+    assert_eq!(lashing.text.as_deref(), Some("Shiny side out.\n\nPull each wrap."));
+    let photo = lashing.photo.as_ref().unwrap();
+    assert_eq!((photo.path.as_str(), photo.caption.as_str()), ("photos/lash.JPG", "The first wrap"));
+    assert!(off.photo.is_none());
+}
+
+#[test]
 fn every_key_is_in_the_manual() {
     let manual = include_str!("../../../docs/pattern-file.md");
     let sections = [
@@ -243,6 +268,7 @@ fn every_key_is_in_the_manual() {
         keys::PINS,
         keys::EARS,
         keys::HANDLE,
+        keys::NOTE,
         keys::SHELF,
         keys::MATERIAL,
     ];

@@ -139,3 +139,70 @@ fn long_floats() {
     let allowed = pattern(&[(WEAVE, "\"twill 5/1\""), ("staves.count", "77"), ("weave.float-staves", "5")]);
     assert_eq!(found(&basket(&allowed), "weave-float-staves"), []);
 }
+
+/// What mends a weave that holds but does not run as wanted runs as wanted.
+#[test]
+fn mends_of_weaves_that_hold() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let level = ("weave.courses[2].way", "\"row by row\"");
+    let step_up = ("weave.courses[2].step-up", "true");
+    for (case, count, code, wanted) in [
+        (
+            vec![(WEAVE, "\"twill 2/2\"")],
+            "78",
+            "weave-no-diagonal",
+            vec!["weave.courses[2].weave = \"chase twill 2/2\"", "staves.count = 79", "staves.count = 79"],
+        ),
+        (
+            vec![(WEAVE, "\"chase\"")],
+            "77",
+            "weave-chase-uneven",
+            vec!["weave.courses[2].weave = \"plain\"", "staves.count = 78", "staves.count = 78"],
+        ),
+        (
+            vec![level],
+            "77",
+            "weave-seam",
+            vec!["weave.courses[2].way = \"continuous\"", "staves.count = 78", "staves.count = 78"],
+        ),
+        (
+            vec![step_up],
+            "77",
+            "weave-seam",
+            vec!["weave.courses[2].step-up = false", "staves.count = 78", "staves.count = 78"],
+        ),
+    ] {
+        let mut table = pattern(&[first, ("staves.count", count)]);
+        for (key, value) in &case {
+            draft::set(&mut table, key, value);
+        }
+        let faulty = basket(&table);
+        assert_eq!(found(&faulty, code).len(), 1, "{code} on {count}");
+        let mends = found(&faulty, "weave-mend");
+        let changes: Vec<String> = mends
+            .iter()
+            .flat_map(|finding| &finding.remedies)
+            .map(|remedy| format!("{} = {}", remedy.key, remedy.value))
+            .collect();
+        assert_eq!(changes, wanted, "{code}");
+        for remedy in mends.iter().flat_map(|finding| &finding.remedies) {
+            let mut mended = table.clone();
+            draft::set(&mut mended, &remedy.key, &remedy.value);
+            assert_eq!(found(&basket(&mended), code), [], "{remedy:?}");
+        }
+    }
+}
+
+#[test]
+fn a_drawing_with_loose_staves() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let drawn =
+        |chart| [first, (WEAVE, "\"drawn\""), ("weave.courses[2].chart", chart), ("staves.count", "76")];
+    let finding = both_sides(
+        "weave-chart-does-not-lock",
+        Stop,
+        &drawn("[\"XX..\", \"X.X.\"]"),
+        &drawn("[\"XX..\", \"..XX\"]"),
+    );
+    assert_eq!(finding.measured, 2_u32.into());
+}

@@ -87,7 +87,7 @@ fn walked(over: u32, under: u32, follow: Follow, count: u32, rows: u32) -> Vec<R
 }
 
 fn fabric(passing: Passing, count: u32) -> Fabric {
-    Fabric { passing, count, start: 0 }
+    Fabric { passing, count, start: 0, spread: 0 }
 }
 
 fn repeat(over: u32, under: u32, follow: Follow, count: u32) -> Fabric {

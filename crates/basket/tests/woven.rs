@@ -333,9 +333,10 @@ fn instructions_say_each_row() {
     );
     let all = instructions(&basket.weave);
     let rows: Vec<(u32, u32)> = all.iter().map(|instruction| (instruction.first, instruction.last)).collect();
-    assert_eq!(rows.first(), Some(&(1, 1)));
-    assert_eq!(rows.last().map(|last| last.1), Some(16));
-    assert!(rows.windows(2).all(|pair| pair[0].1 + 1 == pair[1].0), "{rows:?}");
+    let mut told: Vec<u32> =
+        all.iter().flat_map(|one| (one.first..=one.last).step_by(one.every as usize)).collect();
+    told.sort_unstable();
+    assert_eq!(told, (1..=16).collect::<Vec<_>>(), "each row is told once");
     // The wale's rows after its first are woven alike.
     assert_eq!(rows.last(), Some(&(9, 16)));
     // On 13 staves, the second row goes over one more, as the first ended after over one.
@@ -372,5 +373,121 @@ fn the_channel_marker_is_a_two_colour_spiral() {
         basket.findings.iter().all(|finding| finding.grade == basket::Grade::Note),
         "{:?}",
         basket.findings
+    );
+}
+
+#[test]
+fn rows_that_take_turns_are_told_together() {
+    let basket = woven(13, "{ weave = \"plain\", weaver = \"cane fine\", rows = 9 }");
+    let rows: Vec<(u32, u32, u32)> =
+        instructions(&basket.weave).iter().map(|one| (one.first, one.last, one.every)).collect();
+    assert_eq!(rows, [(1, 9, 2), (2, 8, 2)]);
+}
+
+/// A row that skips a stave passes it as the one before.
+#[test]
+fn the_skipped_stave_is_named() {
+    let basket = woven(12, "{ weave = \"skip one\", weaver = \"cane fine\", rows = 6 }");
+    let all = instructions(&basket.weave);
+    assert_eq!(all[0].text[0].id, "weave-row-skip-none");
+    for row in 2..=6_u32 {
+        let told = all.iter().find(|one| one.first == row).expect("told by itself");
+        assert_eq!(told.text[0].args, [("stave", row.into())]);
+        let outside = |stave| basket.weave.cell(row, stave).outside.is_some();
+        assert_eq!(outside(row - 1), outside(row), "row {row}");
+    }
+}
+
+/// Rows begun one by one overlap their beginnings: those, and all joins, keep an inch apart, along or up.
+#[test]
+fn beginnings_do_not_lie_above_each_other() {
+    let inch = Length::inches(1.0);
+    for (count, course) in [
+        (80, "weave = \"plain\", weaver = \"cane fine\""),
+        (80, "weave = \"reversed twill 2/2\", weaver = \"cane common\""),
+        (81, "weave = \"wale 3\", weaver = \"round reed 1\""),
+    ] {
+        let way = if course.contains("reversed") { "" } else { "way = \"row by row\", " };
+        let basket = woven(count, &format!("{{ {course}, {way}until = \"1 below mould top\" }}"));
+        let round = TAU * basket.mould.profile.at(Length::ZERO).radius;
+        let rows = &basket.weave.each_row;
+        assert!(rows.len() > 20);
+        for (low, high) in rows.iter().enumerate().flat_map(|(at, low)| {
+            rows.iter()
+                .skip(at + 1)
+                .map(move |high| (low, high))
+                .filter(|(low, high)| high.along - low.along < inch)
+        }) {
+            let staves = low.begin.abs_diff(high.begin);
+            let apart = round * (f64::from(staves.min(count - staves)) / f64::from(count));
+            assert!(apart > inch * 0.98, "{count}: rows {} and {}: {apart:?}", low.number, high.number);
+        }
+    }
+}
+
+/// Where rows do not meet, the fault stays on one line.
+#[test]
+fn a_seam_stays_where_it_is() {
+    let begins = |count| -> Vec<u32> {
+        let course =
+            "{ weave = \"plain\", way = \"row by row\", start = 5, weaver = \"cane fine\", rows = 3 }";
+        woven(count, course).weave.each_row.iter().map(|row| row.begin).collect()
+    };
+    assert_eq!(begins(79), [5, 5, 5]);
+    assert_eq!(begins(80), [5, 10, 15]);
+}
+
+/// A step of two in over three, under three: each row lies two staves beside the one below.
+#[test]
+fn twills_step_by_more_than_one() {
+    let basket = woven(
+        12,
+        "{ weave = \"twill 3/3\", way = \"row by row\", lean = \"left\", step = 2, weaver = \"cane fine\", rows = 3 }",
+    );
+    assert_eq!(cells(&basket, 3), "XXX...XXX... / ..XXX...XXX. / X...XXX...XX");
+    assert_eq!(basket.weave.courses[0].verdict.diagonal.lean(), Some(basket::pattern::Lean::Left));
+}
+
+/// A strand shorter than half a round is refused, and the joins stay few.
+#[test]
+fn strands_of_no_use() {
+    let joins = |strand: &str| {
+        let basket = woven(
+            999,
+            &format!("{{ weave = \"wale 5\", weaver = \"cane fine\", strands = [{strand}], rows = 40 }}"),
+        );
+        let refused = basket.findings.iter().filter(|finding| finding.code == "strand-too-short").count();
+        (basket.weave.courses[0].joins.len(), refused)
+    };
+    let short = vec!["\"1/2\""; 400].join(", ");
+    let (many, refused) = joins(&short);
+    assert!(many <= 5 * 40 * 3 && refused == 1, "{many}, {refused}");
+    assert_eq!(joins("\"12 ft\"").1, 0);
+}
+
+/// What is told of a course: the prediction reads rows from where they begin, counts slewed colours, and
+/// takes a row in which a strand ends for the colour of its longer part.
+#[test]
+fn looks_are_told() {
+    let told = |count, course: &str, face| {
+        let basket = woven(count, &format!("{{ weaver = \"cane fine\", {course} }}"));
+        basket.weave.look(&basket.weave.courses[0], face).said().id
+    };
+    let twill = "weave = \"twill 2/2\", colours = \"blue\", start = 31, rows = 20";
+    assert_eq!(told(81, twill, Face::Outside), "look-turns-right");
+    assert_eq!(told(81, twill, Face::Inside), "look-turns-left");
+    assert_eq!(
+        told(81, "weave = \"slew\", colours = [\"natural\", \"blue\"], rows = 20", Face::Outside),
+        "look-checks"
+    );
+    assert_eq!(told(81, "weave = \"slew\", rows = 20", Face::Outside), "look-plain");
+    assert_eq!(told(81, "colours = [[\"natural\", \"blue\"]], rows = 30", Face::Outside), "look-bands");
+    assert_eq!(
+        told(80, "weave = \"skip one\", colours = \"blue\", rows = 20", Face::Outside),
+        "weaves-skips"
+    );
+    assert_eq!(
+        told(80, "weave = \"pairing\", colours = [\"red\", \"natural\"], rows = 1", Face::Outside),
+        "look-chain"
     );
 }

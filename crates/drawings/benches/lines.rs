@@ -5,7 +5,7 @@ use basket::{Basket, Catalogue, assemble};
 use divan::counter::ItemsCount;
 use drawings::lines::{Style, View, draw, shaded};
 use drawings::solid::{Detail, Solid, solid};
-use drawings::stages::{Plate, plates, stage_drawing};
+use drawings::stages::{Plate, stage_drawing, stage_drawings};
 use words::{Language, Words};
 
 const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl\"\nbase = \"140\"\nrim = \"260\"\nheight = \"205\"\n[staves]\nstock = \"flat oval reed 3/8 in\"\ncount = 75\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 80 }]\n[ears]\n[handle]\n";
@@ -13,7 +13,7 @@ const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl
 const SIZE: [f64; 2] = [70.0, 72.0];
 
 fn main() {
-    for detail in [Detail::Full, Detail::Page] {
+    for detail in [Detail::Full, Detail::Page, Detail::Column] {
         let solid = finished(detail);
         let drawing = draw(&solid, &VIEW, &Style::print(SIZE[0], SIZE[1])).expect("a picture");
         println!("{detail:?}: {} triangles, SVG {} bytes", solid.triangles(), drawing.to_svg().len());
@@ -35,7 +35,7 @@ fn finished(detail: Detail) -> Solid {
     solid(&basket(), Stage::Finished, detail)
 }
 
-#[divan::bench(args = [Detail::Full, Detail::Page])]
+#[divan::bench(args = [Detail::Full, Detail::Page, Detail::Column])]
 fn line_drawing(bencher: divan::Bencher<'_, '_>, detail: Detail) {
     let solid = finished(detail);
     bencher
@@ -56,11 +56,10 @@ fn stage(bencher: divan::Bencher<'_, '_>, plate: Plate) {
     bencher.bench(|| stage_drawing(&basket, &words, plate));
 }
 
-#[divan::bench(sample_count = 5)]
+/// Solids, all drawings and their captions.
+#[divan::bench(sample_count = 10)]
 fn all_stages(bencher: divan::Bencher<'_, '_>) {
     let basket = basket();
     let words = Words::new(Language::English, basket.units);
-    bencher.bench(|| -> Vec<_> {
-        plates(&basket).into_iter().filter_map(|plate| stage_drawing(&basket, &words, plate)).collect()
-    });
+    bencher.bench(|| stage_drawings(&basket, &words));
 }

@@ -116,7 +116,7 @@ fn notes(drawing: &mut Drawing, x: f64, notes: &[(Point, String)]) {
 /// The detail under its heading.
 fn headed(mut drawing: Drawing, words: &Words, id: &str, scale: f64) -> Drawing {
     let bounds = drawing.bounds();
-    let text = format!("{}, {}", words.term(id), scale_name(scale));
+    let text = format!("{}, {}", words.term(id), scale_name(scale, words));
     drawing.label(Label::new(text, (bounds.x0, bounds.y0 - 4.0)));
     drawing.fitted(0.0)
 }

@@ -48,7 +48,7 @@ fn scarf(hoop: &Hoop, words: &Words, name: &str) -> Drawing {
     ] {
         drawing.shape(closed(corners), tone, Line::Edge);
     }
-    let heading = format!("{}, {}", words.term(name), hoop.stock.name);
+    let heading = format!("{}, {}", words.term(name), words.material(&hoop.stock.name));
     drawing.label(Label::new(heading, (-FULL, -4.0)));
     let ends = [Point::new(0.0, joined + thickness), Point::new(lap, joined + thickness)];
     Dimension::level(ends, joined + thickness + 6.0, words.both(hoop.scarf.lap)).draw(&mut drawing);

@@ -30,7 +30,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
         ("height", Value::Name(words.both(Length::mm(sizes.rim_top - sizes.bottom)))),
         ("overall", Value::Name(words.both(Length::mm(sizes.top - sizes.bottom)))),
     ];
-    let title = words.with("drawing-section", &[("scale", Value::Name(scale_name(scale)))]);
+    let title = words.with("drawing-section", &[("scale", Value::Name(scale_name(scale, words)))]);
     let mut drawing = Drawing::new("section", title, words.with("drawing-section-description", &args));
     halves(&mut drawing, basket, scale, &sizes);
     dimensions(&mut drawing, basket, words, scale, &sizes);
@@ -47,9 +47,14 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     drawing.fitted(1.5)
 }
 
+/// The largest round scale up to the largest that fits.
+pub(crate) fn round_scale(largest: f64) -> f64 {
+    SCALES.into_iter().find(|scale| *scale <= largest).unwrap_or(largest)
+}
+
 /// A scale as makers write it, such as `1 : 2`.
-pub(crate) fn scale_name(scale: f64) -> String {
-    let plain = |number: f64| format!("{number:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
+pub(crate) fn scale_name(scale: f64, words: &Words) -> String {
+    let plain = |number| words.value(&Value::Number(number, 2));
     if scale >= 1.0 { format!("{} : 1", plain(scale)) } else { format!("1 : {}", plain(1.0 / scale)) }
 }
 
@@ -73,7 +78,7 @@ impl Sizes {
     }
     fn scale(&self) -> f64 {
         let largest = (WIDTH / (2.0 * self.rim_radius)).min(HEIGHT / (self.top - self.bottom));
-        SCALES.into_iter().find(|scale| *scale <= largest).unwrap_or(largest)
+        round_scale(largest)
     }
 }
 
@@ -143,7 +148,7 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     for dimension in levels.iter().chain(uprights.iter().take(if overall { 3 } else { 2 })) {
         dimension.draw(drawing);
     }
-    let mut notes = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale)))]);
+    let mut notes = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale, words)))]);
     if basket.handle.is_some() {
         notes = format!("{notes}; {}", words.term("drawing-handle-down"));
     }

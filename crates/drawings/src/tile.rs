@@ -2,6 +2,7 @@
 //! whether the printer keeps true size.
 
 use basket::Length;
+use basket::pattern::Units;
 use kurbo::{Point, Rect};
 use words::Words;
 
@@ -123,15 +124,19 @@ fn letters(number: u32) -> String {
 pub fn check_bars(words: &Words) -> Drawing {
     let mut drawing =
         Drawing::new("check-bars", words.term("drawing-bars"), words.term("drawing-bars-description"));
-    bar(&mut drawing, 4.0, &Bar { length: Length::mm(100.0), parts: 10, text: "100 mm" });
-    bar(&mut drawing, 12.0, &Bar { length: Length::inches(4.0), parts: 16, text: "4 in" });
+    let says = |length, units| Words::new(words.language(), units).length(length);
+    let (metric, inches) = (Length::mm(100.0), Length::inches(4.0));
+    let text = says(metric, Units::Millimetres);
+    bar(&mut drawing, 4.0, &Bar { length: metric, parts: 10, text });
+    let text = says(inches, Units::Inches);
+    bar(&mut drawing, 12.0, &Bar { length: inches, parts: 16, text });
     drawing.fitted(1.0)
 }
 
 struct Bar {
     length: Length,
     parts: u32,
-    text: &'static str,
+    text: String,
 }
 
 fn bar(drawing: &mut Drawing, y: f64, bar: &Bar) {
@@ -147,5 +152,5 @@ fn bar(drawing: &mut Drawing, y: f64, bar: &Bar) {
         };
         drawing.line((x, y), (x, y - height), Line::Edge);
     }
-    drawing.label(Label::new(bar.text, (length + 2.0, y - 1.2)));
+    drawing.label(Label::new(bar.text.as_str(), (length + 2.0, y - 1.2)));
 }

@@ -111,6 +111,22 @@ fn no_piece_under_a_crossed_lashing_passes_through_another() {
 }
 
 #[test]
+fn clamps_hold_the_hoops_and_pass_through_nothing() {
+    for pattern in [FERRY, CHANNEL] {
+        check_overlaps(pattern, Stage::RimClamped);
+        let solid = solid(&basket(pattern), Stage::RimClamped, Detail::Full);
+        let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
+        for (index, clamp) in bodies.iter().enumerate().filter(|(_, body)| body.part.kind == PartKind::Clamp)
+        {
+            for hoop in [PartKind::OuterHoop, PartKind::InnerHoop] {
+                let gap = nearest(&bodies, index, hoop);
+                assert!(gap < 2.0 * MOST_GAP, "{} is {gap} from any {hoop:?}", clamp.part.name);
+            }
+        }
+    }
+}
+
+#[test]
 fn no_piece_of_a_half_woven_basket_passes_through_mould_or_band() {
     check_overlaps(FERRY, Stage::HalfWoven);
 }
@@ -130,6 +146,10 @@ fn weavers_that_share_the_wall_keep_clear_of_each_other() {
         (25, "weave = \"slew\", weavers = [\"cane fine\", \"cane common\"], rows = 4"),
         (25, "weave = \"plain\", weaver = \"cane fine\", start = 7, rows = 6"),
         (26, "weave = \"twill 2/2\", weaver = \"cane fine\", way = \"row by row\", rows = 6"),
+        (24, "weave = \"wale 3\", weaver = \"cane fine\", rows = 4"),
+        (25, "weave = \"wale 4\", weaver = \"cane fine\", rows = 3"),
+        (25, "weave = \"twill 2/1\", weaver = \"cane fine\", rows = 6"),
+        (25, "weave = \"slew twill 2/2\", weavers = [\"cane fine\", \"cane fine\"], rows = 3"),
         (24, "weave = \"pairing\", weaver = \"cane fine\", rows = 5"),
         (25, "weave = \"plain\", weaver = \"cane fine\", doubled = 2, rows = 5"),
     ] {

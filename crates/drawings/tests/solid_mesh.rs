@@ -25,7 +25,7 @@ const STAGES: [Stage; 12] = [
     Stage::Handled,
     Stage::Finished,
 ];
-const DETAILS: [Detail; 3] = [Detail::Full, Detail::Page, Detail::Thumbnail];
+const DETAILS: [Detail; 4] = [Detail::Full, Detail::Page, Detail::Column, Detail::Thumbnail];
 
 /// Every edge belongs to two triangles that run along it in opposite directions.
 fn assert_closed(part: &Part) {
@@ -87,6 +87,7 @@ fn each_stage_has_what_exists_then() {
     let staves = basket.staves.count as usize;
     let rows = basket.weave.rows as usize;
     assert_eq!(count(Stage::BaseOnMould, PartKind::Mould), 1);
+    assert_eq!(count(Stage::BaseOnMould, PartKind::Screw), 1);
     assert_eq!(count(Stage::BaseOnMould, PartKind::Stave), 0);
     assert_eq!(count(Stage::StavesSet, PartKind::Stave), staves);
     assert_eq!(count(Stage::StavesSet, PartKind::Band), 1);
@@ -99,6 +100,11 @@ fn each_stage_has_what_exists_then() {
         count(Stage::RimClamped, PartKind::OuterHoop) + count(Stage::RimClamped, PartKind::InnerHoop),
         2
     );
+    assert_eq!(count(Stage::Woven, PartKind::Mould), 1);
+    assert_eq!(count(Stage::EarsSet, PartKind::Mould) + count(Stage::EarsSet, PartKind::Screw), 0);
+    // As many as are listed with the tools of the step.
+    assert_eq!(count(Stage::RimClamped, PartKind::Clamp), 24);
+    assert_eq!(count(Stage::Pinned, PartKind::Clamp), 0);
     assert_eq!(count(Stage::Pinned, PartKind::Pin), basket.pins.count as usize);
     assert_eq!(count(Stage::Pinned, PartKind::Lashing), 0);
     assert_eq!(count(Stage::Lashed, PartKind::Lashing), basket.lashing.wraps as usize);

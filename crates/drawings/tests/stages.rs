@@ -6,12 +6,15 @@ use basket::steps::Stage;
 use common::{CHANNEL, FERRY, HARBOUR, ODD, basket, labels, words};
 use drawings::lines::{Look, PictureError, Region, Style, View, draw};
 use drawings::solid::{Detail, Part, PartKind, Solid, solid};
-use drawings::stages::{Plate, plates, stage_drawing};
+use drawings::stages::{Plate, plates, stage_drawing, stage_drawings};
 use drawings::{Drawing, Item, Tone};
 use kurbo::{PathEl, Rect, Shape};
 
 /// A wide bowl, so that all staves are seen from the side of the base.
 const BOWL: &str = "title = \"Bowl\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"120\"\nrim = \"260\"\nheight = \"110\"\n[staves]\nstock = \"flat oval reed 3/8 in\"\n";
+
+/// A small basket with all there is to one.
+const SMALL: &str = "title = \"Small\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"60\"\nrim = \"90\"\nheight = \"30\"\n[staves]\ncount = 21\nstock = \"flat oval reed 1/4 in\"\n[ears]\n[handle]\n";
 
 /// Staves in black, the rest without tone but hiding what lies behind it.
 fn black_staves(part: &Part) -> Look {
@@ -76,8 +79,9 @@ fn every_stage_is_drawn_with_its_caption_and_prints() {
     for pattern in [HARBOUR, FERRY, CHANNEL] {
         let basket = basket(pattern);
         let words = words(&basket);
-        for plate in plates(&basket) {
-            let drawing = stage_drawing(&basket, &words, plate).expect("a drawing");
+        let drawings = stage_drawings(&basket, &words);
+        assert!(drawings.iter().map(|(plate, _)| *plate).eq(plates(&basket)), "one for each plate");
+        for (plate, drawing) in drawings {
             let svg = drawing.to_svg();
             let name = &drawing.name;
             assert!(!drawing.title.starts_with("plate-"), "{name} has no caption");
@@ -116,6 +120,104 @@ fn captions_count_what_is_drawn() {
     let half = solid(&basket, Stage::HalfWoven, Detail::Full);
     let rows = half.parts.iter().filter(|part| part.kind == PartKind::Row).count();
     assert!(title(Plate::HalfWoven).contains(&rows.to_string()));
+}
+
+#[test]
+fn drawings_made_together_are_those_made_one_by_one() {
+    let basket = basket(SMALL);
+    let words = words(&basket);
+    let one_by_one: Vec<(Plate, Drawing)> = plates(&basket)
+        .into_iter()
+        .filter_map(|plate| Some((plate, stage_drawing(&basket, &words, plate)?)))
+        .collect();
+    assert!(one_by_one.len() > 15);
+    assert!(stage_drawings(&basket, &words) == one_by_one);
+}
+
+/// All numbers that a text names.
+fn numbers(text: &str) -> Vec<u32> {
+    text.split(|letter: char| !letter.is_ascii_digit()).filter_map(|digits| digits.parse().ok()).collect()
+}
+
+#[test]
+fn captions_and_descriptions_differ_and_name_true_counts_only() {
+    for pattern in [HARBOUR, FERRY, CHANNEL] {
+        let basket = basket(pattern);
+        let words = words(&basket);
+        let rows = |stage| of_kind(&solid(&basket, stage, Detail::Thumbnail), PartKind::Row);
+        let clamped = solid(&basket, Stage::RimClamped, Detail::Thumbnail);
+        let join = basket.weave.courses.iter().flat_map(|course| &course.joins);
+        let mut known: Vec<u32> =
+            join.flat_map(|join| [join.row, join.cut_over, join.start_behind]).collect();
+        known.extend(basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.stave)));
+        known.extend([basket.rim.outer.scarf.from_stave, basket.rim.outer.scarf.to_stave]);
+        known.extend([basket.staves.count, basket.pins.count, basket.lashing.wraps]);
+        known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::Woven].map(rows));
+        known.push(of_kind(&clamped, PartKind::Clamp));
+        let drawings = stage_drawings(&basket, &words);
+        for (plate, drawing) in &drawings {
+            assert_ne!(drawing.title, drawing.description, "{plate:?}");
+            assert!(drawing.description.len() > drawing.title.len() / 2, "{plate:?}");
+            for number in numbers(&drawing.title).into_iter().chain(numbers(&drawing.description)) {
+                assert!(known.contains(&number), "{plate:?} of {} names {number}", basket.title);
+            }
+        }
+        let count = |plate| {
+            drawings.iter().find(|(one, _)| *one == plate).map(|(_, drawing)| numbers(&drawing.title))
+        };
+        assert_eq!(count(Plate::StavesSet), Some(vec![basket.staves.count]));
+        assert_eq!(count(Plate::Pinned), Some(vec![basket.pins.count]));
+        assert_eq!(count(Plate::RimClamped), Some(vec![of_kind(&clamped, PartKind::Clamp)]));
+        assert_eq!(count(Plate::Woven), Some(vec![basket.weave.rows, basket.staves.count]));
+    }
+}
+
+fn of_kind(solid: &Solid, kind: PartKind) -> u32 {
+    let parts = solid.parts.iter().filter(|part| part.kind == kind);
+    let mut numbers: Vec<Option<u32>> = parts.map(|part| part.number).collect();
+    numbers.dedup();
+    numbers.len() as u32
+}
+
+#[test]
+fn no_two_labels_overlap() {
+    for pattern in [HARBOUR, FERRY, CHANNEL] {
+        let basket = basket(pattern);
+        let words = words(&basket);
+        let plan = drawings::plan(&basket, &words).expect("a plan");
+        let drawings = stage_drawings(&basket, &words).into_iter().map(|(_, drawing)| drawing).chain([plan]);
+        for drawing in drawings {
+            let all: Vec<&drawings::Label> = labels(&drawing).collect();
+            for (index, one) in all.iter().enumerate() {
+                for other in &all[..index] {
+                    let shared = one.bounds().intersect(other.bounds());
+                    assert!(shared.area() == 0.0, "{}: {:?} on {:?}", drawing.name, one.text, other.text);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn the_plan_is_to_scale_and_says_its_sizes_in_both_systems() {
+    let basket = basket(HARBOUR);
+    let words = words(&basket);
+    let plan = drawings::plan(&basket, &words).expect("a plan");
+    let rim = basket.rim.outer_radius(&basket.staves) * 2.0;
+    for length in [rim, basket.base.diameter] {
+        let size = words.both(length);
+        assert!(size.contains("in") && size.contains("mm"), "{size}");
+        assert!(labels(&plan).any(|label| label.text == size), "{size} stands at a dimension line");
+        assert!(plan.description.contains(&size));
+    }
+    assert!(plan.title.contains("1 : 2"), "{}", plan.title);
+    // The dashed circle of the base, at half its size.
+    let hidden = plan.items().iter().find_map(|item| match item {
+        Item::Path { path, line: Some(drawings::Line::Hidden), .. } => Some(path.bounding_box()),
+        _ => None,
+    });
+    let across = hidden.expect("a hidden line").width();
+    assert!((across - basket.base.diameter.to_mm() / 2.0).abs() < 0.05, "{across}");
 }
 
 #[test]
@@ -198,8 +300,10 @@ fn a_stage_is_written_the_same_every_time() {
 }
 
 #[test]
-fn the_base_on_its_mould_is_written_as_it_was() {
-    let basket = basket(FERRY);
-    let drawing = stage_drawing(&basket, &words(&basket), Plate::BaseOnMould).expect("a drawing");
-    insta::assert_snapshot!(drawing.to_svg());
+fn drawings_of_a_small_basket_are_written_as_they_were() {
+    let basket = basket(SMALL);
+    for plate in [Plate::BaseOnMould, Plate::FirstRows, Plate::PinAndClinch] {
+        let drawing = stage_drawing(&basket, &words(&basket), plate).expect("a drawing");
+        insta::assert_snapshot!(plate.name(), drawing.to_svg());
+    }
 }

@@ -7,7 +7,7 @@ use basket::fittings::{Ears, Handle, Pins};
 use basket::lashing::{Filler, Lashing};
 use basket::message::{Message, Value};
 use basket::mould::Mould;
-use basket::pattern::{Finish, Units};
+use basket::pattern::{Finish, Language, Note, Units};
 use basket::rim::Rim;
 use basket::steps::{Stage, Step};
 use basket::weave::Weave;
@@ -29,6 +29,7 @@ pub struct BasketFile<'a> {
     version: u32,
     title: &'a str,
     units: Units,
+    language: Language,
     mould: &'a Mould,
     base: &'a Base,
     staves: Json,
@@ -41,8 +42,9 @@ pub struct BasketFile<'a> {
     handle: &'a Option<Handle>,
     finish: Finish,
     choices: Vec<ChoiceEntry>,
-    cuts: Vec<CutRow<'a>>,
+    cuts: Vec<CutRow>,
     steps: Vec<StepEntry>,
+    notes: Vec<NoteEntry<'a>>,
     /// The findings, heaviest first.
     pub findings: Vec<FindingEntry>,
 }
@@ -65,6 +67,15 @@ struct StepEntry {
     tools: Vec<String>,
     cautions: Vec<String>,
     stage: Stage,
+}
+
+/// A note with the number of its step; none for a step that the basket has not.
+#[derive(Serialize)]
+struct NoteEntry<'a> {
+    step: Option<u32>,
+    text: Option<&'a str>,
+    photo: Option<&'a str>,
+    caption: Option<&'a str>,
 }
 
 /// A finding with its sentences.
@@ -93,6 +104,7 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
         version: VERSION,
         title: &basket.title,
         units: basket.units,
+        language: words.language(),
         mould: &basket.mould,
         base: &basket.base,
         staves: staves(basket, words)?,
@@ -107,6 +119,7 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
         choices: basket.choices.iter().map(|made| choice(made, words)).collect(),
         cuts: cuts::rows(basket, words),
         steps: basket.steps.iter().map(|made| step(made, words)).collect(),
+        notes: basket.notes.iter().map(|made| note(made, &basket.steps)).collect(),
         findings: basket.findings.iter().map(|made| finding(made, words)).collect(),
     })
 }
@@ -145,6 +158,16 @@ fn step(step: &Step, words: &Words) -> StepEntry {
     }
 }
 
+fn note<'a>(note: &'a Note, steps: &[Step]) -> NoteEntry<'a> {
+    let photo = note.photo.as_ref();
+    NoteEntry {
+        step: steps.iter().find(|step| step.title.id == note.step).map(|step| step.number),
+        text: note.text.as_deref(),
+        photo: photo.map(|photo| photo.path.as_str()),
+        caption: photo.map(|photo| photo.caption.as_str()),
+    }
+}
+
 fn finding(finding: &Finding, words: &Words) -> FindingEntry {
     let text = words.finding(finding);
     let changes = finding.remedies.iter().map(|remedy| format!("{} = {}", remedy.key, remedy.value));
@@ -166,12 +189,14 @@ fn finding(finding: &Finding, words: &Words) -> FindingEntry {
 fn value(value: &Value) -> Json {
     match value {
         Value::Length(length) => json!({ "mm": length }),
+        Value::Span(from, to) => json!({ "mm": [from, to] }),
         Value::Angle(angle) => json!({ "deg": angle }),
         Value::Count(count) => json!({ "count": count }),
         Value::Number(number, _) => json!({ "number": number }),
         Value::Percent(share) => json!({ "share": share }),
         Value::Minutes(minutes) => json!({ "minutes": minutes }),
-        Value::Name(name) => json!({ "name": name }),
+        Value::Name(name) | Value::Material(name) | Value::Colour(name) => json!({ "name": name }),
         Value::Term(term) => json!({ "term": term }),
+        Value::Said(message) => json!({ "term": message.id }),
     }
 }

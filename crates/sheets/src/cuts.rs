@@ -9,9 +9,9 @@ use crate::error::SheetError;
 
 /// One line of the cut list, with its texts and both systems of measure.
 #[derive(Serialize)]
-pub(crate) struct CutRow<'a> {
+pub(crate) struct CutRow {
     piece: String,
-    material: &'a str,
+    material: String,
     count: u32,
     spares: u32,
     length_mm: Option<f64>,
@@ -29,19 +29,19 @@ struct CutFile<'a> {
     format: &'static str,
     version: u32,
     title: &'a str,
-    cuts: Vec<CutRow<'a>>,
+    cuts: Vec<CutRow>,
 }
 
-pub(crate) fn rows<'a>(basket: &'a Basket, words: &Words) -> Vec<CutRow<'a>> {
+pub(crate) fn rows(basket: &Basket, words: &Words) -> Vec<CutRow> {
     basket.cuts.iter().map(|cut| row(cut, words)).collect()
 }
 
-fn row<'a>(cut: &'a Cut, words: &Words) -> CutRow<'a> {
+fn row(cut: &Cut, words: &Words) -> CutRow {
     let mm = |length: Option<Length>| length.map(|length| round(length.to_mm(), 100.0));
     let inches = |length: Option<Length>| length.map(|length| round(length.to_inches(), 1000.0));
     CutRow {
         piece: words.term(cut.piece),
-        material: &cut.material,
+        material: words.value(&cut.material),
         count: cut.count,
         spares: cut.spares,
         length_mm: mm(cut.length),

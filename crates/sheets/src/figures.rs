@@ -2,7 +2,7 @@
 
 use basket::weave::Face;
 use basket::{Basket, Length};
-use drawings::{At, ChartKind, Drawing};
+use drawings::{At, ChartKind, Drawing, stages};
 use serde::Serialize;
 use words::Words;
 
@@ -28,7 +28,7 @@ pub(crate) struct Figure {
 }
 
 impl Figure {
-    fn of(drawing: &Drawing) -> Self {
+    pub(crate) fn of(drawing: &Drawing) -> Self {
         Self {
             name: drawing.name.clone(),
             file: format!("{}.svg", drawing.name),
@@ -52,7 +52,6 @@ pub(crate) struct Piece {
 /// The drawings that every packet shows, under the names by which the templates ask for them.
 fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
     let plates = [
-        ("view", drawings::view(basket, words)),
         ("section", drawings::section(basket, words)),
         ("base-plan", drawings::base_plan(basket, words)),
         ("taper-chart", drawings::taper_chart(basket, words)),
@@ -77,8 +76,15 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
     templates
 }
 
+/// The drawings of the making, as far as the basket has what they show.
+fn stages(basket: &Basket, words: &Words) -> impl Iterator<Item = Figure> {
+    let drawn = stages::plates(basket).into_iter();
+    drawn.filter_map(|plate| Some(Figure::of(&stages::stage_drawing(basket, words, plate)?)))
+}
+
 pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {
     let mut figures = plates(basket, scribe.words);
+    figures.extend(stages(basket, scribe.words));
     let (width, height) = paper.template_room();
     let mut pieces = Vec::new();
     for template in templates(basket, scribe.words) {

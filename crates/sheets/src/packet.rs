@@ -4,14 +4,17 @@ use std::panic::resume_unwind;
 use std::thread;
 
 use basket::Basket;
+use basket::demonstration::{Demonstration, Show};
 use words::Words;
 
 use crate::basket_json::basket_json;
 use crate::cuts;
-use crate::data::SheetData;
+use crate::data::{Own, SheetData, demonstration, notes};
 use crate::error::SheetError;
-use crate::figures;
+use crate::figures::{self, Figure};
+use crate::html;
 use crate::paper::Paper;
+use crate::photos::Photos;
 use crate::press::{self, Files, Sheet};
 use crate::scribe::Scribe;
 use crate::templates::Templates;
@@ -23,6 +26,10 @@ pub struct Options {
     pub paper: Paper,
     /// The templates of the sheets.
     pub templates: Templates,
+    /// The photographs that the pattern's notes name.
+    pub photos: Photos,
+    /// What the demonstration sheet plans for.
+    pub show: Show,
 }
 
 /// One file of the packet.
@@ -35,8 +42,12 @@ pub struct PacketFile {
 }
 
 /// The sheets: name of the template and of the file.
-pub const SHEETS: [(&str, &str); 3] =
-    [("handout", "handout.pdf"), ("bench-card", "bench-card.pdf"), ("templates", "templates.pdf")];
+pub const SHEETS: [(&str, &str); 4] = [
+    ("handout", "handout.pdf"),
+    ("bench-card", "bench-card.pdf"),
+    ("templates", "templates.pdf"),
+    ("demonstration", "demonstration.pdf"),
+];
 
 /// Makes all files for one basket. Nothing is written: that is the caller's part.
 ///
@@ -50,9 +61,12 @@ pub fn packet(
     options: &Options,
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<PacketFile>, SheetError> {
-    let sheets = sheets(basket, words, options, progress)?;
+    let files = files(basket, words, options)?;
+    let sheets = set(&files, options, progress)?;
+    let page = html::handout(&options.templates, &files)?;
     let pdfs = sheets.into_iter().zip(SHEETS);
     let mut packet: Vec<_> = pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
+    packet.push(PacketFile { name: html::HANDOUT, bytes: page });
     packet.extend(data(basket, words)?);
     Ok(packet)
 }
@@ -82,8 +96,11 @@ pub fn sheets(
     options: &Options,
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<Sheet>, SheetError> {
-    let files = files(basket, words, options.paper)?;
-    let files = &files;
+    set(&files(basket, words, options)?, options, progress)
+}
+
+/// Sets all sheets at once.
+fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Result<Vec<Sheet>, SheetError> {
     let sheets: Vec<_> = thread::scope(|scope| {
         let running = SHEETS.map(|(template, name)| {
             progress(name);
@@ -96,11 +113,19 @@ pub fn sheets(
 }
 
 /// The data and the drawings that the templates read.
-fn files(basket: &Basket, words: &Words, paper: Paper) -> Result<Files, SheetError> {
+fn files(basket: &Basket, words: &Words, options: &Options) -> Result<Files, SheetError> {
+    let paper = options.paper;
     let scribe = Scribe::new(words);
-    let (figures, pieces) = figures::figures(basket, &scribe, paper);
-    let data = SheetData::new(basket, &scribe, paper, &figures, &pieces);
+    let (mut figures, pieces) = figures::figures(basket, &scribe, paper);
+    let demonstration = Demonstration::of(basket, &options.show);
+    figures.push(Figure::of(&drawings::timeline(&demonstration, words)));
+    let own = Own {
+        notes: notes::notes(basket, &options.photos),
+        demonstration: demonstration::plan(basket, &demonstration, &scribe),
+    };
+    let data = SheetData::new(basket, &scribe, paper, &figures, &pieces, own);
     let mut files = Files::from([("data.json".to_owned(), serde_json::to_vec(&data)?)]);
     files.extend(figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
+    files.extend(options.photos.files());
     Ok(files)
 }

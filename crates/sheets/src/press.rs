@@ -85,7 +85,8 @@ struct Job {
 
 impl Job {
     fn new(main: FileId, templates: &Templates, files: &Files) -> Self {
-        let sources = templates.names().filter_map(|name| {
+        let typst = templates.names().filter(|name| name.ends_with(".typ"));
+        let sources = typst.filter_map(|name| {
             let id = id(name)?;
             Some((id, Source::new(id, templates.text(name)?.to_owned())))
         });

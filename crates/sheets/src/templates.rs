@@ -2,8 +2,11 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 4] = [
+const BUILT_IN: [(&str, &str); 7] = [
     ("house.typ", include_str!("../templates/house.typ")),
+    ("own-notes.typ", include_str!("../templates/own-notes.typ")),
+    ("demonstration.typ", include_str!("../templates/demonstration.typ")),
+    ("handout.html", include_str!("../templates/handout.html")),
     ("handout.typ", include_str!("../templates/handout.typ")),
     ("bench-card.typ", include_str!("../templates/bench-card.typ")),
     ("templates.typ", include_str!("../templates/templates.typ")),

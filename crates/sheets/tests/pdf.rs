@@ -102,6 +102,8 @@ fn handout_reads_as_before() {
     insta::assert_snapshot!("handout", text);
     let text = poppler("pdftotext", &["-layout", "-", "-"], file(&packet, "bench-card.pdf"));
     insta::assert_snapshot!("bench_card", text);
+    let text = poppler("pdftotext", &["-layout", "-", "-"], file(&packet, "demonstration.pdf"));
+    insta::assert_snapshot!("demonstration", text);
 }
 
 #[test]
@@ -109,5 +111,16 @@ fn same_basket_same_bytes() {
     let packet = |()| packet_of(HARBOUR, Paper::A4, Units::Millimetres);
     for (first, second) in packet(()).iter().zip(packet(())) {
         assert!(first.bytes == second.bytes, "{} differs", first.name);
+    }
+}
+
+#[test]
+fn demonstration_names_what_stands_ready_and_the_days_before() {
+    let packet = packet_of(HARBOUR, Paper::Letter, Units::Inches);
+    let text = poppler("pdftotext", &["-", "-"], file(&packet, "demonstration.pdf"));
+    for part in
+        ["6 samples", "Staves set under a band", "The day before", "At the show", "Tools for the next steps"]
+    {
+        assert!(text.contains(part), "{part}:\n{text}");
     }
 }

@@ -44,3 +44,22 @@ fn drawing_without_text_is_refused() {
     let error = with_template(own).expect_err("PDF/UA-1 asks for a text");
     assert!(error.to_string().contains("bench-card.typ:3:"), "{error}");
 }
+
+#[test]
+fn mistakes_carry_the_typesetters_hint() {
+    let error =
+        with_template("#import \"house.typ\": *\n#let long-name = 1\n#long_name").expect_err("it is wrong");
+    assert!(error.to_string().contains("bench-card.typ:3:"), "{error}");
+    let error = with_template("#let a = 1\n#a-b").expect_err("it is wrong");
+    let said = error.to_string();
+    assert!(said.contains("bench-card.typ:2:2") && said.contains("hint: "), "{said}");
+}
+
+#[test]
+fn mistake_in_a_file_that_a_template_imports_is_found_there() {
+    let templates = Templates::default().with("own-notes.typ", "#let own-notes(step) = {\n  step.nothing\n}");
+    let options = Options { templates, ..Options::default() };
+    let error =
+        sheets(&basket(HARBOUR), &words(Units::Inches), &options, &mut |_| ()).expect_err("it is wrong");
+    assert!(error.to_string().contains("own-notes.typ:2:"), "{error}");
+}

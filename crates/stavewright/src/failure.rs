@@ -81,7 +81,11 @@ impl From<io::Error> for Failure {
 impl From<SheetError> for Failure {
     /// A sheet that cannot be set.
     fn from(error: SheetError) -> Self {
-        Self::plain(error.to_string(), "")
+        let help = match error {
+            SheetError::Template { .. } => "Mend it in your folder of templates, or take the file out of it.",
+            _ => "",
+        };
+        Self::plain(error.to_string(), help)
     }
 }
 

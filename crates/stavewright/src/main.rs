@@ -7,9 +7,12 @@ mod drawn;
 mod failure;
 mod input;
 mod packet;
+mod photos;
 mod progress;
+mod raster;
 mod report;
 mod screen;
+mod single;
 
 use std::process::ExitCode;
 

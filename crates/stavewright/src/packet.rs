@@ -12,10 +12,12 @@ use std::path::{Path, PathBuf};
 use crate::failure::Failure;
 
 /// Every file that a packet may hold.
-pub(crate) const NAMES: [&str; 8] = [
+pub(crate) const NAMES: [&str; 10] = [
     "handout.pdf",
+    "handout.html",
     "bench-card.pdf",
     "templates.pdf",
+    "demonstration.pdf",
     "cuts.csv",
     "cuts.json",
     "section.svg",

@@ -22,6 +22,21 @@ fn help_of_draft() {
 }
 
 #[test]
+fn help_of_picture() {
+    insta::assert_snapshot!(help(&["picture"]));
+}
+
+#[test]
+fn help_of_solid() {
+    insta::assert_snapshot!(help(&["solid"]));
+}
+
+#[test]
+fn help_of_templates() {
+    insta::assert_snapshot!(help(&["templates"]));
+}
+
+#[test]
 fn help_of_check() {
     insta::assert_snapshot!(help(&["check"]));
 }

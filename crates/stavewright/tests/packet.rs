@@ -10,7 +10,7 @@ use common::{Said, changed, harbour, names, pattern, room, run, stavewright};
 use serde_json::Value;
 
 const DATA: [&str; 5] = ["base.svg", "basket.json", "cuts.csv", "cuts.json", "section.svg"];
-const SHEETS: [&str; 3] = ["bench-card.pdf", "handout.pdf", "templates.pdf"];
+const SHEETS: [&str; 4] = ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "templates.pdf"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
     let mut command = stavewright(folder);
@@ -28,7 +28,7 @@ fn the_whole_packet_goes_to_a_folder_of_the_patterns_name() {
     let said = run(&mut draft(room.path(), &harbour()));
     assert!(said.code < 2, "{}", said.err);
     let packet = room.path().join("out/harbour-bread-basket");
-    let mut expected = [&DATA[..], &SHEETS[..]].concat();
+    let mut expected = [&DATA[..], &SHEETS[..], &["handout.html"]].concat();
     expected.sort_unstable();
     assert_eq!(names(&packet), expected);
     for sheet in SHEETS {

@@ -1,23 +1,18 @@
-//! Languages, and where their messages are. A language more is one variant, one folder of
-//! message files and one line in each function here.
+//! Languages: where their messages are, and how they write numbers and units. A language more is
+//! one folder of message files and one line in each function here.
 
 use std::sync::LazyLock;
 
-use crate::messages::Messages;
+use basket::pattern::Language;
 
-/// A language that has a complete set of messages.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Language {
-    /// English.
-    #[default]
-    English,
-}
+use crate::messages::Messages;
 
 static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
     Messages::read(
         Language::English,
         &[
             include_str!("../messages/en/terms.ftl"),
+            include_str!("../messages/en/materials.ftl"),
             include_str!("../messages/en/findings.ftl"),
             include_str!("../messages/en/choices.ftl"),
             include_str!("../messages/en/cuts.ftl"),
@@ -27,35 +22,68 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/stages.ftl"),
             include_str!("../messages/en/weaves.ftl"),
             include_str!("../messages/en/form.ftl"),
+            include_str!("../messages/en/screen.ftl"),
         ],
     )
 });
 
-impl Language {
-    /// All languages.
-    pub const ALL: &'static [Self] = &[Self::English];
+static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
+    Messages::read(
+        Language::German,
+        &[
+            include_str!("../messages/de/terms.ftl"),
+            include_str!("../messages/de/materials.ftl"),
+            include_str!("../messages/de/findings.ftl"),
+            include_str!("../messages/de/choices.ftl"),
+            include_str!("../messages/de/cuts.ftl"),
+            include_str!("../messages/de/steps.ftl"),
+            include_str!("../messages/de/sheets.ftl"),
+            include_str!("../messages/de/drawings.ftl"),
+            include_str!("../messages/de/stages.ftl"),
+            include_str!("../messages/de/weaves.ftl"),
+            include_str!("../messages/de/form.ftl"),
+            include_str!("../messages/de/screen.ftl"),
+        ],
+    )
+});
 
-    /// The language's tag, such as `en`.
-    pub fn tag(self) -> &'static str {
-        match self {
-            Self::English => "en",
-        }
+/// All messages of a language.
+pub(crate) fn messages(language: Language) -> &'static Messages {
+    match language {
+        Language::English => &ENGLISH,
+        Language::German => &GERMAN,
     }
-    /// What stands between the whole number and its decimals.
-    pub(crate) fn decimal_mark(self) -> &'static str {
-        match self {
-            Self::English => ".",
-        }
+}
+
+/// What stands between the whole number and its decimals.
+pub(crate) fn decimal_mark(language: Language) -> &'static str {
+    match language {
+        Language::English => ".",
+        Language::German => ",",
     }
-    /// The texts of the local page, as a Fluent file; the page itself puts values into them.
-    pub fn page(self) -> &'static str {
-        match self {
-            Self::English => include_str!("../messages/en/bench.ftl"),
-        }
+}
+
+/// What stands between a number and its unit: in German a space at which no line breaks.
+pub(crate) fn unit_space(language: Language) -> &'static str {
+    match language {
+        Language::English => " ",
+        Language::German => "\u{a0}",
     }
-    pub(crate) fn messages(self) -> &'static Messages {
-        match self {
-            Self::English => &ENGLISH,
-        }
+}
+
+/// A unit of length, from the way in which a maker writes it: `in` becomes `Zoll`.
+pub(crate) fn unit(written: &str, language: Language) -> &str {
+    match (language, written) {
+        (Language::German, "in") => "Zoll",
+        (Language::German, "ft") => "Fuß",
+        _ => written,
+    }
+}
+
+/// The texts of the local page, as a Fluent file; the page itself puts values into them.
+pub fn page_texts(language: Language) -> &'static str {
+    match language {
+        Language::English => include_str!("../messages/en/bench.ftl"),
+        Language::German => include_str!("../messages/de/bench.ftl"),
     }
 }

@@ -7,6 +7,7 @@
 
 mod finding;
 mod language;
+mod materials;
 mod messages;
 mod numbers;
 
@@ -18,8 +19,9 @@ use basket::terms::Term;
 use basket::{Angle, Length};
 use fluent_bundle::{FluentArgs, FluentValue};
 
+pub use basket::pattern::Language;
 pub use finding::FindingText;
-pub use language::Language;
+pub use language::page_texts;
 
 /// A reader: language and units.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -62,23 +64,27 @@ impl Words {
         for (name, value) in args {
             values.set(Cow::Borrowed(*name), self.fluent(value));
         }
-        self.language.messages().format(id, &values).unwrap_or_else(|| id.to_owned())
+        language::messages(self.language).format(id, &values).unwrap_or_else(|| id.to_owned())
     }
     /// Whether there is a message of this identifier.
     pub fn has(&self, id: &str) -> bool {
-        self.language.messages().contains(id)
+        language::messages(self.language).contains(id)
     }
     /// A value as it stands in a sentence.
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Length(length) => self.length_in_sentence(*length),
+            Value::Span(from, to) => self.span(*from, *to),
             Value::Angle(angle) => self.angle(*angle),
             Value::Count(count) => count.to_string(),
             Value::Number(number, decimals) => numbers::decimal(*number, *decimals, self.language),
             Value::Percent(share) => self.percent(*share),
             Value::Minutes(minutes) => self.minutes(*minutes),
             Value::Name(name) => name.clone(),
+            Value::Material(name) => self.material(name),
+            Value::Colour(name) => self.colour(name),
             Value::Term(id) => self.term(id),
+            Value::Said(message) => self.say(message),
         }
     }
     /// A length in the reader's own units, to the nearest 1/16 in or 0.5 mm: `5 5/8 in`.
@@ -136,6 +142,14 @@ impl Words {
         } else {
             self.length(length)
         }
+    }
+    /// Said once where both lengths print alike.
+    fn span(&self, from: Length, to: Length) -> String {
+        let (from, to) = (self.length_in_sentence(from), self.length_in_sentence(to));
+        if from == to {
+            return from;
+        }
+        self.with("unit-span", &[("from", Value::Name(from)), ("to", Value::Name(to))])
     }
     /// Counts stay numbers, so that messages can choose a plural; all else becomes text.
     fn fluent<'a>(&self, value: &Value) -> FluentValue<'a> {

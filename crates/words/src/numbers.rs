@@ -5,6 +5,7 @@ use basket::measure::Printing;
 use basket::pattern::Units;
 
 use crate::Language;
+use crate::language::{decimal_mark, unit, unit_space};
 
 /// A number with at most this many decimals, in the language's own writing.
 pub(crate) fn decimal(number: f64, decimals: u8, language: Language) -> String {
@@ -51,12 +52,24 @@ fn inches_or(units: Units, denominator: u32, step: f64) -> Printing {
 }
 
 fn printed(length: Length, printing: Printing, language: Language) -> String {
-    localised(&length.print(printing), language)
+    size(&length.print(printing), language)
+}
+
+/// A size as makers write it, `5 5/8 in`, in the language's own writing.
+pub(crate) fn size(text: &str, language: Language) -> String {
+    match text.rsplit_once(' ') {
+        Some((number, written)) => {
+            let space = unit_space(language);
+            let number = localised(number, language).replace(' ', space);
+            format!("{number}{space}{}", unit(written, language))
+        }
+        None => localised(text, language),
+    }
 }
 
 /// The language's decimal mark, and a minus that is not a hyphen.
 fn localised(text: &str, language: Language) -> String {
-    text.replace('-', "−").replace('.', language.decimal_mark())
+    text.replace('-', "−").replace('.', decimal_mark(language))
 }
 
 #[cfg(test)]

@@ -21,6 +21,7 @@ const PREFIXES: &[&str] = &[
     "finish-",
     "grade-",
     "kind-",
+    "language-",
     "lean-",
     "lashing-style-",
     "outline-",

@@ -59,7 +59,7 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
     }
     let grade = if base.movement.exceeds(limit) { Grade::Care } else { Grade::Note };
     let finding = Finding::new(grade, "base-wood-moves", Part::Base, base.movement, limit)
-        .arg("wood", base.wood.name.as_str())
+        .arg("wood", &base.wood)
         .arg("side", base.movement / 2.0);
     Some(match grade {
         Grade::Note => finding,

@@ -80,6 +80,6 @@ fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
         Finding::new(grade, "ear-too-wide", Part::Ears, ears.width, limit)
             .arg("stave", stave)
             .arg("tail", tail)
-            .remedy("ears.width", write::at_most(tail, case.units()))
+            .remedy("ears.width", write::workable(tail, case.units()))
     })
 }

@@ -29,7 +29,7 @@ fn too_narrow(case: &Case<'_>) -> Option<Finding> {
     let (width, stave) = (case.basket.base.groove_width, case.basket.staves.thickness);
     width.falls_short_of(stave).then(|| {
         Finding::new(Grade::Stop, "groove-too-narrow", Part::Groove, width, stave)
-            .arg("stock", case.basket.staves.stock.name.as_str())
+            .arg("stock", &case.basket.staves.stock)
             .remedy("base.groove.width", write::at_least(stave, case.units()))
     })
 }

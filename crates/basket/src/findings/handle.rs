@@ -75,7 +75,7 @@ fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         let place = Place::from(Part::Handle);
         let missing = handle.rivet_length - length;
         Finding::new(grade, "rivet-too-short", place, length, handle.rivet_length)
-            .arg("rivet", handle.rivet.name.as_str())
+            .arg("rivet", &handle.rivet)
             .arg("grip", handle.grip)
             .maybe("handle.rivet", longer_rivet(case, handle))
             .maybe("ears.thickness", thinner_ear(case, missing))
@@ -91,7 +91,7 @@ fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
 /// A thickness less this, as long as two thirds of it are left.
 fn thinner(thickness: Length, by: Length, case: &Case<'_>) -> Option<String> {
     let left = thickness - by;
-    (left > thickness * (2.0 / 3.0)).then(|| write::at_most(left, case.units()))
+    (left > thickness * (2.0 / 3.0)).then(|| write::workable(left, case.units()))
 }
 
 /// The rivet nearest in diameter that is long enough for its own head.

@@ -32,7 +32,7 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     piece.length.exceeds(strand).then(|| {
         let place = Place::from(Part::Filler).number(number);
         Finding::new(Grade::Stop, "filler-short", place, strand, piece.length)
-            .arg("stock", filler.stock.name.as_str())
+            .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| reaches(other, piece.length)))
     })
 }
@@ -42,7 +42,7 @@ fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     let (width, tips) = (filler.stock.width, case.basket.staves.thickness);
     width.falls_short_of(tips).then(|| {
         Finding::new(Grade::Care, "filler-too-narrow", Part::Filler, width, tips)
-            .arg("stock", filler.stock.name.as_str())
+            .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| other.width >= tips))
     })
 }
@@ -55,7 +55,7 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
         let grade = if usable < lashing.round * 2.0 { Grade::Stop } else { Grade::Care };
         let enough = (limit + lashing.tail * 2.0) * 1.05;
         Finding::new(grade, "lashing-short", Part::Lashing, usable.max(Length::ZERO), limit)
-            .arg("weaver", lashing.weaver.name.as_str())
+            .arg("weaver", &lashing.weaver)
             .arg("strand", lashing.strand)
             .arg("strands", lashing.strands)
             .maybe("lashing.tail", shorter_tail(case))

@@ -8,6 +8,7 @@ mod groove;
 mod handle;
 mod lashing;
 mod mould;
+mod notes;
 mod pins;
 mod rim;
 mod staves;
@@ -45,6 +46,7 @@ pub const CODES: &[&str] = &[
     "stave-wasteful",
     "stave-count-surprising",
     "weave-does-not-lock",
+    "weave-chart-does-not-lock",
     "weave-mend",
     "weave-seam",
     "weave-chase-uneven",
@@ -58,6 +60,7 @@ pub const CODES: &[&str] = &[
     "course-empty",
     "rows-do-not-fill",
     "rows-past-the-top",
+    "strand-too-short",
     "strand-count-surprising",
     "hoop-bent-too-hard",
     "lap-too-short",
@@ -77,15 +80,16 @@ pub const CODES: &[&str] = &[
     "handle-cannot-fold",
     "handle-uneven",
     "rivet-too-short",
+    "note-without-step",
 ];
 
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
-/// know, each in making order.
+/// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 12] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
         mould::check,
         base::check,
         groove::check,
@@ -98,10 +102,21 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<F
         pins::check,
         fittings::check,
         handle::check,
+        notes::check,
     ];
     let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
-    found.sort_by_key(|finding| finding.grade);
+    found.sort_by_key(|finding| (finding.grade, turn(finding)));
     found
+}
+
+/// Notes on weaves go before others, next to what mends them.
+fn turn(finding: &Finding) -> u32 {
+    match finding.code {
+        _ if finding.grade != Grade::Note => 0,
+        "weave-mend" => 1,
+        code if code.starts_with("weave-") => 0,
+        _ => 2,
+    }
 }
 
 /// How much a finding weighs.

@@ -17,7 +17,7 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
     pins.length.falls_short_of(pins.length_needed).then(|| {
         let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
         Finding::new(grade, "pin-too-short", Part::Pins, pins.length, pins.length_needed)
-            .arg("pin", pins.stock.name.as_str())
+            .arg("pin", &pins.stock)
             .arg("stack", pins.stack)
             .maybe("pins.stock", longer(case))
     })
@@ -46,7 +46,7 @@ fn splits_stave(case: &Case<'_>) -> Option<Finding> {
                 && other.length.is_some_and(|length| length >= pins.length_needed)
         });
         Finding::new(Grade::Care, "pin-splits-stave", Part::Pins, pins.drill, limit)
-            .arg("pin", pins.stock.name.as_str())
+            .arg("pin", &pins.stock)
             .arg("width", case.stave_width_at_rim())
             .maybe("pins.stock", finer)
     })

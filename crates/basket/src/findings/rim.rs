@@ -55,7 +55,7 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
             Value::Percent(hoop.bend_strain),
             Value::Percent(limit),
         )
-        .arg("stock", hoop.stock.name.as_str())
+        .arg("stock", &hoop.stock)
         .arg("thickness", hoop.stock.thickness)
         .arg("radius", case.basket.rim.radius)
         .maybe(stock_key(case, part), thinner)

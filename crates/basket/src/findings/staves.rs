@@ -97,7 +97,7 @@ fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
     let place = Place::from(Part::Staves).at(gap.height);
     Some(
         Finding::new(grade, "gap-too-small", place, gap.gap, thickness)
-            .arg("weaver", course.weaver.name.as_str())
+            .arg("weaver", &course.weaver)
             .arg("width", gap.width)
             .remedy(
                 "staves.count",
@@ -115,7 +115,7 @@ fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
     let count = write::odd_at_least(girth(case, gap) / (gap.width + limit(gap)));
     Some(
         Finding::new(Grade::Care, "gap-too-wide", place, gap.gap, limit(gap))
-            .arg("weaver", course.weaver.name.as_str())
+            .arg("weaver", &course.weaver)
             .remedy("staves.count", count.to_string()),
     )
 }
@@ -157,7 +157,7 @@ fn too_stiff(case: &Case<'_>) -> Option<Finding> {
             Value::Percent(staves.bend_strain),
             Value::Percent(limit),
         )
-        .arg("stock", staves.stock.name.as_str())
+        .arg("stock", &staves.stock)
         .arg("thickness", staves.thickness)
         .arg("radius", staves.bend_radius)
         .maybe("staves.stock", thinner)

@@ -23,7 +23,7 @@ fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Part, k
     let strand = stock.put_up.strand?;
     length.exceeds(strand).then(|| {
         Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)
-            .arg("stock", stock.name.as_str())
+            .arg("stock", stock)
             .maybe(key, case.stock_like(stock, |other| reaches(other, length)))
     })
 }

@@ -18,6 +18,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
         [rows_do_not_fill(case), rows_past_the_top(case)].into_iter().flatten().collect();
     for (course, number) in case.basket.weave.courses.iter().zip(1..) {
         found.extend(course_empty(case, course, number));
+        found.extend(strand_too_short(case, course, number));
         found.extend(strand_count_surprising(case, course, number));
     }
     found
@@ -103,18 +104,38 @@ fn below_top(length: Length, case: &Case<'_>) -> String {
     format!("\"{} below mould top\"", length.trim_matches('"'))
 }
 
+/// Half a round, or twice the overlap and a stave; see [`crate::weave::joins`].
+fn strand_too_short(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
+    let (weaver, short) = course.weavers.iter().find_map(|weaver| Some((weaver, weaver.too_short?)))?;
+    let place = Place::from(Part::Weave).number(number);
+    let finding = Finding::new(Grade::Stop, "strand-too-short", place, short.strand, short.least)
+        .arg("weaver", &weaver.material);
+    if short.strand != weaver.strand {
+        // It stands in the list of strands; without the list each is as its material.
+        return Some(finding.remedy(key(number, "strands"), "[]"));
+    }
+    Some(finding.maybe(
+        &key(number, "weaver"),
+        case.stock_like(&weaver.material, |other| {
+            other.put_up.strand.is_some_and(|strand| strand > short.least * ROWS_PER_STRAND * 2.0)
+        }),
+    ))
+}
+
+/// Rows that are begun one by one need no joins.
 fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
-    if course.strands < 2 {
+    if course.joins.is_empty() {
         return None;
     }
-    let measured = f64::from(course.rows) / f64::from(course.strands);
+    let measured = f64::from(course.rows) / course.joins.len() as f64;
     (measured < ROWS_PER_STRAND).then(|| {
         let place = Place::from(Part::Weave).number(number);
         let rows = |number| Value::Number(number, 1);
         Finding::new(Grade::Note, "strand-count-surprising", place, rows(measured), rows(ROWS_PER_STRAND))
             .arg("strands", course.strands)
+            .arg("joins", course.joins.len() as u32)
             .arg("strand", course.strand)
-            .arg("weaver", course.weaver.name.as_str())
+            .arg("weaver", &course.weaver)
             .maybe(
                 &key(number, "weaver"),
                 case.stock_like(&course.weaver, |other| {

@@ -6,7 +6,8 @@ use super::{Finding, Grade, Part, Place};
 use crate::message::Value;
 use crate::pattern::{CoursePattern, WeaveKind};
 use crate::terms::Term;
-use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Mend};
+use crate::weave::drawn::Drawn;
+use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES};
 
 /// How far from the count others are looked for.
 const NEAR: u32 = 60;
@@ -27,16 +28,19 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     }
     let mut said: Vec<WeaveKind> = Vec::new();
     for runs in &courses {
-        if !runs.course.verdict.holds && !said.contains(&runs.course.weave) {
-            said.push(runs.course.weave);
-            found.push(runs.does_not_lock());
-            found.extend(runs.mends());
-        }
-        found.extend(
+        let new = !said.contains(&runs.course.weave);
+        let faults: Vec<Finding> =
             [runs.does_not_meet(), runs.leans(), runs.plain_after_all(), runs.chart_missing()]
                 .into_iter()
-                .flatten(),
-        );
+                .chain([runs.does_not_lock().filter(|_| new || runs.pattern.chart.is_some())])
+                .flatten()
+                .collect();
+        // Courses of one weave are mended alike.
+        if new && !faults.is_empty() {
+            said.push(runs.course.weave);
+            found.extend(runs.mends());
+        }
+        found.extend(faults);
         found.extend(runs.floats());
         found.extend(runs.start_past_count());
     }
@@ -68,7 +72,7 @@ fn does_not_lock(case: &Case<'_>, course: &Course, number: u32) -> Finding {
         case.basket.staves.count,
         Value::Term(limit),
     )
-    .arg("weave", Value::Term(course.weave.term()))
+    .arg("weave", course.weave.name())
 }
 
 struct Runs<'a> {
@@ -93,7 +97,7 @@ impl Runs<'_> {
 
     fn note(&self, grade: Grade, code: &'static str) -> Finding {
         Finding::new(grade, code, self.place(), self.count(), self.count())
-            .arg("weave", Value::Term(self.course.weave.term()))
+            .arg("weave", self.course.weave.name())
     }
 
     /// Adds the nearest count on either side on which all courses run, else on which this one does;
@@ -120,8 +124,27 @@ impl Runs<'_> {
         counts
     }
 
-    fn does_not_lock(&self) -> Finding {
-        self.with_counts(does_not_lock(self.case, self.course, self.number))
+    fn does_not_lock(&self) -> Option<Finding> {
+        if self.course.verdict.holds {
+            return None;
+        }
+        if let Some(chart) = &self.pattern.chart {
+            return Some(self.chart_does_not_lock(chart));
+        }
+        let finding = self.with_counts(does_not_lock(self.case, self.course, self.number));
+        Some(if self.pattern.step.is_some() { finding.remedy(self.key("step"), "1") } else { finding })
+    }
+
+    /// A drawing locks or not by itself, whatever the count; what is wrong with it is named by its columns.
+    fn chart_does_not_lock(&self, chart: &Drawn) -> Finding {
+        let columns = chart.columns_on_one_side();
+        let Some(&first) = columns.first() else {
+            // Fewer staves than the drawing is wide, and of those some are loose.
+            return self.with_counts(does_not_lock(self.case, self.course, self.number));
+        };
+        let mut finding = self.note(Grade::Stop, "weave-chart-does-not-lock").arg("column", first);
+        (finding.measured, finding.limit) = (Value::from(columns.len() as u32), Value::from(0_u32));
+        finding.remedy(self.key("chart"), chart.with_opposite_row())
     }
 
     fn mends(&self) -> impl Iterator<Item = Finding> + '_ {
@@ -129,8 +152,8 @@ impl Runs<'_> {
             let finding = self
                 .note(Grade::Note, "weave-mend")
                 .arg("mend", Value::Term(mend.term()))
-                .arg("look", Value::Term(mend.look()));
-            match self.pattern.mended(*mend) {
+                .arg("look", Value::Term(self.pattern.mended_look(*mend, self.count())));
+            match self.pattern.change(*mend) {
                 Some((key, value)) => finding.remedy(self.key(key), value),
                 None => finding.remedy("staves.count", (self.count() + 1).to_string()),
             }
@@ -173,6 +196,7 @@ impl Runs<'_> {
             finding
                 .remedy("staves.count", (self.count() + 1).to_string())
                 .remedy("staves.count", (self.count() - 1).max(4).to_string())
+                .remedy(self.key("weave"), format!("\"{}\"", WeaveKind::Plain))
         })
     }
 
@@ -211,37 +235,10 @@ impl Runs<'_> {
         let long = both.into_iter().filter(|(_, _, float, limit)| float > limit);
         let finding = |(code, limit_key, float, limit): (&'static str, &str, u32, u32)| {
             let finding = Finding::new(Grade::Care, code, self.place(), float, limit)
-                .arg("weave", Value::Term(self.course.weave.term()));
+                .arg("weave", self.course.weave.name());
             // Another limit is for the maker to set, and what fits a hand-drawn weave only they know.
             finding.remedy(format!("weave.{limit_key}"), float.min(99).to_string())
         };
         long.map(finding).collect::<Vec<_>>().into_iter()
-    }
-}
-
-impl Term for Mend {
-    fn term(self) -> &'static str {
-        match self {
-            Self::SecondWeaver => "weave-mend-second-weaver",
-            Self::StepUp => "weave-mend-step-up",
-            Self::StartStop => "weave-mend-start-stop",
-            Self::SkipOne => "weave-mend-skip-one",
-            Self::SplitStave => "weave-mend-split-stave",
-            Self::HalfStave => "weave-mend-half-stave",
-        }
-    }
-}
-
-impl Mend {
-    /// What it does to the look: identifier of the sentence in the message files.
-    pub const fn look(self) -> &'static str {
-        match self {
-            Self::SecondWeaver => "weave-mend-look-second-weaver",
-            Self::StepUp => "weave-mend-look-step-up",
-            Self::StartStop => "weave-mend-look-start-stop",
-            Self::SkipOne => "weave-mend-look-skip-one",
-            Self::SplitStave => "weave-mend-look-split-stave",
-            Self::HalfStave => "weave-mend-look-half-stave",
-        }
     }
 }

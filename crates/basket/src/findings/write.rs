@@ -13,6 +13,17 @@ pub(super) fn at_most(length: Length, units: Units) -> String {
     written(length, units, f64::floor)
 }
 
+/// A length that must not be larger, in steps in which wood and metal are marked out by hand: 1/32 in or
+/// 0.5 mm; finer where it is shorter than a few of these.
+pub(super) fn workable(length: Length, units: Units) -> String {
+    let few = 4.0;
+    match units {
+        Units::Inches if length >= Length::inches(few / 32.0) => inches(length.to_inches(), 32, f64::floor),
+        Units::Millimetres if length >= Length::mm(few * 0.5) => millimetres(length.to_mm(), 0.5, f64::floor),
+        _ => at_most(length, units),
+    }
+}
+
 /// A length to the nearest 1/64 in or 0.1 mm.
 pub(super) fn near(length: Length, units: Units) -> String {
     match units {
@@ -109,6 +120,13 @@ mod tests {
         assert_eq!(at_most(Length::mm(4.27), Units::Millimetres), "\"4.2 mm\"");
         assert_eq!(at_least(Length::mm(103.1), Units::Millimetres), "\"103.5 mm\"");
         assert_eq!(at_least(Length::inches(4.875), Units::Inches), "\"4 7/8 in\"");
+    }
+
+    #[test]
+    fn workable_sizes_are_marked_by_hand() {
+        assert_eq!(workable(Length::inches(25.0 / 64.0), Units::Inches), "\"3/8 in\"");
+        assert_eq!(workable(Length::mm(9.9), Units::Millimetres), "\"9.5 mm\"");
+        assert_eq!(workable(Length::inches(3.0 / 64.0), Units::Inches), "\"3/64 in\"");
     }
 
     #[test]

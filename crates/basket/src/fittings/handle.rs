@@ -81,6 +81,9 @@ pub struct Handle {
     pub drill: Length,
     /// Rivets needed.
     pub rivets: u32,
+    /// The burr that belongs to the rivet; none where none is known.
+    #[serde(serialize_with = "stock::name_if_any")]
+    pub burr: Option<Material>,
     /// Washers or burrs needed.
     pub washers: u32,
     /// How far the handle leans when the ears do not face each other.
@@ -147,6 +150,7 @@ impl Handle {
             grip,
             rivet_length: rivet_length(grip, rivet.width),
             drill: rivet.width + PLAY,
+            burr: burr_of(catalogue, &rivet),
             rivet,
             rivets,
             washers: rivets * WASHERS,
@@ -163,6 +167,11 @@ pub fn tilt(off_middle: Length, rise: Length) -> Angle {
 /// The burr that is slipped on under the head: the thickest of the catalogue, so that the rivet reaches.
 fn thickest_burr(catalogue: &Catalogue) -> Length {
     catalogue.of_kind(Kind::Burr).map(|burr| burr.thickness).reduce(Length::max).unwrap_or(WASHER)
+}
+
+/// The burr that goes by the same number as a rivet.
+fn burr_of(catalogue: &Catalogue, rivet: &Material) -> Option<Material> {
+    catalogue.material(&rivet.name.replace("rivet", "burr")).filter(|burr| burr.kind == Kind::Burr).cloned()
 }
 
 fn rivet_length(grip: Length, diameter: Length) -> Length {

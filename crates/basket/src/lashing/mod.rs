@@ -186,7 +186,7 @@ fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Cho
     choices.push(Choice {
         key: "lashing.weaver",
         value: Value::Name(chosen.name.clone()),
-        reason: Message::new(id).with("weaver", weaver.name.as_str()).with("width", chosen.width),
+        reason: Message::new(id).with("weaver", weaver).with("width", chosen.width),
     });
     chosen.clone()
 }

@@ -15,7 +15,7 @@ pub enum Printing {
         /// The step in millimetres, such as 0.5.
         step: f64,
     },
-    /// Feet for runs of material: whole from 10 feet upward, tenths below.
+    /// Feet for runs of material: whole from 20 feet upward, tenths below.
     Feet,
     /// Metres for runs of material, to a tenth; hundredths below one metre.
     Metres,
@@ -37,7 +37,7 @@ impl Length {
         match printing {
             Printing::Inches { denominator } => inches(self, denominator.max(1)),
             Printing::Millimetres { step } => millimetres(self, step),
-            Printing::Feet if self.to_feet().abs() < 9.95 => format!("{} ft", decimal(self.to_feet(), 1)),
+            Printing::Feet if self.to_feet().abs() < 19.95 => format!("{} ft", decimal(self.to_feet(), 1)),
             Printing::Feet => format!("{} ft", decimal(self.to_feet(), 0)),
             Printing::Metres if self.to_metres().abs() < 0.995 => {
                 format!("{} m", decimal(self.to_metres(), 2))

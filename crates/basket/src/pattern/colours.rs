@@ -24,7 +24,9 @@ impl Palette {
                             file.context.problem(span, message, "write a short name, such as \"sea blue\"");
                             continue;
                         }
-                        own.extend(colour(file, name, value));
+                        // A colour that cannot be read is said once, not again wherever it is named.
+                        let natural = || Colour { name: name.to_owned(), ..Colour::natural() };
+                        own.push(colour(file, name, value).unwrap_or_else(natural));
                     }
                 }
                 _ => file.problem(

@@ -59,6 +59,7 @@ pub(super) fn course(
     let chart = chart(&section, kind);
     let read = Course { section: &section, kind };
     let (way, lean, step_up) = (read.way(), read.lean(), read.step_up());
+    let step = read.step(way == Some(Way::RowByRow) || step_up);
     let colours = colours(&section, palette);
     let (packing, spaced) = read.spacing();
     let mut weavers = weavers?.into_iter();
@@ -66,6 +67,7 @@ pub(super) fn course(
         way,
         lean,
         step_up,
+        step,
         band: read.only("band", WeaveKind::turns, "a reversed twill", 1..=500),
         start: section.count("start", 1..=999),
         chart,
@@ -278,6 +280,33 @@ impl Course<'_, '_> {
     fn lean(&self) -> Option<Lean> {
         self.belongs("lean", WeaveKind::leans, "a twill");
         self.section.word("lean", LEAN)
+    }
+
+    /// Less than half the repeat, so that the diagonal leans as the course says.
+    fn step(&self, level: bool) -> Option<u32> {
+        self.belongs("step", WeaveKind::leans, "a twill");
+        let (WeaveKind::Twill(rule) | WeaveKind::Slew(rule)) = self.kind? else { return None };
+        if self.section.has("step") && !level {
+            let message = format!("`{}` belongs to a twill woven row by row", self.section.name("step"));
+            let help = "write way = \"row by row\", or take it out: how far a twill that runs on steps is decided by the count";
+            self.section.problem("step", message, help);
+        }
+        let step = self.section.count("step", 1..=2 * LONGEST_FLOAT)?;
+        let most = (rule.repeat() - 1) / 2;
+        if step > most {
+            let message = format!(
+                "`{}` is {step}, half the repeat of {} or more",
+                self.section.name("step"),
+                rule.repeat()
+            );
+            let help = if most == 0 {
+                "take it out: over one, under one has no diagonal".to_owned()
+            } else {
+                format!("write a step of at most {most}, and lean for the side to which it climbs")
+            };
+            self.section.problem("step", message, help);
+        }
+        Some(step)
     }
 
     fn step_up(&self) -> bool {

@@ -158,6 +158,7 @@ pub const FIELDS: &[Field] = &{
     [
         field(Basket, "title", Text),
         field(Basket, "units", Word(|| terms(words::UNITS))),
+        field(Basket, "language", Word(|| terms(words::LANGUAGE))),
         field(Mould, "mould.shape", Word(|| terms(words::SHAPE))),
         field(Mould, "mould.base", inches(2.0, 16.0)),
         field(Mould, "mould.rim", inches(2.0, 20.0)),
@@ -229,6 +230,7 @@ pub const COURSE_FIELDS: &[CourseField] = &{
         field("colours", Colours, any),
         field("way", Word(|| terms(words::WAY)), WeaveKind::has_way),
         field("lean", Word(|| terms(words::LEAN)), WeaveKind::leans),
+        field("step", Count(1..=7), WeaveKind::leans),
         field("band", Count(1..=24), WeaveKind::turns),
         field("step-up", Flag, WeaveKind::steps_up),
         field("start", Count(1..=151), any),
@@ -260,7 +262,7 @@ mod tests {
     use crate::pattern::keys;
 
     /// Lists that are edited by other means than one field each.
-    const LISTS: [&str; 4] = ["mould.girths", "weave.courses", "colours", "materials"];
+    const LISTS: [&str; 5] = ["mould.girths", "weave.courses", "note", "colours", "materials"];
 
     fn sections() -> Vec<(&'static str, &'static [&'static str])> {
         vec![

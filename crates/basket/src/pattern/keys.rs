@@ -4,6 +4,7 @@
 pub const PATTERN: &[&str] = &[
     "title",
     "units",
+    "language",
     "finish",
     "mould",
     "base",
@@ -15,6 +16,7 @@ pub const PATTERN: &[&str] = &[
     "pins",
     "ears",
     "handle",
+    "note",
     "colours",
     "materials",
 ];
@@ -40,6 +42,7 @@ pub const COURSE: &[&str] = &[
     "strands",
     "way",
     "lean",
+    "step",
     "band",
     "step-up",
     "start",
@@ -63,6 +66,8 @@ pub const PINS: &[&str] = &["stock", "every"];
 pub const EARS: &[&str] = &["material", "placing", "width", "thickness", "hole", "tail"];
 /// Keys of `[handle]`.
 pub const HANDLE: &[&str] = &["kind", "curve", "rise", "corner", "width", "thickness", "rivet"];
+/// Keys of one `[[note]]`.
+pub const NOTE: &[&str] = &["step", "text", "photo", "caption"];
 /// Keys at the top of a shelf file.
 pub const SHELF: &[&str] = &["units", "materials"];
 /// Keys of one material in `[materials]`.

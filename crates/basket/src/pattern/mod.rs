@@ -13,6 +13,7 @@ mod form;
 pub mod keys;
 mod materials;
 mod model;
+mod notes;
 mod problem;
 mod read;
 mod section;

@@ -26,6 +26,45 @@ impl Units {
     }
 }
 
+/// The language in which a pattern's sheets are written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+pub enum Language {
+    /// English.
+    #[default]
+    #[serde(rename = "en")]
+    English,
+    /// German.
+    #[serde(rename = "de")]
+    German,
+}
+
+impl Language {
+    /// All languages.
+    pub const ALL: &'static [Self] = &[Self::English, Self::German];
+
+    /// The language's tag, such as `en`.
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::German => "de",
+        }
+    }
+
+    /// The language of this tag.
+    pub fn of(tag: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|language| language.tag() == tag)
+    }
+
+    /// The units that its readers want first, whatever the pattern is written in; none where the
+    /// pattern's own come first.
+    pub const fn units(self) -> Option<Units> {
+        match self {
+            Self::English => None,
+            Self::German => Some(Units::Millimetres),
+        }
+    }
+}
+
 /// One basket, as its maker wrote it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pattern {
@@ -33,6 +72,8 @@ pub struct Pattern {
     pub title: String,
     /// Units of the file.
     pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
     /// The mould.
     pub mould: MouldPattern,
     /// The wooden base.
@@ -55,8 +96,33 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// The maker's own words and photographs for the steps, in the order of the file.
+    pub notes: Vec<Note>,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
+}
+
+/// The maker's own words or photograph for a step.
+#[derive(Clone, Debug, PartialEq, Eq, serde::Serialize)]
+pub struct Note {
+    /// The step, by the identifier of its title, such as `step-lashing`.
+    pub step: &'static str,
+    /// What to say; paragraphs are parted by an empty line.
+    pub text: Option<String>,
+    /// What to show.
+    pub photo: Option<Photo>,
+}
+
+/// A photograph that a pattern names.
+#[derive(Clone, Debug, PartialEq, Eq, serde::Serialize)]
+pub struct Photo {
+    /// Its file, as written: a path that leads downward from the pattern's own folder.
+    pub path: String,
+    /// Where it stands in the pattern's text, in bytes.
+    #[serde(skip)]
+    pub span: std::ops::Range<usize>,
+    /// What it shows; stands under it, and instead of it for those who cannot see it.
+    pub caption: String,
 }
 
 /// The shape over which the basket is woven.

@@ -6,10 +6,10 @@ use toml::Spanned;
 use toml::de::{DeTable, Error};
 
 use super::colours::Palette;
-use super::model::{Pattern, Units};
+use super::model::{Language, Pattern, Units};
 use super::problem::Problem;
 use super::section::{Context, Section};
-use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, wall, words};
+use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, notes, wall, words};
 use crate::measure::Unit;
 use crate::stock::Catalogue;
 
@@ -55,6 +55,7 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
         file.missing("title", r#"title = "…" with the name of the basket, at the top"#);
     }
     let title = file.title("title");
+    let language = language(file);
     let mould = form::mould(file);
     let base = form::base(file);
     let palette = Palette::read(file);
@@ -67,9 +68,11 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
     let handle = fittings::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| super::EarsPattern::default()));
     let finish = fittings::finish(file);
+    let notes = notes::notes(file);
     Some(Pattern {
         title: title?,
         units,
+        language,
         mould: mould?,
         base,
         staves,
@@ -81,6 +84,7 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
         ears,
         handle,
         finish,
+        notes,
         materials,
     })
 }
@@ -91,6 +95,10 @@ pub(super) fn units(file: &Section) -> (Units, Option<Unit>) {
     // A wrong `units` is one problem; it should not become one more at every bare number.
     let unit = file.has("units").then(|| units.unwrap_or_default().unit());
     (units.unwrap_or_default(), unit)
+}
+
+fn language(file: &Section) -> Option<Language> {
+    file.word("language", words::LANGUAGE)
 }
 
 /// The tree of a file whose text is in order.

@@ -38,6 +38,8 @@ pub struct CoursePattern {
     pub way: Option<Way>,
     /// To which side the diagonal of a twill climbs.
     pub lean: Option<Lean>,
+    /// By how many staves each row of a twill that begins level is set off from the one below.
+    pub step: Option<u32>,
     /// Rows of a reversed twill before it turns.
     pub band: Option<u32>,
     /// Whether each round ends with a step up, so that the next begins level.
@@ -69,6 +71,7 @@ impl CoursePattern {
             strands: Vec::new(),
             way: None,
             lean: None,
+            step: None,
             band: None,
             step_up: false,
             start: None,

@@ -1,12 +1,14 @@
 //! The words and kinds of material that a pattern may use for its keys.
 
 use super::model::{
-    BailCurve, EarMaterial, EarPlacing, Every, Finish, LashingStyle, Outline, OvalSide, Side, Units,
+    BailCurve, EarMaterial, EarPlacing, Every, Finish, Language, LashingStyle, Outline, OvalSide, Side, Units,
 };
 use super::weave::{Lean, Way};
 use crate::stock::Kind;
 
 pub(super) const UNITS: &[(&str, Units)] = &[("in", Units::Inches), ("mm", Units::Millimetres)];
+pub(super) const LANGUAGE: &[(&str, Language)] =
+    &[(Language::English.tag(), Language::English), (Language::German.tag(), Language::German)];
 pub(super) const SHAPE: &[(&str, Outline)] = &[("round", Outline::Round)];
 pub(super) const SIDE: &[(&str, Side)] =
     &[("straight", Side::Straight), ("cone", Side::Cone), ("bowl", Side::Bowl)];

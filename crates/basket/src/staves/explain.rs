@@ -4,6 +4,7 @@ use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
 use super::{Needs, Staves};
 use crate::base::Base;
 use crate::choice::Choice;
+use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::StavesPattern;
 use crate::stock::Kind;
@@ -44,20 +45,20 @@ fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
 
 fn stock(staves: &Staves, base: &Base) -> Message {
     Message::new("choice-staves-stock")
-        .with("stock", staves.stock.name.as_str())
+        .with("stock", &staves.stock)
         .with("thickness", staves.thickness)
         .with("groove", base.groove_width)
         .with("count", staves.count)
 }
 
 fn width(staves: &Staves) -> Message {
-    Message::new("choice-staves-width").with("width", staves.width).with("stock", staves.stock.name.as_str())
+    Message::new("choice-staves-width").with("width", staves.width).with("stock", &staves.stock)
 }
 
 fn count(staves: &Staves) -> Message {
     Message::new("choice-staves-count")
         .with("count", staves.count)
-        .with("stock", staves.stock.name.as_str())
+        .with("stock", &staves.stock)
         .with("wanted", staves.gap_wanted)
         .with("rim", staves.gap_rim)
         .with("narrowest", staves.narrowest.gap)
@@ -69,7 +70,7 @@ fn taper(staves: &Staves) -> Message {
         .with("from", staves.taper.from)
         .with("width", staves.width)
         .with("foot", staves.taper.foot)
-        .with("worst", staves.taper.worst)
+        .with("worst", staves.taper.worst.max(Length::inches(1.0 / 64.0)))
         .with("ideal", staves.taper.worst_ideal)
 }
 

@@ -173,8 +173,7 @@ impl<'a> Judge<'a> {
             message
                 .with("wanted", self.gap)
                 .with("rim", judged.gap_rim)
-                .with("narrowest", judged.narrowest)
-                .with("widest", judged.widest)
+                .with("over", Value::Span(judged.narrowest, judged.widest))
         })
     }
 

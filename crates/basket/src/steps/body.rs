@@ -5,7 +5,6 @@ use super::{Stage, Step, time};
 use crate::assemble::Basket;
 use crate::message::{Message, Value};
 use crate::pattern::WeaveKind;
-use crate::terms::Term;
 use crate::weave::{Course, Join};
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
@@ -47,10 +46,15 @@ fn top_of(basket: &Basket, row: u32) -> crate::Length {
     basket.weave.each_row.iter().find(below).map_or(crate::Length::ZERO, |row| row.height)
 }
 
+/// The material of a course's weaver; nothing where there is no course.
+fn weaver_of(course: Option<&Course>) -> Value {
+    course.map_or_else(|| Value::Name(String::new()), |course| (&course.weaver).into())
+}
+
 fn first_rows(basket: &Basket, start: u32) -> Step {
-    let weaver = basket.weave.courses.first().map_or("", |course| course.weaver.name.as_str());
+    let weaver = weaver_of(basket.weave.courses.first());
     let kind = basket.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
-    let weave_name = Value::Term(kind.term());
+    let weave_name = kind.name();
     let rows = if kind == WeaveKind::Plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
     let step = Step::new("step-first", Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
@@ -72,8 +76,8 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
             Message::new("step-course-text-change")
                 .with("course", number)
                 .with("row", course.first_row)
-                .with("weave", Value::Term(course.weave.term()))
-                .with("weaver", course.weaver.name.as_str()),
+                .with("weave", course.weave.name())
+                .with("weaver", &course.weaver),
         );
     }
     let joins: Vec<Join> = courses().flat_map(|(course, _)| joins_within(course, from, to)).collect();
@@ -116,9 +120,7 @@ fn dry(basket: &Basket) -> Step {
         .say(Message::new("step-dry-text-wait"))
         .say(Message::new("step-dry-text-pack").with("gap", weave.packing_gap))
         .say_if(weave.rows_to_add > 0, || {
-            Message::new("step-dry-text-add")
-                .with("rows", weave.rows_to_add)
-                .with("weaver", last.map_or("", |course| course.weaver.name.as_str()))
+            Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
         .work(time::PACK + added.to_metres() * time::WEAVE_METRE)

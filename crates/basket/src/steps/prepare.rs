@@ -11,7 +11,7 @@ pub(super) fn cut(basket: &Basket) -> Step {
     let parts = &staves.length_parts;
     let all = staves.count.saturating_add(staves.spares);
     Step::new("step-cut", Stage::Prepared)
-        .say(Message::new("step-cut-text-sort").with("stock", staves.stock.name.as_str()))
+        .say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
         .say(
             Message::new("step-cut-text-staves")
                 .with("all", all)
@@ -60,7 +60,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
         OvalSide::In => "step-staves-text-face-in",
     };
     Step::new("step-staves", Stage::StavesSet)
-        .say(Message::new("step-staves-text-soak").with("stock", staves.stock.name.as_str()))
+        .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
             Message::new("step-staves-text-set")
                 .with("quarters", numbers(quarters(basket)))

@@ -66,7 +66,7 @@ pub(super) fn hoops(basket: &Basket) -> Step {
 
 fn hoop(id: &'static str, hoop: &Hoop) -> Message {
     Message::new(id)
-        .with("stock", hoop.stock.name.as_str())
+        .with("stock", &hoop.stock)
         .with("length", hoop.cut)
         .with("from", hoop.scarf.from_stave)
         .with("to", hoop.scarf.to_stave)
@@ -86,7 +86,7 @@ pub(super) fn pins(basket: &Basket) -> Step {
         .say(Message::new("step-pins-text-drill").with("drill", pins.drill).with("stack", pins.stack))
         .say(
             Message::new("step-pins-text-clinch")
-                .with("pin", pins.stock.name.as_str())
+                .with("pin", &pins.stock)
                 .with("over", (pins.length - pins.stack).max(Length::ZERO)),
         )
         .work(f64::from(basket.staves.count) * time::TRIM + f64::from(pins.count) * time::PIN)
@@ -113,12 +113,12 @@ pub(super) fn lashing(basket: &Basket) -> Step {
     if let Some(filler) = &basket.filler {
         let text = Message::new("step-lashing-text-filler")
             .with("pieces", count(filler.pieces.len()))
-            .with("stock", filler.stock.name.as_str());
+            .with("stock", &filler.stock);
         step = step.say(text);
     }
     step.say(
         Message::new("step-lashing-text-start")
-            .with("weaver", lashing.weaver.name.as_str())
+            .with("weaver", &lashing.weaver)
             .with("tail", lashing.tail)
             .with("strands", lashing.strands)
             .with("length", lashing.length),
@@ -157,7 +157,7 @@ pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
         )
         .say(
             Message::new("step-handle-text-rivet")
-                .with("rivet", handle.rivet.name.as_str())
+                .with("rivet", &handle.rivet)
                 .with("length", handle.rivet_length)
                 .with("grip", handle.grip),
         )

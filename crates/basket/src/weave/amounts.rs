@@ -5,14 +5,14 @@ use std::f64::consts::{PI, TAU};
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::mould::Mould;
-use crate::pattern::WeaveKind;
+use crate::pattern::{Way, WeaveKind};
 use crate::staves::Staves;
 use crate::weave::fabric::{Fabric, Follow, Passing};
 use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::Laid;
 use crate::weave::strands::{RowsOf, WeaverAmount};
 use crate::weave::take_up::over_one_pitch;
-use crate::weave::{Course, Row, Weave};
+use crate::weave::{Course, Join, Row, Weave, begin};
 
 impl Weave {
     /// Weaves the courses round the staves.
@@ -27,7 +27,8 @@ impl Weave {
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let loom = Loom { laid, mould, staves, fabric: laid.pattern.fabric(staves.count.max(1)) };
+            let fabric = laid.pattern.fabric(staves.count.max(1));
+            let loom = Loom { laid, mould, staves, fabric }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
@@ -69,6 +70,17 @@ struct Round {
 }
 
 impl Loom<'_> {
+    /// With the beginnings of rows that are woven by themselves spread round.
+    fn spread(mut self) -> Self {
+        if self.laid.pattern.rows_follow() == Way::RowByRow {
+            let first = self.laid.middle(0);
+            let girth = (self.mould.profile.at(first).radius + self.staves.thickness / 2.0) * TAU;
+            let pitch = girth / f64::from(self.staves.count.max(1));
+            self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+        }
+        self
+    }
+
     fn weave(self, number: u32, joiner: &mut Joiner) -> (Course, Vec<Row>) {
         let laid = self.laid;
         let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
@@ -114,6 +126,7 @@ impl Loom<'_> {
         Row {
             number: self.laid.first_row + index,
             course,
+            begin: self.fabric.stave_in(index, 0) + 1,
             along,
             height: self.mould.profile.at(along).height,
             pitch: self.laid.row_pitch(index),
@@ -145,13 +158,17 @@ impl Loom<'_> {
         let Self { laid, fabric, .. } = self;
         let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
         let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
-        joins.sort_by_key(|join| (join.row, fabric.place(join.cut_over.saturating_sub(1))));
+        let place = |join: &Join| {
+            fabric.place_in(join.row.saturating_sub(laid.first_row), join.cut_over.saturating_sub(1))
+        };
+        joins.sort_by_key(|join| (join.row, place(join)));
         Course {
             weave: laid.pattern.weave,
             way: laid.pattern.rows_follow(),
             first_row: laid.first_row,
             rows: laid.rows,
             pitch: laid.pitch(),
+            space: laid.pattern.space_between_rows(),
             doubled: laid.pattern.doubled.min(laid.rows),
             from: laid.from,
             to: laid.to(),

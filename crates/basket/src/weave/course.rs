@@ -24,7 +24,7 @@ impl CoursePattern {
     /// This course on a count of staves.
     pub fn fabric(&self, count: u32) -> Fabric {
         let start = self.start.unwrap_or(1).saturating_sub(1) % count.max(1);
-        Fabric { passing: self.passing(), count, start }
+        Fabric { passing: self.passing(), count, start, spread: 0 }
     }
 
     fn passing(&self) -> Passing {
@@ -44,10 +44,11 @@ impl CoursePattern {
         }
     }
 
-    /// Rows that begin level move one stave a row, to the side to which the twill is to lean: numbers rise
-    /// to the left on a basket that stands on its base.
+    /// Rows that begin level move on by the step, to the side to which the twill is to lean: numbers rise to
+    /// the left on a basket that stands on its base.
     fn repeat(&self, rule: Rule, level: bool) -> Passing {
-        let step = if self.lean == Some(Lean::Left) { 1 } else { -1 };
+        let step = self.step.unwrap_or(1) as i32;
+        let step = if self.lean == Some(Lean::Left) { step } else { -step };
         let follow = if level { Follow::RowByRow(step) } else { Follow::Spiral };
         Passing::Repeat { rule, follow }
     }

@@ -27,8 +27,8 @@ pub fn courses(catalogue: &Catalogue, mould: &Mould, choices: &mut Vec<Choice>) 
         value: weaver.name.as_str().into(),
         reason: Message::new("choice-weave-courses")
             .with("rows", FINE_ROWS)
-            .with("finer", finer.name.as_str())
-            .with("weaver", weaver.name.as_str())
+            .with("finer", &finer)
+            .with("weaver", &weaver)
             .with("room", room),
     });
     let course = |weaver, until| CoursePattern::new(WeaveKind::Plain, weaver, until);

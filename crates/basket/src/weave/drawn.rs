@@ -110,6 +110,29 @@ impl Drawn {
         &self.rows
     }
 
+    /// Columns (from 1 at the left, as seen) in which all signs are alike, so that the weaver never crosses
+    /// the stave.
+    pub fn columns_on_one_side(&self) -> Vec<u32> {
+        let alike = |column: &usize| {
+            let mut signs = self.rows.iter().filter_map(|row| row.get(*column));
+            let first = signs.next();
+            signs.all(|sign| Some(sign) == first)
+        };
+        (0..self.width() as usize).filter(alike).map(|column| column as u32 + 1).collect()
+    }
+
+    /// The drawing as a TOML value, with one row more at the bottom: the opposite of the lowest, which gives
+    /// each column both signs.
+    pub fn with_opposite_row(&self) -> String {
+        let opposite = self.rows.first().map(|row| row.iter().map(|over| !over).collect::<Vec<_>>());
+        let line = |row: &Vec<bool>| {
+            let signs: String = row.iter().map(|over| if *over { 'X' } else { '.' }).collect();
+            format!("\"{signs}\"")
+        };
+        let lines: Vec<String> = self.rows.iter().rev().chain(&opposite).map(line).collect();
+        format!("[{}]", lines.join(", "))
+    }
+
     /// Staves of one repeat.
     pub fn width(&self) -> u32 {
         self.rows.first().map_or(0, Vec::len) as u32

@@ -57,6 +57,8 @@ pub struct Fabric {
     pub count: u32,
     /// The stave (from 0) at which the first row begins.
     pub start: u32,
+    /// By how many staves each row that is woven by itself begins further round than the one below.
+    pub spread: u32,
 }
 
 impl Fabric {
@@ -88,14 +90,30 @@ impl Fabric {
         }
     }
 
+    /// By how many staves a row begins further round than the first.
+    fn offset(&self, row: u32) -> u32 {
+        (u64::from(row) * u64::from(self.spread) % u64::from(self.count.max(1))) as u32
+    }
+
+    /// The stave (from 0) at a place of a row, counted from 0 where the row begins.
+    pub fn stave_in(&self, row: u32, place: u32) -> u32 {
+        self.stave(place + self.offset(row))
+    }
+
+    /// The place (from 0) of a stave (from 0) in a row, counted from where the row begins.
+    pub fn place_in(&self, row: u32, stave: u32) -> u32 {
+        let count = self.count.max(1);
+        (self.place(stave) + count - self.offset(row)) % count
+    }
+
     /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
     pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
         let count = self.count.max(1);
         // Where the row begins within the repeat, and how long the repeat is.
         let (mut step, repeat) = match &self.passing {
             Passing::Repeat { rule, follow } => {
-                let repeat = rule.repeat();
-                (follow.shift(row, count, *rule).rem_euclid(i64::from(repeat)) as u32, repeat)
+                let begins = follow.shift(row, count, *rule) + i64::from(self.offset(row));
+                (begins.rem_euclid(i64::from(rule.repeat())) as u32, rule.repeat())
             }
             Passing::SkipOne => {
                 let repeat = u64::from(count) + 1;
@@ -107,21 +125,21 @@ impl Fabric {
             let over = match &self.passing {
                 Passing::Repeat { rule, .. } => step < rule.over(),
                 Passing::SkipOne => step.is_multiple_of(2),
-                _ => self.is_over(row, self.stave(place)),
+                _ => self.is_over(row, self.stave_in(row, place)),
             };
             step = if step + 1 < repeat { step + 1 } else { 0 };
             over
         })
     }
 
-    /// The stave (from 0) at a place (from 0) of a row.
-    pub const fn stave(&self, place: u32) -> u32 {
+    /// The stave (from 0) so many staves (from 0) beyond where the first row begins.
+    const fn stave(&self, place: u32) -> u32 {
         let count = if self.count == 0 { 1 } else { self.count };
         (place + self.start % count) % count
     }
 
-    /// The place (from 0) of a stave (from 0) in each row.
-    pub const fn place(&self, stave: u32) -> u32 {
+    /// How many staves a stave (from 0) lies beyond where the first row begins.
+    const fn place(&self, stave: u32) -> u32 {
         let count = if self.count == 0 { 1 } else { self.count };
         (stave + count - self.start % count) % count
     }
@@ -185,7 +203,7 @@ mod tests {
     use super::*;
 
     fn fabric(passing: Passing, count: u32) -> Fabric {
-        Fabric { passing, count, start: 0 }
+        Fabric { passing, count, start: 0, spread: 0 }
     }
 
     fn repeat(over: u32, under: u32, follow: Follow) -> Passing {

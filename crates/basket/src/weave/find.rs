@@ -113,6 +113,9 @@ impl Proposal {
             Passing::Repeat { follow: Follow::RowByRow(step), .. } => {
                 keys.push(("way", "\"row by row\"".to_owned()));
                 keys.push(("lean", if *step > 0 { "\"left\"" } else { "\"right\"" }.to_owned()));
+                if step.abs() > 1 {
+                    keys.push(("step", step.abs().to_string()));
+                }
             }
             Passing::Twined { step_up: true, .. } => keys.push(("step-up", "true".to_owned())),
             _ => {}
@@ -192,7 +195,7 @@ fn of_class(wanted: &Wanted, passing: &Passing, counts: &[u32]) -> Vec<Proposal>
 }
 
 fn fabric(passing: &Passing, count: u32) -> Fabric {
-    Fabric { passing: passing.clone(), count, start: 0 }
+    Fabric { passing: passing.clone(), count, start: 0, spread: 0 }
 }
 
 /// The weavers seen outside on the first staves.

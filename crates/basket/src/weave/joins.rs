@@ -4,6 +4,8 @@
 //! behind a stave, at least four staves back, and runs with the old one, over it, so that neither end
 //! shows from outside. No two joins come within an inch of each other: one that would is moved back.
 
+use std::collections::BTreeMap;
+
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::Way;
@@ -12,7 +14,7 @@ use crate::stock::Material;
 use crate::weave::Join;
 use crate::weave::fabric::{Fabric, Passing};
 use crate::weave::layout::Laid;
-use crate::weave::strands::{RowsOf, Strand, WeaverAmount};
+use crate::weave::strands::{RowsOf, Strand, TooShort, WeaverAmount};
 
 /// Staves over which old and new strand lie together, at least (common practice: four to six).
 pub const OVERLAP_STAVES: u32 = 4;
@@ -21,7 +23,7 @@ pub const APART: Length = Length::inches(1.0);
 /// Length of a strand to count on where the material does not say: a 1000 ft hank of 80 strands
 /// (L. Day Perry, *Seat Weaving*, p. 7, for the hank; a published how-to for the strands).
 const STRAND: Length = Length::feet(12.5);
-/// With more joins than this no basket can keep them apart, and none is moved any more.
+/// With more joins than this in a band two inches high no basket can keep them apart, and none is moved.
 const MOST_APART: usize = 120;
 /// The furthest that a start is looked for, in staves behind the cut.
 const FURTHEST_START: u32 = 24;
@@ -93,6 +95,12 @@ impl<'a> Run<'a> {
         Some((row, place as u32))
     }
 
+    /// The shortest strand that is laid: twice the overlap and a stave, and half a round. More joins than two
+    /// a round make no wall; a strand that is shorter is refused by a finding.
+    fn least(&self, row: usize) -> Length {
+        self.step(row) * f64::from((2 * OVERLAP_STAVES + 1).max(self.count / 2))
+    }
+
     fn back(&self, (row, place): Spot) -> Option<Spot> {
         match place.checked_sub(1) {
             Some(place) => Some((row, place)),
@@ -103,7 +111,7 @@ impl<'a> Run<'a> {
     /// Whether this weaver lies outside at a spot.
     fn is_over(&self, fabric: &Fabric, (row, place): Spot) -> bool {
         let Some(line) = self.rows.get(row) else { return false };
-        let cell = fabric.cell(line.row, fabric.stave(place));
+        let cell = fabric.cell(line.row, fabric.stave_in(line.row, place));
         match fabric.passing {
             Passing::Twined { .. } => cell.inside != Some(self.weaver - 1),
             _ => cell.outside.is_some(),
@@ -141,7 +149,8 @@ impl<'a> Run<'a> {
 /// Joins the strands of all courses, and keeps the joins apart.
 pub(super) struct Joiner {
     count: u32,
-    placed: Vec<Placed>,
+    /// By the band along the mould in which they are, each as high as joins are kept apart.
+    placed: BTreeMap<i64, Vec<Placed>>,
 }
 
 /// Where a join is: along the mould, and at which stave (from 0).
@@ -153,21 +162,31 @@ struct Placed {
 
 impl Joiner {
     pub(super) const fn new(count: u32) -> Self {
-        Self { count, placed: Vec::new() }
+        Self { count, placed: BTreeMap::new() }
     }
 
     /// Cuts a run into strands.
     pub(super) fn join(&mut self, run: &Run<'_>, rows: RowsOf, fabric: &Fabric) -> WeaverAmount {
-        let mut cutter =
-            Cutter { run, fabric, colours: colours(run), strands: Vec::new(), joins: Vec::new() };
+        let mut cutter = Cutter {
+            run,
+            fabric,
+            colours: colours(run),
+            strands: Vec::new(),
+            joins: Vec::new(),
+            too_short: None,
+        };
         let length = run.total();
         if length > Length::ZERO {
             match run.laid.pattern.rows_follow() {
                 Way::Continuous => cutter.segment(self, 0, run.rows.len()),
-                Way::RowByRow => (0..run.rows.len()).for_each(|row| cutter.segment(self, row, row + 1)),
+                Way::RowByRow => {
+                    // Where a row begins it overlaps itself: no join comes near that either.
+                    run.rows.iter().for_each(|line| self.place(line.along, fabric.stave_in(line.row, 0)));
+                    (0..run.rows.len()).for_each(|row| cutter.segment(self, row, row + 1));
+                }
             }
         }
-        let Cutter { colours, strands, joins, .. } = cutter;
+        let Cutter { colours, strands, joins, too_short, .. } = cutter;
         WeaverAmount {
             material: run.material.clone(),
             colours,
@@ -177,16 +196,22 @@ impl Joiner {
             strand: run.material.put_up.strand.unwrap_or(STRAND),
             strands,
             joins,
+            too_short,
         }
     }
 
     /// The joins that may be too near to one in a band along the mould.
     fn near(&self, from: Length, to: Length) -> Vec<Placed> {
-        if self.placed.len() > MOST_APART {
+        let bands = self.placed.range(band(from - APART)..=band(to + APART)).map(|(_, placed)| placed);
+        if bands.clone().map(Vec::len).sum::<usize>() > MOST_APART {
             return Vec::new();
         }
         let near = |other: &&Placed| from - APART < other.along && other.along < to + APART;
-        self.placed.iter().filter(near).copied().collect()
+        bands.flatten().filter(near).copied().collect()
+    }
+
+    fn place(&mut self, along: Length, stave: u32) {
+        self.placed.entry(band(along)).or_default().push(Placed { along, stave });
     }
 
     /// How near the nearest of some joins is, as a share of the distance to keep; one and more is
@@ -203,6 +228,11 @@ impl Joiner {
     }
 }
 
+/// The band along the mould in which a place lies.
+fn band(along: Length) -> i64 {
+    (along / APART).floor() as i64
+}
+
 fn colours(run: &Run<'_>) -> Vec<Colour> {
     let pattern = run.laid.pattern;
     let index = if run.weaver > pattern.weavers() { 0 } else { run.weaver as usize - 1 };
@@ -217,6 +247,7 @@ struct Cutter<'a> {
     colours: Vec<Colour>,
     strands: Vec<Strand>,
     joins: Vec<Join>,
+    too_short: Option<TooShort>,
 }
 
 impl Cutter<'_> {
@@ -229,9 +260,12 @@ impl Cutter<'_> {
         let mut begun = run.at(start) - tail;
         loop {
             let index = self.strands.len() as u32;
-            let least = run.step(start.0) * f64::from(2 * OVERLAP_STAVES + 1);
-            let reach = begun + run.strand(index).max(least);
+            let (strand, least) = (run.strand(index), run.least(start.0));
+            let reach = begun + strand.max(least);
             let cut = run.spot(reach).filter(|_| reach < end).map(|spot| self.cut(joiner, start, spot));
+            if strand < least && cut.is_some() {
+                self.too_short.get_or_insert(TooShort { strand, least });
+            }
             let cut = cut.filter(|cut| *cut > start);
             let reach = cut.map_or(end, |cut| run.at(cut));
             let row = run.rows.get(start.0).map_or(0, |row| row.row);
@@ -273,17 +307,18 @@ impl Cutter<'_> {
 
     fn apart(&self, joiner: &Joiner, near: &[Placed], spot: Spot) -> f64 {
         let Some(line) = self.run.rows.get(spot.0) else { return 0.0 };
-        joiner.distance(near, line.along, self.fabric.stave(spot.1), line.pitch)
+        joiner.distance(near, line.along, self.fabric.stave_in(line.row, spot.1), line.pitch)
     }
 
     fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {
         let Some(line) = self.run.rows.get(cut.0) else { return };
-        let stave = self.fabric.stave(cut.1);
-        joiner.placed.push(Placed { along: line.along, stave });
+        let stave = self.fabric.stave_in(line.row, cut.1);
+        joiner.place(line.along, stave);
+        let next_row = self.run.rows.get(next.0).map_or(line.row, |line| line.row);
         self.joins.push(Join {
             row: self.run.laid.first_row + line.row,
             cut_over: stave + 1,
-            start_behind: self.fabric.stave(next.1) + 1,
+            start_behind: self.fabric.stave_in(next_row, next.1) + 1,
             weaver: self.run.weaver,
             recolour: self.colours.len() > 1,
         });

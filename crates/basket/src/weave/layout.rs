@@ -27,6 +27,10 @@ impl Laid<'_> {
     pub(super) fn pitch(&self) -> Length {
         self.heights.cycle.iter().copied().sum::<Length>() / self.heights.cycle.len().max(1) as f64
     }
+    /// Height of the lowest row that is not doubled.
+    pub(super) fn lowest(&self) -> Length {
+        self.heights.cycle.iter().copied().reduce(Length::min).unwrap_or(Length::ZERO)
+    }
     /// Height of the row with this index (from 0) within the course.
     pub(super) fn row_pitch(&self, index: u32) -> Length {
         self.heights.of(index + 1) - self.heights.of(index)

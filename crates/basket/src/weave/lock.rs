@@ -18,7 +18,7 @@ impl Fabric {
             }
             _ => {
                 let places = self.count.min(self.repeat());
-                (0..places).all(|place| self.is_crossed(self.stave(place)))
+                (0..places).all(|place| self.is_crossed(self.stave_in(0, place)))
             }
         }
     }

@@ -1,6 +1,7 @@
 //! The weaving: rows, take-up, lengths, strands and joins.
 
 mod amounts;
+mod begin;
 mod course;
 pub mod defaults;
 pub mod drawn;
@@ -11,6 +12,7 @@ pub mod joins;
 pub mod layout;
 mod lock;
 pub mod look;
+mod mends;
 mod rule;
 pub mod runs;
 mod seen;
@@ -28,11 +30,12 @@ use crate::stock::{self, Material};
 pub use course::BAND;
 pub use fabric::{Cell, Fabric, Follow, Passing};
 pub use instructions::{Instruction, SENTENCES, instructions};
+pub use mends::Mend;
 pub use rule::Rule;
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
-pub use strands::{RowsOf, Strand, WeaverAmount};
-pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Mend, Verdict};
+pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
+pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -83,6 +86,9 @@ pub struct Course {
     /// Height of one row along the mould, where it is not doubled; the mean where weavers differ.
     #[serde(rename = "pitch_mm")]
     pub pitch: Length,
+    /// Clear distance between rows, where they are spaced.
+    #[serde(rename = "space_mm")]
+    pub space: Length,
     /// How many of the first rows are doubled.
     pub doubled: u32,
     /// Bottom of the first row, along the mould.
@@ -138,6 +144,8 @@ pub struct Row {
     pub number: u32,
     /// Number of its course, counted from 1.
     pub course: u32,
+    /// Stave, counted from 1, at which it begins.
+    pub begin: u32,
     /// Middle of the row, along the mould.
     #[serde(rename = "along_mm")]
     pub along: Length,

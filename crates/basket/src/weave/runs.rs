@@ -48,6 +48,7 @@ pub fn runs_on(count: u32, weaver: &Material) -> Vec<Run> {
     courses.extend(TWILLS.map(|rule| course(WeaveKind::Twill(twill(rule)))));
     courses.extend(CHASED.map(|rule| course(WeaveKind::Chase(twill(rule)))));
     courses.push(CoursePattern { others: vec![weaver.clone(); 2], ..course(WeaveKind::Chase(Rule::PLAIN)) });
+    courses.push(course(WeaveKind::Slew(Rule::PLAIN)));
     courses.push(course(WeaveKind::SkipOne));
     courses.push(course(WeaveKind::Pairing));
     courses.extend([3, 4, 5].map(|rods| course(WeaveKind::Wale(rods))));
@@ -114,6 +115,13 @@ mod tests {
         assert!(!plain.runs && !plain.verdict.holds && !plain.verdict.mends.is_empty());
         assert_eq!(plain.sighting.look, Look::Columns);
         assert!(of(&runs, "chase").runs && of(&runs, "skip one").runs);
+    }
+
+    #[test]
+    fn nothing_is_skipped_on_an_odd_count() {
+        let skip = of(&on(73), "skip one");
+        assert!(!skip.runs && skip.verdict.holds);
+        assert_eq!(skip.verdict.counts, [72, 74, 70, 76]);
     }
 
     #[test]

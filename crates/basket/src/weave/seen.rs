@@ -78,6 +78,8 @@ impl Course {
 
     fn weaver_colour(&self, weaver: u32, row: u32, stave: u32) -> &Colour {
         let amount = self.weavers.get(weaver as usize);
-        amount.map_or(&UNDYED, |amount| amount.colour_at(row, self.fabric.place(stave)).unwrap_or(&UNDYED))
+        amount.map_or(&UNDYED, |amount| {
+            amount.colour_at(row, self.fabric.place_in(row, stave)).unwrap_or(&UNDYED)
+        })
     }
 }

@@ -3,7 +3,9 @@
 use serde::Serialize;
 
 use crate::measure::Angle;
+use crate::message::{Message, Value};
 use crate::pattern::Lean;
+use crate::terms::Term;
 use crate::weave::fabric::Passing;
 use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
 use crate::weave::{Course, Face, Weave};
@@ -15,6 +17,8 @@ pub struct CourseLook {
     pub sighting: Sighting,
     /// One or two twined rows in which colours alternate like the links of a chain.
     pub chain: bool,
+    /// To which side the skips climb where one stave is skipped a round, seen from this face.
+    pub skips: Option<Lean>,
     /// To which side a spiral climbs, seen from this face on a basket that stands on its base.
     pub lean: Option<Lean>,
     /// How often a line of a spiral goes round from the first row to the last; zero for other looks.
@@ -22,6 +26,40 @@ pub struct CourseLook {
     /// How steeply a spiral climbs; none for other looks.
     #[serde(rename = "climb_deg")]
     pub climb: Option<Angle>,
+}
+
+impl CourseLook {
+    /// What is seen, to be said in words.
+    pub fn said(&self) -> Message {
+        match (self.sighting.look, self.lean, self.climb) {
+            (Look::Spiral, Some(lean), Some(climb)) => {
+                Message::new(if lean == Lean::Right { "look-turns-right" } else { "look-turns-left" })
+                    .with("turns", Value::Number(self.turns, 1))
+                    .with("climb", Angle::degrees(climb.to_degrees().round()))
+            }
+            (Look::Mixed | Look::Checks, ..) if self.skips.is_some() => {
+                let side = self.skips.unwrap_or(Lean::Left).term();
+                Message::new("weaves-skips").with("side", Value::Term(side))
+            }
+            _ if self.chain => Message::new("look-chain"),
+            (look, ..) => Message::new(look.term()),
+        }
+    }
+}
+
+impl Term for Look {
+    /// A spiral is named without its side.
+    fn term(self) -> &'static str {
+        match self {
+            Self::Plain => "look-plain",
+            Self::Columns => "look-columns",
+            Self::Bands => "look-bands",
+            Self::Checks => "look-checks",
+            Self::Spiral => "look-spiral",
+            Self::Arrows => "look-arrows",
+            Self::Mixed => "look-mixed",
+        }
+    }
 }
 
 impl Weave {
@@ -33,17 +71,23 @@ impl Weave {
         let proportion = self.proportion(course);
         let rows = course.rows.min(ROWS_READ);
         let count = course.fabric.count.max(1);
-        let mut colours: Vec<[u8; 3]> = Vec::new();
-        let mut number = |rgb: [u8; 3]| {
-            let known = colours.iter().position(|other| *other == rgb);
-            known.unwrap_or_else(|| {
-                colours.push(rgb);
-                colours.len() - 1
+        let twined = matches!(course.fabric.passing, Passing::Twined { .. });
+        let mut known: Vec<Vec<[u8; 3]>> = Vec::new();
+        let mut number = |colours: Vec<[u8; 3]>| {
+            let found = known.iter().position(|other| *other == colours);
+            found.unwrap_or_else(|| {
+                known.push(colours);
+                known.len() - 1
             }) as u8
         };
-        let all = Sights::of(rows, count, |row, stave| {
-            let seen = course.seen(row, stave, face);
-            number(seen.map_or(self.stave_colour(stave + 1).rgb, |seen| seen.colour.rgb))
+        // Read from where rows begin: there each row meets the next, one row up.
+        let all = Sights::of(rows, count, |row, place| {
+            let stave = course.fabric.stave_in(0, place);
+            number(match course.seen(row, stave, face) {
+                Some(seen) if twined => vec![seen.colour.rgb],
+                Some(_) => course.colours_side_by_side(row, stave),
+                None => vec![self.stave_colour(stave + 1).rgb],
+            })
         });
         let sighting = if Self::has_rings(course, face) {
             Sighting { look: Look::Bands, slope: 0.0, repeat: Some(1) }
@@ -51,12 +95,14 @@ impl Weave {
             all.read(proportion)
         };
         let spiral = sighting.look == Look::Spiral;
-        let lean = sighting.lean().map(|lean| if face == Face::Inside { lean.other() } else { lean });
+        let from_face = |lean: Lean| if face == Face::Inside { lean.other() } else { lean };
+        let lean = sighting.lean().map(from_face);
+        let skips = matches!(course.fabric.passing, Passing::SkipOne);
+        let skips = if skips { course.verdict.diagonal.lean().map(from_face) } else { None };
         CourseLook {
             sighting,
-            chain: course.rows <= 2
-                && matches!(course.fabric.passing, Passing::Twined { .. })
-                && sighting.repeat == Some(2),
+            chain: course.rows <= 2 && twined && sighting.repeat == Some(2),
+            skips,
             lean,
             turns: if spiral { sighting.turns(count, course.rows.saturating_sub(1)) } else { 0.0 },
             climb: spiral
@@ -68,9 +114,14 @@ impl Weave {
     /// are seen as the dots that they leave between the staves.
     fn has_rings(course: &Course, face: Face) -> bool {
         let ring = |row: u32| -> Option<[u8; 3]> {
-            let mut seen = (0..course.fabric.count).filter_map(|stave| course.seen(row, stave, face));
-            let first = seen.next()?.colour.rgb;
-            seen.all(|seen| seen.colour.rgb == first).then_some(first)
+            let places = 0..course.fabric.count;
+            let seen = places.filter_map(|place| course.seen(row, course.fabric.stave_in(row, place), face));
+            let colours: Vec<[u8; 3]> = seen.map(|seen| seen.colour.rgb).collect();
+            let mut runs = colours.chunk_by(|a, b| a == b);
+            // Where strands are joined, a row changes its colour once: it counts for the longer part.
+            let (first, second) = (runs.next()?, runs.next().unwrap_or_default());
+            let longer = if first.len() >= second.len() { first } else { second };
+            runs.next().is_none().then(|| longer.first().copied())?
         };
         let Some(rings) = (0..course.rows).map(ring).collect::<Option<Vec<_>>>() else { return false };
         let runs: Vec<usize> = rings.chunk_by(|a, b| a == b).map(<[_]>::len).collect();
@@ -86,5 +137,14 @@ impl Weave {
         let across = row.length / (weavers as f64 * f64::from(course.fabric.count.max(1)));
         let proportion = across / row.pitch;
         if proportion.is_finite() && proportion > 0.0 { proportion } else { USUAL_PROPORTION }
+    }
+}
+
+impl Course {
+    /// The colours of the weavers that lie side by side at a crossing; one where all are alike.
+    fn colours_side_by_side(&self, row: u32, stave: u32) -> Vec<[u8; 3]> {
+        let mut colours: Vec<_> = self.side_by_side(row, stave).iter().map(|seen| seen.colour.rgb).collect();
+        colours.dedup();
+        colours
     }
 }

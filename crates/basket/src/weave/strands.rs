@@ -30,6 +30,18 @@ pub struct WeaverAmount {
     pub strands: Vec<Strand>,
     /// Where one strand follows another, in weaving order.
     pub joins: Vec<Join>,
+    /// The first strand that is too short to be joined; what is computed is for one that is not.
+    #[serde(skip)]
+    pub too_short: Option<TooShort>,
+}
+
+/// A strand that is too short to be joined.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TooShort {
+    /// How long it is.
+    pub strand: Length,
+    /// How long it would have to be.
+    pub least: Length,
 }
 
 /// Which rows of its course a weaver lays.

@@ -1,12 +1,11 @@
-//! Will it run? What a course does on a count of staves, which counts near by suit it, and what would
-//! mend it on this count.
+//! Will it run? What a course does on a count of staves, and which counts near by suit it.
 
 use serde::Serialize;
 
 use crate::measure::Length;
-use crate::pattern::{CoursePattern, Lean, Way, WeaveKind};
+use crate::pattern::{CoursePattern, Lean, WeaveKind};
 use crate::weave::fabric::{Fabric, Follow, Passing, chase_is_even, chase_step};
-use crate::weave::rule::Rule;
+use crate::weave::mends::Mend;
 
 /// How many staves a weaver may pass without changing sides before it is loose enough to catch
 /// (common practice), where the pattern does not say.
@@ -34,7 +33,7 @@ pub struct Verdict {
     /// The nearest counts on which the course runs as wanted, nearest first; at most two fewer and two
     /// more.
     pub counts: Vec<u32>,
-    /// What would mend it on this count; empty where it holds.
+    /// What would make it run as wanted on this count; empty where it does.
     pub mends: Vec<Mend>,
 }
 
@@ -55,24 +54,6 @@ pub enum Diagonal {
     Uneven,
     /// There is none to speak of.
     None,
-}
-
-/// A way to make a weave hold on a count on which it does not.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Mend {
-    /// A second weaver that chases the first: rows of the two alternate, and two ends show at the top.
-    SecondWeaver,
-    /// A step up at the end of each round: a slanting line of longer floats.
-    StepUp,
-    /// Each row by itself: no spiral, and a line of overlaps up one side.
-    StartStop,
-    /// Over two once a round: the longer floats climb in a spiral.
-    SkipOne,
-    /// One stave split in two from the foot up: two narrow staves stand close together.
-    SplitStave,
-    /// A half stave put in beside another: one narrow stave more.
-    HalfStave,
 }
 
 impl Diagonal {
@@ -172,7 +153,7 @@ impl Fabric {
             _ => {}
         }
         let seen = rows.min(self.rows_to_repeat().saturating_mul(2));
-        let column = |place| longest((0..seen).map(|row| self.is_over(row, self.stave(place))));
+        let column = |place| longest((0..seen).map(|row| self.is_over(row, self.stave_in(0, place))));
         let float = (0..self.count.min(self.repeat())).map(column).max().unwrap_or(0);
         // A stave that never changes sides lies so for all rows.
         if float == seen { rows } else { float }
@@ -191,11 +172,12 @@ fn longest(sides: impl Iterator<Item = bool>) -> u32 {
 }
 
 impl CoursePattern {
-    /// Whether the course runs on a count as wanted: it holds, its rows meet, and a twill has a
-    /// diagonal that leans as asked.
+    /// Whether the course runs on a count as wanted: it holds, its rows meet, a twill has a diagonal
+    /// that leans as asked, and where one is to be skipped one is.
     pub fn runs_on(&self, count: u32) -> bool {
         let fabric = self.fabric(count);
-        fabric.holds() && fabric.closes() && self.leans_as_wanted(&fabric)
+        let skips = self.weave != WeaveKind::SkipOne || count.is_multiple_of(2);
+        fabric.holds() && fabric.closes() && skips && self.leans_as_wanted(&fabric)
     }
 
     fn leans_as_wanted(&self, fabric: &Fabric) -> bool {
@@ -210,15 +192,14 @@ impl CoursePattern {
     /// What the course does on a count, over so many rows.
     pub fn verdict(&self, count: u32, rows: u32) -> Verdict {
         let fabric = self.fabric(count);
-        let holds = fabric.holds();
         Verdict {
-            holds,
+            holds: fabric.holds(),
             closes: fabric.closes(),
             diagonal: fabric.diagonal(),
             float_staves: fabric.float_staves(rows),
             float_rows: fabric.float_rows(rows),
             counts: self.counts_near(count),
-            mends: if holds { Vec::new() } else { self.mends(count) },
+            mends: self.mends(count),
         }
     }
 
@@ -230,47 +211,6 @@ impl CoursePattern {
         let mut counts: Vec<u32> = fewer.chain(more).collect();
         counts.sort_by_key(|other| other.abs_diff(count));
         counts
-    }
-
-    fn mends(&self, count: u32) -> Vec<Mend> {
-        let (WeaveKind::Plain | WeaveKind::Twill(_) | WeaveKind::Slew(_)) = self.weave else {
-            return Vec::new();
-        };
-        let rule = self.weave.rule();
-        let mut mends = Vec::new();
-        let runs = |course: &Self, count| {
-            let fabric = course.fabric(count);
-            fabric.holds() && fabric.closes()
-        };
-        let slewed = matches!(self.weave, WeaveKind::Slew(_));
-        let second = Self { weave: WeaveKind::Chase(rule), others: Vec::new(), way: None, ..self.clone() };
-        if !slewed && runs(&second, count) {
-            mends.push(Mend::SecondWeaver);
-        }
-        let level = Self { way: Some(Way::RowByRow), ..self.clone() };
-        if runs(&level, count) {
-            mends.extend([Mend::StepUp, Mend::StartStop]);
-        }
-        if !slewed && rule == Rule::PLAIN && count.is_multiple_of(2) {
-            mends.push(Mend::SkipOne);
-        }
-        if runs(self, count + 1) {
-            mends.extend([Mend::SplitStave, Mend::HalfStave]);
-        }
-        mends
-    }
-
-    /// The change to the course that makes a mend, as a key and a TOML value; none where a stave is
-    /// changed instead.
-    pub fn mended(&self, mend: Mend) -> Option<(&'static str, String)> {
-        let rule = self.weave.rule();
-        match mend {
-            Mend::SecondWeaver => Some(("weave", format!("\"{}\"", WeaveKind::Chase(rule)))),
-            Mend::StepUp => Some(("step-up", "true".to_owned())),
-            Mend::StartStop => Some(("way", "\"row by row\"".to_owned())),
-            Mend::SkipOne => Some(("weave", format!("\"{}\"", WeaveKind::SkipOne))),
-            Mend::SplitStave | Mend::HalfStave => None,
-        }
     }
 
     /// Clear distance between rows as woven.

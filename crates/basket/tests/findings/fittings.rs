@@ -130,3 +130,9 @@ fn rivet_too_short() {
         );
     }
 }
+
+#[test]
+fn note_without_step() {
+    let note = ("note", "[{ step = \"handle\", text = \"Slowly.\" }]");
+    both_sides("note-without-step", Note, &[note, ("handle.kind", "\"none\"")], &[note]);
+}

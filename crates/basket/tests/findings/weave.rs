@@ -75,3 +75,17 @@ fn strand_count_surprising() {
         &[("materials.mine", &within), weaver],
     );
 }
+
+/// A row is up to 28 in long: strands of 11 in do not reach half round, strands of 15 in do.
+#[test]
+fn strand_too_short() {
+    let strand = |strand: &str| format!("{{ like = \"cane fine\", strand = \"{strand}\" }}");
+    let (beyond, within) = (strand("11 in"), strand("15 in"));
+    let weaver = ("weave.courses[2].weaver", "\"mine\"");
+    both_sides(
+        "strand-too-short",
+        Stop,
+        &[("materials.mine", &beyond), weaver],
+        &[("materials.mine", &within), weaver],
+    );
+}

@@ -41,6 +41,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 ears,
                 handle,
                 finish,
+                notes: Vec::new(),
                 materials,
             }
         })

@@ -117,11 +117,13 @@ fn lay(
         side_by_side.iter().map(|seen| palette.index(seen.colour)).collect()
     };
     let strands = colours.len().max(1) as f64;
+    // Spaced rows do not touch.
+    let covered = COVERED.min(1.0 - course.space / row.pitch);
     for (number, &index) in colours.iter().enumerate() {
         let strip = |whole: Rect| {
             let height = whole.height() / strands;
             let bottom = whole.y1 - height * number as f64;
-            let spare = if plane.kind == ChartKind::Grid { 0.0 } else { height * (1.0 - COVERED) / 2.0 };
+            let spare = if plane.kind == ChartKind::Grid { 0.0 } else { height * (1.0 - covered) / 2.0 };
             Rect::new(whole.x0, bottom - height + spare, whole.x1, bottom - spare)
         };
         add(shapes, index, strip(plane.piece(row, run.first, run.last)).to_path(0.01));

@@ -1,6 +1,7 @@
 //! The key below a chart: what its colours, hatches and marks stand for.
 
 use basket::message::Value;
+use basket::pattern::Way;
 use basket::weave::{Course, Face};
 use kurbo::{BezPath, Point, Rect, Vec2};
 use words::Words;
@@ -22,11 +23,10 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     let bounds = drawing.bounds();
     let mut pen = Pen { left: bounds.x0, right: bounds.x1, at: Point::new(bounds.x0, bounds.y1 + LINE) };
     for (index, colour) in palette.colours() {
-        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &colour.name);
+        let name = words.colour(&colour.name);
+        let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &name);
         sample(drawing, palette, index, at);
-        drawing.label(
-            Label::new(colour.name.clone(), at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL),
-        );
+        drawing.label(Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL));
     }
     let joined = plane.basket.weave.courses.iter().any(|course| !course.joins.is_empty());
     let join = match plane.face {
@@ -37,6 +37,12 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         let text = words.term(join);
         let at = pen.room(3.0, &text);
         marks::join_mark(drawing, at + Vec2::new(1.0, 0.0));
+        drawing.label(Label::new(text, at + Vec2::new(3.0, 0.0)).sized(Label::SMALL));
+    }
+    if plane.basket.weave.courses.iter().any(|course| course.way == Way::RowByRow && course.rows > 0) {
+        let text = words.term("drawing-chart-begin");
+        let at = pen.room(3.0, &text);
+        marks::begin_mark(drawing, at + Vec2::new(1.0, 0.0));
         drawing.label(Label::new(text, at + Vec2::new(3.0, 0.0)).sized(Label::SMALL));
     }
     let side = match plane.face {
@@ -51,26 +57,30 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         .iter()
         .zip(1_u32..)
         .filter(|(course, _)| course.rows > 0)
-        .map(|(course, number)| about(course, number, words));
+        .map(|(course, number)| about(plane, course, number, words));
     for text in notes.chain(courses) {
         let at = pen.line();
         drawing.label(Label::new(text, at).sized(Label::SMALL));
     }
 }
 
-/// A course in words: number, weave, materials and rows.
-fn about(course: &Course, number: u32, words: &Words) -> String {
-    let mut materials: Vec<&str> =
-        course.weavers.iter().map(|weaver| weaver.material.name.as_str()).collect();
+/// A course in words: number, weave, materials, rows, and what is seen of it.
+fn about(plane: &Plane<'_>, course: &Course, number: u32, words: &Words) -> String {
+    let mut materials: Vec<String> =
+        course.weavers.iter().map(|weaver| words.material(&weaver.material.name)).collect();
     materials.dedup();
     let args = [
         ("number", number.into()),
-        ("weave", Value::Name(course.weave.to_string())),
+        ("weave", course.weave.name().into()),
         ("weavers", Value::Name(materials.join(", "))),
         ("from", course.first_row.into()),
+        ("rows", course.rows.into()),
         ("to", (course.first_row + course.rows).saturating_sub(1).into()),
     ];
-    words.with("drawing-chart-about-course", &args)
+    let course_said = words.with("drawing-chart-about-course", &args);
+    let seen = plane.basket.weave.look(course, plane.face).said();
+    let seen = [("course", Value::Name(course_said)), ("look", seen.into())];
+    words.with("drawing-chart-course-seen", &seen)
 }
 
 /// A weaver's and a stave's crossing in a colour, side by side.

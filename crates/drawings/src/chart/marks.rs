@@ -1,5 +1,6 @@
 //! Numbers, joins, courses and ears round a chart.
 
+use basket::pattern::Way;
 use basket::weave::{Face, Join, Row};
 use kurbo::{BezPath, Point};
 use words::Words;
@@ -13,6 +14,8 @@ const AWAY: f64 = 1.4;
 const STEPS: [u32; 7] = [1, 5, 10, 20, 50, 100, 500];
 /// Half the size of the mark of a join, in mm.
 const JOIN: f64 = 0.9;
+/// The same of a beginning.
+const BEGIN: f64 = 0.6;
 
 /// The smallest step at which numbers of this size keep apart.
 fn step(pitch: f64, size: f64) -> u32 {
@@ -97,6 +100,23 @@ fn start(drawing: &mut Drawing, plane: &Plane<'_>, row: &Row, stave: u32) {
         let corners = [(0.0, -0.2), (1.1, 2.2), (-1.1, 2.2)];
         drawing.shape(closed(corners.map(|(x, y)| at + kurbo::Vec2::new(x, y))), Tone::White, Line::Edge);
     }
+}
+
+/// A mark where each row begins and ends that is woven by itself.
+pub(super) fn beginnings(drawing: &mut Drawing, plane: &Plane<'_>) {
+    for row in plane.rows() {
+        let Some(course) = plane.basket.weave.course_of(row.number) else { continue };
+        if course.way == Way::RowByRow {
+            let stave = course.fabric.stave_in(row.number - course.first_row, 0);
+            let (bottom, top) = plane.heights(row);
+            let x = plane.x(f64::from(stave), plane.girth(row.along));
+            begin_mark(drawing, Point::new(x, f64::midpoint(bottom, top)));
+        }
+    }
+}
+
+pub(super) fn begin_mark(drawing: &mut Drawing, at: Point) {
+    drawing.shape(kurbo::Circle::new(at, BEGIN), Tone::White, Line::Fine);
 }
 
 /// A mark where a spent strand ends: over its stave from outside, where the new one starts from inside.

@@ -46,6 +46,7 @@ pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Dra
     marks::rows(&mut drawing, &plane);
     marks::staves(&mut drawing, &plane);
     marks::courses(&mut drawing, &plane, words);
+    marks::beginnings(&mut drawing, &plane);
     marks::joins(&mut drawing, &plane);
     marks::ears(&mut drawing, &plane, words);
     key::write(&mut drawing, &plane, &palette, words);

@@ -2,7 +2,6 @@
 
 use glam::Vec3;
 
-use crate::lines::both::both;
 use crate::lines::scene::Scene;
 
 /// No face.
@@ -31,26 +30,35 @@ impl Slope {
     }
 }
 
+/// Side of a tile, in pixels.
+const TILE: usize = 8;
+
 /// For each pixel the nearest face.
 pub(crate) struct Buffer {
     pub(crate) width: usize,
     pub(crate) height: usize,
     face: Vec<u32>,
     slopes: Vec<Slope>,
+    /// For each tile and the pixels right of it and below the furthest depth of what they show.
+    far: Vec<f32>,
+    tiles: usize,
 }
 
 impl Buffer {
     pub(crate) fn of(scene: &Scene<'_>) -> Self {
         let (width, height) = (scene.camera.width, scene.camera.height);
         let slopes: Vec<Slope> = scene.faces.iter().map(|face| Slope::of(scene.corners_of(face))).collect();
-        let mut face = vec![NONE; width * height];
-        let middle = height / 2;
-        let (upper, lower) = face.split_at_mut(middle * width);
-        both(
-            || Strip { first: 0, width, faces: upper }.fill(scene, &slopes),
-            || Strip { first: middle, width, faces: lower }.fill(scene, &slopes),
-        );
-        Self { width, height, face, slopes }
+        let face = fill(scene, &slopes);
+        let (tiles, down) = (width.div_ceil(TILE), height.div_ceil(TILE));
+        let depth = |face: &u32| slopes.get(*face as usize).map_or(f32::NEG_INFINITY, |slope| slope.low);
+        let furthest = |tile: usize| {
+            let (x, y) = (tile % tiles * TILE, tile / tiles * TILE);
+            let rows = y..(y + TILE + 1).min(height);
+            let shown = rows.flat_map(|y| &face[y * width + x..y * width + (x + TILE + 1).min(width)]);
+            shown.map(depth).fold(f32::INFINITY, f32::min)
+        };
+        let far = (0..tiles * down).map(furthest).collect();
+        Self { width, height, face, slopes, far, tiles }
     }
 
     /// The face nearest to the eye at a pixel.
@@ -77,12 +85,26 @@ impl Buffer {
         self.slopes[face as usize].depth(x, y)
     }
 
+    /// Whether all points between two that lie in one tile are surely hidden.
+    pub(crate) fn hides(&self, from: Vec3, to: Vec3, bias: f32) -> bool {
+        let tile = |point: Vec3| {
+            let (left, top) = ((point.x - 0.5) as usize, (point.y - 0.5) as usize);
+            let inside = point.x >= 0.5 && point.y >= 0.5 && left + 1 < self.width && top + 1 < self.height;
+            inside.then(|| top / TILE * self.tiles + left / TILE)
+        };
+        let (one, other) = (tile(from), tile(to));
+        one == other && one.is_some_and(|tile| from.z.max(to.z) + bias < self.far[tile])
+    }
+
     /// Whether a point is seen: not behind what any of the four pixels round it show by more than a
     /// bias. So a line stays visible on the very edge of its own surface.
     pub(crate) fn sees(&self, point: Vec3, bias: f32) -> bool {
         let (left, top) = ((point.x - 0.5) as usize, (point.y - 0.5) as usize);
         let inside = point.x >= 0.5 && point.y >= 0.5;
         if !inside || left + 1 >= self.width || top + 1 >= self.height {
+            return false;
+        }
+        if point.z + bias < self.far[top / TILE * self.tiles + left / TILE] {
             return false;
         }
         let index = top * self.width + left;
@@ -92,40 +114,33 @@ impl Buffer {
     }
 }
 
-/// Some rows of the raster.
-struct Strip<'a> {
-    first: usize,
-    width: usize,
-    faces: &'a mut [u32],
-}
-
-impl Strip<'_> {
-    fn fill(self, scene: &Scene<'_>, slopes: &[Slope]) {
-        let mut depths = vec![f32::NEG_INFINITY; self.faces.len()];
-        let last = self.first + self.faces.len() / self.width;
-        for ((face, slope), index) in scene.faces.iter().zip(slopes).zip(0..) {
-            let corners = scene.corners_of(face);
-            let [a, b, c] = corners;
-            let (low, high) = (a.min(b).min(c), a.max(b).max(c));
-            let columns = pixels(low.x, high.x, self.width);
-            if columns.is_empty() {
-                continue;
-            }
-            for row in pixels(low.y, high.y, last).skip_while(|row| *row < self.first) {
-                let y = row as f32 + 0.5;
-                let Some((left, right)) = span(corners, y) else { continue };
-                let start = (row - self.first) * self.width;
-                for column in pixels(left, right, self.width) {
-                    let here = slope.depth(column as f32 + 0.5, y);
-                    let depth = &mut depths[start + column];
-                    if here > *depth {
-                        *depth = here;
-                        self.faces[start + column] = index;
-                    }
+/// The nearest face at each pixel.
+fn fill(scene: &Scene<'_>, slopes: &[Slope]) -> Vec<u32> {
+    let (width, height) = (scene.camera.width, scene.camera.height);
+    let mut nearest = vec![NONE; width * height];
+    let mut depths = vec![f32::NEG_INFINITY; width * height];
+    for ((face, slope), index) in scene.faces.iter().zip(slopes).zip(0..) {
+        let corners = scene.corners_of(face);
+        let [a, b, c] = corners;
+        let (low, high) = (a.min(b).min(c), a.max(b).max(c));
+        if pixels(low.x, high.x, width).is_empty() {
+            continue;
+        }
+        for row in pixels(low.y, high.y, height) {
+            let y = row as f32 + 0.5;
+            let Some((left, right)) = span(corners, y) else { continue };
+            let start = row * width;
+            for column in pixels(left, right, width) {
+                let here = slope.depth(column as f32 + 0.5, y);
+                let depth = &mut depths[start + column];
+                if here > *depth {
+                    *depth = here;
+                    nearest[start + column] = index;
                 }
             }
         }
     }
+    nearest
 }
 
 /// The pixels below a number whose middles lie from one place to another.

@@ -31,20 +31,16 @@ use crate::lines::scene::Scene;
 use crate::lines::sight::Sight;
 use crate::lines::simplify::simplified;
 use crate::lines::thin::Drawn;
-use crate::solid::Solid;
+use crate::solid::{Part, Solid};
 pub use problem::PictureError;
 pub use shade::{Image, shaded};
 pub use style::{Look, Style};
 pub use view::{Region, View};
 
-/// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 14.0;
-/// Paper left free round a picture, in mm.
-const MARGIN: f64 = camera::BORDER / DENSITY;
 /// How far a line may leave its true course, in mm of paper.
 const TOLERANCE: f64 = 0.025;
-/// The same for the outline, which comes in steps of a pixel.
-const OUTLINE_TOLERANCE: f64 = 0.8 / DENSITY;
+/// The same for the outline, which comes in steps of a pixel, in pixels.
+const OUTLINE_TOLERANCE: f64 = 0.8;
 /// Least size of a patch of tone, in square mm of paper.
 const LEAST_PATCH: f64 = 0.08;
 
@@ -83,10 +79,28 @@ impl Placed {
 /// # Errors
 /// As [`draw`].
 pub fn picture(solid: &Solid, view: &View, style: &Style) -> Result<(Drawing, Placed), PictureError> {
+    picture_of(solid.parts.iter().collect(), view, style)
+}
+
+/// Paper left free round a picture at a density of its raster, in mm.
+pub(crate) fn margin(density: f64) -> f64 {
+    camera::BORDER / density
+}
+
+/// The same of parts that may belong to several solids.
+pub(crate) fn picture_of(
+    parts: Vec<&Part>,
+    view: &View,
+    style: &Style,
+) -> Result<(Drawing, Placed), PictureError> {
     style.check()?;
-    let room =
-        Room { width: style.width - 2.0 * MARGIN, height: style.height - 2.0 * MARGIN, density: DENSITY };
-    let scene = Scene::of(solid, view, room)?;
+    let margin = margin(style.density);
+    let room = Room {
+        width: (style.width - 2.0 * margin).max(1.0),
+        height: (style.height - 2.0 * margin).max(1.0),
+        density: style.density,
+    };
+    let scene = Scene::of(parts, view, room)?;
     let looks: Vec<Look> = scene.parts.iter().map(|part| (style.look)(part)).collect();
     let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
     let (tones, lines) =
@@ -137,7 +151,7 @@ fn lines(
     let sight = Sight::of(buffer, scene.camera);
     let mut sheet = Sheet::of(scene, style.clear);
     for piece in outline::outline(buffer, scene.camera) {
-        sheet.add(style.outline, OUTLINE_TOLERANCE, &piece);
+        sheet.add(style.outline, OUTLINE_TOLERANCE * scene.camera.pixel, &piece);
     }
     let contours = || -> Vec<(Line, Vec<Point>)> {
         let runs = contours.iter().flat_map(|(part, corners)| {

@@ -29,6 +29,16 @@ pub enum PictureError {
         /// Largest side.
         most: f64,
     },
+    /// A raster that is too coarse or too fine, or none.
+    #[error("a raster of {density} pixels in a mm cannot be used; give {least} to {most}")]
+    Density {
+        /// Pixels in a mm that were asked for.
+        density: f64,
+        /// Fewest.
+        least: f64,
+        /// Most.
+        most: f64,
+    },
     /// A picture without pixels, or with too many.
     #[error("a picture of {width} by {height} pixels cannot be drawn; give both sides {least} to {most}")]
     Pixels {

@@ -5,7 +5,7 @@ use kurbo::Rect;
 
 use crate::lines::camera::{Camera, Plane, Room};
 use crate::lines::{PictureError, View};
-use crate::solid::{Part, Solid};
+use crate::solid::Part;
 
 /// A triangle that faces the eye.
 #[derive(Clone, Copy)]
@@ -27,10 +27,9 @@ pub(crate) struct Scene<'a> {
 }
 
 impl<'a> Scene<'a> {
-    /// Sets up a solid for a picture.
-    pub(crate) fn of(solid: &'a Solid, view: &View, room: Room) -> Result<Self, PictureError> {
+    /// Sets up parts for a picture.
+    pub(crate) fn of(parts: Vec<&'a Part>, view: &View, room: Room) -> Result<Self, PictureError> {
         view.check()?;
-        let parts: Vec<&Part> = solid.parts.iter().collect();
         let plane = Plane::of(view, middle(&parts));
         let places: Vec<Option<DVec3>> = parts
             .iter()

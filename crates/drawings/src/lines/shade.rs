@@ -39,7 +39,7 @@ pub fn shaded(solid: &Solid, view: &View, width: usize, height: usize) -> Result
         return Err(PictureError::Pixels { width, height, least: LEAST, most: MOST });
     }
     let room = Room { width: width as f64, height: height as f64, density: FINE as f64 };
-    let scene = Scene::of(solid, view, room)?;
+    let scene = Scene::of(solid.parts.iter().collect(), view, room)?;
     let buffer = Buffer::of(&scene);
     Ok(averaged(&colours(&scene, &buffer), buffer.width, buffer.height))
 }

@@ -16,6 +16,9 @@ const SIDE: f32 = 2.0;
 /// How far pieces that run on into each other may lie apart, in mm of the basket.
 const FLUSH: f32 = 0.15;
 
+/// A point that is not seen.
+const HIDDEN: Vec3 = Vec3::splat(-1.0);
+
 /// Looks at lines through a buffer.
 pub(crate) struct Sight<'a> {
     buffer: &'a Buffer,
@@ -31,7 +34,7 @@ impl<'a> Sight<'a> {
 
     /// The runs of a line that are seen, as points on paper.
     pub(crate) fn runs(&self, line: &[Vec3]) -> Vec<Vec<Point>> {
-        let points = sampled(line, self.buffer.width as f32, self.buffer.height as f32);
+        let points = self.sampled(line);
         let seen = points.iter().map(|point| self.buffer.sees(*point, self.bias)).collect();
         self.seen_runs(&points, seen)
     }
@@ -39,7 +42,7 @@ impl<'a> Sight<'a> {
     /// The same for the contour of a part, without the seams where one piece of the same material
     /// runs on into the next.
     pub(crate) fn contour(&self, line: &[Vec3], scene: &Scene<'_>) -> Vec<Vec<Point>> {
-        let points = sampled(line, self.buffer.width as f32, self.buffer.height as f32);
+        let points = self.sampled(line);
         let seen = (0..points.len())
             .map(|index| self.buffer.sees(points[index], self.bias) && !self.is_seam(&points, index, scene))
             .collect();
@@ -65,6 +68,29 @@ impl<'a> Sight<'a> {
         alike && !std::ptr::eq(one, other) && (near - far).abs() < FLUSH
     }
 
+    /// Points on a line a step apart. Parts of it that lie beyond the picture or are surely hidden are
+    /// left out.
+    fn sampled(&self, line: &[Vec3]) -> Vec<Vec3> {
+        let (width, height) = (self.buffer.width as f32, self.buffer.height as f32);
+        let mut points = Vec::with_capacity(2 * line.len());
+        for ends in line.windows(2) {
+            let (from, to) = (ends[0], ends[1]);
+            let (low, high) = (from.min(to), from.max(to));
+            let beyond = high.x < 0.0 || high.y < 0.0 || low.x > width || low.y > height;
+            if beyond || !from.is_finite() || !to.is_finite() || self.buffer.hides(from, to, self.bias) {
+                // A gap long enough not to be closed, so that the line does not run straight across.
+                if points.last() != Some(&HIDDEN) {
+                    points.extend([HIDDEN; NOISE]);
+                }
+                continue;
+            }
+            let steps = ((to - from).truncate().length() / STEP).ceil().clamp(1.0, 20_000.0);
+            points.extend((0..steps as u32).map(|step| from.lerp(to, step as f32 / steps)));
+        }
+        points.extend(line.last().filter(|end| end.is_finite()));
+        points
+    }
+
     fn seen_runs(&self, points: &[Vec3], mut seen: Vec<bool>) -> Vec<Vec<Point>> {
         close_gaps(&mut seen);
         let mut runs = Vec::new();
@@ -79,25 +105,6 @@ impl<'a> Sight<'a> {
         }
         runs
     }
-}
-
-/// Points on a line a step apart; parts of it beyond the picture are left out.
-fn sampled(line: &[Vec3], width: f32, height: f32) -> Vec<Vec3> {
-    let mut points = Vec::new();
-    for ends in line.windows(2) {
-        let (from, to) = (ends[0], ends[1]);
-        let (low, high) = (from.min(to), from.max(to));
-        let beyond = high.x < 0.0 || high.y < 0.0 || low.x > width || low.y > height;
-        if beyond || !from.is_finite() || !to.is_finite() {
-            // Seen as hidden, so that the line does not run straight across.
-            points.push(Vec3::splat(-1.0));
-            continue;
-        }
-        let steps = ((to - from).truncate().length() / STEP).ceil().clamp(1.0, 20_000.0);
-        points.extend((0..steps as u32).map(|step| from.lerp(to, step as f32 / steps)));
-    }
-    points.extend(line.last().filter(|end| end.is_finite()));
-    points
 }
 
 /// What is hidden for a moment only is seen.

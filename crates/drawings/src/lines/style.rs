@@ -8,6 +8,10 @@ use crate::solid::{Part, PartKind};
 const LEAST: f64 = 5.0;
 /// Largest side of a picture, in mm.
 const MOST: f64 = 1000.0;
+/// Fewest pixels of the raster in a mm of paper.
+const COARSEST: f64 = 4.0;
+/// Most pixels of the raster in a mm of paper.
+const FINEST: f64 = 100.0;
 
 /// What is done with a part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,6 +34,8 @@ pub struct Style {
     /// Least distance between two lines that run side by side, in mm of paper; of closer ones only
     /// the first is drawn.
     pub clear: f64,
+    /// Pixels of the raster of depths in a mm of paper: more find finer gaps and take longer.
+    pub density: f64,
     /// Weight of the outline of the whole.
     pub outline: Line,
     /// Look of each part.
@@ -39,7 +45,7 @@ pub struct Style {
 impl Style {
     /// Lines and light tones, to fit into this many mm of paper.
     pub const fn print(width: f64, height: f64) -> Self {
-        Self { width, height, clear: 0.2, outline: Line::Outline, look: print }
+        Self { width, height, clear: 0.2, density: 14.0, outline: Line::Outline, look: print }
     }
 
     /// Lines alone.
@@ -49,10 +55,18 @@ impl Style {
 
     pub(crate) fn check(&self) -> Result<(), PictureError> {
         let fits = |side: f64| side.is_finite() && (LEAST..=MOST).contains(&side);
-        if fits(self.width) && fits(self.height) {
-            return Ok(());
+        if !fits(self.width) || !fits(self.height) {
+            return Err(PictureError::Size {
+                width: self.width,
+                height: self.height,
+                least: LEAST,
+                most: MOST,
+            });
         }
-        Err(PictureError::Size { width: self.width, height: self.height, least: LEAST, most: MOST })
+        if !(COARSEST..=FINEST).contains(&self.density) {
+            return Err(PictureError::Density { density: self.density, least: COARSEST, most: FINEST });
+        }
+        Ok(())
     }
 }
 

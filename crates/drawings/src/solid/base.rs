@@ -1,4 +1,5 @@
-//! The base with its groove and turned rings, its plug, the mould and the band round the staves.
+//! The base with its groove and turned rings, its screw and plug, the mould and the band round the
+//! staves.
 
 use basket::Basket;
 
@@ -9,9 +10,11 @@ use super::{Detail, Mesh, Part, PartKind, colour, segments};
 /// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
 const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
 /// Depth of a turned ring, and half its width, in mm.
-const RING: f32 = 0.5;
+const RING: f32 = 0.35;
 /// Share of the thickness that is left above the plug.
 const ABOVE_PLUG: f32 = 0.6;
+/// Radius of the screw's head, as a share of the plug's.
+const SCREW_HEAD: f32 = 0.82;
 /// Height and thickness of the band round the staves, in mm.
 const BAND: [f32; 2] = [10.0, 1.0];
 
@@ -19,20 +22,23 @@ const BAND: [f32; 2] = [10.0, 1.0];
 pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
     let sizes = Sizes::of(basket);
     let profile = sizes.profile();
-    let mesh = Mesh::lathe(&profile, segments(sizes.edge, detail), Ends::Joined);
-    let edges = rims(&[
-        [sizes.edge, 0.0],
-        [sizes.edge, sizes.cheeks[1]],
-        [sizes.edge, sizes.cheeks[0]],
-        [sizes.edge, -sizes.thick],
-        [sizes.plug, -sizes.thick],
-        [sizes.hole, 0.0],
-    ]);
-    let rings = sizes
-        .rings()
-        .into_iter()
-        .flat_map(|at| [[at, -RING.min(sizes.thick / 8.0)], [at, RING.min(sizes.thick / 8.0) - sizes.thick]]);
-    let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>())).collect();
+    let sides = segments(sizes.edge, detail);
+    let mesh = Mesh::lathe(&profile, sides, Ends::Joined);
+    let edges = rims(
+        &[
+            [sizes.edge, 0.0],
+            [sizes.edge, sizes.cheeks[1]],
+            [sizes.edge, sizes.cheeks[0]],
+            [sizes.edge, -sizes.thick],
+            [sizes.plug, -sizes.thick],
+            [sizes.hole, 0.0],
+        ],
+        sides,
+    );
+    // The lip of a ring is seen whole from any side, its bottom is not.
+    let lips = sizes.rings().map(|at| at + sizes.ring_half());
+    let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
+    let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
     let wood = &basket.base.wood.name;
     Part { edges, ..Part::new("base", PartKind::Base, wood, colour::of_wood(wood), mesh) }
 }
@@ -41,9 +47,27 @@ pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
 pub(super) fn plug(basket: &Basket, detail: Detail) -> Part {
     let sizes = Sizes::of(basket);
     let profile = [[sizes.plug, -sizes.thick], [sizes.plug, -sizes.thick * ABOVE_PLUG]];
-    let mesh = Mesh::lathe(&profile, segments(sizes.plug, detail), Ends::Capped);
+    let sides = segments(sizes.plug, detail);
+    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
     let wood = &basket.base.wood.name;
-    Part { edges: rims(&profile), ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh) }
+    Part {
+        edges: rims(&profile, sides),
+        ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh)
+    }
+}
+
+/// The screw that holds the base on the mould, its head sunk in the plug's hole.
+pub(super) fn screw(basket: &Basket, detail: Detail) -> Part {
+    let sizes = Sizes::of(basket);
+    let (head, shank) = (sizes.plug * SCREW_HEAD, sizes.hole * 0.95);
+    let (upper, lower) = (-sizes.thick * ABOVE_PLUG, -sizes.thick * (1.0 + ABOVE_PLUG) / 2.0);
+    let profile = [[head, lower], [head, upper], [shank, upper], [shank, -0.05]];
+    let sides = segments(sizes.plug, detail);
+    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
+    let slot = [[-head * 0.7, 0.0, lower], [head * 0.7, 0.0, lower]];
+    let across = slot.map(|[x, y, z]| [y, x, z]);
+    let edges = [rims(&profile[..1], sides), vec![slot.to_vec(), across.to_vec()]].concat();
+    Part { edges, ..Part::new("screw", PartKind::Screw, "steel", colour::STEEL, mesh) }
 }
 
 /// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
@@ -62,8 +86,9 @@ pub(super) fn mould(basket: &Basket, surface: &Surface, less: f32, detail: Detai
         first[1] = 0.0;
     }
     let widest = profile.iter().fold(0.0_f32, |widest, at| widest.max(at[0]));
-    let mesh = Mesh::lathe(&profile, segments(widest, detail), Ends::Capped);
-    let edges = rims(&[profile[0], profile[steps]]);
+    let sides = segments(widest, detail);
+    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
+    let edges = rims(&[profile[0], profile[steps]], sides);
     Part { edges, ..Part::new("mould", PartKind::Mould, "mould", colour::MOULD, mesh) }
 }
 
@@ -84,9 +109,9 @@ pub(super) fn band(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
     Part { edges, ..Part::new("band", PartKind::Band, "band", colour::BAND, mesh) }
 }
 
-/// Circles at these radii and heights.
-fn rims(places: &[[f32; 2]]) -> Vec<Vec<[f32; 3]>> {
-    let mut around = round(96);
+/// Circles at these radii and heights, of as many sides as their mesh.
+fn rims(places: &[[f32; 2]], sides: u32) -> Vec<Vec<[f32; 3]>> {
+    let mut around = round(sides);
     around.push([1.0, 0.0]);
     let circle = |[radius, height]: &[f32; 2]| {
         around.iter().map(|[cos, sin]| [radius * cos, radius * sin, *height]).collect()
@@ -126,10 +151,15 @@ impl Sizes {
         RINGS.map(|share| self.plug + (self.root - self.plug) * share)
     }
 
+    /// Half the width of a turned ring.
+    fn ring_half(&self) -> f32 {
+        RING.min((self.root - self.plug) / 40.0)
+    }
+
     /// The section counter-clockwise (radius to the right, height up) from the plug's hole.
     fn profile(&self) -> Vec<[f32; 2]> {
         let deep = RING.min(self.thick / 8.0);
-        let half = RING.min((self.root - self.plug) / 40.0);
+        let half = self.ring_half();
         let ring =
             |at: f32, height: f32, up: f32| [[at - half, height], [at, height + up], [at + half, height]];
         let below = self.rings().into_iter().flat_map(|at| ring(at, -self.thick, deep));

@@ -6,6 +6,7 @@ use basket::stock::{Kind, Material};
 
 pub(super) const BRASS: [u8; 3] = [196, 160, 74];
 pub(super) const COPPER: [u8; 3] = [184, 115, 70];
+pub(super) const STEEL: [u8; 3] = [150, 156, 162];
 pub(super) const BAIL: [u8; 3] = [188, 150, 104];
 pub(super) const MOULD: [u8; 3] = [226, 214, 192];
 pub(super) const BAND: [u8; 3] = [120, 130, 140];

@@ -58,7 +58,7 @@ fn bail(handle: &Handle, stand: &Stand, ears: &Ears, detail: Detail) -> Part {
     let corner = handle.corner.unwrap_or_default();
     let steps = match detail {
         Detail::Full => 40,
-        Detail::Page => 20,
+        Detail::Page | Detail::Column => 20,
         Detail::Thumbnail => 10,
     };
     // Ears that do not quite face each other stand nearer than a diameter.

@@ -17,6 +17,11 @@ use crate::rim_shape::hull;
 /// Share of the rim's height above which a wrap steps along.
 const STEP_ABOVE: f32 = 0.72;
 
+/// Most length of a tail that is shown, and its room from the weaving, in mm.
+const TAIL: f32 = 22.0;
+const TAIL_ROOM: f32 = 0.2;
+/// Straight pieces of a tail.
+const TAIL_STEPS: u32 = 6;
 /// Room between an ear and the wrap beside it, in mm: the rim is narrower inside.
 const BESIDE: f32 = 0.4;
 
@@ -78,6 +83,32 @@ fn again(part: &Part, of: usize, turn: f32) -> Part {
         turned: Some(Turned { of, angle }),
         ..part.clone()
     }
+}
+
+/// The tails of the lashing before they are cut, hanging below the rim: that of its start inside, over
+/// the top rows, and that of its end outside, as it comes down between the hoops.
+pub(super) fn tails(basket: &Basket, surface: &Surface) -> Vec<Part> {
+    let strand = &basket.lashing.weaver;
+    let (half, thick) = ((strand.width / 2.0).to_mm() as f32, strand.thickness.to_mm() as f32);
+    let weaver = basket.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
+    let outside = basket.staves.thickness.to_mm() as f32 + weaver;
+    let top = basket.rim.along.to_mm() as f32 - height(basket) / 2.0;
+    let length = TAIL.min(basket.lashing.tail.to_mm() as f32).min(top * 0.7);
+    let per_mm = 1.0 / (basket.rim.radius.to_mm() as f32).max(1.0);
+    let gap = std::f32::consts::PI / basket.staves.count.max(1) as f32;
+    let tail = |(name, near): (&str, f32)| {
+        let positions: Vec<[f32; 3]> = (0..=TAIL_STEPS)
+            .flat_map(|step| {
+                let node = surface.at(top - length * step as f32 / TAIL_STEPS as f32);
+                [(near, half), (near + thick, half), (near + thick, -half), (near, -half)]
+                    .map(|(out, across)| node.point(out, direction(gap + across * per_mm)))
+            })
+            .collect();
+        let edges = edges::long(&positions, 4);
+        let mesh = Mesh::swept(positions, 4, Ends::Capped);
+        Part { edges, ..Part::new(name, PartKind::Lashing, &strand.name, colour::of(strand), mesh) }
+    };
+    [("start tail", -weaver - thick - TAIL_ROOM), ("end tail", outside + TAIL_ROOM)].map(tail).to_vec()
 }
 
 struct Wrap<'a> {

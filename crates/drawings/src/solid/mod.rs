@@ -8,6 +8,7 @@
 //! rivets fill theirs.
 
 mod base;
+mod clamp;
 mod colour;
 mod crossing;
 mod ear;
@@ -16,6 +17,7 @@ mod export;
 mod frame;
 mod handle;
 mod lashing;
+mod maker;
 mod mesh;
 mod pin;
 mod rim;
@@ -25,18 +27,19 @@ mod stage;
 mod stave;
 mod surface;
 
+use basket::Basket;
 use basket::steps::Stage;
-use basket::{Basket, Length};
 
+pub(crate) use clamp::count as clamps;
 pub use export::{glb, stl, three_mf};
+use maker::Maker;
+pub(crate) use maker::Stock;
 use surface::Surface;
 
 /// No piece passes through another by more than this many mm (holes of pins and rivets aside).
 pub const MOST_OVERLAP: f32 = 0.15;
 /// Pieces that touch lie no further apart than this many mm.
 pub const MOST_GAP: f32 = 0.15;
-/// Slack between the mould as drawn and the weavers on it, in mm.
-const MOULD_SLACK: f32 = 0.1;
 
 /// A closed surface of triangles, counter-clockwise seen from outside.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -56,6 +59,8 @@ pub enum PartKind {
     Band,
     /// The wooden base.
     Base,
+    /// The screw that holds the base on the mould.
+    Screw,
     /// The plug in the base's screw hole.
     Plug,
     /// A stave.
@@ -66,6 +71,8 @@ pub enum PartKind {
     OuterHoop,
     /// The inner hoop of the rim.
     InnerHoop,
+    /// A clamp that holds both hoops.
+    Clamp,
     /// A filler that lies over the stave tips.
     Filler,
     /// A wrap of the lashing.
@@ -117,6 +124,8 @@ pub enum Detail {
     Full,
     /// For a picture as wide as a page.
     Page,
+    /// For a picture as wide as a column of text.
+    Column,
     /// For a picture as large as a thumb.
     Thumbnail,
 }
@@ -180,61 +189,19 @@ impl Solid {
 /// computed gives a solid, with finite corners; one that cannot be woven may have parts that pass
 /// through each other.
 pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
-    let surface = &Surface::of(basket);
+    let maker = Maker { basket, surface: Surface::of(basket), detail };
     let mut solid = Solid::default();
-    solid.extend([base::base(basket, detail)]);
-    if stage == Stage::Finished {
-        solid.extend([base::plug(basket, detail)]);
-    }
-    if stage::on_mould(stage) {
-        let behind = thickest_weaver(basket) + MOULD_SLACK + sagitta(detail);
-        solid.extend([base::mould(basket, surface, behind, detail)]);
-    }
-    if stage >= Stage::StavesSet {
-        let shaves = if stage >= Stage::EarsSet { ear::shaves(basket) } else { Vec::new() };
-        solid.extend(stave::staves(basket, surface, stage::tips(basket, stage), &shaves, detail));
-    }
-    if stage::banded(stage) {
-        solid.extend([base::band(basket, surface, detail)]);
-    }
-    solid.extend(row::rows(basket, surface, stage::rows(basket, stage), packed(basket), detail));
-    if stage >= Stage::EarsSet {
-        solid.extend(ear::ears(basket, surface, detail));
-    }
-    if stage >= Stage::RimClamped {
-        solid.extend([rim::outer(basket, surface, detail), rim::inner(basket, surface, detail)]);
-    }
-    if stage >= Stage::Pinned {
-        solid.extend(pin::pins(basket, surface, detail));
-    }
-    if stage >= Stage::Lashed {
-        solid.extend(rim::filler(basket, surface, detail));
-        solid.extend(lashing::wraps(basket, surface, detail));
-    }
-    if stage >= Stage::Handled {
-        solid.extend(handle::handle(basket, surface, detail));
+    for group in stage::groups(stage) {
+        solid.extend(maker.make(group, stage::rows(basket, stage)));
     }
     solid.mirrored()
-}
-
-/// Share of its height to which the weaving is pressed down, so that the lashing finds room between
-/// the last row and the rim.
-fn packed(basket: &Basket) -> f32 {
-    let top = basket.weave.top_along.to_mm() as f32;
-    let room = lashing::height(basket);
-    if top > 0.0 { (1.0 - room / top).max(0.5) } else { 1.0 }
-}
-
-fn thickest_weaver(basket: &Basket) -> f32 {
-    let thickness = basket.weave.courses.iter().map(|course| course.weaver.thickness);
-    thickness.fold(Length::ZERO, Length::max).to_mm() as f32
 }
 
 /// How far a circle cut into straight pieces may lie inside the true one, in mm.
 const fn sagitta(detail: Detail) -> f32 {
     match detail {
         Detail::Full => 0.05,
-        Detail::Page => 0.3,
+        Detail::Page | Detail::Column => 0.3,
         Detail::Thumbnail => 1.2,
     }
 }

@@ -211,7 +211,7 @@ impl<'a> Laid<'a> {
             stave: &stave_section(basket, basket.staves.width_at(row.along).to_mm() as f32, detail),
             pitch: std::f32::consts::TAU * round / basket.staves.count.max(1) as f32,
             weaver: thick,
-            coarse: detail == Detail::Thumbnail,
+            coarse: detail >= Detail::Column,
         };
         let rounds = rounds(course);
         let [from, to] = level_ends(basket, course, row);
@@ -242,12 +242,12 @@ impl<'a> Laid<'a> {
     fn cell(&self, place: u32) -> Cell {
         let count = self.basket.staves.count.max(1);
         let row = self.index + rounds(self.course) * (place / count);
-        self.course.fabric.cell(row, self.course.fabric.stave(place % count))
+        self.course.fabric.cell(row, self.course.fabric.stave_in(row, place % count))
     }
 
     /// The direction of the stave at a place of the row.
     fn angle(&self, place: u32) -> [f32; 2] {
-        let turn = self.basket.staves.turn(self.course.fabric.stave(place) + 1);
+        let turn = self.basket.staves.turn(self.course.fabric.stave_in(self.index, place) + 1);
         direction((turn * std::f64::consts::TAU) as f32)
     }
 

@@ -33,7 +33,7 @@ pub(super) fn section(stock: &Material, width: f32, detail: Detail) -> Section {
 const fn arc_steps(detail: Detail) -> u32 {
     match detail {
         Detail::Full => 6,
-        Detail::Page => 4,
+        Detail::Page | Detail::Column => 4,
         Detail::Thumbnail => 2,
     }
 }
@@ -52,7 +52,7 @@ fn flat_oval(half: f32, thick: f32, detail: Detail) -> Section {
             [-half, thick * 0.5],
             [-half, broken],
         ],
-        Detail::Page | Detail::Thumbnail => {
+        Detail::Page | Detail::Column | Detail::Thumbnail => {
             vec![[-half, 0.0], [half, 0.0], [half, thick * 0.5], [0.0, thick], [-half, thick * 0.5]]
         }
     }

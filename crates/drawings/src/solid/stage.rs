@@ -19,15 +19,75 @@ pub(super) fn rows(basket: &Basket, stage: Stage) -> u32 {
     }
 }
 
-/// Whether the basket is on its mould: until ears and hoops are set, for which there is no room beside
-/// it.
-pub(super) fn on_mould(stage: Stage) -> bool {
-    stage > Stage::Prepared && stage < Stage::EarsSet
+/// Parts that are there together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Group {
+    Base,
+    Screw,
+    Plug,
+    Mould,
+    StavesSet,
+    StavesShaved,
+    StavesTrimmed,
+    Band,
+    Rows,
+    Ears,
+    Hoops,
+    Clamps,
+    Pins,
+    Filler,
+    Lashing,
+    Handle,
 }
 
-/// Whether a band still holds the staves.
-pub(super) fn banded(stage: Stage) -> bool {
-    (Stage::StavesSet..Stage::Woven).contains(&stage)
+impl Group {
+    /// How many there are.
+    pub(super) const COUNT: usize = Self::ALL.len();
+
+    /// All of them, from the base upward.
+    const ALL: [Self; 16] = [
+        Self::Base,
+        Self::Screw,
+        Self::Plug,
+        Self::Mould,
+        Self::StavesSet,
+        Self::StavesShaved,
+        Self::StavesTrimmed,
+        Self::Band,
+        Self::Rows,
+        Self::Ears,
+        Self::Hoops,
+        Self::Clamps,
+        Self::Pins,
+        Self::Filler,
+        Self::Lashing,
+        Self::Handle,
+    ];
+
+    /// Whether its parts are there at a stage. A basket is on its mould until it is dry and packed:
+    /// beside the mould there is no room for the tails of ears and for the inner hoop.
+    fn is_there(self, stage: Stage) -> bool {
+        match self {
+            Self::Base => true,
+            Self::Screw | Self::Mould => (Stage::BaseOnMould..Stage::EarsSet).contains(&stage),
+            Self::Plug => stage == Stage::Finished,
+            Self::StavesSet => (Stage::StavesSet..Stage::EarsSet).contains(&stage),
+            Self::StavesShaved => (Stage::EarsSet..Stage::Pinned).contains(&stage),
+            Self::StavesTrimmed | Self::Pins => stage >= Stage::Pinned,
+            Self::Band => (Stage::StavesSet..Stage::Woven).contains(&stage),
+            Self::Rows => stage >= Stage::FirstRows,
+            Self::Ears => stage >= Stage::EarsSet,
+            Self::Hoops => stage >= Stage::RimClamped,
+            Self::Clamps => stage == Stage::RimClamped,
+            Self::Filler | Self::Lashing => stage >= Stage::Lashed,
+            Self::Handle => stage >= Stage::Handled,
+        }
+    }
+}
+
+/// The groups that are there at a stage.
+pub(super) fn groups(stage: Stage) -> impl Iterator<Item = Group> {
+    Group::ALL.into_iter().filter(move |group| group.is_there(stage))
 }
 
 /// How far up the staves reach, along the mould: trimmed level with the hoops, or at full length.

@@ -43,6 +43,7 @@ pub(super) fn staves(
     detail: Detail,
 ) -> Vec<Part> {
     let plain = strip(basket, surface, to, None, detail);
+    let rim_top = (basket.rim.along + basket.rim.height).to_mm() as f32;
     let mut first: Option<(usize, f64)> = None;
     (0..basket.staves.count)
         .map(|index| {
@@ -50,7 +51,8 @@ pub(super) fn staves(
             let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
             let angle = at(turn);
             let shave = shaves.iter().find(|shave| shave.stave == index);
-            let own = shave.map(|shave| strip(basket, surface, to, Some(*shave), detail));
+            // Where an ear stands the tip is cut at once: the ear's head has its place.
+            let own = shave.map(|shave| strip(basket, surface, to.min(rim_top), Some(*shave), detail));
             let (mesh, edges) = own.as_ref().unwrap_or(&plain);
             let turned = own.is_none().then(|| {
                 let (of, from) = *first.get_or_insert((index as usize, turn));
@@ -112,7 +114,7 @@ fn stations(basket: &Basket, to: f32, detail: Detail) -> Vec<f32> {
     let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
     let (bends, steps) = match detail {
         Detail::Full => (8, 24),
-        Detail::Page => (5, 12),
+        Detail::Page | Detail::Column => (5, 12),
         Detail::Thumbnail => (3, 6),
     };
     let mut stations = vec![-groove - turn];

@@ -1,6 +1,5 @@
 //! The parts of the finished basket drawn apart, with their names.
 
-use basket::Basket;
 use basket::steps::Stage;
 use glam::Vec3;
 use kurbo::Point;
@@ -8,13 +7,16 @@ use words::Words;
 
 use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line};
-use crate::lines::{Placed, Style, View, picture};
-use crate::solid::{Detail, Part, PartKind, Solid, solid};
-use crate::stages::{look, parts, rows};
+use crate::lines::{Placed, Style, View};
+use crate::solid::{Part, PartKind};
+use crate::stages::parts::{self, Parts};
+use crate::stages::{Studio, look, rows};
 use crate::text::spread;
 
 /// Width and height of the parts, in mm.
 const SIZE: [f64; 2] = [110.0, 200.0];
+/// Pixels of the raster in a mm of paper.
+const DENSITY: f64 = 7.5;
 /// Room between parts and their names, in mm.
 const ASIDE: f64 = 6.0;
 /// Least distance between names, in mm.
@@ -38,19 +40,24 @@ const LAYERS: [(&[PartKind], f32, &str); 10] = [
 ];
 
 /// The drawing, and how many rows it shows.
-pub(super) fn exploded(basket: &Basket, words: &Words) -> Option<(Drawing, u32)> {
-    let mut solid = solid(basket, Stage::Finished, Detail::Full);
+pub(super) fn exploded(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
+    let basket = studio.basket;
+    let mut parts = parts::shared(studio.far.at(Stage::Finished));
     let width = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm() as f32;
-    for part in &mut solid.parts {
+    for part in &mut parts {
         let share = LAYERS.iter().find(|(kinds, ..)| kinds.contains(&part.kind)).map_or(0.0, |layer| layer.1);
         let by = if part.kind == PartKind::Plug { share - 0.14 } else { share };
         let aside = if part.kind == PartKind::Pin { drawn_out(part) } else { Vec3::ZERO };
-        parts::moved(part, Vec3::Z * width * by + aside);
+        let by = Vec3::Z * width * by + aside;
+        if by != Vec3::ZERO {
+            parts::moved(part.to_mut(), by);
+        }
     }
-    let style = Style { look: look::whole, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
-    let (mut drawing, placed) = picture(&solid, &View::from(24.0, 26.0), &style).ok()?;
-    name(&mut drawing, &solid, &placed, words);
-    Some((drawing.fitted(1.0), rows(&solid)))
+    let style =
+        Style { look: look::whole, density: DENSITY, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
+    let (mut drawing, placed) = parts::picture(&parts, &View::from(24.0, 26.0), &style).ok()?;
+    name(&mut drawing, &parts, &placed, studio.words);
+    Some((drawing.fitted(1.0), rows(&parts)))
 }
 
 fn drawn_out(pin: &Part) -> Vec3 {
@@ -59,10 +66,10 @@ fn drawn_out(pin: &Part) -> Vec3 {
 }
 
 /// Names beside the parts, on the right, from the top down.
-fn name(drawing: &mut Drawing, solid: &Solid, placed: &Placed, words: &Words) {
+fn name(drawing: &mut Drawing, parts: &Parts<'_>, placed: &Placed, words: &Words) {
     let right = drawing.frame().x1 + ASIDE;
     let mut names: Vec<(Point, &str)> =
-        LAYERS.iter().filter_map(|(kinds, _, id)| Some((rightmost(solid, placed, kinds)?, *id))).collect();
+        LAYERS.iter().filter_map(|(kinds, _, id)| Some((rightmost(parts, placed, kinds)?, *id))).collect();
     names.sort_by(|a, b| a.0.y.total_cmp(&b.0.y));
     let heights = spread(&names.iter().map(|(at, _)| at.y).collect::<Vec<_>>(), ROOM);
     for ((at, id), height) in names.into_iter().zip(heights) {
@@ -72,8 +79,8 @@ fn name(drawing: &mut Drawing, solid: &Solid, placed: &Placed, words: &Words) {
 }
 
 /// The place furthest to the right at which parts are seen.
-fn rightmost(solid: &Solid, placed: &Placed, kinds: &[PartKind]) -> Option<Point> {
-    let own = solid.parts.iter().filter(|part| kinds.contains(&part.kind));
+fn rightmost(parts: &Parts<'_>, placed: &Placed, kinds: &[PartKind]) -> Option<Point> {
+    let own = parts.iter().filter(|part| kinds.contains(&part.kind));
     let corners = own.flat_map(|part| &part.mesh.positions);
     let seen = corners.filter_map(|at| placed.find(at.map(f64::from))).filter(|(_, seen)| *seen);
     seen.map(|(at, _)| at).max_by(|a, b| a.x.total_cmp(&b.x))

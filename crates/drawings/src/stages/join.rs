@@ -4,13 +4,16 @@
 //! The row itself is drawn as woven, its strands pressed into one; here it is taken apart again, the
 //! new strand not yet pressed down, so that both can be told apart.
 
+use std::borrow::Cow;
+
 use basket::Basket;
 use basket::steps::Stage;
 use basket::weave::Join;
 use glam::Vec3;
 
-use crate::solid::{Detail, Mesh, Part, PartKind, Solid, solid};
-use crate::stages::parts::{find, middle};
+use crate::solid::{Mesh, Part, PartKind};
+use crate::stages::Studio;
+use crate::stages::parts::{Parts, find, middle, shared};
 
 /// How far the new strand lies above the spent one, as a share of its height.
 const RAISED: f32 = 0.55;
@@ -18,8 +21,8 @@ const RAISED: f32 = 0.55;
 const MOST: u32 = 12;
 
 /// A basket whose row is taken apart at a join.
-pub(super) struct Opened {
-    pub(super) solid: Solid,
+pub(super) struct Opened<'a> {
+    pub(super) parts: Parts<'a>,
     /// Where the spent strand ends.
     pub(super) cut: Vec3,
     /// Where the new strand is first seen outside.
@@ -33,28 +36,28 @@ pub(super) fn first(basket: &Basket) -> Option<Join> {
 }
 
 /// The basket woven as far as the row of a join, with the join open.
-pub(super) fn opened(basket: &Basket, join: &Join) -> Option<Opened> {
-    let mut all = solid(basket, Stage::Woven, Detail::Full);
-    all.parts.retain(|part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= join.row));
+pub(super) fn opened<'a>(studio: &'a Studio<'_>, join: &Join) -> Option<Opened<'a>> {
+    let mut all = shared(studio.near.at(Stage::Woven));
+    all.retain(|part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= join.row));
     let at_stave = |stave| find(&all, PartKind::Stave, Some(stave)).and_then(|part| middle(part, |_| true));
     let (cut, start) = (at_stave(join.cut_over)?, at_stave(join.start_behind)?);
     let lies_at = |index: &usize| {
-        let row = Swept::of(&all.parts[*index])?;
+        let row = Swept::of(&all[*index])?;
         let (from, to) = (row.nearest(start), row.nearest(cut));
         (from < to && row.reaches(from, start) && row.reaches(to, cut)).then_some((*index, from, to))
     };
-    let rows = (0..all.parts.len()).filter(|index| is_row(&all.parts[*index], join));
+    let rows = (0..all.len()).filter(|index| is_row(&all[*index], join));
     let (index, from, to) = rows.rev().find_map(|index| lies_at(&index))?;
-    let row = Swept::of(&all.parts[index])?;
+    let row = Swept::of(&all[index])?;
     let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
     let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
     let spent = row.piece("spent strand", [0, to], |_, ring| ring.to_vec());
     let new = row.piece("new strand", [from, row.count - 1], |index, ring| {
         if index <= to { row.raised(ring) } else { ring.to_vec() }
     });
-    all.parts[index] = spent;
-    all.parts.insert(index + 1, new);
-    Some(Opened { solid: all, cut, start })
+    all[index] = Cow::Owned(spent);
+    all.insert(index + 1, Cow::Owned(new));
+    Some(Opened { parts: all, cut, start })
 }
 
 /// Whether a part is a strand of the weaver of a join, in its row.

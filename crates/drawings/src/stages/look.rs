@@ -17,7 +17,7 @@ fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>
 }
 
 /// A picture of the whole, fine enough for the width of a column.
-pub(super) fn whole(part: &Part) -> Look {
+pub(crate) fn whole(part: &Part) -> Look {
     let fine = matches!(
         part.kind,
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer
@@ -39,7 +39,9 @@ fn toned(part: &Part, edge: Line) -> Look {
         PartKind::Stave => look(edge, Tone::Pale, Tone::Pale),
         PartKind::Mould => look(edge, Tone::Light, Tone::Light),
         PartKind::Band => look(edge, Tone::Mid, Tone::Mid),
-        PartKind::Pin | PartKind::Rivet | PartKind::Washer => look(edge, Tone::Light, Tone::Mid),
+        PartKind::Pin | PartKind::Rivet | PartKind::Washer | PartKind::Screw | PartKind::Clamp => {
+            look(edge, Tone::Light, Tone::Mid)
+        }
         _ => look(edge, None, None),
     }
 }
@@ -80,6 +82,13 @@ pub(super) fn hoops(part: &Part) -> Look {
     marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
 }
 
+pub(super) fn clamps(part: &Part) -> Look {
+    match part.kind {
+        PartKind::Clamp => look(Line::Edge, None, Tone::Mid),
+        _ => hoops(part),
+    }
+}
+
 pub(super) fn pins(part: &Part) -> Look {
     marked(part, &[PartKind::Pin], whole)
 }
@@ -108,7 +117,11 @@ pub(super) fn close_pins(part: &Part) -> Look {
     marked(part, &[PartKind::Pin], close)
 }
 
+/// Wraps light, tails dark.
 pub(super) fn close_lashing(part: &Part) -> Look {
+    if part.kind == PartKind::Lashing && part.number.is_none() {
+        return look(Line::Edge, Tone::Mid, Tone::Mid);
+    }
     marked(part, &[PartKind::Lashing], close)
 }
 

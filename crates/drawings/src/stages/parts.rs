@@ -1,18 +1,34 @@
-//! Picking, moving and finding parts of a solid.
+//! Picking, moving and finding parts.
+
+use std::borrow::Cow;
 
 use glam::Vec3;
 
-use crate::solid::{Mesh, Part, PartKind, Solid};
+use crate::drawing::Drawing;
+use crate::lines::{PictureError, Placed, Style, View, picture_of};
+use crate::solid::{Mesh, Part, PartKind};
 
-/// The parts that are picked.
-pub(super) fn only(solid: Solid, keep: impl Fn(&Part) -> bool) -> Solid {
-    Solid { parts: solid.parts.into_iter().filter(keep).collect() }
+/// Parts to draw: most of them shared, some made for one drawing.
+pub(super) type Parts<'a> = Vec<Cow<'a, Part>>;
+
+/// Parts as they are.
+pub(super) fn shared(parts: Vec<&Part>) -> Parts<'_> {
+    parts.into_iter().map(Cow::Borrowed).collect()
+}
+
+/// A drawing of parts, and where things lie on it.
+pub(super) fn picture(
+    parts: &Parts<'_>,
+    view: &View,
+    style: &Style,
+) -> Result<(Drawing, Placed), PictureError> {
+    picture_of(parts.iter().map(|part| &**part).collect(), view, style)
 }
 
 /// The first part of a kind, with a number if one is given.
-pub(super) fn find(solid: &Solid, kind: PartKind, number: Option<u32>) -> Option<&Part> {
+pub(super) fn find<'p>(parts: &'p Parts<'_>, kind: PartKind, number: Option<u32>) -> Option<&'p Part> {
     let is_wanted = |part: &&Part| part.kind == kind && (number.is_none() || part.number == number);
-    solid.parts.iter().find(is_wanted)
+    parts.iter().map(|part| &**part).find(is_wanted)
 }
 
 /// A part as another, moved.
@@ -38,25 +54,45 @@ pub(super) fn middle_at(part: &Part, height: f32) -> Option<Vec3> {
 }
 
 /// Lowest and highest corner of all parts.
-pub(super) fn heights(solid: &Solid) -> [f32; 2] {
-    let heights = solid.parts.iter().flat_map(|part| &part.mesh.positions).map(|at| at[2]);
+pub(super) fn heights(parts: &Parts<'_>) -> [f32; 2] {
+    let heights = parts.iter().flat_map(|part| &part.mesh.positions).map(|at| at[2]);
     heights
         .filter(|height| height.is_finite())
         .fold([f32::MAX, f32::MIN], |[low, high], at| [low.min(at), high.max(at)])
 }
 
-/// What lies on one side of an upright plane through the axis: for looking at the wall from inside.
-pub(super) fn beyond(solid: Solid, toward: Vec3) -> Solid {
-    let keep = |at: &[f32; 3]| Vec3::from(*at).dot(toward) > 0.0;
-    let halved = |part: Part| {
-        let Mesh { positions, triangles } = part.mesh;
-        let inside = |triangle: &[u32; 3]| triangle.iter().all(|corner| keep(&positions[*corner as usize]));
-        let triangles = triangles.into_iter().filter(inside).collect();
+/// What lies within reach of a place, without the far side of the basket, which would only confuse.
+pub(super) fn around<'a>(parts: Parts<'a>, place: Vec3, reach: f32) -> Parts<'a> {
+    let toward = place.with_z(0.0);
+    let keep = |at: &[f32; 3]| {
+        let at = Vec3::from(*at);
+        at.dot(toward) > 0.0 && at.distance_squared(place) < reach * reach
+    };
+    let near = |part: Cow<'a, Part>| {
+        let within: Vec<bool> = part.mesh.positions.iter().map(keep).collect();
+        if !within.contains(&true) {
+            return None;
+        }
+        if !within.contains(&false) {
+            return Some(part);
+        }
+        let inside = |triangle: &&[u32; 3]| triangle.iter().all(|corner| within[*corner as usize]);
+        let triangles = part.mesh.triangles.iter().filter(inside).copied().collect();
         let edges = part.edges.iter().flat_map(|edge| edge.chunk_by(|a, b| keep(a) == keep(b)));
         let edges = edges.filter(|piece| keep(&piece[0])).map(<[_]>::to_vec).collect();
-        Part { mesh: Mesh { positions, triangles }, edges, ..part }
+        let mesh = Mesh { positions: part.mesh.positions.clone(), triangles };
+        Some(Cow::Owned(Part {
+            name: part.name.clone(),
+            kind: part.kind,
+            number: part.number,
+            material: part.material.clone(),
+            colour: part.colour,
+            mesh,
+            edges,
+            turned: None,
+        }))
     };
-    Solid { parts: solid.parts.into_iter().map(halved).collect() }
+    parts.into_iter().filter_map(near).collect()
 }
 
 /// The azimuth, in degrees, from which a place is seen straight from outside.

@@ -106,6 +106,11 @@ impl Plate {
         }
     }
 
+    /// The name of its [`Drawing`](crate::Drawing).
+    pub fn figure(self) -> String {
+        format!("stage-{}", self.name())
+    }
+
     /// The drawing of that name.
     ///
     /// # Errors

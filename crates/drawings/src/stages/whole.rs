@@ -1,68 +1,78 @@
 //! Drawings of the whole basket at a stage.
 
-use basket::Basket;
 use basket::steps::Stage;
 use glam::Vec3;
 
 use crate::drawing::Drawing;
-use crate::lines::{Look, Style, View, draw};
-use crate::solid::{Detail, Part, PartKind, Solid, solid};
-use crate::stages::{Plate, look, parts, rows};
+use crate::lines::{Look, Style, View};
+use crate::solid::{Part, PartKind};
+use crate::stages::parts::{self, Parts};
+use crate::stages::{Plate, Studio, look, rows};
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 72.0];
 /// The same for a cover.
 const COVER: [f64; 2] = [150.0, 170.0];
+/// Pixels of the raster in a mm of paper: for a drawing and for a cover.
+const DENSITY: [f64; 2] = [9.0, 8.0];
 /// How far the hoops are drawn above their place, as shares of the basket's height.
 const RAISED: [f32; 2] = [0.3, 0.62];
 /// Distance of the eye from the finished basket, in widths of it.
 const DISTANCE: f64 = 5.0;
 
-/// The view, the stage and the look of each.
+/// The view, the stage and the look of each. The base is screwed on, and the staves are set, with the
+/// foot of the mould up; from then on mould and basket stand upright.
 fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
-    let on_mould = View::from(24.0, 26.0).base_up();
-    let off_mould = View::from(24.0, 26.0);
+    let foot_up = View::from(24.0, 26.0).base_up();
+    let upright = View::from(24.0, 26.0);
+    // Lower, so that the first rows are not seen from too far above.
+    let on_mould = View::from(24.0, 9.0);
     match plate {
-        Plate::BaseOnMould => (Stage::BaseOnMould, on_mould, look::base),
-        Plate::StavesSet => (Stage::StavesSet, on_mould, look::whole),
+        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
+        Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
         Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
-        Plate::EarsSet => (Stage::EarsSet, off_mould, look::ears),
-        Plate::HoopsScarfed | Plate::RimClamped => (Stage::RimClamped, off_mould, look::hoops),
-        Plate::Pinned => (Stage::Pinned, off_mould, look::pins),
-        Plate::Lashed => (Stage::Lashed, off_mould, look::lashing),
-        Plate::Handled => (Stage::Handled, off_mould, look::handle),
-        _ => (Stage::Finished, off_mould, look::whole),
+        Plate::EarsSet => (Stage::EarsSet, upright, look::ears),
+        Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
+        Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
+        Plate::Pinned => (Stage::Pinned, upright, look::pins),
+        Plate::Lashed => (Stage::Lashed, upright, look::lashing),
+        Plate::Handled => (Stage::Handled, upright, look::handle),
+        _ => (Stage::Finished, upright, look::whole),
     }
 }
 
 /// The drawing, and how many rows it shows.
-pub(super) fn whole(basket: &Basket, plate: Plate) -> Option<(Drawing, u32)> {
-    let (stage, view, look) = shot(plate);
-    let mut solid = solid(basket, stage, Detail::Full);
-    let mut size = SIZE;
-    let mut view = view;
+pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
+    let (stage, mut view, look) = shot(plate);
+    let stock = if plate == Plate::Cover { &studio.near } else { &studio.far };
+    let mut parts = parts::shared(stock.at(stage));
+    let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
-        Plate::HoopsScarfed => raise_hoops(&mut solid),
+        Plate::HoopsScarfed => raise_hoops(&mut parts),
         Plate::Cover | Plate::Finished => {
+            let basket = studio.basket;
             let width = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm();
             view = view.at_distance(DISTANCE * width.max(1.0));
             if plate == Plate::Cover {
-                size = COVER;
+                (size, density) = (COVER, DENSITY[1]);
             }
         }
         _ => {}
     }
-    let style = Style { look, ..Style::print(size[0], size[1]) };
-    Some((draw(&solid, &view, &style).ok()?, rows(&solid)))
+    let style = Style { look, density, ..Style::print(size[0], size[1]) };
+    let (drawing, _) = parts::picture(&parts, &view, &style).ok()?;
+    Some((drawing, rows(&parts)))
 }
 
-fn raise_hoops(solid: &mut Solid) {
-    let [low, high] = parts::heights(solid);
+/// The hoops above their places, not yet clamped.
+fn raise_hoops(parts: &mut Parts<'_>) {
+    parts.retain(|part| part.kind != PartKind::Clamp);
+    let [low, high] = parts::heights(parts);
     for (kind, share) in [(PartKind::InnerHoop, RAISED[0]), (PartKind::OuterHoop, RAISED[1])] {
-        for part in solid.parts.iter_mut().filter(|part| part.kind == kind) {
-            parts::moved(part, Vec3::Z * (high - low) * share);
+        for part in parts.iter_mut().filter(|part| part.kind == kind) {
+            parts::moved(part.to_mut(), Vec3::Z * (high - low) * share);
         }
     }
 }

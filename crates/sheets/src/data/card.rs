@@ -93,7 +93,7 @@ fn tally(course: &Course, scribe: &Scribe<'_>) -> CardCourse {
         ("length", name(length_of(course.cut, scribe))),
     ];
     CardCourse {
-        name: course.weaver.name.clone(),
+        name: scribe.words.material(&course.weaver.name),
         note: scribe.text("card-course", &note),
         first_row: course.first_row,
         rows: course.rows,

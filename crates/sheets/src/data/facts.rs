@@ -46,7 +46,7 @@ fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let args = [
         ("diameter", name(scribe.words.both(base.diameter))),
         ("thickness", name(scribe.words.both(base.thickness))),
-        ("wood", name(&*base.wood.name)),
+        ("wood", (&base.wood).into()),
     ];
     scribe.text("base-size", &args)
 }
@@ -63,7 +63,7 @@ fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
 
 fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let staves = &basket.staves;
-    scribe.text("staves-of", &[("count", staves.count.into()), ("stock", name(&*staves.stock.name))])
+    scribe.text("staves-of", &[("count", staves.count.into()), ("stock", (&staves.stock).into())])
 }
 
 fn time(basket: &Basket, scribe: &Scribe<'_>) -> String {

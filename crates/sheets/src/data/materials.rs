@@ -1,6 +1,7 @@
 //! The cut list, what it adds up to, and what has to be soaked.
 
 use basket::cuts::Cut;
+use basket::message::Value;
 use basket::{Basket, Length, Material};
 use serde::Serialize;
 
@@ -40,7 +41,7 @@ fn line(cut: &Cut, scribe: &Scribe<'_>) -> CutLine {
     CutLine {
         piece: scribe.words.term(cut.piece),
         purpose: scribe.words.say(&cut.purpose),
-        material: cut.material.clone(),
+        material: scribe.words.value(&cut.material),
         count: cut.count,
         spares: cut.spares,
         length: cut.length.map(|length| scribe.lines(length)).unwrap_or_default(),
@@ -53,7 +54,7 @@ pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
     let supply = |material: &str| {
         let stock = known(basket).find(|known| known.name == material)?;
         let total = total(basket, material, scribe);
-        Some(Supply { material: material.to_owned(), total, sold: sold(stock, scribe) })
+        Some(Supply { material: scribe.words.material(material), total, sold: sold(stock, scribe) })
     };
     materials(basket).into_iter().filter_map(supply).collect()
 }
@@ -62,11 +63,11 @@ pub(crate) fn supplies(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Supply> {
 pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
     let soak = |material: &str| {
         let (from, to) = known(basket).find(|known| known.name == material)?.soak_minutes?;
-        let pieces = basket.cuts.iter().filter(|cut| cut.material == material);
+        let pieces = basket.cuts.iter().filter(|cut| is_of(cut, material));
         let pieces: Vec<_> = pieces.map(|cut| scribe.words.term(cut.piece)).collect();
         let range = [("from", name(scribe.minutes(from))), ("to", name(scribe.minutes(to)))];
         Some(Soak {
-            material: material.to_owned(),
+            material: scribe.words.material(material),
             time: scribe.text("range", &range),
             pieces: pieces.join(", "),
         })
@@ -77,15 +78,21 @@ pub(crate) fn soaks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Soak> {
 fn materials(basket: &Basket) -> Vec<&str> {
     let mut names: Vec<&str> = Vec::new();
     for cut in &basket.cuts {
-        if !names.contains(&cut.material.as_str()) {
-            names.push(&cut.material);
+        if let Value::Material(material) = &cut.material
+            && !names.contains(&material.as_str())
+        {
+            names.push(material);
         }
     }
     names
 }
 
+fn is_of(cut: &Cut, material: &str) -> bool {
+    matches!(&cut.material, Value::Material(name) if name == material)
+}
+
 fn total(basket: &Basket, material: &str, scribe: &Scribe<'_>) -> String {
-    let cuts = || basket.cuts.iter().filter(|cut| cut.material == material);
+    let cuts = || basket.cuts.iter().filter(|cut| is_of(cut, material));
     let length: Length = cuts().filter_map(|cut| cut.total).sum();
     if length > Length::ZERO {
         return scribe.line(length);
@@ -96,7 +103,7 @@ fn total(basket: &Basket, material: &str, scribe: &Scribe<'_>) -> String {
 
 fn sold(material: &Material, scribe: &Scribe<'_>) -> String {
     let put_up = &material.put_up;
-    let unit = ("unit", name(&*put_up.unit));
+    let unit = ("unit", name(scribe.words.put_up(&put_up.unit)));
     match put_up.length {
         Some(length) => scribe.text("sold-by-length", &[unit, ("length", name(scribe.line(length)))]),
         None => scribe.text("sold-by", &[unit]),
@@ -112,8 +119,9 @@ fn known(basket: &Basket) -> impl Iterator<Item = &Material> {
         &basket.lashing.weaver,
         &basket.pins.stock,
     ];
-    let weavers = basket.weave.courses.iter().map(|course| &course.weaver);
+    let weavers = basket.weave.courses.iter().flat_map(|course| &course.weavers);
+    let weavers = weavers.map(|weaver| &weaver.material);
     let filler = basket.filler.iter().map(|filler| &filler.stock);
-    let rivet = basket.handle.iter().map(|handle| &handle.rivet);
+    let rivet = basket.handle.iter().flat_map(|handle| [Some(&handle.rivet), handle.burr.as_ref()]).flatten();
     always.into_iter().chain(weavers).chain(filler).chain(rivet)
 }

@@ -1,8 +1,10 @@
 //! What the templates read: the basket as finished texts, in the reader's language and units.
 
 mod card;
+pub(crate) mod demonstration;
 mod facts;
 mod materials;
+pub(crate) mod notes;
 mod reasons;
 mod record;
 mod steps;
@@ -45,8 +47,16 @@ pub(crate) struct SheetData<'a> {
     record: Vec<Fact>,
     card: card::Card,
     corrections: Vec<Correction>,
+    own: Own,
     figures: BTreeMap<&'a str, &'a Figure>,
     pieces: &'a [Piece],
+}
+
+/// What is there because this maker asked for it.
+#[derive(Serialize)]
+pub(crate) struct Own {
+    pub(crate) notes: BTreeMap<u32, Vec<notes::NoteLine>>,
+    pub(crate) demonstration: demonstration::Plan,
 }
 
 /// A name and its value.
@@ -80,6 +90,7 @@ impl<'a> SheetData<'a> {
         paper: Paper,
         figures: &'a [Figure],
         pieces: &'a [Piece],
+        own: Own,
     ) -> Self {
         Self {
             lang: scribe.words.language().tag(),
@@ -105,6 +116,7 @@ impl<'a> SheetData<'a> {
             record: record::record(basket, scribe),
             card: card::card(basket, scribe),
             corrections: corrections(scribe),
+            own,
             figures: figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
             pieces,
         }

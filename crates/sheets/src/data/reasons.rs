@@ -38,7 +38,7 @@ pub(crate) fn choices(basket: &Basket, scribe: &Scribe<'_>) -> Vec<ChoiceLine> {
 pub(crate) fn candidates(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CandidateLine> {
     let line = |way: &Candidate| CandidateLine {
         count: way.count,
-        stock: way.stock.name.clone(),
+        stock: scribe.words.material(&way.stock.name),
         gap_rim: scribe.words.fine(way.gap_rim),
         gap_range: scribe.text("range", &[("from", way.gap_narrowest.into()), ("to", way.gap_widest.into())]),
         reasons: way.reasons.iter().map(|reason| scribe.words.say(reason)).collect(),

@@ -3,6 +3,7 @@
 use basket::Basket;
 use basket::message::Value;
 use basket::steps::Step;
+use drawings::stages::Plate;
 use serde::Serialize;
 
 use crate::scribe::Scribe;
@@ -14,19 +15,26 @@ pub(crate) struct StepLine {
     times: Vec<String>,
     text: Vec<String>,
     cautions: Vec<String>,
+    /// Names of its drawings.
+    plates: Vec<String>,
 }
 
 pub(crate) fn steps(basket: &Basket, scribe: &Scribe<'_>) -> Vec<StepLine> {
-    basket.steps.iter().map(|step| line(step, scribe)).collect()
+    basket.steps.iter().map(|step| line(basket, step, scribe)).collect()
 }
 
-fn line(step: &Step, scribe: &Scribe<'_>) -> StepLine {
+fn line(basket: &Basket, step: &Step, scribe: &Scribe<'_>) -> StepLine {
     StepLine {
         number: step.number,
         title: scribe.words.say(&step.title),
         times: times(step, scribe),
         text: step.text.iter().map(|paragraph| scribe.words.say(paragraph)).collect(),
         cautions: step.cautions.iter().map(|id| scribe.words.term(id)).collect(),
+        plates: Plate::of_step(step)
+            .iter()
+            .filter(|plate| plate.is_of(basket))
+            .map(|plate| plate.figure())
+            .collect(),
     }
 }
 

@@ -30,8 +30,8 @@ pub(crate) struct Checkpoint {
 pub(crate) fn courses(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CourseLine> {
     let line = |(index, course): (usize, &Course)| CourseLine {
         number: (index + 1).to_string(),
-        weave: scribe.words.name(course.weave),
-        weaver: course.weaver.name.clone(),
+        weave: scribe.words.say(&course.weave.name()),
+        weaver: scribe.words.material(&course.weaver.name),
         rows: rows(course),
         pitch: scribe.fine(course.pitch),
         cut: scribe.line(course.cut),

@@ -57,15 +57,18 @@ fn lies_in(folder: &Path, name: &str) -> bool {
             .is_ok_and(|file| file.is_file() && file.parent() == Some(folder.as_path()))
 }
 
-/// The reader whom a request names.
-pub(crate) fn words(language: Option<&str>, units: Option<UnitsWord>, own: Units) -> Result<Words, Refusal> {
-    Ok(Words::new(self::language(language)?, units.map_or(own, Units::from)))
+/// The reader whom a request names. Units are those that it wants, else those of the language's
+/// readers, else the pattern's own.
+pub(crate) fn words(tag: Option<&str>, units: Option<UnitsWord>, own: Units) -> Result<Words, Refusal> {
+    let language = language(tag)?;
+    let units = units.map(Units::from).or(language.units()).unwrap_or(own);
+    Ok(Words::new(language, units))
 }
 
 /// The language of a tag; English for none.
 pub(crate) fn language(tag: Option<&str>) -> Result<Language, Refusal> {
     let Some(tag) = tag else { return Ok(Language::default()) };
-    Language::ALL.iter().copied().find(|language| language.tag() == tag).ok_or_else(|| {
+    Language::of(tag).ok_or_else(|| {
         let known: Vec<&str> = Language::ALL.iter().map(|language| language.tag()).collect();
         let shown: String = tag.chars().take(20).collect();
         Refusal::senseless(

@@ -1,8 +1,6 @@
 //! `stavewright check`.
 
-use words::{Language, Words};
-
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
@@ -28,7 +26,7 @@ pub(super) struct Args {
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
-    let words = Words::new(Language::English, basket.units);
+    let words = words(&basket);
     match args.format {
         Format::Text => screen::print(report::findings::render(&basket.findings, &words).trim_start())?,
         Format::Json => screen::print_json(&sheets::basket_json(&basket, &words)?.findings)?,

@@ -3,13 +3,16 @@
 use std::path::{Path, PathBuf};
 
 use basket::Basket;
+use basket::demonstration::Show;
 use basket::pattern::Units;
+use basket::steps::Stage;
 use clap::ValueEnum;
-use sheets::{Options, Paper};
-use words::{Language, Words};
+use sheets::{Options, Paper, Photos};
+use words::Words;
 
-use super::reading::Reading;
-use super::{Format, Outcome};
+use super::reading::{Reading, words};
+use super::solid::StageArg;
+use super::{Format, Outcome, own_templates};
 use crate::failure::Failure;
 use crate::input::Origin;
 use crate::packet::{self, Sheet};
@@ -44,7 +47,24 @@ pub(super) struct Args {
     #[arg(long, value_enum)]
     paper: Option<PaperArg>,
 
-    /// Leave out the sheets to print (the three PDF files).
+    /// A folder with your own templates of the sheets (see `stavewright templates`).
+    #[arg(long, value_name = "DIR")]
+    templates: Option<PathBuf>,
+
+    /// Stages that the demonstration sheet has samples for, parted by commas [default:
+    /// staves-set,half-woven,woven,rim-clamped,lashed,finished].
+    #[arg(long, value_enum, value_name = "STAGES", value_delimiter = ',')]
+    show: Vec<StageArg>,
+
+    /// Hours of work a day while the samples are made [default: 6].
+    #[arg(long, value_name = "HOURS", value_parser = clap::value_parser!(u8).range(1..=24))]
+    show_hours: Option<u8>,
+
+    /// Moulds at hand for the samples [default: as many as are wanted].
+    #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(1..=99))]
+    show_moulds: Option<u32>,
+
+    /// Leave out the sheets to print (the PDF and HTML files).
     #[arg(long)]
     no_sheets: bool,
 
@@ -62,10 +82,10 @@ enum PaperArg {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let basket = args.reading.basket()?;
+    let (basket, photos) = args.reading.basket_and_photos()?;
     let out = packet::place(&folder(args, &basket))?;
-    let words = Words::new(Language::English, basket.units);
-    let files = files(args, &basket, &words)?;
+    let words = words(&basket);
+    let files = files(args, &basket, &words, photos)?;
     packet::write(&out, &files)?;
     let written = written(&out, &files);
     match args.format {
@@ -94,15 +114,29 @@ fn plain_name(title: &str) -> String {
     if name.is_empty() { "basket".to_owned() } else { name.chars().take(60).collect() }
 }
 
-fn files(args: &Args, basket: &Basket, words: &Words) -> Result<Vec<Sheet>, Failure> {
+fn files(args: &Args, basket: &Basket, words: &Words, photos: Photos) -> Result<Vec<Sheet>, Failure> {
+    let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
+    let options = Options { paper: paper(args, basket), templates, photos, show: show(args) };
     let progress = Progress::begin();
-    let options = Options { paper: paper(args, basket), ..Options::default() };
     let made = if args.no_sheets {
         sheets::data(basket, words)
     } else {
         sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))
     };
     Ok(made?.into_iter().map(|file| Sheet { name: file.name, bytes: file.bytes }).collect())
+}
+
+/// What the demonstration sheet plans for.
+fn show(args: &Args) -> Show {
+    let usual = Show::default();
+    Show {
+        stages: match args.show.as_slice() {
+            [] => usual.stages,
+            stages => stages.iter().map(|stage| Stage::from(*stage)).collect(),
+        },
+        work_a_day: args.show_hours.map_or(usual.work_a_day, |hours| 60.0 * f64::from(hours)),
+        moulds: args.show_moulds,
+    }
 }
 
 fn paper(args: &Args, basket: &Basket) -> Paper {

@@ -7,8 +7,8 @@ use basket::weave::find::{COUNTS, MOST_COLOURS, Proposal, Wanted, find};
 use basket::weave::look::{Look, Sighting};
 use clap::ValueEnum;
 use serde::Serialize;
-use words::{Language, Words};
 
+use super::reading::Speaking;
 use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
@@ -69,6 +69,9 @@ pub(super) struct Args {
           value_parser = clap::value_parser!(u32).range(1..=50))]
     show: u32,
 
+    #[command(flatten)]
+    speaking: Speaking,
+
     /// How to print the answer.
     #[arg(long, value_enum, default_value_t)]
     format: Format,
@@ -128,7 +131,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     }
     match args.format {
         Format::Text => {
-            let words = Words::new(Language::English, Units::Inches);
+            let words = args.speaking.words(Units::Inches);
             screen::print(&report::proposals::render(&found, &wanted, &words, names(args.colours)))?;
         }
         Format::Json => screen::print_json(

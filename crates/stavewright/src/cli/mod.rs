@@ -8,7 +8,11 @@ mod draft;
 mod find_weave;
 mod materials;
 mod new;
+mod own_templates;
+mod picture;
 mod reading;
+mod solid;
+mod templates;
 mod weaves;
 
 use std::process::ExitCode;
@@ -24,6 +28,7 @@ Examples:
   stavewright draft my-basket.toml       write all that is needed to make it
   stavewright chart my-basket.toml       draw the weaving row by row
   stavewright bench                      design by looking, in the browser
+  stavewright picture my-basket.toml     draw the basket, from any side
   stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
 
@@ -48,6 +53,9 @@ enum Command {
     Draft(draft::Args),
     Check(check::Args),
     Chart(chart::Args),
+    Picture(picture::Args),
+    Solid(solid::Args),
+    Templates(templates::Args),
     Weaves(weaves::Args),
     FindWeave(find_weave::Args),
     New(new::Args),
@@ -100,6 +108,9 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Draft(args) => draft::run(args),
         Command::Check(args) => check::run(args),
         Command::Chart(args) => chart::run(args),
+        Command::Picture(args) => picture::run(args),
+        Command::Solid(args) => solid::run(args),
+        Command::Templates(args) => templates::run(args),
         Command::Weaves(args) => weaves::run(args),
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),

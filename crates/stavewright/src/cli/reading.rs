@@ -5,10 +5,13 @@ use std::path::{Path, PathBuf};
 use basket::pattern::{Pattern, Units};
 use basket::{Basket, Catalogue};
 use clap::ValueEnum;
+use clap::builder::{PossibleValuesParser, TypedValueParser};
+use sheets::Photos;
+use words::{Language, Words};
 
-use crate::drawn;
 use crate::failure::Failure;
-use crate::input::{self, Origin};
+use crate::input::{self, Origin, Text};
+use crate::{drawn, photos};
 
 /// Where the pattern and its materials come from.
 #[derive(Debug, clap::Args)]
@@ -20,9 +23,32 @@ pub(super) struct Reading {
     #[arg(long, value_name = "UNITS")]
     units: Option<UnitsArg>,
 
+    #[command(flatten)]
+    speaking: Speaking,
+
     /// A file with your own materials; they stand before the catalogue's.
     #[arg(long, value_name = "FILE")]
     shelf: Option<PathBuf>,
+}
+
+/// The language of an answer.
+#[derive(Debug, clap::Args)]
+pub(super) struct Speaking {
+    /// Language of sheets and answers [default: the pattern's, else en].
+    #[arg(long, value_name = "LANGUAGE", value_parser = languages())]
+    language: Option<Language>,
+}
+
+fn languages() -> impl TypedValueParser<Value = Language> {
+    PossibleValuesParser::new(Language::ALL.iter().map(|language| language.tag()))
+        .map(|tag| Language::of(&tag).unwrap_or_default())
+}
+
+impl Speaking {
+    /// Words for an answer about no pattern.
+    pub(super) fn words(&self, units: Units) -> Words {
+        Words::new(self.language.unwrap_or_default(), units)
+    }
 }
 
 /// Units by the short names that makers type.
@@ -47,19 +73,37 @@ impl Reading {
     /// Reads the pattern and computes the basket.
     pub(super) fn basket(&self) -> Result<Basket, Failure> {
         let catalogue = catalogue(self.shelf.as_deref())?;
-        Ok(basket::assemble(&self.pattern(&catalogue)?, &catalogue))
+        let (pattern, _) = self.pattern(&catalogue)?;
+        Ok(basket::assemble(&pattern, &catalogue))
     }
 
-    fn pattern(&self, catalogue: &Catalogue) -> Result<Pattern, Failure> {
+    /// The same, with the photographs that its notes name.
+    pub(super) fn basket_and_photos(&self) -> Result<(Basket, Photos), Failure> {
+        let catalogue = catalogue(self.shelf.as_deref())?;
+        let (pattern, text) = self.pattern(&catalogue)?;
+        let photos = photos::load(&pattern, &text)?;
+        Ok((basket::assemble(&pattern, &catalogue), photos))
+    }
+
+    fn pattern(&self, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {
         let text = input::read(Origin::of(&self.pattern))?;
-        let mut pattern = basket::pattern::read(&text.content, catalogue)
-            .map_err(|problems| Failure::Misread { text, problems })?;
-        if let Some(units) = self.units {
-            pattern.units = units.into();
+        let mut pattern = match basket::pattern::read(&text.content, catalogue) {
+            Ok(pattern) => pattern,
+            Err(problems) => return Err(Failure::Misread { text, problems }),
+        };
+        pattern.language = self.speaking.language.or(pattern.language);
+        let readers = pattern.language.and_then(Language::units);
+        if let Some(units) = self.units.map(Units::from).or(readers) {
+            pattern.units = units;
         }
         drawn::load(&mut pattern, Origin::of(&self.pattern).folder())?;
-        Ok(pattern)
+        Ok((pattern, text))
     }
+}
+
+/// Words for the readers of a basket.
+pub(super) fn words(basket: &Basket) -> Words {
+    Words::new(basket.language.unwrap_or_default(), basket.units)
 }
 
 /// The catalogue, with the maker's own materials before it.

@@ -2,8 +2,8 @@
 
 use basket::weave::runs;
 use basket::{Catalogue, pattern::Units};
-use words::{Language, Words};
 
+use super::reading::Speaking;
 use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
@@ -23,6 +23,9 @@ pub(super) struct Args {
     #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(3..=999))]
     staves: u32,
 
+    #[command(flatten)]
+    speaking: Speaking,
+
     /// How to print the answer.
     #[arg(long, value_enum, default_value_t)]
     format: Format,
@@ -35,7 +38,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let runs = runs::runs_on(args.staves, weaver);
     match args.format {
         Format::Text => {
-            let words = Words::new(Language::English, Units::Inches);
+            let words = args.speaking.words(Units::Inches);
             screen::print(&report::weaves::render(args.staves, &runs, &words))?;
         }
         Format::Json => screen::print_json(&runs)?,

@@ -12,7 +12,7 @@ pub(crate) fn render(choices: &[Choice], words: &Words) -> String {
     if choices.is_empty() {
         return String::new();
     }
-    let mut said = super::heading("Chosen for you (write the key into the pattern to choose otherwise)");
+    let mut said = super::heading(&words.term("screen-chosen"));
     for choice in choices {
         let line = format!("{} = {}: {}", choice.key, words.value(&choice.value), words.say(&choice.reason));
         let _ = writeln!(said, "{}", screen::wrap(&line, "", "    "));

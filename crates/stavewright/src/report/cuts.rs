@@ -6,17 +6,30 @@ use words::Words;
 use super::table::{Set, table};
 
 const COLUMNS: [(&str, Set); 6] = [
-    ("Piece", Set::Words),
-    ("Material", Set::Words),
-    ("Pieces", Set::Figures),
-    ("Length", Set::Figures),
-    ("Width", Set::Figures),
-    ("In all", Set::Figures),
+    ("screen-piece", Set::Words),
+    ("screen-material", Set::Words),
+    ("screen-pieces", Set::Figures),
+    ("screen-length", Set::Figures),
+    ("screen-width", Set::Figures),
+    ("screen-total", Set::Figures),
 ];
 
 /// The cut list as a table.
 pub(crate) fn render(cuts: &[Cut], words: &Words) -> String {
-    format!("{}{}", super::heading("Cut list"), table(&COLUMNS, cuts.iter().map(|cut| row(cut, words))))
+    let heads = COLUMNS.map(|(id, _)| words.term(id));
+    let columns: Vec<(&str, Set)> =
+        heads.iter().zip(COLUMNS).map(|(head, (_, set))| (head.as_str(), set)).collect();
+    let table = table(&columns, cuts.iter().map(|cut| row(cut, words)));
+    super::heading(&words.term("screen-cuts")) + &table
+}
+
+/// Of weavers also the colour: otherwise their lines look alike.
+fn material(cut: &Cut, words: &Words) -> String {
+    let material = words.value(&cut.material);
+    match cut.shape.as_ref().filter(|shape| shape.id == "cut-weaver-colour") {
+        Some(colour) => format!("{material}, {}", words.say(colour)),
+        None => material,
+    }
 }
 
 fn row(cut: &Cut, words: &Words) -> Vec<String> {
@@ -24,7 +37,7 @@ fn row(cut: &Cut, words: &Words) -> Vec<String> {
         if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
     vec![
         words.term(cut.piece),
-        cut.material.clone(),
+        material(cut, words),
         pieces,
         cut.length.map(|length| words.length(length)).unwrap_or_default(),
         cut.width.map(|width| words.fine(width)).unwrap_or_default(),

@@ -4,15 +4,17 @@ use std::fmt::Write;
 
 use basket::fittings::{Ears, Fold, Handle, Pins};
 use basket::lashing::{Filler, Lashing};
+use basket::message::Value;
 use basket::mould::Mould;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
-use basket::weave::{Course, Weave};
-use basket::{Basket, Length};
+use basket::weave::{Course, Face, Weave};
+use basket::{Angle, Basket, Length};
 use words::Words;
 
 use crate::screen;
 
+/// Room at least for the names of the parts.
 const INDENT: usize = 9;
 const LITRES_PER_QUART: f64 = 0.946_352_946;
 
@@ -22,194 +24,223 @@ pub(crate) fn render(basket: &Basket, words: &Words) -> String {
     let mut said = String::new();
     let _ = writeln!(said, "{style}{}{style:#}", screen::wrap(&basket.title, "", ""));
     for (label, text) in parts(basket, words) {
-        said.push_str(&super::entry(label, style, INDENT, &text));
+        said.push_str(&super::entry(&label, style, INDENT, &text));
     }
     said
 }
 
-fn parts(basket: &Basket, words: &Words) -> Vec<(&'static str, String)> {
+fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
+    let label = |part: &str| words.term(&format!("screen-{part}"));
     let mut parts = vec![
-        ("Mould", mould(&basket.mould, words)),
-        ("Base", base(&basket.base, words)),
-        ("Staves", staves(&basket.staves, words)),
-        ("", gaps(&basket.staves, words)),
+        (label("mould"), mould(&basket.mould, words)),
+        (label("base"), base(&basket.base, words)),
+        (label("staves"), staves(&basket.staves, words)),
+        (String::new(), gaps(&basket.staves, words)),
     ];
-    parts.extend(others(&basket.staves, words).map(|text| ("", text)));
-    parts.push(("Weave", weave(&basket.weave, words)));
-    parts.extend(basket.weave.courses.iter().map(|course| ("", self::course(course, words))));
-    parts.push(("Rim", rim(&basket.rim, words)));
-    parts.extend(basket.filler.iter().map(|filler| ("Filler", self::filler(filler, words))));
-    parts.push(("Lashing", lashing(&basket.lashing, words)));
-    parts.push(("Pins", pins(&basket.pins, words)));
-    parts.extend(basket.ears.iter().map(|ears| ("Ears", self::ears(ears, words))));
-    parts.extend(basket.handle.iter().map(|handle| ("Handle", self::handle(handle, words))));
+    parts.extend(others(&basket.staves, words).map(|text| (String::new(), text)));
+    parts.push((label("weave"), weave(&basket.weave, words)));
+    parts.extend(
+        basket.weave.courses.iter().map(|course| (String::new(), self::course(&basket.weave, course, words))),
+    );
+    parts.push((label("rim"), rim(&basket.rim, words)));
+    parts.extend(basket.filler.iter().map(|filler| (label("filler"), self::filler(filler, words))));
+    parts.push((label("lashing"), lashing(&basket.lashing, words)));
+    parts.push((label("pins"), pins(&basket.pins, words)));
+    parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
+    parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
     parts
 }
 
+/// A length as a piece, to the sixteenth.
+fn piece(length: Length, words: &Words) -> Value {
+    Value::Name(words.length(length))
+}
+
+/// A small length.
+fn fine(length: Length, words: &Words) -> Value {
+    Value::Name(words.fine(length))
+}
+
+/// A long run of material.
+fn run(length: Length, words: &Words) -> Value {
+    Value::Name(words.run(length))
+}
+
 fn mould(mould: &Mould, words: &Words) -> String {
-    format!(
-        "round, {} high, girth {} at the base and {} at the top; holds {:.1} litres ({:.1} US quarts)",
-        words.length(mould.height),
-        words.length(mould.girth_base),
-        words.length(mould.girth_top),
-        mould.capacity_litres,
-        mould.capacity_litres / LITRES_PER_QUART,
-    )
+    let args = [
+        ("height", piece(mould.height, words)),
+        ("base", piece(mould.girth_base, words)),
+        ("top", piece(mould.girth_top, words)),
+        ("litres", Value::Number(mould.capacity_litres, 1)),
+        ("quarts", Value::Number(mould.capacity_litres / LITRES_PER_QUART, 1)),
+    ];
+    words.with("screen-mould-text", &args)
 }
 
 fn base(base: &basket::base::Base, words: &Words) -> String {
-    format!(
-        "{} disc, {} across, {} thick; groove {} deep, {} wide",
-        base.wood.name,
-        words.length(base.diameter),
-        words.length(base.thickness),
-        words.fine(base.groove_depth),
-        words.fine(base.groove_width),
-    )
+    let args = [
+        ("wood", (&base.wood).into()),
+        ("diameter", piece(base.diameter, words)),
+        ("thickness", piece(base.thickness, words)),
+        ("depth", fine(base.groove_depth, words)),
+        ("width", fine(base.groove_width, words)),
+    ];
+    words.with("screen-base-text", &args)
 }
 
 fn staves(staves: &Staves, words: &Words) -> String {
-    format!(
-        "{} and {} spare, {} long, of {}, {}; {} wide from {} up, tapered to {} at the foot",
-        staves.count,
-        staves.spares,
-        words.length(staves.length),
-        staves.stock.name,
-        words.name(staves.oval_side),
-        words.fine(staves.width),
-        words.length(staves.taper.from),
-        words.fine(staves.taper.foot),
-    )
+    let args = [
+        ("count", staves.count.into()),
+        ("spares", staves.spares.into()),
+        ("length", piece(staves.length, words)),
+        ("stock", (&staves.stock).into()),
+        ("side", Value::Name(words.name(staves.oval_side))),
+        ("width", fine(staves.width, words)),
+        ("from", piece(staves.taper.from, words)),
+        ("foot", fine(staves.taper.foot, words)),
+    ];
+    words.with("screen-staves-text", &args)
 }
 
 fn gaps(staves: &Staves, words: &Words) -> String {
-    format!(
-        "gap {} at the rim, {} at the narrowest, {} at the widest",
-        words.fine(staves.gap_rim),
-        words.fine(staves.narrowest.gap),
-        words.fine(staves.widest.gap),
-    )
+    let [rim, narrowest, widest] =
+        [staves.gap_rim, staves.narrowest.gap, staves.widest.gap].map(|gap| fine(gap, words));
+    let id = if rim == narrowest && rim == widest { "screen-gap-even" } else { "screen-gaps" };
+    words.with(id, &[("rim", rim), ("narrowest", narrowest), ("widest", widest)])
 }
 
 /// The next best ways to stave the basket.
 fn others(staves: &Staves, words: &Words) -> Option<String> {
     let one = |candidate: &Candidate| {
-        format!(
-            "{} of {} (gap {} at the rim)",
-            candidate.count,
-            candidate.stock.name,
-            words.fine(candidate.gap_rim)
-        )
+        let args = [
+            ("count", candidate.count.into()),
+            ("stock", (&candidate.stock).into()),
+            ("gap", fine(candidate.gap_rim, words)),
+        ];
+        words.with("screen-candidate", &args)
     };
     let others: Vec<_> = staves.candidates.iter().skip(1).take(2).map(one).collect();
-    (!others.is_empty()).then(|| format!("next best: {}", others.join("; ")))
+    let args = [("others", Value::Name(others.join("; ")))];
+    (!others.is_empty()).then(|| words.with("screen-next-best", &args))
 }
 
 fn weave(weave: &Weave, words: &Words) -> String {
-    let mut text = format!(
-        "{} rows, {} of weaver, up to {} on the mould",
-        weave.rows,
-        words.run(weave.length),
-        words.length(weave.top_height)
-    );
+    let args = [
+        ("rows", weave.rows.into()),
+        ("length", run(weave.length, words)),
+        ("top", piece(weave.top_height, words)),
+    ];
+    let mut text = words.with("screen-weave-text", &args);
     if weave.rows_to_add > 0 {
-        let _ = write!(text, "; {} more to add when it has dried and is packed down", weave.rows_to_add);
+        let _ = write!(text, "; {}", words.with("screen-weave-dry", &[("rows", weave.rows_to_add.into())]));
     }
     text
 }
 
-fn course(course: &Course, words: &Words) -> String {
-    let last = course.first_row + course.rows.saturating_sub(1);
-    let mut text = format!(
-        "rows {} to {last}: {} in {}, {} in {}",
-        course.first_row,
-        words.name(course.weave),
-        course.weaver.name,
-        words.run(course.cut),
-        strands(course.strands),
-    );
+fn course(weave: &Weave, course: &Course, words: &Words) -> String {
+    let args = [
+        ("first", course.first_row.into()),
+        ("last", (course.first_row + course.rows.saturating_sub(1)).into()),
+        ("weave", course.weave.name().into()),
+        ("weaver", (&course.weaver).into()),
+        ("length", run(course.cut, words)),
+        ("strands", strands(course.strands, words)),
+    ];
+    let mut text = words.with("screen-course", &args);
+    if course.rows > 0 {
+        let look = [("look", weave.look(course, Face::Outside).said().into())];
+        let _ = write!(text, "; {}", words.with("screen-seen", &look));
+    }
     if let Some(first) = course.joins.first() {
-        let _ = write!(
-            text,
-            "; first join in row {}, cut over stave {}, start behind stave {}",
-            first.row, first.cut_over, first.start_behind
-        );
+        let args =
+            [("row", first.row.into()), ("cut", first.cut_over.into()), ("start", first.start_behind.into())];
+        let _ = write!(text, "; {}", words.with("screen-first-join", &args));
     }
     text
 }
 
 fn rim(rim: &Rim, words: &Words) -> String {
     let hoop = |hoop: &basket::rim::Hoop| {
-        format!(
-            "{} of {} (scarf {}, staves {} to {})",
-            words.length(hoop.cut),
-            hoop.stock.name,
-            words.length(hoop.scarf.lap),
-            hoop.scarf.from_stave,
-            hoop.scarf.to_stave
-        )
+        let args = [
+            ("length", piece(hoop.cut, words)),
+            ("stock", (&hoop.stock).into()),
+            ("lap", piece(hoop.scarf.lap, words)),
+            ("from", hoop.scarf.from_stave.into()),
+            ("to", hoop.scarf.to_stave.into()),
+        ];
+        Value::Name(words.with("screen-hoop", &args))
     };
-    format!("outer hoop {}; inner hoop {}", hoop(&rim.outer), hoop(&rim.inner))
+    words.with("screen-hoops", &[("outer", hoop(&rim.outer)), ("inner", hoop(&rim.inner))])
 }
 
 fn filler(filler: &Filler, words: &Words) -> String {
     let pieces: Vec<_> = filler.pieces.iter().map(|piece| words.length(piece.length)).collect();
-    format!("{}: {}", filler.stock.name, pieces.join(" and "))
+    format!("{}: {}", words.material(&filler.stock.name), pieces.join(&words.term("screen-and")))
 }
 
 fn lashing(lashing: &Lashing, words: &Words) -> String {
-    format!(
-        "{}, {}, {} of {} in {}",
-        words.name(lashing.style),
-        words.name(lashing.every),
-        words.run(lashing.length),
-        lashing.weaver.name,
-        strands(lashing.strands)
-    )
+    let args = [
+        ("style", Value::Name(words.name(lashing.style))),
+        ("every", Value::Name(words.name(lashing.every))),
+        ("length", run(lashing.length, words)),
+        ("weaver", (&lashing.weaver).into()),
+        ("strands", strands(lashing.strands, words)),
+    ];
+    words.with("screen-lashing-text", &args)
 }
 
-fn strands(count: u32) -> String {
-    if count == 1 { "1 strand".to_owned() } else { format!("{count} strands") }
+fn strands(count: u32, words: &Words) -> Value {
+    Value::Name(words.with("screen-strands", &[("count", count.into())]))
 }
 
 fn pins(pins: &Pins, words: &Words) -> String {
-    format!(
-        "{} and {} spare, {}, {}; needs {} through {}",
-        pins.count,
-        pins.spares,
-        pins.stock.name,
-        words.name(pins.every),
-        words.fine(pins.length_needed),
-        words.fine(pins.stack),
-    )
+    let args = [
+        ("count", pins.count.into()),
+        ("spares", pins.spares.into()),
+        ("stock", (&pins.stock).into()),
+        ("every", Value::Name(words.name(pins.every))),
+        ("needed", fine(pins.length_needed, words)),
+        ("stack", fine(pins.stack, words)),
+    ];
+    words.with("screen-pins-text", &args)
 }
 
 fn ears(ears: &Ears, words: &Words) -> String {
     let [first, second] = &ears.each;
-    let (material, placing) = (words.name(ears.material), words.name(ears.placing));
-    let mut text = format!("{material}, at staves {} and {}, {placing}", first.stave, second.stave);
+    let args = [
+        ("material", Value::Name(words.name(ears.material))),
+        ("first", first.stave.into()),
+        ("second", second.stave.into()),
+        ("placing", Value::Name(words.name(ears.placing))),
+    ];
+    let mut text = words.with("screen-ears-text", &args);
     if ears.off_opposite_rim.abs() > Length::mm(0.05) {
-        let off = ears.off_opposite.to_degrees().abs();
-        let _ = write!(
-            text,
-            "; {off:.1}° off opposite, {} along the rim",
-            words.fine(ears.off_opposite_rim.abs())
-        );
+        let args = [
+            ("angle", Angle::degrees(ears.off_opposite.to_degrees().abs()).into()),
+            ("off", fine(ears.off_opposite_rim.abs(), words)),
+        ];
+        let _ = write!(text, "; {}", words.with("screen-ears-off", &args));
     }
     text
 }
 
 fn handle(handle: &Handle, words: &Words) -> String {
-    let (fold, below) = match handle.fold {
-        Fold::OnWall { below_level, .. } => ("folds down to", below_level.to_degrees()),
-        Fold::OnRim { above_level } => ("rests on the rim,", -above_level.to_degrees()),
+    let args = [
+        ("length", piece(handle.cut, words)),
+        ("rise", piece(handle.rise, words)),
+        ("pivot", piece(handle.pivot_height, words)),
+        ("fold", Value::Name(fold(handle.fold, words))),
+    ];
+    words.with("screen-handle-text", &args)
+}
+
+/// How the handle lies when it is let down, to the degree.
+fn fold(fold: Fold, words: &Words) -> String {
+    let (id, below) = match fold {
+        Fold::OnWall { below_level, .. } => ("wall", below_level.to_degrees()),
+        Fold::OnRim { above_level } => ("rim", -above_level.to_degrees()),
     };
     let side = if below < 0.0 { "above" } else { "below" };
-    format!(
-        "cut {}, rise {}, on rivets {} above the rim; {fold} {:.0}° {side} level",
-        words.length(handle.cut),
-        words.length(handle.rise),
-        words.length(handle.pivot_height),
-        below.abs(),
-    )
+    let angle = [("angle", Angle::degrees(below.abs().round()).into())];
+    words.with(&format!("screen-fold-{id}-{side}"), &angle)
 }

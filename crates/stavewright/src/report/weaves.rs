@@ -2,6 +2,7 @@
 
 use basket::message::Value;
 use basket::pattern::{Lean, Way, WeaveKind};
+use basket::terms::Term;
 use basket::weave::look::{Look, Sighting};
 use basket::weave::runs::Run;
 use words::Words;
@@ -19,9 +20,14 @@ pub(crate) fn render(count: u32, runs: &[Run], words: &Words) -> String {
     let rows = of(true).map(|run| vec![name(run, words), run.weavers.to_string(), seen(run, words)]);
     let mut text = heading("weaves-run").trim_start().to_owned() + &table(&running, rows);
     if of(false).next().is_some() {
-        let failing =
-            [(weave.as_str(), Set::Words), (sight.as_str(), Set::Words), (instead.as_str(), Set::Words)];
-        let rows = of(false).map(|run| vec![name(run, words), why(run, words), mend(run, words)]);
+        let failing = [
+            (weave.as_str(), Set::Words),
+            (weavers.as_str(), Set::Figures),
+            (sight.as_str(), Set::Words),
+            (instead.as_str(), Set::Words),
+        ];
+        let rows = of(false)
+            .map(|run| vec![name(run, words), run.weavers.to_string(), why(run, words), mend(run, words)]);
         text += &heading("weaves-fail");
         text += &table(&failing, rows);
     }
@@ -48,14 +54,9 @@ fn seen(run: &Run, words: &Words) -> String {
 /// What is seen, in words.
 pub(crate) fn look(seen: &Sighting, words: &Words) -> String {
     let id = match (seen.look, seen.lean()) {
-        (Look::Plain, _) => "look-plain",
-        (Look::Columns, _) => "look-columns",
-        (Look::Bands, _) => "look-bands",
-        (Look::Checks, _) => "look-checks",
         (Look::Spiral, Some(Lean::Right)) => "look-spiral-right",
         (Look::Spiral, _) => "look-spiral-left",
-        (Look::Arrows, _) => "look-arrows",
-        (Look::Mixed, _) => "look-mixed",
+        (look, _) => look.term(),
     };
     words.with(id, &[("slope", Value::Number(seen.slope.abs(), 2))])
 }
@@ -65,6 +66,7 @@ fn why(run: &Run, words: &Words) -> String {
     words.term(match (verdict.holds, verdict.closes) {
         (false, _) => "weaves-loose",
         (true, false) => "weaves-open",
+        (true, true) if run.weave == WeaveKind::SkipOne => "weaves-plain",
         (true, true) => "weaves-flat",
     })
 }

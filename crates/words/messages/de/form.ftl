@@ -13,6 +13,7 @@ form-group-handle = Ohren und Henkel
 form-group-finish = Oberfläche
 
 form-title = Titel
+form-language = Sprache der Blätter
 form-units = Einheiten
 form-mould-shape = Von oben gesehen
 form-mould-base = Durchmesser am Boden
@@ -49,6 +50,7 @@ form-course-until = Bis
 form-course-colours = Farben
 form-course-way = Folge der Reihen
 form-course-lean = Neigt sich nach
+form-course-step = Staken, um die es je Reihe springt
 form-course-band = Reihen bis zur Umkehr
 form-course-step-up = Aufstieg in jeder Runde
 form-course-start = Beginnt bei Stake

@@ -53,7 +53,7 @@ choice-ears-tail = long enough to hold behind the weaving
 
 choice-handle-width = usual for a rim { $rim } across
 choice-handle-thickness = the thickest that bends round a rim { $rim } across
-choice-handle-curve = a half circle swings clear on every side
+choice-handle-curve = a half circle bends evenly: no place of it is bent harder than another
 choice-handle-curve-corner = a corner radius is given, so the curve is three-centred
 choice-handle-curve-rise = a rise is given, so the curve is half an ellipse
 choice-handle-rise = in proportion to half its span, { $half_span }
@@ -72,7 +72,7 @@ stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $g
 stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }
 stave-reason-groove-fits = { $thickness } thick, fits a groove of { $groove }
 stave-reason-ears = on { $count } staves no stave faces another for the ears
-stave-reason-gap = gap { $rim } at the rim, from { $narrowest } to { $widest } over the height, { $wanted } wanted
+stave-reason-gap = gap { $rim } at the rim, { $over } over the height, { $wanted } wanted
 stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
 stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
 stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout

@@ -44,6 +44,7 @@ cut-ear-purpose = holds the handle
 
 cut-bail = Handle
 cut-bail-shape = { $thickness } thick; ends rounded, drilled { $drill }
+cut-bail-material = straight-grained oak, ash or hickory
 cut-bail-purpose = the swinging handle
 
 cut-rivet = Rivet
@@ -51,4 +52,5 @@ cut-rivet-shape = goes through { $grip }; at least { $needed } long
 cut-rivet-purpose = the pivots of the handle
 
 cut-washer = Washer or burr
+cut-washer-for = burr for { $rivet }
 cut-washer-purpose = under the formed heads and between handle and ear

@@ -39,6 +39,8 @@ drawing-place-tip = tip, { $from }
 drawing-view-description = { $title }, finished, from the front: { $count } staves, { $rows } rows, rim, lashing and, where it has them, ears and handle.
 drawing-section = Side of the basket, { $scale }
 drawing-section-description = The basket from the side, the left half from outside, the right half cut through the middle. The base is { $base } across, the rim { $rim }; from the underside of the base to the top of the rim are { $height }, to the top { $overall }. Two details show the groove and the rim enlarged.
+drawing-plan = The finished basket from above, { $scale }
+drawing-plan-description = The finished basket from above, with its ears, if it has any, at the right and left. The rim is { $rim } across, the base, dashed, { $base }. The staves at the quarters are numbered, { $count } in all, rising clockwise.
 drawing-section-scale = scale { $scale }
 drawing-handle-down = dashed: handle let down
 drawing-detail-groove = Groove
@@ -75,8 +77,26 @@ drawing-chart-inside = inside
 drawing-chart-true = each row at its true girth, scale 1 : { $scale }
 drawing-chart-grid = as a grid
 drawing-chart-course = course { $number }
-drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, rows { $from } to { $to }
+drawing-chart-about-course = course { $number }: { $weave }, { $weavers }, { $rows ->
+        [one] row { $from }
+       *[other] rows { $from } to { $to }
+    }
+drawing-chart-course-seen = { $course }; seen: { $look }
+drawing-chart-begin = row begins here and ends over it
 drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
 drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
+
+drawing-timeline = The days before the show
+drawing-timeline-description = A row for each of { $samples } samples over { $days ->
+        [one] the day
+       *[other] the { $days } days
+    } before the show, time running to the right. Dark marks are work; a light band is the time on a mould. At most { $moulds ->
+        [one] one mould is
+       *[other] { $moulds } moulds are
+    } taken at once. The same stands in the table and the list of days.
+drawing-timeline-days = days before
+drawing-timeline-show = show
+drawing-timeline-work = work
+drawing-timeline-mould = on a mould

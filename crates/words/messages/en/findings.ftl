@@ -75,28 +75,35 @@ finding-stave-count-surprising = The basket has { $measured ->
     .why = It may be meant. It may also be a slip in a girth, a width or a gap.
     .remedy = Look again at the count, the girths and the width of the staves.
 
-finding-weave-does-not-lock = { $weave } in one round after another does not lock on { $measured ->
+finding-weave-does-not-lock = On { $measured ->
         [one] one stave
        *[other] { $measured } staves
-    }: it needs { $limit }.
+    } { $weave } does not lock: it needs { $limit }.
     .why = As rounds go by, some staves are only ever crossed on one side. The rows stack there instead of crossing, and the wall falls apart.
     .remedy = Use one of the counts on which it runs.
 
-finding-weave-mend = On this count { $weave } would hold with { $mend }.
+finding-weave-chart-does-not-lock = In { $measured ->
+        [one] one column
+       *[other] { $measured } columns
+    } of the chart all signs are alike, first in column { $column } from the left.
+    .why = The weaver never crosses such a stave: it stands loose on one side of the wall, on any count.
+    .remedy = Give each column of the chart both a sign for the weaver and one for the stave; one more row is the quickest way.
+
+finding-weave-mend = On { $measured } staves { $weave } would run with { $mend }.
     .why = { $look }
     .remedy = If you like that look, change the course or the staves.
 
-finding-weave-seam = Each row of { $weave } ends out of step with where it began: { $measured } staves are no multiple of { $limit }.
+finding-weave-seam = In { $weave } each row ends out of step with where it began: { $measured } staves are no multiple of { $limit }.
     .why = A fault in the weave climbs the wall where rows begin and end: a float too long or too short.
     .remedy = Use a count that is a multiple, or put up with the line and turn it to the back.
 
-finding-weave-chase-uneven = The weavers of { $weave } do not follow each other evenly on { $measured } staves.
+finding-weave-chase-uneven = On { $measured } staves the weavers of { $weave } do not follow each other evenly.
     .why = Each round one weaver sits wrong against the one below, and the pattern breaks.
     .remedy = Use a count on which they follow alike.
 
 finding-weave-leans-other-way = On { $measured } staves { $weave } leans to the { $lean }, not to the { $wanted }.
     .why = In a weave that runs on from row to row, the count alone decides the lean.
-    .remedy = Use a count that leans as you want it, or weave row by row.
+    .remedy = Use a count that leans as you want it.
 
 finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it makes no diagonal: each row lies opposite to the one below.
     .why = The count alone decides that. It may be meant: it makes small blocks.
@@ -104,7 +111,7 @@ finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it mak
 
 finding-weave-skips-none = On { $measured } staves, an odd count, nothing is skipped: it is plain weave.
     .why = The spiral of longer floats comes only on an even count.
-    .remedy = Use an even count, or call it plain.
+    .remedy = Use an even count, or call it plain weave.
 
 finding-weave-chart-missing = This course is drawn by hand, but its chart ({ $file }) was not read.
     .why = Without a chart there is nothing to weave.
@@ -114,11 +121,11 @@ finding-weave-start-past-count = This course begins at stave { $measured }, but 
     .why = It begins further round instead, at a stave you did not choose.
     .remedy = Begin at a stave there is.
 
-finding-weave-float-staves = The longest float of { $weave } passes { $measured } staves without changing sides. More than { $limit } is loose.
+finding-weave-float-staves = In { $weave } the longest float passes { $measured } staves without changing sides. More than { $limit } is loose.
     .why = A long float catches on things, and the staves under it wander.
     .remedy = Use a shorter float, or allow it.
 
-finding-weave-float-rows = A stave lies on one side of { $weave } for { $measured } rows. More than { $limit } is loose.
+finding-weave-float-rows = In { $weave } a stave lies on one side for { $measured } rows. More than { $limit } is loose.
     .why = Rows slide where nothing crosses them, and the stave bulges out of the wall.
     .remedy = Use a shorter float, or allow it.
 
@@ -137,7 +144,17 @@ finding-rows-past-the-top = The top of the rim comes to { $measured } along the 
     .why = Above the mould nothing holds the shape, and nothing backs the rim while it is clamped.
     .remedy = End the weaving lower.
 
-finding-strand-count-surprising = This course takes { $strands } strands of { $weaver } ({ $strand } each): a join every { $measured } rows.
+finding-strand-too-short = A strand of { $weaver } is { $measured } long. Between two joins it should lie at least { $limit }, half a round.
+    .why = More than two joins a round cannot be kept from lying above each other, and overlaps of four staves leave no single weaver between them. Amounts and joins are given for strands of { $limit }.
+    .remedy = Use longer strands.
+
+finding-strand-count-surprising = This course takes { $strands } strands of { $weaver } ({ $strand } each) with { $joins ->
+        [one] one join
+       *[other] { $joins } joins
+    }: one every { $measured ->
+        [one] row
+       *[other] { $measured } rows
+    }.
     .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
     .remedy = Use a weaver with longer strands.
 
@@ -212,3 +229,7 @@ finding-handle-uneven = The handle leans by { $measured }. The eye sees more tha
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
     .why = Without enough metal the head is small, and the handle works itself off.
     .remedy = Use a longer rivet, or thin what it goes through.
+
+finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
+    .why = The note stands on no sheet.
+    .remedy = Give the note another step, or take it out.

@@ -13,6 +13,7 @@ form-group-handle = Ears and handle
 form-group-finish = Finish
 
 form-title = Title
+form-language = Language of the sheets
 form-units = Units
 form-mould-shape = Seen from above
 form-mould-base = Diameter at the base
@@ -49,6 +50,7 @@ form-course-until = Until
 form-course-colours = Colours
 form-course-way = Rows follow
 form-course-lean = Leans
+form-course-step = Staves it steps each row
 form-course-band = Rows before it turns
 form-course-step-up = Step up at each round
 form-course-start = Begins at stave

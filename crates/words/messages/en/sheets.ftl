@@ -162,3 +162,62 @@ sheet-templates-note = All pieces are drawn at true size. Measure the bars at th
 sheet-bar-measures = If the 100 mm bar measures
 sheet-print-at = print at
 sheet-tiled = In { $parts } parts: lay them over each other so that the crosses meet, letter on letter.
+
+# Own notes
+
+sheet-own-note = Note
+
+# Demonstration
+
+sheet-demonstration = demonstration
+sheet-demo-intro = Samples to show or go on from, each stopped at a stage, and when to begin them so that all stand ready together. Days are counted back from the show; it begins when your working day would. One pair of hands works { $hours } a day; soaking and drying go on at any hour. If you have more hands, or work longer days, you can begin later.
+sheet-demo-sum = { $samples ->
+    [one] One sample
+   *[other] { $samples } samples
+}; { $work } of work over { $days ->
+    [one] one day
+   *[other] { $days } days
+}; { $moulds ->
+    [0] no mould
+    [one] one mould
+   *[other] { $moulds } moulds
+} at once, of which { $standing ->
+    [0] none stands
+    [one] one stands
+   *[other] { $standing } stand
+} under samples at the show.
+sheet-demo-missing = This basket never comes to: { $stages }.
+sheet-demo-samples = Samples
+sheet-demo-sample = Sample
+sheet-demo-shows = Shows
+sheet-demo-stop = Stop after step
+sheet-demo-begin = Begin at the latest
+sheet-demo-work = Work
+sheet-demo-mould = On a mould
+sheet-demo-on-mould = at the show
+sheet-demo-off-mould = until { $when }
+sheet-demo-no-mould = no
+sheet-demo-when = { $days ->
+    [0] on the day of the show
+    [one] the day before, { $hours } into the day
+   *[other] { $days } days before, { $hours } into the day
+}
+sheet-demo-when-first = { $days ->
+    [0] on the day of the show
+    [one] the day before, first thing
+   *[other] { $days } days before, first thing
+}
+sheet-demo-days = Day by day
+sheet-demo-day = { $days ->
+    [one] The day before
+   *[other] { $days } days before
+}
+sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
+sheet-demo-task-on = { $sample }: go on with { $step }. { $title } ({ $time })
+sheet-demo-nothing = Days that are not named ask for no work: let things dry.
+sheet-demo-out = At the show
+sheet-demo-out-note = Set out before anyone comes. Soak what the next step needs in time. Cautions of each step stand in the handout and hold here too; local rules and the teacher’s judgement go before both.
+sheet-demo-next = { $sample }: { $stage }. Next comes { $step }. { $title }.
+sheet-demo-next-soak = { $sample }: { $stage }. Next comes { $step }. { $title }; soak for { $time } before.
+sheet-demo-last = { $sample }: { $stage }.
+sheet-demo-tools = Tools for the next steps

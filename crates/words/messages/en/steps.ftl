@@ -14,7 +14,7 @@ step-cut-text-try = Round over the edges that will show. Try each foot in the gr
 ## Base
 
 step-base = Fix the base on the mould
-step-base-text-screw = Sand the base smooth now, while it can be held flat. Screw it ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-screw = Sand the base smooth now, while it can be held flat. Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
 step-base-text-mark = Mark the edge of the base with the spacing strip for { $count } staves. Begin with the quarters, at staves { $quarters }; then fill each quarter. Errors do not add up that way.
 
 ## Staves
@@ -30,7 +30,7 @@ step-staves-text-band = Bend all staves up along the mould, upright and evenly s
 ## Weaving
 
 step-first = Weave the first rows
-step-first-text-start = Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
+step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
 step-first-text-weave = Weave { $rows ->
         [one] one row
        *[other] { $rows } rows
@@ -55,14 +55,14 @@ step-joins-text-where = { $joins ->
     }
 step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one where the weaver dips behind a stave, the fourth back or one beyond, and let it run over the old one, so that neither end shows.
 
-step-dry = Let it dry, pack it, fill up
+step-dry = Let it dry, pack it, fill up, take it off the mould
 step-dry-text-wait = Leave the basket on the mould, banded, until it is dry through: usually one to three days.
 step-dry-text-pack = Press the rows down, all round, from the base upward. About { $gap } opens at the top.
 step-dry-text-add = Fill it with { $rows ->
         [one] one more row
        *[other] { $rows } more rows
     } of { $weaver }.
-step-dry-text-end = Thin the last few inches of the weaver and end it behind the stave above where you began, so that the top stays level.
+step-dry-text-end = Thin the last few inches of the weaver and end it behind the stave above where you began, so that the top stays level. Then take out the screw and lift the basket off the mould, turning it a little to and fro: ears and hoops need the room inside.
 
 ## Ears
 
@@ -72,7 +72,7 @@ step-ears-text-on-staves = Set one ear on stave { $first } and the other on stav
 step-ears-text-stave-and-gap = Set one ear on stave { $first }. The other faces it from the gap { $off_second } beside stave { $second }.
 step-ears-text-shared = Set the ears { $off_first } to the same side of staves { $first } and { $second }. So they face each other.
 step-ears-text-by-angle = Set the first ear at stave { $first }. The other faces it, { $off_second } beside stave { $second }.
-step-ears-text-tail = Open a way down along the stave with an awl and push the tail down inside the weaving, { $tail } below the rim. The hole for the rivet comes { $hole } above the rim.
+step-ears-text-tail = Open a way down along the stave with an awl and push the tail down inside the weaving, { $tail } below the rim. Cut the tips of the staves behind the ear's head level with the top of the rim. The hole for the rivet comes { $hole } above the rim.
 step-ears-text-measure = Lay a tape round the rim from ear to ear, both ways: { $girth } each. Correct now what differs.
 
 ## Rim
@@ -127,8 +127,8 @@ step-handle-text-on-rim = Let down, the handle rests on the rim.
 
 ## Finish
 
-step-off = Take it off the mould, plug and sand
-step-off-text-lift = Take out the screw and lift the basket off, turning it a little to and fro. Never pull by the handle.
+step-off = Plug the base and sand
+step-off-text-lift = Look the basket over inside, now that the rim is done. Lift it by its rim, not by the handle, until the finish is dry.
 step-off-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
 step-off-text-sand = Cut the plug flush. Sand the base and the rim with the grain. Trim hairs.
 step-off-text-sand-handle = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
@@ -199,9 +199,14 @@ weave-row-twined-on = Go on in the same turn: in front of { $over }, behind one.
 weave-row-twined-step-up = At stave { $stave } let each of the { $weavers } weavers step up in turn, the foremost first. Then go on: in front of { $over }, behind one.
 weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.
 weave-row-drawn-under = From stave { $stave }, under first and then over and under in turn: { $runs }.
-weave-row-skip = Over one, under one; the stave that is skipped this round is { $stave }: pass it on the same side as the one before.
-weave-row-begin = Begin at stave { $stave }.
+weave-row-drawn-over-again = From stave { $stave }, over first and then under and over in turn: { $runs }; the last { $repeat } of these again and again.
+weave-row-drawn-under-again = From stave { $stave }, under first and then over and under in turn: { $runs }; the last { $repeat } of these again and again.
+weave-row-skip = Over one, under one; pass stave { $stave } on the same side as the one before it.
+weave-row-skip-none = From stave { $stave }: over one, under one. No stave is skipped in this row.
 weave-row-weaver = Weaver { $weaver }: { $material }, { $colour }.
 weave-row-colour = The row begins in { $colour }.
 weave-row-doubled = Lay the weaver double.
-weave-row-end = End the row where it began, four staves over its beginning.
+weave-row-end = Each row is a piece of its own: end it where it began, four staves over its beginning.
+weave-row-step-up = Each round ends with a step up: where it comes to its beginning, let the weaver rise into the row above and begin that as told.
+weave-row-join = Cut the spent strand over stave { $cut }; the new one starts behind stave { $start }.
+weave-row-join-colour = Cut the spent strand over stave { $cut }; the new one, { $colour }, starts behind stave { $start }.

@@ -3,6 +3,7 @@
 unit-minutes = { $minutes } min
 unit-hours = { $hours } h
 unit-hours-minutes = { $hours } h { $minutes } min
+unit-span = { $from } to { $to }
 unit-percent = { $number } %
 
 grade-stop = stop
@@ -56,30 +57,36 @@ stage-handled = Handle on
 stage-finished = Finished
 
 weave-plain = plain weave
-weave-twill = twill
-weave-reversed-twill = reversed twill
+weave-twill = { $over }/{ $under } twill
+weave-reversed-twill = reversed { $over }/{ $under } twill
 weave-chase = chased plain weave
-weave-chase-twill = chased twill
+weave-chase-twill = chased { $over }/{ $under } twill
 weave-slew = slewing
+weave-slew-twill = slewed { $over }/{ $under } twill
 weave-pairing = pairing
 weave-wale-3 = three-rod wale
 weave-wale-4 = four-rod wale
 weave-wale-5 = five-rod wale
 weave-skip-one = plain weave that skips one a round
-weave-drawn = weave drawn by hand
+weave-drawn = hand-drawn weave
 
 lean-left = left
 lean-right = right
 
 weave-mend-second-weaver = a second weaver that chases the first
+weave-mend-one-weaver = one weaver in place of those that chase
+weave-mend-run-on = one weaver that runs on from row to row
 weave-mend-step-up = a step up at the end of each round
 weave-mend-start-stop = each row begun and ended by itself
 weave-mend-skip-one = one stave skipped a round
 weave-mend-split-stave = one stave split in two
 weave-mend-half-stave = a half stave put in
 weave-mend-look-second-weaver = Rows of the two weavers alternate. In two colours that shows; in one it looks like one weaver. Two ends show at the top.
+weave-mend-look-second-weaver-blocks = Rows of the two weavers lie opposite to each other: small blocks, no diagonal. Two ends show at the top.
+weave-mend-look-one-weaver = It looks like one weaver, for it is one: no rows that alternate in two colours, and only one end at the top.
+weave-mend-look-run-on = Rows climb in one spiral, by a row in each round, so that course ends do not lie level. No overlaps show.
 weave-mend-look-step-up = A slanting line climbs the wall where each round steps up.
-weave-mend-look-start-stop = Rows lie level, without a spiral. A line of overlaps climbs the wall unless beginnings are spread round.
+weave-mend-look-start-stop = Rows lie level, without a spiral. Each row overlaps its own beginning over four staves; beginnings are spread round, so that these thicker places do not lie above each other.
 weave-mend-look-skip-one = The weaver goes over two once a round, and these longer floats climb in a spiral.
 weave-mend-look-split-stave = From the split up two narrow staves stand close together. Few will see it in a narrow stave.
 weave-mend-look-half-stave = One narrow stave more stands between the others, and they move a little closer.
@@ -133,3 +140,6 @@ side-bowl = a bowl, upright at the rim
 
 way-continuous = runs on from row to row
 way-row-by-row = each row by itself
+
+language-english = English
+language-german = German

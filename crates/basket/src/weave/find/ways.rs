@@ -39,8 +39,14 @@ pub(super) fn all() -> Vec<Passing> {
 /// A rule in one round, chased, and row by row.
 fn with_rule(rule: Rule) -> impl Iterator<Item = Passing> {
     let mut follows = vec![Follow::Spiral, Follow::Chase(2), Follow::Chase(3)];
+    // A step of half the repeat has no lean, one of more leans the other way.
+    follows.extend(
+        (1..)
+            .take_while(|step| 2 * step < rule.repeat() as i32)
+            .flat_map(|step| [Follow::RowByRow(step), Follow::RowByRow(-step)]),
+    );
     if rule.repeat() > 2 {
-        follows.extend([Follow::RowByRow(1), Follow::RowByRow(-1), Follow::Reversed(BAND)]);
+        follows.push(Follow::Reversed(BAND));
     }
     follows.into_iter().map(move |follow| Passing::Repeat { rule, follow })
 }
@@ -78,7 +84,7 @@ pub(super) fn work(passing: &Passing) -> f64 {
             let following = match follow {
                 Follow::Spiral => 0.0,
                 Follow::Chase(weavers) => 1.5 * f64::from(weavers.saturating_sub(1)),
-                Follow::RowByRow(_) => 6.0,
+                Follow::RowByRow(step) => 5.5 + 0.5 * f64::from(step.abs()),
                 Follow::Reversed(_) => 6.5,
             };
             counting + uneven + following

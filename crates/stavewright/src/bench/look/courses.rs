@@ -123,7 +123,7 @@ impl Row<'_> {
     fn summary(&self, words: &Words) -> String {
         let course = self.course;
         let args = [
-            ("weave", Value::Name(words.name(course.weave))),
+            ("weave", Value::Name(words.say(&course.weave.name()))),
             ("first", course.first_row.into()),
             ("last", (course.first_row + course.rows.saturating_sub(1)).into()),
             ("weaver", Value::Name(course.weaver.name.clone())),

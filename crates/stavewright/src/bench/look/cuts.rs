@@ -15,7 +15,7 @@ fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
     Cut {
         id: cut.piece.to_owned(),
         piece: words.term(cut.piece),
-        material: cut.material.clone(),
+        material: words.value(&cut.material),
         count: cut.count,
         spares: cut.spares,
         length: cut.length.map(|length| lengths::both(words, length)),

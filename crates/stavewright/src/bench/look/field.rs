@@ -142,11 +142,8 @@ fn option((word, term): KnownWord, words: &Words) -> Word {
     Word { word: word.to_owned(), label: words.term(term) }
 }
 
-/// The word for a weave under its name, with the figures that belong to it.
 fn weave(word: String, words: &Words) -> Word {
-    let name = fields::weave(&word).map_or_else(|| word.clone(), |kind| words.name(kind));
-    let figures = word.split(' ').find(|part| part.contains('/'));
-    let label = figures.map_or_else(|| name.clone(), |figures| format!("{name} {figures}"));
+    let label = fields::weave(&word).map_or_else(|| word.clone(), |kind| words.say(&kind.name()));
     Word { word, label }
 }
 

@@ -133,6 +133,7 @@ impl Sheet<'_> {
                 self.words.term("form-why-rim-inner"),
             )),
             "units" => usual("in".into()),
+            "language" => usual("en".into()),
             "mould.shape" => usual("round".into()),
             "mould.side" => usual("cone".into()),
             "finish" => usual("shellac".into()),

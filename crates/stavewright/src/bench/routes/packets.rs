@@ -6,17 +6,21 @@ use axum::Json;
 use axum::extract::{Path, Query, State};
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
-use basket::pattern::Units;
+use basket::pattern::{Pattern, Units};
 use serde::Deserialize;
-use sheets::{Options, Paper};
+use sheets::{Options, Paper, Photos};
 use utoipa::IntoParams;
 
 use crate::bench::api::{Fault, Packet, PacketRequest, PaperWord};
 use crate::bench::body::Sent;
 use crate::bench::compute::{compute, words};
 use crate::bench::jobs::media;
+use crate::bench::look::problems;
 use crate::bench::refusal::Refusal;
 use crate::bench::server::Bench;
+use crate::failure::Failure;
+use crate::input::{Origin, Text};
+use crate::photos;
 
 /// Begins a packet.
 #[utoipa::path(post, path = "/api/packets", request_body = PacketRequest, responses(
@@ -34,9 +38,20 @@ pub(super) async fn begin(
             (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
             (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
         };
-        own.jobs.begin(computed.basket, words, Options { paper, ..Options::default() })
+        let photos = photographs(&request.source, &computed.pattern, own.folder.path())?;
+        own.jobs.begin(computed.basket, words, Options { paper, photos, ..Options::default() })
     };
     bench.gate.run(work).await.map(|packet| (StatusCode::ACCEPTED, Json(packet)))
+}
+
+/// The photographs that a pattern's notes name, from the folder and from nowhere else.
+fn photographs(source: &str, pattern: &Pattern, folder: &std::path::Path) -> Result<Photos, Refusal> {
+    let origin = Origin::File(folder.join("pattern.toml"));
+    let text = Text { origin, content: source.to_owned() };
+    photos::load(pattern, &text).map_err(|failure| match failure {
+        Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
+        other => Refusal::senseless(other.parts().0, "note.photo", other.parts().1),
+    })
 }
 
 /// How far a packet is.

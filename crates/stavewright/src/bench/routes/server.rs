@@ -9,7 +9,7 @@ use axum::response::{IntoResponse, Response};
 use basket::pattern::Units;
 use serde::Deserialize;
 use utoipa::IntoParams;
-use words::{Language, Words};
+use words::{Language, Words, page_texts};
 
 use crate::bench::api::{Fault, Health, LanguageName, Stock, UnitsWord};
 use crate::bench::compute;
@@ -50,7 +50,7 @@ pub(super) async fn health(State(bench): State<Arc<Bench>>) -> Json<Health> {
     (status = 200, body = String, content_type = "text/plain"), (status = 422, body = Fault)))]
 pub(super) async fn messages(Query(reader): Query<Reader>) -> Result<Response, Refusal> {
     let language = compute::language(reader.language.as_deref())?;
-    Ok(([(header::CONTENT_TYPE, "text/plain; charset=utf-8")], language.page()).into_response())
+    Ok(([(header::CONTENT_TYPE, "text/plain; charset=utf-8")], page_texts(language)).into_response())
 }
 
 /// What a pattern may name: materials, woods, colours.

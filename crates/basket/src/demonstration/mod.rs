@@ -1,0 +1,355 @@
+//! Samples for a lesson or a filmed show: one basket for each stage that is shown, each stopped
+//! there, and when each has to be begun so that all stand ready together.
+//!
+//! Times are minutes before the show, which begins when a working day would. One pair of hands
+//! works a fixed time each day before it; material soaks and work dries at any hour.
+
+mod plan;
+
+use serde::Serialize;
+
+use crate::assemble::Basket;
+use crate::steps::{Stage, Step};
+use plan::{Chore, plan};
+
+/// Minutes in a day.
+pub const DAY: f64 = 24.0 * 60.0;
+
+/// What is to be shown.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Show {
+    /// The stages, one sample each.
+    pub stages: Vec<Stage>,
+    /// Minutes of work a day, between an hour and a whole day.
+    pub work_a_day: f64,
+    /// How many moulds there are; none for as many as the latest beginning asks for. At least one,
+    /// and never fewer than samples stand on at the show.
+    pub moulds: Option<u32>,
+}
+
+impl Default for Show {
+    /// The stages at which a lesson goes on from a sample, and six hours of work a day (common
+    /// practice).
+    fn default() -> Self {
+        use Stage::{Finished, HalfWoven, Lashed, RimClamped, StavesSet, Woven};
+        Self {
+            stages: vec![StavesSet, HalfWoven, Woven, RimClamped, Lashed, Finished],
+            work_a_day: 360.0,
+            moulds: None,
+        }
+    }
+}
+
+/// A time between two moments, in minutes before the show; `from` is the earlier and larger one.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Span {
+    /// Its beginning.
+    pub from: f64,
+    /// Its end.
+    pub to: f64,
+}
+
+/// The work of one step on one sample.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Block {
+    /// Number of the step.
+    pub step: u32,
+    /// When hands are at work; nights between are not taken out.
+    pub work: Span,
+}
+
+/// A basket that stands ready at a stage.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Sample {
+    /// The stage at which it is stopped.
+    pub stage: Stage,
+    /// Number of the last step done on it.
+    pub last_step: u32,
+    /// Latest moment to begin, with the first soaking if there is one.
+    pub begin: f64,
+    /// Minutes of work on it.
+    pub work_minutes: f64,
+    /// Its work, in making order.
+    pub blocks: Vec<Block>,
+    /// When it holds a mould; none when it never stands on one.
+    pub mould: Option<Span>,
+}
+
+/// What a day before the show asks for.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Day {
+    /// How many days before the show, from 1.
+    pub before: u32,
+    /// The work, in order.
+    pub tasks: Vec<Task>,
+}
+
+/// Work on one sample on one day.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Task {
+    /// Which sample, counted from 0.
+    pub sample: usize,
+    /// Number of the step.
+    pub step: u32,
+    /// Minutes of work on this day.
+    pub minutes: f64,
+    /// Whether the step was begun on a day before.
+    pub goes_on: bool,
+}
+
+/// The samples of a show and their plan.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Demonstration {
+    /// One for each stage shown, in making order.
+    pub samples: Vec<Sample>,
+    /// Stages that were asked for and that this basket never reaches.
+    pub missing: Vec<Stage>,
+    /// Most moulds that are taken at once.
+    pub moulds: u32,
+    /// Moulds on which samples stand when the show begins.
+    pub moulds_at_show: u32,
+    /// Minutes of work a day.
+    pub work_a_day: f64,
+}
+
+impl Demonstration {
+    /// Plans backward from the show: of the work that may come last, what is ready latest comes
+    /// last, so that no sample is begun earlier than one pair of hands asks for.
+    pub fn of(basket: &Basket, show: &Show) -> Self {
+        Self::of_steps(&basket.steps, show)
+    }
+
+    fn of_steps(steps: &[Step], show: &Show) -> Self {
+        let work_a_day = if show.work_a_day.is_finite() { show.work_a_day.clamp(60.0, DAY) } else { DAY };
+        let mut stages = show.stages.clone();
+        stages.sort_unstable();
+        stages.dedup();
+        let reached = |stage: &Stage| steps.iter().position(|step| step.stage == *stage);
+        let (stages, missing): (Vec<Stage>, Vec<Stage>) =
+            stages.into_iter().partition(|stage| reached(stage).is_some());
+        let chains: Vec<&[Step]> = stages.iter().filter_map(|stage| steps.get(..=reached(stage)?)).collect();
+        let chores: Vec<Vec<Chore>> =
+            chains.iter().map(|chain| chain.iter().map(Chore::of).collect()).collect();
+        let moulds = show.moulds.map_or(usize::MAX, |moulds| moulds.max(1) as usize);
+        let plans = plan(&chores, work_a_day, moulds);
+        let samples: Vec<Sample> = stages
+            .iter()
+            .zip(chains)
+            .zip(plans)
+            .map(|((stage, chain), spans)| sample(*stage, chain, &spans))
+            .collect();
+        let moulds: Vec<Span> = samples.iter().filter_map(|sample| sample.mould).collect();
+        Self {
+            missing,
+            moulds: at_once(&moulds),
+            moulds_at_show: count(moulds.iter().filter(|span| span.to <= 0.0)),
+            work_a_day,
+            samples,
+        }
+    }
+
+    /// Latest moment at which any work begins.
+    pub fn begin(&self) -> f64 {
+        self.samples.iter().map(|sample| sample.begin).fold(0.0, f64::max)
+    }
+
+    /// Minutes of work in all.
+    pub fn work_minutes(&self) -> f64 {
+        self.samples.iter().map(|sample| sample.work_minutes).sum()
+    }
+
+    /// The work day by day, the earliest first.
+    pub fn days(&self) -> Vec<Day> {
+        let mut days: Vec<Day> = Vec::new();
+        let mut blocks: Vec<(usize, &Block)> = self
+            .samples
+            .iter()
+            .enumerate()
+            .flat_map(|(index, sample)| sample.blocks.iter().map(move |block| (index, block)))
+            .collect();
+        blocks.sort_by(|(_, a), (_, b)| b.work.from.total_cmp(&a.work.from));
+        for (sample, block) in blocks {
+            let first = day_before(block.work.from);
+            let last = day_before(block.work.to).min(first);
+            for before in (last..=first).rev() {
+                let minutes = self.share(block.work, before);
+                let task = Task { sample, step: block.step, minutes, goes_on: before < first };
+                match days.iter_mut().find(|day| day.before == before) {
+                    Some(day) => day.tasks.push(task),
+                    None => days.push(Day { before, tasks: vec![task] }),
+                }
+            }
+        }
+        days.sort_by_key(|day| std::cmp::Reverse(day.before));
+        days
+    }
+
+    /// How much of a span falls into the working hours of a day.
+    fn share(&self, span: Span, before: u32) -> f64 {
+        let morning = f64::from(before) * DAY;
+        (span.from.min(morning) - span.to.max(morning - self.work_a_day)).max(0.0)
+    }
+}
+
+/// On which day before the show a moment lies, from 1; the show's own day is 0.
+pub fn day_before(minutes: f64) -> u32 {
+    (minutes / DAY).ceil().max(0.0) as u32
+}
+
+fn sample(stage: Stage, chain: &[Step], spans: &[Span]) -> Sample {
+    let blocks: Vec<Block> =
+        chain.iter().zip(spans).map(|(step, work)| Block { step: step.number, work: *work }).collect();
+    let soak = chain.first().and_then(|step| step.soak_minutes).unwrap_or(0.0);
+    Sample {
+        stage,
+        last_step: chain.last().map_or(0, |step| step.number),
+        begin: spans.first().map_or(0.0, |span| span.from + soak),
+        work_minutes: chain.iter().map(|step| step.work_minutes).sum(),
+        mould: mould(chain, spans),
+        blocks,
+    }
+}
+
+/// From the base that is screwed on until the weaving is dry through; a sample that is not so far
+/// stands on its mould at the show (common practice: what dries off the mould warps).
+fn mould(chain: &[Step], spans: &[Span]) -> Option<Span> {
+    let mut steps = chain.iter().zip(spans);
+    let (_, on) = steps.find(|(step, _)| step.stage == Stage::BaseOnMould)?;
+    let dry = chain.iter().zip(spans).find(|(step, _)| step.stage == Stage::Woven);
+    let to = dry
+        .filter(|(_, span)| span.to > 0.0)
+        .map_or(0.0, |(step, span)| (span.to - step.wait_minutes).max(0.0));
+    Some(Span { from: on.from, to })
+}
+
+/// Most spans that share a moment.
+fn at_once(spans: &[Span]) -> u32 {
+    let sharing =
+        |one: &Span| count(spans.iter().filter(|other| other.from >= one.from && other.to < one.from));
+    spans.iter().map(sharing).max().unwrap_or(0)
+}
+
+fn count<T>(things: impl Iterator<Item = T>) -> u32 {
+    u32::try_from(things.count()).unwrap_or(u32::MAX)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::message::Message;
+
+    /// A step with work and waiting in hours.
+    fn step(number: u32, stage: Stage, work: f64, wait: f64) -> Step {
+        Step {
+            number,
+            title: Message::new("step"),
+            text: Vec::new(),
+            soak_minutes: None,
+            work_minutes: 60.0 * work,
+            wait_minutes: 60.0 * wait,
+            tools: Vec::new(),
+            cautions: Vec::new(),
+            stage,
+        }
+    }
+
+    /// A basket of four steps: two hours, one hour, four hours and a day of drying, one hour.
+    fn steps() -> Vec<Step> {
+        vec![
+            step(1, Stage::Prepared, 2.0, 0.0),
+            step(2, Stage::BaseOnMould, 1.0, 0.0),
+            step(3, Stage::Woven, 4.0, 24.0),
+            step(4, Stage::Finished, 1.0, 0.0),
+        ]
+    }
+
+    fn show(stages: &[Stage]) -> Demonstration {
+        Demonstration::of_steps(&steps(), &Show { stages: stages.to_vec(), work_a_day: 360.0, moulds: None })
+    }
+
+    #[test]
+    fn one_sample_is_begun_as_late_as_its_drying_allows() {
+        // By hand: days of six hours, the show at the hour at which work begins. The finish takes the
+        // last hour of the day before (t = 18 h to 19 h). Drying ends at 19 h, so weaving ends at 43 h
+        // before, in the working hours (42 h to 48 h) of the second day: four hours bring it to 47 h,
+        // the base to 48 h. Shaping the staves then takes the last two hours of the third day, 66 h to 68 h.
+        let show = show(&[Stage::Finished]);
+        let [sample] = show.samples.as_slice() else { panic!("{show:?}") };
+        let hours: Vec<(f64, f64)> =
+            sample.blocks.iter().map(|block| (block.work.from / 60.0, block.work.to / 60.0)).collect();
+        assert_eq!(hours, [(68.0, 66.0), (48.0, 47.0), (47.0, 43.0), (19.0, 18.0)]);
+        assert_eq!((sample.begin / 60.0, day_before(sample.begin)), (68.0, 3));
+        // On the mould from the base until the weaving is dry.
+        assert_eq!(sample.mould, Some(Span { from: 48.0 * 60.0, to: 19.0 * 60.0 }));
+        assert_eq!((show.moulds, show.moulds_at_show), (1, 0));
+    }
+
+    #[test]
+    fn samples_share_one_pair_of_hands() {
+        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::Woven]);
+        let mut work: Vec<Span> =
+            show.samples.iter().flat_map(|sample| sample.blocks.iter().map(|block| block.work)).collect();
+        work.sort_by(|a, b| a.to.total_cmp(&b.to));
+        assert!(work.windows(2).all(|pair| pair[0].from <= pair[1].to), "{work:?}");
+        // Each sample's own work follows itself, with its drying between.
+        for sample in &show.samples {
+            for (pair, step) in sample.blocks.windows(2).zip(steps()) {
+                assert!(pair[0].work.to - step.wait_minutes >= pair[1].work.from, "{sample:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_sample_not_yet_dry_keeps_its_mould_until_the_show() {
+        let show = show(&[Stage::Prepared, Stage::BaseOnMould, Stage::Finished]);
+        let stages: Vec<Stage> = show.samples.iter().map(|sample| sample.stage).collect();
+        assert_eq!(stages, [Stage::Prepared, Stage::BaseOnMould, Stage::Finished]);
+        assert_eq!(show.samples[0].mould, None);
+        assert_eq!(show.samples[1].mould.map(|span| span.to), Some(0.0));
+        assert_eq!(show.moulds_at_show, 1);
+        // The finished one is dry 19 h before, the other's base goes on 20 h before.
+        assert_eq!(show.moulds, 2);
+    }
+
+    #[test]
+    fn moulds_are_counted_where_they_are_needed_together() {
+        let span = |from, to| Span { from, to };
+        assert_eq!(at_once(&[]), 0);
+        assert_eq!(at_once(&[span(10.0, 5.0), span(5.0, 0.0)]), 1);
+        assert_eq!(at_once(&[span(10.0, 5.0), span(6.0, 0.0), span(8.0, 7.0)]), 2);
+    }
+
+    #[test]
+    fn fewer_moulds_mean_an_earlier_beginning() {
+        let with = |moulds| {
+            let stages = vec![Stage::BaseOnMould, Stage::Woven, Stage::Finished];
+            Demonstration::of_steps(&steps(), &Show { stages, work_a_day: 360.0, moulds })
+        };
+        let shows = [None, Some(2), Some(1), Some(0)].map(with);
+        assert_eq!((shows[1].moulds, shows[2].moulds, shows[3].moulds), (2, 1, 1));
+        assert!(shows[0].begin() <= shows[1].begin() && shows[1].begin() < shows[2].begin(), "{shows:#?}");
+        for show in &shows {
+            let blocks: Vec<usize> = show.samples.iter().map(|sample| sample.blocks.len()).collect();
+            assert_eq!(blocks, [2, 3, 4], "all work is planned");
+        }
+    }
+
+    #[test]
+    fn days_hold_all_work_and_no_more_than_their_hours() {
+        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::Woven]);
+        let days = show.days();
+        let all: f64 = days.iter().flat_map(|day| &day.tasks).map(|task| task.minutes).sum();
+        assert!((all - show.work_minutes()).abs() < 1e-6, "{all} of {}", show.work_minutes());
+        for day in &days {
+            let minutes: f64 = day.tasks.iter().map(|task| task.minutes).sum();
+            assert!(minutes <= show.work_a_day + 1e-6, "{day:?}");
+        }
+        assert!(days.windows(2).all(|pair| pair[0].before > pair[1].before));
+    }
+
+    #[test]
+    fn stages_that_a_basket_never_reaches_are_named() {
+        let show = show(&[Stage::Handled, Stage::Finished, Stage::Finished]);
+        assert_eq!((show.missing.as_slice(), show.samples.len()), (&[Stage::Handled][..], 1));
+    }
+}

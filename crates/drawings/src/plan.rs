@@ -1,0 +1,90 @@
+//! The finished basket from above, with dimensions.
+
+use basket::message::Value;
+use basket::steps::Stage;
+use basket::{Basket, Length};
+use kurbo::{Circle, Point, Vec2};
+use words::Words;
+
+use crate::dimension::Dimension;
+use crate::drawing::{Drawing, Label, Line};
+use crate::lines::{Region, Style, View, margin, picture_of};
+use crate::section::{round_scale, scale_name};
+use crate::solid::{Detail, Part, Stock};
+use crate::stages::look;
+
+/// Most width of the basket on paper, in mm.
+const WIDTH: f64 = 110.0;
+/// Pixels of the raster in a mm of paper.
+const DENSITY: f64 = 9.0;
+/// From the rim to the numbers of staves, in mm.
+const NUMBERS: f64 = 4.0;
+/// From the rim to the first dimension, and from one to the next, in mm.
+const DIMENSIONS: [f64; 2] = [12.0, 7.0];
+
+/// The finished basket from above, its ears at the right and left and its handle up, to scale. None
+/// where nothing of it can be drawn.
+pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
+    let stock = Stock::of(basket, Detail::Page);
+    let parts = stock.at(Stage::Finished);
+    let reach = parts.iter().map(|part| radius(part)).fold(0.0, f64::max);
+    let scale = round_scale(WIDTH / (2.0 * reach));
+    let side = 2.0 * (reach * scale + margin(DENSITY));
+    let style = Style { look: look::whole, density: DENSITY, ..Style::print(side, side) };
+    let region = Region { middle: [0.0; 3], half_width: reach, half_height: reach };
+    let (picture, placed) = picture_of(parts, &view(basket).close_up(region), &style).ok()?;
+    let (middle, _) = placed.find([0.0; 3])?;
+    let rim = basket.rim.outer_radius(&basket.staves).to_mm();
+    let name = |length: f64| Value::Name(words.both(Length::mm(length)));
+    let args = [
+        ("scale", Value::Name(scale_name(scale, words))),
+        ("rim", name(2.0 * rim)),
+        ("base", name(basket.base.diameter.to_mm())),
+        ("count", basket.staves.count.into()),
+    ];
+    let mut drawing = Drawing {
+        name: "plan".to_owned(),
+        title: words.with("drawing-plan", &args),
+        description: words.with("drawing-plan-description", &args),
+        ..picture
+    };
+    let base = basket.base.diameter.to_mm() / 2.0;
+    drawing.stroke(Circle::new(middle, base * scale), Line::Hidden);
+    for along in [Vec2::new(1.0, 0.0), Vec2::new(0.0, 1.0)] {
+        let half = along * (rim * scale + 2.0);
+        drawing.line(middle - half, middle + half, Line::Centre);
+    }
+    numbers(&mut drawing, basket, middle, rim * scale + NUMBERS);
+    let below = middle.y + rim * scale;
+    for (radius, step) in [(base, 0.0), (rim, 1.0)] {
+        let places = [-1.0, 1.0].map(|side| Point::new(middle.x + side * radius * scale, middle.y));
+        let y = below + DIMENSIONS[0] + DIMENSIONS[1] * step;
+        Dimension::level(places, y, words.both(Length::mm(2.0 * radius))).draw(&mut drawing);
+    }
+    Some(drawing.fitted(1.5))
+}
+
+/// From above, the first ear (or stave 1) at the right.
+fn view(basket: &Basket) -> View {
+    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
+    View::from(-first * 360.0, 90.0)
+}
+
+/// How far a part reaches from the axis, in mm.
+fn radius(part: &Part) -> f64 {
+    let corners = part.mesh.positions.iter().filter(|at| at.iter().all(|figure| figure.is_finite()));
+    corners.map(|at| f64::from(at[0].hypot(at[1]))).fold(0.0, f64::max)
+}
+
+/// The numbers of the staves that stand at the quarters.
+fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
+    let staves = &basket.staves;
+    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
+    for quarter in 0..4.min(staves.count) {
+        let stave = staves.count * quarter / 4 + 1;
+        // Numbers rise clockwise seen from above.
+        let (sin, cos) = ((staves.turn(stave) - first) * std::f64::consts::TAU).sin_cos();
+        let label = Label::new(stave.to_string(), middle + Vec2::new(cos, sin) * radius).middle();
+        drawing.label(label.sized(Label::SMALL).bold());
+    }
+}

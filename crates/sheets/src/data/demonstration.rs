@@ -1,0 +1,163 @@
+//! The demonstration sheet: samples, days, and what stands ready at the show.
+
+use basket::Basket;
+use basket::demonstration::{DAY, Day, Demonstration, Sample, Task, day_before};
+use basket::message::Value;
+use basket::steps::Step;
+use drawings::sample_letter;
+use serde::Serialize;
+
+use crate::scribe::{Scribe, name};
+
+/// The plan as a template sees it.
+#[derive(Serialize)]
+pub(crate) struct Plan {
+    intro: String,
+    sum: String,
+    missing: String,
+    samples: Vec<SampleLine>,
+    days: Vec<DayLine>,
+    at_show: Vec<String>,
+    tools: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct SampleLine {
+    letter: String,
+    stage: String,
+    stop: String,
+    begin: String,
+    work: String,
+    mould: String,
+}
+
+#[derive(Serialize)]
+struct DayLine {
+    name: String,
+    work: String,
+    tasks: Vec<String>,
+}
+
+pub(crate) fn plan(basket: &Basket, show: &Demonstration, scribe: &Scribe<'_>) -> Plan {
+    let days = show.days();
+    let missing: Vec<String> = show.missing.iter().map(|stage| scribe.words.name(*stage)).collect();
+    Plan {
+        intro: scribe.text("demo-intro", &[("hours", Value::Minutes(show.work_a_day))]),
+        sum: sum(show, scribe),
+        missing: if missing.is_empty() {
+            String::new()
+        } else {
+            scribe.text("demo-missing", &[("stages", name(missing.join(", ")))])
+        },
+        samples: all(show).map(|(letter, sample)| line(basket, show, &letter, sample, scribe)).collect(),
+        days: days.iter().map(|day| day_line(basket, day, scribe)).collect(),
+        at_show: all(show).map(|(letter, sample)| at_show(basket, &letter, sample, scribe)).collect(),
+        tools: tools(basket, show, scribe),
+    }
+}
+
+/// The samples with their letters.
+fn all(show: &Demonstration) -> impl Iterator<Item = (String, &Sample)> {
+    show.samples.iter().enumerate().map(|(index, sample)| (sample_letter(index), sample))
+}
+
+fn sum(show: &Demonstration, scribe: &Scribe<'_>) -> String {
+    let args = [
+        ("samples", Value::Count(show.samples.len() as i64)),
+        ("work", Value::Minutes(show.work_minutes())),
+        ("days", day_before(show.begin()).into()),
+        ("moulds", show.moulds.into()),
+        ("standing", show.moulds_at_show.into()),
+    ];
+    scribe.text("demo-sum", &args)
+}
+
+fn line(
+    basket: &Basket,
+    show: &Demonstration,
+    letter: &str,
+    sample: &Sample,
+    scribe: &Scribe<'_>,
+) -> SampleLine {
+    let stop = step(basket, sample.last_step);
+    SampleLine {
+        letter: letter.to_owned(),
+        stage: scribe.words.name(sample.stage),
+        stop: stop
+            .map(|step| format!("{}. {}", step.number, scribe.words.say(&step.title)))
+            .unwrap_or_default(),
+        begin: when(sample.begin, show.work_a_day, scribe),
+        work: scribe.minutes(sample.work_minutes),
+        mould: match sample.mould {
+            None => scribe.label("demo-no-mould"),
+            Some(span) if span.to <= 0.0 => scribe.label("demo-on-mould"),
+            Some(span) => {
+                let args = [("when", name(when(span.to, show.work_a_day, scribe)))];
+                scribe.text("demo-off-mould", &args)
+            }
+        },
+    }
+}
+
+/// A moment before the show: the day, and how far into its work; a moment in the night is the next
+/// morning.
+fn when(minutes: f64, work_a_day: f64, scribe: &Scribe<'_>) -> String {
+    let day = day_before(minutes);
+    let into = f64::from(day) * DAY - minutes;
+    let (day, into) = if into > work_a_day { (day.saturating_sub(1), 0.0) } else { (day, into) };
+    if into < 1.0 {
+        scribe.text("demo-when-first", &[("days", day.into())])
+    } else {
+        scribe.text("demo-when", &[("days", day.into()), ("hours", Value::Minutes(into))])
+    }
+}
+
+fn day_line(basket: &Basket, day: &Day, scribe: &Scribe<'_>) -> DayLine {
+    DayLine {
+        name: scribe.text("demo-day", &[("days", day.before.into())]),
+        work: scribe.minutes(day.tasks.iter().map(|task| task.minutes).sum()),
+        tasks: day.tasks.iter().map(|task| task_line(basket, task, scribe)).collect(),
+    }
+}
+
+fn task_line(basket: &Basket, task: &Task, scribe: &Scribe<'_>) -> String {
+    let title = step(basket, task.step).map(|step| scribe.words.say(&step.title)).unwrap_or_default();
+    let args = [
+        ("sample", name(sample_letter(task.sample))),
+        ("step", task.step.into()),
+        ("title", name(title)),
+        ("time", Value::Minutes(task.minutes)),
+    ];
+    scribe.text(if task.goes_on { "demo-task-on" } else { "demo-task" }, &args)
+}
+
+fn at_show(basket: &Basket, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
+    let mut args = vec![("sample", name(letter)), ("stage", name(scribe.words.name(sample.stage)))];
+    let Some(next) = step(basket, sample.last_step.saturating_add(1)) else {
+        return scribe.text("demo-last", &args);
+    };
+    args.extend([("step", next.number.into()), ("title", name(scribe.words.say(&next.title)))]);
+    match next.soak_minutes {
+        Some(soak) => {
+            args.push(("time", Value::Minutes(soak)));
+            scribe.text("demo-next-soak", &args)
+        }
+        None => scribe.text("demo-next", &args),
+    }
+}
+
+/// What the steps after each sample's last one take up, each once.
+fn tools(basket: &Basket, show: &Demonstration, scribe: &Scribe<'_>) -> Vec<String> {
+    let next = show.samples.iter().filter_map(|sample| step(basket, sample.last_step.saturating_add(1)));
+    let mut ids: Vec<&str> = Vec::new();
+    for id in next.flat_map(|step| &step.tools) {
+        if !ids.contains(id) {
+            ids.push(id);
+        }
+    }
+    ids.into_iter().map(|id| scribe.words.term(id)).collect()
+}
+
+fn step(basket: &Basket, number: u32) -> Option<&Step> {
+    basket.steps.iter().find(|step| step.number == number)
+}

@@ -1,0 +1,74 @@
+//! The handout as one page of HTML that needs nothing else: drawings inlined, photographs as data.
+
+use std::sync::Arc;
+
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use minijinja::value::Value;
+use minijinja::{Environment, Error, ErrorKind, UndefinedBehavior};
+
+use crate::error::{Mistake, Position, SheetError};
+use crate::press::Files;
+use crate::templates::Templates;
+
+/// The template, and the name of the page.
+pub(crate) const HANDOUT: &str = "handout.html";
+
+/// Fills the template `handout.html` with the data and drawings that the other templates read.
+///
+/// All text is escaped. The template may call `t(id)` for a label, `drawing(name)` for a drawing as
+/// inline SVG and `photo(file)` for a photograph as a data URI.
+///
+/// # Errors
+/// [`SheetError::Template`] when the template is wrong.
+pub(crate) fn handout(templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+    let data: serde_json::Value =
+        serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
+    let text = templates.text(HANDOUT).unwrap_or_default();
+    let page = render(text, &data, files).map_err(|error| SheetError::Template {
+        sheet: HANDOUT.to_owned(),
+        mistakes: vec![mistake(text, &error)],
+    })?;
+    Ok(page.into_bytes())
+}
+
+fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String, Error> {
+    let mut house = Environment::new();
+    house.set_undefined_behavior(UndefinedBehavior::Strict);
+    house.set_trim_blocks(true);
+    house.set_lstrip_blocks(true);
+    house.set_debug(true);
+    let labels = Value::from_serialize(&data["labels"]);
+    house.add_function("t", move |id: String| {
+        labels.get_attr(&id).ok().filter(|label| !label.is_undefined()).ok_or_else(|| nothing("label", &id))
+    });
+    let figures = data["figures"].clone();
+    let files = Arc::new(files.clone());
+    let drawings = Arc::clone(&files);
+    house.add_function("drawing", move |name: String| {
+        let file = figures[&name]["file"].as_str().and_then(|file| drawings.get(file));
+        let svg = file.and_then(|svg| std::str::from_utf8(svg).ok());
+        svg.map(|svg| Value::from_safe_string(svg.to_owned())).ok_or_else(|| nothing("drawing", &name))
+    });
+    house.add_function("photo", move |file: String| {
+        let bytes = files.get(&file).ok_or_else(|| nothing("photo", &file))?;
+        let kind = if file.ends_with(".png") { "png" } else { "jpeg" };
+        let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
+        Ok::<_, Error>(Value::from_safe_string(uri))
+    });
+    house.add_template(HANDOUT, text)?;
+    house.get_template(HANDOUT)?.render(Value::from_serialize(data))
+}
+
+fn nothing(what: &str, name: &str) -> Error {
+    Error::new(ErrorKind::InvalidOperation, format!("there is no {what} `{name}`"))
+}
+
+fn mistake(text: &str, error: &Error) -> Mistake {
+    let start = error.range().map(|range| range.start);
+    let before = start.and_then(|start| text.get(..start)).map(|before| before.rsplit('\n').next());
+    let column = before.flatten().map_or(1, |line| line.chars().count() + 1);
+    let at = error.line().map(|line| Position { file: HANDOUT.to_owned(), line, column });
+    let detail = error.detail().map(|detail| format!(": {detail}")).unwrap_or_default();
+    Mistake { at, message: format!("{}{detail}", error.kind()), hints: Vec::new() }
+}

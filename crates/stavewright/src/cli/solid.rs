@@ -1,0 +1,139 @@
+//! `stavewright solid`.
+
+use std::path::{Path, PathBuf};
+
+use basket::steps::Stage;
+use clap::ValueEnum;
+use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
+
+use super::Outcome;
+use super::reading::Reading;
+use crate::failure::Failure;
+use crate::input::Origin;
+use crate::progress::Progress;
+use crate::{screen, single};
+
+/// Write the basket in the round, for a viewer or a printer in three dimensions.
+///
+/// The ending of the file says its form: .glb carries names and colours in metres, .3mf names and
+/// colours in millimetres, .stl the bare surface in millimetres.
+#[derive(Debug, clap::Args)]
+#[command(after_help = "Examples:
+  stavewright solid harbour.toml
+  stavewright solid harbour.toml --stage half-woven --out half.glb
+  stavewright solid harbour.toml --detail page --out harbour.3mf
+
+Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
+file is written all the same), 2 when the pattern cannot be read or the file
+cannot be written.")]
+pub(super) struct Args {
+    #[command(flatten)]
+    reading: Reading,
+
+    /// How far the making has come.
+    #[arg(long, value_enum, default_value_t)]
+    stage: StageArg,
+
+    /// How finely it is cut into triangles.
+    #[arg(long, value_enum, default_value_t)]
+    detail: DetailArg,
+
+    /// The file to write, .glb, .stl or .3mf [default: the pattern's name and
+    /// -solid.glb].
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+}
+
+/// A stage at which something stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub(super) enum StageArg {
+    BaseOnMould,
+    StavesSet,
+    FirstRows,
+    HalfWoven,
+    Woven,
+    EarsSet,
+    RimClamped,
+    Pinned,
+    Lashed,
+    Handled,
+    #[default]
+    Finished,
+}
+
+impl From<StageArg> for Stage {
+    fn from(stage: StageArg) -> Self {
+        match stage {
+            StageArg::BaseOnMould => Self::BaseOnMould,
+            StageArg::StavesSet => Self::StavesSet,
+            StageArg::FirstRows => Self::FirstRows,
+            StageArg::HalfWoven => Self::HalfWoven,
+            StageArg::Woven => Self::Woven,
+            StageArg::EarsSet => Self::EarsSet,
+            StageArg::RimClamped => Self::RimClamped,
+            StageArg::Pinned => Self::Pinned,
+            StageArg::Lashed => Self::Lashed,
+            StageArg::Handled => Self::Handled,
+            StageArg::Finished => Self::Finished,
+        }
+    }
+}
+
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+enum DetailArg {
+    /// For looking closely and for printing.
+    #[default]
+    Full,
+    /// For a picture as wide as a page.
+    Page,
+    /// For a picture as large as a thumb.
+    Thumbnail,
+}
+
+impl From<DetailArg> for Detail {
+    fn from(detail: DetailArg) -> Self {
+        match detail {
+            DetailArg::Full => Self::Full,
+            DetailArg::Page => Self::Page,
+            DetailArg::Thumbnail => Self::Thumbnail,
+        }
+    }
+}
+
+pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
+    let out = args.out.clone().unwrap_or_else(|| single::named(&args.reading.pattern, "solid.glb"));
+    let write = form(&out)?;
+    let basket = args.reading.basket()?;
+    let progress = Progress::begin();
+    progress.say("cutting the basket into triangles");
+    let solid = solid(&basket, args.stage.into(), args.detail.into());
+    progress.say("writing them");
+    let bytes = write(&solid).map_err(|error| {
+        Failure::of_file(&Origin::File(out.clone()), error, "Ask for less --detail, or write a .glb file.")
+    })?;
+    single::write(&out, &bytes)?;
+    drop(progress);
+    screen::print(&format!(
+        "Wrote {}: {} parts, {} triangles\n",
+        out.display(),
+        solid.parts.len(),
+        solid.triangles()
+    ))?;
+    Ok(Outcome::of(&basket))
+}
+
+type Form = fn(&Solid) -> std::io::Result<Vec<u8>>;
+
+/// What writes the form that the ending of the file asks for.
+fn form(out: &Path) -> Result<Form, Failure> {
+    match single::ending(out).as_str() {
+        "glb" => Ok(|solid| Ok(glb(solid))),
+        "stl" => Ok(|solid| Ok(stl(solid))),
+        "3mf" => Ok(three_mf),
+        _ => Err(Failure::of_file(
+            &Origin::File(out.to_owned()),
+            "a basket in the round is written as .glb, .stl or .3mf",
+            "Give the file one of these endings.",
+        )),
+    }
+}

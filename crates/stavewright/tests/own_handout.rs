@@ -1,0 +1,139 @@
+//! A teacher's own templates, notes and photographs: what is taken, and what bad input is told.
+
+mod common;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use common::{Said, fits, harbour, names, room, run, stavewright};
+use resvg::tiny_skia::Pixmap;
+use tempfile::TempDir;
+
+fn png() -> Vec<u8> {
+    Pixmap::new(6, 4).unwrap().encode_png().unwrap()
+}
+
+/// The example with a note for its rim that names this photo, on line 4 of the note.
+fn noted(room: &TempDir, photo: &str) -> PathBuf {
+    let text = fs::read_to_string(harbour()).unwrap();
+    let note = format!("\n[[note]]\nstep = \"rim\"\nphoto = \"{photo}\"\ncaption = \"Both hoops\"\n");
+    let path = room.path().join("noted.toml");
+    fs::write(&path, text + &note).unwrap();
+    path
+}
+
+fn draft(folder: &Path, pattern: &Path, args: &[&str]) -> Said {
+    let said = run(stavewright(folder).arg("draft").arg(pattern).args(args));
+    fits(&said.out);
+    said
+}
+
+#[test]
+fn a_photo_beside_the_pattern_comes_into_the_handout() {
+    let room = room();
+    fs::create_dir(room.path().join("photos")).unwrap();
+    fs::write(room.path().join("photos/rim.png"), png()).unwrap();
+    let said = draft(room.path(), &noted(&room, "photos/rim.png"), &["--out", "out"]);
+    assert_eq!((said.code, said.err.as_str()), (0, ""));
+    let page = fs::read_to_string(room.path().join("out/handout.html")).unwrap();
+    assert!(page.contains("alt=\"Both hoops\""));
+}
+
+#[test]
+fn bad_photos_point_into_the_pattern() {
+    let room = room();
+    let line = fs::read_to_string(harbour()).unwrap().lines().count() + 4;
+    fs::create_dir(room.path().join("album")).unwrap();
+    fs::create_dir(room.path().join("album.jpg")).unwrap();
+    fs::write(room.path().join("text.jpg"), "no picture").unwrap();
+    fs::write(room.path().join("really.jpg"), png()).unwrap();
+    fs::write(room.path().join("cut.png"), &png()[..40]).unwrap();
+    fs::write(room.path().join("huge.png"), vec![0; 10_000_001]).unwrap();
+    let mut wide = png();
+    wide[16..20].copy_from_slice(&50_000_u32.to_be_bytes());
+    fs::write(room.path().join("wide.png"), wide).unwrap();
+    let cases = [
+        ("nowhere.jpg", "cannot be read"),
+        ("album.jpg", "is not a file"),
+        ("text.jpg", "is not a JPEG file inside"),
+        ("really.jpg", "is not a JPEG file inside"),
+        ("cut.png", "is broken"),
+        ("huge.png", "is larger than 10 MB"),
+        ("wide.png", "wide.png"),
+        ("../outside.png", "cannot be `../outside.png`"),
+    ];
+    for (photo, wanted) in cases {
+        let said = draft(room.path(), &noted(&room, photo), &["--out", "out"]);
+        assert_eq!(said.code, 2, "{photo}: {}", said.out);
+        assert!(said.err.contains(&format!("noted.toml:{line}:9: ")), "{photo}: {}", said.err);
+        assert!(said.err.contains(wanted) && said.err.contains("help: "), "{photo}: {}", said.err);
+        assert!(!room.path().join("out").exists(), "{photo}");
+    }
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_out_of_the_folder_is_not_followed() {
+    let (room, elsewhere) = (room(), room());
+    fs::write(elsewhere.path().join("private.png"), png()).unwrap();
+    std::os::unix::fs::symlink(elsewhere.path().join("private.png"), room.path().join("link.png")).unwrap();
+    let said = draft(room.path(), &noted(&room, "link.png"), &[]);
+    assert_eq!(said.code, 2);
+    assert!(said.err.contains("lies outside the pattern's folder"), "{}", said.err);
+}
+
+#[test]
+fn templates_are_written_changed_and_used() {
+    let room = room();
+    let said = run(stavewright(room.path()).args(["templates", "--out", "ours"]));
+    assert_eq!((said.code, said.err.as_str()), (0, ""));
+    let ours = room.path().join("ours");
+    assert!(names(&ours).contains(&"handout.typ".to_owned()), "{:?}", names(&ours));
+    let again = run(stavewright(room.path()).args(["templates", "--out", "ours"]));
+    assert!(again.code == 2 && again.err.contains("there is something of this name"), "{}", again.err);
+
+    let page = fs::read_to_string(ours.join("handout.html")).unwrap();
+    fs::write(ours.join("handout.html"), page.replace("<footer>", "<footer>Our own school. ")).unwrap();
+    let said = draft(room.path(), &harbour(), &["--out", "out", "--templates", "ours"]);
+    assert_eq!((said.code, said.err.as_str()), (0, ""));
+    assert!(fs::read_to_string(room.path().join("out/handout.html")).unwrap().contains("Our own school."));
+}
+
+#[test]
+fn wrong_templates_are_pointed_at() {
+    let room = room();
+    let ours = room.path().join("ours");
+    let cases: [(&str, &[u8], &str); 5] = [
+        (
+            "handout.typ",
+            b"#import \"house.typ\": *\n\n  #nonsense",
+            "handout.typ:3:4: unknown variable: nonsense",
+        ),
+        ("handout.html", b"<p>\n{{ nonsense }}", "handout.html:2:"),
+        ("handuot.typ", b"x", "no sheet is set from a file of this name"),
+        ("house.typ", b"\xff\xfe", "not UTF-8 text"),
+        (".hidden", b"x", "there is no template in this folder"),
+    ];
+    for (name, text, wanted) in cases {
+        fs::create_dir(&ours).unwrap();
+        fs::write(ours.join(name), text).unwrap();
+        let said = draft(room.path(), &harbour(), &["--out", "out", "--templates", "ours"]);
+        assert_eq!(said.code, 2, "{name}: {}", said.out);
+        assert!(said.err.contains(wanted) && said.err.contains("help: "), "{name}: {}", said.err);
+        assert!(!room.path().join("out").exists(), "{name}");
+        fs::remove_dir_all(&ours).unwrap();
+    }
+    let said = draft(room.path(), &harbour(), &["--templates", "nowhere"]);
+    assert!(said.code == 2 && said.err.contains("nowhere: this folder of templates"), "{}", said.err);
+}
+
+#[test]
+fn a_show_has_the_stages_that_are_asked_for() {
+    let room = room();
+    let args = ["--out", "out", "--show", "pinned,woven", "--show-hours", "3"];
+    assert_eq!(draft(room.path(), &harbour(), &args).code, 0);
+    let said = draft(room.path(), &harbour(), &["--show", "wovn"]);
+    assert!(said.code == 2 && said.err.contains("woven"), "{}", said.err);
+    let said = draft(room.path(), &harbour(), &["--show-hours", "0"]);
+    assert!(said.code == 2 && said.err.contains("1..=24"), "{}", said.err);
+}

@@ -1,0 +1,80 @@
+# Warum Stavewright wählte, was die Vorlage offen ließ, und was für oder gegen eine Bestakung spricht.
+
+choice-base-diameter = so groß, wie er innerhalb von Staken der Dicke { $stave } am Fuß der Form (Umfang { $girth }) Platz hat
+choice-base-thickness = { $thickness } sind üblich: über und unter der Nut bleibt Holz stehen
+choice-base-groove-depth = { $depth } sind üblich: tief genug, damit die Füße auch nach dem Schwinden halten
+choice-base-groove-width = die Staken sind { $stave } dick; mit { $play } Spiel lassen sie sich von Hand einsetzen
+choice-base-screw-hole = { $hole } nehmen die übliche Schraube auf
+choice-base-wood = { $wood } ist als Holz für Böden üblich; quer zur Faser schwindet es von grün bis darrtrocken um { $tangential }
+
+choice-staves-gap = etwa { $gap } zwischen den Staken am Rand sind üblich
+choice-staves-gap-weaver = der Flechtfaden ist { $weaver } dick, und die Lücke muss ihn wenden lassen: { $gap }
+choice-staves-stock = { $stock } ist { $thickness } dick und passt in die Nut von { $groove }; { $count } Staken davon füllen die Form am besten
+choice-staves-width = { $stock } wird in voller Breite verwendet
+choice-staves-count = { $count } Staken aus { $stock } kommen einer Lücke von { $wanted } am nächsten: { $rim } am Rand, { $narrowest } an der engsten und { $widest } an der weitesten Stelle
+choice-staves-taper = volle Breite ({ $width }) ab { $from } die Form hinauf, { $foot } am Fuß; keine Lücke weicht mehr als { $worst } von der gewünschten ab (eine Breite, die der Form genau folgt: { $ideal })
+choice-staves-length = { $groove } in der Nut, { $turn } um die Biegung, { $wall } Wand, { $rim } Rand und { $trim } zum Halten und Abschneiden
+choice-staves-spares = { $spares ->
+        [one] eine Ersatzstake
+       *[other] { $spares } Ersatzstaken
+    } auf { $count }: mindestens { $share }, und bei { $confidence } der Körbe genug, wenn { $spoilt } missraten
+choice-staves-oval-side = die gerundete Seite zeigt nach außen, wie üblich
+
+choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, dann { $weaver } bis { $room } unter die Oberkante der Form; das lässt Platz für den Rand
+
+choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solchen Korb üblich
+choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
+choice-rim-lap = das { $times }-fache der Dicke des Materials ({ $thickness }); Schäftungen sind { $shortest } bis { $longest } lang
+
+choice-filler = breit genug, um die Spitzen von Staken der Dicke { $stave } zu decken
+choice-filler-none = kein Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
+
+choice-lashing-weaver-same = der feinste Flechtfaden des Korbs liegt flach und bindet gut
+choice-lashing-weaver-cane = { $weaver } liegt nicht flach um den Rand; Flechtrohr von { $width } Breite schon
+choice-lashing-every-stave = die Staken haben { $pitch } Abstand; zwischen Windungen von { $width } Breite bleibt Platz
+choice-lashing-every-other = die Staken haben nur { $pitch } Abstand; Windungen von { $width } Breite an jeder würden sich drängen
+choice-lashing-style = einmal herum ist üblich
+choice-lashing-tail = so viel hält, wenn es hinter den Rand gesteckt ist
+
+choice-pins-stock = der kürzeste Stift, der durch { $stack } reicht und umgelegt werden kann ({ $needed })
+choice-pins-stock-short = der längste Stift, den es gibt; um durch { $stack } zu reichen und umgelegt zu werden, müssten es { $needed } sein
+choice-pins-stock-none = keine Stifte sind bekannt; einer dieser Größe reicht durch { $stack } und kann umgelegt werden ({ $needed })
+choice-pins-every-even = jede zweite Stake ist üblich, und eine gerade Zahl geht auf
+choice-pins-every-odd = jede zweite Stake ist üblich; bei ungerader Zahl werden dort, wo sich die Runde schließt, zwei Nachbarn verstiftet
+
+choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
+choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf Staken wären die Ohren um { $on_staves_off } versetzt ({ $on_staves_angle }); so stehen sie einander gegenüber, { $off_stave } neben ihren Staken
+choice-ears-placing-even = bei { $count } Staken steht jede Stake einer anderen gegenüber
+choice-ears-size-brass = üblich für Messingblech
+choice-ears-size-oak = üblich für Eiche
+choice-ears-size-bone = üblich für Bein
+choice-ears-hole-height = so schwenkt das Ende des Henkels frei über dem Rand
+choice-ears-tail = lang genug, um hinter dem Geflecht zu halten
+
+choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
+choice-handle-thickness = die größte Dicke, die sich um einen Rand von { $rim } Durchmesser biegen lässt
+choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere
+choice-handle-curve-corner = ein Eckradius ist angegeben, darum ist der Bogen ein Korbbogen
+choice-handle-curve-rise = eine Höhe ist angegeben, darum ist der Bogen eine halbe Ellipse
+choice-handle-rise = im Verhältnis zur halben Spannweite von { $half_span }
+choice-handle-rise-semicircle = die halbe Spannweite, wie bei jedem Halbkreis
+choice-handle-rise-not-semicircle = ein Halbkreis ist so hoch wie seine halbe Spannweite, { $half_span }, und nicht anders
+choice-handle-corner = ergibt einen ebenmäßigen Bogen bei einer halben Spannweite von { $half_span }
+choice-handle-not-three-centred = mit dieser Höhe und diesem Eckradius überspannt kein Korbbogen das Doppelte von { $half_span }
+choice-handle-rivet = lang genug für { $grip } Klemmlänge und einen Kopf ({ $needed })
+choice-handle-rivet-short = der längste, den es gibt; für { $grip } Klemmlänge müssten es { $needed } sein
+choice-handle-rivet-none = keine Niete sind bekannt; einer dieser Größe braucht { $needed } für { $grip } Klemmlänge
+
+stave-reason-lock = jeder Abschnitt geht auf { $count } auf
+stave-reason-no-lock = nicht jeder Abschnitt geht auf { $count } auf
+stave-reason-stock-narrow = Staken von { $width } Breite lassen sich nicht aus Material von { $stock } Breite schneiden
+stave-reason-groove-tight = { $thickness } dick, zu dick für eine Nut von { $groove }
+stave-reason-groove-loose = { $thickness } dick, locker in einer Nut von { $groove }
+stave-reason-groove-fits = { $thickness } dick, passt in eine Nut von { $groove }
+stave-reason-ears = bei { $count } Staken steht für die Ohren keine Stake einer anderen gegenüber
+stave-reason-gap = Lücke { $rim } am Rand, über die Höhe { $over }, gewünscht { $wanted }
+stave-reason-weaver-jams = an der engsten Lücke, { $narrowest }, klemmt ein Flechtfaden von { $weaver } Dicke
+stave-reason-feet-overlap = Füße von { $foot } Breite überlappen: Platz ist für { $touch }
+stave-reason-foot-thin = Füße von { $foot } Breite sind dünn; kräftig wären { $least }
+stave-reason-too-stiff = dehnt sich in der Biegung am Boden um { $strain }; eingeweicht verträgt es { $limit }
+stave-reason-work = { $count } Staken zu formen und zu setzen

@@ -1,0 +1,100 @@
+### Titel, Beschreibungen und Beschriftungen der Zeichnungen.
+
+drawing-bars = Prüfstrecken
+drawing-bars-description = Eine Strecke von 100 mm und eine von 4 Zoll. Beide nach dem Drucken nachmessen.
+
+drawing-strip-base = Teilstreifen für den Boden, Umfang { $girth }
+drawing-strip-base-short = Boden
+drawing-strip-rim = Teilstreifen für den Rand, Umfang { $girth }
+drawing-strip-rim-short = Rand
+drawing-strip-description = Ein Papierstreifen in wahrer Größe, { $girth } lang und mit einer Lasche, mit einer Marke in wahrer Breite für jede von { $count } Staken, mit Viertelmarken und den Stellen von Ohren, Stiften und Schäftungen.
+drawing-drilling = Bohrstreifen für den Außenreifen, Umfang { $girth }; Bohrer { $drill }
+drawing-drilling-short = bohren
+drawing-drilling-description = Ein Papierstreifen in wahrer Größe, so hoch wie der Außenreifen und { $girth } lang, mit der Mitte jedes von { $count } Stiften. Bohrer { $drill }.
+drawing-tab = unterkleben
+
+drawing-ear-number = Ohr { $number }
+drawing-outer-scarf = Schäftung außen
+drawing-inner-scarf = Schäftung innen
+
+drawing-base-plan = Boden von unten, wie er auf der Form liegt
+drawing-base-plan-description = Der Holzboden, Durchmesser { $diameter }, von unten gesehen, mit den Plätzen von { $count } Staken, am Rand auf der zugewandten Seite nach rechts gezählt. Außen, nach Richtung, stehen die Stifte, die Ohren und die Schäftungen beider Reifen.
+drawing-base-disc = Bodenscheibe
+drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
+drawing-screw-hole = Schraubenloch { $length }
+drawing-groove-deep = Nut { $length } tief
+drawing-plan-pins = Stift
+drawing-plan-key = Stifte, Ohren und Schäftungen sitzen am Rand, in diesen Richtungen
+
+drawing-stave = Stake
+drawing-stave-description = Eine Stake in wahrer Größe: { $length } lang, { $width } breit, zum Fuß auf { $foot } verjüngt, mit den Stellen, wo die Nut endet, die volle Breite beginnt, der Rand liegt und die Spitze abgeschnitten wird.
+drawing-place-foot = Fuß
+drawing-place-groove = Kante des Bodens, { $from }
+drawing-place-mould = Fuß der Form, { $from }
+drawing-place-full = ab hier volle Breite, { $from }
+drawing-place-last-row = Oberkante der letzten Reihe, { $from }
+drawing-place-rim = Rand, Unterkante, { $from }
+drawing-place-trim = hier abschneiden, { $from }
+drawing-place-tip = Spitze, { $from }
+drawing-view-description = { $title }, fertig, von vorn: { $count } Staken, { $rows } Reihen, Rand, Umwicklung und, wo vorhanden, Ohren und Henkel.
+drawing-section = Der Korb von der Seite, { $scale }
+drawing-section-description = Der Korb von der Seite, die linke Hälfte von außen, die rechte durch die Mitte geschnitten. Der Boden misst { $base }, der Rand { $rim }; von der Unterseite des Bodens bis zur Oberkante des Rands sind es { $height }, bis ganz oben { $overall }. Zwei Einzelheiten zeigen Nut und Rand vergrößert.
+drawing-section-scale = Maßstab { $scale }
+drawing-handle-down = gestrichelt: Henkel umgelegt
+drawing-detail-groove = Nut
+drawing-detail-rim = Rand
+drawing-part-stave = Stake { $length }
+drawing-part-stave-name = Stake
+drawing-part-groove = Nut { $length }
+drawing-part-base = Boden { $length }
+drawing-part-outer-hoop = Außenreifen
+drawing-part-inner-hoop = Innenreifen
+drawing-part-pin = Stift { $length }
+drawing-part-filler = Randfüllung
+drawing-part-lashing = Umwicklung
+
+drawing-scarf = Schäftungen der Reifen
+drawing-scarf-description = Die Enden des Außen- und des Innenreifens in wahrer Größe von der Kante, getrennt und gefügt. Jedes Ende verjüngt sich gleichmäßig über { $lap }, sodass beide zusammen eine Dicke behalten.
+drawing-ear = Ohr, { $material }
+drawing-ear-description = Ein Ohr in wahrer Größe, von vorn und von der Kante: { $length } lang, { $width } breit, { $thickness } dick, mit der Mitte des Nietlochs und, gestrichelt, den Kanten des Rands.
+drawing-ear-rim = Rand
+drawing-ear-hole = Bohrer { $length }
+
+drawing-taper-chart = Breite der Staken und Lücke dazwischen
+drawing-taper-chart-description = Zwei Kurven über der Höhe ab dem Fuß der Form. Oben die Breite einer Stake, wie sie geformt wird, und gestrichelt die Breite, die die gewünschte Lücke hielte. Unten die Lücke zwischen den Staken und gestrichelt die gewünschte.
+drawing-chart-width = Breite einer Stake
+drawing-chart-gap = Lücke zur nächsten
+drawing-chart-height = Höhe über dem Fuß der Form
+drawing-chart-made = wie geformt
+drawing-chart-ideal = ideal
+
+drawing-chart = Flechtbild von { $side }, { $scale }
+drawing-chart-description = Das Geflecht von { $title } abgerollt und von { $side } gesehen, { $scale }: { $rows } Reihen auf { $count } Staken, Reihe 1 unten, mit den Stellen der Ansätze, Abschnitte und Ohren und einer Farblegende.
+drawing-chart-outside = außen
+drawing-chart-inside = innen
+drawing-chart-true = jede Reihe in wahrem Umfang, Maßstab 1 : { $scale }
+drawing-chart-grid = als Raster
+drawing-chart-course = Abschnitt { $number }
+drawing-chart-about-course = Abschnitt { $number }: { $weave }, { $weavers }, { $rows ->
+        [one] Reihe { $from }
+       *[other] Reihen { $from } bis { $to }
+    }
+drawing-chart-course-seen = { $course }; zu sehen: { $look }
+drawing-chart-begin = Reihe beginnt hier und endet darüber
+drawing-chart-join-outside = alter Faden endet vor dieser Stake
+drawing-chart-join-inside = neuer Faden beginnt hinter dieser Stake
+drawing-chart-to-left = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.
+drawing-chart-to-right = Der Korb steht auf dem Boden; von innen gesehen zählen die Staken nach rechts. Links in jedem Muster: Flechtfaden; rechts: Stake.
+
+drawing-timeline = Die Tage vor der Vorführung
+drawing-timeline-description = Eine Zeile für jedes von { $samples } Mustern über { $days ->
+        [one] den Tag
+       *[other] die { $days } Tage
+    } vor der Vorführung, die Zeit läuft nach rechts. Dunkle Marken sind Arbeit; ein helles Band ist die Zeit auf einer Form. Höchstens { $moulds ->
+        [one] eine Form ist
+       *[other] { $moulds } Formen sind
+    } zugleich belegt. Dasselbe steht in der Tabelle und in der Liste der Tage.
+drawing-timeline-days = Tage vorher
+drawing-timeline-show = Vorführung
+drawing-timeline-work = Arbeit
+drawing-timeline-mould = auf einer Form

@@ -1,0 +1,235 @@
+# Befunde: was gefunden wurde; .why warum es zählt; .remedy was hilft (Schlüssel und Werte der
+# Vorlage folgen von selbst). Werte: $measured, $limit und die jeder Prüfung.
+
+weave-count-odd = eine ungerade Zahl
+weave-count-other = eine andere Zahl
+
+finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }.
+    .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
+    .remedy = Eine geteilte Form nehmen, deren Kern sich ziehen lässt, oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
+
+finding-base-wider-than-mould = Der Boden ({ $diameter }) steht ringsum { $measured } über den Fuß der Form ({ $foot } Durchmesser) vor. Die Grenze ist { $limit }.
+    .why = Ein vorstehender Boden hält die Staken von der Form ab, und der Korb wird größer als die Form.
+    .remedy = Den Boden nicht größer machen als den Fuß der Form.
+
+finding-base-smaller-than-mould = Der Fuß der Form ({ $foot } Durchmesser) steht ringsum { $measured } über den Boden ({ $diameter }) vor. Die Grenze ist { $limit }.
+    .why = Die Staken überbrücken diesen Abstand frei, und jede biegt sich, wo sie will.
+    .remedy = Den Boden größer machen.
+
+finding-base-wood-moves = Ein Boden aus { $wood } quillt und schwindet quer zur Faser um { $measured } zwischen trockenem und feuchtem Raum, auf jeder Seite { $side }. Bis zur halben Tiefe der Nut, { $limit }, schadet das nicht.
+    .why = Die Scheibe wird mit den Jahreszeiten etwas oval. Staken, die quer zur Faser bis auf den Grund der Nut getrieben sind, werden herausgedrückt, und solche, die kaum hineinreichen, werden locker. Die Füße nicht einleimen.
+    .remedy = Ein Holz wählen, das weniger arbeitet, oder die Nut tiefer schneiden.
+
+finding-groove-too-narrow = Die Nut ist { $measured } breit, aber { $stock } ist { $limit } dick.
+    .why = Die Staken gehen nicht hinein.
+    .remedy = Die Nut breiter schneiden oder die Füße dünner machen.
+
+finding-groove-too-wide = Die Nut ist { $measured } breit für Staken von { $thickness } Dicke. Mehr als { $limit } ist locker.
+    .why = Lockere Füße wackeln und kippen, und die Staken neigen sich. Jede müsste verkeilt werden.
+    .remedy = Die Nut schmaler schneiden.
+
+finding-groove-too-shallow = Die Nut ist { $measured } tief. Es sollten mindestens { $limit } sein.
+    .why = Staken schwinden beim Trocknen. Aus einer flachen Nut rutschen sie heraus, und der Boden fällt ab.
+    .remedy = Die Nut tiefer schneiden.
+
+finding-groove-too-deep = Zwischen der Nut ({ $depth } tief) und dem Zapfen ({ $plug } Durchmesser) bleiben nur { $measured } Holz. Es sollten { $limit } sein.
+    .why = Dort bricht die Scheibe, wenn die Nut geschnitten oder der Zapfen eingeschlagen wird.
+    .remedy = Die Nut weniger tief schneiden oder den Boden größer machen.
+
+finding-groove-cheek-thin = Das Holz über und unter der Nut ist { $measured } dick. Es sollten { $limit } sein.
+    .why = Eine dünne Wange bricht aus, wenn eine Stake schräg hineingedrückt wird.
+    .remedy = Den Boden dicker machen.
+
+finding-staves-overlap-in-groove = Die Füße sind { $measured } breit, aber { $count } davon haben am Grund der Nut nur je { $limit }.
+    .why = Die letzten Staken gehen nicht hinein, oder sie schieben sich auf ihre Nachbarn.
+    .remedy = Die Staken auf einen schmaleren Fuß verjüngen oder weniger nehmen.
+
+finding-foot-too-thin = Die { $count } Staken verjüngen sich auf Füße von { $measured }. Unter { $limit } brechen sie.
+    .why = Ein dünner Fuß knickt an der Kante der Nut, sobald die Stake aufgebogen wird.
+    .remedy = Den Fuß breiter lassen; wo die Nut dafür keinen Platz hat, weniger Staken nehmen.
+
+finding-gap-too-small = Die Lücke zwischen den Staken ist hier { $measured }, aber { $weaver } ist { $limit } dick.
+    .why = Der Flechtfaden kommt nicht durch die Lücke. Er knickt, oder er drückt die Staken auseinander, und der Korb wächst.
+    .remedy = Weniger Staken nehmen.
+
+finding-gap-too-wide = Die Lücke zwischen den Staken ist hier { $measured }. Sie sollte nicht weiter sein als { $limit }.
+    .why = Über einer weiten Lücke hat { $weaver } keinen Halt: die Wand ist weich, und die Reihen rutschen herunter.
+    .remedy = Mehr Staken nehmen.
+
+finding-stave-too-stiff = Wo sie am Boden aufbiegen, dehnen sich Staken aus { $stock } ({ $thickness } dick) auf einem Radius von { $radius } um { $measured }. Eingeweicht verträgt dieses Material { $limit }.
+    .why = Die äußeren Fasern reißen in der Biegung, wo man es am meisten sieht und wo es am meisten zählt.
+    .remedy = Dünneres Material nehmen oder einen dickeren Boden, der die Biegung runder macht; oder die Staken in der Biegung dünner machen.
+
+finding-stave-too-short = Die Staken sind { $measured } lang. Nut, Biegung, Wand und Rand brauchen { $needed }; mit einem Griff zum Ziehen und Abschneiden sind es { $limit }.
+    .why = Eine Stake, die unter der Oberkante des Rands endet, wird von ihm nicht gehalten.
+    .remedy = Die Staken länger schneiden.
+
+finding-stave-wasteful = Die Staken sind { $measured } lang; { $limit } wären reichlich.
+    .why = Über alle Staken werden { $waste } Material abgeschnitten und weggeworfen.
+    .remedy = Die Staken kürzer schneiden.
+
+finding-stave-count-surprising = Der Korb hat { $measured ->
+        [one] eine Stake
+       *[other] { $measured } Staken
+    }. Übliche Zahlen auf einer Form liegen zwischen 21 und 151.
+    .why = Es kann gewollt sein. Es kann auch ein Versehen in einem Umfang, einer Breite oder einer Lücke sein.
+    .remedy = Zahl, Umfänge und Breite der Staken noch einmal ansehen.
+
+finding-weave-does-not-lock = Auf { $measured ->
+        [one] einer Stake
+       *[other] { $measured } Staken
+    } hält { $weave } nicht: nötig ist { $limit }.
+    .why = Über die Runden werden manche Staken immer nur auf einer Seite gekreuzt. Die Reihen stapeln sich dort, statt sich zu kreuzen, und die Wand fällt auseinander.
+    .remedy = Eine der Zahlen nehmen, auf denen es geht.
+
+finding-weave-chart-does-not-lock = In { $measured ->
+        [one] einer Spalte
+       *[other] { $measured } Spalten
+    } des Flechtbilds sind alle Zeichen gleich, zuerst in Spalte { $column } von links.
+    .why = Der Flechtfaden kreuzt eine solche Stake nie: sie steht lose auf einer Seite der Wand, bei jeder Stakenzahl.
+    .remedy = Jeder Spalte des Flechtbilds sowohl ein Zeichen für den Flechtfaden als auch eines für die Stake geben; am schnellsten hilft eine Reihe mehr.
+
+finding-weave-mend = Auf { $measured } Staken ginge { $weave } so: { $mend }.
+    .why = { $look }
+    .remedy = Wenn dieses Aussehen gefällt, den Abschnitt oder die Staken ändern.
+
+finding-weave-seam = In { $weave } endet jede Reihe anders, als sie begann: { $measured } Staken sind kein Vielfaches von { $limit }.
+    .why = Wo Reihen beginnen und enden, steigt ein Fehler die Wand hinauf: ein Sprung, der zu lang oder zu kurz ist.
+    .remedy = Eine Zahl nehmen, die ein Vielfaches ist, oder die Linie hinnehmen und nach hinten drehen.
+
+finding-weave-chase-uneven = Auf { $measured } Staken folgen die Fäden in { $weave } einander nicht gleichmäßig.
+    .why = In jeder Runde liegt ein Faden falsch über dem darunter, und das Muster bricht.
+    .remedy = Eine Zahl nehmen, auf der sie einander gleich folgen.
+
+finding-weave-leans-other-way = Auf { $measured } Staken neigt sich { $weave } nach { $lean }, nicht nach { $wanted }.
+    .why = In einem Geflecht, das von Reihe zu Reihe weiterläuft, bestimmt allein die Zahl die Neigung.
+    .remedy = Eine Zahl nehmen, auf der es sich wie gewünscht neigt.
+
+finding-weave-no-diagonal = Auf { $measured } Staken hält { $weave }, aber es gibt keine Schräge: jede Reihe liegt entgegengesetzt zu der darunter.
+    .why = Das bestimmt allein die Zahl. Es kann gewollt sein: es gibt kleine Würfel.
+    .remedy = Für eine Schräge eine andere Zahl nehmen.
+
+finding-weave-skips-none = Auf { $measured } Staken, einer ungeraden Zahl, wird nichts ausgelassen: es ist einfaches Zäunen.
+    .why = Die Spirale aus längeren Sprüngen entsteht nur auf einer geraden Zahl.
+    .remedy = Eine gerade Zahl nehmen oder es einfaches Zäunen nennen.
+
+finding-weave-chart-missing = Dieser Abschnitt ist von Hand gezeichnet, aber sein Flechtbild ({ $file }) wurde nicht gelesen.
+    .why = Ohne Flechtbild gibt es nichts zu flechten.
+    .remedy = Das Flechtbild in der Vorlage angeben.
+
+finding-weave-start-past-count = Dieser Abschnitt beginnt an Stake { $measured }, aber es gibt { $limit } Staken.
+    .why = Er beginnt stattdessen weiter herum, an einer Stake, die niemand gewählt hat.
+    .remedy = An einer Stake beginnen, die es gibt.
+
+finding-weave-float-staves = In { $weave } läuft der längste Sprung an { $measured } Staken vorbei, ohne die Seite zu wechseln. Mehr als { $limit } ist locker.
+    .why = Ein langer Sprung bleibt hängen, und die Staken darunter wandern.
+    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+
+finding-weave-float-rows = In { $weave } liegt eine Stake { $measured } Reihen lang auf einer Seite. Mehr als { $limit } ist locker.
+    .why = Reihen rutschen, wo nichts sie kreuzt, und die Stake beult sich aus der Wand.
+    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+
+finding-course-empty = Dieser Abschnitt hat keine Reihen: er würde enden, bevor er bei { $from } beginnt.
+    .why = Die Vorlage verlangt etwas, das sich nicht flechten lässt.
+    .remedy = Den Abschnitt höher enden lassen oder streichen.
+
+finding-rows-do-not-fill = Nach { $rows ->
+        [one] einer Reihe
+       *[other] { $rows } Reihen
+    } lässt der Rand { $measured } der Form frei. Ein Viertel der Wand sind { $limit }.
+    .why = Der Korb endet weit unter dem Rand seiner Form: Höhe, Inhalt und Öffnung sind nicht die der Form.
+    .remedy = Mehr Reihen flechten.
+
+finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an der Wand entlang, aber die Form endet bei { $limit }: { $past } zu weit. Der Rand ist { $rim } breit.
+    .why = Über der Form hält nichts die Gestalt, und nichts stützt den Rand, während er geklammert ist.
+    .remedy = Tiefer aufhören zu flechten.
+
+finding-strand-too-short = Ein Faden { $weaver } ist { $measured } lang. Zwischen zwei Ansätzen sollte er mindestens { $limit } liegen, eine halbe Runde.
+    .why = Bei mehr als zwei Ansätzen je Runde liegen sie unweigerlich übereinander, und Überlappungen von vier Staken lassen dazwischen keinen einfachen Faden. Mengen und Ansätze gelten für Fäden von { $limit }.
+    .remedy = Längere Fäden nehmen.
+
+finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden { $weaver } (je { $strand }) mit { $joins ->
+        [one] einem Ansatz
+       *[other] { $joins } Ansätzen
+    }: einem { $measured ->
+        [one] in jeder Reihe
+       *[other] alle { $measured } Reihen
+    }.
+    .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
+    .remedy = Einen Flechtfaden nehmen, den es länger gibt.
+
+finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
+    .why = Der Reifen reißt oder knickt beim Biegen.
+    .remedy = Dünneres Material für den Reifen nehmen.
+
+finding-lap-too-short = Die Enden des Reifens überlappen auf { $measured }. Bei Material von { $thickness } Dicke verlangt eine Schäftung { $limit }, das Achtfache der Dicke.
+    .why = Eine kurze Schäftung ist steil: man sieht sie als Beule, und sie öffnet sich unter der Umwicklung.
+    .remedy = Die Schäftung länger machen.
+
+finding-scarf-under-ear = Die Schäftung (Staken { $from } bis { $to }) kommt einem Ohr auf { $measured } nahe. Sie sollte { $limit } Abstand halten.
+    .why = Wo Schäftung und Ohr zusammentreffen, wird der Rand dick, und der Stift geht durch dünne Enden.
+    .remedy = Die Schäftung kürzer machen, damit sie zwischen die Ohren passt.
+
+finding-scarfs-together = Die Schäftungen der beiden Reifen liegen { $measured } auseinander. Es sollten { $limit } sein.
+    .why = Zwei dünne Stellen auf einer Seite machen den Rand dort schwach und uneben.
+    .remedy = Die Schäftung kürzer machen.
+
+finding-stock-cannot-yield = Das Stück ist { $measured } lang, aber ein Stück { $stock } misst { $limit }.
+    .why = Dieses Teil lässt sich unterwegs nicht ansetzen.
+    .remedy = Material nehmen, das es länger gibt, oder von Hand ein längeres Stück heraussuchen.
+
+finding-filler-short = Ein Stück { $stock } misst { $measured }, aber dieses Stück Randfüllung { $limit }.
+    .why = Die Randfüllung endet vor dem Ohr, und die Spitzen der Staken sind zu sehen.
+    .remedy = Eine Randfüllung nehmen, die es länger gibt, oder zwei Stücke unter einer Windung stoßen.
+
+finding-filler-too-narrow = Die Randfüllung ({ $stock }) ist { $measured } breit, aber die Spitzen der Staken sind { $limit } dick.
+    .why = Auf einer Seite der Randfüllung sind die Spitzen zu sehen.
+    .remedy = Eine breitere Randfüllung nehmen.
+
+finding-lashing-short = Ein Faden { $weaver } ({ $strand }) lässt zwischen seinen Enden { $measured }. Ein Viertel der Umwicklung sind { $limit }.
+    .why = Die Umwicklung braucht { $strands } Fäden, und jeder Ansatz darin kann sich lösen.
+    .remedy = Einen Umwickelfaden nehmen, den es länger gibt.
+
+finding-lashing-tail-short = Die Enden der Umwicklung sind { $measured } lang. { $limit } halten.
+    .why = Ein kurzes Ende zieht sich hinter dem Rand heraus, wenn das Flechtrohr trocknet.
+    .remedy = Längere Enden lassen.
+
+finding-pin-too-short = Die Stifte ({ $pin }) sind { $measured } lang. Der Rand ist { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
+    .why = Ein Stift, der nicht durchreicht, lässt sich nicht umlegen und arbeitet sich heraus.
+    .remedy = Längere Stifte nehmen.
+
+finding-pin-splits-stave = Die Löcher für die Stifte ({ $pin }) sind { $measured } weit, in Staken von { $width } Breite. Mehr als { $limit } spaltet sie.
+    .why = Eine gespaltene Stake wird von ihrem Stift nicht mehr gehalten.
+    .remedy = Dünnere Stifte nehmen.
+
+finding-pin-misses-stave = Dieses Ohr sitzt { $off } neben Stake { $stave }, sodass nur { $measured } der Stake dahinter liegen. Ein Stift braucht { $limit }.
+    .why = Der Stift des Ohrs geht an der Stake vorbei und hält nur in den Reifen.
+    .remedy = Die Ohren dorthin setzen, wo sie eine Stake hinter sich haben.
+
+finding-ears-off-opposite = Die Ohren ({ $placing }) verfehlen das Gegenüber um { $measured } am Rand entlang ({ $angle }). Mehr als { $limit } sieht das Auge.
+    .why = Die Linie von Ohr zu Ohr verfehlt die Mitte des Korbs um { $middle }: der Henkel sitzt schief, und der Korb hängt nach einer Seite.
+    .remedy = Die Ohren so setzen, dass sie einander gegenüberstehen.
+
+finding-ear-too-wide = Die Ohren sind { $measured } breit, die Staken { $stave }. Eine Stake mit ihren Lücken gibt hier { $limit }.
+    .why = Eine Angel, die breiter ist als { $tail }, geht neben ihrer Stake nicht hinunter, ohne die Nachbarn zu verdrängen.
+    .remedy = Die Ohren schmaler machen oder ihre Angeln verjüngen.
+
+finding-handle-fouls-rim = Zwischen dem Ende des Henkels und dem Rand sind beim Schwenken { $measured } Platz. Nötig sind { $limit }.
+    .why = Der Henkel scheuert die Umwicklung durch oder schwenkt gar nicht. Sein Drehpunkt liegt { $pivot } über dem Rand, und der Henkel ist { $width } breit.
+    .remedy = Das Nietloch im Ohr höher setzen.
+
+finding-handle-cannot-fold = Umgelegt kommt der Henkel { $measured } über der Waagrechten auf dem Rand zu liegen. Bis { $limit } schadet es nicht.
+    .why = Sein Drehpunkt liegt nur { $pivot } über dem Rand, und er ist { $width } breit; so steht er einem Deckel, einem Tuch und dem nächsten Korb im Stapel im Weg.
+    .remedy = Das Nietloch im Ohr höher setzen.
+
+finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limit } sieht das Auge.
+    .why = Die Ohren stehen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.
+    .remedy = Die Ohren so setzen, dass sie einander gegenüberstehen.
+
+finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht durch { $grip }, und mit einem Kopf sind es { $limit }.
+    .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
+    .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
+
+finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
+    .why = Die Notiz steht auf keinem Blatt.
+    .remedy = Die Notiz einem anderen Schritt geben oder streichen.

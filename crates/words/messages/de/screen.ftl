@@ -1,0 +1,56 @@
+# Was neben den Texten der Blätter auf dem Bildschirm steht: die Zusammenfassung, Köpfe von Tabellen.
+
+screen-mould = Form
+screen-base = Boden
+screen-staves = Staken
+screen-weave = Geflecht
+screen-rim = Rand
+screen-filler = Füllung
+screen-lashing = Wicklung
+screen-pins = Stifte
+screen-ears = Ohren
+screen-handle = Henkel
+
+screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
+screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit
+screen-staves-text = { $count } und { $spares } als Ersatz, { $length } lang, aus { $stock }, { $side }; { $width } breit ab { $from } aufwärts, am Fuß auf { $foot } verjüngt
+screen-gap-even = Lücke { $rim } vom Boden bis zum Rand
+screen-gaps = Lücke { $rim } am Rand, { $narrowest } an der engsten, { $widest } an der weitesten Stelle
+screen-next-best = nächstbeste: { $others }
+screen-candidate = { $count } aus { $stock } (Lücke { $gap } am Rand)
+screen-weave-text = { $rows } Reihen, { $length } Flechtfaden, bis { $top } an der Form hinauf
+screen-weave-dry = { $rows } mehr, wenn es getrocknet und zusammengedrückt ist
+screen-course = Reihen { $first } bis { $last }: { $weave } mit { $weaver }, { $length } in { $strands }
+screen-seen = von außen zu sehen: { $look }
+screen-strands = { $count ->
+    [one] 1 Faden
+   *[other] { $count } Fäden
+}
+screen-first-join = erster Ansatz in Reihe { $row }, abschneiden vor Stake { $cut }, ansetzen hinter Stake { $start }
+screen-hoops = Außenreifen { $outer }; Innenreifen { $inner }
+screen-hoop = { $length } aus { $stock } (Schäftung { $lap }, Staken { $from } bis { $to })
+screen-and = { " und " }
+screen-lashing-text = { $style }, { $every }, { $length } { $weaver } in { $strands }
+screen-pins-text = { $count } und { $spares } als Ersatz, { $stock }, { $every }; nötig { $needed } durch { $stack }
+screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
+screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
+screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }
+screen-fold-wall-below = legt sich bis { $angle } unter die Waagrechte
+screen-fold-wall-above = legt sich bis { $angle } über die Waagrechte
+screen-fold-rim-below = liegt auf dem Rand, { $angle } unter der Waagrechten
+screen-fold-rim-above = liegt auf dem Rand, { $angle } über der Waagrechten
+
+screen-chosen = Für Sie gewählt (um anders zu wählen, den Schlüssel in die Vorlage schreiben)
+screen-findings = Befunde
+screen-no-findings = Gegen diesen Korb wurde nichts gefunden.
+screen-measured = { $place }: gemessen { $measured }, Grenze { $limit }
+screen-mend = Abhilfe:
+screen-findings-count = { $stop } Halt, { $care } Achtung, { $note } Hinweis
+
+screen-cuts = Zuschnitt
+screen-piece = Stück
+screen-material = Material
+screen-pieces = Zahl
+screen-length = Länge
+screen-width = Breite
+screen-total = Insgesamt

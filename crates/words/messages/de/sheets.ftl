@@ -1,0 +1,223 @@
+# Texte der Blätter: Anleitung, Arbeitskarte und Schablonen.
+
+sheet-handout = Anleitung
+sheet-bench-card = Arbeitskarte
+sheet-templates = Schablonen
+sheet-of = von
+sheet-stop-mark = HALT: so nicht zu flechten – siehe Befunde
+
+# Titelblock
+
+sheet-summary = { $staves } Staken, { $rows } Reihen, über eine Form geflochten
+sheet-summary-ears = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit zwei Ohren
+sheet-summary-handle = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit zwei Ohren und beweglichem Henkel
+sheet-fact-across = Randweite
+sheet-fact-height = Höhe
+sheet-fact-base = Boden
+sheet-fact-holds = Inhalt
+sheet-fact-staves = Staken
+sheet-fact-weaving = Geflecht
+sheet-fact-time = Zeit
+sheet-base-size = { $diameter } Durchmesser, { $thickness } dick, { $wood }
+sheet-capacity-quarts = { $quarts } Quart ({ $litres } l)
+sheet-capacity-litres = { $litres } l ({ $quarts } Quart)
+sheet-staves-of = { $count } aus { $stock }
+sheet-time-in-all = { $work } Arbeit, { $wait } Warten
+
+# Überschriften der Anleitung
+
+sheet-findings = Vor dem Anfang zu wissen
+sheet-materials = Material und Zuschnitt
+sheet-supplies = Insgesamt
+sheet-tools = Werkzeug
+sheet-preparation = Vorbereitung
+sheet-steps = Arbeitsgang
+sheet-drawings = Zeichnungen
+sheet-weaving = Geflecht
+sheet-joins = Ansätze
+sheet-checkpoints = Kontrollpunkte
+sheet-choices = Was gewählt wurde, und warum
+sheet-candidates = Verwendete Staken und die nächstbesten
+sheet-record = Aufzeichnung zu diesem Korb
+
+# Material
+
+sheet-piece = Stück
+sheet-material = Material
+sheet-number = Zahl
+sheet-length-each = Länge
+sheet-shape = Breite und Form
+sheet-spare = Ersatz
+sheet-width = { $width } breit
+sheet-all-pieces = Alle Stücke samt Ersatz
+sheet-sold = Verkauft als
+sheet-sold-by = { $unit }
+sheet-sold-by-length = { $unit } zu { $length }
+sheet-pieces = { $count ->
+    [one] 1 Stück
+   *[other] { $count } Stück
+}
+sheet-range = { $from } bis { $to }
+
+# Vorbereitung
+
+sheet-soaking-note = Kurz vor Gebrauch in warmem Wasser einweichen. Herausnehmen, was geschmeidig ist; was zu lange liegt, wird grau und fasert.
+sheet-soak = Einweichen
+sheet-soak-for = Stücke
+sheet-preparation-taper = Die Staken vor dem Einweichen formen. Stakenschablone und Verjüngungsbild geben für jede Stelle die wahre Breite.
+
+# Arbeitsgang
+
+sheet-times-note = Die Zeiten gelten für einen Korb und ein gemächliches Paar Hände. Wo ein Warnhinweis steht, gehen die Regeln des Ortes und das Urteil der Lehrkraft oder der flechtenden Person diesem Blatt vor.
+sheet-caution = Vorsicht.
+sheet-time-soak = einweichen { $time }
+sheet-time-work = Arbeit { $time }
+sheet-time-wait = dann warten { $time }
+
+# Geflecht
+
+sheet-course = Abschnitt
+sheet-weave = Geflecht
+sheet-weaver = Flechtfaden
+sheet-rows = Reihen
+sheet-height-each = Höhe je Reihe
+sheet-lay-out = Bereitlegen
+sheet-strands = Fäden
+sheet-packing-note = Wenn das Geflecht trocken ist, zusammendrücken: oben öffnen sich etwa { $gap }. Flechtfaden bereithalten für { $rows ->
+    [one] 1 weitere Reihe
+   *[other] { $rows } weitere Reihen
+}.
+sheet-joins-note = Den alten Faden abschneiden, wo er vor der zuerst genannten Stake liegt. Den neuen hinter der zweiten ansetzen und über den alten laufen lassen, sodass kein Ende zu sehen ist. Die Staken zählen ab dem ersten Ohr oder ab der markierten Stake.
+sheet-row = Reihe
+sheet-cut-over = Abschneiden vor Stake
+sheet-start-behind = Ansetzen hinter Stake
+sheet-checkpoints-note = Steht die Oberkante dieser Reihe höher oder tiefer als hier angegeben, fester oder weniger fest andrücken.
+sheet-height-at-top = Oberkante über dem Fuß der Form
+sheet-used-so-far = Flechtfaden bis dahin
+
+# Gewähltes
+
+sheet-choices-note = Die Vorlage lässt dies offen. Um es festzulegen, den Schlüssel mit dem eigenen Wert in die Vorlage schreiben.
+sheet-key = Schlüssel
+sheet-chosen = Gewählt
+sheet-reason = Grund
+sheet-staves = Staken
+sheet-gap-rim = Lücke am Rand
+sheet-gap-range = Lücken nach oben hin
+
+# Aufzeichnung
+
+sheet-record-note = Während der Arbeit ausfüllen. Was es wirklich brauchte, macht die Zahlen für den nächsten Korb besser.
+sheet-what = Was
+sheet-planned = Geplant
+sheet-made = Ausgeführt
+sheet-record-who = Geflochten von
+sheet-record-days = Begonnen, fertig
+sheet-record-staves = Staken
+sheet-record-gap = Lücke am Rand
+sheet-record-rows = Geflochtene Reihen
+sheet-record-weaver = Verbrauchter Flechtfaden
+sheet-record-height = Höhe des Geflechts, nass
+sheet-record-rows-added = Reihen nach dem Trocknen
+sheet-record-outer = Außenreifen, Zuschnitt
+sheet-record-inner = Innenreifen, Zuschnitt
+sheet-record-lashing = Verbrauchte Umwicklung
+sheet-record-time = Arbeitszeit
+sheet-notes = Notizen
+
+# Arbeitskarte
+
+sheet-card-staves = Staken
+sheet-card-stave-length = Jede Stake schneiden
+sheet-card-taper = Fuß { $from }, voll { $to }
+sheet-card-gap = Lücke am Rand
+sheet-card-gap-note = zwischen den Staken
+sheet-card-rows = Reihen
+sheet-card-rows-to-add = + { $rows } nach dem Trocknen
+sheet-card-top = Flechten bis
+sheet-card-top-note = über dem Fuß der Form
+sheet-card-outer = Außenreifen
+sheet-card-inner = Innenreifen
+sheet-card-scarf = Schäftung: Staken { $from }–{ $to }
+sheet-card-pins = Stifte
+sheet-card-spares = + { $count } Ersatz
+sheet-card-lashing = Umwicklung
+sheet-card-strands = { $count ->
+    [one] in 1 Faden
+   *[other] in { $count } Fäden
+}
+sheet-card-ears = Ohren an Staken
+sheet-card-ears-note = { $placing }
+sheet-card-handle = Henkel
+sheet-card-drill = Bohrer { $drill }
+sheet-card-course = Reihen { $rows } · { $length }
+sheet-card-joins = Ansätze: Reihe, abschneiden vor Stake → ansetzen hinter Stake
+sheet-card-more-joins = Weitere Ansätze: siehe Anleitung.
+
+# Schablonen
+
+sheet-print-full-size = Mit 100 % drucken (tatsächliche Größe, nicht an die Seite anpassen).
+sheet-measure-first = Vor dem Schneiden die Strecken unten nachmessen.
+sheet-templates-note = Alle Stücke sind in wahrer Größe gezeichnet. Die Strecken unten auf der Seite mit einem Lineal nachmessen. Stimmt eine nicht, mit dem dort angegebenen Maßstab neu drucken.
+sheet-bar-measures = Misst die 100-mm-Strecke
+sheet-print-at = drucken mit
+sheet-tiled = In { $parts } Teilen: so übereinanderlegen, dass sich die Kreuze decken, Buchstabe auf Buchstabe.
+
+# Eigene Notizen
+
+sheet-own-note = Notiz
+
+# Vorführung
+
+sheet-demonstration = Vorführung
+sheet-demo-intro = Muster zum Zeigen oder Weiterarbeiten, jedes auf einem Stand angehalten, und wann sie zu beginnen sind, damit alle zugleich bereitstehen. Die Tage zählen von der Vorführung zurück; sie beginnt, wenn der Arbeitstag begänne. Ein Paar Hände arbeitet { $hours } am Tag; Einweichen und Trocknen gehen zu jeder Stunde weiter. Wer mehr oder längere Arbeitstage hat, kann später beginnen.
+sheet-demo-sum = { $samples ->
+    [one] Ein Muster
+   *[other] { $samples } Muster
+}; { $work } Arbeit über { $days ->
+    [one] einen Tag
+   *[other] { $days } Tage
+}; { $moulds ->
+    [0] keine Form
+    [one] eine Form
+   *[other] { $moulds } Formen
+} zugleich, davon { $standing ->
+    [0] keine
+    [one] eine
+   *[other] { $standing }
+} bei der Vorführung unter Mustern.
+sheet-demo-missing = Diesen Stand erreicht der Korb nie: { $stages }.
+sheet-demo-samples = Muster
+sheet-demo-sample = Muster
+sheet-demo-shows = Zeigt
+sheet-demo-stop = Halt nach Schritt
+sheet-demo-begin = Spätestens beginnen
+sheet-demo-work = Arbeit
+sheet-demo-mould = Auf einer Form
+sheet-demo-on-mould = bei der Vorführung
+sheet-demo-off-mould = bis { $when }
+sheet-demo-no-mould = nein
+sheet-demo-when = { $days ->
+    [0] am Tag der Vorführung
+    [one] am Tag davor, nach { $hours } Arbeitszeit
+   *[other] { $days } Tage davor, nach { $hours } Arbeitszeit
+}
+sheet-demo-when-first = { $days ->
+    [0] am Tag der Vorführung
+    [one] am Tag davor, als Erstes
+   *[other] { $days } Tage davor, als Erstes
+}
+sheet-demo-days = Tag für Tag
+sheet-demo-day = { $days ->
+    [one] Der Tag davor
+   *[other] { $days } Tage davor
+}
+sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
+sheet-demo-task-on = { $sample }: weiter mit { $step }. { $title } ({ $time })
+sheet-demo-nothing = Tage, die nicht genannt sind, verlangen keine Arbeit: trocknen lassen.
+sheet-demo-out = Bei der Vorführung
+sheet-demo-out-note = Aufstellen, bevor jemand kommt. Rechtzeitig einweichen, was der nächste Schritt braucht. Die Warnhinweise jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beidem vor.
+sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
+sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
+sheet-demo-last = { $sample }: { $stage }.
+sheet-demo-tools = Werkzeug für die nächsten Schritte

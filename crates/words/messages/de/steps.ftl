@@ -1,0 +1,212 @@
+# Die Arbeitsschritte, das Werkzeug und die Warnhinweise.
+
+## Zuschneiden und formen
+
+step-cut = Staken zuschneiden und formen
+step-cut-text-sort = { $stock } durchsehen und sortieren. Gleichmäßige, gerade Stücke für Staken behalten, dünne oder haarige beiseitelegen.
+step-cut-text-staves = { $all } Stücke von { $length } Länge schneiden: { $count } für den Korb und { $spares ->
+        [one] eines als Ersatz
+       *[other] { $spares } als Ersatz
+    }.
+step-cut-text-taper = Jedes zum Fuß hin verjüngen. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
+step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
+
+## Boden
+
+step-base = Den Boden auf der Form befestigen
+step-base-text-screw = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt. Ihn ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } Staken anzeichnen. Mit den Vierteln beginnen, an den Staken { $quarters }; dann jedes Viertel füllen. So summieren sich die Fehler nicht.
+
+## Staken
+
+step-staves = Die Staken setzen
+step-staves-text-soak = Die Staken ({ $stock }) einweichen und in einem feuchten Tuch durchziehen lassen. Sie sind so weit, wenn sich der Fuß lautlos biegt.
+step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und zeigt zur Mitte.
+step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
+step-staves-text-face-in = Die flache Seite zeigt nach außen; die gerundete liegt auf der Form.
+step-staves-text-count = Die Staken zählen. Dann noch einmal zählen: { $count }.
+step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in gleichen Abständen, und mit einem Band binden. Besprühen, ausrichten und in Form trocknen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
+
+## Flechten
+
+step-first = Die ersten Reihen flechten
+step-first-text-start = { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, sein Ende hinter eine Stake legen, die glänzende Seite nach außen, und beginnen: { $weave }.
+step-first-text-weave = { $rows ->
+        [one] Eine Reihe
+       *[other] { $rows } Reihen
+    } fest am Boden flechten. Nach einer Runde geht der Faden vor der Stake vorbei, hinter der er zuvor lag. Wenn nicht, wurde eine Stake übersehen: zurückgehen.
+step-first-text-weave-other = { $rows ->
+        [one] Eine Reihe
+       *[other] { $rows } Reihen
+    } fest am Boden flechten. Jede Runde mit dem Flechtbild vergleichen, bevor es weitergeht: eine übersehene Stake zeigt sich sofort, und nur dann ist sie schnell behoben.
+step-first-text-check = Die Staken aufrecht und gleichmäßig halten. Am Rand wird die Lücke dazwischen { $gap } sein; der Teilstreifen zeigt, wohin jede gehört.
+
+step-half = Bis zur halben Höhe flechten
+step-half-text-weave = Weiterflechten bis Reihe { $row }, etwa { $height } die Form hinauf. Staken und Flechtfaden feucht halten. Jede Reihe auf die darunter drücken und die Wand an der Form halten: eine locker geflochtene Wand wird größer als ihre Form.
+
+step-rest = Bis zum Rand flechten
+step-rest-text-weave = Weiterflechten bis Reihe { $rows }, { $height } die Form hinauf. Ab und zu mit dem Teilstreifen für den Rand prüfen.
+step-rest-text-stop = Sooft die Arbeit ruht, die Staken wieder anfeuchten und das Band anlegen, sonst wandern sie beim Trocknen.
+
+step-course-text-change = Mit Reihe { $row } beginnt Abschnitt { $course }: { $weave } mit { $weaver }.
+step-joins-text-where = { $joins ->
+        [one] Ein Faden geht einmal zu Ende, etwa bei (Reihe/Stake) { $places }.
+       *[other] Fäden gehen { $joins }-mal zu Ende, etwa bei (Reihe/Stake) { $places }.
+    }
+step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Den neuen ansetzen, wo der Faden hinter eine Stake taucht, die vierte zurück oder eine mehr, und ihn über den alten laufen lassen, sodass kein Ende zu sehen ist.
+
+step-dry = Trocknen lassen, zusammendrücken, auffüllen
+step-dry-text-wait = Den Korb mit angelegtem Band auf der Form lassen, bis er durch und durch trocken ist: meist ein bis drei Tage.
+step-dry-text-pack = Die Reihen ringsum vom Boden aufwärts zusammendrücken. Oben öffnen sich etwa { $gap }.
+step-dry-text-add = Auffüllen mit { $rows ->
+        [one] einer weiteren Reihe
+       *[other] { $rows } weiteren Reihen
+    } { $weaver }.
+step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt.
+
+## Ohren
+
+step-ears = Die Ohren machen und setzen
+step-ears-text-make = Zwei Ohren aus { $material } sägen: { $length } lang, { $width } breit, { $thickness } dick. Oben runden und alle Kanten brechen.
+step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }.
+step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm in der Lücke { $off_second } neben Stake { $second } gegenüber.
+step-ears-text-shared = Die Ohren um { $off_first } zur selben Seite neben die Staken { $first } und { $second } setzen. So stehen sie einander gegenüber.
+step-ears-text-by-angle = Das erste Ohr an Stake { $first } setzen. Das andere steht ihm gegenüber, { $off_second } neben Stake { $second }.
+step-ears-text-tail = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel innen ins Geflecht schieben, { $tail } unter den Rand. Das Nietloch kommt { $hole } über den Rand.
+step-ears-text-measure = Ein Maßband am Rand von Ohr zu Ohr legen, in beide Richtungen: je { $girth }. Jetzt berichtigen, was abweicht.
+
+## Rand
+
+step-rim = Die Reifen formen, biegen und klammern
+step-rim-text-outer = Den Außenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }.
+step-rim-text-inner = Den Innenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-scarf = Beide Enden jedes Reifens über { $lap } dünner machen, eines von oben und eines von unten, sodass sie zusammen eine Dicke ergeben.
+step-rim-text-clamp = Die Reifen einweichen, etwas enger als der Rand biegen und mit den flachen Seiten zu den Staken auf der letzten Reihe klammern ({ $height } die Form hinauf). Gegenüber der Schäftung anfangen und von beiden Seiten auf sie zu arbeiten.
+step-rim-text-dry = Die Schäftungen an den geklammerten Reifen anzeichnen und anpassen. Alles über Nacht in den Klammern trocknen lassen.
+
+## Stifte
+
+step-pins = Spitzen abschneiden, bohren und verstiften
+step-pins-text-trim = Die Spitzen der Staken bündig mit der Oberkante der Reifen abschneiden.
+step-pins-text-every-stave = { $pins ->
+        [one] Ein Stift
+       *[other] { $pins } Stifte
+    }: einer durch die Mitte jeder Stake, auf halber Höhe der Reifen.
+step-pins-text-every-other = { $pins ->
+        [one] Ein Stift
+       *[other] { $pins } Stifte
+    }: einer durch die Mitte jeder zweiten Stake, auf halber Höhe der Reifen, beginnend mit Stake { $first }.
+step-pins-text-neighbours = Die Zahl ist ungerade, also werden einmal in der Runde zwei Nachbarn verstiftet: die Staken { $one } und { $other }.
+step-pins-text-drill = Mit Bohrer { $drill } gerade zur Mitte des Korbs bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
+step-pins-text-clinch = { $pin } von außen einstecken. Innen stehen { $over } vor: auf einem Stahlblock, der gegen den Kopf gehalten wird, umlegen oder vernieten.
+
+## Umwicklung
+
+step-lashing = Randfüllung auflegen und den Rand umwickeln
+step-lashing-text-filler = { $pieces ->
+        [one] Ein Stück
+       *[other] { $pieces } Stücke
+    } { $stock } auf die Spitzen der Staken legen.
+step-lashing-text-start = { $weaver } einweichen: { $strands ->
+        [one] ein Faden
+       *[other] { $strands } Fäden
+    }, { $length } im Ganzen. Ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken.
+step-lashing-text-single = Einmal um den Rand wickeln, durch die Lücken ({ $every }): { $wraps } Windungen. Jede fest anziehen, die glänzende Seite nach außen.
+step-lashing-text-crossed = Um den Rand wickeln, durch die Lücken ({ $every }), dann in Gegenrichtung zurück, sodass sich die Windungen kreuzen: { $wraps } Windungen im Ganzen. Jede fest anziehen, die glänzende Seite nach außen.
+step-lashing-text-joins = Ein neuer Faden beginnt an { $staves } (Nummern der Staken). Beide Enden zwischen die Reifen stecken.
+step-lashing-text-end = Mit einem Ende von { $tail } aufhören, zwischen die Reifen hinuntergesteckt, und es bündig abschneiden, wenn es trocken ist.
+
+## Henkel
+
+step-handle = Den Henkel biegen und annieten
+step-handle-text-bend = Den Henkel { $length } lang, { $width } breit und { $thickness } dick formen. Einweichen oder dämpfen und biegen ({ $curve }), { $span } zwischen den Drehpunkten und { $rise } hoch. Über Nacht auf seiner Form trocknen lassen.
+step-handle-text-drill = Beide Löcher von den Ohren her anzeichnen, { $pivot } über dem Rand. Mit Bohrer { $drill } durch Henkel und Ohren bohren, mit Abfallholz dahinter.
+step-handle-text-rivet = { $rivet } einsetzen, mindestens { $length } lang, durch { $grip } aus Henkel, Ohr und Scheiben. Den Kopf mit leichten Schlägen formen, bis der Henkel mit etwas Reibung schwenkt.
+step-handle-text-on-wall = Umgelegt geht der Henkel außen am Rand vorbei und liegt an der Wand, seine Mitte { $drop } unter den Drehpunkten.
+step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand.
+
+## Fertigstellen
+
+step-off = Von der Form nehmen, Zapfen einleimen, schleifen
+step-off-text-lift = Die Schraube herausdrehen und den Korb abheben, dabei etwas hin und her drehen. Nie am Henkel ziehen.
+step-off-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
+step-off-text-sand = Den Zapfen bündig schneiden. Boden und Rand mit der Faser schleifen. Härchen abschneiden.
+step-off-text-sand-handle = Den Zapfen bündig schneiden. Boden, Rand und Henkel mit der Faser schleifen. Härchen abschneiden.
+
+step-finish = Oberfläche und letzte Prüfung
+step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
+step-finish-text-stain = Zuerst beizen, gleichmäßig und nicht zu nass, und trocknen lassen, wie der Hersteller der Beize angibt.
+step-finish-text-shellac = Zwei dünne Schichten Schellack aufstreichen und jede trocknen lassen, wie der Hersteller angibt.
+step-finish-text-oil = Eine dünne Schicht trocknendes Öl einreiben, warten, alles wieder abwischen und aushärten lassen, wie der Hersteller angibt.
+step-finish-text-check = Den Korb von Hand prüfen, außen und innen: keine losen Enden, keine scharfen Stifte, keine Stake, die sich bewegt. Aufschreiben, was dieser Korb wirklich gebraucht hat.
+
+## Werkzeug
+
+tool-anvil = kleiner Stahlblock
+tool-awl = Ahle
+tool-band = Gummiband oder Schnur
+tool-brush = weiche Bürste
+tool-bucket = Eimer Wasser
+tool-clamps = Klemmen oder Wäscheklammern (24)
+tool-drill = Handbohrer und kleine Bohrer
+tool-dust-mask = Staubmaske
+tool-file = Feile
+tool-glue = Holzleim
+tool-goggles = Schutzbrille
+tool-hammer = leichter Hammer
+tool-knife = scharfes Messer
+tool-mallet = Holzhammer
+tool-packer = Klopfeisen oder stumpfer Schraubendreher
+tool-pencil = Bleistift
+tool-rag = fusselfreie Lappen
+tool-ruler = Lineal und Maßband
+tool-sandpaper = Schleifpapier, Körnung 150 und 220
+tool-saw = feine Säge
+tool-scrap-wood = Abfallholz
+tool-screwdriver = Schraubendreher
+tool-shears = Seitenschneider oder Schere
+tool-spacing-strip = Teilstreifen (Schablonen)
+tool-spray = Sprühflasche
+tool-stave-template = Stakenschablone
+tool-towel = Handtuch
+
+## Warnhinweise. Alle treten hinter örtliche Regeln, den Hersteller eines Mittels und die Lehrkraft zurück.
+
+caution-rules = Örtliche Regeln, die Angaben des Herstellers und das Urteil der Lehrkraft stehen über allen Warnhinweisen hier.
+caution-knife = Von Hand, Schenkel und Nachbarn weg schneiden. Das Messer scharf halten und geschlossen oder abgedeckt ablegen.
+caution-sanding-dust = Schleifstaub schadet Lunge und Nase. Am Werkzeug absaugen, Maske tragen und mit feuchtem Tuch oder Sauger reinigen, nicht mit dem Besen. Finger weg vom laufenden Band.
+caution-cane-edges = Die Kanten von Flechtrohr und Peddigrohr schneiden. Keinen Faden schnell durch die bloße Hand ziehen; Finger abkleben oder Fingerschutz tragen.
+caution-wet-floor = Wasser auf dem Boden ist rutschig: Tropfen aufwischen und Kabel fernhalten.
+caution-water = Eine Einweichwanne ist für kleine Kinder und Tiere gefährlich. Nach Gebrauch leeren. Peddigrohr kann behandelt sein: nicht in den Mund nehmen.
+caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastiktüte: feuchte Körbe schimmeln.
+caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
+caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
+caution-drilling = Kleine Bohrer brechen. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen, Abfallholz dahinterlegen und langsam bohren.
+caution-peening = Schutzbrille tragen. Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen.
+caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
+caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
+caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.
+caution-shellac = Schellack ist mit Alkohol verdünnt: sein Dampf brennt. Keine Flamme, keine Funken, frische Luft; nach Angabe des Herstellers verwenden.
+caution-oily-rags = Lappen mit Öl oder Ölbeize können sich von selbst entzünden. Im Freien flach ausgebreitet trocknen oder unter Wasser in einer Metalldose mit Deckel aufbewahren. Nie auf einem Haufen liegen lassen.
+caution-food = Für unverpackte Lebensmittel ein Tuch oder eine Einlage nehmen, außer die Oberfläche ist ganz ausgehärtet und nach Angabe des Herstellers dafür geeignet. Lebensmittel von Gefärbtem oder Gebeiztem fernhalten.
+caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last angeben. Vorsichtig probieren, Niete und Ohren oft ansehen und nie etwas heben, das im Fallen verletzen könnte.
+
+# Das Geflecht Reihe für Reihe.
+weave-row-over = Ab Stake { $stave }: vor { $first }, dann hinter { $under }, vor { $over } und so weiter.
+weave-row-under = Ab Stake { $stave }: hinter { $first }, dann vor { $over }, hinter { $under } und so weiter.
+weave-row-twined = { $weavers } Fäden beginnen hinter benachbarten Staken, der erste an Stake { $stave }. Reihum den hintersten nehmen: vor { $over }, hinter eine.
+weave-row-twined-on = Im selben Wechsel weiter: vor { $over }, hinter eine.
+weave-row-twined-step-up = An Stake { $stave } jeden der { $weavers } Fäden der Reihe nach aufsteigen lassen, den vordersten zuerst. Dann weiter: vor { $over }, hinter eine.
+weave-row-drawn-over = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }.
+weave-row-drawn-under = Ab Stake { $stave }, zuerst dahinter, dann abwechselnd davor und dahinter: { $runs }.
+weave-row-drawn-over-again = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }; davon die letzten { $repeat } immer wieder.
+weave-row-drawn-under-again = Ab Stake { $stave }, zuerst dahinter, dann abwechselnd davor und dahinter: { $runs }; davon die letzten { $repeat } immer wieder.
+weave-row-skip = Vor einer, hinter einer; an Stake { $stave } auf derselben Seite vorbeigehen wie an der davor.
+weave-row-skip-none = Ab Stake { $stave }: vor einer, hinter einer. In dieser Reihe wird keine Stake ausgelassen.
+weave-row-weaver = Faden { $weaver }: { $material }, { $colour }.
+weave-row-colour = Die Reihe beginnt in { $colour }.
+weave-row-doubled = Den Flechtfaden doppelt legen.
+weave-row-end = Jede Reihe ist ein Stück für sich: sie enden lassen, wo sie begann, vier Staken über ihrem Anfang.
+weave-row-step-up = Jede Runde endet mit einem Aufstieg: wo der Faden zu seinem Anfang kommt, ihn in die Reihe darüber steigen lassen und diese wie angegeben beginnen.
+weave-row-join = Den alten Faden vor Stake { $cut } abschneiden; der neue beginnt hinter Stake { $start }.
+weave-row-join-colour = Den alten Faden vor Stake { $cut } abschneiden; der neue, { $colour }, beginnt hinter Stake { $start }.

@@ -1,0 +1,145 @@
+# Namen der eigenen Wörter der Berechnung, Einheiten und kurze Verbindungen.
+
+unit-minutes = { $minutes }{ "\u00A0" }min
+unit-hours = { $hours }{ "\u00A0" }h
+unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
+unit-span = { $from } bis { $to }
+unit-percent = { $number }{ "\u00A0" }%
+
+grade-stop = Halt
+grade-care = Achtung
+grade-note = Hinweis
+
+place-at-height = { $part }, { $height } über dem Fuß der Form
+remedy-or = { " oder " }
+remedy-changes = { $what } In der Vorlage: { $changes }
+
+part-whole = der ganze Korb
+    .one = der ganze Korb
+part-mould = Form
+    .one = Form
+part-base = Boden
+    .one = Boden
+part-groove = Nut
+    .one = Nut
+part-staves = Staken
+    .one = Stake { $number }
+part-weave = Geflecht
+    .one = Abschnitt { $number }
+part-rim = Rand
+    .one = Rand
+part-outer-hoop = Außenreifen
+    .one = Außenreifen
+part-inner-hoop = Innenreifen
+    .one = Innenreifen
+part-pins = Stifte
+    .one = Stift { $number }
+part-filler = Randfüllung
+    .one = Randfüllung, Stück { $number }
+part-lashing = Umwicklung
+    .one = Umwicklung, Faden { $number }
+part-ears = Ohren
+    .one = Ohr { $number }
+part-handle = Henkel
+    .one = Henkel
+
+stage-prepared = Material zugeschnitten und geformt
+stage-base-on-mould = Boden auf der Form
+stage-staves-set = Staken unter einem Band gesetzt
+stage-first-rows = Erste Reihen geflochten
+stage-half-woven = Wand halb geflochten
+stage-woven = Fertig geflochten
+stage-ears-set = Ohren gesetzt
+stage-rim-clamped = Reifen geklammert
+stage-pinned = Spitzen abgeschnitten, Stifte gesetzt
+stage-lashed = Randfüllung und Umwicklung fertig
+stage-handled = Henkel montiert
+stage-finished = Fertig
+
+weave-plain = Zäunen
+weave-twill = { $over }/{ $under }-Köper
+weave-reversed-twill = { $over }/{ $under }-Umkehrköper
+weave-chase = Zäunen mit folgenden Fäden
+weave-chase-twill = { $over }/{ $under }-Köper mit folgenden Fäden
+weave-slew = Zäunen im Bündel
+weave-slew-twill = { $over }/{ $under }-Köper im Bündel
+weave-pairing = Fitzen
+weave-wale-3 = Dreierkimme
+weave-wale-4 = Viererkimme
+weave-wale-5 = Fünferkimme
+weave-skip-one = Zäunen, eine Stake je Runde ausgelassen
+weave-drawn = von Hand gezeichnetes Geflecht
+
+lean-left = links
+lean-right = rechts
+
+weave-mend-second-weaver = ein zweiter Faden, der dem ersten folgt
+weave-mend-one-weaver = ein Faden statt derer, die einander folgen
+weave-mend-run-on = ein Faden, der von Reihe zu Reihe weiterläuft
+weave-mend-step-up = ein Aufstieg am Ende jeder Runde
+weave-mend-start-stop = jede Reihe für sich begonnen und beendet
+weave-mend-skip-one = eine Stake je Runde ausgelassen
+weave-mend-split-stave = eine Stake gespalten
+weave-mend-half-stave = eine halbe Stake eingesetzt
+weave-mend-look-second-weaver = Die Reihen der beiden Fäden wechseln sich ab. In zwei Farben sieht man das; in einer wirkt es wie ein Faden. Oben sind zwei Enden zu sehen.
+weave-mend-look-second-weaver-blocks = Die Reihen der beiden Fäden liegen einander entgegengesetzt: kleine Würfel, keine Schräge. Oben sind zwei Enden zu sehen.
+weave-mend-look-one-weaver = Es sieht nach einem Faden aus, denn es ist einer: keine Reihen, die in zwei Farben wechseln, und oben nur ein Ende.
+weave-mend-look-run-on = Die Reihen steigen in einer einzigen Spirale, je Runde um eine Reihe, sodass das Ende eines Abschnitts nicht waagrecht liegt. Keine Überlappung ist zu sehen.
+weave-mend-look-step-up = Eine schräge Linie steigt die Wand hinauf, wo jede Runde aufsteigt.
+weave-mend-look-start-stop = Die Reihen liegen waagrecht, ohne Spirale. Jede überlappt ihren Anfang über vier Staken; die Anfänge sind ringsum verteilt, damit diese dickeren Stellen nicht übereinanderliegen.
+weave-mend-look-skip-one = Der Faden geht einmal je Runde vor zwei Staken, und diese längeren Sprünge steigen in einer Spirale.
+weave-mend-look-split-stave = Vom Spalt aufwärts stehen zwei schmale Staken dicht beisammen. Bei einer schmalen Stake fällt es kaum auf.
+weave-mend-look-half-stave = Eine schmale Stake mehr steht zwischen den anderen, und diese rücken etwas zusammen.
+
+ear-material-brass = Messingblech
+ear-material-oak = Eiche
+ear-material-bone = Bein
+
+ear-placing-on-staves = jedes Ohr auf einer Stake
+ear-placing-stave-and-gap = ein Ohr auf einer Stake, das andere in der Lücke gegenüber
+ear-placing-shared = beide Ohren einen Viertelabstand neben ihren Staken
+ear-placing-by-angle = genau gegenüber, wo immer die Staken sind
+
+bail-curve-semicircle = Halbkreis
+bail-curve-three-centred = Korbbogen
+bail-curve-half-ellipse = halbe Ellipse
+
+finish-none = unbehandelt
+finish-shellac = Schellack
+finish-stain-and-shellac = Beize, dann Schellack
+finish-oil = trocknendes Öl
+
+every-stave = jede Stake
+every-other-stave = jede zweite Stake
+
+lashing-style-single = einmal herum
+lashing-style-crossed = gekreuzt
+
+oval-side-out = gerundete Seite außen
+oval-side-in = gerundete Seite innen
+
+kind-round-reed = Rundrohr
+kind-flat-reed = Flachrohr
+kind-flat-oval-reed = Flachovalrohr
+kind-half-round-reed = Halbrundrohr
+kind-chair-cane = Stuhlflechtrohr
+kind-binder-cane = Binderohr
+kind-splint = Span
+kind-pin = Stift
+kind-rivet = Niet
+kind-burr = Nietscheibe
+
+units-inches = Zoll
+units-millimetres = Millimeter
+
+outline-round = rund
+
+side-straight = senkrecht
+side-cone = gerade Schräge
+side-bowl = Schale, am Rand senkrecht
+
+way-continuous = läuft von Reihe zu Reihe weiter
+way-row-by-row = jede Reihe für sich
+
+language-english = Englisch
+language-german = Deutsch
