@@ -865,19 +865,6 @@ source: string,
 hash: string, };
 
 /**
- * How long a piece is.
- */
-export type PieceLength = { 
-/**
- * Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
- */
-node: string, 
-/**
- * Its length, in both units.
- */
-length: string, };
-
-/**
  * Which picture.
  */
 export type PictureRequest = { 
@@ -897,6 +884,19 @@ detail?: DetailWord | null,
  * The file wanted; GLB if left out.
  */
 format?: SolidFormat | null, };
+
+/**
+ * How long a piece is.
+ */
+export type PieceLength = { 
+/**
+ * Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
+ */
+node: string, 
+/**
+ * Its length, in both units.
+ */
+length: string, };
 
 /**
  * A place on the basket.
