@@ -87,7 +87,7 @@ async function begin(keep: Keep, health: Health): Promise<Beginning> {
   const name = health.open ?? names[0]?.name;
   if (name === undefined) {
     const source = plainPattern(t("bench-new-title"));
-    return { document: { name: null, source, saved: "", hash: null }, fresh: true };
+    return { document: { name: null, source, saved: source, hash: null }, fresh: true };
   }
   const { source, hash } = await json<PatternText>("GET", `/api/patterns/${encodeURIComponent(name)}`);
   return { document: { name, source, saved: source, hash } };

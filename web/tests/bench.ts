@@ -99,7 +99,7 @@ export async function open(
     if (message.type() === "error" && !/net::ERR|status of (409|422)/.test(message.text())) page.troubles.push(message.text());
   });
   await page.goto(url);
-  await page.waitForSelector(".figures dd");
+  await page.waitForSelector(".figures dd", { state: "attached" });
   return page;
 }
 

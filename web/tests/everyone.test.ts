@@ -71,7 +71,7 @@ test("light and dark can be switched, and the choice stays", async () => {
   const page = await open(browser, served.url, { colorScheme: "light" });
   const dark = (): Promise<boolean> => page.evaluate(() => document.documentElement.dataset["light"] === "dark");
   assert.equal(await dark(), false);
-  await page.getByRole("button", { name: "More" }).click();
+  await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("button", { name: "Dark", exact: true }).click();
   assert.equal(await dark(), true);
   await page.reload();
@@ -122,7 +122,7 @@ test("everything can be reached and done by keyboard alone", async () => {
       });
       assert.ok(seen, `the focus on ${await focus()} can be seen`);
     }
-    throw new Error("the focus never came there");
+    throw new Error(`the focus never came to ${wanted}; it is on ${await focus()}`);
   };
   const before = Number(await figure(page, "staves"));
   await tabTo((name) => name === "Measurement 2");
@@ -164,13 +164,13 @@ test("in the round parts are named with number and length, by hand and by key", 
   await canvas.focus();
   await page.mouse.move(5, 5);
   for (let step = 0; step < 400 && !/^Stave \d+/.test((await name.textContent()) ?? ""); step += 1) await page.keyboard.press("PageUp");
-  assert.match((await name.textContent()) ?? "", /^Stave \d+ · .*\d in \(\d+ mm\) long$/);
+  assert.match((await name.textContent()) ?? "", /^Stave \d+ · .*\d in \([\d.]+ mm\) long$/);
 });
 
 test("the stage slider goes back to the bare mould", async () => {
   const page = await open(browser, served.url);
   await page.waitForSelector("[data-drawn=page]");
-  const slider = page.getByLabel("Stage");
+  const slider = page.getByRole("slider", { name: "Stage", exact: true });
   const asked = page.waitForRequest((request) => request.url().endsWith("/api/picture") && /base-on-mould|prepared/.test(request.postData() ?? ""));
   await slider.focus();
   await page.keyboard.press("Home");
@@ -184,7 +184,7 @@ test("without WebGL the line drawing stands in", async () => {
   await page.waitForSelector(".line-stage svg path");
   assert.match((await page.locator(".round .part-name").textContent()) ?? "", /no WebGL/);
   const paths = await page.locator(".line-stage svg path").count();
-  await page.getByLabel("Stage").focus();
+  await page.getByRole("slider", { name: "Stage", exact: true }).focus();
   await page.keyboard.press("Home");
   await until("another stage is drawn", async () => (await page.locator(".line-stage svg path").count()) !== paths);
   assert.deepEqual(await wrongs(page), []);
@@ -198,7 +198,7 @@ test("both languages are spoken throughout", async (context) => {
     context.skip("this program speaks no German");
     return;
   }
-  await page.getByRole("button", { name: "More" }).click();
+  await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("button", { name: "Deutsch" }).click();
   await page.waitForSelector("html[lang=de] .figures dd");
   assert.ok(await page.getByRole("tab", { name: "Flechtbild" }).isVisible());

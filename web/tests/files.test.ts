@@ -116,7 +116,7 @@ test("a server that is gone is said, and the page goes on when it is back", asyn
 test("a pattern is duplicated, renamed and begun from an example", async () => {
   const page = await openHarbour();
   const menu = async (item: string): Promise<void> => {
-    await page.getByRole("button", { name: "More" }).click();
+    await page.getByRole("button", { name: "More", exact: true }).click();
     await page.getByRole("dialog").getByRole("button", { name: item, exact: true }).click();
   };
   await menu("Duplicate");

@@ -54,7 +54,7 @@ export class CompareView implements View {
   }
 
   async #offer(): Promise<void> {
-    const { saved } = this.bench.document.value;
+    const { name } = this.bench.document.value;
     const now: Version = { id: "now", label: t("bench-version-now"), text: () => this.bench.document.value.source };
     const file: Version = { id: "saved", label: t("bench-version-saved"), text: () => this.bench.document.value.saved };
     const steps = this.bench.history.course.past.toReversed().slice(0, 12).map(
@@ -65,14 +65,14 @@ export class CompareView implements View {
       }),
     );
     const others = (await this.names()).map(
-      ({ name, title }): Version => ({
-        id: `file-${name}`,
-        label: t("bench-version-file", { title, name }),
-        text: async () => (await json<PatternText>("GET", `/api/patterns/${encodeURIComponent(name)}`)).source,
+      (other): Version => ({
+        id: `file-${other.name}`,
+        label: t("bench-version-file", { title: other.title, name: other.name }),
+        text: async () => (await json<PatternText>("GET", `/api/patterns/${encodeURIComponent(other.name)}`)).source,
       }),
     );
-    const all = [now, ...(saved === "" ? [] : [file]), ...steps, ...others];
-    this.#left.offer(all, saved === "" ? (all[1] ?? now).id : "saved");
+    const all = [now, ...(name === null ? [] : [file]), ...steps, ...others];
+    this.#left.offer(all, name === null ? (all[1] ?? now).id : "saved");
     this.#right.offer(all, "now");
   }
 

@@ -46,7 +46,7 @@ export class Files {
   /** Begins a new pattern from a text, after asking about unsaved work. */
   async begin(source: string): Promise<void> {
     if (!(await this.settled())) return;
-    this.bench.open({ name: null, source, saved: "", hash: null });
+    this.bench.open({ name: null, source, saved: source, hash: null });
   }
 
   /** Saves; a pattern without a name asks for one first. Tells whether it was saved. */

@@ -63,13 +63,13 @@ export class Bar {
     const { name } = bench.document.value;
     const title = bench.shown.value?.title ?? name ?? t("bench-new-title");
     say(this.#title, title);
-    say(this.#state, t(bench.unsaved ? "bench-state-unsaved" : "bench-state-saved"));
+    say(this.#state, t(bench.onFile ? "bench-state-saved" : "bench-state-unsaved"));
     document.title = t("bench-page-title", { title });
     const { undoable, redoable } = bench.history;
     nameOf(this.#undo, undoable ? t("bench-undo-step", { step: undoable.label }) : t("bench-undo"), undoable !== undefined);
     nameOf(this.#redo, redoable ? t("bench-redo-step", { step: redoable.label }) : t("bench-redo"), redoable !== undefined);
     const { may_write } = heart.health.value;
-    this.#save.disabled = !may_write || !bench.unsaved;
+    this.#save.disabled = !may_write || bench.onFile;
     attribute(this.#save, "title", may_write ? null : t("bench-read-only"));
   }
 

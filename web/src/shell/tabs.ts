@@ -21,7 +21,7 @@ export class Tabs {
       ),
     );
     this.#panels = views.map((view) =>
-      el("div", { role: "tabpanel", id: `view-${view.id}`, "aria-labelledby": `tab-${view.id}`, class: "panel" }, view.node),
+      el("div", { role: "tabpanel", id: `view-${view.id}`, "aria-labelledby": `tab-${view.id}`, class: "panel", tabindex: 0 }, view.node),
     );
     const list = el("div", { role: "tablist", class: "tabs", "aria-label": t("bench-views") }, ...this.#tabs);
     list.addEventListener("keydown", (event) => this.#press(event));

@@ -12,7 +12,7 @@ export interface Document {
   /** Name of the file without its ending; none if it was never saved. */
   readonly name: string | null;
   readonly source: string;
-  /** The file's text when it was last read or written here; empty if there is none. */
+  /** The file's text when it was last read or written here, or the text that was begun with. */
   readonly saved: string;
   /** Hash of that text. */
   readonly hash: string | null;
@@ -71,8 +71,14 @@ export class Bench {
     return this.#history;
   }
 
+  /** Whether there is work that would be lost. */
   get unsaved(): boolean {
     return this.document.value.source !== this.document.value.saved;
+  }
+
+  /** Whether the text stands in a file as it is here. */
+  get onFile(): boolean {
+    return this.document.value.name !== null && !this.unsaved;
   }
 
   /** Looks at the text anew: after it was opened, after the language changed, when the server is back. */
