@@ -300,7 +300,7 @@ fn a_basket_of_absurd_size_is_refused_or_told_in_time() {
         let answer = bench.ask("POST", &format!("/api/{path}"), Some(&json!({ "source": source })));
         assert!([422, 503].contains(&answer.status), "{path}: {}", answer.status);
     }
-    assert!(begun.elapsed() < Duration::from_secs(60), "{:?}", begun.elapsed());
+    assert!(begun.elapsed() < Duration::from_mins(1), "{:?}", begun.elapsed());
     bench.assert_lives();
 }
 

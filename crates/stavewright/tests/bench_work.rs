@@ -249,9 +249,9 @@ fn a_packet_is_made_taken_and_stopped() {
             "done" => break now,
             other => panic!("{other}: {now}"),
         }
-        assert!(start.elapsed() < Duration::from_secs(120), "{now}");
+        assert!(start.elapsed() < Duration::from_mins(2), "{now}");
     };
-    assert!(heard.iter().any(|step| step.ends_with(".pdf")), "{heard:?}");
+    assert!(heard.iter().any(|step| step == "handout.pdf"), "{heard:?}");
     assert_eq!(done["done"], done["total"]);
     let names: Vec<&str> =
         done["files"].as_array().unwrap().iter().map(|file| file["name"].as_str().unwrap()).collect();

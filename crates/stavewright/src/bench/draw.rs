@@ -133,12 +133,10 @@ pub(crate) fn drawing(request: &DrawingRequest, folder: &Path) -> Result<String,
     let Computed { pattern, basket } = compute(&request.source, folder).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, pattern.units)?;
     in_bounds(&basket)?;
-    let drawn = match request.name.strip_prefix("stage-") {
-        Some(name) => Plate::named(name).ok().and_then(|plate| stage_drawing(&basket, &words, plate)),
-        None => {
-            let flat = FLAT.iter().find(|flat| flat.name == request.name);
-            flat.and_then(|flat| (flat.draw)(&basket, &words))
-        }
+    let drawn = if let Some(name) = request.name.strip_prefix("stage-") {
+        Plate::named(name).ok().and_then(|plate| stage_drawing(&basket, &words, plate))
+    } else {
+        FLAT.iter().find(|flat| flat.name == request.name).and_then(|flat| (flat.draw)(&basket, &words))
     };
     let drawn = drawn.ok_or_else(|| unknown("drawing", &request.name, "`drawings` of a look lists them."))?;
     Ok(drawn.to_svg())

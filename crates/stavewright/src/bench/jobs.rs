@@ -20,7 +20,7 @@ const MOST_WORKING: usize = 2;
 /// Packets that are kept.
 const MOST_KEPT: usize = 8;
 /// How long a packet is kept.
-const KEPT_FOR: Duration = Duration::from_secs(20 * 60);
+const KEPT_FOR: Duration = Duration::from_mins(20);
 /// The file that holds all others.
 const ALL: &str = "packet.zip";
 

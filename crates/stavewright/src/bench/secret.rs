@@ -1,5 +1,7 @@
 //! Texts that nobody can guess.
 
+use std::fmt::Write;
+
 use axum::http::StatusCode;
 
 use super::refusal::Refusal;
@@ -15,7 +17,15 @@ pub(crate) fn random_text() -> Result<String, Refusal> {
             "Start it again.",
         )
     })?;
-    Ok(bytes.iter().map(|byte| format!("{byte:02x}")).collect())
+    Ok(hexadecimal(&bytes))
+}
+
+/// Bytes in hexadecimal digits.
+pub(crate) fn hexadecimal(bytes: &[u8]) -> String {
+    bytes.iter().fold(String::new(), |mut text, byte| {
+        let _ = write!(text, "{byte:02x}");
+        text
+    })
 }
 
 /// Whether two texts are the same, in a time that does not tell where they differ.

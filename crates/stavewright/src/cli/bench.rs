@@ -1,5 +1,6 @@
 //! `stavewright bench`.
 
+use std::fmt::Write;
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
@@ -121,11 +122,11 @@ fn greeting(folder: &Folder, address: SocketAddr, token: Option<&str>, may_write
         match there {
             Some(there) => {
                 let square = bench::square(&there).unwrap_or_default();
-                said.push_str(&format!("For other machines in this network:\n  {there}\n{square}\n"));
+                let _ = write!(said, "For other machines in this network:\n  {there}\n{square}\n");
             }
             None => said.push_str("This machine is in no network that others could reach it by.\n"),
         }
-        said.push_str(&format!("{may} Whoever has the token gets in: show it only in the room.\n"));
+        let _ = writeln!(said, "{may} Whoever has the token gets in: show it only in the room.");
     }
     said.push_str("Ctrl-C stops it.\n");
     said

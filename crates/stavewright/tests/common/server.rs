@@ -2,6 +2,7 @@
 
 #![allow(dead_code, reason = "each test file uses its part")]
 
+use std::fmt::Write as _;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{SocketAddr, TcpStream};
 use std::path::{Path, PathBuf};
@@ -144,7 +145,7 @@ impl Served {
             body.len()
         );
         for (name, value) in headers {
-            head.push_str(&format!("{name}: {value}\r\n"));
+            let _ = write!(head, "{name}: {value}\r\n");
         }
         self.raw(&(head + "\r\n"), body.as_bytes())
     }
@@ -179,7 +180,7 @@ impl Drop for Served {
 /// Reads an answer to its end, however it is sent.
 pub fn read(stream: &mut TcpStream) -> Answer {
     let mut bytes = Vec::new();
-    let mut piece = [0; 64 * 1024];
+    let mut piece = vec![0; 64 * 1024];
     loop {
         match stream.read(&mut piece) {
             Ok(0) => break,

@@ -110,6 +110,7 @@ pub(crate) struct Girth {
     /// Height above the base.
     pub(crate) height: Measured,
     /// What the tape read.
+    #[allow(clippy::struct_field_names, reason = "what the tape reads is the girth")]
     pub(crate) girth: Measured,
 }
 

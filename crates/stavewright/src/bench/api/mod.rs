@@ -1,5 +1,5 @@
 //! What server and page say to each other. The page's types are generated from these
-//! (`typescript.rs`), and so is the OpenAPI description.
+//! (`typescript.rs`), and so is the `OpenAPI` description.
 //!
 //! Paths name a value of the pattern as findings do: keys joined by dots, entries of lists in
 //! brackets and counted from 1: `weave.courses[2].rows`.

@@ -62,7 +62,7 @@ fn fresh(basket: &Basket) -> EditValue {
 /// A chosen course as the maker would write it; the last one goes up to where it ends now.
 fn in_braces(course: &basket::weave::Course, last: bool, basket: &Basket, pattern: &Pattern) -> EditValue {
     let end = match (last, course.wanted_to) {
-        (true, Some(_)) => ("until", below_top(basket, course, pattern).into()),
+        (true, Some(_)) => ("until", below_top(basket, course, pattern)),
         _ => ("rows", EditValue::Whole(i32::try_from(course.rows).unwrap_or(1).max(1))),
     };
     table([

@@ -1,4 +1,4 @@
-//! What the server answers, one file a subject. Router and OpenAPI description come from the same
+//! What the server answers, one file a subject. Router and `OpenAPI` description come from the same
 //! handlers.
 
 mod basket;

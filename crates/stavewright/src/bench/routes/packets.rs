@@ -90,7 +90,8 @@ pub(super) async fn file(
     Query(wanted): Query<Wanted>,
 ) -> Result<Response, Refusal> {
     let bytes = bench.jobs.file(&id, &name)?;
-    let shown = if wanted.save.is_some() || name.ends_with(".zip") { "attachment" } else { "inline" };
+    let shown =
+        if wanted.save.is_some() || media(&name) == "application/zip" { "attachment" } else { "inline" };
     let headers = [
         (header::CONTENT_TYPE, media(&name).to_owned()),
         (header::CONTENT_DISPOSITION, format!("{shown}; filename=\"{name}\"")),

@@ -6,6 +6,7 @@ use rust_embed::Embed;
 
 use crate::bench::jobs::media;
 use crate::bench::refusal::Refusal;
+use crate::bench::secret::hexadecimal;
 
 /// What `make` built; nothing when only cargo was run.
 #[derive(Embed)]
@@ -29,8 +30,7 @@ pub(super) async fn page(method: Method, uri: Uri, headers: HeaderMap) -> Respon
     let Some(file) = plain.then(|| Built::get(name)).flatten() else {
         return if path == "/" { Html(PLACEHOLDER).into_response() } else { nothing(path) };
     };
-    let tag: String = file.metadata.sha256_hash().iter().map(|byte| format!("{byte:02x}")).collect();
-    let tag = format!("\"{tag}\"");
+    let tag = format!("\"{}\"", hexadecimal(&file.metadata.sha256_hash()));
     let known = headers.get(header::IF_NONE_MATCH).is_some_and(|known| known.as_bytes() == tag.as_bytes());
     let about = [(header::ETAG, tag), (header::CONTENT_TYPE, media(name).to_owned())];
     if known { (StatusCode::NOT_MODIFIED, about).into_response() } else { (about, file.data).into_response() }
