@@ -59,7 +59,9 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
         ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
         ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
     ];
-    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
+    let plan = drawings::plan(basket, words).map(|drawing| ("plan", drawing));
+    let plates = plates.iter().chain(&plan);
+    plates.map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
 }
 
 /// The pieces that are printed at true size.
@@ -78,8 +80,7 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
 
 /// The drawings of the making, as far as the basket has what they show.
 fn stages(basket: &Basket, words: &Words) -> impl Iterator<Item = Figure> {
-    let drawn = stages::plates(basket).into_iter();
-    drawn.filter_map(|plate| Some(Figure::of(&stages::stage_drawing(basket, words, plate)?)))
+    stages::stage_drawings(basket, words).into_iter().map(|(_, drawing)| Figure::of(&drawing))
 }
 
 pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {

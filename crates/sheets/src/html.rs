@@ -1,5 +1,6 @@
 //! The handout as one page of HTML that needs nothing else: drawings inlined, photographs as data.
 
+use std::path::Path;
 use std::sync::Arc;
 
 use base64::Engine as _;
@@ -52,7 +53,8 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
     });
     house.add_function("photo", move |file: String| {
         let bytes = files.get(&file).ok_or_else(|| nothing("photo", &file))?;
-        let kind = if file.ends_with(".png") { "png" } else { "jpeg" };
+        let is_png = Path::new(&file).extension().is_some_and(|ending| ending == "png");
+        let kind = if is_png { "png" } else { "jpeg" };
         let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
         Ok::<_, Error>(Value::from_safe_string(uri))
     });

@@ -1,6 +1,7 @@
 //! The press: sets a template and its files as a PDF, in memory, without network or clock.
 
 use std::collections::{BTreeMap, HashMap};
+use std::path::Path;
 use std::sync::LazyLock;
 
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
@@ -85,7 +86,9 @@ struct Job {
 
 impl Job {
     fn new(main: FileId, templates: &Templates, files: &Files) -> Self {
-        let typst = templates.names().filter(|name| name.ends_with(".typ"));
+        let typst = templates
+            .names()
+            .filter(|name| Path::new(name).extension().is_some_and(|ending| ending == "typ"));
         let sources = typst.filter_map(|name| {
             let id = id(name)?;
             Some((id, Source::new(id, templates.text(name)?.to_owned())))

@@ -57,7 +57,8 @@ fn mistakes_carry_the_typesetters_hint() {
 
 #[test]
 fn mistake_in_a_file_that_a_template_imports_is_found_there() {
-    let templates = Templates::default().with("own-notes.typ", "#let own-notes(step) = {\n  step.nothing\n}");
+    let templates = Templates::default()
+        .with("own-notes.typ", "#let own-notes(step, indent: 0mm) = {\n  step.nothing\n}");
     let options = Options { templates, ..Options::default() };
     let error =
         sheets(&basket(HARBOUR), &words(Units::Inches), &options, &mut |_| ()).expect_err("it is wrong");

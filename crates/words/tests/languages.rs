@@ -50,7 +50,9 @@ impl Said {
             ast::Expression::Inline(inline) => self.inline(inline),
             ast::Expression::Select { selector, variants } => {
                 self.inline(selector);
-                variants.iter().for_each(|variant| self.read(&variant.value));
+                for variant in variants {
+                    self.read(&variant.value);
+                }
             }
         }
     }

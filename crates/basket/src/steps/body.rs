@@ -125,6 +125,6 @@ fn dry(basket: &Basket) -> Step {
         .say(Message::new("step-dry-text-end"))
         .work(time::PACK + added.to_metres() * time::WEAVE_METRE)
         .wait(time::BODY_DRY)
-        .tools(&["tool-band", "tool-packer", "tool-shears"])
+        .tools(&["tool-band", "tool-packer", "tool-screwdriver", "tool-shears"])
         .caution_if(true, "caution-damp")
 }

@@ -17,7 +17,7 @@ pub(super) fn off_mould(basket: &Basket) -> Step {
         }))
         .work(time::OFF_MOULD)
         .wait(time::GLUE_DRY)
-        .tools(&["tool-screwdriver", "tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
+        .tools(&["tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
         .cautions(&["caution-glue", "caution-sanding-dust"])
 }
 

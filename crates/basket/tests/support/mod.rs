@@ -30,6 +30,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
             Pattern {
                 title,
                 units,
+                language: None,
                 mould,
                 base,
                 staves,

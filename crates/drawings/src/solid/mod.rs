@@ -36,7 +36,8 @@ use maker::Maker;
 pub(crate) use maker::Stock;
 use surface::Surface;
 
-/// No piece passes through another by more than this many mm (holes of pins and rivets aside).
+/// No piece passes through another by more than this many mm, apart from pins and rivets in their holes,
+/// and from the weavers of a wale, which press each other flat where they pass in a gap.
 pub const MOST_OVERLAP: f32 = 0.15;
 /// Pieces that touch lie no further apart than this many mm.
 pub const MOST_GAP: f32 = 0.15;

@@ -61,7 +61,7 @@ pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
         }
         _ => {}
     }
-    let style = Style { look, density, ..Style::print(size[0], size[1]) };
+    let style = Style { density, look, ..Style::print(size[0], size[1]) };
     let (drawing, _) = parts::picture(&parts, &view, &style).ok()?;
     Some((drawing, rows(&parts)))
 }

@@ -14,7 +14,7 @@ step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: e
 ## Boden
 
 step-base = Den Boden auf der Form befestigen
-step-base-text-screw = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt. Ihn ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-screw = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt. Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
 step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } Staken anzeichnen. Mit den Vierteln beginnen, an den Staken { $quarters }; dann jedes Viertel füllen. So summieren sich die Fehler nicht.
 
 ## Staken
@@ -30,7 +30,7 @@ step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in glei
 ## Flechten
 
 step-first = Die ersten Reihen flechten
-step-first-text-start = { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, sein Ende hinter eine Stake legen, die glänzende Seite nach außen, und beginnen: { $weave }.
+step-first-text-start = Die Form umdrehen, sodass sie auf dem Boden steht. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, sein Ende hinter eine Stake legen, die glänzende Seite nach außen, und beginnen: { $weave }.
 step-first-text-weave = { $rows ->
         [one] Eine Reihe
        *[other] { $rows } Reihen
@@ -55,14 +55,14 @@ step-joins-text-where = { $joins ->
     }
 step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Den neuen ansetzen, wo der Faden hinter eine Stake taucht, die vierte zurück oder eine mehr, und ihn über den alten laufen lassen, sodass kein Ende zu sehen ist.
 
-step-dry = Trocknen lassen, zusammendrücken, auffüllen
+step-dry = Trocknen lassen, zusammendrücken, auffüllen, von der Form nehmen
 step-dry-text-wait = Den Korb mit angelegtem Band auf der Form lassen, bis er durch und durch trocken ist: meist ein bis drei Tage.
 step-dry-text-pack = Die Reihen ringsum vom Boden aufwärts zusammendrücken. Oben öffnen sich etwa { $gap }.
 step-dry-text-add = Auffüllen mit { $rows ->
         [one] einer weiteren Reihe
        *[other] { $rows } weiteren Reihen
     } { $weaver }.
-step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt.
+step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt. Dann die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
 
 ## Ohren
 
@@ -72,7 +72,7 @@ step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf S
 step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm in der Lücke { $off_second } neben Stake { $second } gegenüber.
 step-ears-text-shared = Die Ohren um { $off_first } zur selben Seite neben die Staken { $first } und { $second } setzen. So stehen sie einander gegenüber.
 step-ears-text-by-angle = Das erste Ohr an Stake { $first } setzen. Das andere steht ihm gegenüber, { $off_second } neben Stake { $second }.
-step-ears-text-tail = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel innen ins Geflecht schieben, { $tail } unter den Rand. Das Nietloch kommt { $hole } über den Rand.
+step-ears-text-tail = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel innen ins Geflecht schieben, { $tail } unter den Rand. Die Spitzen der Staken hinter dem Kopf des Ohrs bündig mit der Oberkante des Rands abschneiden. Das Nietloch kommt { $hole } über den Rand.
 step-ears-text-measure = Ein Maßband am Rand von Ohr zu Ohr legen, in beide Richtungen: je { $girth }. Jetzt berichtigen, was abweicht.
 
 ## Rand
@@ -127,8 +127,8 @@ step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand.
 
 ## Fertigstellen
 
-step-off = Von der Form nehmen, Zapfen einleimen, schleifen
-step-off-text-lift = Die Schraube herausdrehen und den Korb abheben, dabei etwas hin und her drehen. Nie am Henkel ziehen.
+step-off = Zapfen einleimen, schleifen
+step-off-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
 step-off-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
 step-off-text-sand = Den Zapfen bündig schneiden. Boden und Rand mit der Faser schleifen. Härchen abschneiden.
 step-off-text-sand-handle = Den Zapfen bündig schneiden. Boden, Rand und Henkel mit der Faser schleifen. Härchen abschneiden.
