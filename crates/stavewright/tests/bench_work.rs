@@ -251,7 +251,7 @@ fn a_packet_is_made_taken_and_stopped() {
         }
         assert!(start.elapsed() < Duration::from_mins(2), "{now}");
     };
-    assert!(heard.iter().any(|step| step == "handout.pdf"), "{heard:?}");
+    assert!(heard.iter().any(|step| step.contains(".pdf")), "{heard:?}");
     assert_eq!(done["done"], done["total"]);
     let names: Vec<&str> =
         done["files"].as_array().unwrap().iter().map(|file| file["name"].as_str().unwrap()).collect();
