@@ -7,26 +7,40 @@
 
 PATTERN ?= patterns/harbour-bread-basket.toml
 CARGO   ?= cargo
+PROGRAM  = $(abspath $(or $(CARGO_TARGET_DIR),target))/debug/stavewright
 
-.PHONY: help setup run test bench
+.PHONY: help setup page run test bench
 
 help:
-	@echo "make run     draft $(PATTERN) into out/ (another: make run PATTERN=my.toml)"
-	@echo "make test    formatting, lints, docs and all tests"
+	@echo "make run     draft $(PATTERN) into out/ and open it on the bench (another: make run PATTERN=my.toml)"
+	@echo "make test    formatting, lints, docs and all tests, in the browser too"
+	@echo "make page    build the page that the bench serves; run and test do it by themselves"
 	@echo "make bench   measure the targets (computing, drafting with and without sheets)"
 	@echo "make setup   install the tools that are missing; run and test do it by themselves"
 
 setup:
 	@scripts/setup
 
-run: setup
-	$(CARGO) build --workspace --bin stavewright --test published_weave
-	@target=$${CARGO_TARGET_DIR:-target}; $$target/debug/stavewright draft $(PATTERN)
+# The page's parts, as its lock file names them.
+web/node_modules/.package-lock.json: web/package-lock.json | setup
+	cd web && npm ci --no-audit --no-fund
+	@touch $@
 
-test: setup
+page: web/node_modules/.package-lock.json
+	cd web && npm run --silent build
+
+# A finding that says stop (exit status 1) is no reason not to open the bench.
+run: setup page
+	$(CARGO) build --workspace --bin stavewright --test published_weave
+	@$(PROGRAM) draft $(PATTERN) || [ $$? -eq 1 ]
+	@exec $(PROGRAM) bench $(PATTERN)
+
+test: setup page
 	$(CARGO) fmt --all --check
 	$(CARGO) clippy --workspace --all-targets -- -D warnings
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --no-deps --workspace --lib --bins --examples
+	$(CARGO) build --workspace --bins --tests
+	cd web && npm run --silent check && STAVEWRIGHT=$(PROGRAM) npm test
 	$(CARGO) test --doc --workspace
 	@if $(CARGO) nextest --version >/dev/null 2>&1; then \
 		echo "$(CARGO) nextest run --workspace"; $(CARGO) nextest run --workspace; \

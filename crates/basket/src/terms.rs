@@ -3,7 +3,10 @@
 
 use crate::findings::{Grade, Part};
 use crate::message::Message;
-use crate::pattern::{BailCurve, EarMaterial, EarPlacing, Every, Finish, LashingStyle, OvalSide, WeaveKind};
+use crate::pattern::{
+    BailCurve, EarMaterial, EarPlacing, Every, Finish, Language, LashingStyle, Lean, Outline, OvalSide, Side,
+    Units, Way, WeaveKind,
+};
 use crate::steps::Stage;
 use crate::stock::Kind;
 use crate::weave::Rule;
@@ -72,6 +75,60 @@ impl Term for WeaveKind {
             Self::Wale(_) => "weave-wale-5",
             Self::SkipOne => "weave-skip-one",
             Self::Drawn => "weave-drawn",
+        }
+    }
+}
+
+impl Term for Units {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Inches => "units-inches",
+            Self::Millimetres => "units-millimetres",
+        }
+    }
+}
+
+impl Term for Language {
+    fn term(self) -> &'static str {
+        match self {
+            Self::English => "language-english",
+            Self::German => "language-german",
+        }
+    }
+}
+
+impl Term for Outline {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Round => "outline-round",
+        }
+    }
+}
+
+impl Term for Side {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Straight => "side-straight",
+            Self::Cone => "side-cone",
+            Self::Bowl => "side-bowl",
+        }
+    }
+}
+
+impl Term for Way {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Continuous => "way-continuous",
+            Self::RowByRow => "way-row-by-row",
+        }
+    }
+}
+
+impl Term for Lean {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Left => "lean-left",
+            Self::Right => "lean-right",
         }
     }
 }

@@ -43,6 +43,19 @@ impl Failure {
         Self::plain(format!("{origin}: {message}"), help)
     }
 
+    /// What happened, and how to mend it, without colour.
+    pub(crate) fn parts(&self) -> (String, String) {
+        match self {
+            Self::Misread { text, problems } => {
+                let first = problems.first();
+                let message = first.map_or_else(String::new, ToString::to_string);
+                (format!("{}: {message}", text.origin), String::new())
+            }
+            Self::Plain { message, help } => (message.clone(), help.clone()),
+            Self::NobodyListens => (String::new(), String::new()),
+        }
+    }
+
     /// Says on standard error what happened.
     pub(crate) fn report(&self) {
         let said = match self {

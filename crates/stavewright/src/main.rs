@@ -1,10 +1,13 @@
 //! Stavewright on the command line: reads a maker's pattern, has the basket computed and writes
 //! the packet from which it is made.
 
+mod bench;
 mod cli;
+mod drawn;
 mod failure;
 mod input;
 mod packet;
+mod photos;
 mod progress;
 mod raster;
 mod report;

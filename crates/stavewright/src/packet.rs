@@ -190,7 +190,7 @@ fn put_back(aside: tempfile::TempDir, out: &Path, error: &io::Error) -> Failure 
 }
 
 /// Makes the names in a folder survive a loss of power, where the system can.
-fn flush_folder(folder: &Path) -> io::Result<()> {
+pub(crate) fn flush_folder(folder: &Path) -> io::Result<()> {
     if cfg!(unix) { File::open(folder)?.sync_all() } else { Ok(()) }
 }
 

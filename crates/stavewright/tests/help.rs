@@ -37,6 +37,11 @@ fn help_of_templates() {
 }
 
 #[test]
+fn help_of_bench() {
+    insta::assert_snapshot!(help(&["bench"]));
+}
+
+#[test]
 fn help_of_check() {
     insta::assert_snapshot!(help(&["check"]));
 }

@@ -21,6 +21,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/drawings.ftl"),
             include_str!("../messages/en/stages.ftl"),
             include_str!("../messages/en/weaves.ftl"),
+            include_str!("../messages/en/form.ftl"),
             include_str!("../messages/en/screen.ftl"),
         ],
     )
@@ -40,6 +41,7 @@ static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/de/drawings.ftl"),
             include_str!("../messages/de/stages.ftl"),
             include_str!("../messages/de/weaves.ftl"),
+            include_str!("../messages/de/form.ftl"),
             include_str!("../messages/de/screen.ftl"),
         ],
     )
@@ -75,5 +77,13 @@ pub(crate) fn unit(written: &str, language: Language) -> &str {
         (Language::German, "in") => "Zoll",
         (Language::German, "ft") => "Fuß",
         _ => written,
+    }
+}
+
+/// The texts of the local page, as a Fluent file; the page itself puts values into them.
+pub fn page_texts(language: Language) -> &'static str {
+    match language {
+        Language::English => include_str!("../messages/en/bench.ftl"),
+        Language::German => include_str!("../messages/de/bench.ftl"),
     }
 }

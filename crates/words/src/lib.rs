@@ -21,6 +21,7 @@ use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
 pub use finding::FindingText;
+pub use language::page_texts;
 
 /// A reader: language and units.
 #[derive(Clone, Debug, PartialEq, Eq)]

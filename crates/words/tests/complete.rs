@@ -21,14 +21,19 @@ const PREFIXES: &[&str] = &[
     "finish-",
     "grade-",
     "kind-",
+    "language-",
     "lean-",
     "lashing-style-",
+    "outline-",
     "oval-side-",
     "part-",
+    "side-",
     "stage-",
     "stave-reason-",
     "step-",
     "tool-",
+    "units-",
+    "way-",
     "weave-count-",
     "weave-mend-",
     "weave-row-",
@@ -112,6 +117,20 @@ fn every_part_has_a_name_for_one() {
         for id in used().iter().filter(|id| id.starts_with("part-")) {
             assert!(words.has(&format!("{id}.one")), "{id}.one in {:?}", words.language());
         }
+    }
+}
+
+#[test]
+fn every_value_of_a_pattern_has_a_label() {
+    use basket::pattern::fields::{COURSE_FIELDS, FIELDS, Group};
+    let groups = Group::ALL.iter().map(|group| format!("form-group-{}", group.name()));
+    let fields = FIELDS.iter().map(basket::pattern::fields::Field::label);
+    let courses = COURSE_FIELDS.iter().map(basket::pattern::fields::CourseField::label);
+    let labels: Vec<String> = groups.chain(fields).chain(courses).collect();
+    assert!(labels.len() > 70, "{}", labels.len());
+    for words in readers() {
+        let missing: Vec<&String> = labels.iter().filter(|label| !words.has(label)).collect();
+        assert!(missing.is_empty(), "{:?}: {missing:?}", words.language());
     }
 }
 

@@ -12,9 +12,25 @@ use words::{Language, Words};
 
 /// Messages that read alike in two languages.
 const ALIKE: &[&str] = &[
+    "bench-course",
+    "bench-cut-count",
+    "bench-did-drag",
+    "bench-did-set",
+    "bench-kilobytes",
+    "bench-page-title",
+    "bench-paper-a4",
+    "bench-paper-letter",
+    "bench-solid-3mf",
+    "bench-solid-glb",
+    "bench-solid-stl",
+    "bench-version-file",
+    "bench-view-text",
+    "bench-which-of",
     "cut-weaver-colour",
     "drawing-chart-ideal",
     "finding-weave-mend.why",
+    "form-in-group",
+    "form-remedy",
     "plate-cover",
     "screen-material",
     "sheet-card-ears-note",
@@ -108,7 +124,9 @@ fn every_language_has_the_same_files_and_all_are_read() {
     for language in Language::ALL {
         assert_eq!(names(*language), names(Language::English), "{language:?}");
         let words = Words::new(*language, Units::Inches);
-        let unread: Vec<_> = messages(*language).into_keys().filter(|id| !words.has(id)).collect();
+        // The page reads its own texts.
+        let ours = messages(*language).into_keys().filter(|id| !id.starts_with("bench-"));
+        let unread: Vec<_> = ours.filter(|id| !words.has(id)).collect();
         assert!(unread.is_empty(), "{language:?}: {unread:?}");
     }
 }

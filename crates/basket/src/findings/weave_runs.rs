@@ -4,7 +4,7 @@ use super::case::Case;
 use super::weave::key;
 use super::{Finding, Grade, Part, Place};
 use crate::message::Value;
-use crate::pattern::{CoursePattern, Lean, WeaveKind};
+use crate::pattern::{CoursePattern, WeaveKind};
 use crate::terms::Term;
 use crate::weave::drawn::Drawn;
 use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES};
@@ -240,14 +240,5 @@ impl Runs<'_> {
             finding.remedy(format!("weave.{limit_key}"), float.min(99).to_string())
         };
         long.map(finding).collect::<Vec<_>>().into_iter()
-    }
-}
-
-impl Term for Lean {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Left => "lean-left",
-            Self::Right => "lean-right",
-        }
     }
 }

@@ -9,22 +9,13 @@ use super::keys;
 use super::section::{PART, RUN, Section, type_name};
 use super::text::{nearest, one_of, shorten};
 use super::weave::{CoursePattern, Lean, Way, WeaveKind};
+use super::words::{LEAN, WAY, WEAVER_KINDS};
 use crate::Material;
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::stock::Kind;
 use crate::weave::Rule;
 use crate::weave::drawn::{Drawn, DrawnFault};
 
-pub(super) const WEAVER_KINDS: &[Kind] = &[
-    Kind::ChairCane,
-    Kind::BinderCane,
-    Kind::RoundReed,
-    Kind::FlatReed,
-    Kind::FlatOvalReed,
-    Kind::HalfRoundReed,
-    Kind::Splint,
-];
 /// More weavers than anyone lays side by side.
 const MOST_SLEWED: usize = 6;
 const MOST_STRANDS: usize = 500;
@@ -33,7 +24,7 @@ const MOST_CHART_ROWS: usize = 2000;
 const LONGEST_FLOAT: u32 = 8;
 
 /// The weaves by the word for them, with the figures that most often follow it.
-const WEAVES: &[(&str, &str)] = &[
+pub(super) const WEAVES: &[(&str, &str)] = &[
     ("plain", ""),
     ("twill", " 2/2"),
     ("reversed twill", " 2/2"),
@@ -77,16 +68,11 @@ pub(super) fn course(
         lean,
         step_up,
         step,
-        band: read.only(
-            "band",
-            |kind| matches!(kind, WeaveKind::ReversedTwill(_)),
-            "a reversed twill",
-            1..=500,
-        ),
+        band: read.only("band", WeaveKind::turns, "a reversed twill", 1..=500),
         start: section.count("start", 1..=999),
         chart,
         chart_file: section.title("chart-file"),
-        doubled: read.only("doubled", one_at_a_time, "a weave of one weaver", 1..=100).unwrap_or(0),
+        doubled: read.only("doubled", WeaveKind::is_of_one, "a weave of one weaver", 1..=100).unwrap_or(0),
         strands: strands(&section),
         packing,
         spaced,
@@ -96,10 +82,6 @@ pub(super) fn course(
     let course = CoursePattern { others: weavers.collect(), ..course };
     read.check_weavers(&course);
     Some(CoursePattern { colours: read.dealt(&course, colours?), ..course })
-}
-
-fn one_at_a_time(kind: WeaveKind) -> bool {
-    !matches!(kind, WeaveKind::Chase(_) | WeaveKind::Slew(_) | WeaveKind::Pairing | WeaveKind::Wale(_))
 }
 
 fn kind(section: &Section) -> Option<WeaveKind> {
@@ -123,7 +105,7 @@ fn kind(section: &Section) -> Option<WeaveKind> {
     kind
 }
 
-fn parse(text: &str) -> Option<WeaveKind> {
+pub(super) fn parse(text: &str) -> Option<WeaveKind> {
     let words: Vec<&str> = text.split_whitespace().collect();
     let kind = match *words.as_slice() {
         ["plain"] => WeaveKind::Plain,
@@ -281,8 +263,7 @@ impl Course<'_, '_> {
     }
 
     fn way(&self) -> Option<Way> {
-        let words = [("continuous", Way::Continuous), ("row by row", Way::RowByRow)];
-        let way = self.section.word("way", &words)?;
+        let way = self.section.word("way", WAY)?;
         let fits = !matches!(
             (self.kind?, way),
             (WeaveKind::ReversedTwill(_), Way::Continuous)
@@ -297,13 +278,13 @@ impl Course<'_, '_> {
     }
 
     fn lean(&self) -> Option<Lean> {
-        self.belongs("lean", |kind| matches!(kind, WeaveKind::Twill(_) | WeaveKind::Slew(_)), "a twill");
-        self.section.word("lean", &[("left", Lean::Left), ("right", Lean::Right)])
+        self.belongs("lean", WeaveKind::leans, "a twill");
+        self.section.word("lean", LEAN)
     }
 
     /// Less than half the repeat, so that the diagonal leans as the course says.
     fn step(&self, level: bool) -> Option<u32> {
-        self.belongs("step", |kind| matches!(kind, WeaveKind::Twill(_) | WeaveKind::Slew(_)), "a twill");
+        self.belongs("step", WeaveKind::leans, "a twill");
         let (WeaveKind::Twill(rule) | WeaveKind::Slew(rule)) = self.kind? else { return None };
         if self.section.has("step") && !level {
             let message = format!("`{}` belongs to a twill woven row by row", self.section.name("step"));
@@ -329,8 +310,7 @@ impl Course<'_, '_> {
     }
 
     fn step_up(&self) -> bool {
-        let fits = |kind| !matches!(kind, WeaveKind::Chase(_) | WeaveKind::SkipOne | WeaveKind::Drawn);
-        self.belongs("step-up", fits, "a weave whose rounds can begin level");
+        self.belongs("step-up", WeaveKind::steps_up, "a weave whose rounds can begin level");
         let Some(value) = self.section.value("step-up") else { return false };
         let flag = value.get_ref().as_bool();
         if flag.is_none() {

@@ -4,24 +4,10 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::keys;
-use super::model::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+use super::model::{FillerPattern, LashingPattern, PinsPattern, RimPattern};
 use super::section::Section;
+use super::words::{EVERY, FILLER_KINDS, LASHING_KINDS, LASHING_STYLE, RIM_KINDS};
 use crate::stock::Kind;
-
-const RIM_KINDS: &[Kind] =
-    &[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint];
-const FILLER_KINDS: &[Kind] = &[
-    Kind::RoundReed,
-    Kind::HalfRoundReed,
-    Kind::FlatOvalReed,
-    Kind::FlatReed,
-    Kind::ChairCane,
-    Kind::BinderCane,
-    Kind::Splint,
-];
-const LASHING_KINDS: &[Kind] =
-    &[Kind::ChairCane, Kind::BinderCane, Kind::FlatReed, Kind::FlatOvalReed, Kind::Splint];
-const EVERY: &[(&str, Every)] = &[("stave", Every::Stave), ("other-stave", Every::OtherStave)];
 
 pub(super) fn rim(file: &Section) -> RimPattern {
     file.section("rim", "rim", keys::RIM).map_or_else(RimPattern::default, |section| RimPattern {
@@ -47,8 +33,7 @@ pub(super) fn lashing(file: &Section) -> LashingPattern {
         LashingPattern {
             weaver: section.stock("weaver", LASHING_KINDS),
             every: section.word("every", EVERY),
-            style: section
-                .word("style", &[("single", LashingStyle::Single), ("crossed", LashingStyle::Crossed)]),
+            style: section.word("style", LASHING_STYLE),
             tail: section.length("tail"),
         }
     })

@@ -1,26 +1,15 @@
 //! Reading `[ears]`, `[handle]` and `finish`.
 
-use super::keys;
-use super::model::{BailCurve, EarMaterial, EarPlacing, EarsPattern, Finish, HandlePattern};
+use super::model::{BailCurve, EarsPattern, Finish, HandlePattern};
 use super::section::{PLACE, Section};
+use super::{keys, words};
 use crate::stock::Kind;
 
 pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
     let section = file.section("ears", "ears", keys::EARS)?;
     Some(EarsPattern {
-        material: section.word(
-            "material",
-            &[("brass", EarMaterial::Brass), ("oak", EarMaterial::Oak), ("bone", EarMaterial::Bone)],
-        ),
-        placing: section.word(
-            "placing",
-            &[
-                ("on-staves", EarPlacing::OnStaves),
-                ("stave-and-gap", EarPlacing::StaveAndGap),
-                ("shared", EarPlacing::Shared),
-                ("by-angle", EarPlacing::ByAngle),
-            ],
-        ),
+        material: section.word("material", words::EAR_MATERIAL),
+        placing: section.word("placing", words::EAR_PLACING),
         width: section.length("width"),
         thickness: section.length("thickness"),
         hole_height: section.length_within("hole", PLACE),
@@ -32,14 +21,7 @@ pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
     let section = file.section("handle", "handle", keys::HANDLE)?;
     let swings = section.word("kind", &[("swing", true), ("none", false)]).unwrap_or(true);
     let handle = HandlePattern {
-        curve: section.word(
-            "curve",
-            &[
-                ("semicircle", BailCurve::Semicircle),
-                ("three-centred", BailCurve::ThreeCentred),
-                ("half-ellipse", BailCurve::HalfEllipse),
-            ],
-        ),
+        curve: section.word("curve", words::BAIL_CURVE),
         rise: section.length("rise"),
         corner: section.length("corner"),
         width: section.length("width"),
@@ -67,11 +49,5 @@ fn check_curve(section: &Section, handle: &HandlePattern) {
 }
 
 pub(super) fn finish(file: &Section) -> Finish {
-    let words = [
-        ("none", Finish::None),
-        ("shellac", Finish::Shellac),
-        ("stain-and-shellac", Finish::StainAndShellac),
-        ("oil", Finish::Oil),
-    ];
-    file.word("finish", &words).unwrap_or_default()
+    file.word("finish", words::FINISH).unwrap_or_default()
 }

@@ -3,10 +3,10 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::keys;
-use super::model::{BasePattern, Form, Girth, MouldPattern, Outline, Side};
+use super::model::{BasePattern, Form, Girth, MouldPattern, Side};
 use super::section::{Context, PART, PLACE, Section, type_name};
 use super::text::nearest;
+use super::{keys, words};
 
 const MOST_GIRTHS: usize = 500;
 const GIRTHS_EXAMPLE: &str = r#"girths = [ ["0", "15 1/2"], ["4", "24"] ], or base, rim, height and side"#;
@@ -16,7 +16,7 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
         file.missing("mould", r#"[mould] and below it girths = [ ["0", "15 1/2"], ["4", "24"] ]"#);
     }
     let section = file.section("mould", "mould", keys::MOULD)?;
-    let outline = section.word("shape", &[("round", Outline::Round)]);
+    let outline = section.word("shape", words::SHAPE);
     let form = match (section.has("girths"), drawn_key(&section)) {
         (true, None) => girths(&section),
         (true, Some(key)) => {
@@ -102,8 +102,7 @@ fn drawn(section: &Section) -> Option<Form> {
     let base = section.length("base");
     let rim = section.length("rim");
     let height = section.length("height");
-    let side =
-        section.word("side", &[("straight", Side::Straight), ("cone", Side::Cone), ("bowl", Side::Bowl)]);
+    let side = section.word("side", words::SIDE);
     if side.is_none() && section.has("side") {
         return None;
     }

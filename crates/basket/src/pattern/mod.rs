@@ -7,6 +7,7 @@ mod colours;
 mod course;
 mod edge;
 mod ends;
+pub mod fields;
 mod fittings;
 mod form;
 pub mod keys;
@@ -19,6 +20,7 @@ mod section;
 mod text;
 mod wall;
 mod weave;
+mod words;
 
 pub use model::*;
 pub use problem::Problem;

@@ -9,7 +9,7 @@ use super::colours::Palette;
 use super::model::{Language, Pattern, Units};
 use super::problem::Problem;
 use super::section::{Context, Section};
-use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, notes, wall};
+use super::{LONGEST_TEXT, edge, fittings, form, keys, materials, notes, wall, words};
 use crate::measure::Unit;
 use crate::stock::Catalogue;
 
@@ -91,16 +91,14 @@ fn whole(file: &Section, units: Units, materials: Vec<crate::Material>) -> Optio
 
 /// The file's units, and the unit of a bare number: none when the file does not say.
 pub(super) fn units(file: &Section) -> (Units, Option<Unit>) {
-    let units = file.word("units", &[("in", Units::Inches), ("mm", Units::Millimetres)]);
+    let units = file.word("units", words::UNITS);
     // A wrong `units` is one problem; it should not become one more at every bare number.
     let unit = file.has("units").then(|| units.unwrap_or_default().unit());
     (units.unwrap_or_default(), unit)
 }
 
 fn language(file: &Section) -> Option<Language> {
-    let tags: Vec<(&str, Language)> =
-        Language::ALL.iter().map(|language| (language.tag(), *language)).collect();
-    file.word("language", &tags)
+    file.word("language", words::LANGUAGE)
 }
 
 /// The tree of a file whose text is in order.

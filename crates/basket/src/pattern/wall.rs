@@ -2,21 +2,13 @@
 
 use super::colours::Palette;
 use super::course::course;
-use super::keys;
-use super::model::{Form, MouldPattern, OvalSide, StavesPattern, TaperPattern};
+use super::model::{Form, MouldPattern, StavesPattern, TaperPattern};
 use super::section::{PLACE, Section};
 use super::weave::{CoursePattern, WeavePattern};
+use super::words::STAVE_KINDS;
+use super::{keys, words};
 use crate::measure::Length;
-use crate::stock::Kind;
 
-const STAVE_KINDS: &[Kind] = &[
-    Kind::FlatReed,
-    Kind::FlatOvalReed,
-    Kind::HalfRoundReed,
-    Kind::ChairCane,
-    Kind::BinderCane,
-    Kind::Splint,
-];
 const MOST_COURSES: usize = 40;
 
 pub(super) fn staves(file: &Section, palette: &Palette) -> StavesPattern {
@@ -40,7 +32,7 @@ pub(super) fn staves(file: &Section, palette: &Palette) -> StavesPattern {
         gap: section.length("gap"),
         length: section.length("length"),
         spares: section.count("spares", 0..=999),
-        oval_side: section.word("oval", &[("out", OvalSide::Out), ("in", OvalSide::In)]),
+        oval_side: section.word("oval", words::OVAL),
         colours: palette.list(&section, "colours").unwrap_or_default(),
     }
 }

@@ -134,6 +134,37 @@ pub enum WeaveKind {
     Drawn,
 }
 
+impl WeaveKind {
+    /// Whether only one weaver is at work at a time.
+    pub const fn is_of_one(self) -> bool {
+        !matches!(self, Self::Chase(_) | Self::Slew(_) | Self::Pairing | Self::Wale(_))
+    }
+    /// Whether several weavers are at work.
+    pub const fn has_several(self) -> bool {
+        !self.is_of_one()
+    }
+    /// Whether a maker chooses how rows follow each other.
+    pub const fn has_way(self) -> bool {
+        !matches!(self, Self::ReversedTwill(_) | Self::Chase(_) | Self::SkipOne)
+    }
+    /// Whether its diagonal may lean either way.
+    pub const fn leans(self) -> bool {
+        matches!(self, Self::Twill(_) | Self::Slew(_))
+    }
+    /// Whether its diagonal turns after a band of rows.
+    pub const fn turns(self) -> bool {
+        matches!(self, Self::ReversedTwill(_))
+    }
+    /// Whether its rounds may end with a step up.
+    pub const fn steps_up(self) -> bool {
+        !matches!(self, Self::Chase(_) | Self::SkipOne | Self::Drawn)
+    }
+    /// Whether it is drawn by hand.
+    pub const fn is_drawn(self) -> bool {
+        matches!(self, Self::Drawn)
+    }
+}
+
 impl std::fmt::Display for WeaveKind {
     /// As a pattern file says it.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {

@@ -1,15 +1,14 @@
 //! The commands, one file each.
 
+mod bench;
 mod chart;
 mod check;
 mod completions;
 mod draft;
-mod drawn;
 mod find_weave;
 mod materials;
 mod new;
 mod own_templates;
-mod photos;
 mod picture;
 mod reading;
 mod solid;
@@ -28,6 +27,7 @@ Examples:
   stavewright check my-basket.toml       ask whether it will work
   stavewright draft my-basket.toml       write all that is needed to make it
   stavewright chart my-basket.toml       draw the weaving row by row
+  stavewright bench                      design by looking, in the browser
   stavewright picture my-basket.toml     draw the basket, from any side
   stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
@@ -60,6 +60,7 @@ enum Command {
     FindWeave(find_weave::Args),
     New(new::Args),
     Materials(materials::Args),
+    Bench(bench::Args),
     Completions(completions::Args),
 }
 
@@ -114,6 +115,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
+        Command::Bench(args) => bench::run(args),
         Command::Completions(args) => completions::run(args),
     }
 }

@@ -9,9 +9,9 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use sheets::Photos;
 use words::{Language, Words};
 
-use super::{drawn, photos};
 use crate::failure::Failure;
 use crate::input::{self, Origin, Text};
+use crate::{drawn, photos};
 
 /// Where the pattern and its materials come from.
 #[derive(Debug, clap::Args)]

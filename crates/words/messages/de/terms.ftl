@@ -128,3 +128,18 @@ kind-splint = Span
 kind-pin = Stift
 kind-rivet = Niet
 kind-burr = Nietscheibe
+
+units-inches = Zoll
+units-millimetres = Millimeter
+
+outline-round = rund
+
+side-straight = senkrecht
+side-cone = gerade Schräge
+side-bowl = Schale, am Rand senkrecht
+
+way-continuous = läuft von Reihe zu Reihe weiter
+way-row-by-row = jede Reihe für sich
+
+language-english = Englisch
+language-german = Deutsch

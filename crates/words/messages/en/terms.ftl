@@ -128,3 +128,18 @@ kind-splint = splint
 kind-pin = pin
 kind-rivet = rivet
 kind-burr = burr
+
+units-inches = inches
+units-millimetres = millimetres
+
+outline-round = round
+
+side-straight = straight up
+side-cone = a straight slope
+side-bowl = a bowl, upright at the rim
+
+way-continuous = runs on from row to row
+way-row-by-row = each row by itself
+
+language-english = English
+language-german = German

@@ -17,7 +17,7 @@ const DARK: f64 = 96.0;
 const LIGHT: f64 = 160.0;
 
 /// Loads the drawings that a pattern names; they lie beside it.
-pub(super) fn load(pattern: &mut Pattern, folder: &Path) -> Result<(), Failure> {
+pub(crate) fn load(pattern: &mut Pattern, folder: &Path) -> Result<(), Failure> {
     for course in &mut pattern.weave.courses {
         if let Some(name) = &course.chart_file {
             course.chart = Some(read(&folder.join(name))?);

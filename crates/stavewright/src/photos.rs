@@ -18,7 +18,7 @@ const LARGEST_ALL: usize = 60_000_000;
 const MOST_PIXELS: u32 = 10_000;
 
 /// Reads and checks all photographs of a pattern that lies in this folder.
-pub(super) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
+pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
     let mut photos = Photos::default();
     let mut problems = Vec::new();
     let mut room = LARGEST_ALL;

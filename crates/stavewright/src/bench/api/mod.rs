@@ -1,0 +1,29 @@
+//! What server and page say to each other. The page's types are generated from these
+//! (`typescript.rs`), and so is the `OpenAPI` description.
+//!
+//! Paths name a value of the pattern as findings do: keys joined by dots, entries of lists in
+//! brackets and counted from 1: `weave.courses[2].rows`.
+
+mod compare;
+mod drawing;
+mod edit;
+mod fault;
+mod form;
+mod look;
+mod packets;
+mod patterns;
+mod picture;
+mod server;
+#[cfg(test)]
+mod typescript;
+
+pub(crate) use compare::*;
+pub(crate) use drawing::*;
+pub(crate) use edit::*;
+pub(crate) use fault::*;
+pub(crate) use form::*;
+pub(crate) use look::*;
+pub(crate) use packets::*;
+pub(crate) use patterns::*;
+pub(crate) use picture::*;
+pub(crate) use server::*;

@@ -1,0 +1,89 @@
+//! The body of a request: JSON, small, and sent in good time.
+
+use std::time::Duration;
+
+use axum::body::{Body, to_bytes};
+use axum::extract::{FromRequest, Request};
+use axum::http::{StatusCode, header};
+use serde::de::DeserializeOwned;
+
+use super::refusal::Refusal;
+
+/// No body is larger, in bytes.
+pub(crate) const LARGEST: usize = 1_000_000;
+/// A body has to be there by then.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// A body read as JSON. It may hold only the fields that the request knows.
+pub(crate) struct Sent<T>(pub(crate) T);
+
+impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Sent<T> {
+    type Rejection = Refusal;
+
+    async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
+        let kind = header_text(&request, header::CONTENT_TYPE).split(';').next().unwrap_or_default().trim();
+        if !kind.eq_ignore_ascii_case("application/json") {
+            return Err(Refusal::new(
+                StatusCode::UNSUPPORTED_MEDIA_TYPE,
+                "the body is not said to be JSON",
+                "the header Content-Type",
+                "Send Content-Type: application/json.",
+            ));
+        }
+        let length = header_text(&request, header::CONTENT_LENGTH).parse::<u64>().unwrap_or(0);
+        if length > LARGEST as u64 {
+            return Err(too_large());
+        }
+        let bytes = read(request.into_body()).await?;
+        parse(&bytes).map(Self)
+    }
+}
+
+fn header_text(request: &Request, name: header::HeaderName) -> &str {
+    request.headers().get(name).and_then(|value| value.to_str().ok()).unwrap_or_default()
+}
+
+async fn read(body: Body) -> Result<Vec<u8>, Refusal> {
+    match tokio::time::timeout(PATIENCE, to_bytes(body, LARGEST)).await {
+        Ok(Ok(bytes)) => Ok(bytes.into()),
+        Ok(Err(error)) if is_length(&error) => Err(too_large()),
+        Ok(Err(_)) => Err(Refusal::new(
+            StatusCode::BAD_REQUEST,
+            "the body broke off",
+            "the body",
+            "Send the request again.",
+        )),
+        Err(_) => Err(Refusal::new(
+            StatusCode::REQUEST_TIMEOUT,
+            "the body did not come in time",
+            "the body",
+            "Send the request again.",
+        )),
+    }
+}
+
+fn is_length(error: &axum::Error) -> bool {
+    let source = std::error::Error::source(error);
+    source.is_some_and(|source| source.to_string().contains("length limit"))
+}
+
+fn too_large() -> Refusal {
+    Refusal::new(
+        StatusCode::PAYLOAD_TOO_LARGE,
+        "the body is larger than 1 MB, far too large for a pattern",
+        "the body",
+        "A pattern is a page of text; is this the right file?",
+    )
+}
+
+fn parse<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, Refusal> {
+    serde_json::from_slice(bytes).map_err(|error| {
+        let place = format!("the body, line {}, column {}", error.line(), error.column());
+        if error.is_data() {
+            Refusal::senseless(error.to_string(), place, "GET /api/openapi.json says which fields there are.")
+        } else {
+            let what = format!("the body is not JSON: {error}");
+            Refusal::new(StatusCode::BAD_REQUEST, what, place, "Send a JSON object.")
+        }
+    })
+}

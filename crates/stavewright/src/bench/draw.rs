@@ -1,0 +1,206 @@
+//! Pictures of a basket: solids, drawings and the chart's cells.
+
+use std::path::Path;
+
+use axum::http::StatusCode;
+use basket::steps::Stage;
+use basket::weave::Face;
+use basket::{Basket, Colour};
+use drawings::solid::{self, Detail};
+use drawings::stages::{Plate, stage_drawing};
+use drawings::{At, ChartKind, Drawing};
+use words::Words;
+
+use super::api::{
+    Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord,
+    PictureRequest, Seen, SolidFormat,
+};
+use super::compute::{Computed, compute, words};
+use super::look::{colour_name, stage_named};
+use super::refusal::Refusal;
+
+/// Crossings of rows and staves that are drawn: many times a large basket's.
+const MOST_CROSSINGS: u64 = 60_000;
+
+/// A drawing that is no stage of the making.
+pub(crate) struct Flat {
+    /// Its name in requests.
+    pub(crate) name: &'static str,
+    /// Identifier of its name in the message files.
+    pub(crate) label: &'static str,
+    /// For which view.
+    pub(crate) view: DrawingView,
+    draw: fn(&Basket, &Words) -> Option<Drawing>,
+}
+
+impl Flat {
+    /// Whether a basket has what it shows.
+    pub(crate) fn is_of(&self, basket: &Basket) -> bool {
+        self.name != "ear" || basket.ears.is_some()
+    }
+}
+
+/// All of them.
+pub(crate) const FLAT: &[Flat] = &{
+    use DrawingView::{Chart, Side, Template};
+    const fn flat(
+        view: DrawingView,
+        name: &'static str,
+        label: &'static str,
+        draw: fn(&Basket, &Words) -> Option<Drawing>,
+    ) -> Flat {
+        Flat { name, label, view, draw }
+    }
+    [
+        flat(Side, "section", "form-drawing-section", |basket, words| Some(drawings::section(basket, words))),
+        flat(Side, "base-plan", "form-drawing-base-plan", |basket, words| {
+            Some(drawings::base_plan(basket, words))
+        }),
+        flat(Side, "taper-chart", "form-drawing-taper-chart", |basket, words| {
+            Some(drawings::taper_chart(basket, words))
+        }),
+        flat(Side, "view", "form-drawing-view", |basket, words| Some(drawings::view(basket, words))),
+        flat(Chart, "chart-outside", "form-drawing-chart-outside", |basket, words| {
+            Some(drawings::chart(basket, words, Face::Outside, ChartKind::True))
+        }),
+        flat(Chart, "chart-inside", "form-drawing-chart-inside", |basket, words| {
+            Some(drawings::chart(basket, words, Face::Inside, ChartKind::True))
+        }),
+        flat(Chart, "chart-outside-grid", "form-drawing-chart-outside-grid", |basket, words| {
+            Some(drawings::chart(basket, words, Face::Outside, ChartKind::Grid))
+        }),
+        flat(Chart, "chart-inside-grid", "form-drawing-chart-inside-grid", |basket, words| {
+            Some(drawings::chart(basket, words, Face::Inside, ChartKind::Grid))
+        }),
+        flat(Template, "base-disc", "form-drawing-base-disc", |basket, words| {
+            Some(drawings::base_disc(basket, words))
+        }),
+        flat(Template, "spacing-base", "form-drawing-spacing-base", |basket, words| {
+            Some(drawings::spacing_strip(basket, words, At::Base))
+        }),
+        flat(Template, "stave", "form-drawing-stave", |basket, words| {
+            Some(drawings::stave_template(basket, words))
+        }),
+        flat(Template, "spacing-rim", "form-drawing-spacing-rim", |basket, words| {
+            Some(drawings::spacing_strip(basket, words, At::Rim))
+        }),
+        flat(Template, "scarf", "form-drawing-scarf", |basket, words| {
+            Some(drawings::scarf_template(basket, words))
+        }),
+        flat(Template, "drilling", "form-drawing-drilling", |basket, words| {
+            Some(drawings::drilling_template(basket, words))
+        }),
+        flat(Template, "ear", "form-drawing-ear", drawings::ear_template),
+        flat(Template, "check-bars", "form-drawing-check-bars", |_, words| Some(drawings::check_bars(words))),
+    ]
+};
+
+/// A picture in the round as a file, with its media type.
+pub(crate) fn picture(request: &PictureRequest, folder: &Path) -> Result<(&'static str, Vec<u8>), Refusal> {
+    let stage = match request.stage.as_deref() {
+        None => Stage::Finished,
+        Some(name) => {
+            stage_named(name).ok_or_else(|| unknown("stage", name, "`stages` of a look lists them."))?
+        }
+    };
+    let detail = match request.detail {
+        Some(DetailWord::Thumbnail) => Detail::Thumbnail,
+        Some(DetailWord::Page) | None => Detail::Page,
+        Some(DetailWord::Full) => Detail::Full,
+    };
+    let Computed { basket, .. } = compute(&request.source, folder).map_err(Refusal::misread)?;
+    in_bounds(&basket)?;
+    let solid = solid::solid(&basket, stage, detail);
+    match request.format {
+        Some(SolidFormat::Glb) | None => Ok(("model/gltf-binary", solid::glb(&solid))),
+        Some(SolidFormat::Stl) => Ok(("model/stl", solid::stl(&solid))),
+        Some(SolidFormat::ThreeMf) => {
+            let file = solid::three_mf(&solid).map_err(|error| {
+                Refusal::new(
+                    StatusCode::INTERNAL_SERVER_ERROR,
+                    error.to_string(),
+                    "format",
+                    "Take another format.",
+                )
+            })?;
+            Ok(("model/3mf", file))
+        }
+    }
+}
+
+/// A drawing as SVG.
+pub(crate) fn drawing(request: &DrawingRequest, folder: &Path) -> Result<String, Refusal> {
+    let Computed { pattern, basket } = compute(&request.source, folder).map_err(Refusal::misread)?;
+    let words = words(request.language.as_deref(), request.units, pattern.units)?;
+    in_bounds(&basket)?;
+    let drawn = if let Some(name) = request.name.strip_prefix("stage-") {
+        Plate::named(name).ok().and_then(|plate| stage_drawing(&basket, &words, plate))
+    } else {
+        FLAT.iter().find(|flat| flat.name == request.name).and_then(|flat| (flat.draw)(&basket, &words))
+    };
+    let drawn = drawn.ok_or_else(|| unknown("drawing", &request.name, "`drawings` of a look lists them."))?;
+    Ok(drawn.to_svg())
+}
+
+/// The weaving crossing by crossing.
+pub(crate) fn chart(request: &ChartRequest, folder: &Path) -> Result<Chart, Refusal> {
+    let Computed { basket, .. } = compute(&request.source, folder).map_err(Refusal::misread)?;
+    in_bounds(&basket)?;
+    let face = match request.face {
+        Some(FaceWord::Inside) => Face::Inside,
+        Some(FaceWord::Outside) | None => Face::Outside,
+    };
+    let mut seen: Vec<Seen> = Vec::new();
+    let rows = basket.weave.each_row.iter().map(|row| ChartRow {
+        number: row.number,
+        course: row.course,
+        cells: (1..=basket.staves.count)
+            .map(|stave| {
+                let at = basket.weave.colour(row.number, stave, face);
+                index_of(&mut seen, at.weaver.map(|weaver| weaver + 1), at.colour)
+            })
+            .collect(),
+    });
+    let rows = rows.collect();
+    let joins = basket.weave.courses.iter().flat_map(|course| &course.joins);
+    let joins = joins.map(|join| ChartJoin {
+        row: join.row,
+        cut_over: join.cut_over,
+        start_behind: join.start_behind,
+        recolour: join.recolour,
+    });
+    Ok(Chart {
+        staves: basket.staves.count,
+        numbers_rise_left: face == Face::Outside,
+        joins: joins.collect(),
+        seen,
+        rows,
+    })
+}
+
+fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
+    let known = seen.iter().position(|known| known.weaver == weaver && known.colour.name == colour.name);
+    let index = known.unwrap_or_else(|| {
+        seen.push(Seen { weaver, colour: colour_name(colour) });
+        seen.len() - 1
+    });
+    u16::try_from(index).unwrap_or(u16::MAX)
+}
+
+/// Whether a basket is small enough to be drawn.
+pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
+    let crossings = u64::from(basket.weave.rows) * u64::from(basket.staves.count);
+    if crossings <= MOST_CROSSINGS {
+        return Ok(());
+    }
+    Err(Refusal::senseless(
+        format!("{} rows on {} staves are too many to draw", basket.weave.rows, basket.staves.count),
+        "weave.courses",
+        "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
+    ))
+}
+
+fn unknown(what: &str, name: &str, help: &str) -> Refusal {
+    let shown: String = name.chars().take(60).collect();
+    Refusal::senseless(format!("there is no {what} `{shown}` of this basket"), what, help)
+}

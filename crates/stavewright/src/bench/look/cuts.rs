@@ -1,0 +1,45 @@
+//! The cut list.
+
+use basket::Basket;
+use words::Words;
+
+use super::lengths;
+use crate::bench::api::{Cut, PieceLength};
+
+/// Every line of the cut list.
+pub(super) fn cuts(basket: &Basket, words: &Words) -> Vec<Cut> {
+    basket.cuts.iter().map(|cut| line(cut, words)).collect()
+}
+
+fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
+    Cut {
+        id: cut.piece.to_owned(),
+        piece: words.term(cut.piece),
+        material: words.value(&cut.material),
+        count: cut.count,
+        spares: cut.spares,
+        length: cut.length.map(|length| lengths::both(words, length)),
+        width: cut.width.map(|width| lengths::both(words, width)),
+        total: cut.total.map(|total| words.run(total)),
+        shape: cut.shape.as_ref().map(|shape| words.say(shape)),
+        purpose: words.say(&cut.purpose),
+    }
+}
+
+/// How long pieces are, by the nodes of the picture.
+pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
+    let piece = |node: String, length| PieceLength { node, length: lengths::both(words, length) };
+    let rows = basket.weave.each_row.iter().map(|row| piece(format!("row {}", row.number), row.length));
+    let filler = basket.filler.iter().flat_map(|filler| &filler.pieces).zip(1..);
+    let filler = filler.map(|(part, number)| piece(format!("filler {number}"), part.length));
+    let mut pieces = vec![
+        piece("stave".to_owned(), basket.staves.length),
+        piece("outer hoop".to_owned(), basket.rim.outer.cut),
+        piece("inner hoop".to_owned(), basket.rim.inner.cut),
+        piece("pin".to_owned(), basket.pins.length),
+    ];
+    pieces.extend(basket.handle.iter().map(|handle| piece("bail".to_owned(), handle.cut)));
+    pieces.extend(filler);
+    pieces.extend(rows);
+    pieces
+}

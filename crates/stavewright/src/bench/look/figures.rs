@@ -1,0 +1,39 @@
+//! The main figures of a basket.
+
+use basket::message::Value;
+use basket::mould::litres_to_us_quarts;
+use basket::{Basket, Length};
+use words::Words;
+
+use super::lengths;
+use crate::bench::api::Figure;
+
+/// The figures that are always in sight.
+pub(super) fn figures(basket: &Basket, words: &Words) -> Vec<Figure> {
+    let figure = |id: &str, value: String| Figure {
+        id: id.to_owned(),
+        label: words.term(&format!("form-figure-{id}")),
+        value,
+    };
+    let staves = &basket.staves;
+    let litres = basket.mould.capacity_litres;
+    let quarts = litres_to_us_quarts(litres);
+    let capacity = words
+        .with("form-capacity", &[("litres", Value::Number(litres, 1)), ("quarts", Value::Number(quarts, 1))]);
+    vec![
+        figure("staves", staves.count.to_string()),
+        figure("rows", basket.weave.rows.to_string()),
+        figure("gap", lengths::both(words, staves.gap_rim)),
+        figure("stave-length", words.both(staves.length)),
+        figure("weaver", words.run(basket.weave.length)),
+        figure("height", words.both(basket.weave.top_height)),
+        figure("across", words.both(across(basket))),
+        figure("capacity", capacity),
+        figure("work", words.minutes(basket.steps.iter().map(|step| step.work_minutes).sum())),
+    ]
+}
+
+/// Diameter over the outer hoop.
+fn across(basket: &Basket) -> Length {
+    (basket.rim.radius + basket.staves.thickness + basket.rim.outer.stock.thickness) * 2.0
+}

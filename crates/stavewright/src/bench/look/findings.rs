@@ -1,0 +1,98 @@
+//! Findings with the steps that mend them.
+
+use basket::findings::{Part, Remedy};
+use basket::message::Value;
+use basket::pattern::fields::FIELDS;
+use basket::terms::Term;
+use basket::{Basket, Grade};
+use words::Words;
+
+use super::form::label_of;
+use crate::bench::api::{self, Edit, EditValue, Finding, Place, Step};
+use crate::bench::text::value_of;
+
+/// All findings, heaviest first.
+pub(crate) fn findings(basket: &Basket, words: &Words) -> Vec<Finding> {
+    basket.findings.iter().map(|finding| shown(finding, words)).collect()
+}
+
+fn shown(finding: &basket::Finding, words: &Words) -> Finding {
+    let text = words.finding(finding);
+    Finding {
+        code: finding.code.to_owned(),
+        grade: match finding.grade {
+            Grade::Stop => api::Grade::Stop,
+            Grade::Care => api::Grade::Care,
+            Grade::Note => api::Grade::Note,
+        },
+        grade_label: text.grade,
+        what: text.what,
+        why: text.why,
+        remedy: text.remedy,
+        measured: words.value(&finding.measured),
+        limit: words.value(&finding.limit),
+        place: place(finding, text.place),
+        steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
+    }
+}
+
+fn place(finding: &basket::Finding, label: String) -> Place {
+    let place = finding.place;
+    let part = place.part.term().trim_start_matches("part-").to_owned();
+    Place {
+        label,
+        part,
+        number: place.number,
+        height_mm: place.height.map(basket::Length::to_mm),
+        node: node(finding),
+        path: path(finding),
+    }
+}
+
+/// The node of the GLB that shows the place.
+fn node(finding: &basket::Finding) -> Option<String> {
+    let number = finding.place.number;
+    let numbered = |word: &str| number.map(|number| format!("{word} {number}"));
+    match finding.place.part {
+        Part::Mould => Some("mould".to_owned()),
+        Part::Base | Part::Groove => Some("base".to_owned()),
+        Part::Staves => numbered("stave"),
+        Part::Rim | Part::OuterHoop => Some("outer hoop".to_owned()),
+        Part::InnerHoop => Some("inner hoop".to_owned()),
+        Part::Pins => numbered("pin").or(Some("pin 1".to_owned())),
+        Part::Ears => numbered("ear").or(Some("ear 1".to_owned())),
+        Part::Handle => Some("bail".to_owned()),
+        Part::Whole | Part::Weave | Part::Filler | Part::Lashing => None,
+    }
+}
+
+/// The value that the first remedy changes, else one of the part.
+fn path(finding: &basket::Finding) -> Option<String> {
+    if let Some(remedy) = finding.remedies.first() {
+        return Some(remedy.key.clone());
+    }
+    let part = finding.place.part.term().trim_start_matches("part-").to_owned();
+    FIELDS
+        .iter()
+        .map(|field| field.path)
+        .find(|path| path.split('.').next() == Some(&part))
+        .map(str::to_owned)
+}
+
+fn step(remedy: &Remedy, words: &Words) -> Option<Step> {
+    let value = value_of(&remedy.value)?;
+    let shown = match &value {
+        EditValue::Text(text) => text.clone(),
+        _ => remedy.value.clone(),
+    };
+    let args = [("field", Value::Name(label_of(&remedy.key, words))), ("value", Value::Name(shown))];
+    let other = match remedy.key.rsplit_once('.') {
+        // A course ends by rows or at a place, not both.
+        Some((course, "rows")) => Some(format!("{course}.until")),
+        Some((course, "until")) => Some(format!("{course}.rows")),
+        _ => None,
+    };
+    let mut edits: Vec<Edit> = other.map(|path| Edit::Remove { path }).into_iter().collect();
+    edits.push(Edit::Set { path: remedy.key.clone(), value });
+    Some(Step { label: words.with("form-remedy", &args), edits })
+}

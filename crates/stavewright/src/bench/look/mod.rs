@@ -1,0 +1,103 @@
+//! Everything that the page shows of a pattern but pictures.
+
+mod courses;
+mod cuts;
+mod drawings;
+mod field;
+mod figures;
+mod findings;
+mod form;
+mod lengths;
+mod mould;
+pub(crate) mod problems;
+
+use std::path::Path;
+
+use basket::colour::BUILT_IN;
+use basket::{Catalogue, Colour, Material};
+use words::Words;
+
+use super::api::{ColourName, Look, MaterialName, Shown, Stock, UnitsWord};
+use super::compute::{Computed, compute, language, words};
+use super::refusal::Refusal;
+use super::text::Written;
+pub(crate) use drawings::{stage_named, stages};
+pub(crate) use findings::findings;
+pub(crate) use form::label_of;
+
+/// What a pattern gives: the form, the findings, the cuts.
+pub(crate) fn look(
+    source: &str,
+    tag: Option<&str>,
+    units: Option<UnitsWord>,
+    folder: &Path,
+) -> Result<Look, Refusal> {
+    language(tag)?;
+    match compute(source, folder) {
+        Err(problems) => Ok(Look { problems, basket: None }),
+        Ok(computed) => {
+            let words = words(tag, units, computed.pattern.units)?;
+            Ok(Look { problems: Vec::new(), basket: Some(shown(source, &computed, &words)) })
+        }
+    }
+}
+
+/// A basket as the page shows it.
+pub(crate) fn shown(source: &str, computed: &Computed, words: &Words) -> Shown {
+    let written = Written::of(source);
+    let Computed { pattern, basket } = computed;
+    Shown {
+        title: basket.title.clone(),
+        units: pattern.units.into(),
+        groups: form::groups(&written, pattern, basket, words),
+        mould: mould::mould(&written, pattern, basket, words),
+        courses: courses::courses(&written, pattern, basket, words),
+        findings: findings(basket, words),
+        cuts: cuts::cuts(basket, words),
+        figures: figures::figures(basket, words),
+        stages: stages(basket, words),
+        drawings: drawings::drawings(basket, words),
+        materials: pattern.materials.iter().map(|material| material_name(material, words)).collect(),
+        colours: colours(&written),
+        lengths: cuts::lengths(basket, words),
+    }
+}
+
+/// The catalogue, woods and colours that every pattern may name.
+pub(crate) fn stock(words: &Words) -> Stock {
+    let catalogue = Catalogue::built_in();
+    Stock {
+        materials: catalogue.materials.iter().map(|material| material_name(material, words)).collect(),
+        woods: catalogue.woods.iter().map(|wood| wood.name.clone()).collect(),
+        colours: built_in_colours().collect(),
+    }
+}
+
+fn material_name(material: &Material, words: &Words) -> MaterialName {
+    let (width, thickness) = (material.width, material.thickness);
+    let size = if width == thickness {
+        lengths::both(words, width)
+    } else {
+        format!("{} × {}", lengths::both(words, width), lengths::both(words, thickness))
+    };
+    MaterialName { name: material.name.clone(), kind: material.kind.words().to_owned(), size }
+}
+
+fn built_in_colours() -> impl Iterator<Item = ColourName> {
+    BUILT_IN.iter().filter_map(|(name, _)| Colour::built_in(name)).map(|colour| colour_name(&colour))
+}
+
+/// A colour by name and hexadecimal.
+pub(crate) fn colour_name(colour: &Colour) -> ColourName {
+    ColourName { name: colour.name.clone(), hex: colour.to_hex() }
+}
+
+/// The colours that the pattern defines, then the built-in ones.
+fn colours(written: &Written) -> Vec<ColourName> {
+    let own = written.table("colours").into_iter().filter_map(|(name, text)| {
+        let colour = Colour::hex(&name, &text)
+            .or_else(|| Colour::built_in(&text).map(|like| Colour { name: name.clone(), ..like }))?;
+        Some(colour_name(&colour))
+    });
+    own.chain(built_in_colours()).collect()
+}

@@ -1,0 +1,80 @@
+//! What the server answers, one file a subject. Router and `OpenAPI` description come from the same
+//! handlers.
+
+mod basket;
+mod packets;
+mod page;
+mod patterns;
+mod server;
+
+use std::sync::Arc;
+
+use axum::Router;
+use axum::extract::DefaultBodyLimit;
+use axum::http::{Method, StatusCode, Uri};
+use axum::middleware;
+use axum::response::{IntoResponse, Response};
+use tower_http::catch_panic::CatchPanicLayer;
+use utoipa::OpenApi;
+use utoipa_axum::router::OpenApiRouter;
+use utoipa_axum::routes;
+
+use super::body::LARGEST;
+use super::refusal::Refusal;
+use super::server::Bench;
+use super::{gate, guard};
+
+/// The description that the handlers fill in.
+#[derive(OpenApi)]
+#[openapi(info(
+    title = "The bench of Stavewright",
+    description = "What the local page asks its server. Everything is computed from the text of a pattern; \
+                   the server keeps nothing but the files of its folder and the last few packets."
+))]
+struct Description;
+
+/// All routes with their description.
+fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
+    OpenApiRouter::with_openapi(Description::openapi())
+        .routes(routes!(server::health))
+        .routes(routes!(server::messages))
+        .routes(routes!(server::stock))
+        .routes(routes!(patterns::list))
+        .routes(routes!(patterns::read, patterns::save))
+        .routes(routes!(patterns::rename))
+        .routes(routes!(patterns::duplicate))
+        .routes(routes!(patterns::scenarios))
+        .routes(routes!(basket::look))
+        .routes(routes!(basket::edit))
+        .routes(routes!(basket::picture))
+        .routes(routes!(basket::drawing))
+        .routes(routes!(basket::chart))
+        .routes(routes!(basket::compare))
+        .routes(routes!(packets::begin))
+        .routes(routes!(packets::ask, packets::stop))
+        .routes(routes!(packets::file))
+        .split_for_parts()
+}
+
+/// The whole server: routes, page, and what every request goes through.
+pub(crate) fn app(bench: &Arc<Bench>) -> Router {
+    let (router, description) = described();
+    router
+        .route("/api/openapi.json", axum::routing::get(|| async move { axum::Json(description) }))
+        .fallback(page::page)
+        .method_not_allowed_fallback(wrong_method)
+        .layer(CatchPanicLayer::custom(|_| gate::broken().into_response()))
+        .layer(DefaultBodyLimit::max(LARGEST))
+        .layer(middleware::from_fn_with_state(Arc::clone(bench), guard::watch))
+        .with_state(Arc::clone(bench))
+}
+
+async fn wrong_method(method: Method, uri: Uri) -> Response {
+    Refusal::new(
+        StatusCode::METHOD_NOT_ALLOWED,
+        format!("{method} is not asked of this address"),
+        uri.path(),
+        "GET /api/openapi.json says what is.",
+    )
+    .into_response()
+}

@@ -1,0 +1,108 @@
+//! The way to a value: keys and, in brackets, entries of lists counted from 1.
+
+use std::fmt;
+
+use crate::bench::refusal::Refusal;
+
+/// No pattern nests deeper.
+const DEEPEST: usize = 8;
+/// No list of a pattern is longer.
+const LONGEST_LIST: usize = 10_000;
+
+/// One step of the way.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) enum Part {
+    /// A key of a section.
+    Key(String),
+    /// An entry of a list, counted from 0.
+    Entry(usize),
+}
+
+/// The way to a value, such as `weave.courses[2].rows`. It begins with a key.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Path(Vec<Part>);
+
+impl Path {
+    /// Reads a way.
+    pub(crate) fn read(text: &str) -> Result<Self, Refusal> {
+        let parts = parts(text).filter(|parts| (1..=DEEPEST).contains(&parts.len()));
+        parts.map(Self).ok_or_else(|| {
+            let shown: String = text.chars().take(80).collect();
+            Refusal::senseless(
+                format!("`{shown}` is not the name of a value"),
+                "path",
+                "Write keys with dots between them and entries in brackets: weave.courses[2].rows.",
+            )
+        })
+    }
+
+    /// Its steps; the first is a key.
+    pub(crate) fn parts(&self) -> &[Part] {
+        &self.0
+    }
+
+    /// The way with one more step.
+    pub(crate) fn then(&self, part: Part) -> Self {
+        Self(self.0.iter().cloned().chain([part]).collect())
+    }
+}
+
+impl From<Part> for Path {
+    fn from(part: Part) -> Self {
+        Self(vec![part])
+    }
+}
+
+impl fmt::Display for Path {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (index, part) in self.0.iter().enumerate() {
+            match part {
+                Part::Key(key) if index == 0 => write!(f, "{key}")?,
+                Part::Key(key) => write!(f, ".{key}")?,
+                Part::Entry(entry) => write!(f, "[{}]", entry + 1)?,
+            }
+        }
+        Ok(())
+    }
+}
+
+fn parts(text: &str) -> Option<Vec<Part>> {
+    let mut parts = Vec::new();
+    for piece in text.split('.') {
+        let (key, entries) = piece.split_once('[').map_or((piece, None), |(key, rest)| (key, Some(rest)));
+        let plain = |sign: char| sign.is_ascii_alphanumeric() || sign == '-' || sign == '_';
+        if key.is_empty() || key.len() > 60 || !key.chars().all(plain) {
+            return None;
+        }
+        parts.push(Part::Key(key.to_owned()));
+        if let Some(entries) = entries {
+            for entry in entries.strip_suffix(']')?.split("][") {
+                let number: usize =
+                    entry.parse().ok().filter(|number| (1..=LONGEST_LIST).contains(number))?;
+                parts.push(Part::Entry(number - 1));
+            }
+        }
+    }
+    Some(parts)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ways_are_read_and_written() {
+        for text in ["title", "base.groove.depth", "weave.courses[2].rows", "mould.girths[3][1]", "step-up"] {
+            assert_eq!(Path::read(text).unwrap().to_string(), text);
+        }
+    }
+
+    #[test]
+    fn nonsense_is_refused() {
+        for text in ["", ".", "a..b", "a[0]", "a[1", "a[x]", "[1]", "a b", "a[1]b", "a.b.c.d.e.f.g.h.i", "ä"]
+        {
+            let refusal = Path::read(text).unwrap_err();
+            assert_eq!(refusal.status(), 422, "{text}");
+        }
+    }
+}

@@ -1,0 +1,221 @@
+//! A bench of its own for each test, and a client that sends what it is told to, right or wrong.
+
+#![allow(dead_code, reason = "each test file uses its part")]
+
+use std::fmt::Write as _;
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::{SocketAddr, TcpStream};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::Duration;
+
+use serde_json::Value;
+use tempfile::TempDir;
+
+/// A served bench; it is stopped when it is dropped.
+pub struct Served {
+    child: Child,
+    /// Where it listens.
+    pub address: SocketAddr,
+    /// What it said on the terminal.
+    pub said: String,
+    folder: PathBuf,
+    room: Option<TempDir>,
+}
+
+/// An answer.
+pub struct Answer {
+    /// Its status code.
+    pub status: u16,
+    /// Its head, in small letters.
+    pub head: String,
+    /// Its body.
+    pub body: Vec<u8>,
+}
+
+impl Answer {
+    /// The body as JSON.
+    pub fn json(&self) -> Value {
+        serde_json::from_slice(&self.body).unwrap_or_else(|error| panic!("{error}: {}", self.text()))
+    }
+    /// The body as text.
+    pub fn text(&self) -> String {
+        String::from_utf8_lossy(&self.body).into_owned()
+    }
+    /// A refusal says what, where and how to mend it.
+    pub fn assert_refused(&self, status: u16) {
+        assert_eq!(self.status, status, "{}", self.text());
+        let fault = self.json();
+        for key in ["what", "where", "how_to_mend"] {
+            assert!(fault[key].is_string(), "{key} in {fault}");
+        }
+        assert_ne!(fault["what"], "", "{fault}");
+    }
+}
+
+impl Served {
+    /// A bench over a new folder that holds the harbour basket.
+    pub fn start() -> Self {
+        Self::with(&[])
+    }
+
+    /// The same with more arguments.
+    pub fn with(arguments: &[&str]) -> Self {
+        let room = tempfile::tempdir().unwrap();
+        let folder = room.path().join("patterns");
+        std::fs::create_dir(&folder).unwrap();
+        std::fs::write(folder.join("harbour.toml"), harbour()).unwrap();
+        let mut bench = Self::over(&folder, arguments);
+        bench.room = Some(room);
+        bench
+    }
+
+    /// A bench over a folder that is there already.
+    pub fn over(folder: &Path, arguments: &[&str]) -> Self {
+        let mut child = Command::new(env!("CARGO_BIN_EXE_stavewright"))
+            .arg("bench")
+            .arg(folder)
+            .arg("--no-open")
+            .args(arguments)
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        let mut said = String::new();
+        let mut out = BufReader::new(child.stdout.take().unwrap());
+        while !said.contains("Ctrl-C") {
+            assert!(out.read_line(&mut said).unwrap() > 0, "it stopped after: {said}");
+        }
+        let at = said.find("http://").unwrap() + "http://".len();
+        let host = said[at..].split('/').next().unwrap();
+        let address = host.parse().unwrap();
+        Self { child, address, said, folder: folder.canonicalize().unwrap(), room: None }
+    }
+
+    /// The folder with the patterns.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// What a pattern file holds now.
+    pub fn file(&self, name: &str) -> String {
+        std::fs::read_to_string(self.folder.join(name)).unwrap()
+    }
+
+    /// Ends the server as a loss of power would.
+    pub fn kill(&mut self) {
+        self.child.kill().unwrap();
+        self.child.wait().unwrap();
+    }
+
+    /// An open connection.
+    pub fn connect(&self) -> TcpStream {
+        let stream = TcpStream::connect(self.address).unwrap();
+        stream.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
+        stream
+    }
+
+    /// Sends a head and a body as they are and reads the answer.
+    pub fn raw(&self, head: &str, body: &[u8]) -> Answer {
+        let mut stream = self.connect();
+        stream.write_all(head.as_bytes()).unwrap();
+        // A server that refuses early may close before all is sent.
+        let _ = stream.write_all(body);
+        read(&mut stream)
+    }
+
+    /// A request as the page sends it.
+    pub fn ask(&self, method: &str, path: &str, body: Option<&Value>) -> Answer {
+        self.ask_with(method, path, &[], body)
+    }
+
+    /// The same with more headers.
+    pub fn ask_with(
+        &self,
+        method: &str,
+        path: &str,
+        headers: &[(&str, &str)],
+        body: Option<&Value>,
+    ) -> Answer {
+        let body = body.map(Value::to_string).unwrap_or_default();
+        let host = self.address;
+        let mut head = format!(
+            "{method} {path} HTTP/1.1\r\nHost: {host}\r\nOrigin: http://{host}\r\nContent-Type: application/json\r\n\
+             Content-Length: {}\r\nConnection: close\r\n",
+            body.len()
+        );
+        for (name, value) in headers {
+            let _ = write!(head, "{name}: {value}\r\n");
+        }
+        self.raw(&(head + "\r\n"), body.as_bytes())
+    }
+
+    /// A `POST` that has to succeed.
+    pub fn post(&self, path: &str, body: &Value) -> Value {
+        let answer = self.ask("POST", path, Some(body));
+        assert!(answer.status < 300, "{path}: {} {}", answer.status, answer.text());
+        answer.json()
+    }
+
+    /// A `GET` that has to succeed.
+    pub fn get(&self, path: &str) -> Answer {
+        let answer = self.ask("GET", path, None);
+        assert_eq!(answer.status, 200, "{path}: {}", answer.text());
+        answer
+    }
+
+    /// Fails unless the server still answers.
+    pub fn assert_lives(&self) {
+        assert_eq!(self.get("/api/health").json()["version"], env!("CARGO_PKG_VERSION"));
+    }
+}
+
+impl Drop for Served {
+    fn drop(&mut self) {
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+/// Reads an answer to its end, however it is sent.
+pub fn read(stream: &mut TcpStream) -> Answer {
+    let mut bytes = Vec::new();
+    let mut piece = vec![0; 64 * 1024];
+    loop {
+        match stream.read(&mut piece) {
+            Ok(0) => break,
+            Ok(length) => bytes.extend_from_slice(&piece[..length]),
+            // The rest of a body that was not read resets the connection after the answer.
+            Err(error) if error.kind() == std::io::ErrorKind::ConnectionReset => break,
+            Err(error) => panic!("{error}: {}", String::from_utf8_lossy(&bytes)),
+        }
+    }
+    let end = bytes.windows(4).position(|four| four == b"\r\n\r\n").map_or(bytes.len(), |end| end + 4);
+    let head = String::from_utf8_lossy(&bytes[..end]).to_lowercase();
+    let status = head.split(' ').nth(1).and_then(|status| status.parse().ok()).unwrap_or(0);
+    let body = bytes[end..].to_vec();
+    Answer {
+        status,
+        body: if head.contains("transfer-encoding: chunked") { unchunked(&body) } else { body },
+        head,
+    }
+}
+
+fn unchunked(mut body: &[u8]) -> Vec<u8> {
+    let mut whole = Vec::new();
+    while let Some(line) = body.windows(2).position(|two| two == b"\r\n") {
+        let length = usize::from_str_radix(std::str::from_utf8(&body[..line]).unwrap(), 16).unwrap();
+        whole.extend_from_slice(&body[line + 2..line + 2 + length]);
+        body = &body[line + 2 + length + 2..];
+        if length == 0 {
+            break;
+        }
+    }
+    whole
+}
+
+/// The example basket.
+pub fn harbour() -> String {
+    let patterns = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../patterns");
+    std::fs::read_to_string(patterns.join("harbour-bread-basket.toml")).unwrap()
+}

@@ -1,0 +1,268 @@
+### Texte der Seite der Werkbank.
+
+bench-page-title = { $title }: Stavewright
+bench-new-title = Neuer Korb
+bench-form = Vorlage in der Reihenfolge der Arbeit
+bench-order = Reihenfolge der Arbeit
+bench-picture = Bilder
+bench-side-pane = Befunde und Zuschnitte
+bench-panes = Was unter dem Bild liegt
+
+## Die Leiste
+
+bench-state-saved = gespeichert
+bench-state-unsaved = nicht gespeichert
+bench-undo = Rückgängig
+bench-redo = Wiederholen
+bench-undo-step = Rückgängig: { $step }
+bench-redo-step = Wiederholen: { $step }
+bench-save = Speichern
+bench-save-as = Unter anderem Namen speichern
+bench-save-heading = Vorlage speichern
+bench-more = Mehr
+bench-print = Gezeigtes drucken
+bench-to-dark = Dunkel
+bench-to-light = Hell
+bench-close = Schließen
+bench-close-notice = Hinweis weglegen
+
+## Vorlagen und ihre Dateien
+
+bench-patterns = Vorlagen
+bench-patterns-here = In diesem Ordner
+bench-patterns-none = In diesem Ordner ist noch keine Vorlage.
+bench-patterns-start = Eine neue beginnen
+bench-pattern-here = auf der Werkbank
+bench-pattern-broken = hat Fehler
+bench-start-plain = Eine leere Vorlage
+bench-start-plain-text = eine schlichte Form; alles andere wird gewählt, bis du es anders sagst
+bench-start-scenario-text = eine Kopie des Beispiels
+bench-name = Name der Datei
+bench-name-hint = Kleinbuchstaben, Ziffern und Striche; .toml wird angehängt.
+bench-rename = Umbenennen
+bench-rename-heading = Vorlage umbenennen
+bench-duplicate = Verdoppeln
+bench-duplicate-heading = Vorlage verdoppeln, wie sie gespeichert ist
+bench-unsaved-heading = Noch nicht gespeichert
+bench-unsaved-text = Die Vorlage auf der Werkbank hat Änderungen, die nicht gespeichert sind.
+bench-unsaved-drop = Änderungen verwerfen
+bench-unsaved-stay = Hier bleiben
+bench-outside-taken = { $name }.toml wurde außerhalb der Werkbank geändert; die Werkbank zeigt den jetzigen Stand. Rückgängig bringt zurück, was hier war.
+bench-outside-conflict = { $name }.toml wurde außerhalb der Werkbank geändert, und hier gibt es Änderungen, die nicht gespeichert sind. Nichts wurde überschrieben.
+bench-outside-keep = Meine behalten
+bench-outside-take = Die der Datei nehmen
+bench-outside-compare = Vergleichen
+bench-outside-missing = { $name }.toml ist nicht mehr im Ordner. Speichern schreibt die Datei neu.
+bench-restored = Nicht gespeicherte Arbeit wurde wieder aufgenommen.
+bench-restored-drop = Zurück zur Datei
+
+## Der Server
+
+bench-gone = Das Programm antwortet nicht: Es wurde beendet, oder der Rechner schläft. Was du gemacht hast, bleibt in diesem Browser. Die Seite macht von selbst weiter, sobald das Programm wieder da ist.
+bench-back = Das Programm ist wieder da.
+bench-not-saved-gone = Nicht gespeichert: Das Programm antwortet nicht.
+bench-read-only = Diese Werkbank darf ansehen, aber nicht in den Ordner schreiben.
+
+## Was getan wurde, für das Rückgängigmachen
+
+bench-did-set = { $what }: { $value }
+bench-did-drag = { $what }
+bench-did-take = { $what } übernommen
+bench-did-give = { $what } zurückgegeben
+bench-did-put-in = { $what } hinzugefügt
+bench-did-take-out = { $what } weggelassen
+bench-did-text = Text von Hand geändert
+bench-did-take-file = Text der Datei
+
+## Felder
+
+bench-chosen = Von Stavewright gewählt: { $why }
+bench-take = Übernehmen
+bench-take-which = Übernehmen: { $what }
+bench-give = Zurückgeben
+bench-give-which = An Stavewright zurückgeben: { $what }
+bench-left-to = Stavewright überlassen ({ $value })
+bench-left-out = Weggelassen
+bench-slider = { $what }, Schieber
+bench-slide-less = { $what }: weniger
+bench-slide-more = { $what }: mehr
+bench-which-of = { $what } { $number }
+bench-add-which = { $what } ergänzen
+bench-remove = Entfernen
+bench-remove-which = { $what } entfernen
+
+## Die Form
+
+bench-profile = Die Form von der Seite
+bench-profile-hint = Einen Punkt ziehen, oder ihn ansteuern und die Pfeiltasten nehmen (mit Umschalttaste zehnmal so weit).
+bench-profile-point = Messung { $number }
+bench-girth-at = Umfang { $girth } in { $height } Höhe
+bench-height-above-base = Höhe über dem Boden
+bench-girth = Umfang
+bench-height-of = Höhe der Messung { $number }
+bench-girth-of = Umfang der Messung { $number }
+bench-add-girth = Messung hinzufügen
+bench-remove-girth = Messung { $number } entfernen
+bench-mould-draw = Lieber aus Boden, Rand und Höhe zeichnen
+bench-mould-measure = Lieber mit Umfängen messen
+
+## Abschnitte
+
+bench-course = { $number }. { $summary }
+bench-course-takes = Reihen { $first } bis { $last }; braucht { $length }
+bench-course-does-not-run = Geht mit dieser Zahl von Staken nicht auf.
+bench-course-add = Abschnitt hinzufügen
+bench-course-up = Abschnitt { $number } einen Platz früher flechten, näher am Boden
+bench-course-down = Abschnitt { $number } einen Platz später flechten, näher am Rand
+bench-course-remove = Abschnitt { $number } entfernen
+bench-courses-take = Abschnitte übernehmen
+bench-courses-give = Abschnitte an Stavewright zurückgeben
+
+## Ansichten
+
+bench-views = Ansichten
+bench-view-round = Rundum
+bench-view-side = Seite und Schnitt
+bench-view-chart = Flechtbild
+bench-view-stages = Arbeitsstände
+bench-view-templates = Schablonen
+bench-view-compare = Vergleich
+bench-view-text = Text
+bench-pane-form = Vorlage
+bench-pane-picture = Bild
+bench-pane-findings = Befunde
+bench-pane-cuts = Zuschnitt
+bench-no-picture = Davon ließ sich kein Bild machen.
+bench-place-shown = Gezeigt: { $place }
+bench-templates-hint = Hier passend zur Seite gezeichnet. Die templates.pdf des Pakets druckt sie in wahrer Größe, lange in Teilen, mit Balken zum Prüfen des Druckers.
+
+## Rundum
+
+bench-round-label = Der Korb rundum. Pfeiltasten drehen ihn, Plus und Minus holen ihn näher und ferner, Bild auf und Bild ab nennen seine Teile, Pos1 zeigt ihn ganz.
+bench-turning = Drehen und ansehen
+bench-zoom-in = Näher
+bench-zoom-out = Ferner
+bench-turn-left = Nach links drehen
+bench-turn-right = Nach rechts drehen
+bench-turn-home = Ganz zeigen
+bench-part = Teil
+bench-part-next = Nächsten Teil nennen
+bench-part-last = Vorigen Teil nennen
+bench-stage = Arbeitsstand
+bench-cut-away = Aufschneiden
+bench-cut-share = { $share } % weggeschnitten
+bench-no-webgl = Dieser Browser zeichnet nichts räumlich (kein WebGL); darum steht hier die Strichzeichnung.
+bench-node-mould = Form
+bench-node-band = Band um die Staken
+bench-node-base = Boden
+bench-node-plug = Stopfen im Schraubenloch
+bench-node-stave = Stake { $number }
+bench-node-row = Reihe { $number }{ $weaver ->
+        [0] {""}
+       *[other] , Faden { $weaver }
+    }{ $strand ->
+        [0] {""}
+       *[other] , Stück { $strand }
+    }
+bench-node-outer-hoop = Außenreifen
+bench-node-inner-hoop = Innenreifen
+bench-node-filler = Randfüllung, Stück { $number }
+bench-node-wrap = Umwicklung, Windung { $number }
+bench-node-pin = Stift in Stake { $number }
+bench-node-ear = Ohr { $number }
+bench-node-bail = Henkel
+bench-node-rivet = Niet { $number }
+bench-node-washer = Scheibe { $number }
+bench-node-length = { $length } lang
+
+## Flechtbild
+
+bench-chart-outside = Von außen
+bench-chart-inside = Von innen
+bench-chart-side = Seite des Geflechts
+bench-chart-label = Flechtbild von { $rows } Reihen auf { $staves } Staken. Pfeiltasten gehen von Kreuzung zu Kreuzung.
+bench-chart-hint = Boden unten. Zeige auf eine Kreuzung, oder nimm die Pfeiltasten (mit Umschalttaste je zehn).
+bench-chart-printed = Wie gedruckt
+bench-cell-over = Reihe { $row }, Stake { $stave }: Der Faden geht darüber ({ $colour }, Faden { $weaver } von Abschnitt { $course }).
+bench-cell-under = Reihe { $row }, Stake { $stave }: Der Faden geht darunter (Abschnitt { $course }); man sieht die Stake, { $colour }.
+bench-cell-join = Ansatz: Der alte Faden endet über Stake { $cut }, der neue beginnt hinter Stake { $start }.
+
+## Befunde und Zuschnitt
+
+bench-figures = Wichtigste Zahlen
+bench-findings = Befunde
+bench-findings-none = Nichts spricht dagegen.
+bench-count-stop = { $count ->
+        [one] einmal Halt
+       *[other] { $count }-mal Halt
+    }
+bench-count-care = { $count ->
+        [one] einmal Achtung
+       *[other] { $count }-mal Achtung
+    }
+bench-count-note = { $count ->
+        [one] ein Hinweis
+       *[other] { $count } Hinweise
+    }
+bench-where = Wo: { $place }
+bench-go-to-field = Zum Feld
+bench-cuts = Zuschnittliste
+bench-cut-count = { $count } + { $spares }
+bench-cut-length = { $length } lang
+bench-cut-width = { $width } breit
+bench-cut-total = { $total } insgesamt
+
+## Vergleichen
+
+bench-compare = Zwei Fassungen vergleichen
+bench-compare-left = Links
+bench-compare-right = Rechts
+bench-compare-what = Was
+bench-compare-none = keine
+bench-compare-fields = Werte, die sich unterscheiden
+bench-compare-findings-left = Befunde nur links
+bench-compare-findings-right = Befunde nur rechts
+bench-compare-findings-both = Befunde beider
+bench-compare-count = { $count ->
+        [0] Kein Unterschied.
+        [one] Ein Unterschied.
+       *[other] { $count } Unterschiede.
+    }
+bench-compare-cannot = Eine der beiden Fassungen hat Fehler und lässt sich nicht vergleichen.
+bench-version-now = Wie auf der Werkbank
+bench-version-saved = Wie gespeichert
+bench-version-before = Vor: { $step }
+bench-version-file = { $title } ({ $name }.toml)
+
+## Text
+
+bench-text-label = Der Text der Vorlage
+bench-text-take = Diesen Text nehmen
+bench-text-at = Zeile { $line }, Spalte { $column }
+bench-problems = { $count ->
+        [one] Die Vorlage hat einen Fehler; gezeigt wird der letzte gute Korb. { $first }.
+       *[other] Die Vorlage hat { $count } Fehler; gezeigt wird der letzte gute Korb. { $first }.
+    }
+bench-problems-text = Im Text beheben
+
+## Mitnehmen
+
+bench-take-away = Mitnehmen
+bench-packet-text = Das Paket enthält die Anleitung, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
+bench-paper = Papier
+bench-paper-letter = Letter
+bench-paper-a4 = A4
+bench-packet-make = Paket machen
+bench-packet-stop = Anhalten
+bench-packet-progress = Wie weit das Paket ist
+bench-packet-now = { $done } von { $total }: { $now }
+bench-packet-done = { $count } Dateien.
+bench-packet-zip = Alles als ZIP herunterladen
+bench-packet-print = Zum Drucken öffnen
+bench-packet-stopped = Angehalten.
+bench-packet-failed = Das Paket ließ sich nicht machen.
+bench-kilobytes = { $size } kB
+bench-solids = Körper des fertigen Korbs
+bench-solid-stl = STL
+bench-solid-3mf = 3MF
+bench-solid-glb = GLB

@@ -1,0 +1,268 @@
+### Texts of the bench's page.
+
+bench-page-title = { $title }: Stavewright
+bench-new-title = New basket
+bench-form = Pattern, in making order
+bench-order = Making order
+bench-picture = Pictures
+bench-side-pane = Findings and cuts
+bench-panes = What lies under the picture
+
+## The bar
+
+bench-state-saved = saved
+bench-state-unsaved = not saved
+bench-undo = Undo
+bench-redo = Redo
+bench-undo-step = Undo: { $step }
+bench-redo-step = Redo: { $step }
+bench-save = Save
+bench-save-as = Save under another name
+bench-save-heading = Save the pattern
+bench-more = More
+bench-print = Print what is shown
+bench-to-dark = Dark
+bench-to-light = Light
+bench-close = Close
+bench-close-notice = Put this notice away
+
+## Patterns and their files
+
+bench-patterns = Patterns
+bench-patterns-here = In this folder
+bench-patterns-none = There is no pattern in this folder yet.
+bench-patterns-start = Begin a new one
+bench-pattern-here = on the bench
+bench-pattern-broken = has mistakes
+bench-start-plain = An empty pattern
+bench-start-plain-text = a plain mould; all else is chosen until you say otherwise
+bench-start-scenario-text = a copy of the example
+bench-name = Name of the file
+bench-name-hint = Small letters, digits and dashes; .toml is added.
+bench-rename = Rename
+bench-rename-heading = Rename the pattern
+bench-duplicate = Duplicate
+bench-duplicate-heading = Duplicate the pattern as it was saved
+bench-unsaved-heading = Not saved yet
+bench-unsaved-text = The pattern on the bench has changes that are not saved.
+bench-unsaved-drop = Drop the changes
+bench-unsaved-stay = Stay here
+bench-outside-taken = { $name }.toml was changed outside the bench; the bench shows it as it is now. Undo brings back what was here.
+bench-outside-conflict = { $name }.toml was changed outside the bench, and there are changes here that are not saved. Nothing was overwritten.
+bench-outside-keep = Keep mine
+bench-outside-take = Take the file’s
+bench-outside-compare = Compare them
+bench-outside-missing = { $name }.toml is no longer in the folder. Saving writes it anew.
+bench-restored = Work that was not saved was taken up again.
+bench-restored-drop = Go back to the file
+
+## The server
+
+bench-gone = The program does not answer: it was stopped, or the machine is asleep. What you did is kept in this browser. The page goes on by itself when the program is back.
+bench-back = The program is back.
+bench-not-saved-gone = Not saved: the program does not answer.
+bench-read-only = This bench may look, but not write into the folder.
+
+## What was done, for undo
+
+bench-did-set = { $what }: { $value }
+bench-did-drag = { $what }
+bench-did-take = { $what } taken over
+bench-did-give = { $what } given back
+bench-did-put-in = { $what } put in
+bench-did-take-out = { $what } taken out
+bench-did-text = the text changed by hand
+bench-did-take-file = the file’s text
+
+## Fields
+
+bench-chosen = Chosen by Stavewright: { $why }
+bench-take = Take over
+bench-take-which = Take over: { $what }
+bench-give = Give back
+bench-give-which = Give back to Stavewright: { $what }
+bench-left-to = Left to Stavewright ({ $value })
+bench-left-out = Left out
+bench-slider = { $what }, slider
+bench-slide-less = { $what }: less
+bench-slide-more = { $what }: more
+bench-which-of = { $what } { $number }
+bench-add-which = Add to { $what }
+bench-remove = Remove
+bench-remove-which = Remove { $what }
+
+## The mould
+
+bench-profile = The mould from the side
+bench-profile-hint = Drag a point, or choose it and use the arrow keys (with Shift: ten times as far).
+bench-profile-point = Measurement { $number }
+bench-girth-at = { $girth } round, { $height } up
+bench-height-above-base = Height above the base
+bench-girth = Girth
+bench-height-of = Height of measurement { $number }
+bench-girth-of = Girth of measurement { $number }
+bench-add-girth = Add a measurement
+bench-remove-girth = Remove measurement { $number }
+bench-mould-draw = Draw it from base, rim and height instead
+bench-mould-measure = Measure it by girths instead
+
+## Courses
+
+bench-course = { $number }. { $summary }
+bench-course-takes = Rows { $first } to { $last }; takes { $length }
+bench-course-does-not-run = Does not run on this count of staves.
+bench-course-add = Add a course
+bench-course-up = Weave course { $number } one place earlier, nearer the base
+bench-course-down = Weave course { $number } one place later, nearer the rim
+bench-course-remove = Remove course { $number }
+bench-courses-take = Take the courses over
+bench-courses-give = Give the courses back to Stavewright
+
+## Views
+
+bench-views = Views
+bench-view-round = In the round
+bench-view-side = Side and section
+bench-view-chart = Weave chart
+bench-view-stages = Stages
+bench-view-templates = Templates
+bench-view-compare = Compare
+bench-view-text = Text
+bench-pane-form = Form
+bench-pane-picture = Picture
+bench-pane-findings = Findings
+bench-pane-cuts = Cuts
+bench-no-picture = No picture of this could be made.
+bench-place-shown = Shown: { $place }
+bench-templates-hint = Drawn here to fit the page. The packet’s templates.pdf prints them at true size, in tiles where they are long, with bars to check the printer.
+
+## In the round
+
+bench-round-label = The basket in the round. Arrow keys turn it, plus and minus bring it nearer and farther, Page up and Page down name its parts, Home shows it whole.
+bench-turning = Turn and look
+bench-zoom-in = Nearer
+bench-zoom-out = Farther
+bench-turn-left = Turn to the left
+bench-turn-right = Turn to the right
+bench-turn-home = Show it whole
+bench-part = Part
+bench-part-next = Name the next part
+bench-part-last = Name the part before
+bench-stage = Stage
+bench-cut-away = Cut away
+bench-cut-share = { $share } % cut away
+bench-no-webgl = This browser draws nothing in the round (no WebGL), so the line drawing stands here.
+bench-node-mould = Mould
+bench-node-band = Band round the staves
+bench-node-base = Base
+bench-node-plug = Plug in the screw hole
+bench-node-stave = Stave { $number }
+bench-node-row = Row { $number }{ $weaver ->
+        [0] {""}
+       *[other] , weaver { $weaver }
+    }{ $strand ->
+        [0] {""}
+       *[other] , strand { $strand }
+    }
+bench-node-outer-hoop = Outer hoop
+bench-node-inner-hoop = Inner hoop
+bench-node-filler = Filler, piece { $number }
+bench-node-wrap = Lashing, wrap { $number }
+bench-node-pin = Pin in stave { $number }
+bench-node-ear = Ear { $number }
+bench-node-bail = Handle
+bench-node-rivet = Rivet { $number }
+bench-node-washer = Washer { $number }
+bench-node-length = { $length } long
+
+## Weave chart
+
+bench-chart-outside = From outside
+bench-chart-inside = From inside
+bench-chart-side = Side of the weaving
+bench-chart-label = Weave chart of { $rows } rows on { $staves } staves. Arrow keys go from crossing to crossing.
+bench-chart-hint = Base below. Point at a crossing, or use the arrow keys (with Shift: ten at a time).
+bench-chart-printed = As it will print
+bench-cell-over = Row { $row }, stave { $stave }: the weaver passes over ({ $colour }, weaver { $weaver } of course { $course }).
+bench-cell-under = Row { $row }, stave { $stave }: the weaver passes under (course { $course }); the stave is seen, { $colour }.
+bench-cell-join = Join: the spent strand is cut over stave { $cut }, the new one starts behind stave { $start }.
+
+## Findings and cuts
+
+bench-figures = Main figures
+bench-findings = Findings
+bench-findings-none = Nothing found against it.
+bench-count-stop = { $count ->
+        [one] one stop
+       *[other] { $count } stops
+    }
+bench-count-care = { $count ->
+        [one] one care
+       *[other] { $count } cares
+    }
+bench-count-note = { $count ->
+        [one] one note
+       *[other] { $count } notes
+    }
+bench-where = Where: { $place }
+bench-go-to-field = Go to the field
+bench-cuts = Cut list
+bench-cut-count = { $count } + { $spares }
+bench-cut-length = { $length } long
+bench-cut-width = { $width } wide
+bench-cut-total = { $total } in all
+
+## Comparing
+
+bench-compare = Compare two versions
+bench-compare-left = Left
+bench-compare-right = Right
+bench-compare-what = What
+bench-compare-none = none
+bench-compare-fields = Values that differ
+bench-compare-findings-left = Findings of the left alone
+bench-compare-findings-right = Findings of the right alone
+bench-compare-findings-both = Findings of both
+bench-compare-count = { $count ->
+        [0] No difference.
+        [one] One difference.
+       *[other] { $count } differences.
+    }
+bench-compare-cannot = One of the two has mistakes and cannot be compared.
+bench-version-now = As it is on the bench
+bench-version-saved = As it was saved
+bench-version-before = Before: { $step }
+bench-version-file = { $title } ({ $name }.toml)
+
+## Text
+
+bench-text-label = The pattern’s text
+bench-text-take = Take this text
+bench-text-at = Line { $line }, column { $column }
+bench-problems = { $count ->
+        [one] The pattern has a mistake; the last good basket is shown. { $first }.
+       *[other] The pattern has { $count } mistakes; the last good basket is shown. { $first }.
+    }
+bench-problems-text = Mend it in the text
+
+## Take away
+
+bench-take-away = Take away
+bench-packet-text = The packet holds the handout, the bench card, the templates, the cut list and the drawings.
+bench-paper = Paper
+bench-paper-letter = Letter
+bench-paper-a4 = A4
+bench-packet-make = Make the packet
+bench-packet-stop = Stop
+bench-packet-progress = How far the packet is
+bench-packet-now = { $done } of { $total }: { $now }
+bench-packet-done = { $count } files.
+bench-packet-zip = Download all as ZIP
+bench-packet-print = Open to print
+bench-packet-stopped = Stopped.
+bench-packet-failed = The packet could not be made.
+bench-kilobytes = { $size } kB
+bench-solids = Solids of the finished basket
+bench-solid-stl = STL
+bench-solid-3mf = 3MF
+bench-solid-glb = GLB

@@ -1,0 +1,1153 @@
+// Generated from crates/stavewright/src/bench/api; do not edit.
+// STAVEWRIGHT_UPDATE=1 cargo test -p stavewright typescript
+
+/**
+ * The weaving, crossing by crossing.
+ */
+export type Chart = { 
+/**
+ * How many staves.
+ */
+staves: number, 
+/**
+ * Whether stave numbers rise to the left as one looks at it (they do from outside, base down).
+ */
+numbers_rise_left: boolean, 
+/**
+ * What may be seen at a crossing.
+ */
+seen: Array<Seen>, 
+/**
+ * Each row from the base upward.
+ */
+rows: Array<ChartRow>, 
+/**
+ * Where strands are joined.
+ */
+joins: Array<ChartJoin>, };
+
+/**
+ * A join.
+ */
+export type ChartJoin = { 
+/**
+ * Row in which the spent strand ends.
+ */
+row: number, 
+/**
+ * Stave over which it is cut.
+ */
+cut_over: number, 
+/**
+ * Stave behind which the new one starts.
+ */
+start_behind: number, 
+/**
+ * Whether the colour changes.
+ */
+recolour: boolean, };
+
+/**
+ * Which side of the weaving.
+ */
+export type ChartRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * From which side; outside if left out.
+ */
+face?: FaceWord | null, };
+
+/**
+ * One row.
+ */
+export type ChartRow = { 
+/**
+ * Its number, counted from 1 at the base.
+ */
+number: number, 
+/**
+ * Number of its course, counted from 1.
+ */
+course: number, 
+/**
+ * For each stave from 1 up an index into [`Chart::seen`].
+ */
+cells: Array<number>, };
+
+/**
+ * A colour.
+ */
+export type ColourName = { 
+/**
+ * Name under which a pattern asks for it.
+ */
+name: string, 
+/**
+ * As `#rrggbb`.
+ */
+hex: string, };
+
+/**
+ * Which versions.
+ */
+export type CompareRequest = { 
+/**
+ * One pattern.
+ */
+left: string, 
+/**
+ * The other.
+ */
+right: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the left pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * In what two versions differ.
+ */
+export type Comparison = { 
+/**
+ * Main figures of both, those that are the same too.
+ */
+figures: Array<Pair>, 
+/**
+ * Values of the form that differ.
+ */
+fields: Array<Pair>, 
+/**
+ * Lines of the cut list that differ.
+ */
+cuts: Array<Pair>, 
+/**
+ * Findings of the left alone.
+ */
+left_findings: Array<Finding>, 
+/**
+ * Findings of the right alone.
+ */
+right_findings: Array<Finding>, 
+/**
+ * Findings that both have, as the right has them.
+ */
+both_findings: Array<Finding>, };
+
+/**
+ * One course.
+ */
+export type Course = { 
+/**
+ * Its place in the pattern, such as `weave.courses[1]`; none while the courses are chosen.
+ */
+path: string | null, 
+/**
+ * Its values; only those that its weave knows.
+ */
+fields: Array<Field>, 
+/**
+ * Number of its first row.
+ */
+first_row: number, 
+/**
+ * How many rows.
+ */
+rows: number, 
+/**
+ * Weave, rows and material in one line.
+ */
+summary: string, 
+/**
+ * What it takes of the weaver, in both units.
+ */
+length: string, 
+/**
+ * Whether it runs on this count of staves.
+ */
+runs: boolean, 
+/**
+ * Colours of its weavers as `#rrggbb`.
+ */
+colours: Array<string>, };
+
+/**
+ * The courses.
+ */
+export type Courses = { 
+/**
+ * Each from the base upward, written or chosen.
+ */
+each: Array<Course>, 
+/**
+ * Why Stavewright chose them; none if the maker wrote them.
+ */
+why: string | null, 
+/**
+ * What to do to take chosen courses over; empty if they are written.
+ */
+take: Array<Edit>, 
+/**
+ * What to do to give them back to Stavewright.
+ */
+give: Array<Edit>, 
+/**
+ * A course to begin with, for an edit `insert` at `weave.courses`.
+ */
+fresh: EditValue, };
+
+/**
+ * One line of the cut list.
+ */
+export type Cut = { 
+/**
+ * Which piece, such as `cut-stave`.
+ */
+id: string, 
+/**
+ * The same in words.
+ */
+piece: string, 
+/**
+ * The material.
+ */
+material: string, 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * How many more to have ready.
+ */
+spares: number, 
+/**
+ * Length of one, in both units.
+ */
+length: string | null, 
+/**
+ * Width of one, in both units.
+ */
+width: string | null, 
+/**
+ * All together with spares, in both units.
+ */
+total: string | null, 
+/**
+ * How to shape it.
+ */
+shape: string | null, 
+/**
+ * What it is for.
+ */
+purpose: string, };
+
+/**
+ * How finely a picture is cut into triangles.
+ */
+export type DetailWord = "thumbnail" | "page" | "full";
+
+/**
+ * A drawing that there is of this basket.
+ */
+export type DrawingName = { 
+/**
+ * Name for `POST /api/drawing`.
+ */
+name: string, 
+/**
+ * Its heading.
+ */
+label: string, 
+/**
+ * For which view.
+ */
+view: DrawingView, };
+
+/**
+ * Which drawing.
+ */
+export type DrawingRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * Its name, one of [`super::Shown::drawings`].
+ */
+name: string, 
+/**
+ * Language of its labels, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * For which view a drawing is.
+ */
+export type DrawingView = "side" | "chart" | "stage" | "template";
+
+/**
+ * One change.
+ */
+export type Edit = { "do": "set", 
+/**
+ * Which value.
+ */
+path: string, 
+/**
+ * What to write.
+ */
+value: EditValue, } | { "do": "measure", 
+/**
+ * Which value.
+ */
+path: string, 
+/**
+ * The length in millimetres.
+ */
+mm: number, } | { "do": "remove", 
+/**
+ * Which value.
+ */
+path: string, } | { "do": "insert", 
+/**
+ * Which list.
+ */
+path: string, 
+/**
+ * Place of the new entry, counted from 1.
+ */
+at: number, 
+/**
+ * The entry.
+ */
+value: EditValue, } | { "do": "move", 
+/**
+ * Which list.
+ */
+path: string, 
+/**
+ * Its place now, counted from 1.
+ */
+from: number, 
+/**
+ * Its place afterwards, counted from 1.
+ */
+to: number, };
+
+/**
+ * Changes to be made in order, all or none.
+ */
+export type EditRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * The changes.
+ */
+edits: Array<Edit>, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first in the answer; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * A value as a pattern file holds it.
+ */
+export type EditValue = boolean | number | number | string | Array<EditValue> | { [key in string]: EditValue };
+
+/**
+ * The changed pattern. It may have problems: what a maker types is written as it is typed.
+ */
+export type Edited = { 
+/**
+ * The changed text.
+ */
+source: string, 
+/**
+ * What it gives.
+ */
+look: Look, };
+
+/**
+ * From which side the weaving is looked at.
+ */
+export type FaceWord = "outside" | "inside";
+
+/**
+ * Why a request was not done. The status code says the class, this the particulars.
+ */
+export type Fault = { 
+/**
+ * What is wrong.
+ */
+what: string, 
+/**
+ * Where: a file, a key, a header.
+ */
+where: string, 
+/**
+ * How to mend it.
+ */
+how_to_mend: string, 
+/**
+ * What is wrong in the pattern, where that is why.
+ */
+problems: Array<Problem>, 
+/**
+ * The file as it stands now, where it changed outside the bench.
+ */
+present: PatternText | null, };
+
+/**
+ * One value of the pattern.
+ */
+export type Field = { 
+/**
+ * Which value, such as `base.groove.depth`.
+ */
+path: string, 
+/**
+ * Its name.
+ */
+label: string, 
+/**
+ * What it takes.
+ */
+kind: FieldKind, 
+/**
+ * As it stands in the file; none if it was left out.
+ */
+written: EditValue | null, 
+/**
+ * What is used, written or chosen; none where nothing is (no inner hoop of its own).
+ */
+used: Used | null, 
+/**
+ * Why Stavewright chose it; none for what the maker wrote.
+ */
+why: string | null, 
+/**
+ * What to do to take it over: writes the value in use, or a usual one.
+ */
+take: Array<Edit>, 
+/**
+ * What to do to give it back to Stavewright.
+ */
+give: Array<Edit>, 
+/**
+ * What may be chosen from, for words.
+ */
+options: Array<Word>, 
+/**
+ * Kinds of materials that fit, as in [`super::MaterialName::kind`].
+ */
+kinds: Array<string>, 
+/**
+ * Where a slider runs, for lengths (in mm) and counts.
+ */
+range: Range | null, };
+
+/**
+ * What a field takes.
+ */
+export type FieldKind = "text" | "length" | "count" | "share" | "word" | "open-word" | "material" | "materials" | "wood" | "colours" | "lengths" | "chart" | "flag" | "part";
+
+/**
+ * A main figure.
+ */
+export type Figure = { 
+/**
+ * Which, such as `staves`.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+label: string, 
+/**
+ * Its value, lengths in both units.
+ */
+value: string, };
+
+/**
+ * A checked fact.
+ */
+export type Finding = { 
+/**
+ * Which check, such as `weave-does-not-lock`.
+ */
+code: string, 
+/**
+ * How much it weighs.
+ */
+grade: Grade, 
+/**
+ * The same in words.
+ */
+grade_label: string, 
+/**
+ * What was found.
+ */
+what: string, 
+/**
+ * Why it matters.
+ */
+why: string, 
+/**
+ * What mends it, in words; empty for what needs no mending.
+ */
+remedy: string, 
+/**
+ * What was measured.
+ */
+measured: string, 
+/**
+ * What it was measured against.
+ */
+limit: string, 
+/**
+ * Where on the basket.
+ */
+place: Place, 
+/**
+ * Single steps that mend it, best first.
+ */
+steps: Array<Step>, };
+
+/**
+ * One tape measurement.
+ */
+export type Girth = { 
+/**
+ * Its place in the pattern, such as `mould.girths[2]`; height is its entry `[1]`, girth `[2]`.
+ */
+path: string, 
+/**
+ * Height above the base.
+ */
+height: Measured, 
+/**
+ * What the tape read.
+ */
+girth: Measured, };
+
+/**
+ * How much a finding weighs.
+ */
+export type Grade = "stop" | "care" | "note";
+
+/**
+ * Fields that are filled in together, in making order.
+ */
+export type Group = { 
+/**
+ * `basket`, `mould`, `base`, `staves`, `weave`, `rim`, `lashing`, `handle` or `finish`.
+ */
+id: string, 
+/**
+ * Its heading.
+ */
+label: string, 
+/**
+ * Its fields. Courses and girths stand in [`super::Courses`] and [`super::Mould`].
+ */
+fields: Array<Field>, };
+
+/**
+ * That the server lives, and what it may do.
+ */
+export type Health = { 
+/**
+ * Version of the program.
+ */
+version: string, 
+/**
+ * Changes each time the server starts.
+ */
+started: string, 
+/**
+ * The folder with the patterns.
+ */
+folder: string, 
+/**
+ * Whether the page may save.
+ */
+may_write: boolean, 
+/**
+ * Whether it is open to the local network.
+ */
+studio: boolean, 
+/**
+ * Name of the pattern to open first, if the server was started for one.
+ */
+open: string | null, 
+/**
+ * The languages that there are.
+ */
+languages: Array<LanguageName>, };
+
+/**
+ * A language.
+ */
+export type LanguageName = { 
+/**
+ * Its tag, such as `en`.
+ */
+tag: string, 
+/**
+ * Its own name for itself.
+ */
+name: string, };
+
+/**
+ * What a pattern gives: problems, or a basket.
+ */
+export type Look = { 
+/**
+ * What keeps the pattern from being read, in the order of the file.
+ */
+problems: Array<Problem>, 
+/**
+ * The basket; none if there are problems.
+ */
+basket: Shown | null, };
+
+/**
+ * What is to be looked at.
+ */
+export type LookRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first in the answer; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * A material.
+ */
+export type MaterialName = { 
+/**
+ * Name under which a pattern asks for it.
+ */
+name: string, 
+/**
+ * What it is, such as `flat oval reed`.
+ */
+kind: string, 
+/**
+ * Width and thickness, in both units.
+ */
+size: string, };
+
+/**
+ * A length as written.
+ */
+export type Measured = { 
+/**
+ * As it stands in the file.
+ */
+written: string, 
+/**
+ * In both units.
+ */
+text: string, 
+/**
+ * In millimetres.
+ */
+mm: number, };
+
+/**
+ * The mould.
+ */
+export type Mould = { 
+/**
+ * Its measured girths, base upward; empty for a mould that is drawn from base, rim and height.
+ */
+girths: Array<Girth>, 
+/**
+ * The side from base to top: radius and height in mm.
+ */
+profile: Array<[number, number]>, 
+/**
+ * Height of the mould in mm.
+ */
+height_mm: number, 
+/**
+ * Top of the weaving as a height, in mm.
+ */
+woven_to_mm: number, 
+/**
+ * What to do to measure a drawn mould by girths instead; empty for a measured one.
+ */
+measure: Array<Edit>, 
+/**
+ * What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
+ */
+draw: Array<Edit>, };
+
+/**
+ * A new name.
+ */
+export type NameRequest = { 
+/**
+ * The new name without `.toml`.
+ */
+to: string, };
+
+/**
+ * A packet in the making, or made.
+ */
+export type Packet = { 
+/**
+ * Its name for the other requests.
+ */
+id: string, 
+/**
+ * How far it is.
+ */
+state: PacketState, 
+/**
+ * What is being made now, such as `handout.pdf`.
+ */
+now: string | null, 
+/**
+ * How many pieces of work are done.
+ */
+done: number, 
+/**
+ * Of how many.
+ */
+total: number, 
+/**
+ * Its files, when it is done, for `GET /api/packets/{id}/{file}`; `packet.zip` holds them all.
+ */
+files: Array<PacketFile>, 
+/**
+ * Why it cannot be made.
+ */
+fault: string | null, };
+
+/**
+ * One file of a packet.
+ */
+export type PacketFile = { 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * Its media type.
+ */
+media: string, 
+/**
+ * How many bytes.
+ */
+bytes: number, };
+
+/**
+ * Which packet.
+ */
+export type PacketRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * The paper; letter for inches and A4 for millimetres if left out.
+ */
+paper?: PaperWord | null, 
+/**
+ * Language of the sheets, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * How far a packet is.
+ */
+export type PacketState = "working" | "done" | "stopped" | "failed";
+
+/**
+ * A figure of both versions.
+ */
+export type Pair = { 
+/**
+ * Which: the figure's id, the value's path or the piece.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+label: string, 
+/**
+ * On the left; none if it has it not.
+ */
+left: string | null, 
+/**
+ * On the right; none if it has it not.
+ */
+right: string | null, 
+/**
+ * Whether they are the same.
+ */
+same: boolean, };
+
+/**
+ * Paper in the printer.
+ */
+export type PaperWord = "letter" | "a4";
+
+/**
+ * A pattern file.
+ */
+export type PatternName = { 
+/**
+ * Name of the file without `.toml`.
+ */
+name: string, 
+/**
+ * Title of the basket; the name where the file has none that can be read.
+ */
+title: string, 
+/**
+ * What the text amounts to: two texts of one hash are the same.
+ */
+hash: string, 
+/**
+ * When it was changed, in seconds since 1970.
+ */
+modified: number, 
+/**
+ * Whether it can be read without problems.
+ */
+reads: boolean, };
+
+/**
+ * A pattern file with its text.
+ */
+export type PatternText = { 
+/**
+ * Name of the file without `.toml`.
+ */
+name: string, 
+/**
+ * The text.
+ */
+source: string, 
+/**
+ * Its hash, for saving.
+ */
+hash: string, };
+
+/**
+ * Which picture.
+ */
+export type PictureRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * The stage of the making, one of [`super::Shown::stages`]; finished if left out.
+ */
+stage?: string | null, 
+/**
+ * How fine; for a page if left out.
+ */
+detail?: DetailWord | null, 
+/**
+ * The file wanted; GLB if left out.
+ */
+format?: SolidFormat | null, };
+
+/**
+ * How long a piece is.
+ */
+export type PieceLength = { 
+/**
+ * Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
+ */
+node: string, 
+/**
+ * Its length, in both units.
+ */
+length: string, };
+
+/**
+ * A place on the basket.
+ */
+export type Place = { 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * The part: `whole`, `mould`, `base`, `groove`, `staves`, `weave`, `rim`, `outer-hoop`, …
+ */
+part: string, 
+/**
+ * Which one of several (stave, course, row, pin, ear).
+ */
+number: number | null, 
+/**
+ * Height above the mould's base in mm.
+ */
+height_mm: number | null, 
+/**
+ * Name of a node in the GLB that shows it, if one does.
+ */
+node: string | null, 
+/**
+ * The value in the form that has most to do with it.
+ */
+path: string | null, };
+
+/**
+ * Something in a pattern that keeps it from being read.
+ */
+export type Problem = { 
+/**
+ * What is wrong.
+ */
+message: string, 
+/**
+ * How to mend it.
+ */
+help: string | null, 
+/**
+ * Line, counted from 1.
+ */
+line: number, 
+/**
+ * Column in characters, counted from 1.
+ */
+column: number, 
+/**
+ * The value of the pattern that it concerns, if it lies in one.
+ */
+path: string | null, };
+
+/**
+ * Where a slider runs. It is wide enough for the value in use.
+ */
+export type Range = { 
+/**
+ * Its lower end.
+ */
+least: number, 
+/**
+ * Its upper end.
+ */
+most: number, 
+/**
+ * One step.
+ */
+step: number, };
+
+/**
+ * A text to save.
+ */
+export type SaveRequest = { 
+/**
+ * The text.
+ */
+source: string, 
+/**
+ * Hash of the file that it grew from; none for a new file.
+ */
+base_hash: string | null, };
+
+/**
+ * What was saved.
+ */
+export type Saved = { 
+/**
+ * Name of the file without `.toml`.
+ */
+name: string, 
+/**
+ * Hash of its text.
+ */
+hash: string, };
+
+/**
+ * A pattern to start from.
+ */
+export type Scenario = { 
+/**
+ * Its name, fit for a file.
+ */
+name: string, 
+/**
+ * Title of the basket.
+ */
+title: string, 
+/**
+ * Its text.
+ */
+source: string, };
+
+/**
+ * What may be seen at a crossing.
+ */
+export type Seen = { 
+/**
+ * The weaver within its course, counted from 1; none where the stave is seen.
+ */
+weaver: number | null, 
+/**
+ * Its colour.
+ */
+colour: ColourName, };
+
+/**
+ * A basket.
+ */
+export type Shown = { 
+/**
+ * Its name.
+ */
+title: string, 
+/**
+ * Units of the file.
+ */
+units: UnitsWord, 
+/**
+ * The form in making order.
+ */
+groups: Array<Group>, 
+/**
+ * The mould's measurements and profile.
+ */
+mould: Mould, 
+/**
+ * The courses of the weaving.
+ */
+courses: Courses, 
+/**
+ * What was found, heaviest first.
+ */
+findings: Array<Finding>, 
+/**
+ * The cut list in making order.
+ */
+cuts: Array<Cut>, 
+/**
+ * Its main figures.
+ */
+figures: Array<Figure>, 
+/**
+ * The stages of its making for `POST /api/picture`, in making order.
+ */
+stages: Array<Word>, 
+/**
+ * The drawings for `POST /api/drawing`.
+ */
+drawings: Array<DrawingName>, 
+/**
+ * Materials that the pattern adds to the catalogue.
+ */
+materials: Array<MaterialName>, 
+/**
+ * Colours that the pattern may name: the built-in ones and its own.
+ */
+colours: Array<ColourName>, 
+/**
+ * How long the pieces are, for those who point at one in the picture.
+ */
+lengths: Array<PieceLength>, };
+
+/**
+ * Files of solids.
+ */
+export type SolidFormat = "glb" | "stl" | "3mf";
+
+/**
+ * One step that can be taken with a click.
+ */
+export type Step = { 
+/**
+ * What it does: `Staves, count: 73`.
+ */
+label: string, 
+/**
+ * The changes.
+ */
+edits: Array<Edit>, };
+
+/**
+ * What a pattern may name.
+ */
+export type Stock = { 
+/**
+ * The catalogue's materials, in its order.
+ */
+materials: Array<MaterialName>, 
+/**
+ * The woods for bases.
+ */
+woods: Array<string>, 
+/**
+ * The built-in colours.
+ */
+colours: Array<ColourName>, };
+
+/**
+ * Units by the words of a pattern.
+ */
+export type UnitsWord = "in" | "mm";
+
+/**
+ * A value in use.
+ */
+export type Used = { 
+/**
+ * To read: `4 7/8 in (124 mm)`, `67`, `sheet brass`.
+ */
+text: string, 
+/**
+ * As the pattern would say it: `4 7/8 in`, `67`, `brass`.
+ */
+word: string, 
+/**
+ * In millimetres, or the count itself: where a slider stands.
+ */
+number: number | null, };
+
+/**
+ * One option of a word.
+ */
+export type Word = { 
+/**
+ * As a pattern says it.
+ */
+word: string, 
+/**
+ * As a reader wants it.
+ */
+label: string, };

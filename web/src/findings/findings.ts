@@ -1,0 +1,128 @@
+/** Findings, worst first: what, why, where, and the step that mends it. */
+
+import type { Finding, Step } from "../api/types.ts";
+import { attribute, el, fill, say } from "../dom/element.ts";
+import { whereabouts } from "../form/profile.ts";
+import type { Bench } from "../state/bench.ts";
+import { t } from "../words/texts.ts";
+
+const GRADES = ["stop", "care", "note"] satisfies Finding["grade"][];
+
+export class FindingsView {
+  readonly node: HTMLElement;
+  readonly #heading = el("h2", { id: "findings-heading" });
+  readonly #count = el("p", { class: "count", "aria-live": "polite" });
+  readonly #list = el("ul", { class: "findings" });
+  #open: string | undefined;
+
+  /** `show` brings a finding's place into the picture, `field` the focus to its field. */
+  constructor(
+    private readonly bench: Bench,
+    private readonly show: (finding: Finding) => void,
+    private readonly field: (path: string) => void,
+  ) {
+    say(this.#heading, t("bench-findings"));
+    this.node = el("section", { "aria-labelledby": "findings-heading" }, this.#heading, this.#count, this.#list);
+    bench.shown.follow((shown) => this.#show(shown?.findings ?? []));
+  }
+
+  #show(findings: readonly Finding[]): void {
+    const held = this.node.contains(document.activeElement) ? document.activeElement?.closest("li")?.dataset["key"] : undefined;
+    const named = findings.map((finding, index) => ({ finding, key: key(finding, index, findings) }));
+    if (!named.some((one) => one.key === this.#open)) this.#close();
+    say(this.#count, counted(findings));
+    fill(this.#list, ...named.map((one) => this.#item(one.finding, one.key)));
+    if (held === undefined) return;
+    const again = this.#list.querySelector<HTMLElement>(`li[data-key="${CSS.escape(held)}"] button`);
+    (again ?? this.#list.querySelector("button"))?.focus();
+  }
+
+  #item(finding: Finding, name: string): HTMLElement {
+    const open = name === this.#open;
+    const head = el(
+      "button",
+      { type: "button", class: "finding-head", "aria-expanded": String(open), onclick: () => this.#toggle(finding, name) },
+      el("span", { class: `grade ${finding.grade}` }, finding.grade_label),
+      el("span", { class: "what" }, finding.what),
+    );
+    return el("li", { class: `finding ${finding.grade}`, "data-key": name, "data-code": finding.code }, head, open && this.#more(finding));
+  }
+
+  #more(finding: Finding): HTMLElement {
+    const mould = this.bench.shown.value?.mould;
+    const { path, label, height_mm, part } = finding.place;
+    const known = path !== null;
+    return el(
+      "div",
+      { class: "finding-more" },
+      el(
+        "div",
+        { class: "finding-where" },
+        mould && whereabouts(mould, height_mm, part),
+        el("p", {}, t("bench-where", { place: label })),
+      ),
+      el("p", {}, finding.why),
+      finding.remedy !== "" && el("p", { class: "remedy" }, finding.remedy),
+      el(
+        "div",
+        { class: "row wrap" },
+        ...finding.steps.map((step) => this.#step(step)),
+        known && el("button", { type: "button", class: "quiet", onclick: () => this.field(path) }, t("bench-go-to-field")),
+      ),
+    );
+  }
+
+  #step(step: Step): HTMLElement {
+    const mend = (): void => this.bench.edit({ edits: step.edits, label: step.label });
+    return el("button", { type: "button", class: "mend", onclick: mend }, step.label);
+  }
+
+  #toggle(finding: Finding, name: string): void {
+    if (this.#open === name) this.#close();
+    else {
+      this.#open = name;
+      this.bench.place.set(finding.place);
+      this.show(finding);
+    }
+    this.#show(this.bench.shown.value?.findings ?? []);
+  }
+
+  #close(): void {
+    if (this.#open === undefined) return;
+    this.#open = undefined;
+    this.bench.place.set(undefined);
+  }
+}
+
+/** Names a finding so that it is known again after a change. */
+function key(finding: Finding, index: number, all: readonly Finding[]): string {
+  const before = all.slice(0, index).filter(({ code }) => code === finding.code).length;
+  return `${finding.code}-${before}`;
+}
+
+/** How many there are of each grade, in words. */
+function counted(findings: readonly Finding[]): string {
+  if (findings.length === 0) return t("bench-findings-none");
+  const counts = GRADES.flatMap((grade) => {
+    const count = findings.filter((finding) => finding.grade === grade).length;
+    return count > 0 ? [t(`bench-count-${grade}`, { count })] : [];
+  });
+  return counts.join(", ");
+}
+
+/** One line that is always in sight: the worst finding. */
+export class Worst {
+  readonly node = el("p", { class: "worst" });
+
+  constructor(bench: Bench) {
+    bench.shown.follow((shown) => {
+      const worst = shown?.findings[0];
+      fill(
+        this.node,
+        worst && el("span", { class: `grade ${worst.grade}` }, worst.grade_label),
+        el("span", { class: "what" }, worst?.what ?? t("bench-findings-none")),
+      );
+      attribute(this.node, "data-grade", worst?.grade ?? "none");
+    });
+  }
+}

@@ -1,0 +1,106 @@
+/** One field: its name, its control, what is used, and who chose it. */
+
+import type { Field, Problem } from "../api/types.ts";
+import { attribute, el, fill, say } from "../dom/element.ts";
+import { t } from "../words/texts.ts";
+import { controlFor, type Control } from "./control.ts";
+import { newId, type FormContext } from "./context.ts";
+import { Slide } from "./slide.ts";
+import { swatch } from "./swatch.ts";
+import { typed } from "./values.ts";
+
+export class FieldView {
+  readonly node: HTMLElement;
+  readonly #label: HTMLElement;
+  readonly #control: Control;
+  readonly #slide: Slide | null;
+  readonly #used = el("p", { class: "used" });
+  readonly #swatches = el("p", { class: "swatches", "aria-hidden": "true" });
+  readonly #why = el("p", { class: "why" });
+  readonly #wrong = el("p", { class: "wrong" });
+  readonly #hand: HTMLButtonElement;
+  #field: Field;
+
+  constructor(field: Field, private readonly context: FormContext) {
+    this.#field = field;
+    const id = newId("field");
+    this.#control = controlFor(field, context);
+    const grouped = field.kind === "materials";
+    this.#label = grouped ? el("span", { id: `${id}-name` }) : el("label", { for: id, id: `${id}-name` });
+    this.#control.input.id = id;
+    if (grouped) attribute(this.#control.input, "aria-labelledby", `${id}-name`);
+    this.#slide = field.kind === "length" || field.kind === "count" ? new Slide(field, context) : null;
+    this.#used.id = `${id}-used`;
+    this.#why.id = `${id}-why`;
+    this.#wrong.id = `${id}-wrong`;
+    attribute(this.#control.input, "aria-describedby", `${this.#wrong.id} ${this.#used.id} ${this.#why.id}`);
+    this.#hand = el("button", { type: "button", class: "quiet hand", onclick: () => this.#handOver() });
+    const checked = field.kind === "flag" || field.kind === "part";
+    this.node = el(
+      "div",
+      { class: checked ? "field checked" : "field", "data-path": field.path },
+      el("div", { class: "head" }, this.#label, this.#hand),
+      this.#control.node,
+      this.#slide?.node,
+      this.#wrong,
+      this.#used,
+      this.#swatches,
+      this.#why,
+    );
+  }
+
+  show(field: Field, problem: Problem | undefined): void {
+    this.#field = field;
+    say(this.#label, field.label);
+    this.#control.show(field);
+    this.#slide?.show(field);
+    say(this.#used, field.used && !this.#saysItself(field) ? field.used.text : "");
+    say(this.#why, field.why === null ? "" : t("bench-chosen", { why: field.why }));
+    this.node.classList.toggle("chosen", field.why !== null);
+    this.#showHand(field);
+    if (field.kind === "colours") this.#showSwatches();
+    this.complain(problem);
+  }
+
+  /** Shows what is wrong with what was typed, or that nothing is. */
+  complain(problem: Problem | undefined): void {
+    const text = problem ? [problem.message, problem.help].filter(Boolean).join(". ") : "";
+    say(this.#wrong, text);
+    attribute(this.#control.input, "aria-invalid", problem ? "true" : null);
+    this.node.classList.toggle("has-wrong", problem !== undefined);
+  }
+
+  focus(): void {
+    this.node.scrollIntoView({ block: "center" });
+    this.#control.input.focus();
+  }
+
+  /** Whether the control shows the value in use already. */
+  #saysItself(field: Field): boolean {
+    return ["word", "material", "materials", "part", "flag", "chart", "text", "wood"].includes(field.kind)
+      && field.written !== null;
+  }
+
+  #showHand(field: Field): void {
+    const edits = field.written === null ? field.take : field.give;
+    this.#hand.hidden = edits.length === 0 || field.kind === "part" || field.kind === "flag";
+    const taking = field.written === null;
+    say(this.#hand, t(taking ? "bench-take" : "bench-give"));
+    attribute(this.#hand, "aria-label", t(taking ? "bench-take-which" : "bench-give-which", { what: field.label }));
+  }
+
+  #handOver(): void {
+    const { written, take, give, label } = this.#field;
+    const taking = written === null;
+    this.context.edit({
+      edits: taking ? take : give,
+      label: t(taking ? "bench-did-take" : "bench-did-give", { what: label }),
+    });
+  }
+
+  #showSwatches(): void {
+    const named = typed(this.#field).split(/[,+]/).map((name) => name.trim());
+    const known = named.flatMap((name) => this.context.colours().filter((colour) => colour.name === name));
+    fill(this.#swatches, ...known.map(({ hex }) => swatch(hex)));
+  }
+}

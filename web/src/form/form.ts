@@ -1,0 +1,109 @@
+/** The form, in the order in which a basket is made. */
+
+import type { Group, Problem, Shown } from "../api/types.ts";
+import { attribute, el, say } from "../dom/element.ts";
+import { t } from "../words/texts.ts";
+import type { FormContext } from "./context.ts";
+import { CoursesView } from "./courses.ts";
+import { Fields } from "./fields.ts";
+import { Girths } from "./girths.ts";
+import { Profile } from "./profile.ts";
+
+interface Part {
+  readonly node: HTMLDetailsElement;
+  readonly heading: HTMLElement;
+  readonly link: HTMLAnchorElement;
+  readonly fields: Fields;
+}
+
+/** Groups that are unfolded at first. */
+const OPEN = new Set(["mould", "staves", "weave"]);
+
+export class Form {
+  readonly node: HTMLElement;
+  readonly #order = el("nav", { class: "order" });
+  readonly #body = el("div", { class: "form-body" });
+  readonly #parts = new Map<string, Part>();
+  readonly #profile: Profile;
+  readonly #girths: Girths;
+  readonly #courses: CoursesView;
+  #shown: Shown | undefined;
+
+  constructor(private readonly context: FormContext) {
+    this.#profile = new Profile(context);
+    this.#girths = new Girths(context);
+    this.#courses = new CoursesView(context);
+    this.node = el("div", { class: "form" }, this.#order, this.#body);
+    attribute(this.#order, "aria-label", t("bench-order"));
+  }
+
+  show(shown: Shown, problems: readonly Problem[]): void {
+    this.#shown = shown;
+    for (const group of shown.groups) {
+      const part = this.#part(group);
+      say(part.heading, group.label);
+      say(part.link, group.label);
+      part.fields.show(group.fields, problems);
+    }
+    this.#profile.show(shown.mould);
+    this.#girths.show(shown.mould, problems);
+    this.#courses.show(shown.courses, problems);
+  }
+
+  complain(problems: readonly Problem[]): void {
+    for (const part of this.#parts.values()) part.fields.complain(problems);
+    this.#girths.complain(problems);
+    this.#courses.complain(problems);
+  }
+
+  /** Puts the focus on the field of a value; tells whether there is one. */
+  focus(path: string): boolean {
+    const course = this.#courses.find(path);
+    for (const part of this.#parts.values()) {
+      const view = part.fields.find(path);
+      if (!view) continue;
+      part.node.open = true;
+      view.focus();
+      return true;
+    }
+    if (course) this.#unfold("weave");
+    course?.focus();
+    return course !== undefined;
+  }
+
+  #unfold(id: string): void {
+    const part = this.#parts.get(id);
+    if (part) part.node.open = true;
+  }
+
+  #part(group: Group): Part {
+    const known = this.#parts.get(group.id);
+    if (known) return known;
+    const heading = el("h2", {});
+    const fields = new Fields(this.context);
+    const node = el("details", { id: `part-${group.id}`, class: "part" }, el("summary", {}, heading));
+    if (group.id === "mould") node.append(this.#profile.node, fields.node, this.#girths.node);
+    else if (group.id === "weave") node.append(this.#courses.node, fields.node);
+    else node.append(fields.node);
+    node.open = OPEN.has(group.id);
+    const link = el("a", {
+      href: `#part-${group.id}`,
+      onclick: (event: MouseEvent) => {
+        event.preventDefault();
+        node.open = true;
+        node.scrollIntoView({ block: "start" });
+        node.querySelector("summary")?.focus({ preventScroll: true });
+      },
+    });
+    this.#order.append(link);
+    this.#body.append(node);
+    const part = { node, heading, link, fields };
+    this.#parts.set(group.id, part);
+    return part;
+  }
+
+  /** The basket that the form shows. */
+  get shown(): Shown | undefined {
+    return this.#shown;
+  }
+}

@@ -1,0 +1,64 @@
+/** A field that takes what a maker types. */
+
+import type { Field } from "../api/types.ts";
+import { attribute, el, fill } from "../dom/element.ts";
+import { t } from "../words/texts.ts";
+import type { Control } from "./control.ts";
+import { newId, set, type FormContext } from "./context.ts";
+import { meant, typed } from "./values.ts";
+
+const LISTED: Partial<Record<Field["kind"], true>> = { "open-word": true, wood: true, colours: true };
+
+export function textControl(first: Field, context: FormContext): Control {
+  let field = first;
+  let dirty = false;
+  const long = first.kind === "chart";
+  const input = long
+    ? el("textarea", { rows: 6, spellcheck: "false", class: "chart-text" })
+    : el("input", { type: "text", autocomplete: "off", spellcheck: "false" });
+  if (first.kind === "count" || first.kind === "share") attribute(input, "inputmode", "decimal");
+  const list = LISTED[first.kind] ? el("datalist", { id: newId("list") }) : null;
+  if (list) attribute(input, "list", list.id);
+
+  const commit = (): void => {
+    if (!dirty) return;
+    dirty = false;
+    const text = input.value.trim();
+    if (text === "" && field.give.length > 0) {
+      context.edit({ edits: field.give, label: t("bench-did-give", { what: field.label }) });
+    } else if (text !== typed(field).trim()) {
+      const label = t("bench-did-set", { what: field.label, value: text });
+      context.edit({ edits: [set(field.path, meant(field, input.value))], label });
+    }
+  };
+  input.addEventListener("input", () => {
+    dirty = true;
+  });
+  input.addEventListener("change", commit);
+  input.addEventListener("keydown", (event) => {
+    if (event instanceof KeyboardEvent && event.key === "Enter" && !long) commit();
+    if (event instanceof KeyboardEvent && event.key === "Escape" && dirty) {
+      dirty = false;
+      input.value = typed(field);
+    }
+  });
+
+  return {
+    input,
+    node: el("div", { class: "text-control" }, input, list),
+    show(next) {
+      field = next;
+      if (!dirty) input.value = typed(field);
+      attribute(input, "placeholder", field.written === null ? (field.used?.word ?? "") : null);
+      if (list && list.childElementCount !== options(field, context).length) {
+        fill(list, ...options(field, context).map((value) => el("option", { value })));
+      }
+    },
+  };
+}
+
+function options(field: Field, context: FormContext): readonly string[] {
+  if (field.kind === "wood") return context.woods();
+  if (field.kind === "colours") return context.colours().map((colour) => colour.name);
+  return field.options.map((option) => option.word);
+}

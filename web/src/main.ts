@@ -1,0 +1,117 @@
+/** Starts the page. */
+
+import type { Health, PatternName, PatternText, Stock } from "./api/types.ts";
+import { el } from "./dom/element.ts";
+import { openShelf, plainPattern } from "./patterns/shelf.ts";
+import { json } from "./server/client.ts";
+import { Heart } from "./server/pulse.ts";
+import { keepLight } from "./shell/light.ts";
+import { Page } from "./shell/page.ts";
+import { Bench, type Document } from "./state/bench.ts";
+import { Keep, type Draft } from "./state/keep.ts";
+import { speak, t, type Language } from "./words/texts.ts";
+
+const LANGUAGE = "stavewright-language";
+const KEEP_MS = 200;
+
+interface Beginning {
+  readonly document: Document;
+  readonly draft?: Draft;
+  /** The draft comes from a window that is gone. */
+  readonly orphan?: true;
+  /** There was nothing to open. */
+  readonly fresh?: true;
+}
+
+async function start(): Promise<void> {
+  keepLight();
+  const health = await json<Health>("GET", "/api/health");
+  const spoken = wanted(health);
+  const [messages, stock] = await Promise.all([texts(spoken), json<Stock>("GET", `/api/stock?language=${spoken}`)]);
+  speak(spoken, messages);
+  const keep = new Keep(health.folder);
+  await keep.settle();
+  const beginning = await begin(keep, health);
+  const bench = new Bench(beginning.document, beginning.draft?.course);
+  const heart = new Heart(health);
+  const page = new Page(bench, heart, stock, (language) => {
+    localStorage.setItem(LANGUAGE, language);
+    store();
+    location.reload();
+  });
+
+  let timer = 0;
+  const store = (): void => keep.put({ ...bench.document.value, course: bench.history.course });
+  bench.document.listen(() => {
+    clearTimeout(timer);
+    timer = window.setTimeout(store, KEEP_MS);
+  });
+  window.addEventListener("pagehide", store);
+  store();
+
+  bench.onGone = () => heart.doubt();
+  heart.pulse.listen((pulse) => {
+    if (pulse === "gone") page.notices.tell("server", t("bench-gone"), [], "grave");
+    else {
+      page.notices.tell("server", t("bench-back"));
+      page.notices.drop("trouble");
+      bench.look();
+    }
+  });
+
+  page.begin();
+  bench.look();
+  page.files.outside.watch();
+  void page.files.outside.look();
+  welcome(page, bench, beginning);
+  if (!health.may_write) page.notices.tell("read-only", t("bench-read-only"));
+}
+
+/** Says what was taken up, or offers what can be begun. */
+function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginning): void {
+  if (orphan) {
+    const drop = (): void => bench.replace(document.saved, t("bench-did-take-file"));
+    const acts = document.name === null ? [] : [{ label: t("bench-restored-drop"), run: drop }];
+    page.notices.tell("restored", t("bench-restored"), acts);
+  }
+  if (fresh) void openShelf(page.files, null, bench.onGone);
+}
+
+/** What this window had, what a crashed one left, the pattern that was asked for, or the first one. */
+async function begin(keep: Keep, health: Health): Promise<Beginning> {
+  const own = keep.own();
+  if (own) return { document: own, draft: own };
+  const orphan = await keep.orphan();
+  if (orphan) return { document: orphan, draft: orphan, orphan: true };
+  const names = await json<PatternName[]>("GET", "/api/patterns");
+  const name = health.open ?? names[0]?.name;
+  if (name === undefined) {
+    const source = plainPattern(t("bench-new-title"));
+    return { document: { name: null, source, saved: source, hash: null }, fresh: true };
+  }
+  const { source, hash } = await json<PatternText>("GET", `/api/patterns/${encodeURIComponent(name)}`);
+  return { document: { name, source, saved: source, hash } };
+}
+
+function wanted(health: Health): Language {
+  const known = (tag: string | null): tag is Language => health.languages.some((language) => language.tag === tag);
+  const own = localStorage.getItem(LANGUAGE);
+  if (known(own)) return own;
+  const system = navigator.languages.map((tag) => tag.slice(0, 2)).find(known);
+  return system ?? "en";
+}
+
+/** The message files, the language's own first. */
+async function texts(spoken: Language): Promise<string[]> {
+  const tags = spoken === "en" ? ["en"] : [spoken, "en"];
+  return Promise.all(
+    tags.map(async (tag) => (await fetch(`/api/messages?language=${tag}`, { cache: "no-store" })).text()),
+  );
+}
+
+start().catch((error: unknown) => {
+  document.body.replaceChildren(
+    el("p", { class: "failed", role: "alert" }, "The bench could not be started. Is the program still running? Load the page again to try once more."),
+  );
+  throw error;
+});

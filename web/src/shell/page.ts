@@ -1,0 +1,135 @@
+/** The page: everything in its place. */
+
+import type { Finding, Stock } from "../api/types.ts";
+import { CompareView } from "../compare/compare.ts";
+import { el } from "../dom/element.ts";
+import { CutsView, FiguresView } from "../findings/cuts.ts";
+import { FindingsView, Worst } from "../findings/findings.ts";
+import { Form } from "../form/form.ts";
+import { Files } from "../patterns/files.ts";
+import type { Heart } from "../server/pulse.ts";
+import type { Bench } from "../state/bench.ts";
+import { ChartView } from "../views/chart.ts";
+import { GalleryView } from "../views/gallery.ts";
+import { RoundView } from "../views/round/round.ts";
+import { TextView } from "../views/text.ts";
+import { t } from "../words/texts.ts";
+import { Bar } from "./bar.ts";
+import { light } from "./light.ts";
+import { Notices } from "./notices.ts";
+import { Panes } from "./panes.ts";
+import { Tabs } from "./tabs.ts";
+
+export class Page {
+  readonly notices = new Notices();
+  readonly files: Files;
+  readonly #tabs: Tabs;
+  readonly #panes: Panes;
+  readonly #form: Form;
+
+  constructor(
+    private readonly bench: Bench,
+    heart: Heart,
+    stock: Stock,
+    speak: (language: string) => void,
+  ) {
+    const body = el("div", { class: "page" });
+    const compare = (): void => this.#show("compare");
+    this.files = new Files(bench, this.notices, compare);
+    this.#form = new Form({
+      edit: (change) => bench.edit(change),
+      materials: () => [...(bench.shown.value?.materials ?? []), ...stock.materials],
+      woods: () => stock.woods,
+      colours: () => bench.shown.value?.colours ?? stock.colours,
+    });
+    const round = new RoundView(bench);
+    const chart = new ChartView(bench);
+    this.#tabs = new Tabs([
+      round,
+      new GalleryView("side", "side", bench, null),
+      chart,
+      new GalleryView("stages", "stage", bench, null),
+      new GalleryView("templates", "template", bench, t("bench-templates-hint")),
+      new CompareView(bench, () => this.files.list()),
+      new TextView(bench),
+    ]);
+    this.#panes = new Panes(body);
+    const findings = new FindingsView(bench, (finding) => this.#showPlace(finding), (path) => this.#showField(path));
+    const side = el(
+      "aside",
+      { class: "side-pane", "aria-label": t("bench-side-pane") },
+      new FiguresView(bench).node,
+      findings.node,
+      new CutsView(bench).node,
+    );
+    const form = el("section", { class: "form-pane", "aria-label": t("bench-form") }, this.#form.node);
+    const main = el("main", {}, form, el("section", { class: "view-pane", "aria-label": t("bench-picture") }, this.#tabs.node), side);
+    const bar = new Bar({ bench, files: this.files, heart, compare, speak });
+    const foot = el("div", { class: "foot" }, new Worst(bench).node, this.#panes.node);
+    body.append(bar.node, this.notices.node, main, foot);
+    document.body.replaceChildren(body);
+    light.listen(() => {
+      round.dye();
+      chart.dye();
+    });
+    this.#listen();
+  }
+
+  begin(): void {
+    this.#tabs.begin();
+  }
+
+  #listen(): void {
+    const { bench } = this;
+    bench.shown.listen((shown) => shown && this.#form.show(shown, bench.problems.value));
+    bench.problems.listen((problems) => {
+      this.#form.complain(problems);
+      const first = problems[0];
+      if (!first) this.notices.drop("problems");
+      else this.notices.tell("problems", t("bench-problems", { count: problems.length, first: first.message }), this.#mends(), "grave");
+      if (first && !bench.shown.value) this.#show("text");
+    });
+    bench.refused.listen((refusal) => {
+      if (!refusal) this.notices.drop("refused");
+      else this.notices.tell("refused", [refusal.fault.what, refusal.fault.how_to_mend].filter(Boolean).join(" "), [], "grave");
+    });
+    document.addEventListener("keydown", (event) => this.#press(event));
+  }
+
+  #mends() {
+    const undo = { label: t("bench-undo"), run: () => this.bench.undo() };
+    const text = { label: t("bench-problems-text"), run: () => this.#show("text") };
+    return this.bench.history.undoable ? [undo, text] : [text];
+  }
+
+  #show(view: string): void {
+    this.#panes.show("picture");
+    this.#tabs.show(view);
+  }
+
+  /** The place of a finding shows in the round and on the chart. */
+  #showPlace(finding: Finding): void {
+    if (this.#tabs.current !== "round" && this.#tabs.current !== "chart") this.#tabs.show("round");
+    this.bench.place.set(finding.place);
+  }
+
+  #showField(path: string): void {
+    this.#panes.show("form");
+    this.#form.focus(path);
+  }
+
+  #press(event: KeyboardEvent): void {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    const key = event.key.toLowerCase();
+    const acts: Record<string, (() => void) | undefined> = {
+      s: () => void this.files.save(),
+      z: typing ? undefined : () => (event.shiftKey ? this.bench.redo() : this.bench.undo()),
+      y: typing ? undefined : () => this.bench.redo(),
+    };
+    const act = acts[key];
+    if (!act) return;
+    event.preventDefault();
+    act();
+  }
+}

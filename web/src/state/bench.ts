@@ -1,0 +1,188 @@
+/** The pattern on the bench: its text, what it gives, and the way back. */
+
+import type { Edit, Edited, Look, Place, Problem, Shown } from "../api/types.ts";
+import { Gone, Refusal, json } from "../server/client.ts";
+import { Latest } from "../server/latest.ts";
+import { language } from "../words/texts.ts";
+import { History, type Course } from "./history.ts";
+import { Signal } from "./signal.ts";
+
+/** The pattern's text and the file that it belongs to. */
+export interface Document {
+  /** Name of the file without its ending; none if it was never saved. */
+  readonly name: string | null;
+  readonly source: string;
+  /** The file's text when it was last read or written here, or the text that was begun with. */
+  readonly saved: string;
+  /** Hash of that text. */
+  readonly hash: string | null;
+}
+
+/** A change that was asked for. */
+export interface Change {
+  readonly edits: readonly Edit[];
+  /** What it does, in words. */
+  readonly label: string;
+  /** Name of the drag that it is part of. */
+  readonly gesture?: string;
+}
+
+interface Pending extends Change {
+  readonly asked: number;
+}
+
+/** How the text came to be as it is now. */
+export interface Turn {
+  /** Whether a drag is under way, so that quick pictures serve better than fine ones. */
+  readonly moving: boolean;
+  /** When the hand moved, on the browser's clock; none if the change was no drag. */
+  readonly asked: number | null;
+}
+
+export class Bench {
+  readonly document: Signal<Document>;
+  readonly shown = new Signal<Shown | undefined>(undefined);
+  readonly problems = new Signal<readonly Problem[]>([]);
+  /** The place that a finding means, while it is looked at. */
+  readonly place = new Signal<Place | undefined>(undefined);
+  /** What the server would not do. */
+  readonly refused = new Signal<Refusal | undefined>(undefined);
+  /** Called when the server did not answer. */
+  onGone: () => void = () => undefined;
+  turn: Turn = { moving: false, asked: null };
+
+  #history = new History();
+  #pending: Pending[] = [];
+  #busy = false;
+  #generation = 0;
+  readonly #looks: Latest<string, Look>;
+
+  constructor(document: Document, course?: Course) {
+    this.document = new Signal(document);
+    this.#history = new History(course);
+    this.#looks = new Latest(
+      (source, signal) => json<Look>("POST", "/api/look", { source, language: language() }, signal),
+      (look) => this.#take(look),
+      (error) => this.#fail(error),
+    );
+  }
+
+  get history(): Pick<History, "undoable" | "redoable" | "course"> {
+    return this.#history;
+  }
+
+  /** Whether there is work that would be lost. */
+  get unsaved(): boolean {
+    return this.document.value.source !== this.document.value.saved;
+  }
+
+  /** Whether the text stands in a file as it is here. */
+  get onFile(): boolean {
+    return this.document.value.name !== null && !this.unsaved;
+  }
+
+  /** Looks at the text anew: after it was opened, after the language changed, when the server is back. */
+  look(): void {
+    this.#looks.request(this.document.value.source);
+    void this.#work();
+  }
+
+  /** Changes the text. Changes of one gesture that have not been sent yet replace each other. */
+  edit(change: Change): void {
+    if (change.edits.length === 0) return;
+    const last = this.#pending.at(-1);
+    if (change.gesture !== undefined && last?.gesture === change.gesture) this.#pending.pop();
+    this.#pending.push({ ...change, asked: performance.now() });
+    void this.#work();
+  }
+
+  undo(): void {
+    this.#jump(this.#history.undo(this.document.value.source));
+  }
+
+  redo(): void {
+    this.#jump(this.#history.redo(this.document.value.source));
+  }
+
+  /** Puts a whole text in place of this one, as a step that can be taken back. */
+  replace(source: string, label: string): void {
+    if (source === this.document.value.source) return;
+    this.#history.note(this.document.value.source, label, null);
+    this.#jump(source);
+  }
+
+  /** Takes another pattern on the bench. */
+  open(document: Document, course?: Course): void {
+    this.#history = new History(course);
+    this.shown.set(undefined);
+    this.problems.set([]);
+    this.place.set(undefined);
+    this.#forget();
+    this.document.set(document);
+    this.look();
+  }
+
+  /** Notes what the file holds now: it was saved, renamed or changed outside. */
+  filed(name: string, saved: string, hash: string): void {
+    this.document.set({ ...this.document.value, name, saved, hash });
+  }
+
+  #forget(): void {
+    this.#generation += 1;
+    this.#pending = [];
+    this.#looks.drop();
+    this.turn = { moving: false, asked: null };
+  }
+
+  #jump(source: string | undefined): void {
+    if (source === undefined) return;
+    this.#forget();
+    this.document.set({ ...this.document.value, source });
+    this.look();
+  }
+
+  async #work(): Promise<void> {
+    if (this.#busy) return;
+    const change = this.#pending[0];
+    if (!change) return;
+    this.#busy = true;
+    const generation = this.#generation;
+    const before = this.document.value.source;
+    this.#pending.shift();
+    try {
+      const body = { source: before, edits: change.edits, language: language() };
+      const edited = await json<Edited>("POST", "/api/edit", body);
+      if (generation === this.#generation) this.#done(before, change, edited);
+    } catch (error) {
+      if (generation === this.#generation) {
+        if (error instanceof Gone) this.#pending.unshift(change);
+        this.#fail(error);
+        this.#busy = false;
+        if (error instanceof Gone) return;
+      }
+    }
+    this.#busy = false;
+    void this.#work();
+  }
+
+  #done(before: string, change: Pending, edited: Edited): void {
+    this.#looks.drop();
+    if (edited.source !== before) this.#history.note(before, change.label, change.gesture ?? null);
+    this.refused.set(undefined);
+    this.turn = change.gesture === undefined ? { moving: false, asked: null } : { moving: true, asked: change.asked };
+    this.#take(edited.look);
+    this.document.set({ ...this.document.value, source: edited.source });
+    if (this.turn.asked !== null) performance.measure("numbers", { start: this.turn.asked });
+  }
+
+  #take(look: Look): void {
+    this.problems.set(look.problems);
+    if (look.basket) this.shown.set(look.basket);
+  }
+
+  #fail(error: unknown): void {
+    if (error instanceof Gone) this.onGone();
+    else if (error instanceof Refusal) this.refused.set(error);
+    else throw error;
+  }
+}

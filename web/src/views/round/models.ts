@@ -1,0 +1,37 @@
+/** Asking for the picture: one at a time, the newest next. */
+
+import type { DetailWord } from "../../api/types.ts";
+import { bytes } from "../../server/client.ts";
+import { Latest } from "../../server/latest.ts";
+import { readGlb, type Model } from "./glb.ts";
+
+export interface Question {
+  readonly source: string;
+  readonly stage: string | undefined;
+  readonly detail: DetailWord;
+  /** When the hand moved that this answers; none for a picture at rest. */
+  readonly asked: number | null;
+}
+
+export interface Shot {
+  readonly model: Model;
+  readonly question: Question;
+}
+
+export class Models {
+  readonly #latest: Latest<Question, Shot>;
+
+  constructor(shown: (shot: Shot) => void, failed: (error: unknown) => void) {
+    this.#latest = new Latest(ask, shown, failed);
+  }
+
+  request(question: Question): void {
+    this.#latest.request(question);
+  }
+}
+
+async function ask(question: Question, signal: AbortSignal): Promise<Shot> {
+  const { source, detail } = question;
+  const body = { source, detail, stage: question.stage ?? null };
+  return { model: readGlb(await bytes("/api/picture", body, signal)), question };
+}

@@ -1,0 +1,136 @@
+/** Starts the built program on a folder of its own, and a browser that looks at it. */
+
+import { spawn, type ChildProcess } from "node:child_process";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+
+const PROGRAM = process.env["STAVEWRIGHT"] ?? "../target/debug/stavewright";
+const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+const PATTERNS = "../patterns";
+/** A loaded machine may take its time. */
+export const PATIENCE = 30_000;
+
+export interface Served {
+  readonly url: string;
+  readonly folder: string;
+  readonly file: (name: string) => Promise<string>;
+  readonly write: (name: string, text: string) => Promise<void>;
+  /** Kills the server without a word, as a crash would. */
+  readonly kill: () => Promise<void>;
+  /** Starts it again where it was. */
+  readonly again: () => Promise<void>;
+  readonly end: () => Promise<void>;
+}
+
+/** The text of an example pattern. */
+export function example(name: string): Promise<string> {
+  return readFile(join(PATTERNS, `${name}.toml`), "utf8");
+}
+
+/** Serves a folder that holds copies of the named examples. */
+export async function serve(...examples: readonly string[]): Promise<Served> {
+  const folder = await mkdtemp(join(tmpdir(), "bench-"));
+  const path = (name: string): string => join(folder, `${name}.toml`);
+  for (const name of examples) await writeFile(path(name), await example(name));
+  let [child, url] = await run(folder, 0);
+  return {
+    get url() {
+      return url;
+    },
+    folder,
+    file: (name) => readFile(path(name), "utf8"),
+    write: (name, text) => writeFile(path(name), text),
+    kill: () => stop(child),
+    again: async () => {
+      [child, url] = await run(folder, Number(new URL(url).port));
+    },
+    end: async () => {
+      await stop(child);
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function run(folder: string, port: number): Promise<[ChildProcess, string]> {
+  const child = spawn(PROGRAM, ["bench", folder, "--no-open", "--port", String(port)], { stdio: ["ignore", "pipe", "pipe"] });
+  return new Promise((resolve, reject) => {
+    let said = "";
+    const hear = (data: Buffer): void => {
+      said += data.toString();
+      const url = /http:\/\/\S+/.exec(said)?.[0];
+      if (url) resolve([child, url]);
+    };
+    child.stdout?.on("data", hear);
+    child.stderr?.on("data", hear);
+    child.on("error", reject);
+    child.on("exit", (code) => reject(new Error(`the server ended with ${code}: ${said}`)));
+  });
+}
+
+async function stop(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  const ended = new Promise((resolve) => child.once("exit", resolve));
+  child.kill("SIGKILL");
+  await ended;
+}
+
+/** A browser; without `webgl` as on a machine that has none. */
+export function browse({ webgl = true } = {}): Promise<Browser> {
+  const drawing = webgl
+    ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--ignore-gpu-blocklist"]
+    : ["--disable-3d-apis", "--disable-gpu"];
+  const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
+  return chromium.launch({ executablePath: CHROMIUM, args: [...drawing, ...root] });
+}
+
+/** Opens the page and waits for its first numbers. What the page complains of fails the test through `troubles`. */
+export async function open(
+  browser: Browser,
+  url: string,
+  options: BrowserContextOptions = {},
+): Promise<Page & { troubles: string[] }> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: "en-GB", ...options });
+  const page = Object.assign(await context.newPage(), { troubles: [] as string[] });
+  page.setDefaultTimeout(PATIENCE);
+  page.on("pageerror", (error) => page.troubles.push(String(error)));
+  page.on("console", (message) => {
+    if (message.type() === "error" && !/net::ERR|status of (409|422)/.test(message.text())) page.troubles.push(message.text());
+  });
+  await page.goto(url);
+  await page.waitForSelector(".figures dd", { state: "attached" });
+  return page;
+}
+
+/** A main figure of the basket, as it stands on the page. */
+export async function figure(page: Page, id: string): Promise<string> {
+  return (await page.locator(`[data-figure="${id}"] dd`).textContent()) ?? "";
+}
+
+/** Waits until something holds. */
+export async function until(what: string, holds: () => Promise<boolean>): Promise<void> {
+  const end = Date.now() + PATIENCE;
+  while (!(await holds())) {
+    if (Date.now() > end) throw new Error(`waited in vain: ${what}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
+/** A field of the form by the path of its value. */
+export function field(page: Page, path: string) {
+  return page.locator(`.field[data-path="${path}"]`);
+}
+
+/** Unfolds a part of the form. */
+export async function unfold(page: Page, id: string): Promise<void> {
+  const part = page.locator(`#part-${id}`);
+  if ((await part.getAttribute("open")) === null) await part.locator("> summary").click();
+}
+
+/** Types into a field as a maker does. */
+export async function type(page: Page, path: string, text: string): Promise<void> {
+  const input = field(page, path).locator("input[type=text]");
+  await input.fill(text);
+  await input.press("Enter");
+}

@@ -1,0 +1,99 @@
+/** From an empty folder to a packet. */
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import type { Browser } from "playwright-core";
+import { browse, field, figure, open, serve, type, unfold, until, type Served } from "./bench.ts";
+
+let browser: Browser;
+let served: Served;
+
+before(async () => {
+  [browser, served] = await Promise.all([browse(), serve()]);
+});
+after(async () => {
+  await browser.close();
+  await served.end();
+});
+
+test("a basket is designed from an empty pattern and its packet taken away", async () => {
+  const page = await open(browser, served.url);
+  await page.getByRole("dialog").getByRole("button", { name: /^An empty pattern/ }).click();
+  await until("all is chosen", async () => (await field(page, "staves.count").getAttribute("class"))?.includes("chosen") ?? false);
+
+  await unfold(page, "basket");
+  await type(page, "title", "Slipway basket");
+  await type(page, "mould.rim", "8 1/2");
+  await until("the mould is wider", async () => /216 mm/.test((await field(page, "mould.rim").textContent()) ?? ""));
+  await type(page, "staves.count", "61");
+  await until("61 staves", async () => (await figure(page, "staves")).startsWith("61"));
+  assert.equal(await field(page, "staves.count").locator(".why").textContent(), "", "what the maker wrote is not called chosen");
+
+  await page.getByRole("button", { name: "Save", exact: true }).click();
+  const name = page.getByRole("dialog").getByLabel("Name of the file");
+  assert.equal(await name.inputValue(), "slipway-basket");
+  await name.press("Enter");
+  await until("it is saved", async () => (await page.locator(".title-state").textContent()) === "saved");
+  const text = await served.file("slipway-basket");
+  assert.match(text, /title = "Slipway basket"/);
+  assert.match(text, /count = 61/);
+
+  await page.getByRole("button", { name: "Take away" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByLabel("Paper").selectOption("a4");
+  await dialog.getByRole("button", { name: "Make the packet" }).click();
+  const zip = dialog.getByRole("link", { name: "Download all as ZIP" });
+  await zip.waitFor({ timeout: 120_000 });
+  const [download] = await Promise.all([page.waitForEvent("download"), zip.click()]);
+  assert.match(download.suggestedFilename(), /\.zip$/);
+  const bytes = await readFile(await download.path());
+  assert.equal(bytes.subarray(0, 2).toString(), "PK");
+  for (const file of ["handout.pdf", "bench-card.pdf", "templates.pdf", "cuts.csv"]) {
+    assert.ok(bytes.includes(file), `the packet lacks ${file}`);
+    assert.equal(await dialog.getByRole("link", { name: file, exact: true }).count(), 1);
+  }
+  const pdf = await page.evaluate(async (path) => (await (await fetch(path)).text()).slice(0, 5), await dialog.getByRole("link", { name: "handout.pdf" }).getAttribute("href") ?? "");
+  assert.equal(pdf, "%PDF-");
+  assert.deepEqual(page.troubles, []);
+});
+
+test("a packet in the making can be stopped", async () => {
+  const page = await open(browser, served.url);
+  await page.getByRole("button", { name: "Take away" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("button", { name: "Make the packet" }).click();
+  await dialog.getByRole("button", { name: "Stop" }).click();
+  await dialog.getByText("Stopped.").waitFor();
+  assert.equal(await dialog.getByRole("link", { name: "Download all as ZIP" }).count(), 0);
+  await dialog.getByRole("button", { name: "Make the packet" }).click();
+  await dialog.getByRole("link", { name: "Download all as ZIP" }).waitFor({ timeout: 120_000 });
+});
+
+test("a value is taken over and given back", async () => {
+  const page = await open(browser, served.url);
+  await unfold(page, "rim");
+  const lap = field(page, "rim.lap");
+  const chosen = await lap.locator(".used").textContent();
+  assert.match((await lap.locator(".why").textContent()) ?? "", /^Chosen by Stavewright: /);
+  await lap.getByRole("button", { name: /^Take over/ }).click();
+  await until("it is the maker's", async () => (await lap.locator(".why").textContent()) === "");
+  assert.notEqual(await lap.locator("input[type=text]").inputValue(), "");
+  await lap.getByRole("button", { name: /^Give back/ }).click();
+  await until("it is chosen again", async () => /^Chosen/.test((await lap.locator(".why").textContent()) ?? ""));
+  assert.equal(await lap.locator(".used").textContent(), chosen);
+  assert.equal(await lap.locator("input[type=text]").inputValue(), "");
+});
+
+test("a mistake is said at its field, and the last good basket stays", async () => {
+  const page = await open(browser, served.url);
+  const before = await figure(page, "staves");
+  await type(page, "staves.count", "sixty");
+  const count = field(page, "staves.count");
+  await until("it is said", async () => ((await count.locator(".wrong").textContent()) ?? "") !== "");
+  assert.equal(await count.locator("input[type=text]").getAttribute("aria-invalid"), "true");
+  assert.equal(await figure(page, "staves"), before);
+  await page.locator("[data-notice=problems]").getByRole("button", { name: "Undo" }).click();
+  await until("it is mended", async () => (await page.locator("[data-notice=problems]").count()) === 0);
+  await until("nothing is said at the field", async () => (await count.locator(".wrong").textContent()) === "");
+});

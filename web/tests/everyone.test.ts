@@ -1,0 +1,213 @@
+/** For everyone: keyboard, screen reader, narrow and wide, light and dark, both languages, no WebGL. */
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { after, before, test } from "node:test";
+import type { Browser, Page } from "playwright-core";
+import { browse, figure, open, serve, until, type Served } from "./bench.ts";
+
+const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const VIEWS = ["round", "side", "chart", "stages", "templates", "compare", "text"];
+let browser: Browser;
+let served: Served;
+
+before(async () => {
+  [browser, served] = await Promise.all([browse(), serve("harbour-bread-basket", "channel-marker")]);
+});
+after(async () => {
+  await browser.close();
+  await served.end();
+});
+
+interface Violation {
+  id: string;
+  nodes: { html: string; failureSummary?: string }[];
+}
+
+/** What axe-core finds wrong by WCAG 2.2 AA, in words. */
+async function wrongs(page: Page): Promise<string[]> {
+  // The page's policy forbids inline scripts; this one comes from the debugger, past the policy.
+  if (!(await page.evaluate("typeof axe === 'object'"))) await page.evaluate(AXE);
+  const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+  const run = `axe.run(document, { runOnly: ${JSON.stringify(rules)} }).then((result) => result.violations)`;
+  const violations = (await page.evaluate(run)) as Violation[];
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`).join("; ")}`);
+}
+
+async function settled(page: Page, view: string): Promise<void> {
+  if (view === "round") await page.waitForSelector("[data-drawn=page]");
+  await until("all is drawn", async () => (await page.locator("[aria-busy]").count()) === 0);
+  await page.waitForTimeout(300);
+}
+
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`axe-core finds nothing wrong in any view (${colorScheme})`, async () => {
+    const page = await open(browser, served.url, { colorScheme });
+    for (const part of await page.locator(".part > summary").all()) {
+      if ((await part.locator("..").getAttribute("open")) === null) await part.click();
+    }
+    for (const more of await page.locator(".course summary").all()) await more.click();
+    await page.locator(".finding-head").first().click();
+    for (const view of VIEWS) {
+      await page.locator(`#tab-${view}`).click();
+      await settled(page, view);
+      assert.deepEqual(await wrongs(page), [], view);
+    }
+    for (const button of ["More", "Take away"]) {
+      await page.getByRole("button", { name: button, exact: true }).click();
+      assert.deepEqual(await wrongs(page), [], button);
+      await page.keyboard.press("Escape");
+    }
+    const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    const bright = (/\d+/.exec(ground)?.[0] ?? "0") > "1" && Number(/\d+/.exec(ground)?.[0]) > 128;
+    assert.equal(bright, colorScheme === "light");
+    assert.deepEqual(page.troubles, []);
+    await page.context().close();
+  });
+}
+
+test("light and dark can be switched, and the choice stays", async () => {
+  const page = await open(browser, served.url, { colorScheme: "light" });
+  const dark = (): Promise<boolean> => page.evaluate(() => document.documentElement.dataset["light"] === "dark");
+  assert.equal(await dark(), false);
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("button", { name: "Dark", exact: true }).click();
+  assert.equal(await dark(), true);
+  await page.reload();
+  await page.waitForSelector(".figures dd");
+  assert.equal(await dark(), true);
+});
+
+for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
+  test(`at ${width} px nothing is cut off and every target can be touched`, async () => {
+    const page = await open(browser, served.url, { viewport: { width, height }, hasTouch: width < 1000 });
+    const panes = width < 720 ? ["Form", "Picture", "Findings", "Cuts"] : [""];
+    for (const pane of panes) {
+      if (pane !== "") await page.getByRole("navigation").getByRole("button", { name: pane, exact: true }).click();
+      const spill = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      assert.equal(spill, 0, `the page is wider than its window (${pane})`);
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll("button, select, input:not([type=checkbox]), textarea, summary, .order a")]
+          .filter((element) => element.checkVisibility())
+          .map((element) => ({ name: element.outerHTML.slice(0, 90), box: element.getBoundingClientRect() }))
+          .filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
+          .map(({ name, box }) => `${name} ${Math.round(box.width)}×${Math.round(box.height)}`),
+      );
+      assert.deepEqual(small, [], pane);
+    }
+    const worst = width < 720 ? page.locator(".worst") : page.locator(".finding").first();
+    assert.ok(await worst.isVisible(), "the worst finding is in sight");
+    await page.context().close();
+  });
+}
+
+test("everything can be reached and done by keyboard alone", async () => {
+  const page = await open(browser, served.url);
+  const focus = (): Promise<string> =>
+    page.evaluate(() => {
+      const element = document.activeElement;
+      return element?.getAttribute("aria-label") ?? element?.closest<HTMLElement>("[data-path]")?.dataset["path"] ?? element?.textContent ?? "";
+    });
+  const tabTo = async (wanted: (name: string) => boolean): Promise<void> => {
+    for (let step = 0; step < 250; step += 1) {
+      if (wanted(await focus())) return;
+      await page.keyboard.press("Tab");
+      const seen = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (!element || element === document.body) return true;
+        const style = getComputedStyle(element);
+        const inner = getComputedStyle(element.querySelector(".touch") ?? element);
+        return style.outlineStyle !== "none" || inner.stroke !== "none";
+      });
+      assert.ok(seen, `the focus on ${await focus()} can be seen`);
+    }
+    throw new Error(`the focus never came to ${wanted}; it is on ${await focus()}`);
+  };
+  const before = Number(await figure(page, "staves"));
+  await tabTo((name) => name === "Measurement 2");
+  const handle = page.getByRole("slider", { name: "Measurement 2", exact: true });
+  const girth = Number(await handle.getAttribute("aria-valuenow"));
+  await page.keyboard.press("Shift+ArrowRight");
+  await until("the girth grew", async () => Number(await handle.getAttribute("aria-valuenow")) > girth);
+  await tabTo((name) => /^Count.*: more$|count.*more/i.test(name));
+  await page.keyboard.press("Space");
+  await until("a stave more", async () => Number(await figure(page, "staves")) !== before);
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Control+z");
+  await until("both taken back", async () => Number(await figure(page, "staves")) === before && Number(await handle.getAttribute("aria-valuenow")) === girth);
+
+  await tabTo((name) => name === "In the round");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await page.locator("#tab-chart").getAttribute("aria-selected"), "true");
+  await page.waitForSelector(".chart canvas[aria-label]");
+  await tabTo((name) => /^Weave chart of/.test(name));
+  const told = page.locator(".chart .part-name");
+  await until("the first crossing is told", async () => /^Row 1, stave 1: the weaver passes (over|under)/.test((await told.textContent()) ?? ""));
+  await page.keyboard.press("ArrowUp");
+  await page.keyboard.press("ArrowLeft");
+  await until("the next one too", async () => /^Row 2, stave 2: /.test((await told.textContent()) ?? ""));
+  await page.keyboard.press("Shift+Tab");
+  assert.deepEqual(page.troubles, []);
+});
+
+test("in the round parts are named with number and length, by hand and by key", async () => {
+  const page = await open(browser, served.url);
+  await page.waitForSelector("[data-drawn=page]");
+  const name = page.locator(".round .part-name");
+  const canvas = page.locator(".stage canvas");
+  const box = await canvas.boundingBox();
+  assert.ok(box);
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.62);
+  await until("something is named", async () => /^(Stave|Row) \d+/.test((await name.textContent()) ?? ""));
+  await canvas.focus();
+  await page.mouse.move(5, 5);
+  for (let step = 0; step < 400 && !/^Stave \d+/.test((await name.textContent()) ?? ""); step += 1) await page.keyboard.press("PageUp");
+  assert.match((await name.textContent()) ?? "", /^Stave \d+ · .*\d in \([\d.]+ mm\) long$/);
+});
+
+test("the stage slider goes back to the bare mould", async () => {
+  const page = await open(browser, served.url);
+  await page.waitForSelector("[data-drawn=page]");
+  const slider = page.getByRole("slider", { name: "Stage", exact: true });
+  const asked = page.waitForRequest((request) => request.url().endsWith("/api/picture") && /base-on-mould|prepared/.test(request.postData() ?? ""));
+  await slider.focus();
+  await page.keyboard.press("Home");
+  await asked;
+  assert.notEqual(await slider.getAttribute("aria-valuetext"), "Finished");
+});
+
+test("without WebGL the line drawing stands in", async () => {
+  const plain = await browse({ webgl: false });
+  const page = await open(plain, served.url);
+  await page.waitForSelector(".line-stage svg path");
+  assert.match((await page.locator(".round .part-name").textContent()) ?? "", /no WebGL/);
+  const paths = await page.locator(".line-stage svg path").count();
+  await page.getByRole("slider", { name: "Stage", exact: true }).focus();
+  await page.keyboard.press("Home");
+  await until("another stage is drawn", async () => (await page.locator(".line-stage svg path").count()) !== paths);
+  assert.deepEqual(await wrongs(page), []);
+  await plain.close();
+});
+
+test("both languages are spoken throughout", async (context) => {
+  const page = await open(browser, served.url);
+  const languages = await page.evaluate(async () => ((await (await fetch("/api/health")).json()) as { languages: { tag: string }[] }).languages.map(({ tag }) => tag));
+  if (!languages.includes("de")) {
+    context.skip("this program speaks no German");
+    return;
+  }
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("button", { name: "Deutsch" }).click();
+  await page.waitForSelector("html[lang=de] .figures dd");
+  assert.ok(await page.getByRole("tab", { name: "Flechtbild" }).isVisible());
+  assert.ok(await page.getByRole("heading", { name: "Befunde" }).isVisible());
+  const text = await page.evaluate(() => document.body.innerText);
+  assert.doesNotMatch(text, /bench-[a-z]|Chosen by Stavewright|\bFindings\b|Cut list/);
+  for (const view of ["round", "chart"]) {
+    await page.locator(`#tab-${view}`).click();
+    await settled(page, view);
+    assert.deepEqual(await wrongs(page), [], view);
+  }
+});

@@ -1,0 +1,138 @@
+/** Files: comments are kept, and nothing is overwritten silently or lost. */
+
+import assert from "node:assert/strict";
+import { after, afterEach, before, beforeEach, test } from "node:test";
+import type { Browser, Page } from "playwright-core";
+import { browse, example, figure, open, serve, type, until, type Served } from "./bench.ts";
+
+const NAME = "harbour-bread-basket";
+let browser: Browser;
+let served: Served;
+
+before(async () => {
+  browser = await browse();
+});
+after(() => browser.close());
+beforeEach(async () => {
+  served = await serve(NAME, "ferry-egg-basket");
+});
+afterEach(() => served.end());
+
+/** Opens the page and there the harbour bread basket. */
+async function openHarbour(): Promise<Page> {
+  const page = await open(browser, served.url);
+  await page.locator(".title").click();
+  await page.getByRole("dialog").getByRole("button", { name: `${NAME}.toml` }).click();
+  await until("it is open", async () => (await page.locator(".title-text").textContent()) === "Harbour bread basket");
+  return page;
+}
+
+const state = (page: Page): Promise<string | null> => page.locator(".title-state").textContent();
+const save = (page: Page): Promise<void> => page.getByRole("button", { name: "Save", exact: true }).click();
+
+test("saving keeps the comments and all that was not changed", async () => {
+  const page = await openHarbour();
+  await type(page, "staves.count", "71");
+  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  assert.equal(await state(page), "not saved");
+  await page.keyboard.press("Control+s");
+  await until("it is saved", async () => (await state(page)) === "saved");
+  const [before, after_] = [await example(NAME), await served.file(NAME)];
+  assert.match(after_, /^count = 71$/m);
+  const lost = before.split("\n").filter((line) => line.trim() !== "" && !after_.includes(line));
+  assert.deepEqual(lost, []);
+});
+
+test("a file changed outside is taken in when nothing here is unsaved", async () => {
+  const page = await openHarbour();
+  await served.write(NAME, (await example(NAME)).replace('lap = "4"', 'lap = "5"'));
+  await page.locator("[data-notice=outside]").waitFor();
+  assert.match((await page.locator("[data-notice=outside]").textContent()) ?? "", /changed outside/);
+  await page.getByRole("tab", { name: "Text" }).click();
+  assert.match(await page.getByLabel("The pattern’s text").inputValue(), /lap = "5"/);
+  assert.equal(await state(page), "saved");
+});
+
+test("a file changed outside is not overwritten by unsaved work", async () => {
+  const page = await openHarbour();
+  await type(page, "staves.count", "71");
+  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  const outside = (await example(NAME)).replace('lap = "4"', 'lap = "5"');
+  await served.write(NAME, outside);
+  await save(page);
+  const notice = page.locator("[data-notice=outside]");
+  await notice.getByRole("button", { name: "Keep mine" }).waitFor();
+  assert.equal(await served.file(NAME), outside, "the file is as it was changed outside");
+  await notice.getByRole("button", { name: "Compare them" }).click();
+  await page.locator(".differences tr.differs").first().waitFor();
+  await save(page);
+  await until("saved knowingly", async () => (await state(page)) === "saved");
+  assert.match(await served.file(NAME), /count = 71/);
+});
+
+test("of two windows the second is told, and may take the file's text", async () => {
+  const [one, other] = [await openHarbour(), await openHarbour()];
+  await type(one, "staves.count", "71");
+  await type(other, "staves.count", "69");
+  await until("both changed", async () => (await state(one)) === "not saved" && (await state(other)) === "not saved");
+  await save(one);
+  await until("the first saved", async () => (await state(one)) === "saved");
+  await save(other);
+  await other.locator("[data-notice=outside]").getByRole("button", { name: "Take the file’s" }).click();
+  await until("the other shows the file", async () => (await figure(other, "staves")) === "71");
+  assert.match(await served.file(NAME), /count = 71/);
+  await other.getByRole("button", { name: /^Undo/ }).click();
+  await until("its own work is not lost", async () => (await figure(other, "staves")) === "69");
+});
+
+test("unsaved work survives a crash of the browser", async () => {
+  const page = await openHarbour();
+  const context = page.context();
+  await type(page, "staves.count", "71");
+  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  await page.waitForTimeout(400);
+  await page.close({ runBeforeUnload: false });
+  const next = await context.newPage();
+  await next.goto(served.url);
+  await next.locator("[data-notice=restored]").waitFor();
+  await until("the work is back", async () => (await figure(next, "staves")) === "71");
+  await next.getByRole("button", { name: /^Undo/ }).click();
+  await until("and the way back", async () => (await figure(next, "staves")) !== "71");
+});
+
+test("a server that is gone is said, and the page goes on when it is back", async () => {
+  const page = await openHarbour();
+  await served.kill();
+  await type(page, "staves.count", "71");
+  const notice = page.locator("[data-notice=server]");
+  await notice.getByText("does not answer").waitFor();
+  await served.again();
+  await notice.getByText("is back").waitFor();
+  await until("the change was not lost", async () => (await figure(page, "staves")) === "71");
+  await save(page);
+  await until("it is saved", async () => (await state(page)) === "saved");
+});
+
+test("a pattern is duplicated, renamed and begun from an example", async () => {
+  const page = await openHarbour();
+  const menu = async (item: string): Promise<void> => {
+    await page.getByRole("button", { name: "More", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: item, exact: true }).click();
+  };
+  await menu("Duplicate");
+  await page.getByRole("dialog").getByLabel("Name of the file").fill("pier-basket");
+  await page.keyboard.press("Enter");
+  await until("the copy is there", async () => served.file("pier-basket").then((text) => text !== "", () => false));
+  assert.equal(await served.file("pier-basket"), await served.file(NAME));
+  await page.getByRole("dialog").waitFor({ state: "detached" });
+  await menu("Rename");
+  await page.getByRole("dialog").getByLabel("Name of the file").fill("quay-basket");
+  await page.keyboard.press("Enter");
+  await until("it has the new name", async () => served.file("quay-basket").then((text) => text !== "", () => false));
+  await assert.rejects(served.file("pier-basket"));
+  await page.getByRole("dialog").waitFor({ state: "detached" });
+  await page.locator(".title").click();
+  await page.getByRole("dialog").getByRole("button", { name: /^Channel marker/ }).click();
+  await until("the example is open", async () => (await page.locator(".title-text").textContent()) === "Channel marker");
+  assert.equal(await state(page), "not saved");
+});

@@ -1,0 +1,68 @@
+/** Measures the page on the example: dragging, and the way from a cold start to the first picture. */
+
+import { browse, field, open, serve, type Served } from "./bench.ts";
+import type { Locator, Page } from "playwright-core";
+
+const STEPS = 120;
+/** About as often as a hand's movement is reported. */
+const EVERY_MS = 16;
+
+function share(times: readonly number[], part: number): number {
+  const sorted = times.toSorted((one, other) => one - other);
+  return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? Number.NaN;
+}
+
+async function report(page: Page, what: string): Promise<void> {
+  for (const name of ["numbers", "picture"]) {
+    const times = await page.evaluate(
+      (kind) => performance.getEntriesByName(kind, "measure").map(({ duration }) => duration),
+      name,
+    );
+    const figures = [0.5, 0.95].map((part) => `p${part * 100} ${share(times, part).toFixed(1)} ms`);
+    console.log(`${what}, hand to ${name}: ${figures.join(", ")} (${times.length} shown of ${STEPS} moves)`);
+  }
+  await page.evaluate(() => performance.clearMeasures());
+}
+
+/** Moves the pressed pointer to and fro. */
+async function drag(page: Page, x: number, y: number, far: number): Promise<void> {
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let step = 1; step <= STEPS; step += 1) {
+    await page.mouse.move(x + far * Math.sin(step / 12), y);
+    await page.waitForTimeout(EVERY_MS);
+  }
+  await page.mouse.up();
+  await page.waitForTimeout(600);
+}
+
+async function middle(selector: Locator): Promise<{ x: number; y: number; width: number }> {
+  await selector.scrollIntoViewIfNeeded();
+  const box = await selector.boundingBox();
+  if (!box) throw new Error("what is to be dragged is out of sight");
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2, width: box.width };
+}
+
+const browser = await browse();
+const began = performance.now();
+const served: Served = await serve("harbour-bread-basket");
+const listening = performance.now();
+const page = await open(browser, served.url);
+const numbers = performance.now();
+await page.waitForSelector("[data-drawn=page]");
+const picture = performance.now();
+console.log(
+  `cold start: server listens after ${(listening - began).toFixed(0)} ms, ` +
+    `first numbers after ${(numbers - began).toFixed(0)} ms, first picture after ${(picture - began).toFixed(0)} ms`,
+);
+
+const slider = await middle(field(page, "staves.count").locator("input[type=range]"));
+for (const round of ["warming up", "stave count"]) {
+  await drag(page, slider.x - slider.width * 0.15, slider.y, slider.width * 0.1);
+  await report(page, round);
+}
+const handle = await middle(page.getByRole("slider", { name: "Measurement 3", exact: true }));
+await drag(page, handle.x, handle.y, 12);
+await report(page, "girth");
+await browser.close();
+await served.end();
