@@ -13,7 +13,7 @@ let browser: Browser;
 let served: Served;
 
 before(async () => {
-  [browser, served] = await Promise.all([browse(), serve("harbour-bread-basket", "channel-marker")]);
+  [browser, served] = await Promise.all([browse(), serve("ferry-egg-basket", "harbour-bread-basket")]);
 });
 after(async () => {
   await browser.close();

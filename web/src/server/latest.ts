@@ -7,7 +7,8 @@ export class Latest<Question, Answer> {
 
   constructor(
     private readonly ask: (question: Question, signal: AbortSignal) => Promise<Answer>,
-    private readonly answered: (answer: Answer, question: Question) => void,
+    /** May take its time: what it does with an answer is done before the next question is asked. */
+    private readonly answered: (answer: Answer, question: Question) => void | Promise<void>,
     private readonly failed: (error: unknown, question: Question) => void,
   ) {}
 
@@ -32,7 +33,7 @@ export class Latest<Question, Answer> {
     this.#busy = true;
     try {
       const answer = await this.ask(question, this.#stop.signal);
-      if (generation === this.#generation) this.answered(answer, question);
+      if (generation === this.#generation) await this.answered(answer, question);
     } catch (error) {
       if (generation === this.#generation) this.failed(error, question);
     }

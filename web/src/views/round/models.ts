@@ -21,7 +21,8 @@ export interface Shot {
 export class Models {
   readonly #latest: Latest<Question, Shot>;
 
-  constructor(shown: (shot: Shot) => void, failed: (error: unknown) => void) {
+  /** `shown` settles when the picture is drawn; the next one is asked for after that. */
+  constructor(shown: (shot: Shot) => Promise<void>, failed: (error: unknown) => void) {
     this.#latest = new Latest(ask, shown, failed);
   }
 

@@ -120,7 +120,7 @@ export class RoundView implements View {
     this.#models.request({ source, stage, detail: moving ? "thumbnail" : "page", asked: moving ? asked : null });
   }
 
-  #show(shot: Shot): void {
+  async #show(shot: Shot): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
     this.#shot = shot;
@@ -128,11 +128,10 @@ export class RoundView implements View {
     scene.show(shot.model);
     this.#walked = -1;
     this.#mark();
-    const { asked } = shot.question;
-    void scene.whenDrawn().then(() => {
-      if (asked !== null) performance.measure("picture", { start: asked });
-      this.#stage.dataset["drawn"] = shot.question.detail;
-    });
+    await scene.whenDrawn();
+    const { asked, detail } = shot.question;
+    if (asked !== null) performance.measure("picture", { start: asked });
+    this.#stage.dataset["drawn"] = detail;
   }
 
   #fail(error: unknown): void {

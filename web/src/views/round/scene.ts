@@ -41,6 +41,9 @@ const FINE = 2;
 /** In motion without a graphics card: fewer pixels, more pictures. */
 const COARSE = 0.5;
 const TURN_MS = 350;
+/** How often is looked whether a picture is finished, and how long at most. */
+const POLL_MS = 2;
+const LONGEST_DRAWING_MS = 2000;
 
 export class RoundScene {
   readonly canvas: HTMLCanvasElement;
@@ -203,12 +206,22 @@ export class RoundScene {
     });
   }
 
-  /** Settles when the scene as it is has been drawn. */
-  whenDrawn(): Promise<void> {
-    return new Promise((resolve) => {
+  /** Settles when the scene as it is has been drawn, to the last pixel; at once where nothing can be seen. */
+  async whenDrawn(): Promise<void> {
+    if (document.visibilityState === "hidden") return;
+    await new Promise<void>((resolve) => {
       this.#drawn.push(resolve);
       this.draw();
     });
+    const context = this.#renderer.getContext();
+    if (!(context instanceof WebGL2RenderingContext)) return;
+    const fence = context.fenceSync(context.SYNC_GPU_COMMANDS_COMPLETE, 0);
+    context.flush();
+    const end = performance.now() + LONGEST_DRAWING_MS;
+    while (fence && context.getSyncParameter(fence, context.SYNC_STATUS) === context.UNSIGNALED && performance.now() < end) {
+      await new Promise((resolve) => setTimeout(resolve, POLL_MS));
+    }
+    context.deleteSync(fence);
   }
 
   dispose(): void {
