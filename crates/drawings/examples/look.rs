@@ -45,7 +45,6 @@ fn main() -> Result<(), Box<dyn Error>> {
 fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
     let (width, height, overlap) = (Length::mm(190.0), Length::mm(220.0), Length::mm(12.0));
     let mut all = vec![
-        drawings::view(basket, words),
         drawings::section(basket, words),
         drawings::base_plan(basket, words),
         drawings::base_disc(basket, words),

@@ -32,7 +32,6 @@ mod taper_chart;
 mod text;
 mod tile;
 mod timeline;
-mod view;
 mod wall;
 
 pub use base_plan::{base_disc, base_plan};
@@ -48,4 +47,3 @@ pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use taper_chart::taper_chart;
 pub use tile::{check_bars, tiles};
 pub use timeline::{sample_letter, timeline};
-pub use view::view;

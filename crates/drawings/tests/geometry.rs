@@ -177,18 +177,6 @@ fn the_section_is_true_to_its_scale() {
 }
 
 #[test]
-fn the_view_shows_half_of_the_staves_and_the_whole_rim() {
-    let basket = basket(FERRY);
-    let view = drawings::view(&basket, &words(&basket));
-    let edges = shapes(&view, Line::Edge);
-    let scale = edges[0].width() / basket.base.diameter.to_mm();
-    let rim = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm() * scale;
-    assert!(edges.iter().any(|edge| (edge.width() / rim - 1.0).abs() < 0.005), "no rim of {rim} mm");
-    let wraps = shapes(&view, Line::Fine).len();
-    assert!(wraps as u32 > basket.staves.count / 2, "{wraps} staves and wraps are drawn");
-}
-
-#[test]
 fn type_is_large_enough_and_inside_the_frame() {
     for pattern in [HARBOUR, FERRY, CHANNEL].into_iter().chain(ODD) {
         for drawing in all(&basket(pattern)) {

@@ -33,7 +33,6 @@ pub(crate) fn words(basket: &Basket) -> Words {
 pub(crate) fn all(basket: &Basket) -> Vec<Drawing> {
     let words = &words(basket);
     let mut all = vec![
-        drawings::view(basket, words),
         drawings::section(basket, words),
         drawings::base_plan(basket, words),
         drawings::base_disc(basket, words),

@@ -59,7 +59,7 @@ pub(crate) const FLAT: &[Flat] = &{
         flat(Side, "taper-chart", "form-drawing-taper-chart", |basket, words| {
             Some(drawings::taper_chart(basket, words))
         }),
-        flat(Side, "view", "form-drawing-view", |basket, words| Some(drawings::view(basket, words))),
+        flat(Side, "plan", "form-drawing-plan", drawings::plan),
         flat(Chart, "chart-outside", "form-drawing-chart-outside", |basket, words| {
             Some(drawings::chart(basket, words, Face::Outside, ChartKind::True))
         }),

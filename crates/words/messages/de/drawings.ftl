@@ -36,7 +36,6 @@ drawing-place-last-row = Oberkante der letzten Reihe, { $from }
 drawing-place-rim = Rand, Unterkante, { $from }
 drawing-place-trim = hier abschneiden, { $from }
 drawing-place-tip = Spitze, { $from }
-drawing-view-description = { $title }, fertig, von vorn: { $count } Staken, { $rows } Reihen, Rand, Umwicklung und, wo vorhanden, Ohren und Henkel.
 drawing-section = Der Korb von der Seite, { $scale }
 drawing-section-description = Der Korb von der Seite, die linke Hälfte von außen, die rechte durch die Mitte geschnitten. Der Boden misst { $base }, der Rand { $rim }; von der Unterseite des Bodens bis zur Oberkante des Rands sind es { $height }, bis ganz oben { $overall }. Zwei Einzelheiten zeigen Nut und Rand vergrößert.
 drawing-plan = Der fertige Korb von oben, { $scale }

@@ -111,9 +111,9 @@ form-why-rim-inner = wie der Außenreifen, wenn die Vorlage nichts anderes sagt
 
 # Zeichnungen: Namen zur Auswahl.
 form-drawing-section = Seite und Schnitt
-form-drawing-base-plan = Boden von oben
+form-drawing-base-plan = Bodenplan
 form-drawing-taper-chart = Verjüngung und Lücken
-form-drawing-view = Strichzeichnung
+form-drawing-plan = Von oben
 form-drawing-chart-outside = Flechtbild von außen
 form-drawing-chart-inside = Flechtbild von innen
 form-drawing-chart-outside-grid = Flechtbild von außen, in Kästchen

@@ -36,7 +36,6 @@ drawing-place-last-row = top of the last row, { $from }
 drawing-place-rim = rim, lower edge, { $from }
 drawing-place-trim = trim here, { $from }
 drawing-place-tip = tip, { $from }
-drawing-view-description = { $title }, finished, from the front: { $count } staves, { $rows } rows, rim, lashing and, where it has them, ears and handle.
 drawing-section = Side of the basket, { $scale }
 drawing-section-description = The basket from the side, the left half from outside, the right half cut through the middle. The base is { $base } across, the rim { $rim }; from the underside of the base to the top of the rim are { $height }, to the top { $overall }. Two details show the groove and the rim enlarged.
 drawing-plan = The finished basket from above, { $scale }

@@ -112,9 +112,9 @@ form-why-rim-inner = the same as the outer hoop, unless the pattern says otherwi
 
 # Drawings: names to choose from.
 form-drawing-section = Side and section
-form-drawing-base-plan = Base from above
+form-drawing-base-plan = Base plan
 form-drawing-taper-chart = Taper and gaps
-form-drawing-view = Line drawing
+form-drawing-plan = From above
 form-drawing-chart-outside = Chart from outside
 form-drawing-chart-inside = Chart from inside
 form-drawing-chart-outside-grid = Chart from outside, in squares
