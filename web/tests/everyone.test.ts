@@ -87,6 +87,12 @@ for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
       if (pane !== "") await page.getByRole("navigation").getByRole("button", { name: pane, exact: true }).click();
       const spill = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       assert.equal(spill, 0, `the page is wider than its window (${pane})`);
+      const hidden = await page.evaluate(() =>
+        [...document.querySelectorAll(".form-pane, .side-pane, .panel")]
+          .filter((pane) => pane.scrollWidth > pane.clientWidth)
+          .map((pane) => `${pane.className} ${pane.scrollWidth}`),
+      );
+      assert.deepEqual(hidden, [], `a pane is cut off at its side (${pane})`);
       const small = await page.evaluate(() =>
         [...document.querySelectorAll("button, select, input:not([type=checkbox]), textarea, summary, .order a")]
           .filter((element) => element.checkVisibility())
