@@ -165,7 +165,7 @@ test("in the round parts are named with number and length, by hand and by key", 
   const canvas = page.locator(".stage canvas");
   const box = await canvas.boundingBox();
   assert.ok(box);
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.62);
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.72);
   await until("something is named", async () => /^(Stave|Row) \d+/.test((await name.textContent()) ?? ""));
   await canvas.focus();
   await page.mouse.move(5, 5);
