@@ -79,7 +79,7 @@ async function stop(child: ChildProcess): Promise<void> {
 /** A browser; without `webgl` as on a machine that has none. */
 export function browse({ webgl = true } = {}): Promise<Browser> {
   const drawing = webgl
-    ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--ignore-gpu-blocklist"]
+    ? ["--enable-unsafe-swiftshader", "--disable-gpu-compositing", "--disable-gpu-rasterization"]
     : ["--disable-3d-apis", "--disable-gpu"];
   const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
   return chromium.launch({ executablePath: CHROMIUM, args: [...drawing, ...root] });

@@ -87,6 +87,12 @@ for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
       if (pane !== "") await page.getByRole("navigation").getByRole("button", { name: pane, exact: true }).click();
       const spill = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       assert.equal(spill, 0, `the page is wider than its window (${pane})`);
+      const hidden = await page.evaluate(() =>
+        [...document.querySelectorAll(".form-pane, .side-pane, .panel")]
+          .filter((pane) => pane.scrollWidth > pane.clientWidth)
+          .map((pane) => `${pane.className} ${pane.scrollWidth}`),
+      );
+      assert.deepEqual(hidden, [], `a pane is cut off at its side (${pane})`);
       const small = await page.evaluate(() =>
         [...document.querySelectorAll("button, select, input:not([type=checkbox]), textarea, summary, .order a")]
           .filter((element) => element.checkVisibility())
@@ -159,7 +165,7 @@ test("in the round parts are named with number and length, by hand and by key", 
   const canvas = page.locator(".stage canvas");
   const box = await canvas.boundingBox();
   assert.ok(box);
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.62);
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.72);
   await until("something is named", async () => /^(Stave|Row) \d+/.test((await name.textContent()) ?? ""));
   await canvas.focus();
   await page.mouse.move(5, 5);

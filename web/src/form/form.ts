@@ -27,7 +27,6 @@ export class Form {
   readonly #profile: Profile;
   readonly #girths: Girths;
   readonly #courses: CoursesView;
-  #shown: Shown | undefined;
 
   constructor(private readonly context: FormContext) {
     this.#profile = new Profile(context);
@@ -38,7 +37,6 @@ export class Form {
   }
 
   show(shown: Shown, problems: readonly Problem[]): void {
-    this.#shown = shown;
     for (const group of shown.groups) {
       const part = this.#part(group);
       say(part.heading, group.label);
@@ -100,10 +98,5 @@ export class Form {
     const part = { node, heading, link, fields };
     this.#parts.set(group.id, part);
     return part;
-  }
-
-  /** The basket that the form shows. */
-  get shown(): Shown | undefined {
-    return this.#shown;
   }
 }

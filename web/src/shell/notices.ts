@@ -39,8 +39,4 @@ export class Notices {
     this.#known.get(name)?.remove();
     this.#known.delete(name);
   }
-
-  has(name: string): boolean {
-    return this.#known.has(name);
-  }
 }

@@ -57,7 +57,6 @@ export class RoundScene {
   readonly #inside = new MeshBasicMaterial({ side: BackSide });
   readonly #outer: Mesh;
   readonly #inner: Mesh;
-  readonly #size: ResizeObserver;
   #model: Model | undefined;
   #ball = new Sphere(new Vector3(), 0.1);
   #cut = 0;
@@ -85,8 +84,7 @@ export class RoundScene {
     this.#controls.addEventListener("change", () => this.draw());
     this.#controls.addEventListener("start", () => this.move(true));
     this.#controls.addEventListener("end", () => this.move(false));
-    this.#size = new ResizeObserver(() => this.#resize(host));
-    this.#size.observe(host);
+    new ResizeObserver(() => this.#resize(host)).observe(host);
     this.dye(inks);
   }
 
@@ -222,17 +220,6 @@ export class RoundScene {
       await new Promise((resolve) => setTimeout(resolve, POLL_MS));
     }
     context.deleteSync(fence);
-  }
-
-  dispose(): void {
-    cancelAnimationFrame(this.#frame);
-    this.#size.disconnect();
-    this.#controls.dispose();
-    this.#outer.geometry.dispose();
-    this.#skin.dispose();
-    this.#inside.dispose();
-    this.#renderer.dispose();
-    this.canvas.remove();
   }
 
   #resize(host: HTMLElement): void {
