@@ -62,11 +62,14 @@ pub fn packet(
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<PacketFile>, SheetError> {
     let files = files(basket, words, options)?;
-    let sheets = set(&files, options, progress)?;
-    let page = html::handout(&options.templates, &files)?;
-    let pdfs = sheets.into_iter().zip(SHEETS);
+    let (sheets, page) = thread::scope(|scope| {
+        let page = scope.spawn(|| html::handout(&options.templates, &files));
+        let sheets = set(&files, options, progress);
+        (sheets, page.join().unwrap_or_else(|panic| resume_unwind(panic)))
+    });
+    let pdfs = sheets?.into_iter().zip(SHEETS);
     let mut packet: Vec<_> = pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
-    packet.push(PacketFile { name: html::HANDOUT, bytes: page });
+    packet.push(PacketFile { name: html::HANDOUT, bytes: page? });
     packet.extend(data(basket, words)?);
     Ok(packet)
 }
