@@ -60,11 +60,19 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
 
 test("a packet in the making can be stopped", async () => {
   const page = await open(browser, served.url);
+  // No news of the packet comes before it is stopped, however quickly it is made.
+  let stopped = (): void => undefined;
+  const untilStopped = new Promise<void>((resolve) => (stopped = resolve));
+  await page.route(/\/api\/packets\/[^/]+$/, async (route) => {
+    if (route.request().method() === "GET") await untilStopped;
+    await route.fallback().catch(() => undefined);
+  });
   await page.getByRole("button", { name: "Take away" }).click();
   const dialog = page.getByRole("dialog");
   await dialog.getByRole("button", { name: "Make the packet" }).click();
   await dialog.getByRole("button", { name: "Stop" }).click();
   await dialog.getByText("Stopped.").waitFor();
+  stopped();
   assert.equal(await dialog.getByRole("link", { name: "Download all as ZIP" }).count(), 0);
   await dialog.getByRole("button", { name: "Make the packet" }).click();
   await dialog.getByRole("link", { name: "Download all as ZIP" }).waitFor({ timeout: 120_000 });

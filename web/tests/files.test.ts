@@ -65,6 +65,7 @@ test("a file changed outside is not overwritten by unsaved work", async () => {
   assert.equal(await served.file(NAME), outside, "the file is as it was changed outside");
   await notice.getByRole("button", { name: "Compare them" }).click();
   await page.locator(".differences tr.differs").first().waitFor();
+  await until("both are drawn", async () => (await page.locator(".compare .paper svg").count()) === 2);
   await save(page);
   await until("saved knowingly", async () => (await state(page)) === "saved");
   assert.match(await served.file(NAME), /count = 71/);

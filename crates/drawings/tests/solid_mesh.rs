@@ -224,7 +224,7 @@ fn rows_go_over_and_under_as_the_weave_says() {
 #[test]
 fn the_base_has_the_size_it_is_turned_to() {
     let basket = basket(HARBOUR);
-    let solid = solid(&basket, Stage::Prepared, Detail::Full);
+    let solid = solid(&basket, Stage::BaseOnMould, Detail::Full);
     let base = of_kind(&solid, PartKind::Base).next().expect("a base");
     let radii = base.mesh.positions.iter().map(|at| at[0].hypot(at[1]));
     assert!((radii.fold(0.0, f32::max) - basket.base.diameter.to_mm() as f32 / 2.0).abs() < 1e-3);

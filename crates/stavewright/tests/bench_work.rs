@@ -155,7 +155,7 @@ fn pictures_and_drawings_are_there_for_every_name() {
         let body = json!({ "source": harbour(), "stage": stage["word"], "detail": "thumbnail" });
         let picture = bench.ask("POST", "/api/picture", Some(&body));
         assert_eq!(&picture.body[..4], b"glTF", "{stage}: {}", picture.status);
-        gltf_names(&picture.body, "base");
+        gltf_names(&picture.body, if stage["word"] == "prepared" { "mould" } else { "base" });
     }
     for (format, begins) in [("stl", "".as_bytes()), ("3mf", b"PK")] {
         let body = json!({ "source": harbour(), "detail": "thumbnail", "format": format });

@@ -140,7 +140,7 @@ class Side {
   async draw(source: string): Promise<void> {
     if (source === this.#drawn) return;
     this.#drawn = source;
-    fill(this.#paper, await drawing(source, "view"));
+    fill(this.#paper, await drawing(source, "stage-finished"));
   }
 }
 

@@ -72,8 +72,10 @@ class TakeAway {
       while (packet.state === "working" && this.#open) {
         this.#progress(packet);
         await new Promise((resolve) => setTimeout(resolve, ASK_MS));
-        if (this.#job === undefined) return;
+        if (this.#job !== packet.id) return;
         packet = await json<Packet>("GET", `/api/packets/${packet.id}`);
+        // Stopped meanwhile, and perhaps another begun.
+        if (this.#job !== packet.id) return;
       }
       this.#end(packet);
     } catch (error) {

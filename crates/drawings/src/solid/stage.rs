@@ -68,8 +68,9 @@ impl Group {
     /// beside the mould there is no room for the tails of ears and for the inner hoop.
     fn is_there(self, stage: Stage) -> bool {
         match self {
-            Self::Base => true,
-            Self::Screw | Self::Mould => (Stage::BaseOnMould..Stage::EarsSet).contains(&stage),
+            Self::Base => stage >= Stage::BaseOnMould,
+            Self::Screw => (Stage::BaseOnMould..Stage::EarsSet).contains(&stage),
+            Self::Mould => stage < Stage::EarsSet,
             Self::Plug => stage == Stage::Finished,
             Self::StavesSet => (Stage::StavesSet..Stage::EarsSet).contains(&stage),
             Self::StavesShaved => (Stage::EarsSet..Stage::Pinned).contains(&stage),

@@ -110,6 +110,8 @@ form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-why-rim-inner = wie der Außenreifen, wenn die Vorlage nichts anderes sagt
 
 # Zeichnungen: Namen zur Auswahl.
+form-stage-bare-mould = Form allein
+
 form-drawing-section = Seite und Schnitt
 form-drawing-base-plan = Bodenplan
 form-drawing-taper-chart = Verjüngung und Lücken

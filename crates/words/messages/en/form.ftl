@@ -111,6 +111,8 @@ form-why-usual = usual, unless the pattern says otherwise
 form-why-rim-inner = the same as the outer hoop, unless the pattern says otherwise
 
 # Drawings: names to choose from.
+form-stage-bare-mould = Bare mould
+
 form-drawing-section = Side and section
 form-drawing-base-plan = Base plan
 form-drawing-taper-chart = Taper and gaps

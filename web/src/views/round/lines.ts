@@ -29,7 +29,9 @@ export class LineStage {
 
   show(source: string, stage: string | undefined): void {
     const names = this.bench.shown.value?.drawings.map(({ name }) => name) ?? [];
-    const wanted = [`stage-${stage}`, "stage-finished", "view"].find((name) => names.includes(name));
+    // The bare mould has no drawing of its own; the one with the base on it comes nearest.
+    const nearest = stage === "prepared" ? "base-on-mould" : stage;
+    const wanted = [`stage-${nearest}`, "stage-finished"].find((name) => names.includes(name));
     if (wanted !== undefined) this.#latest.request({ source, name: wanted });
   }
 }

@@ -32,13 +32,16 @@ pub(crate) fn stage_named(name: &str) -> Option<Stage> {
 /// The stages that a basket passes through, from the bare mould on.
 pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
     let passed = |stage: Stage| match stage {
-        Stage::Prepared => false,
         Stage::EarsSet => basket.ears.is_some(),
         Stage::Handled => basket.handle.is_some(),
         _ => true,
     };
     let stages = STAGES.iter().filter(|(_, stage)| passed(*stage));
-    stages.map(|(name, stage)| Word { word: (*name).to_owned(), label: words.name(*stage) }).collect()
+    let label = |stage| match stage {
+        Stage::Prepared => words.term("form-stage-bare-mould"),
+        _ => words.name(stage),
+    };
+    stages.map(|(name, stage)| Word { word: (*name).to_owned(), label: label(*stage) }).collect()
 }
 
 /// The drawings that there are.
