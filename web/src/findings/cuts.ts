@@ -1,19 +1,21 @@
 /** The cut list and the main figures. */
 
 import type { Cut, Figure } from "../api/types.ts";
-import { el, fill, say } from "../dom/element.ts";
+import { attribute, el, say } from "../dom/element.ts";
+import { List } from "../dom/list.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
 
 export class CutsView {
   readonly node: HTMLElement;
   readonly #heading = el("h2", { id: "cuts-heading" });
-  readonly #list = el("ul", { class: "cuts" });
 
   constructor(bench: Bench) {
     say(this.#heading, t("bench-cuts"));
-    this.node = el("section", { "aria-labelledby": "cuts-heading" }, this.#heading, this.#list);
-    bench.shown.follow((shown) => fill(this.#list, ...(shown?.cuts ?? []).map(item)));
+    const node = el("ul", { class: "cuts" });
+    const list = new List(node, item);
+    this.node = el("section", { "aria-labelledby": "cuts-heading" }, this.#heading, node);
+    bench.shown.follow((shown) => list.show(shown?.cuts ?? []));
   }
 }
 
@@ -51,7 +53,7 @@ export class FiguresView {
     for (const [index, figure] of figures.entries()) {
       const pair = this.#list.children[index] ?? this.#list.appendChild(el("div", {}, el("dt"), el("dd")));
       const [label, value] = pair.children;
-      pair.setAttribute("data-figure", figure.id);
+      attribute(pair, "data-figure", figure.id);
       if (label) say(label, figure.label);
       if (value) say(value, figure.value);
     }

@@ -1,18 +1,28 @@
 /** Findings, worst first: what, why, where, and the step that mends it. */
 
-import type { Finding, Step } from "../api/types.ts";
-import { attribute, el, fill, say } from "../dom/element.ts";
+import type { Finding, Mould, Step } from "../api/types.ts";
+import { attribute, el, say } from "../dom/element.ts";
+import { List } from "../dom/list.ts";
 import { whereabouts } from "../form/profile.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
 
 const GRADES = ["stop", "care", "note"] satisfies Finding["grade"][];
 
+interface Item {
+  readonly finding: Finding;
+  /** Name by which it is known again after a change. */
+  readonly key: string;
+  /** What its place is shown on; none while it is folded. */
+  readonly mould: Mould | null;
+}
+
 export class FindingsView {
   readonly node: HTMLElement;
   readonly #heading = el("h2", { id: "findings-heading" });
   readonly #count = el("p", { class: "count", "aria-live": "polite" });
   readonly #list = el("ul", { class: "findings" });
+  readonly #items = new List<Item>(this.#list, (item) => this.#item(item));
   #open: string | undefined;
 
   /** `show` brings a finding's place into the picture, `field` the focus to its field. */
@@ -28,39 +38,40 @@ export class FindingsView {
 
   #show(findings: readonly Finding[]): void {
     const held = this.node.contains(document.activeElement) ? document.activeElement?.closest("li")?.dataset["key"] : undefined;
-    const named = findings.map((finding, index) => ({ finding, key: key(finding, index, findings) }));
-    if (!named.some((one) => one.key === this.#open)) this.#close();
+    const keys = findings.map(key);
+    if (!keys.some((one) => one === this.#open)) this.#close();
     say(this.#count, counted(findings));
-    fill(this.#list, ...named.map((one) => this.#item(one.finding, one.key)));
-    if (held === undefined) return;
+    const mould = this.bench.shown.value?.mould ?? null;
+    this.#items.show(
+      findings.map((finding, index) => {
+        const name = keys[index] ?? "";
+        return { finding, key: name, mould: name === this.#open ? mould : null };
+      }),
+    );
+    if (held === undefined || this.#list.contains(document.activeElement)) return;
     const again = this.#list.querySelector<HTMLElement>(`li[data-key="${CSS.escape(held)}"] button`);
     (again ?? this.#list.querySelector("button"))?.focus();
   }
 
-  #item(finding: Finding, name: string): HTMLElement {
-    const open = name === this.#open;
+  #item({ finding, key: name, mould }: Item): HTMLElement {
+    const open = mould !== null;
     const head = el(
       "button",
       { type: "button", class: "finding-head", "aria-expanded": String(open), onclick: () => this.#toggle(finding, name) },
       el("span", { class: `grade ${finding.grade}` }, finding.grade_label),
       el("span", { class: "what" }, finding.what),
     );
-    return el("li", { class: `finding ${finding.grade}`, "data-key": name, "data-code": finding.code }, head, open && this.#more(finding));
+    const more = mould && this.#more(finding, mould);
+    return el("li", { class: `finding ${finding.grade}`, "data-key": name, "data-code": finding.code }, head, more);
   }
 
-  #more(finding: Finding): HTMLElement {
-    const mould = this.bench.shown.value?.mould;
+  #more(finding: Finding, mould: Mould): HTMLElement {
     const { path, label, height_mm, part } = finding.place;
     const known = path !== null;
     return el(
       "div",
       { class: "finding-more" },
-      el(
-        "div",
-        { class: "finding-where" },
-        mould && whereabouts(mould, height_mm, part),
-        el("p", {}, t("bench-where", { place: label })),
-      ),
+      el("div", { class: "finding-where" }, whereabouts(mould, height_mm, part), el("p", {}, t("bench-where", { place: label }))),
       el("p", {}, finding.why),
       finding.remedy !== "" && el("p", { class: "remedy" }, finding.remedy),
       el(
@@ -112,16 +123,16 @@ function counted(findings: readonly Finding[]): string {
 
 /** One line that is always in sight: the worst finding. */
 export class Worst {
-  readonly node = el("p", { class: "worst" });
+  readonly #grade = el("span");
+  readonly #what = el("span", { class: "what" });
+  readonly node = el("p", { class: "worst" }, this.#grade, this.#what);
 
   constructor(bench: Bench) {
     bench.shown.follow((shown) => {
       const worst = shown?.findings[0];
-      fill(
-        this.node,
-        worst && el("span", { class: `grade ${worst.grade}` }, worst.grade_label),
-        el("span", { class: "what" }, worst?.what ?? t("bench-findings-none")),
-      );
+      attribute(this.#grade, "class", `grade ${worst?.grade ?? "none"}`);
+      say(this.#grade, worst?.grade_label ?? "");
+      say(this.#what, worst?.what ?? t("bench-findings-none"));
       attribute(this.node, "data-grade", worst?.grade ?? "none");
     });
   }

@@ -1,7 +1,7 @@
 /** Fields in which one thing is chosen from several. */
 
 import type { Field, MaterialName } from "../api/types.ts";
-import { el, fill } from "../dom/element.ts";
+import { el, fill, say } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import type { Control } from "./control.ts";
 import { set, type FormContext } from "./context.ts";
@@ -41,6 +41,7 @@ function written(field: Field): string {
 function choice(first: Field, context: FormContext, options: (field: Field) => HTMLElement[]): Control {
   let field = first;
   let offered = "";
+  const leave = el("option", { value: LEFT });
   const select = el("select");
   select.addEventListener("change", () => {
     const chosen = select.selectedOptions[0]?.textContent ?? select.value;
@@ -56,17 +57,18 @@ function choice(first: Field, context: FormContext, options: (field: Field) => H
     node: select,
     show(next) {
       field = next;
-      const offer = JSON.stringify([field.written, field.used?.text, field.options, field.kinds, context.materials().length]);
-      if (offer !== offered) fill(select, ...left(field), ...options(field));
+      const left = leftTo(field);
+      say(leave, left ?? "");
+      const offer = JSON.stringify([left !== null, field.written, field.options, field.kinds, context.materials().length]);
+      if (offer !== offered) fill(select, left !== null && leave, ...options(field));
       offered = offer;
       select.value = field.written === null ? LEFT : written(field);
     },
   };
 }
 
-/** The option that leaves the choice to Stavewright, where it may be left. */
-function left(field: Field): HTMLElement[] {
-  if (field.give.length === 0 && field.written !== null) return [];
-  const label = field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
-  return [el("option", { value: LEFT }, label)];
+/** What the option says that leaves the choice to Stavewright, where it may be left. */
+function leftTo(field: Field): string | null {
+  if (field.give.length === 0 && field.written !== null) return null;
+  return field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
 }

@@ -1,7 +1,8 @@
 /** The weaving, course by course from the base upward. */
 
 import type { Course, Courses, Problem } from "../api/types.ts";
-import { attribute, el, fill, say } from "../dom/element.ts";
+import { attribute, el, say } from "../dom/element.ts";
+import { List } from "../dom/list.ts";
 import { icon, type Sign } from "../dom/icons.ts";
 import { t } from "../words/texts.ts";
 import type { FormContext } from "./context.ts";
@@ -23,7 +24,7 @@ export class CoursesView {
 
   constructor(private readonly context: FormContext) {
     this.#hand = el("button", { type: "button", class: "quiet hand", onclick: () => this.#handOver() });
-    this.#add = el("button", { type: "button", class: "quiet", onclick: () => this.#insert() });
+    this.#add = el("button", { type: "button", class: "quiet", onclick: () => this.#insert() }, icon("plus"), t("bench-course-add"));
     this.node = el("div", { class: "course-box" }, this.#why, this.#list, this.#wrong, el("div", { class: "row wrap" }, this.#add, this.#hand));
   }
 
@@ -32,9 +33,8 @@ export class CoursesView {
     const chosen = courses.take.length > 0;
     say(this.#why, courses.why === null ? "" : t("bench-chosen", { why: courses.why }));
     say(this.#hand, t(chosen ? "bench-courses-take" : "bench-courses-give"));
-    this.#hand.hidden = !chosen && courses.give.length === 0;
-    fill(this.#add, icon("plus"), t("bench-course-add"));
-    this.#add.hidden = chosen;
+    attribute(this.#hand, "hidden", !chosen && courses.give.length === 0);
+    attribute(this.#add, "hidden", chosen);
     while (this.#rows.length > courses.each.length) this.#rows.pop()?.node.remove();
     while (this.#rows.length < courses.each.length) {
       const row = new CourseRow(this.#rows.length, this.context);
@@ -83,6 +83,7 @@ class CourseRow {
   readonly fields: Fields;
   readonly #summary = el("span", { class: "course-summary" });
   readonly #swatches = el("span", { class: "swatches" });
+  readonly #colours = new List(this.#swatches, swatch);
   readonly #length = el("p", { class: "used" });
   readonly #runs = el("p", { class: "wrong" });
   readonly #more: HTMLDetailsElement;
@@ -103,16 +104,16 @@ class CourseRow {
   show(course: Course, count: number, problems: readonly Problem[]): void {
     const number = this.index + 1;
     say(this.#summary, t("bench-course", { number, summary: course.summary }));
-    fill(this.#swatches, ...[...new Set(course.colours)].map(swatch));
+    this.#colours.show([...new Set(course.colours)]);
     const rows = { first: course.first_row, last: course.first_row + course.rows - 1, length: course.length };
     say(this.#length, course.rows > 0 ? t("bench-course-takes", rows) : "");
     say(this.#runs, course.runs ? "" : t("bench-course-does-not-run"));
     this.fields.show(course.fields, problems);
     const fixed = course.path === null;
-    for (const button of [this.#up, this.#down, this.#remove]) button.hidden = fixed;
-    this.#up.disabled = this.index === 0;
-    this.#down.disabled = number === count;
-    this.#remove.disabled = count === 1;
+    for (const button of [this.#up, this.#down, this.#remove]) attribute(button, "hidden", fixed);
+    attribute(this.#up, "disabled", this.index === 0);
+    attribute(this.#down, "disabled", number === count);
+    attribute(this.#remove, "disabled", count === 1);
     attribute(this.#up, "aria-label", t("bench-course-up", { number }));
     attribute(this.#down, "aria-label", t("bench-course-down", { number }));
     attribute(this.#remove, "aria-label", t("bench-course-remove", { number }));

@@ -1,7 +1,8 @@
 /** One field: its name, its control, what is used, and who chose it. */
 
 import type { Field, Problem } from "../api/types.ts";
-import { attribute, el, fill, say } from "../dom/element.ts";
+import { attribute, el, say } from "../dom/element.ts";
+import { List } from "../dom/list.ts";
 import { t } from "../words/texts.ts";
 import { controlFor, type Control } from "./control.ts";
 import { newId, type FormContext } from "./context.ts";
@@ -16,6 +17,7 @@ export class FieldView {
   readonly #slide: Slide | null;
   readonly #used = el("p", { class: "used" });
   readonly #swatches = el("p", { class: "swatches", "aria-hidden": "true" });
+  readonly #patches = new List(this.#swatches, swatch);
   readonly #why = el("p", { class: "why" });
   readonly #wrong = el("p", { class: "wrong" });
   readonly #hand: HTMLButtonElement;
@@ -83,7 +85,7 @@ export class FieldView {
 
   #showHand(field: Field): void {
     const edits = field.written === null ? field.take : field.give;
-    this.#hand.hidden = edits.length === 0 || field.kind === "part" || field.kind === "flag";
+    attribute(this.#hand, "hidden", edits.length === 0 || field.kind === "part" || field.kind === "flag");
     const taking = field.written === null;
     say(this.#hand, t(taking ? "bench-take" : "bench-give"));
     attribute(this.#hand, "aria-label", t(taking ? "bench-take-which" : "bench-give-which", { what: field.label }));
@@ -101,6 +103,6 @@ export class FieldView {
   #showSwatches(): void {
     const named = typed(this.#field).split(/[,+]/).map((name) => name.trim());
     const known = named.flatMap((name) => this.context.colours().filter((colour) => colour.name === name));
-    fill(this.#swatches, ...known.map(({ hex }) => swatch(hex)));
+    this.#patches.show(known.map(({ hex }) => hex));
   }
 }

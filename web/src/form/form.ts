@@ -34,6 +34,7 @@ export class Form {
     this.#courses = new CoursesView(context);
     this.node = el("div", { class: "form" }, this.#order, this.#body);
     attribute(this.#order, "aria-label", t("bench-order"));
+    this.#body.addEventListener("submit", (event) => event.preventDefault());
   }
 
   show(shown: Shown, problems: readonly Problem[]): void {
@@ -79,10 +80,12 @@ export class Form {
     if (known) return known;
     const heading = el("h2", {});
     const fields = new Fields(this.context);
-    const node = el("details", { id: `part-${group.id}`, class: "part" }, el("summary", {}, heading));
-    if (group.id === "mould") node.append(this.#profile.node, fields.node, this.#girths.node);
-    else if (group.id === "weave") node.append(this.#courses.node, fields.node);
-    else node.append(fields.node);
+    // Each part is a form of its own: browsers look at all fields of a form anew when one has changed.
+    const body = el("form", { autocomplete: "off" });
+    if (group.id === "mould") body.append(this.#profile.node, fields.node, this.#girths.node);
+    else if (group.id === "weave") body.append(this.#courses.node, fields.node);
+    else body.append(fields.node);
+    const node = el("details", { id: `part-${group.id}`, class: "part" }, el("summary", {}, heading), body);
     node.open = OPEN.has(group.id);
     const link = el("a", {
       href: `#part-${group.id}`,

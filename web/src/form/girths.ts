@@ -1,7 +1,7 @@
 /** The mould's girths as a small table. */
 
 import type { Edit, Girth, Measured, Mould, Problem } from "../api/types.ts";
-import { attribute, el, fill, say } from "../dom/element.ts";
+import { attribute, el, say } from "../dom/element.ts";
 import { icon } from "../dom/icons.ts";
 import { t } from "../words/texts.ts";
 import { set, type FormContext } from "./context.ts";
@@ -15,7 +15,6 @@ export class Girths {
   readonly node: HTMLElement;
   readonly #body = el("tbody");
   readonly #table: HTMLTableElement;
-  readonly #heads = [el("th", { scope: "col" }), el("th", { scope: "col" }), el("th", { scope: "col" })];
   readonly #wrong = el("p", { class: "wrong" });
   readonly #add: HTMLButtonElement;
   readonly #other: HTMLButtonElement;
@@ -23,8 +22,15 @@ export class Girths {
   #mould: Mould | undefined;
 
   constructor(private readonly context: FormContext) {
-    this.#table = el("table", { class: "girths" }, el("thead", {}, el("tr", {}, ...this.#heads)), this.#body);
-    this.#add = el("button", { type: "button", class: "quiet", onclick: () => this.#insert() });
+    const heads = el(
+      "tr",
+      {},
+      el("th", { scope: "col" }, t("bench-height-above-base")),
+      el("th", { scope: "col" }, t("bench-girth")),
+      el("th", { scope: "col" }, el("span", { class: "unseen" }, t("bench-remove"))),
+    );
+    this.#table = el("table", { class: "girths" }, el("thead", {}, heads), this.#body);
+    this.#add = el("button", { type: "button", class: "quiet", onclick: () => this.#insert() }, icon("plus"), t("bench-add-girth"));
     this.#other = el("button", { type: "button", class: "quiet", onclick: () => this.#change() });
     this.node = el("div", { class: "girth-box" }, this.#table, this.#wrong, el("div", { class: "row wrap" }, this.#add, this.#other));
   }
@@ -33,15 +39,8 @@ export class Girths {
     this.#mould = mould;
     const { girths } = mould;
     const measured = girths.length > 0;
-    this.#table.hidden = !measured;
-    this.#add.hidden = !measured;
-    const [height, girth, remove] = this.#heads;
-    if (height && girth && remove) {
-      say(height, t("bench-height-above-base"));
-      say(girth, t("bench-girth"));
-      fill(remove, el("span", { class: "unseen" }, t("bench-remove")));
-    }
-    fill(this.#add, icon("plus"), t("bench-add-girth"));
+    attribute(this.#table, "hidden", !measured);
+    attribute(this.#add, "hidden", !measured);
     say(this.#other, t(measured ? "bench-mould-draw" : "bench-mould-measure"));
     while (this.#rows.length > girths.length) this.#rows.pop()?.node.remove();
     while (this.#rows.length < girths.length) {
@@ -80,7 +79,7 @@ export class Girths {
         height.show(now.height, t("bench-height-of", { number }), problems.some(({ path }) => path === `${now.path}[1]`));
         round.show(now.girth, t("bench-girth-of", { number }), problems.some(({ path }) => path === `${now.path}[2]`));
         attribute(remove, "aria-label", t("bench-remove-girth", { number }));
-        remove.disabled = (this.#mould?.girths.length ?? 0) <= 2;
+        attribute(remove, "disabled", (this.#mould?.girths.length ?? 0) <= 2);
       },
     };
   }

@@ -10,6 +10,7 @@ import { set, type FormContext } from "./context.ts";
 
 export function materialsControl(first: Field, context: FormContext): Control {
   let field = first;
+  let offered = "";
   const node = el("div", { class: "stack", role: "group" });
 
   const names = (): string[] => {
@@ -51,6 +52,9 @@ export function materialsControl(first: Field, context: FormContext): Control {
     node,
     show(next) {
       field = next;
+      const offer = JSON.stringify([field.label, field.written, field.kinds, context.materials().length]);
+      if (offer === offered) return;
+      offered = offer;
       fill(add, icon("plus"), t("bench-add-which", { what: field.label }));
       fill(node, ...names().map(row), add);
     },

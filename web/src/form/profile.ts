@@ -1,7 +1,7 @@
 /** The mould from the side, live; where it was measured, its points can be dragged. */
 
 import type { Edit, Girth, Mould } from "../api/types.ts";
-import { attribute, el, fill, svg } from "../dom/element.ts";
+import { attribute, el, fill, say, svg } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import { newGesture, type FormContext } from "./context.ts";
 
@@ -44,7 +44,7 @@ export class Profile {
     line(this.#axis, 0, this.#frame.top, 0, this.#frame.top + this.#frame.height);
     attribute(this.#picture, "role", mould.girths.length > 0 ? "group" : "img");
     attribute(this.#picture, "aria-label", t("bench-profile"));
-    this.#hint.textContent = mould.girths.length > 0 ? t("bench-profile-hint") : "";
+    say(this.#hint, mould.girths.length > 0 ? t("bench-profile-hint") : "");
     this.#showHandles(mould.girths);
   }
 

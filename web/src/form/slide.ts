@@ -35,7 +35,7 @@ export class Slide {
     this.#stepped = null;
     const { range, used } = field;
     const number = used?.number ?? null;
-    this.node.hidden = range === null || number === null;
+    attribute(this.node, "hidden", range === null || number === null);
     if (range === null || number === null) return;
     attribute(this.#slider, "aria-label", t("bench-slider", { what: field.label }));
     attribute(this.#slider, "aria-valuetext", used?.text);

@@ -69,7 +69,7 @@ export class Bar {
     nameOf(this.#undo, undoable ? t("bench-undo-step", { step: undoable.label }) : t("bench-undo"), undoable !== undefined);
     nameOf(this.#redo, redoable ? t("bench-redo-step", { step: redoable.label }) : t("bench-redo"), redoable !== undefined);
     const { may_write } = heart.health.value;
-    this.#save.disabled = !may_write || bench.onFile;
+    attribute(this.#save, "disabled", !may_write || bench.onFile);
     attribute(this.#save, "title", may_write ? null : t("bench-read-only"));
   }
 
@@ -123,5 +123,5 @@ function sign(which: Sign, act: () => void): HTMLButtonElement {
 function nameOf(button: HTMLButtonElement, name: string, able: boolean): void {
   attribute(button, "aria-label", name);
   attribute(button, "title", name);
-  button.disabled = !able;
+  attribute(button, "disabled", !able);
 }

@@ -7,6 +7,7 @@
 
 use std::f32::consts::FRAC_PI_2;
 
+use super::Detail;
 use super::section::Section;
 
 /// A pinched weaver keeps at least this share of its thickness.
@@ -34,13 +35,33 @@ struct Corner {
     to: f32,
 }
 
+/// How a weaver's bends over the staves' corners are drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Bends {
+    /// Rounded.
+    Round,
+    /// As one point each.
+    Sharp,
+    /// Not at all: straight from the middle of a stave to the middle of the next.
+    Straight,
+}
+
+impl Bends {
+    pub(super) const fn of(detail: Detail) -> Self {
+        match detail {
+            Detail::Full | Detail::Page => Self::Round,
+            Detail::Column => Self::Sharp,
+            Detail::Thumbnail => Self::Straight,
+        }
+    }
+}
+
 /// Staves side by side with a weaver between them.
 pub(super) struct Crossing<'a> {
     pub(super) stave: &'a Section,
     pub(super) pitch: f32,
     pub(super) weaver: f32,
-    /// Whether roundings are left out.
-    pub(super) coarse: bool,
+    pub(super) bends: Bends,
 }
 
 impl Crossing<'_> {
@@ -55,6 +76,7 @@ impl Crossing<'_> {
     pub(super) fn way(&self, from_outside: bool, to_outside: bool) -> Vec<Place> {
         let last = Place { round: self.pitch, ..self.middle(to_outside) };
         let mut way = match (from_outside, to_outside) {
+            _ if self.bends == Bends::Straight => Vec::new(),
             (true, false) => self.inward(),
             (false, true) => self.outward(),
             _ => vec![Place { round: self.pitch / 2.0, ..last }],
@@ -123,7 +145,7 @@ impl Crossing<'_> {
             if corner.at[0].abs() < 1e-6 && !last {
                 continue;
             }
-            if to - from < SHARP || self.coarse {
+            if to - from < SHARP || self.bends == Bends::Sharp {
                 put(corner.at, if last { tilt } else { f32::midpoint(from, to) });
                 continue;
             }
@@ -191,7 +213,7 @@ mod tests {
     #[test]
     fn the_way_over_race_tracks_is_as_long_as_kemp_says() {
         let stave = race_track(16.0, 1.5);
-        let crossing = Crossing { stave: &stave, pitch: 22.0, weaver: 1.5, coarse: false };
+        let crossing = Crossing { stave: &stave, pitch: 22.0, weaver: 1.5, bends: Bends::Round };
         let inward = length(crossing.middle(true), &crossing.way(true, false));
         let outward = length(crossing.middle(false), &crossing.way(false, true));
         assert!((inward - 22.6084).abs() < 0.02, "{inward}");
@@ -201,7 +223,7 @@ mod tests {
     #[test]
     fn a_weaver_in_too_narrow_a_gap_is_pinched_to_it() {
         let stave = race_track(16.0, 1.5);
-        let crossing = Crossing { stave: &stave, pitch: 16.8, weaver: 1.5, coarse: false };
+        let crossing = Crossing { stave: &stave, pitch: 16.8, weaver: 1.5, bends: Bends::Round };
         let way = crossing.way(true, false);
         let thinnest = way.iter().map(|place| 2.0 * place.half).fold(f32::INFINITY, f32::min);
         assert!((thinnest - 0.8).abs() < 1e-3, "{thinnest}");
@@ -211,7 +233,7 @@ mod tests {
     #[test]
     fn a_weaver_that_stays_outside_runs_straight() {
         let stave = race_track(6.0, 1.5);
-        let crossing = Crossing { stave: &stave, pitch: 8.0, weaver: 1.0, coarse: false };
+        let crossing = Crossing { stave: &stave, pitch: 8.0, weaver: 1.0, bends: Bends::Round };
         assert!(crossing.way(true, true).iter().all(|place| (place.out - 2.0).abs() < 1e-6));
         assert!(crossing.way(false, false).iter().all(|place| (place.out + 0.5).abs() < 1e-6));
     }

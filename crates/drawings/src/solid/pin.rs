@@ -51,7 +51,11 @@ fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f3
     let half = diameter / 2.0;
     let outside = (basket.staves.thickness + rim.outer.stock.thickness).to_mm() as f32;
     let inside = -(rim.inner.stock.thickness.to_mm() as f32);
-    let sides = round(if detail == Detail::Full { 10 } else { 6 });
+    let sides = round(match detail {
+        Detail::Full => 10,
+        Detail::Page | Detail::Column => 6,
+        Detail::Thumbnail => 3,
+    });
     let mut positions = Vec::new();
     // Section across a way that runs inward (turned by `bend` toward the side), seen from ahead.
     let mut ring = |out: f32, aside: f32, bend: f32, radius: f32| {

@@ -7,10 +7,10 @@ use basket::stock::Material;
 use basket::weave::{Cell, Course, Follow, Passing, Row};
 use basket::{Basket, Length};
 
-use super::crossing::{Crossing, Place};
+use super::crossing::{Bends, Crossing, Place};
 use super::edges;
 use super::mesh::{Ends, direction};
-use super::section::{Section, section};
+use super::section::{Section, weaver_section};
 use super::stave::stave_section;
 use super::surface::Surface;
 use super::{Detail, Mesh, Part, PartKind, colour};
@@ -198,7 +198,7 @@ impl<'a> Laid<'a> {
         detail: Detail,
     ) -> Self {
         let (width, thick) = (lane.stock.width.to_mm() as f32, lane.stock.thickness.to_mm() as f32);
-        let section: Section = section(lane.stock, width, detail)
+        let section: Section = weaver_section(lane.stock, width, detail)
             .iter()
             .map(|[up, out]| [up / width.max(1e-6) + 0.5, 2.0 * out / thick.max(1e-6) - 1.0])
             .collect();
@@ -211,7 +211,7 @@ impl<'a> Laid<'a> {
             stave: &stave_section(basket, basket.staves.width_at(row.along).to_mm() as f32, detail),
             pitch: std::f32::consts::TAU * round / basket.staves.count.max(1) as f32,
             weaver: thick,
-            coarse: detail >= Detail::Column,
+            bends: Bends::of(detail),
         };
         let rounds = rounds(course);
         let [from, to] = level_ends(basket, course, row);

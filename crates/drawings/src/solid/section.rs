@@ -30,6 +30,15 @@ pub(super) fn section(stock: &Material, width: f32, detail: Detail) -> Section {
     }
 }
 
+/// The section of a weaver: as a thumbnail no more than a ridge, since rows make up most of a solid.
+pub(super) fn weaver_section(stock: &Material, width: f32, detail: Detail) -> Section {
+    if detail == Detail::Thumbnail {
+        let half = width / 2.0;
+        return vec![[-half, 0.0], [half, 0.0], [0.0, stock.thickness.to_mm() as f32]];
+    }
+    section(stock, width, detail)
+}
+
 const fn arc_steps(detail: Detail) -> u32 {
     match detail {
         Detail::Full => 6,
