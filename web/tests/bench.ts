@@ -14,6 +14,8 @@ export const PATIENCE = 30_000;
 
 export interface Served {
   readonly url: string;
+  /** All addresses that the program named: this machine's, then those for others. */
+  readonly urls: readonly string[];
   readonly folder: string;
   readonly file: (name: string) => Promise<string>;
   readonly write: (name: string, text: string) => Promise<void>;
@@ -30,21 +32,29 @@ export function example(name: string): Promise<string> {
 }
 
 /** Serves a folder that holds copies of the named examples. */
-export async function serve(...examples: readonly string[]): Promise<Served> {
+export function serve(...examples: readonly string[]): Promise<Served> {
+  return serveWith([], ...examples);
+}
+
+/** The same, the program being started with these flags. */
+export async function serveWith(flags: readonly string[], ...examples: readonly string[]): Promise<Served> {
   const folder = await mkdtemp(join(tmpdir(), "bench-"));
   const path = (name: string): string => join(folder, `${name}.toml`);
   for (const name of examples) await writeFile(path(name), await example(name));
-  let [child, url] = await run(folder, 0);
+  let [child, urls] = await run(folder, 0, flags);
   return {
     get url() {
-      return url;
+      return urls[0] ?? "";
+    },
+    get urls() {
+      return urls;
     },
     folder,
     file: (name) => readFile(path(name), "utf8"),
     write: (name, text) => writeFile(path(name), text),
     kill: () => stop(child),
     again: async () => {
-      [child, url] = await run(folder, Number(new URL(url).port));
+      [child, urls] = await run(folder, Number(new URL(urls[0] ?? "").port), flags);
     },
     end: async () => {
       await stop(child);
@@ -53,14 +63,14 @@ export async function serve(...examples: readonly string[]): Promise<Served> {
   };
 }
 
-function run(folder: string, port: number): Promise<[ChildProcess, string]> {
-  const child = spawn(PROGRAM, ["bench", folder, "--no-open", "--port", String(port)], { stdio: ["ignore", "pipe", "pipe"] });
+function run(folder: string, port: number, flags: readonly string[]): Promise<[ChildProcess, string[]]> {
+  const args = ["bench", folder, "--no-open", "--port", String(port), ...flags];
+  const child = spawn(PROGRAM, args, { stdio: ["ignore", "pipe", "pipe"] });
   return new Promise((resolve, reject) => {
     let said = "";
     const hear = (data: Buffer): void => {
       said += data.toString();
-      const url = /http:\/\/\S+/.exec(said)?.[0];
-      if (url) resolve([child, url]);
+      if (said.includes("Ctrl-C")) resolve([child, said.match(/http:\/\/\S+/g) ?? []]);
     };
     child.stdout?.on("data", hear);
     child.stderr?.on("data", hear);

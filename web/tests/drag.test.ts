@@ -91,6 +91,13 @@ test("a finding shows its place on the picture and leads to its field", async ()
   await head.click();
   await until("the place is told", async () => /^Shown: /.test((await page.locator(".round .part-name").textContent()) ?? ""));
   assert.equal(await head.getAttribute("aria-expanded"), "true");
+  await page.locator("#tab-side").click();
+  const mark = page.locator(".gallery.side svg[data-upright] > .mark");
+  await mark.waitFor();
+  await head.click();
+  await until("the mark is gone", async () => (await mark.count()) === 0);
+  await head.click();
+  await mark.waitFor();
   const lead = page.locator(".finding-more").getByRole("button", { name: "Go to the field" });
   if ((await lead.count()) > 0) {
     await lead.click();

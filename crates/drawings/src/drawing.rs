@@ -220,6 +220,7 @@ pub struct Drawing {
     /// What it shows, for those who cannot see it.
     pub description: String,
     pub(crate) frame: Rect,
+    pub(crate) upright: Option<f64>,
     pub(crate) items: Vec<Item>,
 }
 
@@ -231,6 +232,7 @@ impl Drawing {
             title: title.into(),
             description: description.into(),
             frame: Rect::ZERO,
+            upright: None,
             items: Vec::new(),
         }
     }
@@ -278,6 +280,17 @@ impl Drawing {
     pub fn items(&self) -> &[Item] {
         &self.items
     }
+    /// The same, known to show a basket from the side, to a scale, with the mould's base at the origin.
+    #[must_use]
+    pub(crate) fn upright(mut self, scale: f64) -> Self {
+        self.upright = Some(scale);
+        self
+    }
+    /// To which scale it shows a basket that stands upright with the mould's base at the origin; none if
+    /// it shows something else.
+    pub fn upright_scale(&self) -> Option<f64> {
+        self.upright
+    }
     /// The part of the plane that it shows, in mm.
     pub fn frame(&self) -> Rect {
         self.frame
@@ -313,6 +326,7 @@ impl Drawing {
         Self {
             frame: window,
             items: self.items.iter().filter(touches).cloned().collect(),
+            upright: self.upright,
             ..self.clone_empty()
         }
     }

@@ -44,7 +44,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     let lower = Vec2::new(right, low - groove.height()) - groove.frame().origin().to_vec2();
     drawing.add(rim, upper);
     drawing.add(groove, lower);
-    drawing.fitted(1.5)
+    drawing.upright(scale).fitted(1.5)
 }
 
 /// The largest round scale up to the largest that fits.

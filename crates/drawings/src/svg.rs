@@ -33,9 +33,10 @@ impl Drawing {
             svg,
             "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" \
              aria-labelledby=\"{name}-title {name}-desc\" width=\"{}mm\" height=\"{}mm\" \
-             viewBox=\"{x} {y} {width} {height}\" font-family=\"{TYPE}\" stroke-linejoin=\"round\">",
+             viewBox=\"{x} {y} {width} {height}\" font-family=\"{TYPE}\" stroke-linejoin=\"round\"{}>",
             Number(frame.width() * scale),
             Number(frame.height() * scale),
+            self.upright_scale().map_or(String::new(), |scale| format!(" data-upright=\"{scale}\"")),
         )?;
         writeln!(svg, "<title id=\"{name}-title\">{}</title>", Text(&self.title))?;
         writeln!(svg, "<desc id=\"{name}-desc\">{}</desc>", Text(&self.description))?;

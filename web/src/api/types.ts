@@ -915,9 +915,9 @@ part: string,
  */
 number: number | null, 
 /**
- * Height above the mould's base in mm.
+ * Between which heights above the mould's base it lies, in mm; the same twice for one height.
  */
-height_mm: number | null, 
+span_mm: [number, number], 
 /**
  * Name of a node in the GLB that shows it, if one does.
  */

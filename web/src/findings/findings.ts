@@ -3,9 +3,9 @@
 import type { Finding, Mould, Step } from "../api/types.ts";
 import { attribute, el, say } from "../dom/element.ts";
 import { List } from "../dom/list.ts";
-import { whereabouts } from "../form/profile.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
+import { whereabouts } from "./whereabouts.ts";
 
 const GRADES = ["stop", "care", "note"] satisfies Finding["grade"][];
 
@@ -66,12 +66,12 @@ export class FindingsView {
   }
 
   #more(finding: Finding, mould: Mould): HTMLElement {
-    const { path, label, height_mm, part } = finding.place;
+    const { path, label } = finding.place;
     const known = path !== null;
     return el(
       "div",
       { class: "finding-more" },
-      el("div", { class: "finding-where" }, whereabouts(mould, height_mm, part), el("p", {}, t("bench-where", { place: label }))),
+      el("div", { class: "finding-where" }, whereabouts(mould, finding.place), el("p", {}, t("bench-where", { place: label }))),
       el("p", {}, finding.why),
       finding.remedy !== "" && el("p", { class: "remedy" }, finding.remedy),
       el(

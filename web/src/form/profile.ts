@@ -1,7 +1,7 @@
 /** The mould from the side, live; where it was measured, its points can be dragged. */
 
 import type { Edit, Girth, Mould } from "../api/types.ts";
-import { attribute, el, fill, say, svg } from "../dom/element.ts";
+import { attribute, el, say, svg } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import { newGesture, type FormContext } from "./context.ts";
 
@@ -147,26 +147,3 @@ export class Profile {
 function line(element: SVGLineElement, x1: number, y1: number, x2: number, y2: number): void {
   for (const [name, value] of Object.entries({ x1, y1, x2, y2 })) attribute(element, name, value);
 }
-
-/** A small picture of where something is on the basket. */
-export function whereabouts(mould: Mould, heightMm: number | null, part: string): SVGSVGElement {
-  const widest = Math.max(...mould.profile.map(([radius]) => radius), 10);
-  const tall = mould.height_mm;
-  const margin = widest * 0.25;
-  const at = heightMm ?? (ATOP.has(part) ? mould.woven_to_mm : part === "base" || part === "groove" ? 0 : null);
-  const outline = [...mould.profile, ...mould.profile.toReversed().map(([radius, height]) => [-radius, height] as const)];
-  const picture = svg("svg", {
-    class: "whereabouts",
-    "aria-hidden": "true",
-    viewBox: `${-widest - margin} ${-tall - margin} ${2 * (widest + margin)} ${tall + 2 * margin}`,
-  });
-  const whole = at === null ? " meant" : "";
-  fill(
-    picture,
-    svg("path", { class: `profile-mould${whole}`, d: `M${outline.map(([x, height]) => `${x} ${-height}`).join("L")}Z` }),
-    at !== null && svg("line", { class: "mark", x1: -widest - margin, x2: widest + margin, y1: -at, y2: -at }),
-  );
-  return picture;
-}
-
-const ATOP = new Set(["rim", "outer-hoop", "inner-hoop", "pins", "filler", "lashing", "ears", "handle"]);

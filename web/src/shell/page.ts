@@ -20,6 +20,9 @@ import { Notices } from "./notices.ts";
 import { Panes } from "./panes.ts";
 import { Tabs } from "./tabs.ts";
 
+/** Views on which the place of a finding is marked. */
+const SHOW_PLACES = new Set(["round", "side", "chart"]);
+
 export class Page {
   readonly notices = new Notices();
   readonly files: Files;
@@ -107,9 +110,8 @@ export class Page {
     this.#tabs.show(view);
   }
 
-  /** The place of a finding shows in the round and on the chart. */
   #showPlace(finding: Finding): void {
-    if (this.#tabs.current !== "round" && this.#tabs.current !== "chart") this.#tabs.show("round");
+    if (!SHOW_PLACES.has(this.#tabs.current ?? "")) this.#tabs.show("round");
     this.bench.place.set(finding.place);
   }
 

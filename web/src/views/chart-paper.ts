@@ -15,7 +15,7 @@ const FLAT = 0.7;
 /** How much of a cell is dark on either side of a stave, so that it is not taken for the weaver. */
 const STAVE_SIDE = 0.24;
 /** Room for the numbers at the edges. */
-const EDGE = { left: 34, bottom: 22 };
+const EDGE = { left: 34, top: 8, bottom: 22 };
 
 export class ChartPaper {
   readonly canvas = el("canvas", { tabindex: 0, role: "application" });
@@ -56,7 +56,7 @@ export class ChartPaper {
     const { chart } = this;
     if (!chart) return undefined;
     const column = Math.floor((x - EDGE.left) / this.#cell);
-    const row = chart.rows.length - Math.floor(y / (this.#cell * FLAT));
+    const row = chart.rows.length - Math.floor((y - EDGE.top) / (this.#cell * FLAT));
     if (column < 0 || column >= chart.staves || row < 1 || row > chart.rows.length) return undefined;
     return { row, stave: chart.numbers_rise_left ? chart.staves - column : column + 1 };
   }
@@ -74,7 +74,7 @@ export class ChartPaper {
     if (!chart) return;
     this.#cell = Math.max(LEAST_CELL, Math.floor((this.#width - EDGE.left - 2) / chart.staves));
     const width = EDGE.left + chart.staves * this.#cell + 1;
-    const height = Math.ceil(chart.rows.length * this.#cell * FLAT) + EDGE.bottom;
+    const height = EDGE.top + Math.ceil(chart.rows.length * this.#cell * FLAT) + EDGE.bottom;
     const scale = Math.min(devicePixelRatio, 2);
     attribute(canvas, "width", Math.round(width * scale));
     attribute(canvas, "height", Math.round(height * scale));
@@ -95,7 +95,7 @@ export class ChartPaper {
     const count = this.chart?.staves ?? 0;
     const column = this.chart?.numbers_rise_left ? count - stave : stave - 1;
     const rows = this.chart?.rows.length ?? 0;
-    return [EDGE.left + column * this.#cell, (rows - row) * this.#cell * FLAT];
+    return [EDGE.left + column * this.#cell, EDGE.top + (rows - row) * this.#cell * FLAT];
   }
 
   /** A weaver seen fills its cell from side to side, a stave stands in it from top to bottom. */
@@ -104,7 +104,7 @@ export class ChartPaper {
     const tall = cell * FLAT;
     const side = Math.max(1.5, cell * STAVE_SIDE);
     pen.fillStyle = gap;
-    pen.fillRect(EDGE.left, 0, chart.staves * cell, chart.rows.length * tall);
+    pen.fillRect(EDGE.left, EDGE.top, chart.staves * cell, chart.rows.length * tall);
     for (const row of chart.rows) {
       for (const [index, kind] of row.cells.entries()) {
         const seen = chart.seen[kind];
@@ -127,7 +127,7 @@ export class ChartPaper {
     }
     if (this.#stave !== undefined) {
       const [x] = this.#corner({ row: 1, stave: this.#stave });
-      pen.fillRect(x, 0, this.#cell, chart.rows.length * tall);
+      pen.fillRect(x, EDGE.top, this.#cell, chart.rows.length * tall);
     }
     pen.globalAlpha = 1;
   }
@@ -147,7 +147,7 @@ export class ChartPaper {
     for (let stave = 1; stave <= chart.staves; stave += 1) {
       if (stave !== 1 && stave % 5 !== 0) continue;
       const [x] = this.#corner({ row: 1, stave });
-      pen.fillText(String(stave), x + this.#cell / 2, chart.rows.length * tall + EDGE.bottom / 2 + 1);
+      pen.fillText(String(stave), x + this.#cell / 2, EDGE.top + chart.rows.length * tall + EDGE.bottom / 2 + 1);
     }
   }
 

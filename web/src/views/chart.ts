@@ -87,21 +87,20 @@ export class ChartView implements View {
     this.#mark();
   }
 
-  /** Marks the stave, row or course that a finding means. */
+  /** Marks the stave, row or course that a finding means; other places are not on the chart. */
   #mark(): void {
     const place = this.bench.place.value;
     const chart = this.#paper.chart;
-    if (!place || !chart) {
-      this.#paper.mark(undefined, []);
-      return;
+    const row = /^row (\d+)/.exec(place?.node ?? "")?.[1];
+    const numbered = place?.number ?? null;
+    let [stave, rows]: [number | undefined, readonly number[]] = [undefined, []];
+    if (row !== undefined) rows = [Number(row)];
+    else if (place?.part === "staves" && numbered !== null) stave = numbered;
+    else if (place?.part === "weave" && chart) {
+      rows = chart.rows.filter(({ course }) => numbered === null || course === numbered).map(({ number }) => number);
     }
-    const row = /^row (\d+)/.exec(place.node ?? "");
-    if (row) this.#paper.mark(undefined, [Number(row[1])]);
-    else if (place.part === "staves" && place.number !== null) this.#paper.mark(place.number, []);
-    else if (place.part === "weave" && place.number !== null) {
-      this.#paper.mark(undefined, chart.rows.filter(({ course }) => course === place.number).map(({ number }) => number));
-    } else this.#paper.mark(undefined, []);
-    say(this.#told, t("bench-place-shown", { place: place.label }));
+    this.#paper.mark(stave, rows);
+    if (place && (stave !== undefined || rows.length > 0)) say(this.#told, t("bench-place-shown", { place: place.label }));
   }
 
   #listen(): void {
@@ -152,7 +151,7 @@ export class ChartView implements View {
   async #print(): Promise<void> {
     const names = this.bench.shown.value?.drawings.filter(({ view }) => view === "chart") ?? [];
     const sheets = names.map(({ name, label }) => {
-      const sheet = this.#printed.get(name) ?? new Sheet(name);
+      const sheet = this.#printed.get(name) ?? new Sheet(name, false);
       sheet.label(label);
       return sheet;
     });

@@ -1,12 +1,15 @@
 /** A drawing from the server, on paper. */
 
-import type { DrawingName } from "../api/types.ts";
+import type { DrawingName, Mould, Place } from "../api/types.ts";
 import { attribute, el, fill } from "../dom/element.ts";
+import { band } from "../findings/whereabouts.ts";
 import { text } from "../server/client.ts";
 import { language, t } from "../words/texts.ts";
 
 /** A drawing so many times as wide as high is long. */
 const LONG = 5;
+/** The smallest type on drawings, in mm, and in which size it can still be read, in pixels. */
+const SMALL_TYPE = { mm: 2.4, px: 8 };
 
 /** Asks for a drawing as SVG. */
 export async function drawing(source: string, name: string, signal?: AbortSignal): Promise<SVGSVGElement> {
@@ -23,9 +26,12 @@ export class Sheet {
   readonly #paper = el("div", { class: "paper" });
   readonly #caption = el("figcaption", {});
   #source: string | undefined;
+  #meant: { readonly mould: Mould; readonly place: Place } | undefined;
 
-  constructor(readonly name: string) {
+  /** `reads` says that its figures are to be read here, not only on paper. */
+  constructor(readonly name: string, private readonly reads: boolean) {
     this.node = el("figure", { class: "sheet" }, this.#paper, this.#caption);
+    new ResizeObserver(() => this.#fit()).observe(this.node);
   }
 
   label(label: DrawingName["label"]): void {
@@ -39,7 +45,8 @@ export class Sheet {
     try {
       const picture = await drawing(source, this.name);
       fill(this.#paper, picture);
-      this.#fit(picture);
+      this.#fit();
+      this.#mark();
       this.#source = source;
     } catch (error) {
       fill(this.#paper, el("p", { class: "wrong" }, t("bench-no-picture")));
@@ -49,10 +56,27 @@ export class Sheet {
     }
   }
 
-  /** What is too long to be seen when it is made to fit keeps its size and is scrolled. */
-  #fit(picture: SVGSVGElement): void {
+  /** Marks a place, if the drawing shows the basket from the side. */
+  mark(meant: { readonly mould: Mould; readonly place: Place } | undefined): void {
+    this.#meant = meant;
+    this.#mark();
+  }
+
+  #mark(): void {
+    const picture = this.#paper.querySelector("svg");
+    picture?.querySelector(":scope > .mark")?.remove();
+    const scale = Number(picture?.dataset["upright"]);
+    if (picture && this.#meant && scale > 0) picture.append(band(this.#meant.mould, this.#meant.place, scale));
+  }
+
+  /** What could not be read if it were made to fit keeps its size and is scrolled. */
+  #fit(): void {
+    const picture = this.#paper.querySelector("svg");
+    if (!picture) return;
     const { width, height } = picture.viewBox.baseVal;
-    const long = width > LONG * height;
+    const room = this.node.parentElement?.clientWidth ?? 0;
+    const type = (room / width) * SMALL_TYPE.mm;
+    const long = width > LONG * height || (this.reads && type < SMALL_TYPE.px);
     this.node.classList.toggle("long", long);
     attribute(this.#paper, "tabindex", long ? 0 : null);
     attribute(this.#paper, "role", long ? "group" : null);

@@ -25,6 +25,7 @@ export class GalleryView implements View {
     this.#watch = new Watch(bench, (moving) => {
       if (!moving || kind === "side") void this.#draw();
     });
+    bench.place.listen(() => this.#mark());
   }
 
   enter(): void {
@@ -60,18 +61,26 @@ export class GalleryView implements View {
     }
   }
 
+  /** Marks the place that a finding means. */
+  #mark(): void {
+    const mould = this.bench.shown.value?.mould;
+    const place = this.bench.place.value;
+    for (const sheet of this.#known.values()) sheet.mark(mould && place && { mould, place });
+  }
+
   /** One sheet for each drawing that there is. */
   #arrange(): void {
     const names = this.bench.shown.value?.drawings.filter(({ view }) => view === this.kind) ?? [];
     const before = this.#known;
     this.#known = new Map();
     for (const { name, label } of names) {
-      const sheet = before.get(name) ?? new Sheet(name);
+      const sheet = before.get(name) ?? new Sheet(name, this.kind === "side");
       before.delete(name);
       sheet.label(label);
       this.#known.set(name, sheet);
       this.#sheets.append(sheet.node);
     }
     for (const gone of before.values()) gone.node.remove();
+    this.#mark();
   }
 }

@@ -20,11 +20,10 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; i
      font-src 'self'; connect-src 'self'; worker-src 'self'; frame-src 'self' blob:; manifest-src 'self'; \
      base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 /// Headers of every answer.
-const HEADERS: [(HeaderName, &str); 5] = [
+const HEADERS: [(HeaderName, &str); 4] = [
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
     (header::REFERRER_POLICY, "no-referrer"),
     (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
-    (HeaderName::from_static("cross-origin-opener-policy"), "same-origin"),
     (HeaderName::from_static("permissions-policy"), "camera=(), microphone=(), geolocation=()"),
 ];
 
@@ -50,6 +49,11 @@ pub(crate) async fn watch(State(bench): State<Arc<Bench>>, request: Request, nex
     let headers = response.headers_mut();
     for (name, value) in HEADERS {
         headers.insert(name, HeaderValue::from_static(value));
+    }
+    // Browsers heed this on the machine itself; in a network without encryption they complain of it.
+    if bench.access.token.is_none() {
+        let opener = HeaderName::from_static("cross-origin-opener-policy");
+        headers.insert(opener, HeaderValue::from_static("same-origin"));
     }
     let is_pdf = headers.get(header::CONTENT_TYPE).is_some_and(|kind| kind == "application/pdf");
     // Browsers show PDF files in a viewer of their own, which the policy would lock out.

@@ -61,7 +61,7 @@ bench-restored-drop = Zurück zur Datei
 bench-gone = Das Programm antwortet nicht: Es wurde beendet, oder der Rechner schläft. Was du gemacht hast, bleibt in diesem Browser. Die Seite macht von selbst weiter, sobald das Programm wieder da ist.
 bench-back = Das Programm ist wieder da.
 bench-not-saved-gone = Nicht gespeichert: Das Programm antwortet nicht.
-bench-read-only = Diese Werkbank darf ansehen, aber nicht in den Ordner schreiben.
+bench-read-only = Hier lässt sich alles ansehen und ausprobieren, aber nicht speichern.
 
 ## Was getan wurde, für das Rückgängigmachen
 

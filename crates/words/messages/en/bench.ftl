@@ -61,7 +61,7 @@ bench-restored-drop = Go back to the file
 bench-gone = The program does not answer: it was stopped, or the machine is asleep. What you did is kept in this browser. The page goes on by itself when the program is back.
 bench-back = The program is back.
 bench-not-saved-gone = Not saved: the program does not answer.
-bench-read-only = This bench may look, but not write into the folder.
+bench-read-only = You can look and try everything here, but not save.
 
 ## What was done, for undo
 

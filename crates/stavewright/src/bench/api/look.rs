@@ -213,8 +213,8 @@ pub(crate) struct Place {
     pub(crate) part: String,
     /// Which one of several (stave, course, row, pin, ear).
     pub(crate) number: Option<u32>,
-    /// Height above the mould's base in mm.
-    pub(crate) height_mm: Option<f64>,
+    /// Between which heights above the mould's base it lies, in mm; the same twice for one height.
+    pub(crate) span_mm: [f64; 2],
     /// Name of a node in the GLB that shows it, if one does.
     pub(crate) node: Option<String>,
     /// The value in the form that has most to do with it.

@@ -8,15 +8,16 @@ use basket::{Basket, Grade};
 use words::Words;
 
 use super::form::label_of;
+use super::span::span;
 use crate::bench::api::{self, Edit, EditValue, Finding, Place, Step};
 use crate::bench::text::value_of;
 
 /// All findings, heaviest first.
 pub(crate) fn findings(basket: &Basket, words: &Words) -> Vec<Finding> {
-    basket.findings.iter().map(|finding| shown(finding, words)).collect()
+    basket.findings.iter().map(|finding| shown(basket, finding, words)).collect()
 }
 
-fn shown(finding: &basket::Finding, words: &Words) -> Finding {
+fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
     let text = words.finding(finding);
     Finding {
         code: finding.code.to_owned(),
@@ -31,19 +32,19 @@ fn shown(finding: &basket::Finding, words: &Words) -> Finding {
         remedy: text.remedy,
         measured: words.value(&finding.measured),
         limit: words.value(&finding.limit),
-        place: place(finding, text.place),
+        place: place(basket, finding, text.place),
         steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
     }
 }
 
-fn place(finding: &basket::Finding, label: String) -> Place {
+fn place(basket: &Basket, finding: &basket::Finding, label: String) -> Place {
     let place = finding.place;
     let part = place.part.term().trim_start_matches("part-").to_owned();
     Place {
         label,
         part,
         number: place.number,
-        height_mm: place.height.map(basket::Length::to_mm),
+        span_mm: span(basket, place),
         node: node(finding),
         path: path(finding),
     }

@@ -10,6 +10,7 @@ mod form;
 mod lengths;
 mod mould;
 pub(crate) mod problems;
+mod span;
 
 use std::path::Path;
 
