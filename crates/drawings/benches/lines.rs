@@ -1,14 +1,14 @@
 //! Line drawings of a basket of 75 staves and 80 rows, finished and at its stages.
 
-use basket::steps::Stage;
-use basket::{Basket, Catalogue, assemble};
+mod shared;
+
 use divan::counter::ItemsCount;
 use drawings::lines::{Style, View, draw, shaded};
-use drawings::solid::{Detail, Solid, solid};
+use drawings::solid::Detail;
 use drawings::stages::{Plate, stage_drawing, stage_drawings};
+use shared::{basket, finished};
 use words::{Language, Words};
 
-const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl\"\nbase = \"140\"\nrim = \"260\"\nheight = \"205\"\n[staves]\nstock = \"flat oval reed 3/8 in\"\ncount = 75\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 80 }]\n[ears]\n[handle]\n";
 /// Width and height of a picture, in mm.
 const SIZE: [f64; 2] = [70.0, 72.0];
 
@@ -22,18 +22,6 @@ fn main() {
 }
 
 const VIEW: View = View::from(24.0, 26.0);
-
-fn basket() -> Basket {
-    let catalogue = Catalogue::built_in();
-    let pattern = basket::pattern::read(PATTERN, catalogue).expect("the pattern can be read");
-    let basket = assemble(&pattern, catalogue);
-    assert_eq!((basket.staves.count, basket.weave.rows), (75, 80));
-    basket
-}
-
-fn finished(detail: Detail) -> Solid {
-    solid(&basket(), Stage::Finished, detail)
-}
 
 #[divan::bench(args = [Detail::Full, Detail::Page, Detail::Column])]
 fn line_drawing(bencher: divan::Bencher<'_, '_>, detail: Detail) {

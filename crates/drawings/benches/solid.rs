@@ -1,28 +1,16 @@
 //! The full solid of a basket of 75 staves and 80 rows, and its files.
 
-use basket::steps::Stage;
-use basket::{Basket, Catalogue, assemble};
-use divan::counter::ItemsCount;
-use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
+mod shared;
 
-const PATTERN: &str = "title = \"Bench\"\nunits = \"mm\"\n[mould]\nside = \"bowl\"\nbase = \"140\"\nrim = \"260\"\nheight = \"205\"\n[staves]\nstock = \"flat oval reed 3/8 in\"\ncount = 75\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 80 }]\n[ears]\n[handle]\n";
+use basket::steps::Stage;
+use divan::counter::ItemsCount;
+use drawings::solid::{Detail, glb, solid, stl, three_mf};
+use shared::{basket, finished};
 
 fn main() {
-    let solid = solid(&basket(), Stage::Finished, Detail::Full);
+    let solid = finished(Detail::Full);
     println!("{} parts, {} triangles, GLB {} bytes", solid.parts.len(), solid.triangles(), glb(&solid).len());
     divan::main();
-}
-
-fn basket() -> Basket {
-    let catalogue = Catalogue::built_in();
-    let pattern = basket::pattern::read(PATTERN, catalogue).expect("the pattern can be read");
-    let basket = assemble(&pattern, catalogue);
-    assert_eq!((basket.staves.count, basket.weave.rows), (75, 80));
-    basket
-}
-
-fn finished(detail: Detail) -> Solid {
-    solid(&basket(), Stage::Finished, detail)
 }
 
 #[divan::bench(args = [Detail::Full, Detail::Page, Detail::Thumbnail])]

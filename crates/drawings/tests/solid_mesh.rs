@@ -11,20 +11,6 @@ use drawings::solid::{Detail, Mesh, Part, PartKind, Solid, solid};
 use glam::Vec3;
 use proptest::prelude::*;
 
-const STAGES: [Stage; 12] = [
-    Stage::Prepared,
-    Stage::BaseOnMould,
-    Stage::StavesSet,
-    Stage::FirstRows,
-    Stage::HalfWoven,
-    Stage::Woven,
-    Stage::EarsSet,
-    Stage::RimClamped,
-    Stage::Pinned,
-    Stage::Lashed,
-    Stage::Handled,
-    Stage::Finished,
-];
 const DETAILS: [Detail; 4] = [Detail::Full, Detail::Page, Detail::Column, Detail::Thumbnail];
 
 /// Every edge belongs to two triangles that run along it in opposite directions.
@@ -60,7 +46,7 @@ fn of_kind(solid: &Solid, kind: PartKind) -> impl Iterator<Item = &Part> {
 fn every_part_is_closed_and_right_side_out_at_every_stage_and_detail() {
     for pattern in [HARBOUR, FERRY, CHANNEL] {
         let basket = basket(pattern);
-        let every = STAGES.into_iter().map(|stage| (stage, Detail::Thumbnail));
+        let every = Stage::ALL.into_iter().map(|stage| (stage, Detail::Thumbnail));
         for (stage, detail) in every.chain(DETAILS.map(|detail| (Stage::Finished, detail))) {
             let solid = solid(&basket, stage, detail);
             assert_sound(&solid);
@@ -331,6 +317,6 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 16, failure_persistence: None, ..ProptestConfig::default() })]
     #[test]
     fn any_basket_gives_closed_and_finite_parts(basket in any_basket(), stage in 0_usize..12, detail in 0_usize..3) {
-        assert_sound(&solid(&basket, STAGES[stage], DETAILS[detail]));
+        assert_sound(&solid(&basket, Stage::ALL[stage], DETAILS[detail]));
     }
 }

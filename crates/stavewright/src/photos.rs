@@ -5,7 +5,9 @@ use std::io::{Cursor, Read};
 use std::path::Path;
 
 use basket::pattern::{Pattern, Photo, Problem};
-use image::{ImageFormat, ImageReader, Limits};
+use image::codecs::jpeg::JpegEncoder;
+use image::codecs::png::PngEncoder;
+use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageFormat, ImageReader, ImageResult, Limits};
 use sheets::Photos;
 
 use crate::failure::Failure;
@@ -16,6 +18,8 @@ const LARGEST: u64 = 10_000_000;
 const LARGEST_ALL: usize = 60_000_000;
 /// Most pixels along a side.
 const MOST_PIXELS: u32 = 10_000;
+/// Quality in which a JPEG file is saved anew, of 100.
+const QUALITY: u8 = 92;
 
 /// Reads and checks all photographs of a pattern that lies in this folder.
 pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
@@ -60,33 +64,63 @@ fn read(folder: &Path, photo: &Photo) -> Result<Vec<u8>, Fault> {
         let help = "save it smaller; 2000 pixels across are plenty for print";
         return Err(("is larger than 10 MB".to_owned(), help));
     }
-    check(&photo.path, &bytes)?;
-    Ok(bytes)
+    checked(&photo.path, bytes)
 }
 
 /// Asserts that the file is what its name says, and decodes.
-fn check(name: &str, bytes: &[u8]) -> Result<(), Fault> {
+fn checked(name: &str, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
     let (wanted, kind) = if name.to_lowercase().ends_with(".png") {
         (ImageFormat::Png, "PNG")
     } else {
         (ImageFormat::Jpeg, "JPEG")
     };
-    if image::guess_format(bytes).ok() != Some(wanted) {
+    if image::guess_format(&bytes).ok() != Some(wanted) {
         return Err((format!("is not a {kind} file inside"), "save it again as what its name says"));
     }
-    let mut reader = ImageReader::with_format(Cursor::new(bytes), wanted);
-    let mut limits = Limits::default();
-    limits.max_image_width = Some(MOST_PIXELS);
-    limits.max_image_height = Some(MOST_PIXELS);
-    reader.limits(limits);
-    match reader.decode() {
-        Ok(_) => Ok(()),
+    match pixels_alone(&bytes, wanted) {
+        Ok(anew) => Ok(anew.unwrap_or(bytes)),
         Err(image::ImageError::Limits(_)) => Err((
             format!("has more than {MOST_PIXELS} pixels along a side, or is too large to hold"),
             "save it smaller; 2000 pixels across are plenty for print",
         )),
         Err(error) => Err((format!("is broken: {error}"), "save or copy it again")),
     }
+}
+
+/// Decodes a photograph. If it tells more than its pixels (where and when it was taken, with what), it
+/// is turned upright and saved anew without that; a sheet that is handed out tells nobody's address.
+fn pixels_alone(bytes: &[u8], format: ImageFormat) -> ImageResult<Option<Vec<u8>>> {
+    let mut limits = Limits::default();
+    limits.max_image_width = Some(MOST_PIXELS);
+    limits.max_image_height = Some(MOST_PIXELS);
+    let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
+    reader.limits(limits.clone());
+    let mut decoder = reader.into_decoder()?;
+    limits.reserve(decoder.total_bytes())?;
+    let tells = decoder.exif_metadata()?.is_some()
+        || decoder.xmp_metadata()?.is_some()
+        || decoder.iptc_metadata()?.is_some();
+    let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
+    let mut image = DynamicImage::from_decoder(decoder)?;
+    if !tells {
+        return Ok(None);
+    }
+    image.apply_orientation(upright);
+    let mut anew = Vec::new();
+    if format == ImageFormat::Png {
+        write(&image, PngEncoder::new(&mut anew), colours)?;
+    } else {
+        write(&image, JpegEncoder::new_with_quality(&mut anew, QUALITY), colours)?;
+    }
+    Ok(Some(anew))
+}
+
+fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, colours: Option<Vec<u8>>) -> ImageResult<()> {
+    if let Some(profile) = colours {
+        // Both forms can hold a profile; without it the colours are only a little off.
+        let _ = encoder.set_icc_profile(profile);
+    }
+    image.write_with_encoder(encoder)
 }
 
 /// Takes the bytes from what all photographs together may have.
@@ -98,6 +132,63 @@ fn within(room: &mut usize, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
         }
         None => {
             Err(("is one too many: all together have more than 60 MB".to_owned(), "save the photos smaller"))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The data that a camera adds (Exif 2.32, CIPA DC-008-2019, §4.6): that the picture lies on its
+    /// side, turned by a quarter, and a description.
+    fn told() -> Vec<u8> {
+        let text = b"at the harbour wall\0";
+        let mut data = b"II*\0\x08\0\0\0\x02\0".to_vec();
+        for (tag, kind, count, value) in [(0x010e_u16, 2_u16, text.len() as u32, 38_u32), (0x0112, 3, 1, 6)] {
+            data.extend(tag.to_le_bytes());
+            data.extend(kind.to_le_bytes());
+            data.extend(count.to_le_bytes());
+            data.extend(value.to_le_bytes());
+        }
+        data.extend([0; 4]);
+        data.extend(text);
+        data
+    }
+
+    fn photo(name: &str, told: Option<Vec<u8>>) -> Vec<u8> {
+        let image = DynamicImage::new_rgb8(16, 8);
+        let mut bytes = Vec::new();
+        if name.ends_with(".png") {
+            let mut encoder = PngEncoder::new(&mut bytes);
+            told.map(|told| encoder.set_exif_metadata(told).unwrap());
+            image.write_with_encoder(encoder).unwrap();
+        } else {
+            let mut encoder = JpegEncoder::new(&mut bytes);
+            told.map(|told| encoder.set_exif_metadata(told).unwrap());
+            image.write_with_encoder(encoder).unwrap();
+        }
+        bytes
+    }
+
+    #[test]
+    fn a_photo_keeps_its_pixels_upright_and_tells_nothing_else() {
+        for name in ["rim.png", "rim.jpg"] {
+            let bytes = photo(name, Some(told()));
+            let harbour = |bytes: &[u8]| bytes.windows(7).any(|window| window == b"harbour");
+            assert!(harbour(&bytes), "{name}");
+            let kept = checked(name, bytes).unwrap();
+            assert!(!harbour(&kept), "{name}");
+            let image = image::load_from_memory(&kept).unwrap();
+            assert_eq!((image.width(), image.height()), (8, 16), "{name}");
+        }
+    }
+
+    #[test]
+    fn a_photo_that_tells_nothing_stays_as_it_is() {
+        for name in ["rim.png", "rim.jpg"] {
+            let bytes = photo(name, None);
+            assert_eq!(checked(name, bytes.clone()).unwrap(), bytes, "{name}");
         }
     }
 }

@@ -11,6 +11,7 @@ use serde::Serialize;
 
 use crate::assemble::Basket;
 use crate::message::Message;
+use crate::terms::Term;
 
 /// A state of the basket that a step reaches.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -40,6 +41,34 @@ pub enum Stage {
     Handled,
     /// Finished.
     Finished,
+}
+
+impl Stage {
+    /// All of them, in making order.
+    pub const ALL: [Self; 12] = [
+        Self::Prepared,
+        Self::BaseOnMould,
+        Self::StavesSet,
+        Self::FirstRows,
+        Self::HalfWoven,
+        Self::Woven,
+        Self::EarsSet,
+        Self::RimClamped,
+        Self::Pinned,
+        Self::Lashed,
+        Self::Handled,
+        Self::Finished,
+    ];
+
+    /// Its name, fit for a file and a command line, such as `half-woven`.
+    pub fn name(self) -> &'static str {
+        self.term().trim_start_matches("stage-")
+    }
+
+    /// The stage of this name.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|stage| stage.name() == name)
+    }
 }
 
 /// One step of the making.

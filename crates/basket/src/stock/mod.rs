@@ -8,6 +8,7 @@ use std::sync::Arc;
 use serde::{Deserialize, Serialize, Serializer};
 
 use crate::measure::Length;
+use crate::terms::Term;
 
 /// What a material is; decides the shape of its section.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -49,6 +50,11 @@ impl Kind {
         Self::Rivet,
         Self::Burr,
     ];
+
+    /// Its name, fit for a file and a command line, such as `flat-oval-reed`.
+    pub fn name(self) -> &'static str {
+        self.term().trim_start_matches("kind-")
+    }
 
     /// The words for it in a pattern or shelf file.
     pub const fn words(self) -> &'static str {

@@ -16,7 +16,7 @@ use super::api::{
     PictureRequest, Seen, SolidFormat,
 };
 use super::compute::{Computed, compute, words};
-use super::look::{colour_name, stage_named};
+use super::look::colour_name;
 use super::refusal::Refusal;
 
 /// Crossings of rows and staves that are drawn: many times a large basket's.
@@ -100,7 +100,7 @@ pub(crate) fn picture(request: &PictureRequest, folder: &Path) -> Result<(&'stat
     let stage = match request.stage.as_deref() {
         None => Stage::Finished,
         Some(name) => {
-            stage_named(name).ok_or_else(|| unknown("stage", name, "`stages` of a look lists them."))?
+            Stage::named(name).ok_or_else(|| unknown("stage", name, "`stages` of a look lists them."))?
         }
     };
     let detail = match request.detail {

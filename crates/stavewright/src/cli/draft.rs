@@ -10,8 +10,8 @@ use clap::ValueEnum;
 use sheets::{Options, Paper, Photos};
 use words::Words;
 
+use super::names::stages;
 use super::reading::{Reading, words};
-use super::solid::StageArg;
 use super::{Format, Outcome, own_templates};
 use crate::failure::Failure;
 use crate::input::Origin;
@@ -53,8 +53,8 @@ pub(super) struct Args {
 
     /// Stages that the demonstration sheet has samples for, parted by commas [default:
     /// staves-set,half-woven,woven,rim-clamped,lashed,finished].
-    #[arg(long, value_enum, value_name = "STAGES", value_delimiter = ',')]
-    show: Vec<StageArg>,
+    #[arg(long, value_parser = stages(), value_name = "STAGES", value_delimiter = ',')]
+    show: Vec<Stage>,
 
     /// Hours of work a day while the samples are made [default: 6].
     #[arg(long, value_name = "HOURS", value_parser = clap::value_parser!(u8).range(1..=24))]
@@ -132,7 +132,7 @@ fn show(args: &Args) -> Show {
     Show {
         stages: match args.show.as_slice() {
             [] => usual.stages,
-            stages => stages.iter().map(|stage| Stage::from(*stage)).collect(),
+            stages => stages.to_vec(),
         },
         work_a_day: args.show_hours.map_or(usual.work_a_day, |hours| 60.0 * f64::from(hours)),
         moulds: args.show_moulds,

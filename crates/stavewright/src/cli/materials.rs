@@ -3,9 +3,9 @@
 use std::path::PathBuf;
 
 use basket::stock::Kind;
-use clap::ValueEnum;
 use words::{Language, Words};
 
+use super::names::kinds;
 use super::reading::{UnitsArg, catalogue};
 use super::{Format, Outcome};
 use crate::failure::Failure;
@@ -28,8 +28,8 @@ pub(super) struct Args {
     words: Vec<String>,
 
     /// Only this kind.
-    #[arg(long, value_enum)]
-    kind: Option<KindArg>,
+    #[arg(long, value_parser = kinds())]
+    kind: Option<Kind>,
 
     /// Say of each figure where it comes from.
     #[arg(long)]
@@ -46,37 +46,6 @@ pub(super) struct Args {
     /// How to print the answer.
     #[arg(long, value_enum, default_value_t)]
     format: Format,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum KindArg {
-    RoundReed,
-    FlatReed,
-    FlatOvalReed,
-    HalfRoundReed,
-    ChairCane,
-    BinderCane,
-    Splint,
-    Pin,
-    Rivet,
-    Burr,
-}
-
-impl From<KindArg> for Kind {
-    fn from(kind: KindArg) -> Self {
-        match kind {
-            KindArg::RoundReed => Self::RoundReed,
-            KindArg::FlatReed => Self::FlatReed,
-            KindArg::FlatOvalReed => Self::FlatOvalReed,
-            KindArg::HalfRoundReed => Self::HalfRoundReed,
-            KindArg::ChairCane => Self::ChairCane,
-            KindArg::BinderCane => Self::BinderCane,
-            KindArg::Splint => Self::Splint,
-            KindArg::Pin => Self::Pin,
-            KindArg::Rivet => Self::Rivet,
-            KindArg::Burr => Self::Burr,
-        }
-    }
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
@@ -105,5 +74,5 @@ fn wanted(args: &Args, name: &str) -> bool {
 }
 
 fn is_kind(args: &Args, kind: Kind) -> bool {
-    args.kind.is_none_or(|wanted| Kind::from(wanted) == kind)
+    args.kind.is_none_or(|wanted| wanted == kind)
 }

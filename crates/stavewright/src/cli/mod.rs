@@ -7,6 +7,7 @@ mod completions;
 mod draft;
 mod find_weave;
 mod materials;
+mod names;
 mod new;
 mod own_templates;
 mod picture;

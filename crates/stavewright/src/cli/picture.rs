@@ -12,7 +12,6 @@ use drawings::stages::{Plate, plates, stage_drawing};
 
 use super::Outcome;
 use super::reading::{Reading, words};
-use super::solid::StageArg;
 use crate::failure::Failure;
 use crate::input::Origin;
 use crate::progress::Progress;
@@ -111,7 +110,7 @@ enum Subject {
     /// A stage drawing as in the handout.
     Plate(Plate),
     /// The basket at a stage, from a view.
-    Seen(StageArg, View),
+    Seen(Stage, View),
 }
 
 impl Subject {
@@ -122,9 +121,9 @@ impl Subject {
             return Plate::named(name).map(Self::Plate).map_err(refused);
         }
         let plate = Plate::named(name).map_err(refused)?;
-        let stage = StageArg::from_str(plate.name(), false).map_err(|_| {
-            let stages = StageArg::value_variants().iter().filter_map(ValueEnum::to_possible_value);
-            let stages: Vec<_> = stages.map(|stage| stage.get_name().to_owned()).collect();
+        let stage = Stage::named(plate.name()).ok_or_else(|| {
+            let stages = Stage::ALL.map(Stage::name).into_iter().filter(|name| Plate::named(name).is_ok());
+            let stages: Vec<_> = stages.collect();
             Failure::plain(
                 format!("the stage drawing \u{201c}{name}\u{201d} has its own view and is drawn in lines"),
                 format!("Leave out --view, --style and --base-up, or choose one of: {}.", stages.join(", ")),
@@ -191,21 +190,15 @@ fn ready_made(basket: &Basket, plate: Plate) -> Result<Drawing, Failure> {
     })
 }
 
-fn seen(
-    basket: &Basket,
-    stage: StageArg,
-    view: &View,
-    form: Form<'_>,
-    width: f64,
-) -> Result<Vec<u8>, Failure> {
-    let solid = solid(basket, stage.into(), Detail::Full);
+fn seen(basket: &Basket, stage: Stage, view: &View, form: Form<'_>, width: f64) -> Result<Vec<u8>, Failure> {
+    let solid = solid(basket, stage, Detail::Full);
     if form == Form::Shaded {
         let side = (width * raster::DENSITY).round() as usize;
         return shaded(&solid, view, side, side).and_then(|image| image.to_png()).map_err(refused);
     }
     let mut drawing = draw(&solid, view, &Style::print(width, width)).map_err(refused)?;
     drawing.title.clone_from(&basket.title);
-    drawing.description = words(basket).name(Stage::from(stage));
+    drawing.description = words(basket).name(stage);
     form.bytes(&drawing, 1.0)
 }
 

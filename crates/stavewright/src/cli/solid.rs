@@ -7,6 +7,7 @@ use clap::ValueEnum;
 use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
 
 use super::Outcome;
+use super::names::stages;
 use super::reading::Reading;
 use crate::failure::Failure;
 use crate::input::Origin;
@@ -31,8 +32,8 @@ pub(super) struct Args {
     reading: Reading,
 
     /// How far the making has come.
-    #[arg(long, value_enum, default_value_t)]
-    stage: StageArg,
+    #[arg(long, value_parser = stages(), default_value = Stage::Finished.name())]
+    stage: Stage,
 
     /// How finely it is cut into triangles.
     #[arg(long, value_enum, default_value_t)]
@@ -42,41 +43,6 @@ pub(super) struct Args {
     /// -solid.glb].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
-}
-
-/// A stage at which something stands.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-pub(super) enum StageArg {
-    BaseOnMould,
-    StavesSet,
-    FirstRows,
-    HalfWoven,
-    Woven,
-    EarsSet,
-    RimClamped,
-    Pinned,
-    Lashed,
-    Handled,
-    #[default]
-    Finished,
-}
-
-impl From<StageArg> for Stage {
-    fn from(stage: StageArg) -> Self {
-        match stage {
-            StageArg::BaseOnMould => Self::BaseOnMould,
-            StageArg::StavesSet => Self::StavesSet,
-            StageArg::FirstRows => Self::FirstRows,
-            StageArg::HalfWoven => Self::HalfWoven,
-            StageArg::Woven => Self::Woven,
-            StageArg::EarsSet => Self::EarsSet,
-            StageArg::RimClamped => Self::RimClamped,
-            StageArg::Pinned => Self::Pinned,
-            StageArg::Lashed => Self::Lashed,
-            StageArg::Handled => Self::Handled,
-            StageArg::Finished => Self::Finished,
-        }
-    }
 }
 
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -106,7 +72,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
     let progress = Progress::begin();
     progress.say("cutting the basket into triangles");
-    let solid = solid(&basket, args.stage.into(), args.detail.into());
+    let solid = solid(&basket, args.stage, args.detail.into());
     progress.say("writing them");
     let bytes = write(&solid).map_err(|error| {
         Failure::of_file(&Origin::File(out.clone()), error, "Ask for less --detail, or write a .glb file.")

@@ -8,27 +8,6 @@ use words::Words;
 use crate::bench::api::{DrawingName, DrawingView, Word};
 use crate::bench::draw;
 
-/// The stages by their names in requests, in making order.
-const STAGES: [(&str, Stage); 12] = [
-    ("prepared", Stage::Prepared),
-    ("base-on-mould", Stage::BaseOnMould),
-    ("staves-set", Stage::StavesSet),
-    ("first-rows", Stage::FirstRows),
-    ("half-woven", Stage::HalfWoven),
-    ("woven", Stage::Woven),
-    ("ears-set", Stage::EarsSet),
-    ("rim-clamped", Stage::RimClamped),
-    ("pinned", Stage::Pinned),
-    ("lashed", Stage::Lashed),
-    ("handled", Stage::Handled),
-    ("finished", Stage::Finished),
-];
-
-/// The stage of this name.
-pub(crate) fn stage_named(name: &str) -> Option<Stage> {
-    STAGES.iter().find(|(known, _)| *known == name).map(|(_, stage)| *stage)
-}
-
 /// The stages that a basket passes through, from the bare mould on.
 pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
     let passed = |stage: Stage| match stage {
@@ -36,12 +15,12 @@ pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
         Stage::Handled => basket.handle.is_some(),
         _ => true,
     };
-    let stages = STAGES.iter().filter(|(_, stage)| passed(*stage));
+    let stages = Stage::ALL.into_iter().filter(|stage| passed(*stage));
     let label = |stage| match stage {
         Stage::Prepared => words.term("form-stage-bare-mould"),
         _ => words.name(stage),
     };
-    stages.map(|(name, stage)| Word { word: (*name).to_owned(), label: label(*stage) }).collect()
+    stages.map(|stage| Word { word: stage.name().to_owned(), label: label(stage) }).collect()
 }
 
 /// The drawings that there are.

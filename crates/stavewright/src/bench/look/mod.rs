@@ -22,7 +22,7 @@ use super::api::{ColourName, Look, MaterialName, Shown, Stock, UnitsWord};
 use super::compute::{Computed, compute, language, words};
 use super::refusal::Refusal;
 use super::text::Written;
-pub(crate) use drawings::{stage_named, stages};
+pub(crate) use drawings::stages;
 pub(crate) use findings::findings;
 pub(crate) use form::label_of;
 
