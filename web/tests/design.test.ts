@@ -93,6 +93,18 @@ test("a value is taken over and given back", async () => {
   assert.equal(await lap.locator("input[type=text]").inputValue(), "");
 });
 
+test("a part that Stavewright chose is ticked, and can be taken out and put back", async () => {
+  const page = await open(browser, served.url);
+  await unfold(page, "rim");
+  const filler = field(page, "filler").locator("input[type=checkbox]");
+  assert.ok(await filler.isChecked());
+  await filler.uncheck();
+  await until("the filler is gone", async () => (await page.locator('[data-cut="cut-filler"]').count()) === 0);
+  assert.ok(!(await filler.isChecked()));
+  await filler.check();
+  await page.locator('[data-cut="cut-filler"]').waitFor();
+});
+
 test("a mistake is said at its field, and the last good basket stays", async () => {
   const page = await open(browser, served.url);
   const before = await figure(page, "staves");

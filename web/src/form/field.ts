@@ -79,8 +79,8 @@ export class FieldView {
 
   /** Whether the control shows the value in use already. */
   #saysItself(field: Field): boolean {
-    return ["word", "material", "materials", "part", "flag", "chart", "text", "wood"].includes(field.kind)
-      && field.written !== null;
+    if (field.kind === "part" || field.kind === "flag") return true;
+    return ["word", "material", "materials", "chart", "text", "wood"].includes(field.kind) && field.written !== null;
   }
 
   #showHand(field: Field): void {

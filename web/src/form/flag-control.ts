@@ -21,7 +21,7 @@ export function flagControl(first: Field, context: FormContext): Control {
     node: input,
     show(next) {
       field = next;
-      input.checked = field.written === true;
+      input.checked = field.written === null ? field.used?.word === "true" : field.written === true;
     },
   };
 }
