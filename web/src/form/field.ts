@@ -78,9 +78,10 @@ export class FieldView {
   }
 
   /** Whether the control shows the value in use already. */
-  #saysItself(field: Field): boolean {
-    if (field.kind === "part" || field.kind === "flag") return true;
-    return ["word", "material", "materials", "chart", "text", "wood"].includes(field.kind) && field.written !== null;
+  #saysItself({ kind, used, written }: Field): boolean {
+    const chosen = kind === "word" || kind === "material";
+    if (kind === "part" || kind === "flag" || (!chosen && used?.text === used?.word)) return true;
+    return written !== null && (chosen || ["materials", "chart", "text", "wood"].includes(kind));
   }
 
   #showHand(field: Field): void {
