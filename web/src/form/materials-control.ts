@@ -53,10 +53,13 @@ export function materialsControl(first: Field, context: FormContext): Control {
     show(next) {
       field = next;
       const offer = JSON.stringify([field.label, field.written, field.kinds, context.materials().length]);
-      if (offer === offered) return;
+      if (offer !== offered) {
+        fill(add, icon("plus"), t("bench-add-which", { what: field.label }));
+        fill(node, ...names().map(row), add);
+      }
       offered = offer;
-      fill(add, icon("plus"), t("bench-add-which", { what: field.label }));
-      fill(node, ...names().map(row), add);
+      // A choice that was not taken does not stay.
+      for (const [index, select] of node.querySelectorAll("select").entries()) select.value = names()[index] ?? "";
     },
   };
 }
