@@ -130,7 +130,7 @@ test("a pattern is duplicated, renamed and begun from an example", async () => {
   await page.getByRole("dialog").getByLabel("Name of the file").fill("quay-basket");
   await page.keyboard.press("Enter");
   await until("it has the new name", async () => served.file("quay-basket").then((text) => text !== "", () => false));
-  await assert.rejects(served.file("pier-basket"));
+  await until("the old name is gone", async () => served.file("pier-basket").then(() => false, () => true));
   await page.getByRole("dialog").waitFor({ state: "detached" });
   await page.locator(".title").click();
   await page.getByRole("dialog").getByRole("button", { name: /^Channel marker/ }).click();

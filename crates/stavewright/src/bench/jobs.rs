@@ -30,6 +30,8 @@ pub(crate) struct Jobs(Mutex<BTreeMap<String, Job>>);
 
 struct Job {
     begun: Instant,
+    /// Whether its thread is still at work, be it for nobody.
+    at_work: bool,
     packet: Packet,
     files: BTreeMap<String, Arc<Vec<u8>>>,
 }
@@ -61,7 +63,8 @@ impl Jobs {
                 files: Vec::new(),
                 fault: None,
             };
-            let job = Job { begun: Instant::now(), packet: packet.clone(), files: BTreeMap::new() };
+            let job =
+                Job { begun: Instant::now(), at_work: true, packet: packet.clone(), files: BTreeMap::new() };
             all.insert(id.clone(), job);
             packet
         };
@@ -123,9 +126,11 @@ impl Jobs {
 
     fn end(&self, id: &str, made: Result<Files, String>) {
         let mut all = self.all();
-        let Some(job) = all.get_mut(id).filter(|job| job.packet.state == PacketState::Working) else {
+        let Some(job) = all.get_mut(id) else { return };
+        job.at_work = false;
+        if job.packet.state != PacketState::Working {
             return;
-        };
+        }
         job.packet.now = None;
         match made {
             Ok(files) => {
@@ -195,9 +200,8 @@ pub(crate) fn media(name: &str) -> &'static str {
 
 /// Throws away what is old; refuses when as many as may be are being made.
 fn make_room(all: &mut BTreeMap<String, Job>) -> Result<(), Refusal> {
-    all.retain(|_, job| job.begun.elapsed() < KEPT_FOR);
-    let is_working = |job: &Job| job.packet.state == PacketState::Working;
-    if all.values().filter(|job| is_working(job)).count() >= MOST_WORKING {
+    all.retain(|_, job| job.at_work || job.begun.elapsed() < KEPT_FOR);
+    if all.values().filter(|job| job.at_work).count() >= MOST_WORKING {
         return Err(Refusal::new(
             StatusCode::TOO_MANY_REQUESTS,
             "other packets are being made",
@@ -206,7 +210,7 @@ fn make_room(all: &mut BTreeMap<String, Job>) -> Result<(), Refusal> {
         ));
     }
     while all.len() >= MOST_KEPT {
-        let oldest = all.iter().filter(|(_, job)| !is_working(job)).min_by_key(|(_, job)| job.begun);
+        let oldest = all.iter().filter(|(_, job)| !job.at_work).min_by_key(|(_, job)| job.begun);
         let Some(oldest) = oldest.map(|(id, _)| id.clone()) else { break };
         all.remove(&oldest);
     }
@@ -220,4 +224,37 @@ fn unknown() -> Refusal {
         "packets",
         "It may have been thrown away, for the server keeps the last few; have it made again.",
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn job(state: PacketState, at_work: bool) -> Job {
+        let packet =
+            Packet { id: String::new(), state, now: None, done: 0, total: 6, files: Vec::new(), fault: None };
+        Job { begun: Instant::now(), at_work, packet, files: BTreeMap::new() }
+    }
+
+    fn all(jobs: Vec<Job>) -> BTreeMap<String, Job> {
+        (0..).map(|number: u32| number.to_string()).zip(jobs).collect()
+    }
+
+    #[test]
+    fn stopped_packets_count_until_their_threads_have_ended() {
+        let stopped = || job(PacketState::Stopped, true);
+        let refused = make_room(&mut all(vec![stopped(), stopped()]));
+        assert_eq!(refused.unwrap_err().status(), StatusCode::TOO_MANY_REQUESTS);
+        assert!(make_room(&mut all(vec![stopped(), job(PacketState::Stopped, false)])).is_ok());
+    }
+
+    #[test]
+    fn the_oldest_packets_make_room_but_none_at_work() {
+        let mut jobs: Vec<Job> = (0..MOST_KEPT).map(|_| job(PacketState::Done, false)).collect();
+        jobs[0].at_work = true;
+        let mut all = all(jobs);
+        assert!(make_room(&mut all).is_ok());
+        assert_eq!(all.len(), MOST_KEPT - 1);
+        assert!(all.contains_key("0") && !all.contains_key("1"));
+    }
 }
