@@ -1,9 +1,10 @@
 # Stavewright. `make help` lists what can be made.
 #
 # Everything is built with one profile (dev, with optimised dependencies) and one set of features,
-# so that the typesetter is compiled once for `make run`, `make test` and `make bench` alike. What the
-# test tools switch on in shared dependencies is switched on for the program too (see
-# crates/stavewright/Cargo.toml), and `test` includes the examples in the docs build.
+# so that all is compiled once for `make run`, `make test` and `make bench` alike. What the test tools
+# switch on in the typesetter's dependencies is switched on for the program too (see
+# crates/stavewright/Cargo.toml); for the few others `run` builds one small test along with the
+# program, and `test` includes the examples in the docs build.
 
 PATTERN ?= patterns/harbour-bread-basket.toml
 CARGO   ?= cargo
@@ -31,7 +32,7 @@ page: web/node_modules/.package-lock.json
 
 # A finding that says stop (exit status 1) is no reason not to open the bench.
 run: setup page
-	$(CARGO) build --workspace --bin stavewright
+	$(CARGO) build --workspace --bin stavewright --test published_weave
 	@$(PROGRAM) draft $(PATTERN) || [ $$? -eq 1 ]
 	@exec $(PROGRAM) bench $(PATTERN)
 

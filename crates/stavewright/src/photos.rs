@@ -1,5 +1,7 @@
 //! Photographs that a pattern's notes name: read from beside the pattern, never from elsewhere.
 
+mod extras;
+
 use std::fs::File;
 use std::io::{Cursor, Read};
 use std::path::Path;
@@ -87,7 +89,7 @@ fn checked(name: &str, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
     }
 }
 
-/// Decodes a photograph. If it tells more than its pixels (where and when it was taken, with what), it
+/// Decodes a photograph. If its file holds more than pixels (where and when it was taken, with what), it
 /// is turned upright and saved anew without that; a sheet that is handed out tells nobody's address.
 fn pixels_alone(bytes: &[u8], format: ImageFormat) -> ImageResult<Option<Vec<u8>>> {
     let mut limits = Limits::default();
@@ -97,12 +99,9 @@ fn pixels_alone(bytes: &[u8], format: ImageFormat) -> ImageResult<Option<Vec<u8>
     reader.limits(limits.clone());
     let mut decoder = reader.into_decoder()?;
     limits.reserve(decoder.total_bytes())?;
-    let tells = decoder.exif_metadata()?.is_some()
-        || decoder.xmp_metadata()?.is_some()
-        || decoder.iptc_metadata()?.is_some();
     let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
     let mut image = DynamicImage::from_decoder(decoder)?;
-    if !tells {
+    if !extras::holds_more(bytes, format) {
         return Ok(None);
     }
     image.apply_orientation(upright);
@@ -184,6 +183,21 @@ mod tests {
             assert!(!harbour(&kept), "{name}");
             let image = image::load_from_memory(&kept).unwrap();
             assert_eq!((image.width(), image.height()), (8, 16), "{name}");
+        }
+    }
+
+    #[test]
+    fn a_comment_is_left_out() {
+        let comment = [&[0xff, 0xfe, 0, 9][..], b"harbour"].concat();
+        let text =
+            [&9_u32.to_be_bytes()[..], b"tEXt", b"A\0harbour", &0xefcb_dd53_u32.to_be_bytes()].concat();
+        for ((name, format), (at, added)) in NAMES.into_iter().zip([(33, text), (2, comment)]) {
+            let mut bytes = photo(format, None);
+            bytes.splice(at..at, added);
+            let kept = checked(name, bytes).unwrap();
+            assert!(!kept.windows(7).any(|window| window == b"harbour"), "{name}");
+            let image = image::load_from_memory(&kept).unwrap();
+            assert_eq!((image.width(), image.height()), (16, 8), "{name}");
         }
     }
 

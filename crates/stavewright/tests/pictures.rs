@@ -55,13 +55,26 @@ fn a_shaded_picture_has_colours() {
 }
 
 #[test]
+fn the_bare_mould_is_a_stage_too() {
+    let room = room();
+    for args in [&["--stage", "prepared"][..], &["--stage", "prepared", "--style", "shaded"]] {
+        let said = say(room.path(), "picture", &[args, &["--width", "40 mm"]].concat());
+        assert_eq!((said.code, said.err.as_str()), (0, ""), "{args:?}");
+    }
+    let said = say(room.path(), "solid", &["--stage", "prepared", "--out", "mould.stl"]);
+    assert_eq!((said.code, said.err.as_str()), (0, ""));
+    let wanted = ["harbour-bread-basket-prepared.png", "harbour-bread-basket-prepared.svg", "mould.stl"];
+    assert_eq!(names(room.path()), wanted);
+}
+
+#[test]
 fn pictures_that_cannot_be_drawn_say_what_there_is() {
     let room = room();
     let cases: [(&[&str], &[&str]); 9] = [
         (&["--view", "sideways"], &["no view called “sideways”", "front, side, back, top", "three-quarter"]),
         (&["--view", "10,100"], &["no view 10,100", "-90 to 90"]),
-        (&["--stage", "half"], &["no stage drawing called “half”", "half-woven", "exploded"]),
-        (&["--stage", "join", "--view", "top"], &["has its own view", "base-on-mould, staves-set"]),
+        (&["--stage", "half"], &["no stage drawing called “half”", "prepared", "half-woven", "exploded"]),
+        (&["--stage", "join", "--view", "top"], &["has its own view", "prepared, base-on-mould, staves-set"]),
         (&["--width", "0 mm"], &["--width 0 mm", "from 5 mm to 1000 mm"]),
         (&["--width", "-5 in"], &["--width -5 in"]),
         (&["--width", "5 inn"], &["--width 5 inn", "did you mean"]),

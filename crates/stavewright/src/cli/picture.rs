@@ -25,20 +25,7 @@ const WIDTH: f64 = 150.0;
 /// Without --view a stage is drawn as in the handout, close-ups and the parts drawn apart included.
 /// With it the basket is seen as it stands then, from where you say.
 #[derive(Debug, clap::Args)]
-#[command(after_help = "Examples:
-  stavewright picture harbour.toml
-  stavewright picture harbour.toml --view top --style shaded --out top.png
-  stavewright picture harbour.toml --view 30,-20 --stage half-woven --base-up
-  stavewright picture harbour.toml --stage lashing-start --out lashing.svg
-
-Stages: base-on-mould, staves-set, first-rows, half-woven, woven, ears-set,
-rim-clamped, pinned, lashed, handled, finished.
-Without --view also: join, hoops-scarfed, scarf-close-up, tips-trimmed,
-pin-and-clinch, lashing-start, lashing-end, ear-with-rivet, exploded, cover.
-
-Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
-picture is drawn all the same), 2 when the pattern cannot be read or the
-picture cannot be drawn.")]
+#[command(after_help = help())]
 pub(super) struct Args {
     #[command(flatten)]
     reading: Reading,
@@ -69,6 +56,30 @@ pub(super) struct Args {
     /// stage].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
+}
+
+fn help() -> String {
+    format!(
+        "Examples:
+  stavewright picture harbour.toml
+  stavewright picture harbour.toml --view top --style shaded --out top.png
+  stavewright picture harbour.toml --view 30,-20 --stage half-woven --base-up
+  stavewright picture harbour.toml --stage lashing-start --out lashing.svg
+
+Stages: {}.
+Without --view also: {}.
+
+Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
+picture is drawn all the same), 2 when the pattern cannot be read or the
+picture cannot be drawn.",
+        Stage::ALL.map(Stage::name).join(", "),
+        close_ups().join(", "),
+    )
+}
+
+/// Names of the stage drawings that have a view of their own.
+fn close_ups() -> Vec<&'static str> {
+    Plate::ALL.map(Plate::name).into_iter().filter(|name| Stage::named(name).is_none()).collect()
 }
 
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -117,20 +128,25 @@ impl Subject {
     fn of(args: &Args) -> Result<Self, Failure> {
         let name = args.stage.as_deref().unwrap_or("finished");
         let as_in_handout = args.view.is_none() && args.style == StyleArg::Lines && !args.base_up;
-        if args.stage.is_some() && as_in_handout {
-            return Plate::named(name).map(Self::Plate).map_err(refused);
-        }
-        let plate = Plate::named(name).map_err(refused)?;
-        let stage = Stage::named(plate.name()).ok_or_else(|| {
-            let stages = Stage::ALL.map(Stage::name).into_iter().filter(|name| Plate::named(name).is_ok());
-            let stages: Vec<_> = stages.collect();
-            Failure::plain(
+        match (Plate::named(name).ok(), Stage::named(name)) {
+            (Some(plate), _) if args.stage.is_some() && as_in_handout => Ok(Self::Plate(plate)),
+            (_, Some(stage)) => {
+                let view = view(args.view.as_deref().unwrap_or("three-quarter"))?;
+                Ok(Self::Seen(stage, if args.base_up { view.base_up() } else { view }))
+            }
+            (Some(_), None) => Err(Failure::plain(
                 format!("the stage drawing \u{201c}{name}\u{201d} has its own view and is drawn in lines"),
-                format!("Leave out --view, --style and --base-up, or choose one of: {}.", stages.join(", ")),
-            )
-        })?;
-        let view = view(args.view.as_deref().unwrap_or("three-quarter"))?;
-        Ok(Self::Seen(stage, if args.base_up { view.base_up() } else { view }))
+                format!(
+                    "Leave out --view, --style and --base-up, or choose one of: {}.",
+                    Stage::ALL.map(Stage::name).join(", "),
+                ),
+            )),
+            (None, None) => Err(refused(PictureError::Unknown {
+                what: "stage drawing",
+                name: name.to_owned(),
+                known: [&Stage::ALL.map(Stage::name), &close_ups()[..]].concat().join(", "),
+            })),
+        }
     }
 }
 
