@@ -326,12 +326,12 @@ impl Drawing {
         Self {
             frame: window,
             items: self.items.iter().filter(touches).cloned().collect(),
-            upright: self.upright,
             ..self.clone_empty()
         }
     }
     fn clone_empty(&self) -> Self {
-        Self::new(self.name.clone(), self.title.clone(), self.description.clone())
+        let empty = Self::new(self.name.clone(), self.title.clone(), self.description.clone());
+        Self { upright: self.upright, ..empty }
     }
 }
 

@@ -24,6 +24,7 @@ use crate::measure::Length;
 use crate::message::Value;
 use crate::pattern::Pattern;
 use crate::stock::Catalogue;
+use crate::terms::Term;
 use case::Case;
 
 /// The codes of all checks, in making order.
@@ -193,6 +194,13 @@ pub enum Part {
     Ears,
     /// The handle.
     Handle,
+}
+
+impl Part {
+    /// Its name, such as `outer-hoop`.
+    pub fn name(self) -> &'static str {
+        self.term().trim_start_matches("part-")
+    }
 }
 
 /// A place on the basket.

@@ -3,7 +3,6 @@
 use basket::findings::{Part, Remedy};
 use basket::message::Value;
 use basket::pattern::fields::FIELDS;
-use basket::terms::Term;
 use basket::{Basket, Grade};
 use words::Words;
 
@@ -39,10 +38,9 @@ fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
 
 fn place(basket: &Basket, finding: &basket::Finding, label: String) -> Place {
     let place = finding.place;
-    let part = place.part.term().trim_start_matches("part-").to_owned();
     Place {
         label,
-        part,
+        part: place.part.name().to_owned(),
         number: place.number,
         span_mm: span(basket, place),
         node: node(finding),
@@ -72,12 +70,8 @@ fn path(finding: &basket::Finding) -> Option<String> {
     if let Some(remedy) = finding.remedies.first() {
         return Some(remedy.key.clone());
     }
-    let part = finding.place.part.term().trim_start_matches("part-").to_owned();
-    FIELDS
-        .iter()
-        .map(|field| field.path)
-        .find(|path| path.split('.').next() == Some(&part))
-        .map(str::to_owned)
+    let part = finding.place.part.name();
+    FIELDS.iter().map(|field| field.path).find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
 }
 
 fn step(remedy: &Remedy, words: &Words) -> Option<Step> {
