@@ -19,29 +19,21 @@
 )]
 
 pub mod assemble;
-pub mod base;
 pub mod chance;
 pub mod choice;
 pub mod colour;
-pub mod cuts;
-pub mod demonstration;
-pub mod findings;
-pub mod fittings;
-pub mod lashing;
+pub mod follows;
 pub mod measure;
 pub mod message;
-pub mod mould;
+pub mod parts;
 pub mod pattern;
-pub mod rim;
-pub mod staves;
-pub mod steps;
 pub mod stock;
-pub mod terms;
-pub mod weave;
 
 pub use assemble::{Basket, assemble};
 pub use colour::Colour;
-pub use findings::{Finding, Grade};
+pub use follows::findings::{Finding, Grade};
+pub use follows::{cuts, demonstration, findings, steps};
 pub use measure::{Angle, Length};
+pub use parts::{base, fittings, lashing, mould, rim, staves, weave};
 pub use pattern::Pattern;
 pub use stock::{Catalogue, Material};

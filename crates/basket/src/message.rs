@@ -40,6 +40,12 @@ pub enum Value {
     Said(Message),
 }
 
+/// A word with a name in the message files.
+pub trait Term {
+    /// Identifier of its name in the message files.
+    fn term(self) -> &'static str;
+}
+
 /// A sentence to be: an identifier in the message files and the values it mentions.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Message {

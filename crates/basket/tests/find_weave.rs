@@ -4,9 +4,10 @@
 use std::sync::LazyLock;
 
 use basket::pattern::Lean;
+use basket::pattern::Rule;
 use basket::weave::find::{Proposal, Wanted, find};
 use basket::weave::look::Look;
-use basket::weave::{Follow, Passing, Rule};
+use basket::weave::{Follow, Passing};
 
 /// Rows that are woven again.
 const ROWS: u32 = 40;

@@ -2,11 +2,12 @@
 
 use std::f64::consts::TAU;
 
+use basket::pattern::Rule;
 use basket::pattern::read;
+use basket::weave::Diagonal;
 use basket::weave::fabric::{Fabric, Follow, Passing};
 use basket::weave::look::{Look, ROWS_READ, Sights, USUAL_PROPORTION};
 use basket::weave::take_up::{over_one_pitch, take_up};
-use basket::weave::{Diagonal, Rule};
 use basket::{Catalogue, Length, assemble};
 
 fn mm(length: f64) -> Length {

@@ -1,8 +1,9 @@
 //! Every weave against a weaver that walks: an independent simulation that goes round stave by stave
 //! and only ever knows on which side it is and how many staves of its float are left.
 
+use basket::pattern::Rule;
+use basket::weave::Diagonal;
 use basket::weave::fabric::{Cell, Fabric, Follow, Passing};
-use basket::weave::{Diagonal, Rule};
 
 /// One weaver on its way.
 #[derive(Clone, Copy, PartialEq)]

@@ -1,7 +1,8 @@
 //! How long a large chart takes: 121 staves and 120 rows, written as SVG.
 
+use basket::pattern::Rule;
 use basket::pattern::{CoursePattern, Until, WeaveKind};
-use basket::weave::{Face, Rule};
+use basket::weave::Face;
 use basket::{Basket, Catalogue, Colour, assemble};
 use drawings::{ChartKind, chart};
 use words::{Language, Words};

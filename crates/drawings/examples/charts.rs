@@ -5,8 +5,9 @@ use std::error::Error;
 use std::path::Path;
 use std::sync::Arc;
 
+use basket::pattern::Rule;
 use basket::pattern::{CoursePattern, Pattern, Until, WeaveKind};
-use basket::weave::{Face, Rule};
+use basket::weave::Face;
 use basket::{Basket, Catalogue, Colour, assemble};
 use drawings::{ChartKind, Drawing, chart};
 use resvg::{tiny_skia, usvg};

@@ -1,7 +1,8 @@
 //! Charts: every crossing where it belongs, in its colour, from both sides.
 
+use basket::pattern::Rule;
 use basket::pattern::{CoursePattern, Until, WeaveKind};
-use basket::weave::{Face, Rule};
+use basket::weave::Face;
 use basket::{Basket, Catalogue, Colour, Length, assemble};
 use drawings::{ChartKind, Drawing, Item, Label, Tone, chart};
 use kurbo::{Point, Shape};

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use basket::pattern::Pattern;
-use basket::weave::drawn::{Drawn, DrawnFault};
+use basket::pattern::drawn::{Drawn, DrawnFault};
 use resvg::tiny_skia::{Pixmap, PremultipliedColorU8};
 
 use crate::failure::Failure;

@@ -1,8 +1,8 @@
 //! A finding as sentences.
 
 use basket::findings::Remedy;
+use basket::message::Term;
 use basket::message::Value;
-use basket::terms::Term;
 use basket::{Finding, Grade};
 
 use crate::Words;

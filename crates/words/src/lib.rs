@@ -13,9 +13,9 @@ mod numbers;
 
 use std::borrow::Cow;
 
+use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
-use basket::terms::Term;
 use basket::{Angle, Length};
 use fluent_bundle::{FluentArgs, FluentValue};
 

@@ -1,53 +1,108 @@
-//! Reading `[ears]`, `[handle]` and `finish`.
+//! What is known of ears and handle.
 
-use super::model::{BailCurve, EarsPattern, Finish, HandlePattern};
-use super::section::{PLACE, Section};
-use super::{keys, words};
-use crate::stock::Kind;
+use crate::measure::Length;
+use crate::message::Term;
+use crate::stock::Material;
 
-pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
-    let section = file.section("ears", "ears", keys::EARS)?;
-    Some(EarsPattern {
-        material: section.word("material", words::EAR_MATERIAL),
-        placing: section.word("placing", words::EAR_PLACING),
-        width: section.length("width"),
-        thickness: section.length("thickness"),
-        hole_height: section.length_within("hole", PLACE),
-        tail: section.length("tail"),
-    })
+/// The two ears that hold the handle.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct EarsPattern {
+    /// What they are made of.
+    pub material: Option<EarMaterial>,
+    /// How they are placed when no stave faces another.
+    pub placing: Option<EarPlacing>,
+    /// Width along the rim.
+    pub width: Option<Length>,
+    /// Thickness.
+    pub thickness: Option<Length>,
+    /// Height of the rivet hole above the rim.
+    pub hole_height: Option<Length>,
+    /// Length of the tail that goes down behind the weaving.
+    pub tail: Option<Length>,
 }
 
-pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
-    let section = file.section("handle", "handle", keys::HANDLE)?;
-    let swings = section.word("kind", &[("swing", true), ("none", false)]).unwrap_or(true);
-    let handle = HandlePattern {
-        curve: section.word("curve", words::BAIL_CURVE),
-        rise: section.length("rise"),
-        corner: section.length("corner"),
-        width: section.length("width"),
-        thickness: section.length("thickness"),
-        rivet: section.stock("rivet", &[Kind::Rivet]),
-    };
-    check_curve(&section, &handle);
-    swings.then_some(handle)
+/// What ears are made of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum EarMaterial {
+    /// Sheet brass.
+    Brass,
+    /// Oak, shaved.
+    Oak,
+    /// Bone.
+    Bone,
 }
 
-fn check_curve(section: &Section, handle: &HandlePattern) {
-    let plain = matches!(handle.curve, Some(BailCurve::Semicircle | BailCurve::HalfEllipse));
-    if plain && handle.corner.is_some() {
-        let message = "`handle.corner` belongs to a three-centred bail only".to_owned();
-        section.problem("corner", message, r#"leave it out, or write curve = "three-centred""#);
-    }
-    if handle.curve == Some(BailCurve::Semicircle) && handle.rise.is_some() {
-        let message = "`handle.rise` of a semicircle is fixed by the distance between the ears".to_owned();
-        section.problem(
-            "rise",
-            message,
-            r#"leave it out, or write curve = "three-centred" or "half-ellipse""#,
-        );
+impl Term for EarMaterial {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Brass => "ear-material-brass",
+            Self::Oak => "ear-material-oak",
+            Self::Bone => "ear-material-bone",
+        }
     }
 }
 
-pub(super) fn finish(file: &Section) -> Finish {
-    file.word("finish", words::FINISH).unwrap_or_default()
+/// How two ears are placed on a count of staves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum EarPlacing {
+    /// Each ear on the middle of a stave, as near to opposite as the count allows.
+    OnStaves,
+    /// One ear on a stave, the other in the gap that faces it.
+    StaveAndGap,
+    /// Both ears a quarter pitch off their staves, exactly opposite.
+    Shared,
+    /// Exactly opposite, wherever the staves are.
+    ByAngle,
+}
+
+impl Term for EarPlacing {
+    fn term(self) -> &'static str {
+        match self {
+            Self::OnStaves => "ear-placing-on-staves",
+            Self::StaveAndGap => "ear-placing-stave-and-gap",
+            Self::Shared => "ear-placing-shared",
+            Self::ByAngle => "ear-placing-by-angle",
+        }
+    }
+}
+
+/// The swinging handle.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct HandlePattern {
+    /// The curve of the bail.
+    pub curve: Option<BailCurve>,
+    /// Rise of the bail's middle above the pivots.
+    pub rise: Option<Length>,
+    /// Radius of the corners of a three-centred bail.
+    pub corner: Option<Length>,
+    /// Width of the bail, seen from the side.
+    pub width: Option<Length>,
+    /// Thickness of the bail, seen from the front.
+    pub thickness: Option<Length>,
+    /// The rivet.
+    pub rivet: Option<Material>,
+}
+
+/// The curve of a bail.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BailCurve {
+    /// Half a circle.
+    Semicircle,
+    /// Two corner arcs joined by a flatter one.
+    ThreeCentred,
+    /// Half an ellipse.
+    HalfEllipse,
+}
+
+impl Term for BailCurve {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Semicircle => "bail-curve-semicircle",
+            Self::ThreeCentred => "bail-curve-three-centred",
+            Self::HalfEllipse => "bail-curve-half-ellipse",
+        }
+    }
 }

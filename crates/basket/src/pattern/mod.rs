@@ -1,34 +1,73 @@
 //! The maker's file: what was written, and nothing that can be computed from it.
 //!
-//! A pattern is a TOML file. [`read`] turns its text into a [`Pattern`] or lists everything that is
-//! wrong with it, each with its place in the text and how to mend it.
+//! A pattern is a TOML file. [`read()`] turns its text into a [`Pattern`] or lists everything that is
+//! wrong with it, each with its place in the text and how to mend it. Whatever is `None` in a pattern
+//! was left out and is computed.
 
-mod colours;
-mod course;
-mod edge;
-mod ends;
-pub mod fields;
+mod base;
+pub mod drawn;
+mod finish;
 mod fittings;
-mod form;
-pub mod keys;
-mod materials;
-mod model;
-mod notes;
-mod problem;
-mod read;
-mod section;
-mod text;
-mod wall;
+mod mould;
+mod note;
+pub mod read;
+mod rim;
+mod rule;
+mod staves;
+mod units;
 mod weave;
-mod words;
 
-pub use model::*;
-pub use problem::Problem;
-pub use read::read;
-pub use weave::*;
+pub use base::BasePattern;
+pub use finish::Finish;
+pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandlePattern};
+pub use mould::{Form, Girth, MouldPattern, Outline, Side};
+pub use note::{Note, Photo};
+pub use read::{LONGEST_TEXT, Problem, fields, keys, read};
+pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+pub use rule::Rule;
+pub(crate) use rule::gcd;
+pub use staves::{OvalSide, StavesPattern, TaperPattern};
+pub use units::{Language, Units};
+pub use weave::{CoursePattern, Lean, Until, Way, WeaveKind, WeavePattern};
+
+use crate::stock::Material;
 
 /// A commented pattern to start from; it reads without problems.
 pub const STARTER: &str = include_str!("starter.toml");
 
-/// The longest text that [`read`] accepts, in bytes.
-pub const LONGEST_TEXT: usize = 1_000_000;
+/// One basket, as its maker wrote it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pattern {
+    /// Name of the basket.
+    pub title: String,
+    /// Units of the file.
+    pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
+    /// The mould.
+    pub mould: MouldPattern,
+    /// The wooden base.
+    pub base: BasePattern,
+    /// The staves.
+    pub staves: StavesPattern,
+    /// The weaving.
+    pub weave: WeavePattern,
+    /// The two-piece rim.
+    pub rim: RimPattern,
+    /// The filler on top of the stave tips.
+    pub filler: FillerPattern,
+    /// The lashing that binds the rim.
+    pub lashing: LashingPattern,
+    /// The pins through the rim.
+    pub pins: PinsPattern,
+    /// The ears, if there are any.
+    pub ears: Option<EarsPattern>,
+    /// The handle, if there is one.
+    pub handle: Option<HandlePattern>,
+    /// What protects the finished basket.
+    pub finish: Finish,
+    /// The maker's own words and photographs for the steps, in the order of the file.
+    pub notes: Vec<Note>,
+    /// Materials that the maker added or measured again; they stand before the catalogue's.
+    pub materials: Vec<Material>,
+}

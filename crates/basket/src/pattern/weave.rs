@@ -2,11 +2,12 @@
 
 use serde::{Serialize, Serializer};
 
+use super::drawn::Drawn;
+use super::rule::Rule;
 use crate::colour::Colour;
 use crate::measure::Length;
+use crate::message::{Message, Term};
 use crate::stock::Material;
-use crate::weave::Rule;
-use crate::weave::drawn::Drawn;
 
 /// The weaving.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -231,4 +232,67 @@ pub enum Until {
     Height(Length),
     /// This far below the mould's top.
     BelowTop(Length),
+}
+
+impl Term for WeaveKind {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Plain => "weave-plain",
+            Self::Twill(_) => "weave-twill",
+            Self::ReversedTwill(_) => "weave-reversed-twill",
+            Self::Chase(rule) if rule == Rule::PLAIN => "weave-chase",
+            Self::Chase(_) => "weave-chase-twill",
+            Self::Slew(rule) if rule == Rule::PLAIN => "weave-slew",
+            Self::Slew(_) => "weave-slew-twill",
+            Self::Pairing => "weave-pairing",
+            Self::Wale(3) => "weave-wale-3",
+            Self::Wale(4) => "weave-wale-4",
+            Self::Wale(_) => "weave-wale-5",
+            Self::SkipOne => "weave-skip-one",
+            Self::Drawn => "weave-drawn",
+        }
+    }
+}
+
+impl Term for Way {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Continuous => "way-continuous",
+            Self::RowByRow => "way-row-by-row",
+        }
+    }
+}
+
+impl Term for Lean {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Left => "lean-left",
+            Self::Right => "lean-right",
+        }
+    }
+}
+
+impl WeaveKind {
+    /// Its name, with over and under where they belong to it.
+    pub fn name(self) -> Message {
+        let name = Message::new(self.term());
+        match self {
+            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => {
+                name.with("over", rule.over()).with("under", rule.under())
+            }
+            _ => name,
+        }
+    }
+}
+
+impl WeaveKind {
+    /// The rule by which one weaver of this weave goes over and under; over one, under one for a
+    /// weave drawn by hand.
+    pub const fn rule(self) -> Rule {
+        match self {
+            Self::Plain | Self::Pairing | Self::SkipOne | Self::Drawn => Rule::PLAIN,
+            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => rule,
+            Self::Wale(rods) => Rule::new(rods.saturating_sub(1), 1),
+        }
+    }
 }

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use serde::{Deserialize, Serialize, Serializer};
 
 use crate::measure::Length;
-use crate::terms::Term;
+use crate::message::Term;
 
 /// What a material is; decides the shape of its section.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -226,4 +226,21 @@ pub(crate) fn name_if_any<S: Serializer>(
 
 pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(&material.name)
+}
+
+impl Term for Kind {
+    fn term(self) -> &'static str {
+        match self {
+            Self::RoundReed => "kind-round-reed",
+            Self::FlatReed => "kind-flat-reed",
+            Self::FlatOvalReed => "kind-flat-oval-reed",
+            Self::HalfRoundReed => "kind-half-round-reed",
+            Self::ChairCane => "kind-chair-cane",
+            Self::BinderCane => "kind-binder-cane",
+            Self::Splint => "kind-splint",
+            Self::Pin => "kind-pin",
+            Self::Rivet => "kind-rivet",
+            Self::Burr => "kind-burr",
+        }
+    }
 }

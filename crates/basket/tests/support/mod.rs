@@ -1,14 +1,14 @@
 //! Random patterns: every one that a file can say, from ordinary to absurd.
 
 use basket::colour::{BUILT_IN, Colour};
+use basket::pattern::Rule;
+use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
     Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldPattern, Outline, OvalSide,
     PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
 };
 use basket::stock::Kind;
-use basket::weave::Rule;
-use basket::weave::drawn::Drawn;
 use basket::{Catalogue, Length, Material, Pattern};
 use proptest::option::of;
 use proptest::prelude::*;

@@ -1,8 +1,8 @@
 //! What can run on a count of staves, as a table.
 
+use basket::message::Term;
 use basket::message::Value;
 use basket::pattern::{Lean, Way, WeaveKind};
-use basket::terms::Term;
 use basket::weave::look::{Look, Sighting};
 use basket::weave::runs::Run;
 use words::Words;

@@ -1,0 +1,247 @@
+//! Checked facts about a basket: will it work, and what to change if not.
+
+mod base;
+mod build;
+mod case;
+mod fittings;
+mod groove;
+mod handle;
+mod lashing;
+mod mould;
+mod notes;
+mod pins;
+mod rim;
+mod staves;
+mod stock;
+mod weave;
+mod weave_runs;
+mod write;
+
+use serde::Serialize;
+
+use crate::assemble::Basket;
+use crate::measure::Length;
+use crate::message::Term;
+use crate::message::Value;
+use crate::pattern::Pattern;
+use crate::stock::Catalogue;
+use case::Case;
+
+/// The codes of all checks, in making order.
+pub const CODES: &[&str] = &[
+    "mould-undercut",
+    "base-wider-than-mould",
+    "base-smaller-than-mould",
+    "base-wood-moves",
+    "groove-too-narrow",
+    "groove-too-wide",
+    "groove-too-shallow",
+    "groove-too-deep",
+    "groove-cheek-thin",
+    "staves-overlap-in-groove",
+    "foot-too-thin",
+    "gap-too-small",
+    "gap-too-wide",
+    "stave-too-stiff",
+    "stave-too-short",
+    "stave-wasteful",
+    "stave-count-surprising",
+    "weave-does-not-lock",
+    "weave-chart-does-not-lock",
+    "weave-mend",
+    "weave-seam",
+    "weave-chase-uneven",
+    "weave-leans-other-way",
+    "weave-no-diagonal",
+    "weave-skips-none",
+    "weave-chart-missing",
+    "weave-start-past-count",
+    "weave-float-staves",
+    "weave-float-rows",
+    "course-empty",
+    "rows-do-not-fill",
+    "rows-past-the-top",
+    "strand-too-short",
+    "strand-count-surprising",
+    "hoop-bent-too-hard",
+    "lap-too-short",
+    "scarf-under-ear",
+    "scarfs-together",
+    "stock-cannot-yield",
+    "filler-short",
+    "filler-too-narrow",
+    "lashing-short",
+    "lashing-tail-short",
+    "pin-too-short",
+    "pin-splits-stave",
+    "pin-misses-stave",
+    "ears-off-opposite",
+    "ear-too-wide",
+    "handle-fouls-rim",
+    "handle-cannot-fold",
+    "handle-uneven",
+    "rivet-too-short",
+    "note-without-step",
+];
+
+/// All findings about a basket: first what stops it, then what wants care, then what is good to
+/// know, each in making order; but weaves and what mends them come first of what is good to know.
+///
+/// The catalogue serves only to name a better stock in a remedy.
+pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
+    let case = Case { pattern, catalogue, basket };
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
+        mould::check,
+        base::check,
+        groove::check,
+        staves::check,
+        weave_runs::check,
+        weave::check,
+        rim::check,
+        stock::check,
+        lashing::check,
+        pins::check,
+        fittings::check,
+        handle::check,
+        notes::check,
+    ];
+    let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
+    found.sort_by_key(|finding| (finding.grade, turn(finding)));
+    found
+}
+
+/// Notes on weaves go before others, next to what mends them.
+fn turn(finding: &Finding) -> u32 {
+    match finding.code {
+        _ if finding.grade != Grade::Note => 0,
+        "weave-mend" => 1,
+        code if code.starts_with("weave-") => 0,
+        _ => 2,
+    }
+}
+
+/// How much a finding weighs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Grade {
+    /// Cannot be woven as written.
+    Stop,
+    /// Will show or give trouble.
+    Care,
+    /// Good to know.
+    Note,
+}
+
+/// A checked fact. Its sentences stand in the message files under `finding-` and its code:
+/// the message says what was found, its attribute `.why` why that matters, `.remedy` what mends it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Finding {
+    /// How much it weighs.
+    pub grade: Grade,
+    /// Which check, such as `weave-does-not-lock`.
+    pub code: &'static str,
+    /// Where on the basket.
+    #[serde(rename = "where")]
+    pub place: Place,
+    /// What was measured.
+    pub measured: Value,
+    /// What it was measured against.
+    pub limit: Value,
+    /// Changes to the pattern that would mend it, best first; empty only for notes.
+    pub remedies: Vec<Remedy>,
+    /// Further values that the sentences mention.
+    pub args: Vec<(&'static str, Value)>,
+}
+
+/// A change to the pattern.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Remedy {
+    /// The pattern key, such as `staves.count`.
+    pub key: String,
+    /// The value to write, as TOML, such as `73` or `"3/32 in"`.
+    pub value: String,
+}
+
+/// A part of the basket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Part {
+    /// The whole basket.
+    Whole,
+    /// The mould.
+    Mould,
+    /// The base.
+    Base,
+    /// The groove of the base.
+    Groove,
+    /// The staves.
+    Staves,
+    /// The weaving.
+    Weave,
+    /// The rim.
+    Rim,
+    /// The outer hoop.
+    OuterHoop,
+    /// The inner hoop.
+    InnerHoop,
+    /// The pins.
+    Pins,
+    /// The filler.
+    Filler,
+    /// The lashing.
+    Lashing,
+    /// The ears.
+    Ears,
+    /// The handle.
+    Handle,
+}
+
+impl Part {
+    /// Its name, such as `outer-hoop`.
+    pub fn name(self) -> &'static str {
+        self.term().trim_start_matches("part-")
+    }
+}
+
+/// A place on the basket.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Place {
+    /// The part.
+    pub part: Part,
+    /// Which one, where there are several: stave, row, course, pin or ear number.
+    pub number: Option<u32>,
+    /// Height above the mould's base.
+    #[serde(rename = "height_mm")]
+    pub height: Option<Length>,
+}
+
+impl Term for Grade {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Stop => "grade-stop",
+            Self::Care => "grade-care",
+            Self::Note => "grade-note",
+        }
+    }
+}
+
+impl Term for Part {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Whole => "part-whole",
+            Self::Mould => "part-mould",
+            Self::Base => "part-base",
+            Self::Groove => "part-groove",
+            Self::Staves => "part-staves",
+            Self::Weave => "part-weave",
+            Self::Rim => "part-rim",
+            Self::OuterHoop => "part-outer-hoop",
+            Self::InnerHoop => "part-inner-hoop",
+            Self::Pins => "part-pins",
+            Self::Filler => "part-filler",
+            Self::Lashing => "part-lashing",
+            Self::Ears => "part-ears",
+            Self::Handle => "part-handle",
+        }
+    }
+}

@@ -1,0 +1,171 @@
+//! Ears, hoops, pins, lashing and handle.
+
+use super::build::{count, numbers};
+use super::{Stage, Step, time};
+use crate::assemble::Basket;
+use crate::fittings::{Ear, Ears, Fold, Handle, PinMeeting};
+use crate::measure::Length;
+use crate::message::Term;
+use crate::message::{Message, Value};
+use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle};
+use crate::rim::Hoop;
+
+pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
+    let [first, second] = &ears.each;
+    let caution = match ears.material {
+        EarMaterial::Brass => "caution-brass",
+        EarMaterial::Oak => "caution-knife",
+        EarMaterial::Bone => "caution-bone",
+    };
+    Step::new("step-ears", Stage::EarsSet)
+        .say(
+            Message::new("step-ears-text-make")
+                .with("material", Value::Term(ears.material.term()))
+                .with("length", ears.length)
+                .with("width", ears.width)
+                .with("thickness", ears.thickness),
+        )
+        .say(ear_place(ears.placing, first, second))
+        .say(Message::new("step-ears-text-tail").with("tail", ears.tail).with("hole", ears.hole_height))
+        .say_if(basket.handle.is_some(), || {
+            Message::new("step-ears-text-measure").with("girth", basket.rim.radius * std::f64::consts::PI)
+        })
+        .work(2.0 * time::EAR)
+        .tools(&["tool-saw", "tool-file", "tool-sandpaper", "tool-awl", "tool-ruler"])
+        .cautions(&[caution])
+}
+
+fn ear_place(placing: EarPlacing, first: &Ear, second: &Ear) -> Message {
+    let id = match placing {
+        EarPlacing::OnStaves => "step-ears-text-on-staves",
+        EarPlacing::StaveAndGap => "step-ears-text-stave-and-gap",
+        EarPlacing::Shared => "step-ears-text-shared",
+        EarPlacing::ByAngle => "step-ears-text-by-angle",
+    };
+    Message::new(id)
+        .with("first", first.stave)
+        .with("second", second.stave)
+        .with("off_first", first.off_stave.abs())
+        .with("off_second", second.off_stave.abs())
+}
+
+pub(super) fn hoops(basket: &Basket) -> Step {
+    let rim = &basket.rim;
+    Step::new("step-rim", Stage::RimClamped)
+        .say(hoop("step-rim-text-outer", &rim.outer))
+        .say(hoop("step-rim-text-inner", &rim.inner))
+        .say(Message::new("step-rim-text-scarf").with("lap", rim.outer.scarf.lap))
+        .say(Message::new("step-rim-text-clamp").with("height", basket.weave.top_height))
+        .say(Message::new("step-rim-text-dry"))
+        .soak([&rim.outer.stock, &rim.inner.stock])
+        .work(2.0 * time::HOOP)
+        .wait(time::BENT_DRY)
+        .tools(&["tool-bucket", "tool-knife", "tool-sandpaper", "tool-clamps", "tool-ruler"])
+        .cautions(&["caution-knife", "caution-sanding-dust", "caution-wet-floor"])
+}
+
+fn hoop(id: &'static str, hoop: &Hoop) -> Message {
+    Message::new(id)
+        .with("stock", &hoop.stock)
+        .with("length", hoop.cut)
+        .with("from", hoop.scarf.from_stave)
+        .with("to", hoop.scarf.to_stave)
+}
+
+pub(super) fn pins(basket: &Basket) -> Step {
+    let pins = &basket.pins;
+    let where_to = match pins.every {
+        Every::Stave => "step-pins-text-every-stave",
+        Every::OtherStave => "step-pins-text-every-other",
+    };
+    let first = pins.staves.first().copied().unwrap_or(1);
+    Step::new("step-pins", Stage::Pinned)
+        .say(Message::new("step-pins-text-trim"))
+        .say(Message::new(where_to).with("pins", pins.count).with("first", first))
+        .say_if(matches!(pins.meeting, PinMeeting::Neighbours(..)), || neighbours(pins.meeting))
+        .say(Message::new("step-pins-text-drill").with("drill", pins.drill).with("stack", pins.stack))
+        .say(
+            Message::new("step-pins-text-clinch")
+                .with("pin", &pins.stock)
+                .with("over", (pins.length - pins.stack).max(Length::ZERO)),
+        )
+        .work(f64::from(basket.staves.count) * time::TRIM + f64::from(pins.count) * time::PIN)
+        .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
+        .cautions(&["caution-drilling", "caution-peening"])
+}
+
+fn neighbours(meeting: PinMeeting) -> Message {
+    let message = Message::new("step-pins-text-neighbours");
+    match meeting {
+        PinMeeting::Neighbours(one, other) => message.with("one", one).with("other", other),
+        PinMeeting::Even => message,
+    }
+}
+
+pub(super) fn lashing(basket: &Basket) -> Step {
+    let lashing = &basket.lashing;
+    let fillers = basket.filler.as_ref().map_or(0, |filler| filler.pieces.len());
+    let style = match lashing.style {
+        LashingStyle::Single => "step-lashing-text-single",
+        LashingStyle::Crossed => "step-lashing-text-crossed",
+    };
+    let mut step = Step::new("step-lashing", Stage::Lashed);
+    if let Some(filler) = &basket.filler {
+        let text = Message::new("step-lashing-text-filler")
+            .with("pieces", count(filler.pieces.len()))
+            .with("stock", &filler.stock);
+        step = step.say(text);
+    }
+    step.say(
+        Message::new("step-lashing-text-start")
+            .with("weaver", &lashing.weaver)
+            .with("tail", lashing.tail)
+            .with("strands", lashing.strands)
+            .with("length", lashing.length),
+    )
+    .say(Message::new(style).with("every", Value::Term(lashing.every.term())).with("wraps", lashing.wraps))
+    .say_if(!lashing.joins.is_empty(), || {
+        Message::new("step-lashing-text-joins").with("staves", numbers(lashing.joins.iter().copied()))
+    })
+    .say(Message::new("step-lashing-text-end").with("tail", lashing.tail))
+    .soak(std::iter::once(&lashing.weaver).chain(basket.filler.as_ref().map(|filler| &filler.stock)))
+    .work(f64::from(lashing.wraps) * time::WRAP + fillers as f64 * time::FILLER)
+    .tools(&["tool-bucket", "tool-shears", "tool-awl", "tool-clamps"])
+    .cautions(&["caution-cane-edges"])
+}
+
+pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
+    let fold = match handle.fold {
+        Fold::OnWall { drop, .. } => Message::new("step-handle-text-on-wall").with("drop", drop),
+        Fold::OnRim { .. } => Message::new("step-handle-text-on-rim"),
+    };
+    let bone = basket.ears.as_ref().is_some_and(|ears| ears.material == EarMaterial::Bone);
+    Step::new("step-handle", Stage::Handled)
+        .say(
+            Message::new("step-handle-text-bend")
+                .with("length", handle.cut)
+                .with("width", handle.width)
+                .with("thickness", handle.thickness)
+                .with("curve", Value::Term(handle.curve.term()))
+                .with("rise", handle.rise)
+                .with("span", handle.half_span * 2.0),
+        )
+        .say(
+            Message::new("step-handle-text-drill")
+                .with("drill", handle.drill)
+                .with("pivot", handle.pivot_height),
+        )
+        .say(
+            Message::new("step-handle-text-rivet")
+                .with("rivet", &handle.rivet)
+                .with("length", handle.rivet_length)
+                .with("grip", handle.grip),
+        )
+        .say(fold)
+        .work(time::BAIL + f64::from(handle.rivets) * time::RIVET)
+        .wait(time::BENT_DRY)
+        .tools(&["tool-knife", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
+        .cautions(&["caution-knife", "caution-steam", "caution-drilling", "caution-peening"])
+        .caution_if(bone, "caution-bone")
+        .cautions(&["caution-handle-load"])
+}

@@ -1,0 +1,72 @@
+//! Where rows begin that are each woven by themselves: spread round, so that the places where they overlap
+//! their beginnings do not lie above each other.
+
+use crate::measure::Length;
+use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::joins::{APART, OVERLAP_STAVES};
+
+/// By how many staves each row begins further round than the one below, for staves this far apart and rows
+/// this high: the fewest that keep the beginnings within an inch of height an inch apart along the row, and
+/// clear of each other's overlaps; where nothing does, what keeps them furthest apart.
+///
+/// Zero where rows do not meet themselves, so that the fault stays on one line, and where it would break
+/// the order of twined weavers.
+pub(super) fn spread(fabric: &Fabric, pitch: Length, row: Length) -> u32 {
+    let count = fabric.count;
+    let unit = match fabric.passing {
+        Passing::Twined { weavers, .. } => weavers.max(1),
+        _ => 1,
+    };
+    if !fabric.closes() || !count.is_multiple_of(unit) || pitch <= Length::ZERO || row <= Length::ZERO {
+        return 0;
+    }
+    let apart = ((APART / pitch).ceil().clamp(0.0, 1e6) as u32).max(OVERLAP_STAVES + 1);
+    let rows = (APART / row).ceil().clamp(1.0, 1e3) as u32;
+    let nearest = |step: u32| {
+        let round = |rows: u32| {
+            let at = (u64::from(rows) * u64::from(step) % u64::from(count)) as u32;
+            at.min(count - at)
+        };
+        (1..=rows).map(round).min().unwrap_or(0)
+    };
+    let steps = || (1..=count / 2).filter(|step| step.is_multiple_of(unit));
+    steps()
+        .find(|&step| nearest(step) >= apart)
+        .or_else(|| steps().max_by_key(|&step| nearest(step)))
+        .unwrap_or(0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::pattern::Rule;
+    use crate::weave::fabric::Follow;
+
+    fn plain(count: u32) -> Fabric {
+        let passing = Passing::Repeat { rule: Rule::PLAIN, follow: Follow::RowByRow(1) };
+        Fabric { passing, count, start: 0, spread: 0 }
+    }
+
+    #[test]
+    fn beginnings_within_an_inch_of_height_are_an_inch_apart() {
+        let (pitch, row) = (Length::mm(8.0), Length::mm(3.0));
+        let step = spread(&plain(68), pitch, row);
+        for rows in 1..=8 {
+            let at = rows * step % 68;
+            assert!(pitch * f64::from(at.min(68 - at)) >= APART, "{rows} rows of {step} staves");
+        }
+    }
+
+    #[test]
+    fn a_fault_stays_on_one_line() {
+        assert_eq!(spread(&plain(67), Length::mm(8.0), Length::mm(3.0)), 0);
+    }
+
+    #[test]
+    fn twined_weavers_keep_their_order() {
+        let wale = |count| Fabric { passing: Passing::Twined { weavers: 3, step_up: true }, ..plain(count) };
+        let step = |count| spread(&wale(count), Length::mm(8.0), Length::mm(3.0));
+        assert!(step(66) > 0 && step(66).is_multiple_of(3));
+        assert_eq!(step(67), 0);
+    }
+}

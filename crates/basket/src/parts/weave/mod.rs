@@ -1,0 +1,158 @@
+//! The weaving: rows, take-up, lengths, strands and joins.
+
+mod amounts;
+mod begin;
+mod course;
+pub mod defaults;
+pub mod fabric;
+pub mod find;
+mod instructions;
+pub mod joins;
+pub mod layout;
+mod lock;
+pub mod look;
+mod mends;
+pub mod runs;
+mod seen;
+mod sight;
+mod strands;
+pub mod take_up;
+mod verdict;
+
+use serde::Serialize;
+
+use crate::colour::Colour;
+use crate::measure::Length;
+use crate::pattern::{Way, WeaveKind};
+use crate::stock::{self, Material};
+pub use course::BAND;
+pub use fabric::{Cell, Fabric, Follow, Passing};
+pub use instructions::{Instruction, SENTENCES, instructions};
+pub use mends::Mend;
+pub use seen::{Face, Seen};
+pub use sight::CourseLook;
+pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
+pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
+
+/// The weaving as computed.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Weave {
+    /// How many rows in all.
+    pub rows: u32,
+    /// Length of all weavers on the basket, take-up included, joins not.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// Courses from the base upward.
+    pub courses: Vec<Course>,
+    /// Top of the last row, along the mould.
+    #[serde(rename = "top_along_mm")]
+    pub top_along: Length,
+    /// Top of the last row, as a height.
+    #[serde(rename = "top_height_mm")]
+    pub top_height: Length,
+    /// Share of its height that the weaving loses when it dries.
+    pub shrink: f64,
+    /// Height that opens at the top when the weaving has dried and is packed down.
+    #[serde(rename = "packing_gap_mm")]
+    pub packing_gap: Length,
+    /// Rows to add then.
+    pub rows_to_add: u32,
+    /// Each row from the base upward.
+    pub each_row: Vec<Row>,
+    /// Colours of the staves, in order round and then again; never empty.
+    pub stave_colours: Vec<Colour>,
+}
+
+/// A run of rows in one weave.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Course {
+    /// The weave.
+    pub weave: WeaveKind,
+    /// Whether its rows run on or each begins anew.
+    pub way: Way,
+    /// The first weaver's material.
+    #[serde(serialize_with = "stock::name_only")]
+    pub weaver: Material,
+    /// Each weaver with its material, colours, length, strands and joins; where the first rows are
+    /// doubled, the weaver that doubles them is the last.
+    pub weavers: Vec<WeaverAmount>,
+    /// Number of the first row, counted from 1 at the base.
+    pub first_row: u32,
+    /// How many rows.
+    pub rows: u32,
+    /// Height of one row along the mould, where it is not doubled; the mean where weavers differ.
+    #[serde(rename = "pitch_mm")]
+    pub pitch: Length,
+    /// Clear distance between rows, where they are spaced.
+    #[serde(rename = "space_mm")]
+    pub space: Length,
+    /// How many of the first rows are doubled.
+    pub doubled: u32,
+    /// Bottom of the first row, along the mould.
+    #[serde(rename = "from_mm")]
+    pub from: Length,
+    /// Top of the last row, along the mould.
+    #[serde(rename = "to_mm")]
+    pub to: Length,
+    /// Where the pattern wants the course to end, along the mould; none for a count of rows.
+    #[serde(rename = "wanted_to_mm")]
+    pub wanted_to: Option<Length>,
+    /// Length of all its weavers on the basket, take-up included, joins not.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+    /// Share by which going over and under lengthens the weaver.
+    pub take_up: f64,
+    /// Length of all its weavers to lay out, with the overlaps where a strand begins.
+    #[serde(rename = "cut_mm")]
+    pub cut: Length,
+    /// How long one strand of the first weaver is.
+    #[serde(rename = "strand_mm")]
+    pub strand: Length,
+    /// How many strands of all its weavers.
+    pub strands: u32,
+    /// Where strands are joined, in weaving order.
+    pub joins: Vec<Join>,
+    /// Whether it runs on this count, and what would mend it.
+    pub verdict: Verdict,
+    /// What is seen at each of its crossings.
+    #[serde(skip)]
+    pub fabric: Fabric,
+}
+
+/// A change from a spent strand to a new one of the same weaver.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Join {
+    /// Row in which the spent strand ends.
+    pub row: u32,
+    /// Stave over which the spent strand is cut.
+    pub cut_over: u32,
+    /// Stave behind which the new strand starts.
+    pub start_behind: u32,
+    /// Number of the weaver within its course, counted from 1.
+    pub weaver: u32,
+    /// Whether the new strand has another colour.
+    pub recolour: bool,
+}
+
+/// One round of the weaver.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Row {
+    /// Number, counted from 1 at the base.
+    pub number: u32,
+    /// Number of its course, counted from 1.
+    pub course: u32,
+    /// Stave, counted from 1, at which it begins.
+    pub begin: u32,
+    /// Middle of the row, along the mould.
+    #[serde(rename = "along_mm")]
+    pub along: Length,
+    /// Middle of the row, as a height.
+    #[serde(rename = "height_mm")]
+    pub height: Length,
+    /// Height of the row along the mould.
+    #[serde(rename = "pitch_mm")]
+    pub pitch: Length,
+    /// Length of all weavers in this row, take-up included.
+    #[serde(rename = "length_mm")]
+    pub length: Length,
+}

@@ -1,0 +1,78 @@
+//! The mould as its maker gives it.
+
+use crate::measure::Length;
+use crate::message::Term;
+
+/// The shape over which the basket is woven.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MouldPattern {
+    /// Shape seen from above.
+    pub outline: Outline,
+    /// Shape seen from the side.
+    pub form: Form,
+}
+
+/// Shape of a mould seen from above.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Outline {
+    /// A circle at every height.
+    #[default]
+    Round,
+}
+
+impl Term for Outline {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Round => "outline-round",
+        }
+    }
+}
+
+/// Shape of a mould seen from the side.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Form {
+    /// Tape measurements: girth at heights, base upward.
+    Girths(Vec<Girth>),
+    /// Drawn from three figures.
+    Drawn {
+        /// Diameter at the base.
+        base: Length,
+        /// Diameter at the rim.
+        rim: Length,
+        /// Height from base to rim.
+        height: Length,
+        /// How the side runs between them.
+        side: Side,
+    },
+}
+
+/// One tape measurement round a mould.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Girth {
+    /// Height above the mould's base.
+    pub height: Length,
+    /// What the tape read.
+    pub girth: Length,
+}
+
+/// How the side of a drawn mould runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Side {
+    /// Straight up: base and rim have one diameter.
+    Straight,
+    /// A straight slope from base to rim.
+    Cone,
+    /// A curve that ends upright at the rim.
+    Bowl,
+}
+
+impl Term for Side {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Straight => "side-straight",
+            Self::Cone => "side-cone",
+            Self::Bowl => "side-bowl",
+        }
+    }
+}

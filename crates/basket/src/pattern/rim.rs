@@ -1,0 +1,88 @@
+//! What is known of the rim: hoops, filler, lashing and pins.
+
+use crate::measure::Length;
+use crate::message::Term;
+use crate::stock::Material;
+
+/// The two-piece split rim.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct RimPattern {
+    /// Stock of the outer hoop.
+    pub stock: Option<Material>,
+    /// Stock of the inner hoop, where it differs.
+    pub inner: Option<Material>,
+    /// Length over which the ends of a hoop lie on each other.
+    pub lap: Option<Length>,
+}
+
+/// The filler that covers the stave tips between the hoops.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum FillerPattern {
+    /// Left out: chosen.
+    #[default]
+    Choose,
+    /// No filler.
+    None,
+    /// From this stock.
+    Stock(Material),
+}
+
+/// The binding of the rim.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LashingPattern {
+    /// The strand.
+    pub weaver: Option<Material>,
+    /// How often it goes round the rim.
+    pub every: Option<Every>,
+    /// Once round, or back again the other way.
+    pub style: Option<LashingStyle>,
+    /// Length left at each end of a strand to tuck away.
+    pub tail: Option<Length>,
+}
+
+/// At each stave or at each second one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Every {
+    /// At each stave.
+    Stave,
+    /// At each second stave.
+    OtherStave,
+}
+
+impl Term for Every {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Stave => "every-stave",
+            Self::OtherStave => "every-other-stave",
+        }
+    }
+}
+
+/// How the rim is bound.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum LashingStyle {
+    /// Once round.
+    Single,
+    /// Round and back, so that the wraps cross.
+    Crossed,
+}
+
+impl Term for LashingStyle {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Single => "lashing-style-single",
+            Self::Crossed => "lashing-style-crossed",
+        }
+    }
+}
+
+/// The pins through hoops and staves.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct PinsPattern {
+    /// The pin.
+    pub stock: Option<Material>,
+    /// At each stave or each second one.
+    pub every: Option<Every>,
+}

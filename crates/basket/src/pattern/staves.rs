@@ -1,0 +1,57 @@
+//! What is known of the staves.
+
+use crate::colour::Colour;
+use crate::measure::Length;
+use crate::message::Term;
+use crate::stock::Material;
+
+/// What is known of the staves.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StavesPattern {
+    /// How many.
+    pub count: Option<u32>,
+    /// From which stock.
+    pub stock: Option<Material>,
+    /// Full width, where the stock is cut narrower.
+    pub width: Option<Length>,
+    /// Wanted gap between staves at the rim.
+    pub gap: Option<Length>,
+    /// The taper.
+    pub taper: Option<TaperPattern>,
+    /// Length to cut.
+    pub length: Option<Length>,
+    /// How many extra staves to shape.
+    pub spares: Option<u32>,
+    /// Which face of an oval or half round stave looks out.
+    pub oval_side: Option<OvalSide>,
+    /// Colours of the staves, in order round and then again; empty: natural.
+    pub colours: Vec<Colour>,
+}
+
+/// Which face of a stave looks outward.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum OvalSide {
+    /// The rounded face looks out (usual).
+    Out,
+    /// The rounded face lies on the mould.
+    In,
+}
+
+impl Term for OvalSide {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Out => "oval-side-out",
+            Self::In => "oval-side-in",
+        }
+    }
+}
+
+/// A straight taper toward the foot.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TaperPattern {
+    /// Distance above the mould's base, along the mould, at which full width begins.
+    pub from: Length,
+    /// Width at the foot.
+    pub foot: Length,
+}
