@@ -1,70 +1,30 @@
 //! From a pattern to a basket, in making order.
 
-use serde::Serialize;
+use std::f64::consts::TAU;
 
-use crate::base::Base;
-use crate::choice::Choice;
-use crate::cuts::{self, Cut};
-use crate::findings::{self, Finding};
-use crate::fittings::{Ears, Handle, Pins};
-use crate::lashing::{Filler, Lashing};
+use crate::basket::Basket;
+use crate::hand::Hand;
+use crate::making::Making;
 use crate::measure::Length;
-use crate::mould::Mould;
-use crate::pattern::{CoursePattern, Finish, Language, Note, Pattern, Units};
-use crate::rim::{self, Rim};
-use crate::staves::{Needs, Staves};
-use crate::steps::{self, Step};
+use crate::parts::base::Base;
+use crate::parts::construction::Construction;
+use crate::parts::edge::Edge;
+use crate::parts::fittings::{Ears, Handle, Pins};
+use crate::parts::form::Form;
+use crate::parts::lashing::{Filler, Lashing};
+use crate::parts::rim::{HoopStocks, Rim, Seat};
+use crate::parts::staves::{Needs, Staves};
+use crate::parts::vessel::Vessel;
+use crate::parts::weave::layout::{Laid, lay_out};
+use crate::parts::weave::{self, Weave};
+use crate::pattern::{CoursePattern, Pattern};
 use crate::stock::{Catalogue, Kind, Material};
-use crate::weave::layout::{Laid, lay_out};
-use crate::weave::{self, Weave};
 
-/// Everything computed for one basket. A plain value: nothing in it changes once it is made.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Basket {
-    /// Name of the basket.
-    pub title: String,
-    /// Units in which the maker thinks.
-    pub units: Units,
-    /// Language of the sheets; none when the pattern does not say.
-    pub language: Option<Language>,
-    /// The mould.
-    pub mould: Mould,
-    /// The base.
-    pub base: Base,
-    /// The staves.
-    pub staves: Staves,
-    /// The weaving.
-    pub weave: Weave,
-    /// The rim.
-    pub rim: Rim,
-    /// The filler, if there is one.
-    pub filler: Option<Filler>,
-    /// The lashing.
-    pub lashing: Lashing,
-    /// The pins.
-    pub pins: Pins,
-    /// The ears, if there are any.
-    pub ears: Option<Ears>,
-    /// The handle, if there is one.
-    pub handle: Option<Handle>,
-    /// What protects it.
-    pub finish: Finish,
-    /// The maker's own words and photographs for the steps.
-    pub notes: Vec<Note>,
-    /// What Stavewright chose, and why.
-    pub choices: Vec<Choice>,
-    /// The cut list, in making order.
-    pub cuts: Vec<Cut>,
-    /// The steps, in making order.
-    pub steps: Vec<Step>,
-    /// The findings, heaviest first.
-    pub findings: Vec<Finding>,
-}
-
-/// Computes the whole basket: form, base, staves, weaving, rim, fittings, then what follows from them.
+/// Computes the whole basket: form, base, staves, weaving, rim, fittings.
 ///
-/// Total: every pattern gives a basket. What cannot be woven is said in its findings.
-pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
+/// Total: every pattern gives a basket. What cannot be woven is said by
+/// [`check`](crate::findings::check).
+pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket {
     let own_catalogue;
     let catalogue = if pattern.materials.is_empty() {
         catalogue
@@ -72,85 +32,67 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue) -> Basket {
         own_catalogue = catalogue.with(&pattern.materials);
         &own_catalogue
     };
-    let mut choices = Vec::new();
-    let mould = Mould::of(&pattern.mould);
+    let making = &mut Making::new(catalogue, hand);
+    let form = Form::on_mould(&pattern.mould);
     let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);
-    let base = Base::of(&pattern.base, stave_thickness, &mould, catalogue, &mut choices);
+    let base = Base::of(&pattern.base, stave_thickness, &form, making);
 
     let chosen_courses;
     let courses = if pattern.weave.courses.is_empty() {
-        chosen_courses = weave::defaults::courses(catalogue, &mould, &mut choices);
+        chosen_courses = weave::defaults::courses(&form, making);
         &chosen_courses
     } else {
         &pattern.weave.courses
     };
-    let laid = lay_out(courses, &mould);
+    let laid = lay_out(courses, &form);
     let top = laid.last().map_or(Length::ZERO, Laid::to);
-    let rim_stocks = rim::stocks(&pattern.rim, catalogue, &mut choices);
-    let staves = Staves::solve(
-        &pattern.staves,
-        &stave_stocks(catalogue),
-        &mould,
-        &base,
-        &Needs {
-            wall: top,
-            rim: rim_stocks.0.width,
-            weaver: thickest(courses),
-            ears: pattern.ears.is_some(),
-            holds: &|count| courses.iter().all(|course| course.runs_on(count)),
-        },
-        &mut choices,
-    );
-    let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &mould, &staves);
+    let stocks = HoopStocks::of(&pattern.rim, making);
+    let offered = stave_stocks(catalogue);
+    let needs = Needs {
+        form: &form,
+        stocks: &offered,
+        wall: top,
+        rim: stocks.outer.width,
+        weaver: thickest(courses),
+        ears: pattern.ears.is_some(),
+        holds: &|count| courses.iter().all(|course| course.runs_on(count)),
+    };
+    let staves = Staves::solve(&pattern.staves, &base, &needs, making);
+    let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &form, &staves);
 
-    let rim_radius = rim::middle_radius(&mould, top, &rim_stocks.0);
-    let ears = pattern
-        .ears
-        .as_ref()
-        .map(|ears| Ears::of(ears, rim_radius, rim_stocks.0.width, &staves, &mut choices));
-    let rim = Rim::of(&pattern.rim, rim_stocks, &mould, &staves, top, ears.as_ref(), &mut choices);
-    let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut choices);
-    let lashing = Lashing::of(
-        &pattern.lashing,
-        catalogue,
-        &rim,
-        &staves,
-        filler.as_ref(),
-        finest(courses).unwrap_or(&rim.outer.stock),
-        &mut choices,
-    );
-    let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut choices);
+    let uprights = &staves.uprights;
+    let seat = Seat::on(&form, top, stocks.outer.width, Length::ZERO);
+    let height = stocks.outer.width;
+    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, seat.girth / TAU, height, &staves, &mut making.choices));
+    let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, ears.as_ref()), making);
+    let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut making.choices);
+    let finest = finest(courses).unwrap_or(&rim.outer.stock);
+    let lashing = Lashing::of(&pattern.lashing, catalogue, &rim, &staves, filler.as_ref(), finest, &mut making.choices);
+    let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut making.choices);
     let handle = pattern
         .handle
         .as_ref()
         .zip(ears.as_ref())
-        .map(|(handle, ears)| Handle::of(handle, catalogue, ears, &rim, &mould, &staves, &mut choices));
+        .map(|(handle, ears)| Handle::of(handle, catalogue, ears, &rim, &form, &staves, &mut making.choices));
 
-    let mut basket = Basket {
+    Basket {
         title: pattern.title.clone(),
         units: pattern.units,
         language: pattern.language,
-        mould,
-        base,
-        staves,
-        weave,
-        rim,
-        filler,
-        lashing,
-        pins,
+        body: Vessel {
+            form,
+            construction: Construction::Moulded { base, staves },
+            weave,
+            edge: Edge::Rim { rim, filler, lashing, pins },
+        },
+        lid: None,
         ears,
         handle,
         finish: pattern.finish,
         notes: pattern.notes.clone(),
-        choices,
-        cuts: Vec::new(),
-        steps: Vec::new(),
-        findings: Vec::new(),
-    };
-    basket.cuts = cuts::list(pattern, &basket);
-    basket.steps = steps::list(&basket);
-    basket.findings = findings::check(pattern, catalogue, &basket);
-    basket
+        hand: hand.clone(),
+        choices: making.take_choices(),
+    }
 }
 
 /// The stock that staves may be cut from when the pattern leaves it open.

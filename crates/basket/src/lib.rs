@@ -19,21 +19,31 @@
 )]
 
 pub mod assemble;
+mod basket;
 pub mod chance;
 pub mod choice;
 pub mod colour;
+mod draft;
 pub mod follows;
+mod hand;
+mod making;
 pub mod measure;
 pub mod message;
 pub mod parts;
 pub mod pattern;
+pub mod piece;
 pub mod stock;
 
-pub use assemble::{Basket, assemble};
-pub use colour::Colour;
-pub use follows::findings::{Finding, Grade};
-pub use follows::{cuts, demonstration, findings, steps};
-pub use measure::{Angle, Length};
-pub use parts::{base, fittings, lashing, mould, rim, staves, weave};
-pub use pattern::Pattern;
-pub use stock::{Catalogue, Material};
+pub use self::assemble::assemble;
+pub use self::basket::{Basket, Lid};
+pub use self::colour::Colour;
+pub use self::draft::Draft;
+pub use self::follows::findings::{Finding, Grade};
+pub use self::follows::{cuts, demonstration, findings, steps};
+pub use self::hand::{Hand, Pace};
+pub use self::making::Making;
+pub use self::measure::{Angle, Length};
+pub use self::parts::{base, construction, edge, fittings, form, lashing, rim, staves, uprights, vessel, weave};
+pub use self::pattern::Pattern;
+pub use self::piece::{Of, Piece};
+pub use self::stock::{Catalogue, Material};

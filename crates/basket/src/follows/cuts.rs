@@ -1,68 +1,166 @@
 //! The cut list, in making order.
 
-use serde::Serialize;
-
-use crate::assemble::Basket;
+use crate::basket::Basket;
 use crate::colour::Colour;
-use crate::fittings::Handle;
+use crate::fittings::{Ears, Handle};
 use crate::measure::Length;
-use crate::message::Term;
-use crate::message::{Message, Value};
-use crate::pattern::{Pattern, Way};
-use crate::rim::Hoop;
-use crate::weave::{Course, WeaverAmount};
-
-/// The pieces of a cut list, in making order: identifiers of their names in the message files.
-pub const PIECES: &[&str] = &[
-    "cut-base",
-    "cut-plug",
-    "cut-stave",
-    "cut-weaver",
-    "cut-outer-hoop",
-    "cut-inner-hoop",
-    "cut-filler",
-    "cut-lashing",
-    "cut-pin",
-    "cut-ear",
-    "cut-bail",
-    "cut-rivet",
-    "cut-washer",
-];
+use crate::message::{Message, Term, Value};
+use crate::parts::base::Base;
+use crate::parts::construction::Construction;
+use crate::parts::edge::Edge;
+use crate::parts::fittings::Pins;
+use crate::parts::lashing::{Filler, Lashing};
+use crate::parts::rim::Hoop;
+use crate::parts::staves::Staves;
+use crate::parts::vessel::Vessel;
+use crate::parts::weave::{Course, WeaverAmount};
+use crate::pattern::{EarMaterial, Way};
+use crate::piece::Of;
+use crate::stock::{Material, Wood};
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
 
+/// What a line of the cut list is cut for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum CutPiece {
+    /// The base.
+    Base,
+    /// The plug for its screw hole.
+    Plug,
+    /// A stave.
+    Stave,
+    /// A strand of a weaver.
+    Weaver,
+    /// The outer hoop.
+    OuterHoop,
+    /// The inner hoop.
+    InnerHoop,
+    /// A piece of filler.
+    Filler,
+    /// A strand of the lashing.
+    Lashing,
+    /// A pin.
+    Pin,
+    /// An ear.
+    Ear,
+    /// The bail of the handle.
+    Bail,
+    /// A rivet.
+    Rivet,
+    /// A washer or burr.
+    Washer,
+}
+
+impl CutPiece {
+    /// All of them, in making order.
+    pub const ALL: [Self; 13] = [
+        Self::Base,
+        Self::Plug,
+        Self::Stave,
+        Self::Weaver,
+        Self::OuterHoop,
+        Self::InnerHoop,
+        Self::Filler,
+        Self::Lashing,
+        Self::Pin,
+        Self::Ear,
+        Self::Bail,
+        Self::Rivet,
+        Self::Washer,
+    ];
+}
+
+impl Term for CutPiece {
+    fn term(self) -> &'static str {
+        match self {
+            Self::Base => "cut-base",
+            Self::Plug => "cut-plug",
+            Self::Stave => "cut-stave",
+            Self::Weaver => "cut-weaver",
+            Self::OuterHoop => "cut-outer-hoop",
+            Self::InnerHoop => "cut-inner-hoop",
+            Self::Filler => "cut-filler",
+            Self::Lashing => "cut-lashing",
+            Self::Pin => "cut-pin",
+            Self::Ear => "cut-ear",
+            Self::Bail => "cut-bail",
+            Self::Rivet => "cut-rivet",
+            Self::Washer => "cut-washer",
+        }
+    }
+}
+
+/// What a piece is cut from.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CutStock {
+    /// A material of the catalogue or the shelf.
+    Material(Material),
+    /// A wood for bases.
+    Wood(Wood),
+    /// What ears are made of.
+    Ear(EarMaterial),
+    /// Wood that bends to a bail.
+    Bail,
+    /// A washer that fits this rivet, where no burr of its own is known.
+    WasherFor(Material),
+}
+
+impl CutStock {
+    /// Its name.
+    pub fn name(&self) -> Value {
+        match self {
+            Self::Material(material) => material.into(),
+            Self::Wood(wood) => wood.into(),
+            Self::Ear(material) => Value::Term(material.term()),
+            Self::Bail => Value::Term("cut-bail-material"),
+            Self::WasherFor(rivet) => Message::new("cut-washer-for").with("rivet", rivet).into(),
+        }
+    }
+
+    /// The material, where it is one that is sold.
+    pub const fn material(&self) -> Option<&Material> {
+        match self {
+            Self::Material(material) => Some(material),
+            _ => None,
+        }
+    }
+}
+
 /// One line of the cut list.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Cut {
-    /// Which piece: identifier of its name in the message files, such as `cut-stave`.
-    pub piece: &'static str,
-    /// The material: its name, or a word of the message files where no stock is meant.
-    pub material: Value,
+    /// What it is cut for.
+    pub piece: CutPiece,
+    /// For which vessel.
+    pub of: Of,
+    /// What it is cut from.
+    pub stock: CutStock,
+    /// The colour it is dyed; none where it is left as it is.
+    pub colour: Option<Colour>,
     /// How many for the basket.
     pub count: u32,
     /// How many more to have ready.
     pub spares: u32,
     /// Length of one piece.
-    #[serde(rename = "length_mm")]
     pub length: Option<Length>,
     /// Width of one piece (diameter of a disc or rod).
-    #[serde(rename = "width_mm")]
     pub width: Option<Length>,
     /// How to shape it, such as a taper.
     pub shape: Option<Message>,
-    /// Length of all pieces with spares.
-    #[serde(rename = "total_mm")]
+    /// Length of all pieces with spares, where it is used by length.
     pub total: Option<Length>,
     /// What it is for.
     pub purpose: Message,
 }
 
 impl Cut {
-    fn new(piece: &'static str, material: impl Into<Value>, count: u32, purpose: Message) -> Self {
+    fn new(piece: CutPiece, stock: CutStock, count: u32, purpose: Message) -> Self {
         Self {
             piece,
-            material: material.into(),
+            of: Of::Body,
+            stock,
+            colour: None,
             count,
             spares: 0,
             length: None,
@@ -96,51 +194,73 @@ impl Cut {
     }
 }
 
-/// What to cut, in making order.
-pub fn list(pattern: &Pattern, basket: &Basket) -> Vec<Cut> {
-    let mut cuts = vec![base(basket), plug(basket), staves(pattern, basket)];
-    cuts.extend(basket.weave.courses.iter().zip(1..).flat_map(|(course, number)| weavers(course, number)));
-    cuts.push(hoop("cut-outer-hoop", "cut-outer-hoop-purpose", &basket.rim.outer));
-    cuts.push(hoop("cut-inner-hoop", "cut-inner-hoop-purpose", &basket.rim.inner));
-    cuts.extend(filler(basket));
-    cuts.push(lashing(basket));
-    cuts.push(pins(basket));
-    cuts.extend(ears(basket));
-    cuts.extend(handle(basket));
+/// What to cut, in making order: each vessel, then ears and handle.
+pub fn list(basket: &Basket) -> Vec<Cut> {
+    let mut cuts: Vec<Cut> = basket
+        .vessels()
+        .flat_map(|(of, vessel)| vessel_cuts(vessel).into_iter().map(move |cut| Cut { of, ..cut }))
+        .collect();
+    cuts.extend(basket.ears.as_ref().map(ears));
+    cuts.extend(basket.handle.iter().flat_map(handle));
     cuts
 }
 
-fn base(basket: &Basket) -> Cut {
-    let base = &basket.base;
+fn vessel_cuts(vessel: &Vessel) -> Vec<Cut> {
+    let mut cuts = vessel.construction.cuts();
+    cuts.extend(vessel.weave.courses.iter().zip(1..).flat_map(|(course, number)| weavers(course, number)));
+    cuts.extend(vessel.edge.cuts());
+    cuts
+}
+
+impl Construction {
+    fn cuts(&self) -> Vec<Cut> {
+        match self {
+            Self::Moulded { base, staves } => vec![disc(base), plug(base), stave(staves)],
+        }
+    }
+}
+
+impl Edge {
+    fn cuts(&self) -> Vec<Cut> {
+        let Self::Rim { rim, filler: over_tips, lashing: binding, pins: through } = self;
+        let mut cuts = vec![
+            hoop(CutPiece::OuterHoop, "cut-outer-hoop-purpose", &rim.outer),
+            hoop(CutPiece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
+        ];
+        cuts.extend(over_tips.iter().flat_map(filler));
+        cuts.extend([lashing(binding), pins(through)]);
+        cuts
+    }
+}
+
+fn disc(base: &Base) -> Cut {
     let shape = Message::new("cut-base-shape")
         .with("thickness", base.thickness)
         .with("depth", base.groove_depth)
         .with("width", base.groove_width)
         .with("hole", base.screw_hole);
-    Cut::new("cut-base", &base.wood, 1, Message::new("cut-base-purpose")).width(base.diameter).shape(shape)
+    Cut::new(CutPiece::Base, CutStock::Wood(base.wood.clone()), 1, Message::new("cut-base-purpose")).width(base.diameter).shape(shape)
 }
 
-fn plug(basket: &Basket) -> Cut {
-    let base = &basket.base;
+fn plug(base: &Base) -> Cut {
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let mut cut = Cut::new("cut-plug", &base.wood, 1, purpose).width(base.plug_diameter);
+    let mut cut = Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose).width(base.plug_diameter);
     cut.length = Some(base.thickness);
     cut
 }
 
-fn staves(pattern: &Pattern, basket: &Basket) -> Cut {
-    let staves = &basket.staves;
-    let narrower = pattern.staves.width.is_some_and(|width| width < staves.stock.width);
+fn stave(staves: &Staves) -> Cut {
+    let narrower = staves.uprights.width < staves.stock.width;
     let shape = if narrower { "cut-stave-shape-narrower" } else { "cut-stave-shape" };
     let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
     let shape = Message::new(shape)
-        .with("width", staves.width)
+        .with("width", staves.uprights.width)
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
-    Cut::new("cut-stave", &staves.stock, staves.count, Message::new("cut-stave-purpose"))
+    Cut::new(CutPiece::Stave, CutStock::Material(staves.stock.clone()), staves.uprights.count, Message::new("cut-stave-purpose"))
         .spares(staves.spares)
         .length(staves.length)
-        .width(staves.width)
+        .width(staves.uprights.width)
         .shape(shape)
 }
 
@@ -176,24 +296,23 @@ fn strands(
     (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
 ) -> Cut {
     let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
-    let cut = Cut::new("cut-weaver", &weaver.material, count, purpose)
+    let cut = Cut::new(CutPiece::Weaver, CutStock::Material(weaver.material.clone()), count, purpose)
         .spares(count.div_ceil(SPARE_STRANDS))
         .length(length)
         .width(weaver.material.width);
     let dyed = *colour != Colour::natural();
-    if dyed { cut.shape(Message::new("cut-weaver-colour").with("colour", colour)) } else { cut }
+    Cut { colour: dyed.then(|| colour.clone()), ..cut }
 }
 
-fn hoop(piece: &'static str, purpose: &'static str, hoop: &Hoop) -> Cut {
-    Cut::new(piece, &hoop.stock, 1, Message::new(purpose))
+fn hoop(piece: CutPiece, purpose: &'static str, hoop: &Hoop) -> Cut {
+    Cut::new(piece, CutStock::Material(hoop.stock.clone()), 1, Message::new(purpose))
         .length(hoop.cut)
         .width(hoop.stock.width)
         .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
 }
 
 /// Pieces of one length share a line.
-fn filler(basket: &Basket) -> Vec<Cut> {
-    let Some(filler) = &basket.filler else { return Vec::new() };
+fn filler(filler: &Filler) -> Vec<Cut> {
     let mut lengths: Vec<(Length, u32)> = Vec::new();
     for piece in &filler.pieces {
         match lengths.iter_mut().find(|(length, _)| (*length - piece.length).abs() < Length::mm(0.5)) {
@@ -202,7 +321,7 @@ fn filler(basket: &Basket) -> Vec<Cut> {
         }
     }
     let line = |(length, count)| {
-        Cut::new("cut-filler", &filler.stock, count, Message::new("cut-filler-purpose"))
+        Cut::new(CutPiece::Filler, CutStock::Material(filler.stock.clone()), count, Message::new("cut-filler-purpose"))
             .length(length)
             .width(filler.stock.width)
     };
@@ -210,19 +329,17 @@ fn filler(basket: &Basket) -> Vec<Cut> {
 }
 
 /// The length to lay out already holds tails and a spare; it is shared by the strands.
-fn lashing(basket: &Basket) -> Cut {
-    let lashing = &basket.lashing;
+fn lashing(lashing: &Lashing) -> Cut {
     let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
     let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
-    Cut::new("cut-lashing", &lashing.weaver, lashing.strands, purpose)
+    Cut::new(CutPiece::Lashing, CutStock::Material(lashing.weaver.clone()), lashing.strands, purpose)
         .length(each)
         .total(lashing.length)
         .width(lashing.weaver.width)
 }
 
-fn pins(basket: &Basket) -> Cut {
-    let pins = &basket.pins;
-    let mut cut = Cut::new("cut-pin", &pins.stock, pins.count, Message::new("cut-pin-purpose"))
+fn pins(pins: &Pins) -> Cut {
+    let mut cut = Cut::new(CutPiece::Pin, CutStock::Material(pins.stock.clone()), pins.count, Message::new("cut-pin-purpose"))
         .spares(pins.spares)
         .width(pins.stock.width)
         .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
@@ -230,26 +347,22 @@ fn pins(basket: &Basket) -> Cut {
     cut
 }
 
-fn ears(basket: &Basket) -> Option<Cut> {
-    let ears = basket.ears.as_ref()?;
+fn ears(ears: &Ears) -> Cut {
     let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
-    Some(
-        Cut::new("cut-ear", Value::Term(ears.material.term()), 2, Message::new("cut-ear-purpose"))
-            .length(ears.length)
-            .width(ears.width)
-            .shape(shape),
-    )
+    Cut::new(CutPiece::Ear, CutStock::Ear(ears.material), 2, Message::new("cut-ear-purpose"))
+        .length(ears.length)
+        .width(ears.width)
+        .shape(shape)
 }
 
-fn handle(basket: &Basket) -> Vec<Cut> {
-    let Some(handle) = &basket.handle else { return Vec::new() };
-    let bail = Cut::new("cut-bail", Value::Term("cut-bail-material"), 1, Message::new("cut-bail-purpose"))
+fn handle(handle: &Handle) -> Vec<Cut> {
+    let bail = Cut::new(CutPiece::Bail, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
         .length(handle.cut)
         .width(handle.width)
         .shape(
             Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
         );
-    let mut rivet = Cut::new("cut-rivet", &handle.rivet, handle.rivets, Message::new("cut-rivet-purpose"))
+    let mut rivet = Cut::new(CutPiece::Rivet, CutStock::Material(handle.rivet.clone()), handle.rivets, Message::new("cut-rivet-purpose"))
         .spares(1)
         .width(handle.rivet.width)
         .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
@@ -259,9 +372,9 @@ fn handle(basket: &Basket) -> Vec<Cut> {
 
 fn washers(handle: &Handle) -> Cut {
     let purpose = Message::new("cut-washer-purpose");
-    let washer = |material: Value| Cut::new("cut-washer", material, handle.washers, purpose).spares(2);
+    let washer = |stock| Cut::new(CutPiece::Washer, stock, handle.washers, purpose).spares(2);
     match &handle.burr {
-        Some(burr) => washer(burr.into()).width(burr.width),
-        None => washer(Message::new("cut-washer-for").with("rivet", &handle.rivet).into()),
+        Some(burr) => washer(CutStock::Material(burr.clone())).width(burr.width),
+        None => washer(CutStock::WasherFor(handle.rivet.clone())),
     }
 }

@@ -5,14 +5,12 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
-use crate::choice::Choice;
+use crate::form::Form;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::mould::Mould;
 use crate::pattern::BasePattern;
-use crate::stock::{Catalogue, Wood};
+use crate::stock::Wood;
 
 /// Usual thickness of the disc (common practice).
 pub const USUAL_THICKNESS: Length = Length::inches(0.375);
@@ -36,95 +34,74 @@ const PLUGS: [f64; 6] = [0.25, 0.375, 0.5, 0.625, 0.75, 1.0];
 const PLUG_COVER: Length = Length::inches(0.125);
 
 /// The base as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Base {
     /// Diameter of the disc.
-    #[serde(rename = "diameter_mm")]
     pub diameter: Length,
     /// Thickness of the disc.
-    #[serde(rename = "thickness_mm")]
     pub thickness: Length,
     /// How deep the groove goes in from the edge.
-    #[serde(rename = "groove_depth_mm")]
     pub groove_depth: Length,
     /// How wide the groove is, from its lower to its upper cheek.
-    #[serde(rename = "groove_width_mm")]
     pub groove_width: Length,
-    /// Radius of the bottom of the groove, where the feet of the staves end.
-    #[serde(rename = "groove_radius_mm")]
-    pub groove_radius: Length,
     /// The wood.
     pub wood: Wood,
     /// Hole for the screw that holds the base on the mould.
-    #[serde(rename = "screw_hole_mm")]
     pub screw_hole: Length,
     /// Diameter of the plug that closes the hole.
-    #[serde(rename = "plug_diameter_mm")]
     pub plug_diameter: Length,
     /// How much wider the disc gets across the grain from a dry to a damp room.
-    #[serde(rename = "movement_mm")]
     pub movement: Length,
 }
 
 impl Base {
-    /// The base that a pattern describes; what it leaves out is chosen to suit the mould and the
-    /// staves, and each such choice is added to `choices`.
+    /// The base that a pattern describes; what it leaves out is chosen to suit the form and the staves.
     pub fn of(
         pattern: &BasePattern,
         stave_thickness: Option<Length>,
-        mould: &Mould,
-        catalogue: &Catalogue,
-        choices: &mut Vec<Choice>,
+        form: &Form,
+        making: &mut Making<'_>,
     ) -> Self {
         let stave = stave_thickness.unwrap_or(USUAL_STAVE_THICKNESS);
-        let mut given = |key, written: Option<Length>, usual: Length, reason: Message| {
-            written.unwrap_or_else(|| {
-                choices.push(Choice { key, value: usual.into(), reason });
-                usual
-            })
-        };
-        let diameter = given(
-            "base.diameter",
-            pattern.diameter,
-            usual_diameter(mould, stave),
-            Message::new("choice-base-diameter").with("girth", mould.girth_base).with("stave", stave),
-        );
-        let thickness = given(
-            "base.thickness",
-            pattern.thickness,
-            USUAL_THICKNESS,
-            Message::new("choice-base-thickness").with("thickness", USUAL_THICKNESS),
-        );
-        let groove_depth = given(
-            "base.groove.depth",
-            pattern.groove_depth,
-            USUAL_GROOVE_DEPTH,
-            Message::new("choice-base-groove-depth").with("depth", USUAL_GROOVE_DEPTH),
-        );
-        let groove_width = given(
-            "base.groove.width",
-            pattern.groove_width,
-            usual_groove_width(stave),
-            Message::new("choice-base-groove-width").with("stave", stave).with("play", GROOVE_PLAY),
-        );
-        let screw_hole = given(
-            "base.screw",
-            pattern.screw_hole,
-            USUAL_SCREW_HOLE,
-            Message::new("choice-base-screw-hole").with("hole", USUAL_SCREW_HOLE),
-        );
-        let wood = pattern.wood.clone().unwrap_or_else(|| usual_wood(catalogue, choices));
+        let diameter =
+            making.or(pattern.diameter, "base.diameter", usual_diameter(form, stave), |_| {
+                Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
+            });
+        let thickness = making.or(pattern.thickness, "base.thickness", USUAL_THICKNESS, |usual| {
+            Message::new("choice-base-thickness").with("thickness", usual)
+        });
+        let groove_depth =
+            making.or(pattern.groove_depth, "base.groove.depth", USUAL_GROOVE_DEPTH, |usual| {
+                Message::new("choice-base-groove-depth").with("depth", usual)
+            });
+        let groove_width =
+            making.or(pattern.groove_width, "base.groove.width", usual_groove_width(stave), |_| {
+                Message::new("choice-base-groove-width").with("stave", stave).with("play", GROOVE_PLAY)
+            });
+        let screw_hole = making.or(pattern.screw_hole, "base.screw", USUAL_SCREW_HOLE, |usual| {
+            Message::new("choice-base-screw-hole").with("hole", usual)
+        });
+        let wood = pattern.wood.clone().unwrap_or_else(|| usual_wood(making));
         Self {
             diameter,
             thickness,
             groove_depth,
             groove_width,
-            groove_radius: (diameter / 2.0 - groove_depth).max(Length::ZERO),
             movement: movement(diameter, wood.tangential, INDOOR_SWING),
             wood,
             screw_hole,
             plug_diameter: plug(screw_hole),
         }
+    }
+
+    /// Radius of the bottom of the groove, where the feet of the staves end.
+    pub fn groove_radius(&self) -> Length {
+        (self.diameter / 2.0 - self.groove_depth).max(Length::ZERO)
+    }
+
+    /// Radius of its edge.
+    pub fn edge_radius(&self) -> Length {
+        self.diameter / 2.0
     }
 }
 
@@ -135,17 +112,11 @@ pub fn movement(across: Length, shrinkage: f64, moisture_change: f64) -> Length 
     across * (shrinkage * moisture_change / FIBRE_SATURATION)
 }
 
-/// The same by the coefficient of dimensional change for one percent of moisture, `D · C · ΔM`
-/// (*Wood Handbook*, FPL-GTR-190 (2010), chapter 13).
-pub fn movement_by_coefficient(across: Length, coefficient: f64, moisture_change: f64) -> Length {
-    across * (coefficient * moisture_change)
-}
-
 /// As wide as the mould's base less a stave all round, so that the staves turn up close to the
 /// mould; rounded down to 1/16 in.
-fn usual_diameter(mould: &Mould, stave: Length) -> Length {
+fn usual_diameter(form: &Form, stave: Length) -> Length {
     let sixteenth = 1.0 / 16.0;
-    let room = mould.girth_base / TAU * 2.0 - stave * 2.0;
+    let room = form.girth_base() / TAU * 2.0 - stave * 2.0;
     Length::inches(((room.to_inches() / sixteenth + 1e-9).floor() * sixteenth).max(sixteenth))
 }
 
@@ -154,22 +125,19 @@ fn usual_groove_width(stave: Length) -> Length {
     Length::inches(((stave + GROOVE_PLAY).to_inches() / step - 1e-9).ceil().max(1.0) * step)
 }
 
-fn usual_wood(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Wood {
-    let wood =
-        catalogue.wood("cherry").or_else(|| catalogue.woods.first()).cloned().unwrap_or_else(|| Wood {
-            name: "cherry".to_owned(),
-            tangential: 0.071,
-            radial: 0.037,
-            source: "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), table 4-3"
-                .to_owned(),
-        });
-    choices.push(Choice {
-        key: "base.wood",
-        value: Value::Name(wood.name.clone()),
-        reason: Message::new("choice-base-wood")
-            .with("wood", &wood)
-            .with("tangential", Value::Percent(wood.tangential)),
+fn usual_wood(making: &mut Making<'_>) -> Wood {
+    let catalogue = making.catalogue;
+    let found = catalogue.wood("cherry").or_else(|| catalogue.woods.first());
+    let wood = found.cloned().unwrap_or_else(|| Wood {
+        name: "cherry".to_owned(),
+        tangential: 0.071,
+        radial: 0.037,
+        source: "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), table 4-3".to_owned(),
     });
+    let reason = Message::new("choice-base-wood")
+        .with("wood", &wood)
+        .with("tangential", Value::Percent(wood.tangential));
+    making.chose("base.wood", wood.name.as_str(), reason);
     wood
 }
 

@@ -7,16 +7,14 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
-use crate::choice::Choice;
 use crate::fittings::Ears;
+use crate::form::Form;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::mould::Mould;
 use crate::pattern::RimPattern;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{Kind, Material};
+use crate::uprights::Uprights;
 
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
@@ -29,19 +27,15 @@ const LAP_RANGE: (Length, Length) = (Length::inches(2.0), Length::inches(4.0));
 const LEAST: Length = Length::mm(1e-6);
 
 /// The rim as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Rim {
     /// Lower edge of the hoops, along the mould.
-    #[serde(rename = "along_mm")]
     pub along: Length,
     /// Height of the hoops on the wall.
-    #[serde(rename = "height_mm")]
     pub height: Length,
-    /// Radius of the staves' inner face at the middle of the rim.
-    #[serde(rename = "radius_mm")]
-    pub radius: Length,
+    /// Girth of the staves' inner faces at the middle of the rim.
+    pub girth: Length,
     /// Thickness through both hoops and the stave.
-    #[serde(rename = "stack_mm")]
     pub stack: Length,
     /// The hoop outside the staves.
     pub outer: Hoop,
@@ -50,16 +44,13 @@ pub struct Rim {
 }
 
 /// One hoop.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Hoop {
     /// Its stock.
-    #[serde(serialize_with = "stock::name_only")]
     pub stock: Material,
     /// Length once round, at the neutral axis.
-    #[serde(rename = "neutral_mm")]
     pub neutral: Length,
     /// Length to cut, with the lap.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
     /// Strain of its outer fibre when bent to the rim.
     pub bend_strain: f64,
@@ -68,10 +59,9 @@ pub struct Hoop {
 }
 
 /// A long tapered overlap that closes a hoop.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Scarf {
     /// Length of the lap.
-    #[serde(rename = "lap_mm")]
     pub lap: Length,
     /// Middle of the scarf, as a fraction of the way round.
     pub turn: f64,
@@ -80,73 +70,88 @@ pub struct Scarf {
     /// Stave nearest to its end.
     pub to_stave: u32,
     /// Distance along the rim from the scarf's nearer end to the nearest ear; none without ears.
-    #[serde(rename = "clear_of_ear_mm")]
     pub clear_of_ear: Option<Length>,
     /// Distance along the rim between this scarf and the other hoop's.
-    #[serde(rename = "clear_of_other_mm")]
     pub clear_of_other: Length,
 }
 
+/// Stock of both hoops.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HoopStocks {
+    /// Of the outer hoop.
+    pub outer: Material,
+    /// Of the inner hoop.
+    pub inner: Material,
+}
+
+/// Where the hoops sit: on the last row, against the staves.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Seat {
+    /// Lower edge of the hoops, along the wall.
+    pub along: Length,
+    /// Girth of the staves' inner faces at the middle of the hoops' height.
+    pub girth: Length,
+    /// Smallest radius round these.
+    pub tightest: Length,
+}
+
+impl Seat {
+    /// The seat on a last row whose top lies `top` along the wall, for hoops this high; the staves' inner
+    /// faces stand `standing` off the form.
+    pub fn on(form: &Form, top: Length, height: Length, standing: Length) -> Self {
+        let middle = top + height / 2.0;
+        let [girth, tightest] = [form.girth(middle, standing), form.tightest(middle, standing)];
+        Self { along: top, girth, tightest }
+    }
+}
+
 impl Rim {
-    /// The rim on a mould. The hoops stand on the last row, whose top lies `top` along the mould.
+    /// The rim on its seat.
     pub fn of(
         pattern: &RimPattern,
-        stocks: (Material, Material),
-        mould: &Mould,
-        staves: &Staves,
-        top: Length,
-        ears: Option<&Ears>,
-        choices: &mut Vec<Choice>,
+        stocks: HoopStocks,
+        (seat, uprights, ears): (Seat, &Uprights, Option<&Ears>),
+        making: &mut Making<'_>,
     ) -> Self {
-        let radius = middle_radius(mould, top, &stocks.0);
-        Self::around(pattern, stocks, top, radius, staves, ears, choices)
-    }
-
-    /// The rim where its lower edge lies `along` the mould and the staves' inner face has this radius
-    /// at the middle of its height.
-    pub fn around(
-        pattern: &RimPattern,
-        stocks: (Material, Material),
-        along: Length,
-        radius: Length,
-        staves: &Staves,
-        ears: Option<&Ears>,
-        choices: &mut Vec<Choice>,
-    ) -> Self {
-        let (outer, inner) = stocks;
+        let HoopStocks { outer, inner } = stocks;
         let thicker = outer.thickness.max(inner.thickness);
-        let lap = pattern.lap.unwrap_or_else(|| choose_lap(thicker, choices));
-        let scarfs = Scarfs { lap, girth: TAU * radius, turns: scarf_turns(ears) };
-        let flat = radius + staves.thickness;
+        let lap = pattern.lap.unwrap_or_else(|| choose_lap(thicker, making));
+        let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns(ears) };
         let [outer_turn, inner_turn] = scarfs.turns;
+        let stave = uprights.thickness;
         Self {
-            along,
+            along: seat.along,
             height: outer.width,
-            radius,
-            stack: outer.thickness + staves.thickness + inner.thickness,
+            girth: seat.girth,
+            stack: outer.thickness + stave + inner.thickness,
             outer: Hoop::new(
-                outer_neutral(radius, staves.thickness, outer.centroid()),
-                outer_strain(&outer, flat),
-                scarfs.scarf(outer_turn, staves, ears),
+                outer_neutral(seat.girth, stave, outer.centroid()),
+                outer_strain(&outer, seat.tightest + stave),
+                scarfs.scarf(outer_turn, uprights, ears),
                 outer,
             ),
             inner: Hoop::new(
-                inner_neutral(radius, inner.centroid()),
-                inner_strain(&inner, radius),
-                scarfs.scarf(inner_turn, staves, ears),
+                inner_neutral(seat.girth, inner.centroid()),
+                inner_strain(&inner, seat.tightest),
+                scarfs.scarf(inner_turn, uprights, ears),
                 inner,
             ),
         }
     }
 
+    /// Girth of the staves' inner faces at the middle of the rim, over 2π.
+    pub fn radius(&self) -> Length {
+        self.girth / TAU
+    }
+
     /// Radius of the outer hoop's outer face.
-    pub fn outer_radius(&self, staves: &Staves) -> Length {
-        self.radius + staves.thickness + self.outer.stock.thickness
+    pub fn outer_radius(&self, uprights: &Uprights) -> Length {
+        self.radius() + uprights.thickness + self.outer.stock.thickness
     }
 
     /// Radius of the inner hoop's inner face.
     pub fn inner_radius(&self) -> Length {
-        self.radius - self.inner.stock.thickness
+        self.radius() - self.inner.stock.thickness
     }
 }
 
@@ -156,30 +161,24 @@ impl Hoop {
     }
 }
 
-/// Stock of the outer and the inner hoop.
-pub fn stocks(
-    pattern: &RimPattern,
-    catalogue: &Catalogue,
-    choices: &mut Vec<Choice>,
-) -> (Material, Material) {
-    let outer = pattern.stock.clone().unwrap_or_else(|| choose_stock(catalogue, choices));
-    let inner = pattern.inner.clone().unwrap_or_else(|| outer.clone());
-    (outer, inner)
+impl HoopStocks {
+    /// The stock that a pattern names, else the usual one; the inner hoop is of the outer's unless the
+    /// pattern says otherwise.
+    pub fn of(pattern: &RimPattern, making: &mut Making<'_>) -> Self {
+        let outer = pattern.stock.clone().unwrap_or_else(|| choose_stock(making));
+        let inner = pattern.inner.clone().unwrap_or_else(|| outer.clone());
+        Self { outer, inner }
+    }
 }
 
-/// Radius of the mould at the middle of a rim that stands on a last row whose top lies `top` along it.
-pub fn middle_radius(mould: &Mould, top: Length, outer: &Material) -> Length {
-    mould.profile.at(top + outer.width / 2.0).radius
+/// Neutral length of the inner hoop, whose centroid lies `centroid` inside the staves' inner faces.
+pub fn inner_neutral(girth: Length, centroid: Length) -> Length {
+    (girth - TAU * centroid).max(Length::ZERO)
 }
 
-/// Neutral length of the inner hoop: `2π(r − c)`, where `c` is the centroid's distance from the flat.
-pub fn inner_neutral(radius: Length, centroid: Length) -> Length {
-    TAU * (radius - centroid).max(Length::ZERO)
-}
-
-/// Neutral length of the outer hoop: `2π(r + t + c)` over staves of thickness `t`.
-pub fn outer_neutral(radius: Length, stave_thickness: Length, centroid: Length) -> Length {
-    TAU * (radius + stave_thickness + centroid)
+/// Neutral length of the outer hoop, whose centroid lies `centroid` outside staves of this thickness.
+pub fn outer_neutral(girth: Length, stave_thickness: Length, centroid: Length) -> Length {
+    girth + TAU * (stave_thickness + centroid)
 }
 
 /// Strain of the outer fibre of a hoop whose flat lies inside, on this radius: the distance from the
@@ -195,21 +194,13 @@ pub fn inner_strain(stock: &Material, flat_radius: Length) -> f64 {
     centroid / (flat_radius - centroid).max(LEAST)
 }
 
-/// Share of its bend that an elastic, then plastic strip keeps when it is let go:
-/// `1 − 3x + 4x³` with `x = R·Y/(E·t)` from bend radius, yield stress, stiffness and thickness
-/// (F. J. Gardiner, The Springback of Metals, Transactions of the ASME 79, 1957).
-/// Beyond `x = 1/2` nothing yields and the strip straightens altogether.
-pub fn springback(x: f64) -> f64 {
-    let x = x.clamp(0.0, 0.5);
-    1.0 - 3.0 * x + 4.0 * x.powi(3)
-}
-
 /// The short way from one place on the rim to another in turns, positive toward higher numbers.
 pub(crate) fn short_way(from: f64, to: f64) -> f64 {
     (to - from) - (to - from).round()
 }
 
-fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
+fn choose_stock(making: &mut Making<'_>) -> Material {
+    let catalogue = making.catalogue;
     let usual_width = Length::inches(0.375);
     let nearest = || {
         let half_rounds = catalogue.of_kind(Kind::HalfRoundReed);
@@ -220,26 +211,20 @@ fn choose_stock(catalogue: &Catalogue, choices: &mut Vec<Choice>) -> Material {
     let id = if found.is_some() { "choice-rim-stock" } else { "choice-rim-stock-none" };
     let stock = found
         .unwrap_or_else(|| Material::bare(USUAL_STOCK, Kind::HalfRoundReed, usual_width, usual_width / 2.0));
-    choices.push(Choice {
-        key: "rim.stock",
-        value: Value::Name(stock.name.clone()),
-        reason: Message::new(id).with("width", stock.width).with("thickness", stock.thickness),
-    });
+    let reason = Message::new(id).with("width", stock.width).with("thickness", stock.thickness);
+    making.chose("rim.stock", stock.name.as_str(), reason);
     stock
 }
 
-fn choose_lap(thickness: Length, choices: &mut Vec<Choice>) -> Length {
+fn choose_lap(thickness: Length, making: &mut Making<'_>) -> Length {
     let (shortest, longest) = LAP_RANGE;
     let lap = (thickness * LAP_TIMES).max(shortest).min(longest);
-    choices.push(Choice {
-        key: "rim.lap",
-        value: lap.into(),
-        reason: Message::new("choice-rim-lap")
-            .with("thickness", thickness)
-            .with("times", Value::Number(lap / thickness.max(LEAST), 0))
-            .with("shortest", shortest)
-            .with("longest", longest),
-    });
+    let reason = Message::new("choice-rim-lap")
+        .with("thickness", thickness)
+        .with("times", Value::Number(lap / thickness.max(LEAST), 0))
+        .with("shortest", shortest)
+        .with("longest", longest);
+    making.chose("rim.lap", lap, reason);
     lap
 }
 
@@ -259,7 +244,7 @@ struct Scarfs {
 }
 
 impl Scarfs {
-    fn scarf(&self, turn: f64, staves: &Staves, ears: Option<&Ears>) -> Scarf {
+    fn scarf(&self, turn: f64, uprights: &Uprights, ears: Option<&Ears>) -> Scarf {
         let half_turn = self.lap / self.girth.max(LEAST) / 2.0;
         let [outer, inner] = self.turns;
         let along = |from: f64, to: f64| self.girth * short_way(from, to).abs();
@@ -270,8 +255,8 @@ impl Scarfs {
         Scarf {
             lap: self.lap,
             turn,
-            from_stave: staves.nearest(turn - half_turn),
-            to_stave: staves.nearest(turn + half_turn),
+            from_stave: uprights.nearest(turn - half_turn),
+            to_stave: uprights.nearest(turn + half_turn),
             clear_of_ear,
             clear_of_other: along(outer, inner) - self.lap,
         }

@@ -14,6 +14,7 @@ pub mod read;
 mod rim;
 mod rule;
 mod staves;
+mod step;
 mod units;
 mod weave;
 
@@ -27,6 +28,7 @@ pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, R
 pub use rule::Rule;
 pub(crate) use rule::gcd;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
+pub use step::StepKind;
 pub use units::{Language, Units};
 pub use weave::{CoursePattern, Lean, Until, Way, WeaveKind, WeavePattern};
 

@@ -8,7 +8,6 @@ mod plan;
 
 use serde::Serialize;
 
-use crate::assemble::Basket;
 use crate::steps::{Stage, Step};
 use plan::{Chore, plan};
 
@@ -115,11 +114,7 @@ pub struct Demonstration {
 impl Demonstration {
     /// Plans backward from the show: of the work that may come last, what is ready latest comes
     /// last, so that no sample is begun earlier than one pair of hands asks for.
-    pub fn of(basket: &Basket, show: &Show) -> Self {
-        Self::of_steps(&basket.steps, show)
-    }
-
-    fn of_steps(steps: &[Step], show: &Show) -> Self {
+    pub fn of(steps: &[Step], show: &Show) -> Self {
         let work_a_day = if show.work_a_day.is_finite() { show.work_a_day.clamp(60.0, DAY) } else { DAY };
         let mut stages = show.stages.clone();
         stages.sort_unstable();
@@ -236,13 +231,13 @@ fn count<T>(things: impl Iterator<Item = T>) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::message::Message;
+    use crate::pattern::StepKind;
 
     /// A step with work and waiting in hours.
     fn step(number: u32, stage: Stage, work: f64, wait: f64) -> Step {
         Step {
             number,
-            title: Message::new("step"),
+            kind: StepKind::Cut,
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 60.0 * work,
@@ -264,7 +259,7 @@ mod tests {
     }
 
     fn show(stages: &[Stage]) -> Demonstration {
-        Demonstration::of_steps(&steps(), &Show { stages: stages.to_vec(), work_a_day: 360.0, moulds: None })
+        Demonstration::of(&steps(), &Show { stages: stages.to_vec(), work_a_day: 360.0, moulds: None })
     }
 
     #[test]
@@ -323,7 +318,7 @@ mod tests {
     fn fewer_moulds_mean_an_earlier_beginning() {
         let with = |moulds| {
             let stages = vec![Stage::BaseOnMould, Stage::Woven, Stage::Finished];
-            Demonstration::of_steps(&steps(), &Show { stages, work_a_day: 360.0, moulds })
+            Demonstration::of(&steps(), &Show { stages, work_a_day: 360.0, moulds })
         };
         let shows = [None, Some(2), Some(1), Some(0)].map(with);
         assert_eq!((shows[1].moulds, shows[2].moulds, shows[3].moulds), (2, 1, 1));

@@ -1,8 +1,9 @@
 //! Does the base fit the mould, and will its wood stay still?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, write};
+use super::{Finding, Grade, write};
 use crate::measure::Length;
+use crate::piece::{FloorPart, Piece};
 
 /// How far a base may stand out beyond the mould's foot before it holds the staves off the mould
 /// (common practice: 1/32 in).
@@ -22,18 +23,18 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 /// Radius of the base less that of the mould's foot.
 fn overhang(case: &Case<'_>) -> Length {
-    case.basket.base.diameter / 2.0 - foot(case)
+    case.basket.body.base().diameter / 2.0 - foot(case)
 }
 
 fn foot(case: &Case<'_>) -> Length {
-    case.basket.mould.profile.at(Length::ZERO).radius
+    case.basket.body.form.profile.at(Length::ZERO).radius
 }
 
 fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = overhang(case);
     measured.exceeds(OVERHANG).then(|| {
-        Finding::new(Grade::Care, "base-wider-than-mould", Part::Base, measured, OVERHANG)
-            .arg("diameter", case.basket.base.diameter)
+        Finding::new(Grade::Care, "base-wider-than-mould", Piece::Floor(FloorPart::Disc), measured, OVERHANG)
+            .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
             .remedy("base.diameter", write::at_most(foot(case) * 2.0, case.units()))
     })
@@ -42,8 +43,8 @@ fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
 fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = -overhang(case);
     measured.exceeds(BRIDGE).then(|| {
-        Finding::new(Grade::Care, "base-smaller-than-mould", Part::Base, measured, BRIDGE)
-            .arg("diameter", case.basket.base.diameter)
+        Finding::new(Grade::Care, "base-smaller-than-mould", Piece::Floor(FloorPart::Disc), measured, BRIDGE)
+            .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
             .remedy("base.diameter", write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
     })
@@ -52,13 +53,13 @@ fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
 /// Wood moves across its grain with the air of the room; along it hardly at all (Forest Products
 /// Laboratory, *Shrinkage of Wood*, R1650, 1947).
 fn wood_moves(case: &Case<'_>) -> Option<Finding> {
-    let base = &case.basket.base;
+    let base = case.basket.body.base();
     let limit = base.groove_depth * MOVEMENT_SHARE;
     if base.movement <= MOVEMENT_WORTH_SAYING {
         return None;
     }
     let grade = if base.movement.exceeds(limit) { Grade::Care } else { Grade::Note };
-    let finding = Finding::new(grade, "base-wood-moves", Part::Base, base.movement, limit)
+    let finding = Finding::new(grade, "base-wood-moves", Piece::Floor(FloorPart::Disc), base.movement, limit)
         .arg("wood", &base.wood)
         .arg("side", base.movement / 2.0);
     Some(match grade {
@@ -71,7 +72,7 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
 
 /// The wood that moves least, if it moves little enough.
 fn quieter_wood(case: &Case<'_>, limit: Length) -> Option<String> {
-    let base = &case.basket.base;
+    let base = case.basket.body.base();
     let quietest = case.catalogue.woods.iter().min_by(|a, b| a.tangential.total_cmp(&b.tangential))?;
     let movement = base.movement * (quietest.tangential / base.wood.tangential);
     (movement < limit * 0.98).then(|| write::name(&quietest.name))

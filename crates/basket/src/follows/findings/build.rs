@@ -1,7 +1,8 @@
 //! Putting a finding together.
 
-use super::{Finding, Grade, Part, Place, Remedy};
+use super::{Finding, Grade, Place, Remedy};
 use crate::measure::Length;
+use crate::piece::{Of, Piece};
 use crate::message::Value;
 
 impl Finding {
@@ -44,19 +45,14 @@ impl Finding {
 }
 
 impl Place {
-    pub(super) fn number(mut self, number: u32) -> Self {
-        self.number = Some(number);
-        self
-    }
-
     pub(super) fn at(mut self, height: Length) -> Self {
         self.height = Some(height);
         self
     }
 }
 
-impl From<Part> for Place {
-    fn from(part: Part) -> Self {
-        Self { part, number: None, height: None }
+impl From<Piece> for Place {
+    fn from(piece: Piece) -> Self {
+        Self { piece, of: Of::Body, height: None }
     }
 }

@@ -1,9 +1,10 @@
 //! What every check looks at, and how it looks for better stock.
 
 use super::write;
-use crate::assemble::Basket;
+use crate::basket::Basket;
 use crate::measure::Length;
 use crate::pattern::{Pattern, Units};
+use crate::steps::Step;
 use crate::stock::{Catalogue, Material};
 
 /// Differences smaller than this come from arithmetic, not from the maker.
@@ -31,6 +32,7 @@ pub(super) struct Case<'a> {
     pub(super) pattern: &'a Pattern,
     pub(super) catalogue: &'a Catalogue,
     pub(super) basket: &'a Basket,
+    pub(super) steps: &'a [Step],
 }
 
 impl Case<'_> {
@@ -54,11 +56,11 @@ impl Case<'_> {
 
     /// Width of the stock that makes the rim.
     pub(super) fn rim_width(&self) -> Length {
-        self.basket.rim.outer.stock.width.max(self.basket.rim.inner.stock.width)
+        self.basket.body.rim().outer.stock.width.max(self.basket.body.rim().inner.stock.width)
     }
 
     /// Width of a stave at the middle of the rim.
     pub(super) fn stave_width_at_rim(&self) -> Length {
-        self.basket.staves.width_at(self.basket.rim.along + self.rim_width() / 2.0)
+        self.basket.body.uprights().width_at(self.basket.body.rim().along + self.rim_width() / 2.0)
     }
 }

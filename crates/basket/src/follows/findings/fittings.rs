@@ -1,9 +1,10 @@
 //! Do the ears face each other, sit on a stave, and leave their neighbours alone?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
 use crate::fittings::{EarOption, Ears};
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::message::Term;
 use crate::message::Value;
 
@@ -43,7 +44,7 @@ fn behind(case: &Case<'_>, ears: &Ears, off: Length) -> Length {
 }
 
 fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let limit = case.basket.pins.drill * BEHIND_PIN;
+    let limit = case.basket.body.pins().drill * BEHIND_PIN;
     let (ear, number) = ears
         .each
         .iter()
@@ -51,7 +52,7 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
         .max_by(|a, b| a.0.off_stave.abs().to_mm().total_cmp(&b.0.off_stave.abs().to_mm()))?;
     let measured = behind(case, ears, ear.off_stave);
     measured.falls_short_of(limit).then(|| {
-        let place = Place::from(Part::Ears).number(number).at(case.basket.weave.top_height);
+        let place = Place::from(Piece::Ear(number)).at(case.basket.body.weave.top_height);
         Finding::new(Grade::Care, "pin-misses-stave", place, measured, limit)
             .arg("stave", ear.stave)
             .arg("off", ear.off_stave.abs())
@@ -62,7 +63,7 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
 fn off_opposite(ears: &Ears) -> Option<Finding> {
     let measured = ears.off_opposite_rim.abs();
     measured.exceeds(OFF_OPPOSITE).then(|| {
-        Finding::new(Grade::Care, "ears-off-opposite", Part::Ears, measured, OFF_OPPOSITE)
+        Finding::new(Grade::Care, "ears-off-opposite", Piece::Ears, measured, OFF_OPPOSITE)
             .arg("angle", ears.off_opposite)
             .arg("middle", ears.off_middle)
             .arg("placing", Value::Term(ears.placing.term()))
@@ -73,11 +74,11 @@ fn off_opposite(ears: &Ears) -> Option<Finding> {
 /// An ear wider than its stave and the gaps beside it wants a tail that is narrowed to go down
 /// behind one stave; wider than its neighbours too, it covers pins and pushes the wall out of round.
 fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let (stave, gap) = (case.stave_width_at_rim(), case.basket.staves.gap_rim.max(Length::ZERO));
+    let (stave, gap) = (case.stave_width_at_rim(), case.basket.body.staves().gap_rim.max(Length::ZERO));
     let (tail, most) = (stave + gap * 2.0, stave * 3.0 + gap * 2.0);
     let (grade, limit) = if ears.width > most { (Grade::Care, most) } else { (Grade::Note, tail) };
     ears.width.exceeds(limit).then(|| {
-        Finding::new(grade, "ear-too-wide", Part::Ears, ears.width, limit)
+        Finding::new(grade, "ear-too-wide", Piece::Ears, ears.width, limit)
             .arg("stave", stave)
             .arg("tail", tail)
             .remedy("ears.width", write::workable(tail, case.units()))

@@ -1,8 +1,9 @@
 //! Does the groove hold the staves, and does the disc hold the groove?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, write};
+use super::{Finding, Grade, write};
 use crate::measure::Length;
+use crate::piece::{FloorPart, Piece};
 
 /// Room that a stave may have between the cheeks before it rattles and has to be wedged
 /// (common practice: about 1 mm, a shaving of reed).
@@ -26,41 +27,41 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 fn too_narrow(case: &Case<'_>) -> Option<Finding> {
-    let (width, stave) = (case.basket.base.groove_width, case.basket.staves.thickness);
+    let (width, stave) = (case.basket.body.base().groove_width, case.basket.body.uprights().thickness);
     width.falls_short_of(stave).then(|| {
-        Finding::new(Grade::Stop, "groove-too-narrow", Part::Groove, width, stave)
-            .arg("stock", &case.basket.staves.stock)
+        Finding::new(Grade::Stop, "groove-too-narrow", Piece::Floor(FloorPart::Groove), width, stave)
+            .arg("stock", &case.basket.body.staves().stock)
             .remedy("base.groove.width", write::at_least(stave, case.units()))
     })
 }
 
 fn too_wide(case: &Case<'_>) -> Option<Finding> {
-    let (width, stave) = (case.basket.base.groove_width, case.basket.staves.thickness);
+    let (width, stave) = (case.basket.body.base().groove_width, case.basket.body.uprights().thickness);
     let limit = stave + SLACK;
     width.exceeds(limit).then(|| {
-        Finding::new(Grade::Care, "groove-too-wide", Part::Groove, width, limit)
+        Finding::new(Grade::Care, "groove-too-wide", Piece::Floor(FloorPart::Groove), width, limit)
             .arg("thickness", stave)
             .remedy("base.groove.width", write::at_least(stave + SLACK / 4.0, case.units()))
     })
 }
 
 fn too_shallow(case: &Case<'_>) -> Option<Finding> {
-    let depth = case.basket.base.groove_depth;
+    let depth = case.basket.body.base().groove_depth;
     depth.falls_short_of(SHALLOWEST).then(|| {
-        Finding::new(Grade::Care, "groove-too-shallow", Part::Groove, depth, SHALLOWEST)
+        Finding::new(Grade::Care, "groove-too-shallow", Piece::Floor(FloorPart::Groove), depth, SHALLOWEST)
             .remedy("base.groove.depth", write::at_least(SHALLOWEST, case.units()))
     })
 }
 
 fn too_deep(case: &Case<'_>) -> Option<Finding> {
-    let base = &case.basket.base;
-    let core = base.groove_radius - base.plug_diameter / 2.0;
+    let base = case.basket.body.base();
+    let core = base.groove_radius() - base.plug_diameter / 2.0;
     if !core.falls_short_of(CORE) {
         return None;
     }
     let grade = if core <= Length::ZERO { Grade::Stop } else { Grade::Care };
     let deepest = base.groove_depth - (CORE - core);
-    let finding = Finding::new(grade, "groove-too-deep", Part::Groove, core, CORE)
+    let finding = Finding::new(grade, "groove-too-deep", Piece::Floor(FloorPart::Groove), core, CORE)
         .arg("depth", base.groove_depth)
         .arg("plug", base.plug_diameter);
     Some(if deepest >= SHALLOWEST {
@@ -72,12 +73,12 @@ fn too_deep(case: &Case<'_>) -> Option<Finding> {
 }
 
 fn cheek_thin(case: &Case<'_>) -> Option<Finding> {
-    let base = &case.basket.base;
+    let base = case.basket.body.base();
     let cheek = (base.thickness - base.groove_width) / 2.0;
     let limit = THINNEST_CHEEK.max(base.groove_depth * CHEEK_SHARE);
     cheek.falls_short_of(limit).then(|| {
         let grade = if cheek <= Length::ZERO { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "groove-cheek-thin", Part::Groove, cheek, limit)
+        Finding::new(grade, "groove-cheek-thin", Piece::Floor(FloorPart::Groove), cheek, limit)
             .arg("thickness", base.thickness)
             .arg("width", base.groove_width)
             .remedy("base.thickness", write::at_least(base.groove_width + limit * 2.0, case.units()))

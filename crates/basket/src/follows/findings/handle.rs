@@ -1,9 +1,10 @@
 //! Does the handle swing, fold and hang level?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
 use crate::fittings::{Fold, Handle};
 use crate::measure::{Angle, Length};
+use crate::piece::Piece;
 use crate::stock::Material;
 
 /// Room that a swinging end wants above the rim (common practice: 1/32 in).
@@ -26,7 +27,7 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     room.falls_short_of(SWING_ROOM).then(|| {
         let grade = if room < Length::ZERO { Grade::Stop } else { Grade::Care };
         let higher = handle.pivot_height + (SWING_ROOM - room);
-        Finding::new(grade, "handle-fouls-rim", Part::Handle, room, SWING_ROOM)
+        Finding::new(grade, "handle-fouls-rim", Piece::Handle, room, SWING_ROOM)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
             .remedy("ears.hole", write::at_least(higher, case.units()))
@@ -40,7 +41,7 @@ fn cannot_fold(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     (above_level.to_degrees() > STANDS_UP).then(|| {
         let higher = handle.width / 2.0 + SWING_ROOM;
         let limit = Angle::degrees(STANDS_UP);
-        Finding::new(Grade::Care, "handle-cannot-fold", Part::Handle, above_level, limit)
+        Finding::new(Grade::Care, "handle-cannot-fold", Piece::Handle, above_level, limit)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
             .remedy("ears.hole", write::at_least(higher, case.units()))
@@ -56,7 +57,7 @@ fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
             let word = crate::message::Term::term(option.placing);
             write::name(word.trim_start_matches("ear-placing-"))
         });
-        Finding::new(Grade::Care, "handle-uneven", Part::Handle, handle.tilt, limit)
+        Finding::new(Grade::Care, "handle-uneven", Piece::Handle, handle.tilt, limit)
             .maybe("ears.placing", placing)
     })
 }
@@ -72,7 +73,7 @@ fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         } else {
             Grade::Note
         };
-        let place = Place::from(Part::Handle);
+        let place = Place::from(Piece::Handle);
         let missing = handle.rivet_length - length;
         Finding::new(grade, "rivet-too-short", place, length, handle.rivet_length)
             .arg("rivet", &handle.rivet)

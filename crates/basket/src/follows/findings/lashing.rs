@@ -2,9 +2,10 @@
 
 use super::case::{Case, Measured};
 use super::stock::reaches;
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
 use crate::lashing::Filler;
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::message::Value;
 
 /// Least share of the binding that one strand should do: with shorter strands half the rim is
@@ -16,7 +17,7 @@ const LEAST_TAIL: Length = Length::mm(50.0);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
-    if let Some(filler) = &case.basket.filler {
+    if let Some(filler) = case.basket.body.filler() {
         found.extend(filler_short(case, filler));
         found.extend(filler_too_narrow(case, filler));
     }
@@ -30,7 +31,7 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     let (piece, number) =
         filler.pieces.iter().zip(1_u32..).max_by(|a, b| a.0.length.to_mm().total_cmp(&b.0.length.to_mm()))?;
     piece.length.exceeds(strand).then(|| {
-        let place = Place::from(Part::Filler).number(number);
+        let place = Place::from(Piece::Filler(number));
         Finding::new(Grade::Stop, "filler-short", place, strand, piece.length)
             .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| reaches(other, piece.length)))
@@ -39,22 +40,22 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
 
 /// The filler lies on the tips of the staves and hides them.
 fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
-    let (width, tips) = (filler.stock.width, case.basket.staves.thickness);
+    let (width, tips) = (filler.stock.width, case.basket.body.uprights().thickness);
     width.falls_short_of(tips).then(|| {
-        Finding::new(Grade::Care, "filler-too-narrow", Part::Filler, width, tips)
+        Finding::new(Grade::Care, "filler-too-narrow", Piece::Fillers, width, tips)
             .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| other.width >= tips))
     })
 }
 
 fn lashing_short(case: &Case<'_>) -> Option<Finding> {
-    let lashing = &case.basket.lashing;
+    let lashing = case.basket.body.lashing();
     let usable = lashing.strand - lashing.tail * 2.0;
     let limit = lashing.net * SHARE_PER_STRAND;
     usable.falls_short_of(limit).then(|| {
         let grade = if usable < lashing.round * 2.0 { Grade::Stop } else { Grade::Care };
         let enough = (limit + lashing.tail * 2.0) * 1.05;
-        Finding::new(grade, "lashing-short", Part::Lashing, usable.max(Length::ZERO), limit)
+        Finding::new(grade, "lashing-short", Piece::Lashing, usable.max(Length::ZERO), limit)
             .arg("weaver", &lashing.weaver)
             .arg("strand", lashing.strand)
             .arg("strands", lashing.strands)
@@ -65,16 +66,16 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
 
 /// The usual tail, where a longer one eats the strand.
 fn shorter_tail(case: &Case<'_>) -> Option<String> {
-    let lashing = &case.basket.lashing;
+    let lashing = case.basket.body.lashing();
     let usable = lashing.strand - LEAST_TAIL * 2.1;
     (usable >= lashing.net * SHARE_PER_STRAND).then(|| write::at_least(LEAST_TAIL, case.units()))
 }
 
 fn tail_short(case: &Case<'_>) -> Option<Finding> {
-    let tail = case.basket.lashing.tail;
+    let tail = case.basket.body.lashing().tail;
     tail.falls_short_of(LEAST_TAIL).then(|| {
-        Finding::new(Grade::Care, "lashing-tail-short", Part::Lashing, tail, LEAST_TAIL)
-            .arg("style", Value::Term(crate::message::Term::term(case.basket.lashing.style)))
+        Finding::new(Grade::Care, "lashing-tail-short", Piece::Lashing, tail, LEAST_TAIL)
+            .arg("style", Value::Term(crate::message::Term::term(case.basket.body.lashing().style)))
             .remedy("lashing.tail", write::at_least(LEAST_TAIL, case.units()))
     })
 }

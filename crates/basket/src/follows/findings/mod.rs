@@ -19,12 +19,14 @@ mod write;
 
 use serde::Serialize;
 
-use crate::assemble::Basket;
+use crate::basket::Basket;
 use crate::measure::Length;
 use crate::message::Term;
 use crate::message::Value;
 use crate::pattern::Pattern;
+use crate::piece::{Of, Piece};
 use crate::stock::Catalogue;
+use crate::steps::Step;
 use case::Case;
 
 /// The codes of all checks, in making order.
@@ -88,8 +90,13 @@ pub const CODES: &[&str] = &[
 /// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
-pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
-    let case = Case { pattern, catalogue, basket };
+pub fn check(
+    pattern: &Pattern,
+    catalogue: &Catalogue,
+    basket: &Basket,
+    steps: &[Step],
+) -> Vec<Finding> {
+    let case = Case { pattern, catalogue, basket, steps };
     let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
         mould::check,
         base::check,
@@ -134,14 +141,13 @@ pub enum Grade {
 
 /// A checked fact. Its sentences stand in the message files under `finding-` and its code:
 /// the message says what was found, its attribute `.why` why that matters, `.remedy` what mends it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Finding {
     /// How much it weighs.
     pub grade: Grade,
     /// Which check, such as `weave-does-not-lock`.
     pub code: &'static str,
     /// Where on the basket.
-    #[serde(rename = "where")]
     pub place: Place,
     /// What was measured.
     pub measured: Value,
@@ -154,64 +160,22 @@ pub struct Finding {
 }
 
 /// A change to the pattern.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Remedy {
-    /// The pattern key, such as `staves.count`.
+    /// The pattern key, such as `staves.uprights.count`.
     pub key: String,
     /// The value to write, as TOML, such as `73` or `"3/32 in"`.
     pub value: String,
 }
 
-/// A part of the basket.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Part {
-    /// The whole basket.
-    Whole,
-    /// The mould.
-    Mould,
-    /// The base.
-    Base,
-    /// The groove of the base.
-    Groove,
-    /// The staves.
-    Staves,
-    /// The weaving.
-    Weave,
-    /// The rim.
-    Rim,
-    /// The outer hoop.
-    OuterHoop,
-    /// The inner hoop.
-    InnerHoop,
-    /// The pins.
-    Pins,
-    /// The filler.
-    Filler,
-    /// The lashing.
-    Lashing,
-    /// The ears.
-    Ears,
-    /// The handle.
-    Handle,
-}
-
-impl Part {
-    /// Its name, such as `outer-hoop`.
-    pub fn name(self) -> &'static str {
-        self.term().trim_start_matches("part-")
-    }
-}
-
 /// A place on the basket.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Place {
-    /// The part.
-    pub part: Part,
-    /// Which one, where there are several: stave, row, course, pin or ear number.
-    pub number: Option<u32>,
+    /// The piece, or all of a sort.
+    pub piece: Piece,
+    /// Of which vessel.
+    pub of: Of,
     /// Height above the mould's base.
-    #[serde(rename = "height_mm")]
     pub height: Option<Length>,
 }
 
@@ -221,27 +185,6 @@ impl Term for Grade {
             Self::Stop => "grade-stop",
             Self::Care => "grade-care",
             Self::Note => "grade-note",
-        }
-    }
-}
-
-impl Term for Part {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Whole => "part-whole",
-            Self::Mould => "part-mould",
-            Self::Base => "part-base",
-            Self::Groove => "part-groove",
-            Self::Staves => "part-staves",
-            Self::Weave => "part-weave",
-            Self::Rim => "part-rim",
-            Self::OuterHoop => "part-outer-hoop",
-            Self::InnerHoop => "part-inner-hoop",
-            Self::Pins => "part-pins",
-            Self::Filler => "part-filler",
-            Self::Lashing => "part-lashing",
-            Self::Ears => "part-ears",
-            Self::Handle => "part-handle",
         }
     }
 }

@@ -1,8 +1,10 @@
 //! Does the basket come off its mould?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
+use crate::form::Undercut;
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::pattern::Form;
 
 /// What a damp basket forgives of a mould that narrows upward, on the radius (common practice:
@@ -10,8 +12,6 @@ use crate::pattern::Form;
 const FORGIVEN: Length = Length::mm(0.5);
 /// Beyond this a rim does not pass a mould of one piece (common practice).
 const HOPELESS: Length = Length::mm(2.0);
-/// Steps in which the side of the mould is searched.
-const STEPS: u32 = 128;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     undercut(case).into_iter().collect()
@@ -19,34 +19,20 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 /// A mould of one piece comes out only if its radius never shrinks toward the rim.
 fn undercut(case: &Case<'_>) -> Option<Finding> {
-    let (depth, wide_at) = narrowing(case);
+    let Undercut { depth, wide_at, .. } = narrowing(case);
     if !depth.exceeds(FORGIVEN) {
         return None;
     }
     let grade = if depth > HOPELESS { Grade::Stop } else { Grade::Care };
-    let place = Place::from(Part::Mould).at(wide_at);
+    let place = Place::from(Piece::Mould).at(wide_at);
     let finding = Finding::new(grade, "mould-undercut", place, depth, FORGIVEN).arg("narrowing", depth * 2.0);
     let (key, value) = straightened(case);
     Some(finding.remedy(key, value))
 }
 
-/// Largest loss of radius below the top of the rim, and the height of the wide place. What the
-/// mould does above the basket does not hold it.
-fn narrowing(case: &Case<'_>) -> (Length, Length) {
-    let mould = &case.basket.mould;
-    let top = (case.basket.rim.along + case.rim_width()).min(mould.profile.length());
-    let mut widest = mould.profile.at(Length::ZERO);
-    let mut worst = (Length::ZERO, widest.height);
-    for step in 0..=STEPS {
-        let spot = mould.profile.at(top * (f64::from(step) / f64::from(STEPS)));
-        if spot.radius > widest.radius {
-            widest = spot;
-        }
-        if widest.radius - spot.radius > worst.0 {
-            worst = (widest.radius - spot.radius, widest.height);
-        }
-    }
-    worst
+/// What the mould does above the basket does not hold it.
+fn narrowing(case: &Case<'_>) -> Undercut {
+    Undercut::below(case.basket.body.profile(), case.basket.body.rim().along + case.rim_width())
 }
 
 /// The mould's own figures with nothing narrower above than below.

@@ -1,16 +1,17 @@
 //! Does every note of the maker find its step?
 
 use super::case::Case;
-use super::{Finding, Grade, Part};
-use crate::message::Value;
+use super::{Finding, Grade};
+use crate::message::{Term, Value};
+use crate::piece::Piece;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let steps = &case.basket.steps;
+    let steps = case.steps;
     let homeless =
-        case.pattern.notes.iter().filter(|note| steps.iter().all(|step| step.title.id != note.step));
+        case.pattern.notes.iter().filter(|note| steps.iter().all(|step| step.kind != note.step));
     let finding = |note: &crate::pattern::Note| {
-        let (step, count) = (Value::Term(note.step), Value::Count(steps.len() as i64));
-        Finding::new(Grade::Note, "note-without-step", Part::Whole, step, count)
+        let (step, count) = (Value::Term(note.step.term()), Value::Count(steps.len() as i64));
+        Finding::new(Grade::Note, "note-without-step", Piece::Whole, step, count)
     };
     homeless.map(finding).collect()
 }

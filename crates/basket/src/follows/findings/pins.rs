@@ -1,8 +1,9 @@
 //! Do the pins go through, hold, and leave the staves whole?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, write};
+use super::{Finding, Grade, write};
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::stock::Material;
 
 /// A hole wider than this share of a stave splits it (common practice: a third).
@@ -13,10 +14,10 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
-    let pins = &case.basket.pins;
+    let pins = case.basket.body.pins();
     pins.length.falls_short_of(pins.length_needed).then(|| {
         let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "pin-too-short", Part::Pins, pins.length, pins.length_needed)
+        Finding::new(grade, "pin-too-short", Piece::Pins, pins.length, pins.length_needed)
             .arg("pin", &pins.stock)
             .arg("stack", pins.stack)
             .maybe("pins.stock", longer(case))
@@ -25,7 +26,7 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
 
 /// The shortest pin that is long enough.
 fn longer(case: &Case<'_>) -> Option<String> {
-    let pins = &case.basket.pins;
+    let pins = case.basket.body.pins();
     let length = |pin: &Material| pin.length.unwrap_or(Length::ZERO).to_mm();
     case.catalogue
         .materials
@@ -38,14 +39,14 @@ fn longer(case: &Case<'_>) -> Option<String> {
 }
 
 fn splits_stave(case: &Case<'_>) -> Option<Finding> {
-    let pins = &case.basket.pins;
+    let pins = case.basket.body.pins();
     let limit = case.stave_width_at_rim() * HOLE_SHARE;
     pins.drill.exceeds(limit).then(|| {
         let finer = case.stock_like(&pins.stock, |other| {
             other.width * (pins.drill / pins.stock.width) <= limit
                 && other.length.is_some_and(|length| length >= pins.length_needed)
         });
-        Finding::new(Grade::Care, "pin-splits-stave", Part::Pins, pins.drill, limit)
+        Finding::new(Grade::Care, "pin-splits-stave", Piece::Pins, pins.drill, limit)
             .arg("pin", &pins.stock)
             .arg("width", case.stave_width_at_rim())
             .maybe("pins.stock", finer)

@@ -1,8 +1,9 @@
 //! Do the hoops bend, and do their scarfs keep clear?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, write};
+use super::{Finding, Grade, write};
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::message::Value;
 use crate::rim::Hoop;
 
@@ -31,16 +32,17 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 /// Both hoops with their parts.
-pub(super) fn hoops<'a>(case: &Case<'a>) -> [(&'a Hoop, Part); 2] {
-    [(&case.basket.rim.outer, Part::OuterHoop), (&case.basket.rim.inner, Part::InnerHoop)]
+pub(super) fn hoops<'a>(case: &Case<'a>) -> [(&'a Hoop, Piece); 2] {
+    let rim = case.basket.body.rim();
+    [(&rim.outer, Piece::OuterHoop), (&rim.inner, Piece::InnerHoop)]
 }
 
 /// The pattern key of a hoop's stock.
-pub(super) fn stock_key(case: &Case<'_>, part: Part) -> &'static str {
-    if part == Part::InnerHoop && case.pattern.rim.inner.is_some() { "rim.inner" } else { "rim.stock" }
+pub(super) fn stock_key(case: &Case<'_>, part: Piece) -> &'static str {
+    if part == Piece::InnerHoop && case.pattern.rim.inner.is_some() { "rim.inner" } else { "rim.stock" }
 }
 
-fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let limit = hoop.stock.bend_limit?;
     (hoop.bend_strain > limit).then(|| {
         let grade = if hoop.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
@@ -57,12 +59,12 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
         )
         .arg("stock", &hoop.stock)
         .arg("thickness", hoop.stock.thickness)
-        .arg("radius", case.basket.rim.radius)
+        .arg("radius", case.basket.body.rim().radius())
         .maybe(stock_key(case, part), thinner)
     })
 }
 
-fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let limit = hoop.stock.thickness * LAP_THICKNESSES;
     hoop.scarf.lap.falls_short_of(limit).then(|| {
         Finding::new(Grade::Care, "lap-too-short", part, hoop.scarf.lap, limit)
@@ -71,7 +73,7 @@ fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
     })
 }
 
-fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> {
+fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let clear = hoop.scarf.clear_of_ear?;
     clear.falls_short_of(CLEAR_OF_EAR).then(|| {
         let lap = shorter(hoop, (CLEAR_OF_EAR - clear) * 2.0);
@@ -84,11 +86,11 @@ fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Part) -> Option<Finding> 
 }
 
 fn scarfs_together(case: &Case<'_>) -> Option<Finding> {
-    let rim = &case.basket.rim;
+    let rim = case.basket.body.rim();
     let clear = rim.outer.scarf.clear_of_other.min(rim.inner.scarf.clear_of_other);
     clear.falls_short_of(CLEAR_OF_EACH_OTHER).then(|| {
         let lap = shorter(&rim.outer, CLEAR_OF_EACH_OTHER - clear);
-        Finding::new(Grade::Care, "scarfs-together", Part::Rim, clear, CLEAR_OF_EACH_OTHER)
+        Finding::new(Grade::Care, "scarfs-together", Piece::Rim, clear, CLEAR_OF_EACH_OTHER)
             .arg("lap", rim.outer.scarf.lap)
             .remedy("rim.lap", write::at_most(lap, case.units()))
     })

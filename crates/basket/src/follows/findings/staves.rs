@@ -1,8 +1,9 @@
 //! Do the staves fit the groove, the mould and the weaver?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
+use crate::piece::{FloorPart, Piece};
 use crate::message::Value;
 use crate::staves::{GapAt, least_foot};
 use crate::weave::Course;
@@ -42,21 +43,21 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 /// Flat feet on radii touch at a width of `2 r tan(π/n)` at the bottom of the groove.
 fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
-    let staves = &case.basket.staves;
+    let staves = case.basket.body.staves();
     staves.taper.foot.exceeds(staves.foot_touch).then(|| {
         let finding = Finding::new(
             Grade::Stop,
             "staves-overlap-in-groove",
-            Part::Groove,
+            Piece::Floor(FloorPart::Groove),
             staves.taper.foot,
             staves.foot_touch,
         )
-        .arg("count", staves.count);
+        .arg("count", staves.uprights.count);
         let foot = write::at_most(staves.foot_touch, case.units());
         let taper = write::taper(staves.taper.from, &foot, case.units());
         let count = count_for_foot(case, staves.taper.foot).to_string();
         let smallest = staves.foot_touch - write::step(staves.foot_touch, case.units());
-        if smallest > least_foot(staves.width) {
+        if smallest > least_foot(staves.uprights.width) {
             finding.remedy("staves.taper", taper).remedy("staves.count", count)
         } else {
             finding.remedy("staves.count", count).remedy("staves.taper", taper)
@@ -66,21 +67,21 @@ fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
 
 /// The least foot is the one that the taper is solved for.
 fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
-    let staves = &case.basket.staves;
-    let limit = least_foot(staves.width);
+    let staves = case.basket.body.staves();
+    let limit = least_foot(staves.uprights.width);
     staves.taper.foot.falls_short_of(limit).then(|| {
         let grade = if staves.taper.foot < limit * HOPELESS_SHARE { Grade::Stop } else { Grade::Care };
         let foot = write::at_least(limit, case.units());
-        Finding::new(grade, "foot-too-thin", Part::Staves, staves.taper.foot, limit)
-            .arg("count", staves.count)
-            .arg("width", staves.width)
+        Finding::new(grade, "foot-too-thin", Piece::Uprights, staves.taper.foot, limit)
+            .arg("count", staves.uprights.count)
+            .arg("width", staves.uprights.width)
             .remedy("staves.taper", write::taper(staves.taper.from, &foot, case.units()))
     })
 }
 
 /// The largest odd count at which feet of this width stand side by side.
 fn count_for_foot(case: &Case<'_>, foot: Length) -> u32 {
-    let half_angle = (foot / (case.basket.base.groove_radius * 2.0)).atan();
+    let half_angle = (foot / (case.basket.body.base().groove_radius() * 2.0)).atan();
     write::odd_at_most(std::f64::consts::PI / half_angle)
 }
 
@@ -94,7 +95,7 @@ fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
     let thickness = course.weaver.thickness;
     // Damp cane squeezes through half its thickness at most (common practice).
     let grade = if gap.gap < thickness / 2.0 { Grade::Stop } else { Grade::Care };
-    let place = Place::from(Part::Staves).at(gap.height);
+    let place = Place::from(Piece::Uprights).at(gap.height);
     Some(
         Finding::new(grade, "gap-too-small", place, gap.gap, thickness)
             .arg("weaver", &course.weaver)
@@ -111,7 +112,7 @@ fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
     let (gap, course) = woven(case)
         .filter(|(gap, _)| gap.gap.exceeds(limit(gap)))
         .max_by(|a, b| (a.0.gap - limit(a.0)).to_mm().total_cmp(&(b.0.gap - limit(b.0)).to_mm()))?;
-    let place = Place::from(Part::Staves).at(gap.height);
+    let place = Place::from(Piece::Uprights).at(gap.height);
     let count = write::odd_at_least(girth(case, gap) / (gap.width + limit(gap)));
     Some(
         Finding::new(Grade::Care, "gap-too-wide", place, gap.gap, limit(gap))
@@ -122,8 +123,8 @@ fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
 
 /// Gaps that are woven over, each with its course.
 fn woven<'a>(case: &Case<'a>) -> impl Iterator<Item = (&'a GapAt, &'a Course)> {
-    let weave = &case.basket.weave;
-    case.basket.staves.gaps.iter().filter_map(|gap| {
+    let weave = &case.basket.body.weave;
+    case.basket.body.staves().gaps.iter().filter_map(|gap| {
         weave
             .courses
             .iter()
@@ -134,22 +135,22 @@ fn woven<'a>(case: &Case<'a>) -> impl Iterator<Item = (&'a GapAt, &'a Course)> {
 
 /// All pitches together at the height of a gap.
 fn girth(case: &Case<'_>, gap: &GapAt) -> Length {
-    (gap.gap + gap.width) * f64::from(case.basket.staves.count)
+    (gap.gap + gap.width) * f64::from(case.basket.body.uprights().count)
 }
 
 fn too_stiff(case: &Case<'_>) -> Option<Finding> {
-    let staves = &case.basket.staves;
+    let staves = case.basket.body.staves();
     let limit = staves.stock.bend_limit?;
     (staves.bend_strain > limit).then(|| {
         let grade = if staves.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
-        let strain_per_mm = staves.bend_strain / staves.thickness.to_mm();
+        let strain_per_mm = staves.bend_strain / staves.uprights.thickness.to_mm();
         let thinner = case.stock_like(&staves.stock, |other| {
             other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() <= limit)
-                && other.thickness <= case.basket.base.groove_width
+                && other.thickness <= case.basket.body.base().groove_width
         });
         // The bend's radius grows with the base's thickness: the stave rises half of it as it turns.
-        let thicker_base = case.basket.base.thickness * (staves.bend_strain / limit * 1.02);
-        let place = Place::from(Part::Staves).at(Length::ZERO);
+        let thicker_base = case.basket.body.base().thickness * (staves.bend_strain / limit * 1.02);
+        let place = Place::from(Piece::Uprights).at(Length::ZERO);
         Finding::new(
             grade,
             "stave-too-stiff",
@@ -158,7 +159,7 @@ fn too_stiff(case: &Case<'_>) -> Option<Finding> {
             Value::Percent(limit),
         )
         .arg("stock", &staves.stock)
-        .arg("thickness", staves.thickness)
+        .arg("thickness", staves.uprights.thickness)
         .arg("radius", staves.bend_radius)
         .maybe("staves.stock", thinner)
         .remedy("base.thickness", write::at_least(thicker_base, case.units()))
@@ -166,36 +167,36 @@ fn too_stiff(case: &Case<'_>) -> Option<Finding> {
 }
 
 fn needed(case: &Case<'_>) -> Length {
-    let parts = &case.basket.staves.length_parts;
+    let parts = &case.basket.body.staves().length_parts;
     parts.groove + parts.turn + parts.wall + parts.rim
 }
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
-    let staves = &case.basket.staves;
+    let staves = case.basket.body.staves();
     let needed = needed(case);
     staves.length.falls_short_of(needed + LEAST_TRIM).then(|| {
         let grade = if staves.length < needed { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "stave-too-short", Part::Staves, staves.length, needed + LEAST_TRIM)
+        Finding::new(grade, "stave-too-short", Piece::Uprights, staves.length, needed + LEAST_TRIM)
             .arg("needed", needed)
             .remedy("staves.length", write::at_least(needed + EASY_TRIM, case.units()))
     })
 }
 
 fn wasteful(case: &Case<'_>) -> Option<Finding> {
-    let staves = &case.basket.staves;
+    let staves = case.basket.body.staves();
     let enough = needed(case) + EASY_TRIM;
     staves.length.exceeds(enough + WASTE).then(|| {
-        let all = f64::from(staves.count.saturating_add(staves.spares));
-        Finding::new(Grade::Note, "stave-wasteful", Part::Staves, staves.length, enough + WASTE)
+        let all = f64::from(staves.uprights.count.saturating_add(staves.spares));
+        Finding::new(Grade::Note, "stave-wasteful", Piece::Uprights, staves.length, enough + WASTE)
             .arg("waste", (staves.length - enough) * all)
             .remedy("staves.length", write::at_least(enough, case.units()))
     })
 }
 
 fn count_surprising(case: &Case<'_>) -> Option<Finding> {
-    let count = case.basket.staves.count;
+    let count = case.basket.body.uprights().count;
     let (fewest, most) = USUAL_COUNTS;
     let limit = if count < fewest { fewest } else { most };
     (count < fewest || count > most)
-        .then(|| Finding::new(Grade::Note, "stave-count-surprising", Part::Staves, count, limit))
+        .then(|| Finding::new(Grade::Note, "stave-count-surprising", Piece::Uprights, count, limit))
 }

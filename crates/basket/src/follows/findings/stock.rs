@@ -2,13 +2,14 @@
 
 use super::case::{Case, Measured};
 use super::rim::{hoops, stock_key};
-use super::{Finding, Grade, Part};
+use super::{Finding, Grade};
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::stock::Material;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let staves = &case.basket.staves;
-    let mut pieces = vec![(&staves.stock, staves.length, Part::Staves, "staves.stock")];
+    let staves = case.basket.body.staves();
+    let mut pieces = vec![(&staves.stock, staves.length, Piece::Uprights, "staves.stock")];
     for (hoop, part) in hoops(case) {
         pieces.push((&hoop.stock, hoop.cut, part, stock_key(case, part)));
     }
@@ -19,7 +20,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 /// A stave or a hoop is one piece: it cannot be joined on the way.
-fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Part, key: &str) -> Option<Finding> {
+fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Piece, key: &str) -> Option<Finding> {
     let strand = stock.put_up.strand?;
     length.exceeds(strand).then(|| {
         Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)

@@ -1,8 +1,9 @@
 //! Does the weave run on this count, and does it fill the mould?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Part, Place, write};
+use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
+use crate::piece::Piece;
 use crate::message::Value;
 use crate::pattern::Until;
 use crate::weave::Course;
@@ -16,7 +17,7 @@ const ROWS_PER_STRAND: f64 = 2.0;
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let mut found: Vec<Finding> =
         [rows_do_not_fill(case), rows_past_the_top(case)].into_iter().flatten().collect();
-    for (course, number) in case.basket.weave.courses.iter().zip(1..) {
+    for (course, number) in case.basket.body.weave.courses.iter().zip(1..) {
         found.extend(course_empty(case, course, number));
         found.extend(strand_too_short(case, course, number));
         found.extend(strand_count_surprising(case, course, number));
@@ -31,11 +32,11 @@ pub(super) fn key(number: u32, what: &str) -> String {
 
 fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
     (course.rows == 0).then(|| {
-        let top = case.basket.mould.profile.at(course.from + course.pitch * 4.0).height;
+        let top = case.basket.body.form.profile.at(course.from + course.pitch * 4.0).height;
         let place =
-            Place::from(Part::Weave).number(number).at(case.basket.mould.profile.at(course.from).height);
+            Place::from(Piece::Course(number)).at(case.basket.body.form.profile.at(course.from).height);
         let finding = Finding::new(Grade::Stop, "course-empty", place, course.rows, 1_u32)
-            .arg("from", case.basket.mould.profile.at(course.from).height);
+            .arg("from", case.basket.body.form.profile.at(course.from).height);
         match ends_by(case, number) {
             Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), "4"),
             _ => finding.remedy(key(number, "until"), at_height(top, case)),
@@ -51,33 +52,33 @@ fn ends_by(case: &Case<'_>, number: u32) -> Option<Until> {
 
 /// The last course and its number.
 fn last<'a>(case: &Case<'a>) -> Option<(&'a Course, u32)> {
-    case.basket.weave.courses.iter().zip(1..).last()
+    case.basket.body.weave.courses.iter().zip(1..).last()
 }
 
 /// Only where the pattern counts rows: a height that the maker wrote is meant.
 fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
     let (course, number) = last(case)?;
     let Some(Until::Rows(_)) = ends_by(case, number) else { return None };
-    let arc = case.basket.mould.arc;
-    let bare = arc - case.basket.rim.along - case.rim_width();
+    let arc = case.basket.body.form.arc();
+    let bare = arc - case.basket.body.rim().along - case.rim_width();
     let limit = arc * BARE_SHARE;
     bare.exceeds(limit).then(|| {
-        let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
+        let place = Place::from(Piece::Course(number)).at(case.basket.body.weave.top_height);
         Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
-            .arg("rows", case.basket.weave.rows)
+            .arg("rows", case.basket.body.weave.rows)
             .remedy(key(number, "rows"), rows_to(case, course).to_string())
     })
 }
 
 fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     let (course, number) = last(case)?;
-    let (arc, width) = (case.basket.mould.arc, case.rim_width());
+    let (arc, width) = (case.basket.body.form.arc(), case.rim_width());
     // The upper half of the hoops may stand above the mould: they still clamp (common practice).
     let limit = arc + width / 2.0;
-    let rim_top = case.basket.rim.along + width;
+    let rim_top = case.basket.body.rim().along + width;
     rim_top.exceeds(limit).then(|| {
-        let grade = if case.basket.weave.top_along > arc { Grade::Stop } else { Grade::Care };
-        let place = Place::from(Part::Weave).number(number).at(case.basket.weave.top_height);
+        let grade = if case.basket.body.weave.top_along > arc { Grade::Stop } else { Grade::Care };
+        let place = Place::from(Piece::Course(number)).at(case.basket.body.weave.top_height);
         let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)
             .arg("past", rim_top - arc)
             .arg("rim", width);
@@ -90,7 +91,7 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
 
 /// Rows of a course that bring the top of the rim to the top of the mould.
 fn rows_to(case: &Case<'_>, course: &Course) -> u32 {
-    let room = case.basket.mould.arc - case.rim_width() - course.from;
+    let room = case.basket.body.form.arc() - case.rim_width() - course.from;
     (room / course.pitch).floor().clamp(1.0, 1e6) as u32
 }
 
@@ -107,7 +108,7 @@ fn below_top(length: Length, case: &Case<'_>) -> String {
 /// Half a round, or twice the overlap and a stave; see [`crate::weave::joins`].
 fn strand_too_short(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
     let (weaver, short) = course.weavers.iter().find_map(|weaver| Some((weaver, weaver.too_short?)))?;
-    let place = Place::from(Part::Weave).number(number);
+    let place = Place::from(Piece::Course(number));
     let finding = Finding::new(Grade::Stop, "strand-too-short", place, short.strand, short.least)
         .arg("weaver", &weaver.material);
     if short.strand != weaver.strand {
@@ -129,7 +130,7 @@ fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Opt
     }
     let measured = f64::from(course.rows) / course.joins.len() as f64;
     (measured < ROWS_PER_STRAND).then(|| {
-        let place = Place::from(Part::Weave).number(number);
+        let place = Place::from(Piece::Course(number));
         let rows = |number| Value::Number(number, 1);
         Finding::new(Grade::Note, "strand-count-surprising", place, rows(measured), rows(ROWS_PER_STRAND))
             .arg("strands", course.strands)

@@ -2,8 +2,9 @@
 
 use super::case::Case;
 use super::weave::key;
-use super::{Finding, Grade, Part, Place};
+use super::{Finding, Grade, Place};
 use crate::message::Term;
+use crate::piece::Piece;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
@@ -15,6 +16,7 @@ const NEAR: u32 = 60;
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let courses: Vec<Runs<'_>> = case
         .basket
+        .body
         .weave
         .courses
         .iter()
@@ -49,7 +51,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 
 /// The chosen courses are plain weave.
 fn default_does_not_lock(case: &Case<'_>) -> Option<Finding> {
-    let course = case.basket.weave.courses.iter().find(|course| !course.verdict.holds)?;
+    let course = case.basket.body.weave.courses.iter().find(|course| !course.verdict.holds)?;
     let finding = does_not_lock(case, course, 1);
     Some(
         course
@@ -68,8 +70,8 @@ fn does_not_lock(case: &Case<'_>, course: &Course, number: u32) -> Finding {
     Finding::new(
         Grade::Stop,
         "weave-does-not-lock",
-        Place::from(Part::Weave).number(number),
-        case.basket.staves.count,
+        Place::from(Piece::Course(number)),
+        case.basket.body.uprights().count,
         Value::Term(limit),
     )
     .arg("weave", course.weave.name())
@@ -84,7 +86,7 @@ struct Runs<'a> {
 
 impl Runs<'_> {
     fn place(&self) -> Place {
-        Place::from(Part::Weave).number(self.number)
+        Place::from(Piece::Course(self.number))
     }
 
     fn key(&self, what: &str) -> String {
@@ -92,7 +94,7 @@ impl Runs<'_> {
     }
 
     fn count(&self) -> u32 {
-        self.case.basket.staves.count
+        self.case.basket.body.uprights().count
     }
 
     fn note(&self, grade: Grade, code: &'static str) -> Finding {
@@ -114,11 +116,11 @@ impl Runs<'_> {
     }
 
     fn either_side(&self, runs: &dyn Fn(u32) -> bool) -> Vec<u32> {
-        let (count, staves) = (self.count(), &self.case.basket.staves);
+        let (count, staves) = (self.count(), &self.case.basket.body.staves());
         let fewer = (count.saturating_sub(NEAR).max(3)..count).rev().find(|&count| runs(count));
         let more = (count + 1..=(count + NEAR).min(999)).find(|&count| runs(count));
-        let girth = (staves.gap_rim + staves.width) * f64::from(count);
-        let off = |count: u32| (girth / f64::from(count) - staves.width - staves.gap_wanted).abs().to_mm();
+        let girth = (staves.gap_rim + staves.uprights.width) * f64::from(count);
+        let off = |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
         let mut counts: Vec<u32> = fewer.into_iter().chain(more).collect();
         counts.sort_by(|a, b| off(*a).total_cmp(&off(*b)));
         counts

@@ -1,31 +1,33 @@
 //! Weaving the body, letting it dry, packing it.
 
-use super::build::count;
-use super::{Stage, Step, time};
-use crate::assemble::Basket;
+use super::step::count;
+use super::stage::Stage;
+use super::step::Step;
+use super::time;
+use crate::basket::Basket;
 use crate::message::{Message, Value};
-use crate::pattern::WeaveKind;
+use crate::pattern::{WeaveKind, StepKind};
 use crate::weave::{Course, Join};
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
 const START: u32 = 4;
 
 pub(super) fn steps(basket: &Basket) -> Vec<Step> {
-    let rows = basket.weave.rows;
+    let rows = basket.body.weave.rows;
     let start = start(basket);
     let half = (rows / 2).max(start);
     let mut steps = vec![first_rows(basket, start)];
     if half > start {
-        let step = Step::new("step-half", Stage::HalfWoven)
+        let step = Step::new(StepKind::Half, Stage::HalfWoven)
             .say(Message::new("step-half-text-weave").with("row", half).with("height", top_of(basket, half)));
         steps.push(weave(basket, step, start + 1, half));
     }
     if rows > half {
-        let step = Step::new("step-rest", Stage::HalfWoven)
+        let step = Step::new(StepKind::Rest, Stage::HalfWoven)
             .say(
                 Message::new("step-rest-text-weave")
                     .with("rows", rows)
-                    .with("height", basket.weave.top_height),
+                    .with("height", basket.body.weave.top_height),
             )
             .say(Message::new("step-rest-text-stop"));
         steps.push(weave(basket, step, half + 1, rows));
@@ -36,14 +38,14 @@ pub(super) fn steps(basket: &Basket) -> Vec<Step> {
 
 /// The first course, if it is short; else a few rows of it.
 fn start(basket: &Basket) -> u32 {
-    let first = basket.weave.courses.first().map_or(0, |course| course.rows);
+    let first = basket.body.weave.courses.first().map_or(0, |course| course.rows);
     if first <= START * 2 { first } else { START }
 }
 
 /// Height of the upper edge of a row.
 fn top_of(basket: &Basket, row: u32) -> crate::Length {
     let below = |length: &&crate::weave::Row| length.number == row;
-    basket.weave.each_row.iter().find(below).map_or(crate::Length::ZERO, |row| row.height)
+    basket.body.weave.each_row.iter().find(below).map_or(crate::Length::ZERO, |row| row.height)
 }
 
 /// The material of a course's weaver; nothing where there is no course.
@@ -52,21 +54,21 @@ fn weaver_of(course: Option<&Course>) -> Value {
 }
 
 fn first_rows(basket: &Basket, start: u32) -> Step {
-    let weaver = weaver_of(basket.weave.courses.first());
-    let kind = basket.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
+    let weaver = weaver_of(basket.body.weave.courses.first());
+    let kind = basket.body.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
     let weave_name = kind.name();
     let rows = if kind == WeaveKind::Plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
-    let step = Step::new("step-first", Stage::FirstRows)
+    let step = Step::new(StepKind::FirstRows, Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
         .say(Message::new(rows).with("rows", start))
-        .say(Message::new("step-first-text-check").with("gap", basket.staves.gap_rim));
+        .say(Message::new("step-first-text-check").with("gap", basket.body.staves().gap_rim));
     weave(basket, step, 1, start)
 }
 
 /// Soak, joins, times and tools of weaving from one row to another, both included.
 fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
     let courses = || {
-        basket.weave.courses.iter().zip(1_u32..).filter(move |(course, _)| {
+        basket.body.weave.courses.iter().zip(1_u32..).filter(move |(course, _)| {
             course.rows > 0 && course.first_row <= to && from < course.first_row.saturating_add(course.rows)
         })
     };
@@ -81,14 +83,13 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
         );
     }
     let joins: Vec<Join> = courses().flat_map(|(course, _)| joins_within(course, from, to)).collect();
-    let length: crate::Length = basket
-        .weave
+    let length: crate::Length = basket.body.weave
         .each_row
         .iter()
         .filter(|row| row.number >= from && row.number <= to)
         .map(|row| row.length)
         .sum();
-    let minutes = length.to_metres() * time::WEAVE_METRE + joins.len() as f64 * time::JOIN;
+    let minutes = length.to_metres() * basket.hand.pace.weave_metre + joins.len() as f64 * basket.hand.pace.join;
     let weavers = courses().flat_map(|(course, _)| &course.weavers);
     let materials: Vec<_> = weavers.map(|weaver| &weaver.material).collect();
     step.say_if(!joins.is_empty(), || {
@@ -112,18 +113,18 @@ fn places(joins: &[Join]) -> Value {
 }
 
 fn dry(basket: &Basket) -> Step {
-    let weave = &basket.weave;
+    let weave = &basket.body.weave;
     let last = weave.courses.last();
     let added =
         weave.each_row.last().map_or(crate::Length::ZERO, |row| row.length) * f64::from(weave.rows_to_add);
-    Step::new("step-dry", Stage::Woven)
+    Step::new(StepKind::Dry, Stage::Woven)
         .say(Message::new("step-dry-text-wait"))
         .say(Message::new("step-dry-text-pack").with("gap", weave.packing_gap))
         .say_if(weave.rows_to_add > 0, || {
             Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
-        .work(time::PACK + added.to_metres() * time::WEAVE_METRE)
+        .work(basket.hand.pace.pack + added.to_metres() * basket.hand.pace.weave_metre)
         .wait(time::BODY_DRY)
         .tools(&["tool-band", "tool-packer", "tool-screwdriver", "tool-shears"])
         .caution_if(true, "caution-damp")

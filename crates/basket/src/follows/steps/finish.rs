@@ -1,38 +1,40 @@
 //! Off the mould, the plug, sanding and the finish.
 
-use super::{Stage, Step, time};
-use crate::assemble::Basket;
+use super::stage::Stage;
+use super::step::Step;
+use super::time;
+use crate::basket::Basket;
 use crate::message::Message;
-use crate::pattern::Finish;
+use crate::pattern::{Finish, StepKind};
 
 pub(super) fn off_mould(basket: &Basket) -> Step {
     let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
-    Step::new("step-off", stage)
+    Step::new(StepKind::OffMould, stage)
         .say(Message::new("step-off-text-lift"))
-        .say(Message::new("step-off-text-plug").with("diameter", basket.base.plug_diameter))
+        .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
         .say(Message::new(if basket.handle.is_some() {
             "step-off-text-sand-handle"
         } else {
             "step-off-text-sand"
         }))
-        .work(time::OFF_MOULD)
+        .work(basket.hand.pace.off_mould)
         .wait(time::GLUE_DRY)
         .tools(&["tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
         .cautions(&["caution-glue", "caution-sanding-dust"])
 }
 
 pub(super) fn finish(basket: &Basket) -> Step {
-    let step = Step::new("step-finish", Stage::Finished);
+    let step = Step::new(StepKind::Finish, Stage::Finished);
     let step = match basket.finish {
-        Finish::None => step.say(Message::new("step-finish-text-none")).work(time::COAT),
-        Finish::Shellac => shellac(step).work(2.0 * time::COAT).wait(time::SHELLAC_DRY),
+        Finish::None => step.say(Message::new("step-finish-text-none")).work(basket.hand.pace.coat),
+        Finish::Shellac => shellac(step).work(2.0 * basket.hand.pace.coat).wait(time::SHELLAC_DRY),
         Finish::StainAndShellac => shellac(step.say(Message::new("step-finish-text-stain")))
-            .work(3.0 * time::COAT)
+            .work(3.0 * basket.hand.pace.coat)
             .wait(time::STAIN_DRY + time::SHELLAC_DRY)
             .cautions(&["caution-stain"]),
         Finish::Oil => step
             .say(Message::new("step-finish-text-oil"))
-            .work(2.0 * time::COAT)
+            .work(2.0 * basket.hand.pace.coat)
             .wait(time::OIL_DRY)
             .tools(&["tool-rag"])
             .cautions(&["caution-oily-rags"]),

@@ -1,77 +1,79 @@
 //! Cutting, the base on the mould, the staves in the groove.
 
-use super::build::numbers;
-use super::{Stage, Step, time};
-use crate::assemble::Basket;
+use super::step::numbers;
+use super::stage::Stage;
+use super::step::Step;
+use super::time;
+use crate::basket::Basket;
 use crate::message::Message;
-use crate::pattern::OvalSide;
+use crate::pattern::{OvalSide, StepKind};
 
 pub(super) fn cut(basket: &Basket) -> Step {
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let parts = &staves.length_parts;
-    let all = staves.count.saturating_add(staves.spares);
-    Step::new("step-cut", Stage::Prepared)
+    let all = staves.uprights.count.saturating_add(staves.spares);
+    Step::new(StepKind::Cut, Stage::Prepared)
         .say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
         .say(
             Message::new("step-cut-text-staves")
                 .with("all", all)
-                .with("count", staves.count)
+                .with("count", staves.uprights.count)
                 .with("spares", staves.spares)
                 .with("length", staves.length),
         )
         .say(
             Message::new("step-cut-text-taper")
                 .with("foot", staves.taper.foot)
-                .with("width", staves.width)
+                .with("width", staves.uprights.width)
                 .with("above_foot", parts.groove + parts.turn + staves.taper.from),
         )
-        .say(Message::new("step-cut-text-try").with("groove", basket.base.groove_depth))
-        .work(f64::from(all) * time::SHAPE_STAVE)
+        .say(Message::new("step-cut-text-try").with("groove", basket.body.base().groove_depth))
+        .work(f64::from(all) * basket.hand.pace.shape_stave)
         .tools(&["tool-ruler", "tool-shears", "tool-knife", "tool-sandpaper", "tool-stave-template"])
         .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"])
 }
 
 pub(super) fn base(basket: &Basket) -> Step {
-    Step::new("step-base", Stage::BaseOnMould)
+    Step::new(StepKind::Base, Stage::BaseOnMould)
         .say(
             Message::new("step-base-text-screw")
-                .with("diameter", basket.base.diameter)
-                .with("hole", basket.base.screw_hole),
+                .with("diameter", basket.body.base().diameter)
+                .with("hole", basket.body.base().screw_hole),
         )
         .say(
             Message::new("step-base-text-mark")
-                .with("count", basket.staves.count)
+                .with("count", basket.body.uprights().count)
                 .with("quarters", numbers(quarters(basket))),
         )
-        .work(time::MOUNT_BASE)
+        .work(basket.hand.pace.mount_base)
         .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
 }
 
 /// The staves nearest to the quarters of the round. Marking them first halves the way over which
 /// small errors add up (the spread of a sum of independent errors grows with the root of their number).
 fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.staves.nearest(turn))
+    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
 }
 
 pub(super) fn staves(basket: &Basket) -> Step {
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let face = match staves.oval_side {
         OvalSide::Out => "step-staves-text-face-out",
         OvalSide::In => "step-staves-text-face-in",
     };
-    Step::new("step-staves", Stage::StavesSet)
+    Step::new(StepKind::Staves, Stage::StavesSet)
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
             Message::new("step-staves-text-set")
                 .with("quarters", numbers(quarters(basket)))
-                .with("count", staves.count)
-                .with("depth", basket.base.groove_depth),
+                .with("count", staves.uprights.count)
+                .with("depth", basket.body.base().groove_depth),
         )
         .say(Message::new(face))
-        .say(Message::new("step-staves-text-count").with("count", staves.count))
+        .say(Message::new("step-staves-text-count").with("count", staves.uprights.count))
         .say(Message::new("step-staves-text-band"))
         .soak([&staves.stock])
-        .work(f64::from(staves.count) * time::SET_STAVE)
+        .work(f64::from(staves.uprights.count) * basket.hand.pace.set_stave)
         .wait(time::STAVES_DRY)
         .tools(&["tool-bucket", "tool-towel", "tool-spray", "tool-band", "tool-spacing-strip"])
         .cautions(&["caution-wet-floor", "caution-water"])

@@ -1,13 +1,15 @@
 //! Ears, hoops, pins, lashing and handle.
 
-use super::build::{count, numbers};
-use super::{Stage, Step, time};
-use crate::assemble::Basket;
+use super::step::{count, numbers};
+use super::stage::Stage;
+use super::step::Step;
+use super::time;
+use crate::basket::Basket;
 use crate::fittings::{Ear, Ears, Fold, Handle, PinMeeting};
 use crate::measure::Length;
 use crate::message::Term;
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle};
+use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle, StepKind};
 use crate::rim::Hoop;
 
 pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
@@ -17,7 +19,7 @@ pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
         EarMaterial::Oak => "caution-knife",
         EarMaterial::Bone => "caution-bone",
     };
-    Step::new("step-ears", Stage::EarsSet)
+    Step::new(StepKind::Ears, Stage::EarsSet)
         .say(
             Message::new("step-ears-text-make")
                 .with("material", Value::Term(ears.material.term()))
@@ -28,9 +30,9 @@ pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
         .say(ear_place(ears.placing, first, second))
         .say(Message::new("step-ears-text-tail").with("tail", ears.tail).with("hole", ears.hole_height))
         .say_if(basket.handle.is_some(), || {
-            Message::new("step-ears-text-measure").with("girth", basket.rim.radius * std::f64::consts::PI)
+            Message::new("step-ears-text-measure").with("girth", basket.body.rim().radius() * std::f64::consts::PI)
         })
-        .work(2.0 * time::EAR)
+        .work(2.0 * basket.hand.pace.ear)
         .tools(&["tool-saw", "tool-file", "tool-sandpaper", "tool-awl", "tool-ruler"])
         .cautions(&[caution])
 }
@@ -50,15 +52,15 @@ fn ear_place(placing: EarPlacing, first: &Ear, second: &Ear) -> Message {
 }
 
 pub(super) fn hoops(basket: &Basket) -> Step {
-    let rim = &basket.rim;
-    Step::new("step-rim", Stage::RimClamped)
+    let rim = basket.body.rim();
+    Step::new(StepKind::Rim, Stage::RimClamped)
         .say(hoop("step-rim-text-outer", &rim.outer))
         .say(hoop("step-rim-text-inner", &rim.inner))
         .say(Message::new("step-rim-text-scarf").with("lap", rim.outer.scarf.lap))
-        .say(Message::new("step-rim-text-clamp").with("height", basket.weave.top_height))
+        .say(Message::new("step-rim-text-clamp").with("height", basket.body.weave.top_height))
         .say(Message::new("step-rim-text-dry"))
         .soak([&rim.outer.stock, &rim.inner.stock])
-        .work(2.0 * time::HOOP)
+        .work(2.0 * basket.hand.pace.hoop)
         .wait(time::BENT_DRY)
         .tools(&["tool-bucket", "tool-knife", "tool-sandpaper", "tool-clamps", "tool-ruler"])
         .cautions(&["caution-knife", "caution-sanding-dust", "caution-wet-floor"])
@@ -73,13 +75,13 @@ fn hoop(id: &'static str, hoop: &Hoop) -> Message {
 }
 
 pub(super) fn pins(basket: &Basket) -> Step {
-    let pins = &basket.pins;
+    let pins = basket.body.pins();
     let where_to = match pins.every {
         Every::Stave => "step-pins-text-every-stave",
         Every::OtherStave => "step-pins-text-every-other",
     };
     let first = pins.staves.first().copied().unwrap_or(1);
-    Step::new("step-pins", Stage::Pinned)
+    Step::new(StepKind::Pins, Stage::Pinned)
         .say(Message::new("step-pins-text-trim"))
         .say(Message::new(where_to).with("pins", pins.count).with("first", first))
         .say_if(matches!(pins.meeting, PinMeeting::Neighbours(..)), || neighbours(pins.meeting))
@@ -89,7 +91,7 @@ pub(super) fn pins(basket: &Basket) -> Step {
                 .with("pin", &pins.stock)
                 .with("over", (pins.length - pins.stack).max(Length::ZERO)),
         )
-        .work(f64::from(basket.staves.count) * time::TRIM + f64::from(pins.count) * time::PIN)
+        .work(f64::from(basket.body.uprights().count) * basket.hand.pace.trim + f64::from(pins.count) * basket.hand.pace.pin)
         .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
         .cautions(&["caution-drilling", "caution-peening"])
 }
@@ -103,14 +105,14 @@ fn neighbours(meeting: PinMeeting) -> Message {
 }
 
 pub(super) fn lashing(basket: &Basket) -> Step {
-    let lashing = &basket.lashing;
-    let fillers = basket.filler.as_ref().map_or(0, |filler| filler.pieces.len());
+    let lashing = basket.body.lashing();
+    let fillers = basket.body.filler().map_or(0, |filler| filler.pieces.len());
     let style = match lashing.style {
         LashingStyle::Single => "step-lashing-text-single",
         LashingStyle::Crossed => "step-lashing-text-crossed",
     };
-    let mut step = Step::new("step-lashing", Stage::Lashed);
-    if let Some(filler) = &basket.filler {
+    let mut step = Step::new(StepKind::Lashing, Stage::Lashed);
+    if let Some(filler) = basket.body.filler() {
         let text = Message::new("step-lashing-text-filler")
             .with("pieces", count(filler.pieces.len()))
             .with("stock", &filler.stock);
@@ -128,8 +130,8 @@ pub(super) fn lashing(basket: &Basket) -> Step {
         Message::new("step-lashing-text-joins").with("staves", numbers(lashing.joins.iter().copied()))
     })
     .say(Message::new("step-lashing-text-end").with("tail", lashing.tail))
-    .soak(std::iter::once(&lashing.weaver).chain(basket.filler.as_ref().map(|filler| &filler.stock)))
-    .work(f64::from(lashing.wraps) * time::WRAP + fillers as f64 * time::FILLER)
+    .soak(std::iter::once(&lashing.weaver).chain(basket.body.filler().map(|filler| &filler.stock)))
+    .work(f64::from(lashing.wraps) * basket.hand.pace.wrap + fillers as f64 * basket.hand.pace.filler)
     .tools(&["tool-bucket", "tool-shears", "tool-awl", "tool-clamps"])
     .cautions(&["caution-cane-edges"])
 }
@@ -140,7 +142,7 @@ pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
         Fold::OnRim { .. } => Message::new("step-handle-text-on-rim"),
     };
     let bone = basket.ears.as_ref().is_some_and(|ears| ears.material == EarMaterial::Bone);
-    Step::new("step-handle", Stage::Handled)
+    Step::new(StepKind::Handle, Stage::Handled)
         .say(
             Message::new("step-handle-text-bend")
                 .with("length", handle.cut)
@@ -162,7 +164,7 @@ pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
                 .with("grip", handle.grip),
         )
         .say(fold)
-        .work(time::BAIL + f64::from(handle.rivets) * time::RIVET)
+        .work(basket.hand.pace.bail + f64::from(handle.rivets) * basket.hand.pace.rivet)
         .wait(time::BENT_DRY)
         .tools(&["tool-knife", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
         .cautions(&["caution-knife", "caution-steam", "caution-drilling", "caution-peening"])

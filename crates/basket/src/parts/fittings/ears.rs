@@ -91,8 +91,8 @@ impl Ears {
         choices: &mut Vec<Choice>,
     ) -> Self {
         let girth = TAU * radius;
-        let options = options(staves.count, girth);
-        let placing = pattern.placing.unwrap_or_else(|| choose_placing(staves.count, &options, choices));
+        let options = options(staves.uprights.count, girth);
+        let placing = pattern.placing.unwrap_or_else(|| choose_placing(staves.uprights.count, &options, choices));
         let material = pattern.material.unwrap_or_else(|| choose_material(choices));
         let usual = Usual::of(material);
         let mut size = |given: Option<Length>, key, usual, id| {
@@ -103,7 +103,7 @@ impl Ears {
         let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
         let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
 
-        let places = Places::of(placing, staves.count);
+        let places = Places::of(placing, staves.uprights.count);
         let off_opposite = places.off_opposite();
         Self {
             material,

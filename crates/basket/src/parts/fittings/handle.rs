@@ -6,7 +6,7 @@ use crate::choice::Choice;
 use crate::fittings::{Bail, Ears, FORMED_HEAD, Fold, Ledge};
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
-use crate::mould::Mould;
+use crate::form::Form;
 use crate::pattern::{BailCurve, HandlePattern};
 use crate::rim::Rim;
 use crate::staves::Staves;
@@ -98,14 +98,14 @@ impl Handle {
         catalogue: &Catalogue,
         ears: &Ears,
         rim: &Rim,
-        mould: &Mould,
+        form: &Form,
         staves: &Staves,
         choices: &mut Vec<Choice>,
     ) -> Self {
-        let rim_top = mould.profile.at(rim.along + rim.height).height;
+        let rim_top = form.profile.at(rim.along + rim.height).height;
         let wall = |below_rim: Length| {
-            let along = mould.profile.along_at_height((rim_top - below_rim).max(Length::ZERO));
-            mould.profile.at(along).radius + staves.thickness
+            let along = form.profile.along_at_height((rim_top - below_rim).max(Length::ZERO));
+            form.profile.at(along).radius + staves.uprights.thickness
         };
         Self::over_wall(pattern, catalogue, ears, rim, &wall, staves, choices)
     }
@@ -121,13 +121,13 @@ impl Handle {
         staves: &Staves,
         choices: &mut Vec<Choice>,
     ) -> Self {
-        let width = pattern.width.unwrap_or_else(|| choose_width(rim.radius, choices));
-        let thickness = pattern.thickness.unwrap_or_else(|| choose_thickness(rim.radius, choices));
-        let ear_middle = rim.radius + staves.thickness / 2.0;
+        let width = pattern.width.unwrap_or_else(|| choose_width(rim.radius(), choices));
+        let thickness = pattern.thickness.unwrap_or_else(|| choose_thickness(rim.radius(), choices));
+        let ear_middle = rim.radius() + staves.uprights.thickness / 2.0;
         let half_span = ear_middle + (ears.thickness + thickness) / 2.0 + WASHER;
         let bail = choose_bail(pattern, half_span, choices);
 
-        let outer = rim.outer_radius(staves) + LASHING;
+        let outer = rim.outer_radius(&staves.uprights) + LASHING;
         let ledge =
             Ledge { inner: rim.inner_radius(), outer, below_pivots: ears.hole_height, height: rim.height };
         let grip = thickness + ears.thickness + WASHER + thickest_burr(catalogue);

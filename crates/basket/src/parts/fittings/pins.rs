@@ -61,9 +61,9 @@ impl Pins {
         staves: &Staves,
         choices: &mut Vec<Choice>,
     ) -> Self {
-        let every = pattern.every.unwrap_or_else(|| choose_every(staves.count, choices));
+        let every = pattern.every.unwrap_or_else(|| choose_every(staves.uprights.count, choices));
         let stock = pattern.stock.clone().unwrap_or_else(|| choose_stock(catalogue, rim.stack, choices));
-        let (pinned, meeting) = places(every, staves.count, rim.outer.scarf.turn);
+        let (pinned, meeting) = places(every, staves.uprights.count, rim.outer.scarf.turn);
         let count = u32::try_from(pinned.len()).unwrap_or(u32::MAX);
         let length_needed = length_needed(rim.stack, stock.width);
         Self {

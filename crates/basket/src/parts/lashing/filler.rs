@@ -56,9 +56,9 @@ impl Filler {
         let stock = match pattern {
             FillerPattern::None => return None,
             FillerPattern::Stock(stock) => stock.clone(),
-            FillerPattern::Choose => choose_stock(catalogue, staves.thickness, choices)?,
+            FillerPattern::Choose => choose_stock(catalogue, staves.uprights.thickness, choices)?,
         };
-        let round = filler_round(rim.radius, staves.thickness);
+        let round = filler_round(rim.radius(), staves.uprights.thickness);
         let pieces = pieces(round, ears);
         Some(Self { stock, length: pieces.iter().map(|piece| piece.length).sum(), pieces })
     }

@@ -118,13 +118,13 @@ impl Lashing {
     ) -> Self {
         let weaver =
             pattern.weaver.clone().unwrap_or_else(|| choose_weaver(catalogue, default_weaver, choices));
-        let girth = TAU * ((rim.outer_radius(staves) + rim.inner_radius()) / 2.0);
-        let pitch = girth / f64::from(staves.count.max(1));
+        let girth = TAU * ((rim.outer_radius(&staves.uprights) + rim.inner_radius()) / 2.0);
+        let pitch = girth / f64::from(staves.uprights.count.max(1));
         let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, choices));
         let style = pattern.style.unwrap_or_else(|| choose_style(choices));
         let tail = pattern.tail.unwrap_or_else(|| choose_tail(choices));
 
-        let once = wraps_once(every, staves.count);
+        let once = wraps_once(every, staves.uprights.count);
         let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
         let round = Section::of(rim, filler).round(weaver.thickness);
         let step = girth / f64::from(once.max(1));
@@ -144,7 +144,7 @@ impl Lashing {
             length: net * SPARE + 2.0 * tail * f64::from(strands),
             strand,
             strands,
-            joins: joins(strands, wraps, every, staves.count),
+            joins: joins(strands, wraps, every, staves.uprights.count),
             weaver,
         }
     }

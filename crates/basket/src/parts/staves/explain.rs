@@ -1,9 +1,9 @@
 //! What was chosen for the staves, and why.
 
-use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
+use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use super::{Needs, Staves};
 use crate::base::Base;
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::StavesPattern;
@@ -15,20 +15,21 @@ pub(super) fn choices(
     staves: &Staves,
     needs: &Needs<'_>,
     base: &Base,
-    choices: &mut Vec<Choice>,
+    making: &mut Making<'_>,
 ) {
+    let spoilt = making.hand.spoilt;
     let mut chosen = |open: bool, key, value: Value, reason: Message| {
         if open {
-            choices.push(Choice { key, value, reason });
+            making.chose(key, value, reason);
         }
     };
     chosen(pattern.gap.is_none(), "staves.gap", staves.gap_wanted.into(), gap(staves, needs));
     chosen(pattern.stock.is_none(), "staves.stock", staves.stock.name.as_str().into(), stock(staves, base));
-    chosen(pattern.width.is_none(), "staves.width", staves.width.into(), width(staves));
-    chosen(pattern.count.is_none(), "staves.count", staves.count.into(), count(staves));
+    chosen(pattern.width.is_none(), "staves.uprights.width", staves.uprights.width.into(), width(staves));
+    chosen(pattern.count.is_none(), "staves.uprights.count", staves.uprights.count.into(), count(staves));
     chosen(pattern.taper.is_none(), "staves.taper", staves.taper.from.into(), taper(staves));
     chosen(pattern.length.is_none(), "staves.length", staves.length.into(), length(staves));
-    chosen(pattern.spares.is_none(), "staves.spares", staves.spares.into(), spares(staves));
+    chosen(pattern.spares.is_none(), "staves.spares", staves.spares.into(), spares(staves, spoilt));
     let two_sided = matches!(staves.stock.kind, Kind::FlatOvalReed | Kind::HalfRoundReed);
     chosen(
         pattern.oval_side.is_none() && two_sided,
@@ -46,18 +47,18 @@ fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
 fn stock(staves: &Staves, base: &Base) -> Message {
     Message::new("choice-staves-stock")
         .with("stock", &staves.stock)
-        .with("thickness", staves.thickness)
+        .with("thickness", staves.uprights.thickness)
         .with("groove", base.groove_width)
-        .with("count", staves.count)
+        .with("count", staves.uprights.count)
 }
 
 fn width(staves: &Staves) -> Message {
-    Message::new("choice-staves-width").with("width", staves.width).with("stock", &staves.stock)
+    Message::new("choice-staves-width").with("width", staves.uprights.width).with("stock", &staves.stock)
 }
 
 fn count(staves: &Staves) -> Message {
     Message::new("choice-staves-count")
-        .with("count", staves.count)
+        .with("count", staves.uprights.count)
         .with("stock", &staves.stock)
         .with("wanted", staves.gap_wanted)
         .with("rim", staves.gap_rim)
@@ -68,7 +69,7 @@ fn count(staves: &Staves) -> Message {
 fn taper(staves: &Staves) -> Message {
     Message::new("choice-staves-taper")
         .with("from", staves.taper.from)
-        .with("width", staves.width)
+        .with("width", staves.uprights.width)
         .with("foot", staves.taper.foot)
         .with("worst", staves.taper.worst.max(Length::inches(1.0 / 64.0)))
         .with("ideal", staves.taper.worst_ideal)
@@ -84,11 +85,11 @@ fn length(staves: &Staves) -> Message {
         .with("trim", parts.trim)
 }
 
-fn spares(staves: &Staves) -> Message {
+fn spares(staves: &Staves, spoilt: f64) -> Message {
     Message::new("choice-staves-spares")
         .with("spares", staves.spares)
-        .with("count", staves.count)
+        .with("count", staves.uprights.count)
         .with("share", Value::Percent(SPARE_SHARE))
-        .with("spoilt", Value::Percent(USUAL_SPOILT))
+        .with("spoilt", Value::Percent(spoilt))
         .with("confidence", Value::Percent(SPARES_CONFIDENCE))
 }

@@ -6,8 +6,8 @@ use serde::Serialize;
 
 use super::Needs;
 use crate::base::Base;
+use crate::form::Form;
 use crate::measure::Length;
-use crate::mould::Mould;
 
 /// Left above the rim to hold and trim (common practice).
 pub const USUAL_TRIM: Length = Length::inches(0.5);
@@ -47,8 +47,8 @@ pub(super) struct Turn {
 }
 
 impl Turn {
-    pub(super) fn of(mould: &Mould, base: &Base) -> Self {
-        let foot = mould.profile.at(Length::ZERO);
+    pub(super) fn of(form: &Form, base: &Base) -> Self {
+        let foot = form.profile.at(Length::ZERO);
         let angle = (FRAC_PI_2 - foot.lean.to_radians()).clamp(0.0, PI);
         let rise = (base.thickness / 2.0).max(Length::ZERO);
         let share = 1.0 - libm::cos(angle);

@@ -8,22 +8,26 @@ mod solve;
 mod taper;
 mod wall;
 
-use serde::Serialize;
-
+use crate::form::Form;
 use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::OvalSide;
-use crate::stock::{self, Kind, Material, PutUp};
+use crate::stock::{Kind, Material, PutUp};
+use crate::uprights::Uprights;
 pub use formulas::{
     bend_strain, bend_strain_over, corner_clearance, count_on, touch_width, upright_groove_width,
 };
 pub use length::{LengthParts, USUAL_TRIM};
-pub use solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP, USUAL_SPOILT};
+pub use solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 pub use taper::{Taper, least_foot};
 
 /// What the rest of the basket asks of the staves.
 #[derive(Clone, Copy)]
 pub struct Needs<'a> {
+    /// The form over which they stand.
+    pub form: &'a Form,
+    /// What they may be cut from where the pattern names no stock.
+    pub stocks: &'a [Material],
     /// Top of the last row, along the mould.
     pub wall: Length,
     /// Height of the rim's hoops.
@@ -45,47 +49,35 @@ impl Needs<'_> {
 }
 
 /// The staves as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Staves {
-    /// How many stand in the basket.
-    pub count: u32,
+    /// How they stand round the wall.
+    pub uprights: Uprights,
     /// How many more to shape.
     pub spares: u32,
     /// The stock they are cut from.
-    #[serde(serialize_with = "stock::name_only")]
     pub stock: Material,
-    /// Full width.
-    #[serde(rename = "width_mm")]
-    pub width: Length,
-    /// Thickness.
-    #[serde(rename = "thickness_mm")]
-    pub thickness: Length,
     /// Which face looks out.
     pub oval_side: OvalSide,
     /// The straight taper toward the foot.
     pub taper: Taper,
     /// Length to cut.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// What the length is made of.
     pub length_parts: LengthParts,
     /// Width and gap at even steps from the base to the rim.
     pub gaps: Vec<GapAt>,
     /// Gap at the rim.
-    #[serde(rename = "gap_rim_mm")]
     pub gap_rim: Length,
     /// The narrowest gap on the way up.
     pub narrowest: GapAt,
     /// The widest gap on the way up.
     pub widest: GapAt,
     /// The gap that was aimed at.
-    #[serde(rename = "gap_wanted_mm")]
     pub gap_wanted: Length,
     /// Width at which the feet of neighbours touch at the bottom of the groove: `2 r tan(π/n)`.
-    #[serde(rename = "foot_touch_mm")]
     pub foot_touch: Length,
     /// Radius of the bend from the groove up onto the mould.
-    #[serde(rename = "bend_radius_mm")]
     pub bend_radius: Length,
     /// Strain of the stave's outer face in that bend, `t/(2R)`.
     pub bend_strain: f64,
@@ -95,68 +87,39 @@ pub struct Staves {
 }
 
 /// Width and gap of the staves at one height.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct GapAt {
     /// Distance above the mould's base, along the mould.
-    #[serde(rename = "along_mm")]
     pub along: Length,
     /// Height above the mould's base.
-    #[serde(rename = "height_mm")]
     pub height: Length,
     /// Width of a stave with the practical taper.
-    #[serde(rename = "width_mm")]
     pub width: Length,
     /// Width that would give the wanted gap here.
-    #[serde(rename = "ideal_width_mm")]
     pub ideal_width: Length,
     /// Gap to the neighbour.
-    #[serde(rename = "gap_mm")]
     pub gap: Length,
 }
 
 /// One way to stave the basket.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Candidate {
     /// How many staves.
     pub count: u32,
     /// From which stock.
-    #[serde(serialize_with = "stock::name_only")]
     pub stock: Material,
     /// Gap at the rim.
-    #[serde(rename = "gap_rim_mm")]
     pub gap_rim: Length,
     /// Narrowest gap on the way up.
-    #[serde(rename = "gap_narrowest_mm")]
     pub gap_narrowest: Length,
     /// Widest gap on the way up.
-    #[serde(rename = "gap_widest_mm")]
     pub gap_widest: Length,
     /// Width at the foot.
-    #[serde(rename = "foot_mm")]
     pub foot: Length,
     /// Penalty by which candidates are ranked; 0 would be perfect.
     pub penalty: f64,
     /// What speaks for or against it, most weighty first.
     pub reasons: Vec<Message>,
-}
-
-impl Staves {
-    /// Where a stave (numbered from 1) stands, as a fraction of the way round.
-    pub fn turn(&self, number: u32) -> f64 {
-        f64::from(number.saturating_sub(1)) / f64::from(self.count.max(1))
-    }
-    /// The stave nearest to a fraction of the way round.
-    pub fn nearest(&self, turn: f64) -> u32 {
-        let count = f64::from(self.count.max(1));
-        let index = (turn.rem_euclid(1.0) * count).round() % count;
-        index as u32 + 1
-    }
-    /// Width of a stave this far above the mould's base, along the mould.
-    pub fn width_at(&self, along: Length) -> Length {
-        let foot_along = -(self.length_parts.groove + self.length_parts.turn);
-        let share = (along - foot_along) / (self.taper.from - foot_along).max(Length::mm(1e-6));
-        self.taper.foot + (self.width - self.taper.foot) * share.clamp(0.0, 1.0)
-    }
 }
 
 /// What is taken where there is no stock at all: 1/4 in flat oval reed (sizes from memory).

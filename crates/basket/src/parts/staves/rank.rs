@@ -190,7 +190,7 @@ impl<'a> Judge<'a> {
 
     fn foot(&self, judged: &Judged<'_>) -> Part {
         let foot = judged.taper.foot;
-        let touch = touch_width(self.base.groove_radius, judged.entry.count);
+        let touch = touch_width(self.base.groove_radius(), judged.entry.count);
         let least = least_foot(judged.entry.width);
         if foot > touch + HAIR {
             let weight = FEET_OVERLAP + 10.0 * ((foot - touch) / foot);

@@ -6,18 +6,16 @@ use super::wall::Wall;
 use super::{Candidate, GapAt, Needs, Staves, explain, formulas};
 use crate::base::Base;
 use crate::chance;
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::Length;
-use crate::mould::Mould;
 use crate::pattern::{OvalSide, StavesPattern};
 use crate::stock::Material;
+use crate::uprights::Uprights;
 
 /// Usual gap at the rim (common practice; a learner's weblog takes 1.5 mm).
 pub const USUAL_GAP: Length = Length::inches(1.0 / 16.0);
 /// Spares for every stave in the basket (a learner's weblog: at least 10 %).
 pub const SPARE_SHARE: f64 = 0.1;
-/// Chance that a stave is spoilt in shaping or setting (assumed; a maker's own record is better).
-pub const USUAL_SPOILT: f64 = 0.05;
 /// Wanted chance that the spares suffice (assumed).
 pub const SPARES_CONFIDENCE: f64 = 0.95;
 /// How far counts are tried beyond those that the girths suggest.
@@ -31,20 +29,19 @@ const KEPT: usize = 3;
 
 impl Staves {
     /// Solves for the staves of a basket. What the pattern fixes is kept exactly, even where it is
-    /// bad; what it leaves out is chosen from `stocks` (used only when it names no stock), and each
-    /// choice is added to `choices`. Without any stock, 1/4 in flat oval reed is assumed.
+    /// bad; what it leaves out is chosen from the stocks offered (used only when it names no stock), and each
+    /// choice is noted. Without any stock, 1/4 in flat oval reed is assumed.
     pub fn solve(
         pattern: &StavesPattern,
-        stocks: &[Material],
-        mould: &Mould,
         base: &Base,
         needs: &Needs<'_>,
-        choices: &mut Vec<Choice>,
+        making: &mut Making<'_>,
     ) -> Self {
         let needs = &needs.sound();
-        let turn = Turn::of(mould, base);
+        let (form, stocks) = (needs.form, needs.stocks);
+        let turn = Turn::of(form, base);
         let parts = LengthParts::of(base, turn, needs, pattern.length);
-        let wall = Wall::of(mould, base, needs, &parts);
+        let wall = Wall::of(form, base, needs, &parts);
         let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
         let judge = Judge { wall: &wall, base, needs, gap, bend_radius: turn.radius };
         let assumed = super::assumed_stock();
@@ -59,8 +56,9 @@ impl Staves {
             let stock = pattern.stock.as_ref().unwrap_or(&assumed);
             judge.judged(entry(pattern, pattern.count.unwrap_or(3), stock), given_taper(pattern))
         });
-        let staves = staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best));
-        explain::choices(pattern, &staves, needs, base, choices);
+        let spares = pattern.spares.unwrap_or_else(|| usual_spares(used.entry.count, making.hand.spoilt));
+        let staves = Self { spares, ..staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best)) };
+        explain::choices(pattern, &staves, needs, base, making);
         staves
     }
 }
@@ -155,11 +153,16 @@ fn staves(
     let narrowest = extreme(&every_gap, |gap, best| gap.gap < best.gap);
     let widest = extreme(&every_gap, |gap, best| gap.gap > best.gap);
     Staves {
-        count,
-        spares: pattern.spares.unwrap_or_else(|| usual_spares(count)),
+        uprights: Uprights {
+            count,
+            thickness: stock.thickness,
+            width,
+            foot: used.taper.foot,
+            foot_along: parts.foot_along(),
+            full_from: used.taper.from,
+        },
+        spares: 0,
         stock: stock.clone(),
-        width,
-        thickness: stock.thickness,
         oval_side: pattern.oval_side.unwrap_or(OvalSide::Out),
         taper: used.taper,
         length: parts.total(),
@@ -169,7 +172,7 @@ fn staves(
         narrowest,
         widest,
         gap_wanted: judge.gap,
-        foot_touch: formulas::touch_width(judge.base.groove_radius, count),
+        foot_touch: formulas::touch_width(judge.base.groove_radius(), count),
         bend_radius: turn.radius,
         bend_strain: formulas::bend_strain(stock.thickness, turn.radius),
         candidates,
@@ -206,9 +209,9 @@ fn extreme(gaps: &[GapAt], beats: impl Fn(&GapAt, &GapAt) -> bool) -> GapAt {
 }
 
 /// A tenth of the count, or as many as chance asks for, whichever is more.
-fn usual_spares(count: u32) -> u32 {
+fn usual_spares(count: u32, spoilt: f64) -> u32 {
     let tenth = (f64::from(count) * SPARE_SHARE).ceil() as u32;
     // Counts beyond any basket are not worth an exact sum.
-    let by_chance = if count <= 10_000 { chance::spares(count, USUAL_SPOILT, SPARES_CONFIDENCE) } else { 0 };
+    let by_chance = if count <= 10_000 { chance::spares(count, spoilt, SPARES_CONFIDENCE) } else { 0 };
     tenth.max(by_chance)
 }

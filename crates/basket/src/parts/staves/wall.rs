@@ -3,8 +3,9 @@
 use super::Needs;
 use super::length::LengthParts;
 use crate::base::Base;
+use crate::form::Form;
 use crate::measure::Length;
-use crate::mould::{Mould, Spot};
+use crate::form::Spot;
 
 /// Steps from the base to the top of the rim.
 const STEPS: u32 = 48;
@@ -22,10 +23,10 @@ pub(super) struct Wall {
 }
 
 impl Wall {
-    pub(super) fn of(mould: &Mould, base: &Base, needs: &Needs<'_>, parts: &LengthParts) -> Self {
+    pub(super) fn of(form: &Form, base: &Base, needs: &Needs<'_>, parts: &LengthParts) -> Self {
         let top = (needs.wall + needs.rim).max(Length::ZERO);
         let spots: Vec<Spot> =
-            (0..=STEPS).map(|step| mould.profile.at(top * (f64::from(step) / f64::from(STEPS)))).collect();
+            (0..=STEPS).map(|step| form.profile.at(top * (f64::from(step) / f64::from(STEPS)))).collect();
         let girths = spots.iter().map(|spot| (spot.along.to_mm(), spot.girth().to_mm())).collect();
         Self {
             spots,
@@ -33,7 +34,7 @@ impl Wall {
             foot_along: parts.foot_along().to_mm(),
             edge_along: -parts.turn.to_mm(),
             top_along: top.to_mm(),
-            groove_radius: base.groove_radius,
+            groove_radius: base.groove_radius(),
             edge_radius: base.diameter / 2.0,
         }
     }

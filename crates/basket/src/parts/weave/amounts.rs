@@ -3,8 +3,8 @@
 use std::f64::consts::{PI, TAU};
 
 use crate::colour::Colour;
+use crate::form::Form;
 use crate::measure::Length;
-use crate::mould::Mould;
 use crate::pattern::{Way, WeaveKind};
 use crate::staves::Staves;
 use crate::weave::fabric::{Fabric, Follow, Passing};
@@ -20,15 +20,15 @@ impl Weave {
         courses: &[Laid<'_>],
         shrink: Option<f64>,
         stave_colours: &[Colour],
-        mould: &Mould,
+        form: &Form,
         staves: &Staves,
     ) -> Self {
-        let mut joiner = Joiner::new(staves.count.max(1));
+        let mut joiner = Joiner::new(staves.uprights.count.max(1));
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let fabric = laid.pattern.fabric(staves.count.max(1));
-            let loom = Loom { laid, mould, staves, fabric }.spread();
+            let fabric = laid.pattern.fabric(staves.uprights.count.max(1));
+            let loom = Loom { laid, form, staves, fabric }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
@@ -43,7 +43,7 @@ impl Weave {
             rows: each_row.len() as u32,
             length: woven.iter().map(|course| course.length).sum(),
             top_along,
-            top_height: mould.profile.at(top_along).height,
+            top_height: form.profile.at(top_along).height,
             shrink,
             packing_gap,
             rows_to_add: if dry_pitch > Length::ZERO { (packing_gap / dry_pitch) as u32 } else { 0 },
@@ -57,7 +57,7 @@ impl Weave {
 /// One course, the mould and the staves on which it is woven.
 struct Loom<'a> {
     laid: &'a Laid<'a>,
-    mould: &'a Mould,
+    form: &'a Form,
     staves: &'a Staves,
     fabric: Fabric,
 }
@@ -74,8 +74,8 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let girth = (self.mould.profile.at(first).radius + self.staves.thickness / 2.0) * TAU;
-            let pitch = girth / f64::from(self.staves.count.max(1));
+            let girth = (self.form.profile.at(first).radius + self.staves.uprights.thickness / 2.0) * TAU;
+            let pitch = girth / f64::from(self.staves.uprights.count.max(1));
             self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
         }
         self
@@ -128,7 +128,7 @@ impl Loom<'_> {
             course,
             begin: self.fabric.stave_in(index, 0) + 1,
             along,
-            height: self.mould.profile.at(along).height,
+            height: self.form.profile.at(along).height,
             pitch: self.laid.row_pitch(index),
             length: Length::ZERO,
         }
@@ -141,10 +141,10 @@ impl Loom<'_> {
     /// of stave and weaver further out for each share of its way that it spends more outside than
     /// inside (derived for this project).
     fn round(&self, along: Length, turns: u32, weaver: Length) -> Round {
-        let count = f64::from(self.staves.count.max(1));
-        let thickness = self.staves.thickness;
-        let width = self.staves.width_at(along);
-        let girth = (self.mould.profile.at(along).radius + thickness / 2.0) * TAU;
+        let count = f64::from(self.staves.uprights.count.max(1));
+        let thickness = self.staves.uprights.thickness;
+        let width = self.staves.uprights.width_at(along);
+        let girth = (self.form.profile.at(along).radius + thickness / 2.0) * TAU;
         let pitch = girth / count;
         let gap = (pitch - width).max(Length::ZERO);
         let crossed = (over_one_pitch(width, gap, thickness, weaver) / (width + gap)).max(1.0);

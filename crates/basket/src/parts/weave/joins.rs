@@ -58,7 +58,7 @@ type Spot = (usize, u32);
 impl<'a> Run<'a> {
     pub(super) fn new(laid: &'a Laid<'a>, material: u32, staves: &Staves, weaver: u32) -> Self {
         let material = laid.pattern.material(material);
-        Self { material, laid, count: staves.count.max(1), weaver, rows: Vec::new() }
+        Self { material, laid, count: staves.uprights.count.max(1), weaver, rows: Vec::new() }
     }
 
     /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.

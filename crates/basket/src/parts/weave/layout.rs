@@ -1,7 +1,7 @@
 //! Where rows lie on the mould: courses one above the other, from the base upward.
 
+use crate::form::Form;
 use crate::measure::Length;
-use crate::mould::Mould;
 use crate::pattern::{CoursePattern, Until, WeaveKind};
 
 /// More rows than any basket has; a bound on the work for absurd patterns.
@@ -91,7 +91,7 @@ impl Heights {
 }
 
 /// Sets the courses on the mould, each where the one below ends.
-pub fn lay_out<'a>(courses: &'a [CoursePattern], mould: &Mould) -> Vec<Laid<'a>> {
+pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
     let mut from = Length::ZERO;
     let mut first_row = 1;
     let mut laid = Vec::with_capacity(courses.len());
@@ -99,8 +99,8 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], mould: &Mould) -> Vec<Laid<'a>>
         let heights = Heights::new(pattern);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
-            Until::Height(height) => Some(mould.profile.along_at_height(height)),
-            Until::BelowTop(below) => Some(mould.profile.along_at_height(mould.height - below)),
+            Until::Height(height) => Some(form.profile.along_at_height(height)),
+            Until::BelowTop(below) => Some(form.profile.along_at_height(form.height() - below)),
         };
         let rows = match (pattern.until, wanted_to) {
             (Until::Rows(rows), _) => rows,

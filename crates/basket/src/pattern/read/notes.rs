@@ -8,30 +8,12 @@ use toml::de::DeValue;
 use super::keys;
 use super::section::{Section, type_name};
 use super::text::{Text, nearest, one_of, shorten};
-use crate::pattern::{Note, Photo};
+use crate::pattern::{Note, Photo, StepKind};
 
 /// More notes than any handout wants.
 const MOST: usize = 100;
 /// The longest text of a note, in characters: about a page.
 const LONGEST: usize = 4000;
-
-/// What a maker calls each step, and the step's title in the message files.
-const STEPS: [(&str, &str); 14] = [
-    ("cut", "step-cut"),
-    ("base", "step-base"),
-    ("staves", "step-staves"),
-    ("first rows", "step-first"),
-    ("half", "step-half"),
-    ("rest", "step-rest"),
-    ("dry", "step-dry"),
-    ("ears", "step-ears"),
-    ("rim", "step-rim"),
-    ("pins", "step-pins"),
-    ("lashing", "step-lashing"),
-    ("handle", "step-handle"),
-    ("off the mould", "step-off"),
-    ("finish", "step-finish"),
-];
 
 pub(super) fn notes(file: &Section) -> Vec<Note> {
     let wants = file.value("note").is_some_and(|value| value.get_ref().as_array().is_none());
@@ -62,12 +44,12 @@ fn note(file: &Section, entry: &Spanned<DeValue<'_>>) -> Option<Note> {
     Some(Note { step: step?, text, photo })
 }
 
-fn step(section: &Section) -> Option<&'static str> {
+fn step(section: &Section) -> Option<StepKind> {
     let text = section.text("step")?;
     let written = text.text.trim().to_lowercase();
-    let found = STEPS.iter().find(|(word, _)| *word == written).map(|(_, step)| *step);
+    let found = StepKind::WORDS.iter().find(|(word, _)| *word == written).map(|(_, step)| *step);
     if found.is_none() {
-        let words = STEPS.map(|(word, _)| word);
+        let words = StepKind::WORDS.map(|(word, _)| word);
         let help = match nearest(&written, words) {
             Some(near) => format!("did you mean `{near}`? The steps are {}", one_of(&words)),
             None => format!("write {}", one_of(&words)),

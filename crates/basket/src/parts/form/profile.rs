@@ -1,10 +1,13 @@
 //! The side of a mould as a curve: radius and height by the way along the surface.
 
+use std::f64::consts::TAU;
+
 use serde::{Serialize, Serializer};
 
 use super::curve::{Piece, Point};
 use super::pchip;
 use crate::measure::{Angle, Length};
+use crate::pattern::{Form, MouldPattern, Side};
 
 /// How many places are written out, at even steps along the surface.
 const WRITTEN: u32 = 33;
@@ -37,7 +40,7 @@ pub struct Spot {
 impl Spot {
     /// Girth of the mould here.
     pub fn girth(&self) -> Length {
-        self.radius * std::f64::consts::TAU
+        self.radius * TAU
     }
 }
 
@@ -68,6 +71,25 @@ struct Panel {
 }
 
 impl Profile {
+    /// The side of the mould that a pattern describes. Figures that make no shape give a flat or
+    /// pointed one; all results are finite.
+    pub fn of(pattern: &MouldPattern) -> Self {
+        match &pattern.form {
+            Form::Girths(girths) => {
+                let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
+                Self::through(&places)
+            }
+            Form::Drawn { base, rim, height, side } => {
+                let (base, rim) = (*base / 2.0, *rim / 2.0);
+                match side {
+                    Side::Straight => Self::cone(base, base, *height),
+                    Side::Cone => Self::cone(base, rim, *height),
+                    Side::Bowl => Self::bowl(base, rim, *height),
+                }
+            }
+        }
+    }
+
     /// A side that passes through measured places: height above the base and radius there, base
     /// upward, by a monotone cubic (see the module `pchip`). Places that do not rise are passed
     /// over; below the lowest place the wall runs straight down to height 0.
@@ -207,6 +229,11 @@ impl Profile {
         Length::mm(along)
     }
 
+    /// Largest radius.
+    pub fn widest(&self) -> Length {
+        self.turning_spots().map(|spot| spot.radius).fold(Length::ZERO, Length::max)
+    }
+
     /// Places at even steps along the surface, from base to top.
     pub fn spots(&self, count: u32) -> impl Iterator<Item = Spot> + '_ {
         let step = self.length() / f64::from(count.saturating_sub(1).max(1));
@@ -326,7 +353,7 @@ fn sane(length: Length) -> f64 {
 }
 
 fn sane_angle(angle: Angle) -> f64 {
-    finite(angle.to_radians()).clamp(-std::f64::consts::TAU, std::f64::consts::TAU)
+    finite(angle.to_radians()).clamp(-TAU, TAU)
 }
 
 fn finite(figure: f64) -> f64 {

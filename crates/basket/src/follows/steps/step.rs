@@ -1,14 +1,39 @@
-//! Putting a step together.
+//! A step of the making, and how it is put together.
 
-use super::{Stage, Step};
 use crate::message::{Message, Value};
+use crate::pattern::StepKind;
 use crate::stock::Material;
 
+use super::stage::Stage;
+
+/// One step of the making.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// Number, counted from 1.
+    pub number: u32,
+    /// Which step; its term is its heading.
+    pub kind: StepKind,
+    /// What to do, a paragraph each.
+    pub text: Vec<Message>,
+    /// Minutes of soaking beforehand.
+    pub soak_minutes: Option<f64>,
+    /// Minutes of work.
+    pub work_minutes: f64,
+    /// Minutes of waiting afterwards.
+    pub wait_minutes: f64,
+    /// Tools: identifiers in the message files, such as `tool-knife`.
+    pub tools: Vec<&'static str>,
+    /// Cautions: identifiers in the message files, such as `caution-knife`.
+    pub cautions: Vec<&'static str>,
+    /// The state reached.
+    pub stage: Stage,
+}
+
 impl Step {
-    pub(super) fn new(title: &'static str, stage: Stage) -> Self {
+    pub(super) fn new(kind: StepKind, stage: Stage) -> Self {
         Self {
             number: 0,
-            title: Message::new(title),
+            kind,
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 0.0,

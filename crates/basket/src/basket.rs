@@ -1,0 +1,51 @@
+//! The basket as computed: its parts, and what was chosen for them.
+
+use crate::choice::Choice;
+use crate::hand::Hand;
+use crate::parts::fittings::{Ears, Handle};
+use crate::parts::vessel::Vessel;
+use crate::pattern::{Finish, Language, Note, Units};
+use crate::piece::Of;
+
+/// Everything computed for one basket, and nothing that follows from it. A plain value: nothing in it
+/// changes once it is made.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Basket {
+    /// Name of the basket.
+    pub title: String,
+    /// Units in which the maker thinks.
+    pub units: Units,
+    /// Language of the sheets; none when the pattern does not say.
+    pub language: Option<Language>,
+    /// The basket itself.
+    pub body: Vessel,
+    /// Its lid, if there is one.
+    pub lid: Option<Lid>,
+    /// The ears, if there are any.
+    pub ears: Option<Ears>,
+    /// The handle, if there is one.
+    pub handle: Option<Handle>,
+    /// What protects it.
+    pub finish: Finish,
+    /// The maker's own words and photographs for the steps.
+    pub notes: Vec<Note>,
+    /// The hand that it was computed for.
+    pub hand: Hand,
+    /// What Stavewright chose, and why.
+    pub choices: Vec<Choice>,
+}
+
+/// A lid: a vessel of its own.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lid {
+    /// The vessel.
+    pub vessel: Vessel,
+}
+
+impl Basket {
+    /// The body, and the lid where there is one.
+    pub fn vessels(&self) -> impl Iterator<Item = (Of, &Vessel)> {
+        let lid = self.lid.iter().map(|lid| (Of::Lid, &lid.vessel));
+        std::iter::once((Of::Body, &self.body)).chain(lid)
+    }
+}

@@ -1,0 +1,43 @@
+//! A pattern worked out: the basket and all that follows from it.
+
+use crate::assemble::assemble;
+use crate::basket::Basket;
+use crate::follows::cuts::{self, Cut};
+use crate::follows::findings::{self, Finding, Grade};
+use crate::follows::steps::{self, Step};
+use crate::hand::Hand;
+use crate::pattern::Pattern;
+use crate::stock::Catalogue;
+
+/// A pattern, its basket, and what follows from them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Draft {
+    /// What the maker wrote.
+    pub pattern: Pattern,
+    /// What was computed.
+    pub basket: Basket,
+    /// The steps, in making order.
+    pub steps: Vec<Step>,
+    /// The cut list, in making order.
+    pub cuts: Vec<Cut>,
+    /// The findings, heaviest first.
+    pub findings: Vec<Finding>,
+}
+
+impl Draft {
+    /// Works out a pattern with the materials there are and the maker's own figures.
+    ///
+    /// Total: every pattern gives a draft. What cannot be woven is said in its findings.
+    pub fn of(pattern: Pattern, catalogue: &Catalogue, hand: &Hand) -> Self {
+        let basket = assemble(&pattern, catalogue, hand);
+        let steps = steps::list(&basket);
+        let cuts = cuts::list(&basket);
+        let findings = findings::check(&pattern, catalogue, &basket, &steps);
+        Self { pattern, basket, steps, cuts, findings }
+    }
+
+    /// Whether it cannot be woven as written.
+    pub fn stops(&self) -> bool {
+        self.findings.iter().any(|finding| finding.grade == Grade::Stop)
+    }
+}

@@ -1,0 +1,136 @@
+//! The shape of a vessel's wall, and what holds it while it is woven.
+//!
+//! Whoever walks round the wall asks the form, so that an outline of another shape changes nothing else.
+
+mod capacity;
+mod curve;
+mod mould;
+mod outline;
+mod pchip;
+mod profile;
+mod undercut;
+
+use std::f64::consts::TAU;
+
+pub use capacity::litres_to_us_quarts;
+pub use mould::Mould;
+pub use outline::{Circle, Outline, OutlinePoint};
+pub use profile::{Profile, Spot};
+pub use undercut::Undercut;
+
+use self::capacity::MM3_PER_LITRE;
+use crate::measure::Length;
+use crate::pattern::MouldPattern;
+
+/// The shape of a wall: an outline seen from above and a profile seen from the side.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Form<O = Circle> {
+    /// The outline of the foot.
+    pub outline: O,
+    /// The side: at each way along the wall its height, and its girth divided by 2π.
+    pub profile: Profile,
+    /// What holds the wall while it is woven.
+    pub held: Held,
+}
+
+/// What holds a wall while it is woven.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Held {
+    /// A wooden mould.
+    Mould(Mould),
+}
+
+/// A place on the wall, or so far out from it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WallPoint {
+    /// Across, along and up from the middle of the foot.
+    pub point: [Length; 3],
+    /// Away from the wall, square to it; of length 1.
+    pub outward: [f64; 3],
+    /// Up along the wall; of length 1.
+    pub along: [f64; 3],
+    /// One over the radius round the wall at this level, in 1/mm.
+    pub curvature: f64,
+}
+
+impl Form {
+    /// The form that a pattern's mould gives.
+    pub fn on_mould(pattern: &MouldPattern) -> Self {
+        let profile = Profile::of(pattern);
+        let outline = Circle { radius: profile.at(Length::ZERO).radius.to_mm() };
+        let held = Held::Mould(Mould::of(&profile));
+        Self { outline, profile, held }
+    }
+}
+
+impl<O> Form<O> {
+    /// The mould on which it is woven.
+    pub fn mould(&self) -> &Mould {
+        let Held::Mould(mould) = &self.held;
+        mould
+    }
+
+    /// Height from foot to top.
+    pub fn height(&self) -> Length {
+        self.profile.height()
+    }
+
+    /// Way along the wall from foot to top.
+    pub fn arc(&self) -> Length {
+        self.profile.length()
+    }
+
+    /// Girth this far along, on a surface `outward` from the form, level.
+    pub fn girth(&self, along: Length, outward: Length) -> Length {
+        (self.profile.at(along).radius + outward).max(Length::ZERO) * TAU
+    }
+
+    /// Girth at the foot.
+    pub fn girth_base(&self) -> Length {
+        self.girth(Length::ZERO, Length::ZERO)
+    }
+
+    /// Girth at the top.
+    pub fn girth_top(&self) -> Length {
+        self.girth(self.arc(), Length::ZERO)
+    }
+
+    /// Largest girth.
+    pub fn girth_widest(&self) -> Length {
+        self.profile.widest() * TAU
+    }
+
+    /// What it holds, in litres.
+    pub fn litres(&self) -> f64 {
+        self.profile.volume_mm3() / MM3_PER_LITRE
+    }
+}
+
+impl<O: Outline> Form<O> {
+    /// The place this far along and so far round, `outward` from the form, level.
+    pub fn at(&self, along: Length, turn: f64, outward: Length) -> WallPoint {
+        let spot = self.profile.at(along);
+        let foot = self.outline.at(turn);
+        let out = self.out_from_foot(along) + outward.to_mm();
+        let (sin, cos) = libm::sincos(spot.lean.to_radians());
+        let [x, y] = foot.point;
+        let [away_x, away_y] = foot.outward;
+        let round = 1.0 + foot.curvature * out;
+        WallPoint {
+            point: [Length::mm(x + away_x * out), Length::mm(y + away_y * out), spot.height],
+            outward: [away_x * cos, away_y * cos, -sin],
+            along: [away_x * sin, away_y * sin, cos],
+            curvature: if round > 0.0 { foot.curvature / round } else { 0.0 },
+        }
+    }
+
+    /// Smallest radius round the wall this far along, on a surface `outward` from the form.
+    pub fn tightest(&self, along: Length, outward: Length) -> Length {
+        Length::mm((self.outline.tightest() + self.out_from_foot(along)).max(0.0)) + outward
+    }
+
+    /// How far the outline at this level lies outside that of the foot, in mm.
+    fn out_from_foot(&self, along: Length) -> f64 {
+        self.profile.at(along).radius.to_mm() - self.outline.girth() / TAU
+    }
+}

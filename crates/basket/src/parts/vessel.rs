@@ -1,0 +1,67 @@
+//! One vessel: the body of a basket, or its lid.
+
+use crate::parts::base::Base;
+use crate::parts::construction::Construction;
+use crate::parts::edge::Edge;
+use crate::parts::fittings::Pins;
+use crate::parts::form::{Form, Profile};
+use crate::parts::lashing::{Filler, Lashing};
+use crate::parts::rim::Rim;
+use crate::parts::staves::Staves;
+use crate::parts::uprights::Uprights;
+use crate::parts::weave::Weave;
+
+/// One vessel as computed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Vessel {
+    /// The shape of its wall.
+    pub form: Form,
+    /// Its uprights and floor.
+    pub construction: Construction,
+    /// Its weaving.
+    pub weave: Weave,
+    /// How its wall ends.
+    pub edge: Edge,
+}
+
+impl Vessel {
+    /// The side of its wall.
+    pub const fn profile(&self) -> &Profile {
+        &self.form.profile
+    }
+
+    /// What stands round its wall.
+    pub fn uprights(&self) -> &Uprights {
+        self.construction.uprights()
+    }
+
+    /// Its wooden base.
+    pub fn base(&self) -> &Base {
+        self.construction.base()
+    }
+
+    /// Its staves.
+    pub fn staves(&self) -> &Staves {
+        self.construction.staves()
+    }
+
+    /// Its hoops.
+    pub fn rim(&self) -> &Rim {
+        self.edge.rim()
+    }
+
+    /// Its filler, if there is one.
+    pub fn filler(&self) -> Option<&Filler> {
+        self.edge.filler()
+    }
+
+    /// Its lashing.
+    pub fn lashing(&self) -> &Lashing {
+        self.edge.lashing()
+    }
+
+    /// Its pins.
+    pub fn pins(&self) -> &Pins {
+        self.edge.pins()
+    }
+}
