@@ -5,11 +5,13 @@ use std::f64::consts::{PI, TAU};
 use crate::colour::Colour;
 use crate::form::Form;
 use crate::measure::Length;
-use crate::pattern::{Way, WeaveKind};
+use crate::pattern::Way;
 use crate::staves::Staves;
-use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::Laid;
+use crate::weave::look::Eye;
+use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
 use crate::weave::take_up::over_one_pitch;
 use crate::weave::{Course, Join, Row, Weave, begin};
@@ -27,7 +29,12 @@ impl Weave {
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let fabric = laid.pattern.fabric(staves.uprights.count.max(1));
+            let below = woven.iter().rfind(|course| course.rows > 0);
+            let fabric = laid.pattern.fabric(staves.uprights.count);
+            let fabric = match below {
+                Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
+                _ => fabric,
+            };
             let loom = Loom { laid, form, staves, fabric }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
@@ -76,22 +83,23 @@ impl Loom<'_> {
             let first = self.laid.middle(0);
             let girth = (self.form.profile.at(first).radius + self.staves.uprights.thickness / 2.0) * TAU;
             let pitch = girth / f64::from(self.staves.uprights.count.max(1));
-            self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            self.fabric = self.fabric.spread(spread);
         }
         self
     }
 
     fn weave(self, number: u32, joiner: &mut Joiner) -> (Course, Vec<Row>) {
         let laid = self.laid;
-        let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
+        let changes: Vec<u32> = (0..laid.rows).map(|row| self.fabric.changes(row)).collect();
         let mut rows: Vec<Row> = (0..laid.rows).map(|index| self.row(number, index)).collect();
         let mut straight = Length::ZERO;
         let mut weavers = Vec::new();
         for (index, of) in (0..).zip(self.rows_of()) {
             let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
-            for (row, turns) in of.each().filter_map(|row| Some((row, *turns.get(row as usize)?))) {
+            for (row, changes) in of.each().filter_map(|row| Some((row, *changes.get(row as usize)?))) {
                 let Some(line) = rows.get_mut(row as usize) else { break };
-                let round = self.round(line.along, turns, run.material.thickness);
+                let round = self.round(line.along, changes, run.material.thickness);
                 line.length += round.length;
                 straight += round.straight;
                 let along = line.along;
@@ -99,17 +107,16 @@ impl Loom<'_> {
             }
             weavers.push(joiner.join(&run, of, &self.fabric));
         }
-        (self.course(weavers, straight), rows)
+        (self.course(weavers, straight, &rows), rows)
     }
 
     /// The rows of each weaver; one that doubles the first rows comes last.
     fn rows_of(&self) -> Vec<RowsOf> {
         let (pattern, rows) = (self.laid.pattern, self.laid.rows);
         let weavers = pattern.weavers();
-        let every = if matches!(pattern.weave, WeaveKind::Chase(_)) { weavers } else { 1 };
-        let first = |weaver| if every > 1 { weaver } else { 0 };
-        let mut all: Vec<RowsOf> =
-            (0..weavers).map(|weaver| RowsOf { first: first(weaver), every, before: rows }).collect();
+        let every = self.fabric.every();
+        let of = |weaver| RowsOf { first: self.fabric.first_row_of(weaver), every, before: rows };
+        let mut all: Vec<RowsOf> = (0..weavers).map(of).collect();
         if pattern.doubled > 0 {
             all.push(RowsOf { first: 0, every: 1, before: pattern.doubled.min(rows) });
         }
@@ -140,7 +147,7 @@ impl Loom<'_> {
     /// it runs straight on. It is measured on the middle surface of the staves, and half the thickness
     /// of stave and weaver further out for each share of its way that it spends more outside than
     /// inside (derived for this project).
-    fn round(&self, along: Length, turns: u32, weaver: Length) -> Round {
+    fn round(&self, along: Length, changes: u32, weaver: Length) -> Round {
         let count = f64::from(self.staves.uprights.count.max(1));
         let thickness = self.staves.uprights.thickness;
         let width = self.staves.uprights.width_at(along);
@@ -149,12 +156,12 @@ impl Loom<'_> {
         let gap = (pitch - width).max(Length::ZERO);
         let crossed = (over_one_pitch(width, gap, thickness, weaver) / (width + gap)).max(1.0);
         let crossed = if crossed.is_finite() { crossed } else { 1.0 };
-        let share = (f64::from(turns) / count).min(1.0);
+        let share = (f64::from(changes) / count).min(1.0);
         let outward = (thickness + weaver) * (PI * self.fabric.outward());
         Round { length: girth * (1.0 + (crossed - 1.0) * share) + outward, straight: girth }
     }
 
-    fn course(self, weavers: Vec<WeaverAmount>, straight: Length) -> Course {
+    fn course(self, weavers: Vec<WeaverAmount>, straight: Length, rows: &[Row]) -> Course {
         let Self { laid, fabric, .. } = self;
         let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
         let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
@@ -162,6 +169,9 @@ impl Loom<'_> {
             fabric.place_in(join.row.saturating_sub(laid.first_row), join.cut_over.saturating_sub(1))
         };
         joins.sort_by_key(|join| (join.row, place(join)));
+        let middle = laid.rows / 2;
+        let proportion = proportion(rows.get(middle as usize), &weavers, middle, fabric.count);
+        let eye = Eye { rows: laid.rows, proportion };
         Course {
             weave: laid.pattern.weave,
             way: laid.pattern.rows_follow(),
@@ -181,47 +191,8 @@ impl Loom<'_> {
             joins,
             weaver: laid.pattern.weaver.clone(),
             weavers,
-            verdict: laid.pattern.verdict(fabric.count, laid.rows),
+            verdict: laid.pattern.verdict(&fabric, eye),
             fabric,
-        }
-    }
-}
-
-impl Fabric {
-    /// How often one weaver changes sides in a row, the step to the next row included.
-    fn turns(&self, row: u32) -> u32 {
-        if let Passing::Twined { weavers, .. } = self.passing {
-            return 2 * self.count / weavers.max(2);
-        }
-        let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
-        let mut turns = 0;
-        let mut before = None;
-        for side in self.sides(row).chain(next) {
-            turns += u32::from(before.is_some_and(|before| before != side));
-            before = Some(side);
-        }
-        turns
-    }
-
-    pub(super) const fn begins_anew(&self) -> bool {
-        matches!(
-            self.passing,
-            Passing::Repeat { follow: Follow::RowByRow(_) | Follow::Reversed(_), .. } | Passing::Drawn(_)
-        )
-    }
-
-    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
-    fn outward(&self) -> f64 {
-        let share = |over: f64, under: f64| (over - under) / (over + under).max(1.0);
-        match &self.passing {
-            Passing::Repeat { rule, .. } => share(f64::from(rule.over()), f64::from(rule.under())),
-            Passing::SkipOne => 0.0,
-            Passing::Twined { weavers, .. } => share(f64::from((*weavers).max(2)) - 1.0, 1.0),
-            Passing::Drawn(rows) => {
-                let cells = || rows.iter().flatten();
-                let over = cells().filter(|over| **over).count() as f64;
-                share(over, cells().count() as f64 - over)
-            }
         }
     }
 }

@@ -11,6 +11,8 @@ const MOST_ROWS: u32 = 5000;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Laid<'a> {
     pub(super) pattern: &'a CoursePattern,
+    /// Rows of the same weave right below, from which it goes on.
+    pub(super) below: u32,
     pub(super) first_row: u32,
     pub(super) rows: u32,
     pub(super) from: Length,
@@ -50,14 +52,15 @@ struct Heights {
 }
 
 impl Heights {
-    fn new(course: &CoursePattern) -> Self {
+    /// Of a course with so many rows of the same weave below.
+    fn new(course: &CoursePattern, below: u32) -> Self {
         let one = |width: Length| {
             let spaced = course.spaced.unwrap_or(Length::ZERO);
             (width * course.packing.unwrap_or(1.0) + spaced).max(Length::mm(0.1))
         };
         let weavers = 0..course.weavers();
         let widths = || weavers.clone().map(|weaver| course.material(weaver).width);
-        let cycle = match course.weave {
+        let mut cycle: Vec<Length> = match course.weave {
             WeaveKind::Chase(_) => widths().map(one).collect(),
             WeaveKind::Slew(_) => vec![one(widths().sum())],
             WeaveKind::Wale(rods) => {
@@ -66,6 +69,8 @@ impl Heights {
             WeaveKind::Pairing => vec![one(widths().fold(Length::ZERO, Length::max))],
             _ => vec![one(course.weaver.width)],
         };
+        let turns = below as usize % cycle.len().max(1);
+        cycle.rotate_left(turns);
         Self { cycle, doubled: course.doubled }
     }
 
@@ -94,9 +99,12 @@ impl Heights {
 pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
     let mut from = Length::ZERO;
     let mut first_row = 1;
-    let mut laid = Vec::with_capacity(courses.len());
+    let mut laid: Vec<Laid<'a>> = Vec::with_capacity(courses.len());
     for pattern in courses {
-        let heights = Heights::new(pattern);
+        let lower = laid.iter().rfind(|lower| lower.rows > 0);
+        let goes_on = lower.filter(|lower| pattern.goes_on(lower.pattern));
+        let below = goes_on.map_or(0, |lower| lower.below + lower.rows);
+        let heights = Heights::new(pattern, below);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
             Until::Height(height) => Some(form.profile.along_at_height(height)),
@@ -108,7 +116,7 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
             (_, None) => 0,
         }
         .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
-        let course = Laid { pattern, first_row, rows, from, wanted_to, heights };
+        let course = Laid { pattern, below, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;
         laid.push(course);
