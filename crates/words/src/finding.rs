@@ -1,7 +1,6 @@
 //! A finding as sentences.
 
 use basket::findings::Remedy;
-use basket::message::Term;
 use basket::message::Value;
 use basket::{Finding, Grade};
 
@@ -43,14 +42,10 @@ impl Words {
 
     fn place(&self, finding: &Finding) -> String {
         let place = &finding.place;
-        let part = place.part.term();
-        let name = match place.number {
-            Some(number) => self.with(&format!("{part}.one"), &[("number", number.into())]),
-            None => self.term(part),
-        };
+        let name = self.say(&place.piece.name());
         match place.height {
             Some(height) => {
-                self.with("place-at-height", &[("part", Value::Name(name)), ("height", height.into())])
+                self.with("place-at-height", &[("piece", Value::Name(name)), ("height", height.into())])
             }
             None => name,
         }
