@@ -4,10 +4,10 @@ use super::case::Case;
 use super::weave::key;
 use super::{Finding, Grade, Place};
 use crate::message::Term;
-use crate::piece::Piece;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
+use crate::piece::Piece;
 use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Running};
 
 /// How far from the count others are looked for.
@@ -127,7 +127,8 @@ impl Runs<'_> {
         let fewer = self.near().rev().find(|&near| near < count && runs(near));
         let more = self.near().find(|&near| near > count && runs(near));
         let girth = (staves.gap_rim + staves.uprights.width) * f64::from(count);
-        let off = |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
+        let off =
+            |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
         let mut counts: Vec<u32> = fewer.into_iter().chain(more).collect();
         counts.sort_by(|a, b| off(*a).total_cmp(&off(*b)));
         counts
