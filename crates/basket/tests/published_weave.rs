@@ -4,10 +4,10 @@ use std::f64::consts::TAU;
 
 use basket::pattern::Rule;
 use basket::pattern::read;
-use basket::weave::Diagonal;
-use basket::weave::fabric::{Fabric, Follow, Passing};
-use basket::weave::look::{Look, ROWS_READ, Sights, USUAL_PROPORTION};
+use basket::weave::look::{Eye, Look, ROWS_READ, USUAL_PROPORTION};
+use basket::weave::sights::Sights;
 use basket::weave::take_up::{over_one_pitch, take_up};
+use basket::weave::{Diagonal, Fabric, Passing, Spiral, Twined};
 use basket::{Catalogue, Hand, Length, assemble};
 
 fn mm(length: f64) -> Length {
@@ -17,6 +17,10 @@ fn mm(length: f64) -> Length {
 #[track_caller]
 fn assert_close(got: f64, wanted: f64, within: f64) {
     assert!((got - wanted).abs() <= within, "got {got}, wanted {wanted} within {within}");
+}
+
+fn spiral(over: u32, under: u32, count: u32) -> Fabric {
+    Fabric::new(Passing::Spiral(Spiral { rule: Rule::new(over, under) }), count)
 }
 
 /// Race-track section for flat staves, after A. Kemp, *Journal of the Textile Institute* 49 (1958), T44,
@@ -48,7 +52,7 @@ fn rows_lie_edge_to_edge() {
 fn published_counts_hold() {
     let published = [(31, 3, 2), (26, 2, 1), (16, 2, 1), (31, 2, 1), (31, 1, 1)];
     for (count, over, under) in published {
-        assert!(Rule::new(over, under).holds(count), "over {over} under {under} on {count}");
+        assert!(spiral(over, under, count).holds(), "over {over} under {under} on {count}");
     }
 }
 
@@ -57,8 +61,8 @@ fn published_counts_hold() {
 #[test]
 fn plain_weave_wants_an_odd_count() {
     for count in [31, 19, 21, 17, 33, 43, 67, 107] {
-        assert!(Rule::new(1, 1).holds(count));
-        assert!(!Rule::new(1, 1).holds(count + 1));
+        assert!(spiral(1, 1, count).holds());
+        assert!(!spiral(1, 1, count + 1).holds());
     }
 }
 
@@ -140,14 +144,12 @@ thickness = "1.5"
 /// *Gardening and Farming*.
 #[test]
 fn published_counts_climb() {
-    let diagonal = |count, over, under| {
-        let passing = Passing::Repeat { rule: Rule::new(over, under), follow: Follow::Spiral };
-        Fabric { passing, count, start: 0, spread: 0 }.diagonal()
-    };
-    assert_eq!(diagonal(31, 3, 2), Diagonal::Climbs(-1));
-    assert_eq!(diagonal(26, 2, 1), Diagonal::Climbs(1));
-    assert_eq!(diagonal(16, 2, 1), Diagonal::Climbs(-1));
-    assert_eq!(diagonal(31, 2, 1), Diagonal::Climbs(-1));
+    let diagonal = |count, over, under| spiral(over, under, count).diagonal(Eye::USUAL);
+    let climbs = |staves| Diagonal::Climbs { staves, rows: 1 };
+    assert_eq!(diagonal(31, 3, 2), climbs(-1));
+    assert_eq!(diagonal(26, 2, 1), climbs(1));
+    assert_eq!(diagonal(16, 2, 1), climbs(-1));
+    assert_eq!(diagonal(31, 2, 1), climbs(-1));
     assert_eq!(diagonal(31, 1, 1), Diagonal::Alternates);
 }
 
@@ -156,12 +158,7 @@ fn published_counts_climb() {
 #[test]
 fn published_colour_repeats() {
     let look = |count, repeat| {
-        let fabric = Fabric {
-            passing: Passing::Twined { weavers: repeat, step_up: false },
-            count,
-            start: 0,
-            spread: 0,
-        };
+        let fabric = Fabric::new(Passing::Twined(Twined { weavers: repeat, step_up: false }), count);
         let sights =
             Sights::of(ROWS_READ, count, |row, stave| u8::from(fabric.cell(row, stave).outside == Some(0)));
         sights.read(USUAL_PROPORTION).look

@@ -105,9 +105,8 @@ impl<'a> Cut<'a> {
             }
             let index = row.number.saturating_sub(course.first_row);
             let lying = (0..).zip(&course.weavers).filter(|(_, weaver)| weaver.lies_in(index));
-            let (outside, inside): (Vec<_>, Vec<_>) = lying.partition(|(weaver, _)| {
-                course.fabric.is_outside(index, stave.saturating_sub(1), *weaver)
-            });
+            let (outside, inside): (Vec<_>, Vec<_>) = lying
+                .partition(|(weaver, _)| course.fabric.is_outside(index, stave.saturating_sub(1), *weaver));
             for (weavers, face, side) in [(outside, thickness, 1.0), (inside, 0.0, -1.0)] {
                 let all: Length = weavers.iter().map(|(_, weaver)| weaver.material.width).sum();
                 let mut low = row.along - all / 2.0;

@@ -128,9 +128,10 @@ fn the_solid_weaves_as_the_fabric() {
         for (course, row) in rows(basket).skip(3).take(5) {
             for stave in (2..basket.body.uprights().count).step_by(3) {
                 let angle = basket.body.uprights().turn(stave) * TAU;
-                let parts = solid.parts.iter().filter(|part| {
-                    part.kind == PartKind::Row && part.number == Some(row.number)
-                });
+                let parts = solid
+                    .parts
+                    .iter()
+                    .filter(|part| part.kind == PartKind::Row && part.number == Some(row.number));
                 let lying: Vec<f64> = parts
                     .filter_map(|part| {
                         let at_stave = part.mesh.positions.iter().filter(|at| {

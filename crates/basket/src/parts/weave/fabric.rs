@@ -41,7 +41,12 @@ impl Fabric {
     /// The same where it goes on from so many rows of a course below.
     #[must_use]
     pub(super) fn over(self, below: &Self, rows: u32) -> Self {
-        Self { start: below.start, below: below.below.saturating_add(rows), first: below.offset(rows), ..self }
+        Self {
+            start: below.start,
+            below: below.below.saturating_add(rows),
+            first: below.offset(rows),
+            ..self
+        }
     }
 
     /// The same with the beginnings of its rows spread round.

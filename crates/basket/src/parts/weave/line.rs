@@ -106,4 +106,3 @@ pub(super) fn nearest(moves: &[Line], repeat: u32, proportion: f64) -> Followed 
     let either = other.is_some_and(|other| length(&other) < length(&best) * ALIKE * ALIKE);
     if best.staves != 0 && either { Followed::Still(Look::Checks) } else { Followed::Along(best) }
 }
-

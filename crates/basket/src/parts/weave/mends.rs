@@ -78,9 +78,7 @@ impl CoursePattern {
             Mend::OneWeaver => Some(Self { weave: self.weave.of_one()?, ..same }),
             Mend::RunOn => (could_level && level).then_some(Self { way: None, step_up: false, ..same }),
             Mend::StepUp => (could_level && !level).then_some(Self { step_up: true, ..same }),
-            Mend::StartStop => {
-                (could_level && !level).then_some(Self { way: Some(Way::RowByRow), ..same })
-            }
+            Mend::StartStop => (could_level && !level).then_some(Self { way: Some(Way::RowByRow), ..same }),
             Mend::SkipOne => {
                 (self.weave == WeaveKind::Plain).then_some(Self { weave: WeaveKind::SkipOne, ..same })
             }

@@ -144,7 +144,8 @@ pub(crate) trait Answers {
     fn float_rows(&self, rows: Range<u32>, count: u32) -> u32 {
         let all = rows.end.saturating_sub(rows.start);
         let seen = all.min(self.rows(count).saturating_mul(2));
-        let column = |place| longest((0..seen).map(|row| self.is_over(rows.start.saturating_add(row), place, count)));
+        let column =
+            |place| longest((0..seen).map(|row| self.is_over(rows.start.saturating_add(row), place, count)));
         let float = (0..count.min(self.repeat(count))).map(column).max().unwrap_or(0);
         // A stave that never changes sides lies so for all rows.
         if float == seen { all } else { float }
