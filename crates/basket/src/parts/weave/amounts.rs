@@ -11,6 +11,7 @@ use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::Laid;
 use crate::weave::look::Eye;
+use crate::weave::overlaps::APART;
 use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
 use crate::weave::take_up::over_one_pitch;
@@ -35,7 +36,7 @@ impl Weave {
                 Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
                 _ => fabric,
             };
-            let loom = Loom { laid, form, staves, fabric }.spread();
+            let loom = Loom { laid, form, staves, fabric }.spread(&joiner);
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
@@ -77,14 +78,20 @@ struct Round {
 }
 
 impl Loom<'_> {
-    /// With the beginnings of rows that are woven by themselves spread round.
-    fn spread(mut self) -> Self {
+    /// With the beginnings of rows that are woven by themselves spread round and clear of the joins below.
+    fn spread(mut self, joiner: &Joiner) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
             let girth = (self.form.profile.at(first).radius + self.staves.uprights.thickness / 2.0) * TAU;
             let pitch = girth / f64::from(self.staves.uprights.count.max(1));
-            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest(), self.laid.rows);
             self.fabric = self.fabric.spread(spread);
+            if spread > 0 && self.laid.pattern.start.is_none() {
+                let middles = (0..self.laid.rows).map(|row| self.laid.middle(row));
+                let rows: Vec<Length> = middles.take_while(|along| *along < first + APART).collect();
+                let further = begin::further(&self.fabric, &rows, pitch, joiner.overlaps());
+                self.fabric = self.fabric.begun(further);
+            }
         }
         self
     }

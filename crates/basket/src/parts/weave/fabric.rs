@@ -55,6 +55,12 @@ impl Fabric {
         Self { spread, ..self }
     }
 
+    /// The same with all its rows begun so many staves further round.
+    #[must_use]
+    pub(super) fn begun(self, further: u32) -> Self {
+        Self { first: (self.first + further % self.count) % self.count, ..self }
+    }
+
     /// What is seen at the crossing of a row and a stave.
     pub fn cell(&self, row: u32, stave: u32) -> Cell {
         self.passing.weave().cell(self.below.saturating_add(row), self.place(stave), self.count)
