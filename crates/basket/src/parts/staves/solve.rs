@@ -32,12 +32,7 @@ impl Staves {
     /// Solves for the staves of a basket. What the pattern fixes is kept exactly, even where it is
     /// bad; what it leaves out is chosen from the stocks offered (used only when it names no stock), and each
     /// choice is noted. Without any stock, 1/4 in flat oval reed is assumed.
-    pub fn solve(
-        pattern: &StavesPattern,
-        base: &Base,
-        needs: &Needs<'_>,
-        making: &mut Making<'_>,
-    ) -> Self {
+    pub fn solve(pattern: &StavesPattern, base: &Base, needs: &Needs<'_>, making: &mut Making<'_>) -> Self {
         let needs = &needs.sound();
         let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
         let judge = Judge { base, needs, gap };
