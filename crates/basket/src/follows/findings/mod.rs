@@ -4,6 +4,7 @@ mod base;
 mod build;
 mod case;
 mod fittings;
+mod foot;
 mod groove;
 mod handle;
 mod lashing;
