@@ -3,6 +3,7 @@
 mod base;
 mod build;
 mod case;
+mod crossing;
 mod fittings;
 mod groove;
 mod handle;
@@ -63,6 +64,7 @@ pub const CODES: &[&str] = &[
     "rows-past-the-top",
     "strand-too-short",
     "strand-count-surprising",
+    "weaver-bends-hard",
     "hoop-bent-too-hard",
     "lap-too-short",
     "scarf-under-ear",
@@ -90,13 +92,14 @@ pub const CODES: &[&str] = &[
 /// The catalogue serves only to name a better stock in a remedy.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 14] = [
         mould::check,
         base::check,
         groove::check,
         staves::check,
         weave_runs::check,
         weave::check,
+        crossing::check,
         rim::check,
         stock::check,
         lashing::check,
