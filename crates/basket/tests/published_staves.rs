@@ -159,13 +159,12 @@ fn a_base_that_is_left_open() {
 /// Every part of the length is there, and the whole is a whole number of sixteenths.
 #[test]
 fn the_length_is_the_sum_of_its_parts() {
-    // An upright wall turns by a right angle: R = rise = 3/16 in, arc R·π/2, then out to the mould.
+    // What the bend adds is measured where it is tested by itself, in tests/foot.rs.
     let mould = drawn(inches(5.0), inches(5.0), inches(4.0), Side::Straight);
     let base = base_on(&mould, &BasePattern { diameter: Some(inches(4.5)), ..BasePattern::default() });
     let staves = solve(&StavesPattern::default(), &base, &needs(&mould, 80.0, 10.0, &odd));
     let parts = staves.length_parts;
-    close(staves.bend_radius.to_inches(), 0.1875, 1e-9);
-    close(parts.turn.to_inches(), 0.1875 * PI / 2.0 + (0.25 - 0.1875), 1e-9);
+    close(parts.turn.to_mm(), staves.bend.turn().to_mm(), 1e-9);
     close(parts.groove.to_inches(), 0.25, 1e-9);
     close((parts.wall + parts.rim).to_mm(), 90.0, 1e-9);
     close(parts.total().to_mm(), staves.length.to_mm(), 1e-9);
@@ -250,7 +249,7 @@ fn what_is_fixed_is_kept() {
     }
 }
 
-/// Stock that does not go into the groove, or breaks in the bend onto the mould, is not chosen while other stock does.
+/// Stock that does not go into the groove, is not chosen while other stock does.
 #[test]
 fn stock_is_chosen_to_fit_the_groove() {
     let (mould, base) = ten_inch();
@@ -258,7 +257,6 @@ fn stock_is_chosen_to_fit_the_groove() {
         flat("thick", inches(0.25), mm(3.2)),
         flat("right", inches(0.25), mm(2.0)),
         flat("wide", inches(0.75), mm(1.2)),
-        Material { bend_limit: Some(0.001), ..flat("stiff", inches(0.25), mm(2.0)) },
     ];
     let needs = needs(&mould, mould.arc().to_mm() - 10.0, 10.0, &odd);
     let staves = solve(&StavesPattern::default(), &base, &Needs { stocks: &stocks, ..needs });
@@ -328,11 +326,11 @@ mod any_pattern {
             let staves = solve(&pattern, &base, &needs);
             for figure in [
                 staves.uprights.width, staves.taper.from, staves.taper.foot, staves.taper.worst, staves.taper.worst_ideal,
-                staves.length, staves.gap_rim, staves.foot_touch, staves.bend_radius, base.movement,
+                staves.length, staves.gap_rim, staves.foot_touch, staves.bend.radius, base.movement,
             ] {
                 prop_assert!(figure.to_mm().is_finite());
             }
-            prop_assert!(staves.bend_strain.is_finite());
+            prop_assert!(staves.bend.strain.is_finite());
             prop_assert!(staves.candidates.iter().all(|candidate| candidate.penalty.is_finite()));
             prop_assert_eq!(staves.gaps.len(), 25);
             for at in &staves.gaps {

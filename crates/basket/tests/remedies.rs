@@ -7,9 +7,9 @@ mod draft;
 
 use std::collections::BTreeSet;
 
+use basket::Draft;
 use basket::findings::{Finding, Grade};
-use basket::{Catalogue, Draft, Hand};
-use draft::{pattern, set};
+use draft::{pattern, read, set};
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
 use toml::Table;
@@ -42,12 +42,6 @@ const CHANGES: &[(&str, &[&str])] = &[
     ("ears.placing", &["\"on-staves\"", "\"stave-and-gap\""]),
     ("handle.thickness", &["\"1/2 in\""]),
 ];
-
-fn read(table: &Table) -> Option<Draft> {
-    let text = toml::to_string(table).ok()?;
-    let pattern = basket::pattern::read(&text, Catalogue::built_in()).ok()?;
-    Some(Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL))
-}
 
 fn any_bad() -> impl Strategy<Value = Table> {
     let changes = subsequence(CHANGES.to_vec(), 1..=4).prop_flat_map(|keys| {

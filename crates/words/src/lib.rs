@@ -144,6 +144,16 @@ impl Words {
             self.length(length)
         }
     }
+    /// From one share to another in whole percent, in tenths where both are small; said once where both print
+    /// alike: `6–12 %`.
+    pub fn shares(&self, from: f64, to: f64) -> String {
+        let decimals = u8::from(to < 0.02);
+        let [from, to] = [from, to].map(|share| numbers::decimal(share * 100.0, decimals, self.language));
+        if from == to {
+            return self.with("unit-percent", &[("number", Value::Name(from))]);
+        }
+        self.with("unit-percent-span", &[("from", Value::Name(from)), ("to", Value::Name(to))])
+    }
     /// Said once where both lengths print alike.
     fn span(&self, from: Length, to: Length) -> String {
         let (from, to) = (self.length_in_sentence(from), self.length_in_sentence(to));

@@ -221,6 +221,9 @@ fn values_are_printed_for_the_reader() {
     assert_eq!(metric.both(length), "143 mm (5 5/8 in)");
     assert_eq!(inches.run(basket::Length::mm(49_073.0)), "161 ft (49.1 m)");
     assert_eq!(inches.value(&Value::Percent(0.0775)), "7.8 %");
+    assert_eq!(inches.shares(0.0575, 0.118), "6–12 %");
+    assert_eq!(inches.shares(0.0575, 0.0603), "6 %");
+    assert_eq!(inches.shares(0.0091, 0.0152), "0.9–1.5 %");
     assert_eq!(inches.value(&Value::Minutes(90.0)), "1 h 30 min");
     assert_eq!(inches.value(&Value::Angle(basket::Angle::degrees(4.186))), "4.2°");
     assert_eq!(inches.value(&Value::Term("weave-plain")), "plain weave");

@@ -55,7 +55,7 @@ pub struct CoursePattern {
     pub doubled: u32,
     /// Where the course ends.
     pub until: Until,
-    /// Row pitch as a share of the weaver's width (packing); 1 is edge to edge.
+    /// Row pitch as a share of the weaver's width (packing), as a test strip shows it; 1 is edge to edge.
     pub packing: Option<f64>,
     /// Clear distance from row to row, where rows are spaced.
     pub spaced: Option<Length>,

@@ -1,11 +1,13 @@
 //! Materials and staves to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
+use basket::base::Base;
 use basket::fittings::Ears;
+use basket::form::Profile;
 use basket::measure::Length;
 use basket::pattern::{OvalSide, RimPattern};
 use basket::rim::{HoopStocks, Rim, Seat};
-use basket::staves::{GapAt, LengthParts, Staves, Taper};
+use basket::staves::{Bend, GapAt, LengthParts, Staves, Taper};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Uprights;
 use basket::{Hand, Making};
@@ -17,6 +19,21 @@ pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
 
 pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64) -> Material {
     Material::bare(name, kind, Length::mm(width_mm), Length::mm(thickness_mm))
+}
+
+fn bend(thickness_mm: f64) -> Bend {
+    let profile = Profile::cone(Length::mm(80.0), Length::mm(125.0), Length::mm(110.0));
+    let base = Base {
+        diameter: Length::mm(150.0),
+        thickness: Length::mm(10.0),
+        groove_depth: Length::mm(6.0),
+        groove_width: Length::mm(2.5),
+        wood: Catalogue::built_in().woods[0].clone(),
+        screw_hole: Length::mm(5.0),
+        plug_diameter: Length::mm(10.0),
+        movement: Length::mm(1.0),
+    };
+    Bend::of(&profile, &base, &material("stave", Kind::FlatReed, 6.0, thickness_mm))
 }
 
 pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
@@ -49,8 +66,7 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
         widest: gap,
         gap_wanted: mm(1.5),
         foot_touch: mm(5.0),
-        bend_radius: mm(10.0),
-        bend_strain: 0.05,
+        bend: bend(thickness_mm),
         candidates: Vec::new(),
     }
 }

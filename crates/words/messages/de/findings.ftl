@@ -158,6 +158,10 @@ finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden {
     .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
     .remedy = Einen Flechtfaden nehmen, den es länger gibt.
 
+finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } dick) durch eine Lücke von { $gap } zwischen Staken von { $stave } Dicke. Selbst der sanfteste Bogen dort (Radius { $radius }) dehnt das Material um { $measured }. Feucht, über die Kante einer Stake, verträgt es etwa { $limit }.
+    .why = Es reißt auf seiner Außenseite, oder es knickt und steht von den Staken ab. Der Grenzwert ist ein Anhalt aus dem Gedächtnis: ein feuchtes Probestück über die Kante einer Stake biegen.
+    .remedy = Einen dünneren Flechtfaden nehmen oder eine weitere Lücke lassen, und gut eingeweicht flechten.
+
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.
     .remedy = Dünneres Material für den Reifen nehmen.

@@ -5,6 +5,7 @@ unit-hours = { $hours }{ "\u00A0" }h
 unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
 unit-span = { $from } bis { $to }
 unit-percent = { $number }{ "\u00A0" }%
+unit-percent-span = { $from }–{ $to }{ "\u00A0" }%
 
 grade-stop = Halt
 grade-care = Achtung

@@ -158,6 +158,10 @@ finding-strand-count-surprising = This course takes { $strands } strands of { $w
     .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
     .remedy = Use a weaver with longer strands.
 
+finding-weaver-bends-hard = In row { $row } { $weaver } ({ $thickness } thick) crosses a gap of { $gap } between staves { $stave } thick. Even the gentlest bend there (radius { $radius }) stretches it by { $measured }. Damp, over the edge of a stave, it stands about { $limit }.
+    .why = It cracks on its outer face, or it kinks and stands off the staves. The limit is a guide from memory: bend a damp test piece over the edge of a stave.
+    .remedy = Use a thinner weaver or leave a wider gap, and weave it well soaked.
+
 finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
     .why = The hoop cracks or kinks while it is bent.
     .remedy = Use thinner stock for the hoop.

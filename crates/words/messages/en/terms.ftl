@@ -5,6 +5,7 @@ unit-hours = { $hours } h
 unit-hours-minutes = { $hours } h { $minutes } min
 unit-span = { $from } to { $to }
 unit-percent = { $number } %
+unit-percent-span = { $from }–{ $to } %
 
 grade-stop = stop
 grade-care = care

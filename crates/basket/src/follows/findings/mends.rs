@@ -9,6 +9,9 @@ use crate::stock::Catalogue;
 /// Crossings that are woven in trying remedies, at most; what would take more is not offered.
 const MOST_CROSSINGS: u64 = 2_000_000;
 
+/// Ways to weave on a count, told beside what does not run there: they mend that, not themselves.
+const WAYS: &str = "weave-mend";
+
 /// Keeps the remedies after which their finding is gone and no stop is there that was not there before;
 /// notes what care they bring. A remedy that brings none goes before one that does.
 pub(super) fn keep(case: &Case<'_>, findings: &mut [Finding]) {
@@ -16,7 +19,7 @@ pub(super) fn keep(case: &Case<'_>, findings: &mut [Finding]) {
     let vessel = &case.basket.body;
     let crossings = u64::from(vessel.uprights().count) * u64::from(vessel.weave.rows.max(1));
     let mut left = MOST_CROSSINGS;
-    for finding in findings.iter_mut().filter(|finding| finding.grade != Grade::Note) {
+    for finding in findings.iter_mut().filter(|finding| finding.code != WAYS) {
         let offered = std::mem::take(&mut finding.remedies);
         for remedy in offered {
             let Some(rest) = left.checked_sub(crossings) else { break };
@@ -32,7 +35,8 @@ fn tried(case: &Case<'_>, finding: &Finding, remedy: Remedy, before: &[Finding])
     let mended = case.pattern.amended(&remedy.key, &remedy.value, case.catalogue)?;
     let after = findings_of(&mended, case.catalogue, case);
     let still = after.iter().any(|left| {
-        left.code == finding.code && left.place.piece == finding.place.piece && left.grade != Grade::Note
+        let lighter = left.grade == Grade::Note && finding.grade != Grade::Note;
+        left.code == finding.code && left.place.piece == finding.place.piece && !lighter
     });
     let new = |grade: Grade| {
         after.iter().filter(move |left| {

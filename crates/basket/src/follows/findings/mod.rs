@@ -3,6 +3,7 @@
 mod base;
 mod build;
 mod case;
+mod crossing;
 mod fittings;
 mod foot;
 mod groove;
@@ -67,6 +68,7 @@ pub const CODES: &[&str] = &[
     "rows-past-the-top",
     "strand-too-short",
     "strand-count-surprising",
+    "weaver-bends-hard",
     "hoop-bent-too-hard",
     "lap-too-short",
     "scarf-under-ear",
@@ -102,13 +104,14 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &
 
 /// What all families of checks find, in making order; remedies are as they are thought of.
 fn found(case: &Case<'_>) -> Vec<Finding> {
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 14] = [
         mould::check,
         base::check,
         groove::check,
         staves::check,
         weave_runs::check,
         weave::check,
+        crossing::check,
         rim::check,
         stock::check,
         lashing::check,

@@ -1,17 +1,19 @@
 //! How much weaver every row, course and the whole weaving takes.
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::PI;
+use std::ops::AddAssign;
 
 use crate::colour::Colour;
 use crate::form::Form;
 use crate::measure::Length;
 use crate::pattern::{Way, WeaveKind};
 use crate::staves::Staves;
+use crate::stock::Material;
 use crate::weave::fabric::{Fabric, Follow, Passing};
 use crate::weave::joins::{Joiner, Run};
-use crate::weave::layout::Laid;
+use crate::weave::layout::{Laid, twined_rise};
 use crate::weave::strands::{RowsOf, WeaverAmount};
-use crate::weave::take_up::over_one_pitch;
+use crate::weave::taut::{self, Crossing, TakeUp};
 use crate::weave::{Course, Join, Row, Weave, begin};
 
 impl Weave {
@@ -62,11 +64,30 @@ struct Loom<'a> {
     fabric: Fabric,
 }
 
-/// A round of one weaver: its length on the basket, and what it would be if it went straight.
+/// A round of one weaver: its length on the basket with the least and the most take-up, and what it would be
+/// if it went straight.
 #[derive(Clone, Copy, Default)]
 struct Round {
-    length: Length,
+    least: Length,
+    most: Length,
     straight: Length,
+}
+
+impl AddAssign for Round {
+    fn add_assign(&mut self, other: Self) {
+        self.least += other.least;
+        self.most += other.most;
+        self.straight += other.straight;
+    }
+}
+
+impl Round {
+    fn take_up(&self) -> TakeUp {
+        let share = |length: Length| {
+            if self.straight > Length::ZERO { length / self.straight - 1.0 } else { 0.0 }
+        };
+        TakeUp { least: share(self.least), most: share(self.most) }
+    }
 }
 
 impl Loom<'_> {
@@ -74,8 +95,8 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let girth = (self.form.profile.at(first).radius + self.staves.uprights.thickness / 2.0) * TAU;
-            let pitch = girth / f64::from(self.staves.uprights.count.max(1));
+            let pitch =
+                taut::girth(first, self.form, self.staves) / f64::from(self.staves.uprights.count.max(1));
             self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
         }
         self
@@ -85,21 +106,20 @@ impl Loom<'_> {
         let laid = self.laid;
         let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
         let mut rows: Vec<Row> = (0..laid.rows).map(|index| self.row(number, index)).collect();
-        let mut straight = Length::ZERO;
+        let mut all = Round::default();
         let mut weavers = Vec::new();
         for (index, of) in (0..).zip(self.rows_of()) {
             let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
             for (row, turns) in of.each().filter_map(|row| Some((row, *turns.get(row as usize)?))) {
                 let Some(line) = rows.get_mut(row as usize) else { break };
-                let round = self.round(line.along, turns, run.material.thickness);
-                line.length += round.length;
-                straight += round.straight;
-                let along = line.along;
-                run.push(row, round.length, round.straight, along);
+                let round = self.round(line.along, turns, run.material);
+                line.length += round.most;
+                all += round;
+                run.push(row, round.most, round.straight, line.along);
             }
             weavers.push(joiner.join(&run, of, &self.fabric));
         }
-        (self.course(weavers, straight), rows)
+        (self.course(weavers, all.take_up()), rows)
     }
 
     /// The rows of each weaver; one that doubles the first rows comes last.
@@ -136,25 +156,26 @@ impl Loom<'_> {
 
     /// One round of one weaver that changes sides so many times.
     ///
-    /// Where it changes sides between two staves it crosses (see [`over_one_pitch`]); where it does not
-    /// it runs straight on. It is measured on the middle surface of the staves, and half the thickness
-    /// of stave and weaver further out for each share of its way that it spends more outside than
-    /// inside (derived for this project).
-    fn round(&self, along: Length, turns: u32, weaver: Length) -> Round {
-        let count = f64::from(self.staves.uprights.count.max(1));
-        let thickness = self.staves.uprights.thickness;
-        let width = self.staves.uprights.width_at(along);
-        let girth = (self.form.profile.at(along).radius + thickness / 2.0) * TAU;
-        let pitch = girth / count;
-        let gap = (pitch - width).max(Length::ZERO);
-        let crossed = (over_one_pitch(width, gap, thickness, weaver) / (width + gap)).max(1.0);
-        let crossed = if crossed.is_finite() { crossed } else { 1.0 };
-        let share = (f64::from(turns) / count).min(1.0);
-        let outward = (thickness + weaver) * (PI * self.fabric.outward());
-        Round { length: girth * (1.0 + (crossed - 1.0) * share) + outward, straight: girth }
+    /// Where it changes sides between two staves it crosses (see [`taut`]); where it does not it runs straight
+    /// on. It is measured on the middle surface of the staves, and half the thickness of stave and weaver
+    /// further out for each share of its way that it spends more outside than inside. A twined weaver also
+    /// rises over the others and sinks under them, at right angles to its way in and out (derived for this
+    /// project).
+    fn round(&self, along: Length, turns: u32, weaver: &Material) -> Round {
+        let straight = taut::girth(along, self.form, self.staves);
+        let crossing = Crossing::at(along, self.form, self.staves, weaver.thickness);
+        let share = (f64::from(turns) / f64::from(self.staves.uprights.count.max(1))).min(1.0);
+        let outward = (self.staves.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
+        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(turns);
+        let length = |take_up: f64| {
+            let round = straight * (1.0 + take_up * share);
+            Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward
+        };
+        let TakeUp { least, most } = crossing.take_up();
+        Round { least: length(least), most: length(most), straight }
     }
 
-    fn course(self, weavers: Vec<WeaverAmount>, straight: Length) -> Course {
+    fn course(self, weavers: Vec<WeaverAmount>, take_up: TakeUp) -> Course {
         let Self { laid, fabric, .. } = self;
         let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
         let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
@@ -168,13 +189,13 @@ impl Loom<'_> {
             first_row: laid.first_row,
             rows: laid.rows,
             pitch: laid.pitch(),
-            space: laid.pattern.space_between_rows(),
+            space: laid.clear(),
             doubled: laid.pattern.doubled.min(laid.rows),
             from: laid.from,
             to: laid.to(),
             wanted_to: laid.wanted_to,
             length,
-            take_up: if straight > Length::ZERO { length / straight - 1.0 } else { 0.0 },
+            take_up,
             cut: weavers.iter().map(|weaver| weaver.cut).sum(),
             strand: weavers.first().map_or(Length::ZERO, |weaver| weaver.strand),
             strands: weavers.iter().map(|weaver| weaver.strands.len() as u32).sum(),

@@ -16,7 +16,7 @@ pub mod runs;
 mod seen;
 mod sight;
 mod strands;
-pub mod take_up;
+pub mod taut;
 mod verdict;
 
 use serde::Serialize;
@@ -32,6 +32,7 @@ pub use mends::Mend;
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
 pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
+pub use taut::{Crossing, TakeUp};
 pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
 
 /// The weaving as computed.
@@ -39,7 +40,7 @@ pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
 pub struct Weave {
     /// How many rows in all.
     pub rows: u32,
-    /// Length of all weavers on the basket, take-up included, joins not.
+    /// Length of all weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
     /// Courses from the base upward.
@@ -97,11 +98,11 @@ pub struct Course {
     /// Where the pattern wants the course to end, along the mould; none for a count of rows.
     #[serde(rename = "wanted_to_mm")]
     pub wanted_to: Option<Length>,
-    /// Length of all its weavers on the basket, take-up included, joins not.
+    /// Length of all its weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
-    /// Share by which going over and under lengthens the weaver.
-    pub take_up: f64,
+    /// Shares by which going over and under lengthens the weaver.
+    pub take_up: TakeUp,
     /// Length of all its weavers to lay out, with the overlaps where a strand begins.
     #[serde(rename = "cut_mm")]
     pub cut: Length,
@@ -152,7 +153,7 @@ pub struct Row {
     /// Height of the row along the mould.
     #[serde(rename = "pitch_mm")]
     pub pitch: Length,
-    /// Length of all weavers in this row, take-up included.
+    /// Length of all weavers in this row, the most take-up included.
     #[serde(rename = "length_mm")]
     pub length: Length,
 }

@@ -327,7 +327,7 @@ impl Course<'_, '_> {
             let message = "`weave.courses` has both packing and spaced".to_owned();
             section.problem("spaced", message, "keep one of them: each says how far apart rows lie");
         }
-        (section.share("packing", 0.5..=3.0), section.length_within("spaced", PART))
+        (section.share("packing", 0.5..=6.0), section.length_within("spaced", PART))
     }
 
     /// Whether the weave takes so many weavers.
