@@ -149,9 +149,10 @@ impl Trial<'_> {
         self.suits(staves, self.weaver.thickness, self.limit)
     }
 
-    /// Whether a weaver so thick stands the course on other staves.
+    /// Whether a weaver so thick stands the course on other staves, and no gap is wider than a stave.
     fn suits(&self, staves: &StavesPattern, weaver: Length, limit: f64) -> bool {
-        self.staves(staves, weaver).is_some_and(|staves| self.strain(&staves, weaver) <= limit)
+        self.staves(staves, weaver)
+            .is_some_and(|staves| staves.widest.gap <= staves.width && self.strain(&staves, weaver) <= limit)
     }
 
     /// The largest strain of a weaver so thick in the course, wherever its rows come to lie.
