@@ -129,3 +129,16 @@ fn fewer_staves_for_a_stiff_weaver() {
     let splint = ("weave.courses[2].weaver", "\"ash splint weaver 1/8 in\"");
     assert_eq!(found(&basket(&pattern(&[splint, ("staves.count", "87")])), "weaver-bends-hard"), []);
 }
+
+/// What is woven every day (usual cane on usual staves, 1/16 in apart) gives no note.
+#[test]
+fn everyday_crossings_are_left_in_peace() {
+    for text in [
+        include_str!("../../../../patterns/channel-marker.toml"),
+        include_str!("../../../../patterns/ferry-egg-basket.toml"),
+        include_str!("../../../../patterns/harbour-bread-basket.toml"),
+    ] {
+        let drafted = basket(&toml::from_str(text).expect("the pattern is TOML"));
+        assert_eq!(found(&drafted, "weaver-bends-hard"), [], "{}", drafted.title);
+    }
+}

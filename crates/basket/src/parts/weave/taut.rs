@@ -188,9 +188,9 @@ impl Crossing {
     pub fn tightest(&self) -> Length {
         let (width, thickness) = (sound(self.width), sound(self.thickness));
         let flat = (width - thickness).max(0.0);
-        let across = width + sound(self.gap) - flat;
         let deep = (thickness + sound(self.weaver)).max(1e-6);
-        Length::mm((across.max(deep).powi(2) + deep * deep) / (4.0 * deep))
+        let across = (width + sound(self.gap) - flat).max(deep);
+        Length::mm((across * across + deep * deep) / (4.0 * deep))
     }
 
     /// Strain of the weaver's outer face at its [tightest](Self::tightest), `t/(2R)`.
