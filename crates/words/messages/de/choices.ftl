@@ -26,8 +26,9 @@ choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solc
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
 choice-rim-lap = das { $times }-fache der Dicke des Materials ({ $thickness }); Schäftungen sind { $shortest } bis { $longest } lang
 
+choice-filler-common = Flechtrohr von { $width } Breite deckt die Spitzen zwischen den Reifen
 choice-filler = breit genug, um die Spitzen von Staken der Dicke { $stave } zu decken
-choice-filler-none = kein Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
+choice-filler-none = weder Flechtrohr noch Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
 
 choice-lashing-weaver-same = der feinste Flechtfaden des Korbs liegt flach und bindet gut
 choice-lashing-weaver-cane = { $weaver } liegt nicht flach um den Rand; Flechtrohr von { $width } Breite schon

@@ -26,8 +26,9 @@ choice-rim-stock = { $width } wide and { $thickness } thick is usual for a baske
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
 choice-rim-lap = { $times } times the thickness of the stock ({ $thickness }); laps run from { $shortest } to { $longest }
 
+choice-filler-common = common cane ({ $width } wide) covers the tips between the hoops
 choice-filler = wide enough to cover the tips of staves { $stave } thick
-choice-filler-none = no round reed is known that would cover tips { $stave } thick
+choice-filler-none = no cane or round reed is known that would cover tips { $stave } thick
 
 choice-lashing-weaver-same = the finest weaver of the basket lies flat and binds well
 choice-lashing-weaver-cane = { $weaver } does not lie flat round a rim; cane { $width } wide does
