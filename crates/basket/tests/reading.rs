@@ -2,7 +2,7 @@
 
 use basket::pattern::{
     BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern, Finish, Form, HandlePattern,
-    LashingStyle, OvalSide, STARTER, TaperPattern, Units, Until, keys, read,
+    LashingStyle, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, keys, read,
 };
 use basket::{Catalogue, Length, Pattern};
 
@@ -243,7 +243,7 @@ text = "Mine sticks."
 "#,
     ));
     let [lashing, off] = pattern.notes.as_slice() else { panic!("{:?}", pattern.notes) };
-    assert_eq!((lashing.step, off.step), ("step-lashing", "step-off"));
+    assert_eq!((lashing.step, off.step), (StepKind::Lashing, StepKind::OffMould));
     assert_eq!(lashing.text.as_deref(), Some("Shiny side out.\n\nPull each wrap."));
     let photo = lashing.photo.as_ref().unwrap();
     assert_eq!((photo.path.as_str(), photo.caption.as_str()), ("photos/lash.JPG", "The first wrap"));

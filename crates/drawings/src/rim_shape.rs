@@ -18,12 +18,12 @@ pub(crate) struct RimShape {
 
 impl RimShape {
     pub(crate) fn of(basket: &Basket) -> Self {
-        let section = Section::of(&basket.rim, basket.filler.as_ref(), STEPS);
+        let section = Section::of(basket.body.rim(), basket.body.filler(), STEPS);
         Self {
             outer: placed(&section.outer),
             inner: placed(&section.inner),
             filler: section.filler.as_deref().map(placed),
-            lashing: placed(section.hull().grown(basket.lashing.thickness()).corners()),
+            lashing: placed(section.hull().grown(basket.body.lashing().thickness()).corners()),
         }
     }
 

@@ -5,6 +5,7 @@ mod bend;
 mod ears;
 mod fold;
 mod handle;
+mod pin_places;
 mod pins;
 mod ring;
 mod swing;
@@ -14,7 +15,7 @@ pub use ears::{Ear, EarOption, Ears, off_middle};
 pub use fold::Fold;
 pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};
-pub use pins::{PinMeeting, Pins, length_needed};
+pub use pins::{EarPins, Pins, length_needed};
 pub use ring::{Lashed, Rest, Ring};
 pub use swing::{Rested, Swing};
 

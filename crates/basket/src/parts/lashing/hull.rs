@@ -44,9 +44,8 @@ impl Hull {
     /// Length of the curve that runs so far outside it, rounding its corners: `P + 2πd` (Jakob
     /// Steiner, 1840).
     pub fn girth(&self, outside: Length) -> Length {
-        let side = |[from, to]: [(Length, Length); 2]| {
-            libm::hypot((to.0 - from.0).to_mm(), (to.1 - from.1).to_mm())
-        };
+        let side =
+            |[from, to]: [(Length, Length); 2]| libm::hypot((to.0 - from.0).to_mm(), (to.1 - from.1).to_mm());
         Length::mm(self.sides().map(side).sum()) + TAU * outside
     }
 
