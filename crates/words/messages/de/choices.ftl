@@ -41,7 +41,7 @@ choice-pins-stock = der kürzeste Stift, der durch { $stack } reicht und umgeleg
 choice-pins-stock-short = der längste Stift, den es gibt; um durch { $stack } zu reichen und umgelegt zu werden, müssten es { $needed } sein
 choice-pins-stock-none = keine Stifte sind bekannt; einer dieser Größe reicht durch { $stack } und kann umgelegt werden ({ $needed })
 choice-pins-every-even = jede zweite Stake ist üblich, und hier geht es auf
-choice-pins-every-odd = jede zweite Stake ist üblich; auch die Staken der Ohren werden verstiftet, und wo das nicht aufgeht, wechselt der Schritt einmal, abseits der Ohren
+choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wechselt an wenigen Stellen der Schritt
 
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
 choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf Staken wären die Ohren um { $on_staves_off } versetzt ({ $on_staves_angle }); so stehen sie einander gegenüber, { $off_stave } neben ihren Staken

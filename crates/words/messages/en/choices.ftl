@@ -41,7 +41,7 @@ choice-pins-stock = the shortest pin that goes through { $stack } and can be cli
 choice-pins-stock-short = the longest pin there is; { $needed } would be needed to go through { $stack } and be clinched
 choice-pins-stock-none = no pins are known; one of this size goes through { $stack } and can be clinched ({ $needed })
 choice-pins-every-even = every other stave is usual, and here it comes out evenly
-choice-pins-every-odd = every other stave is usual; the staves of the ears are pinned too, and where that does not come out evenly the step changes once, away from the ears
+choice-pins-every-odd = every other stave is usual; where that does not come out evenly, the step changes in a few places
 
 choice-ears-material = brass is thin, strong and needs no carving
 choice-ears-placing-odd = on { $count } staves no stave faces another: on staves the ears would be { $on_staves_off } off ({ $on_staves_angle }); this way they face each other, { $off_stave } off their staves

@@ -17,7 +17,8 @@ pub(super) struct Round<'a> {
     pub(super) ears: Option<&'a Ears>,
     /// Diameter of the pins.
     pub(super) pin: Length,
-    /// Middles of the scarfs, as shares of the way round: one pin more does no harm there.
+    /// Middles of the outer and the inner hoop's scarf, as shares of the way round: one pin more holds the
+    /// lap there.
     pub(super) scarfs: [f64; 2],
 }
 
@@ -91,14 +92,15 @@ impl Round<'_> {
         [u64::from(at_ear && step == 1), off * off, u64::from(step > 2), from_scarf]
     }
 
-    /// How far a place in the round is from the nearer scarf; all in staves.
+    /// How far a place in the round is from the nearer scarf, all in staves; of equals the outer hoop's
+    /// counts as nearer.
     fn from_scarf(&self, place: f64) -> f64 {
         let count = f64::from(self.uprights.count.max(1));
-        let off = self.scarfs.map(|turn| {
+        let [outer, inner] = self.scarfs.map(|turn| {
             let off = place / count - turn;
             (off - off.round()).abs() * count
         });
-        off[0].min(off[1])
+        outer.min(inner + 0.5)
     }
 
     /// Whether a pin through a stave goes clear past both ears.
