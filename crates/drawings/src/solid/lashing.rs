@@ -244,7 +244,7 @@ fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
         .map(|[up, out]| (stave + out, *up))
         .chain(inner.iter().map(|[up, out]| (-out, *up)))
         .chain(filler.iter().map(|[up, out]| (*out, *up)));
-    let hull: Vec<Point> = hull(points.map(|(out, up)| Point::new(f64::from(out), f64::from(up))).collect());
+    let hull: Vec<Point> = hull(points.map(|(out, up)| Point::new(f64::from(out), f64::from(up))));
     let count = hull.len();
     let mut way: Vec<Corner> = (0..count)
         .map(|index| {

@@ -202,6 +202,10 @@ finding-pin-too-short = Die Stifte ({ $pin }) sind { $measured } lang. Der Rand 
     .why = Ein Stift, der nicht durchreicht, lässt sich nicht umlegen und arbeitet sich heraus.
     .remedy = Längere Stifte nehmen.
 
+finding-ear-pin-too-short = Die Stifte der Ohren ({ $pin }) sind { $measured } lang. Reifen, Stake und Ohr sind { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
+    .why = Dieser Stift hält das Ohr und das Ohr den Henkel: er muss durchreichen und umgelegt werden.
+    .remedy = Dünnere Reifen oder Ohren nehmen oder längere Stifte.
+
 finding-pin-splits-stave = Die Löcher für die Stifte ({ $pin }) sind { $measured } weit, in Staken von { $width } Breite. Mehr als { $limit } spaltet sie.
     .why = Eine gespaltene Stake wird von ihrem Stift nicht mehr gehalten.
     .remedy = Dünnere Stifte nehmen.
@@ -225,6 +229,10 @@ finding-handle-fouls-rim = Zwischen dem Ende des Henkels und dem Rand sind beim 
 finding-handle-cannot-fold = Umgelegt kommt der Henkel { $measured } über der Waagrechten auf dem Rand zu liegen. Bis { $limit } schadet es nicht.
     .why = Sein Drehpunkt liegt nur { $pivot } über dem Rand, und er ist { $width } breit; so steht er einem Deckel, einem Tuch und dem nächsten Korb im Stapel im Weg.
     .remedy = Das Nietloch im Ohr höher setzen.
+
+finding-bail-bent-too-hard = Wo er sich am stärksten biegt, auf einen Radius von { $radius }, dehnt sich der Henkel ({ $thickness } dick) um { $measured }. Gedämpftes Hartholz verträgt { $limit }.
+    .why = Seine Außenseite splittert beim Biegen oder bricht dort später.
+    .remedy = Den Henkel dünner machen oder zu einem runderen Bogen biegen.
 
 finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limit } sieht das Auge.
     .why = Die Ohren stehen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.
