@@ -7,7 +7,7 @@
 
 use std::f32::consts::FRAC_PI_2;
 
-use super::Detail;
+use super::detail::Detail;
 use super::section::Section;
 
 /// A pinched weaver keeps at least this share of its thickness.

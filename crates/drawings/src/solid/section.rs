@@ -2,7 +2,7 @@
 
 use basket::stock::{Kind, Material};
 
-use super::Detail;
+use super::detail::Detail;
 
 /// Height of flat oval stock half way to its edge: a little over the parabola's 0.875, so that the
 /// straight sides hold as much as the curve.
@@ -37,6 +37,18 @@ pub(super) fn weaver_section(stock: &Material, width: f32, detail: Detail) -> Se
         return vec![[-half, 0.0], [half, 0.0], [0.0, stock.thickness.to_mm() as f32]];
     }
     section(stock, width, detail)
+}
+
+/// From where to where a section reaches at this distance out.
+pub(super) fn extent(section: &Section, cut: f32) -> [f32; 2] {
+    let next = section.iter().cycle().skip(1);
+    let crossings = section.iter().zip(next).filter_map(|(a, b)| {
+        let (near, far) = (a[1].min(b[1]), a[1].max(b[1]));
+        (cut >= near && cut <= far && far > near).then(|| a[0] + (b[0] - a[0]) * (cut - a[1]) / (b[1] - a[1]))
+    });
+    let [low, high] =
+        crossings.fold([f32::INFINITY, f32::NEG_INFINITY], |[low, high], up| [low.min(up), high.max(up)]);
+    if low <= high { [low, high] } else { [0.0, 0.0] }
 }
 
 const fn arc_steps(detail: Detail) -> u32 {

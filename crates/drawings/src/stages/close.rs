@@ -10,8 +10,10 @@ use kurbo::{Circle, Point, Rect};
 use crate::drawing::{Drawing, Label, Line, Tone};
 use crate::lines::{Look, Region, Style, View};
 use crate::solid::{Part, PartKind};
-use crate::stages::parts::{self, Parts};
-use crate::stages::{Plate, Studio, look, rows};
+use crate::stages::look;
+use crate::stages::parts::{self, Parts, rows};
+use crate::stages::plate::Plate;
+use crate::stages::studio::Studio;
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 50.0];

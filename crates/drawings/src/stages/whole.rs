@@ -6,8 +6,10 @@ use glam::Vec3;
 use crate::drawing::Drawing;
 use crate::lines::{Look, Style, View};
 use crate::solid::{Part, PartKind};
-use crate::stages::parts::{self, Parts};
-use crate::stages::{Plate, Studio, look, rows};
+use crate::stages::look;
+use crate::stages::parts::{self, Parts, rows};
+use crate::stages::plate::Plate;
+use crate::stages::studio::Studio;
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 72.0];
@@ -46,8 +48,8 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
 /// The drawing, and how many rows it shows.
 pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
     let (stage, mut view, look) = shot(plate);
-    let stock = if plate == Plate::Cover { &studio.near } else { &studio.far };
-    let mut parts = parts::shared(stock.at(stage));
+    let cache = if plate == Plate::Cover { &studio.near } else { &studio.far };
+    let mut parts = parts::shared(cache.at(stage));
     let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
         Plate::HoopsScarfed => raise_hoops(&mut parts),
