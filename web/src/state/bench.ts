@@ -4,7 +4,7 @@ import type { Edit, Edited, Look, Place, Problem, Shown } from "../api/types.ts"
 import { Gone, Refusal, json } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
 import { language } from "../words/texts.ts";
-import { History, type Course } from "./history.ts";
+import { History, type UndoStack } from "./history.ts";
 import { Signal } from "./signal.ts";
 
 /** The pattern's text and the file that it belongs to. */
@@ -57,9 +57,9 @@ export class Bench {
   #generation = 0;
   readonly #looks: Latest<string, Look>;
 
-  constructor(document: Document, course?: Course) {
+  constructor(document: Document, stack?: UndoStack) {
     this.document = new Signal(document);
-    this.#history = new History(course);
+    this.#history = new History(stack);
     this.#looks = new Latest(
       (source, signal) => json<Look>("POST", "/api/look", { source, language: language() }, signal),
       (look) => this.#take(look),
@@ -67,7 +67,7 @@ export class Bench {
     );
   }
 
-  get history(): Pick<History, "undoable" | "redoable" | "course"> {
+  get history(): Pick<History, "undoable" | "redoable" | "stack"> {
     return this.#history;
   }
 
@@ -112,8 +112,8 @@ export class Bench {
   }
 
   /** Takes another pattern on the bench. */
-  open(document: Document, course?: Course): void {
-    this.#history = new History(course);
+  open(document: Document, stack?: UndoStack): void {
+    this.#history = new History(stack);
     this.shown.set(undefined);
     this.problems.set([]);
     this.place.set(undefined);
