@@ -8,12 +8,12 @@ use basket::steps::Stage;
 use super::detail::Detail;
 use super::maker::Maker;
 use super::part::{Part, PartKind, Solid};
-use super::stage::{self, Group};
+use super::stage::{self, PartGroup};
 
 /// The parts of a basket at one detail, each made when it is first wanted.
 pub(crate) struct PartCache<'a> {
     maker: Maker<'a>,
-    groups: [OnceLock<Vec<Part>>; Group::COUNT],
+    groups: [OnceLock<Vec<Part>>; PartGroup::COUNT],
 }
 
 impl<'a> PartCache<'a> {
@@ -34,7 +34,7 @@ impl<'a> PartCache<'a> {
         Solid { parts: self.maker.tails() }.mirrored().parts
     }
 
-    fn group(&self, group: Group) -> &[Part] {
+    fn group(&self, group: PartGroup) -> &[Part] {
         self.groups[group as usize].get_or_init(|| {
             let parts = self.maker.make(group, self.maker.basket.weave.rows);
             Solid { parts }.mirrored().parts

@@ -12,7 +12,7 @@ use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
 use super::part::{Part, PartKind};
-use super::section::{Section, extent};
+use super::section::{CrossSection, extent};
 use super::shape::Shape;
 use super::stave::{SLOPE, Shave};
 
@@ -139,7 +139,7 @@ impl Maker<'_> {
         let width = self.basket.staves.width_at(Length::mm(f64::from(along))).to_mm() as f32;
         let stave = self.stave_section(width);
         let [_, half] = extent(&stave, left);
-        let upright: Section = stave.iter().map(|[across, out]| [*out, *across]).collect();
+        let upright: CrossSection = stave.iter().map(|[across, out]| [*out, *across]).collect();
         flat_ring(half, left, left)
             .into_iter()
             .enumerate()

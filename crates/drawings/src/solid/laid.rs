@@ -7,11 +7,11 @@ use basket::weave::{Cell, Course, Follow, Passing, Row};
 use basket::{Basket, Length};
 
 use super::colour::{self, Substance};
-use super::crossing::{Bends, Crossing, Place};
+use super::crossing::{Bends, Crossing, Waypoint};
 use super::lane::{Band, Lane};
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
-use super::section::{Section, weaver_section};
+use super::section::{CrossSection, weaver_section};
 use super::shape::Shape;
 
 /// Least share of its height that a tapered weaver keeps.
@@ -27,7 +27,7 @@ pub(super) struct Laid<'a> {
     index: u32,
     /// Section of the weaver: across as a share of its height from 0 to 1, out as a share of its
     /// thickness from −1 to 1.
-    section: Section,
+    section: CrossSection,
     /// Middle of the row, bottom and top of its course, half the row's height, rise in a round.
     middle: f32,
     from: f32,
@@ -42,7 +42,7 @@ pub(super) struct Laid<'a> {
 /// The four ways from stave to stave.
 struct Ways {
     /// The middle of a stave, inside and outside.
-    middle: [Place; 2],
+    middle: [Waypoint; 2],
     /// By whether the weaver leaves outside, and whether it arrives outside.
     way: [[Vec<Station>; 2]; 2],
 }
@@ -63,7 +63,7 @@ impl<'a> Laid<'a> {
     pub(super) fn of(maker: &'a Maker<'a>, course: &'a Course, row: &Row, lane: &'a Lane<'a>) -> Self {
         let (basket, packed) = (maker.basket, maker.packed());
         let (width, thick) = (lane.stock.width.to_mm() as f32, lane.stock.thickness.to_mm() as f32);
-        let section: Section = weaver_section(lane.stock, width, maker.detail)
+        let section: CrossSection = weaver_section(lane.stock, width, maker.detail)
             .iter()
             .map(|[up, out]| [up / width.max(1e-6) + 0.5, 2.0 * out / thick.max(1e-6) - 1.0])
             .collect();
@@ -211,7 +211,7 @@ fn piece(substance: Substance<'_>, positions: Vec<[f32; 3]>, per: usize) -> Opti
 }
 
 impl Ways {
-    fn of(crossing: &Crossing<'_>, section: &Section, per_mm: f32) -> Self {
+    fn of(crossing: &Crossing<'_>, section: &CrossSection, per_mm: f32) -> Self {
         let way = |from: bool, to: bool| -> Vec<Station> {
             let places = crossing.way(from, to);
             let last = places.len().saturating_sub(1);
@@ -233,7 +233,7 @@ impl Ways {
 }
 
 impl Station {
-    fn of(place: &Place, section: &Section, per_mm: f32, pitch: f32) -> Self {
+    fn of(place: &Waypoint, section: &CrossSection, per_mm: f32, pitch: f32) -> Self {
         let (sin, cos) = place.tilt.sin_cos();
         let corner = |[_, out]: &[f32; 2]| {
             let off = out * place.half;

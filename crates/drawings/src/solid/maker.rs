@@ -5,7 +5,7 @@ use basket::{Basket, Length};
 
 use super::detail::Detail;
 use super::part::Part;
-use super::stage::Group;
+use super::stage::PartGroup;
 use super::surface::Surface;
 
 /// Slack between the mould as drawn and the weavers on it, in mm.
@@ -24,24 +24,26 @@ impl<'a> Maker<'a> {
     }
 
     /// The parts of a group, numbers rising counter-clockwise; of the rows those up to a number.
-    pub(super) fn make(&self, group: Group, rows: u32) -> Vec<Part> {
+    pub(super) fn make(&self, group: PartGroup, rows: u32) -> Vec<Part> {
         match group {
-            Group::Base => vec![self.base()],
-            Group::Screw => vec![self.screw()],
-            Group::Plug => vec![self.plug()],
-            Group::Mould => vec![self.mould(self.thickest_weaver() + MOULD_SLACK + self.detail.sagitta())],
-            Group::StavesSet => self.staves(Stage::StavesSet),
-            Group::StavesShaved => self.staves(Stage::EarsSet),
-            Group::StavesTrimmed => self.staves(Stage::Pinned),
-            Group::Band => vec![self.band()],
-            Group::Rows => self.rows(rows),
-            Group::Ears => self.ears(),
-            Group::Hoops => vec![self.outer_hoop(), self.inner_hoop()],
-            Group::Clamps => self.clamps(),
-            Group::Pins => self.pins(),
-            Group::Filler => self.filler(),
-            Group::Lashing => self.wraps(),
-            Group::Handle => self.handle(),
+            PartGroup::Base => vec![self.base()],
+            PartGroup::Screw => vec![self.screw()],
+            PartGroup::Plug => vec![self.plug()],
+            PartGroup::Mould => {
+                vec![self.mould(self.thickest_weaver() + MOULD_SLACK + self.detail.sagitta())]
+            }
+            PartGroup::StavesSet => self.staves(Stage::StavesSet),
+            PartGroup::StavesShaved => self.staves(Stage::EarsSet),
+            PartGroup::StavesTrimmed => self.staves(Stage::Pinned),
+            PartGroup::Band => vec![self.band()],
+            PartGroup::Rows => self.rows(rows),
+            PartGroup::Ears => self.ears(),
+            PartGroup::Hoops => vec![self.outer_hoop(), self.inner_hoop()],
+            PartGroup::Clamps => self.clamps(),
+            PartGroup::Pins => self.pins(),
+            PartGroup::Filler => self.filler(),
+            PartGroup::Lashing => self.wraps(),
+            PartGroup::Handle => self.handle(),
         }
     }
 

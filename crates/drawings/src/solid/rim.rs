@@ -8,7 +8,7 @@ use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
 use super::part::{Part, PartKind};
-use super::section::{Section, extent, section};
+use super::section::{CrossSection, extent, section};
 use super::shape::Shape;
 
 /// Share of the lap at which the thin end of a scarf is cut off.
@@ -31,7 +31,7 @@ impl Maker<'_> {
     }
 
     /// A hoop's section as (up from its lower edge, out from its flat side), counter-clockwise.
-    pub(super) fn hoop_section(&self, hoop: &Hoop) -> Section {
+    pub(super) fn hoop_section(&self, hoop: &Hoop) -> CrossSection {
         let height = self.basket.rim.height.to_mm() as f32;
         let section = section(&hoop.stock, hoop.stock.width.to_mm() as f32, self.detail);
         section.iter().map(|[across, out]| [across + height / 2.0, *out]).collect()
@@ -89,7 +89,7 @@ impl Maker<'_> {
     }
 
     /// Corners of the filler's section as (up from the hoops' lower edge, out).
-    pub(super) fn filler_section(&self) -> Option<Section> {
+    pub(super) fn filler_section(&self) -> Option<CrossSection> {
         let [out, up] = self.filler_middle()?;
         let stock = &self.basket.filler.as_ref()?.stock;
         let half = stock.thickness.to_mm() as f32 / 2.0;
@@ -139,7 +139,7 @@ fn stations(start: f32, lap: f32, steps: u32) -> Vec<f32> {
 }
 
 /// A corner of the part of a section that lies no further out than `cut`.
-fn below(section: &Section, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
+fn below(section: &CrossSection, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
     if out <= cut {
         return [up, out];
     }
@@ -148,7 +148,7 @@ fn below(section: &Section, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
 }
 
 /// A corner of the part of a section that lies no nearer than `cut`.
-fn above(section: &Section, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
+fn above(section: &CrossSection, [up, out]: [f32; 2], cut: f32) -> [f32; 2] {
     if out >= cut {
         return [up, out];
     }

@@ -8,7 +8,7 @@ use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::direction;
 use super::part::{Part, PartKind, Turned};
-use super::section::{Section, section};
+use super::section::{CrossSection, section};
 use super::shape::Shape;
 use super::{colour, stage};
 
@@ -28,7 +28,7 @@ pub(super) struct Shave {
 
 impl Maker<'_> {
     /// Section of a stave of this width with the side out that the pattern wants.
-    pub(super) fn stave_section(&self, width: f32) -> Section {
+    pub(super) fn stave_section(&self, width: f32) -> CrossSection {
         let staves = &self.basket.staves;
         let mut section = section(&staves.stock, width.max(0.05), self.detail);
         if staves.oval_side == OvalSide::In {

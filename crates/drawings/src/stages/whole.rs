@@ -4,7 +4,7 @@ use basket::steps::Stage;
 use glam::Vec3;
 
 use crate::drawing::Drawing;
-use crate::lines::{Look, Style, View};
+use crate::lines::{PartStyle, Style, View};
 use crate::solid::{Part, PartKind};
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
@@ -24,7 +24,7 @@ const DISTANCE: f64 = 5.0;
 
 /// The view, the stage and the look of each. The base is screwed on, and the staves are set, with the
 /// foot of the mould up; from then on mould and basket stand upright.
-fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
+fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
     let foot_up = View::from(24.0, 26.0).base_up();
     let upright = View::from(24.0, 26.0);
     // Lower, so that the first rows are not seen from too far above.
