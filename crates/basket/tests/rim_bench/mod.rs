@@ -1,8 +1,10 @@
 //! Materials and staves to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
+use basket::fittings::Ears;
 use basket::measure::Length;
-use basket::pattern::OvalSide;
+use basket::pattern::{OvalSide, RimPattern};
+use basket::rim::Rim;
 use basket::staves::{GapAt, LengthParts, Staves, Taper};
 use basket::stock::{Kind, Material};
 
@@ -44,4 +46,19 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
         bend_strain: 0.05,
         candidates: Vec::new(),
     }
+}
+
+/// A rim of half round stock.
+pub(crate) fn rim(count: u32, radius: f64, ears: Option<&Ears>) -> Rim {
+    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
+    let lap = Some(Length::mm(50.0));
+    Rim::around(
+        &RimPattern { lap, ..RimPattern::default() },
+        (stock.clone(), stock),
+        Length::mm(100.0),
+        Length::mm(radius),
+        &staves(count, 1.5),
+        ears,
+        &mut Vec::new(),
+    )
 }
