@@ -1,9 +1,11 @@
 // Reads as much Rust as the rules of the house need: which items a file defines, what it imports, and
 // which file defines each name that it mentions.
 
+/** What may stand before an item. */
 const KEYWORDS = /^(?:pub(?:\([^)]*\))?\s+)?(?:(?:default|async|unsafe|extern)\s+)*/;
 const ITEM = /^(?:const\s+(?=fn\b|unsafe\b))?(?:unsafe\s+)?(fn|struct|enum|union|trait|type|const|static|mod|impl|use|macro_rules!)\s*(?:mut\s+)?([A-Za-z_]\w*)?/;
-const NOISE = /\/\/[^\n]*|\/\*[\s\S]*?\*\/|\bb?r(#*)"[\s\S]*?"\1|\bb?"(?:\\[\s\S]|[^"\\])*"|"(?:\\[\s\S]|[^"\\])*"|'(?:\\(?:u\{[^}]*\}|x..|.)|[^'\\\n])'/g;
+/** Comments, texts and single signs. */
+const NOISE = /\/\/[^\n]*|\/\*[\s\S]*?\*\/|b?r(#*)"[\s\S]*?"\1|b?"(?:\\[\s\S]|[^"\\])*"|'(?:\\(?:u\{[^}]*\}|x..|.)|[^'\\\n])'/g;
 
 const blank = (text) => text.replace(/[^\n]/g, " ");
 
@@ -85,6 +87,7 @@ function typeOf(header) {
   return /^\s*(?:\w+\s*::\s*)*(\w+)/.exec(whole)?.[1] ?? "Self";
 }
 
+/** Arguments and return type of a function. */
 function signature(code, { start, end }) {
   const text = code.slice(start, end);
   let open = text.search(/\bfn\b/);

@@ -1,5 +1,6 @@
 //! Baskets to try weaves on.
-#![allow(dead_code, missing_docs)]
+
+#![allow(dead_code, reason = "each test file uses a part of this")]
 
 use basket::pattern::read;
 use basket::weave::Course;
