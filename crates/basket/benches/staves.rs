@@ -1,11 +1,11 @@
 //! How long the mould and the solver take: run with `cargo bench -p basket --bench staves`.
 
-use basket::Length;
 use basket::base::Base;
-use basket::mould::Mould;
+use basket::form;
 use basket::pattern::{BasePattern, Form, Girth, MouldPattern, Outline, StavesPattern};
 use basket::staves::{Needs, Staves};
 use basket::stock::{Catalogue, Kind, Material};
+use basket::{Hand, Length, Making};
 use divan::{Bencher, black_box};
 
 fn main() {
@@ -33,15 +33,20 @@ fn stocks() -> Vec<Material> {
 }
 
 fn solve(bencher: Bencher, pattern: &StavesPattern) {
-    let mould = Mould::of(&self::pattern());
-    let base = Base::of(&BasePattern::default(), None, &mould, &Catalogue::default(), &mut Vec::new());
-    let stocks = stocks();
-    let holds = |count: u32| count % 2 == 1;
-    let wall = mould.arc - Length::inches(1.0);
-    let needs =
-        Needs { wall, rim: Length::inches(0.375), weaver: Length::mm(1.2), ears: true, holds: &holds };
-    bencher
-        .bench_local(|| Staves::solve(black_box(pattern), &stocks, &mould, &base, &needs, &mut Vec::new()));
+    let form = form::Form::on_mould(&self::pattern());
+    let catalogue = Catalogue::default();
+    let mut making = Making::new(&catalogue, &Hand::USUAL);
+    let base = Base::of(&BasePattern::default(), None, &form, &mut making);
+    let needs = Needs {
+        form: &form,
+        stocks: &stocks(),
+        wall: form.arc() - Length::inches(1.0),
+        rim: Length::inches(0.375),
+        weaver: Length::mm(1.2),
+        ears: true,
+        holds: &|count: u32| count % 2 == 1,
+    };
+    bencher.bench_local(|| Staves::solve(black_box(pattern), &base, &needs, &mut making));
 }
 
 #[divan::bench]
@@ -63,11 +68,11 @@ fn every_stock(bencher: Bencher) {
 #[divan::bench]
 fn mould(bencher: Bencher) {
     let pattern = pattern();
-    bencher.bench_local(|| Mould::of(black_box(&pattern)));
+    bencher.bench_local(|| form::Form::on_mould(black_box(&pattern)));
 }
 
 #[divan::bench]
 fn thousand_places(bencher: Bencher) {
-    let profile = Mould::of(&pattern()).profile;
+    let profile = form::Form::on_mould(&pattern()).profile;
     bencher.bench_local(|| black_box(&profile).spots(1000).map(|spot| spot.radius).sum::<Length>());
 }

@@ -63,17 +63,20 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let uprights = &staves.uprights;
     let seat = Seat::on(&form, top, stocks.outer.width, Length::ZERO);
     let height = stocks.outer.width;
-    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, seat.girth / TAU, height, &staves, &mut making.choices));
+    let ears = pattern
+        .ears
+        .as_ref()
+        .map(|ears| Ears::of(ears, seat.girth / TAU, height, &staves, &mut making.choices));
     let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, ears.as_ref()), making);
     let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut making.choices);
     let finest = finest(courses).unwrap_or(&rim.outer.stock);
-    let lashing = Lashing::of(&pattern.lashing, catalogue, &rim, &staves, filler.as_ref(), finest, &mut making.choices);
+    let lashing =
+        Lashing::of(&pattern.lashing, catalogue, &rim, &staves, filler.as_ref(), finest, &mut making.choices);
     let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut making.choices);
-    let handle = pattern
-        .handle
-        .as_ref()
-        .zip(ears.as_ref())
-        .map(|(handle, ears)| Handle::of(handle, catalogue, ears, &rim, &form, &staves, &mut making.choices));
+    let handle =
+        pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
+            Handle::of(handle, catalogue, ears, &rim, &form, &staves, &mut making.choices)
+        });
 
     Basket {
         title: pattern.title.clone(),

@@ -43,7 +43,9 @@ pub use self::follows::{cuts, demonstration, findings, steps};
 pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};
-pub use self::parts::{base, construction, edge, fittings, form, lashing, rim, staves, uprights, vessel, weave};
+pub use self::parts::{
+    base, construction, edge, fittings, form, lashing, rim, staves, uprights, vessel, weave,
+};
 pub use self::pattern::Pattern;
 pub use self::piece::{Of, Piece};
 pub use self::stock::{Catalogue, Material};

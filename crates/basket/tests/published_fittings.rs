@@ -9,11 +9,11 @@ use basket::fittings::{
     Bail, Ears, Fold, Handle, Ledge, PinMeeting, Pins, fold_on_wall, length_needed, off_middle, rest_on_rim,
     tilt,
 };
+use basket::form;
 use basket::measure::{Angle, Length};
-use basket::mould::Mould;
 use basket::pattern::{
     BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, Form, HandlePattern, MouldPattern, Outline,
-    PinsPattern, RimPattern, Side,
+    PinsPattern, Side,
 };
 use basket::rim::Rim;
 use basket::stock::{Catalogue, Kind, Material};
@@ -83,17 +83,7 @@ fn an_ear_is_as_long_as_its_parts() {
 }
 
 fn rim(count: u32, radius: f64, ears: Option<&Ears>) -> Rim {
-    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
-    let lap = Some(Length::mm(50.0));
-    Rim::around(
-        &RimPattern { lap, ..RimPattern::default() },
-        (stock.clone(), stock),
-        Length::mm(100.0),
-        Length::mm(radius),
-        &staves(count, 1.5),
-        ears,
-        &mut Vec::new(),
-    )
+    rim_bench::rim(count, radius, Some(50.0), ears)
 }
 
 fn pin(length: f64, diameter: f64) -> Material {
@@ -305,17 +295,13 @@ fn the_handle_folds_onto_the_mould_below_the_rim() {
         height: Length::mm(120.0),
         side: Side::Cone,
     };
-    let mould = Mould::of(&MouldPattern { outline: Outline::Round, form });
+    let mould = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form });
     let staves = staves(25, 1.5);
     let thick = EarsPattern { thickness: Some(Length::mm(25.0)), ..EarsPattern::default() };
     let radius = 100.0 + 50.0 * 105.0 / 130.0;
     let ears = Ears::of(&thick, Length::mm(radius), Length::mm(10.0), &staves, &mut Vec::new());
-    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
     let choices = &mut Vec::new();
-    let along = Length::mm(100.0);
-    let stocks = (stock.clone(), stock);
-    let rim = Rim::of(&RimPattern::default(), stocks, &mould, &staves, along, Some(&ears), choices);
-    close(rim.radius.to_mm(), radius, 1e-6);
+    let rim = rim_bench::rim(25, radius, None, Some(&ears));
     let pattern = HandlePattern::default();
     let catalogue = Catalogue::built_in();
     let handle = Handle::of(&pattern, catalogue, &ears, &rim, &mould, &staves, choices);

@@ -5,7 +5,7 @@ mod rim_bench;
 use basket::fittings::Ears;
 use basket::lashing::{Filler, Lashing, Section, filler_round, laid_length, tight_length};
 use basket::measure::Length;
-use basket::pattern::{EarsPattern, Every, FillerPattern, LashingPattern, LashingStyle, RimPattern};
+use basket::pattern::{EarsPattern, Every, FillerPattern, LashingPattern, LashingStyle};
 use basket::rim::Rim;
 use basket::staves::Staves;
 use basket::stock::{Catalogue, Kind, Material};
@@ -68,19 +68,7 @@ fn listed_basket_of_36_wraps() {
 }
 
 fn rim(count: u32, radius: f64) -> (Rim, Staves) {
-    let staves = staves(count, 1.5);
-    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
-    let lap = Some(Length::mm(50.0));
-    let rim = Rim::around(
-        &RimPattern { lap, ..RimPattern::default() },
-        (stock.clone(), stock),
-        Length::mm(100.0),
-        Length::mm(radius),
-        &staves,
-        None,
-        &mut Vec::new(),
-    );
-    (rim, staves)
+    (rim_bench::rim(count, radius, Some(50.0), None), staves(count, 1.5))
 }
 
 fn cane(strand: f64) -> Material {
@@ -168,11 +156,11 @@ fn fill(placing: Option<basket::pattern::EarPlacing>, count: u32, radius: f64) -
     let (rim, staves) = rim(count, radius);
     let ears = placing.map(|placing| {
         let pattern = EarsPattern { placing: Some(placing), ..EarsPattern::default() };
-        Ears::of(&pattern, rim.radius, rim.height, &staves, &mut Vec::new())
+        Ears::of(&pattern, rim.radius(), rim.height, &staves, &mut Vec::new())
     });
     let stock = FillerPattern::Stock(material("round reed 3", Kind::RoundReed, 2.25, 2.25));
     let filler = Filler::of(&stock, &Catalogue::default(), &rim, &staves, ears.as_ref(), &mut Vec::new());
-    (filler.expect("stock is given"), filler_round(rim.radius, staves.thickness))
+    (filler.expect("stock is given"), filler_round(rim.radius(), staves.uprights.thickness))
 }
 
 #[test]

@@ -8,7 +8,7 @@ use basket::weave::Diagonal;
 use basket::weave::fabric::{Fabric, Follow, Passing};
 use basket::weave::look::{Look, ROWS_READ, Sights, USUAL_PROPORTION};
 use basket::weave::take_up::{over_one_pitch, take_up};
-use basket::{Catalogue, Length, assemble};
+use basket::{Catalogue, Hand, Length, assemble};
 
 fn mm(length: f64) -> Length {
     Length::mm(length)
@@ -119,17 +119,17 @@ width = "1.7"
 thickness = "1.5"
 "#;
     let pattern = read(text, Catalogue::built_in()).expect("the pattern reads");
-    let basket = assemble(&pattern, Catalogue::built_in());
-    let staves = &basket.staves;
+    let basket = assemble(&pattern, Catalogue::built_in(), &Hand::USUAL);
+    let staves = basket.body.staves();
     let wanted = integral(0.0, 76.0 * 1.7, 76 * 40, |along| {
         let girth = TAU * (100.0 + 50.0 * along / 130.0 + 0.75);
-        let width = staves.width_at(mm(along));
+        let width = staves.uprights.width_at(mm(along));
         let gap = mm(girth / 25.0) - width;
         girth / 1.7 * (1.0 + take_up(width, gap, mm(1.5), mm(1.5)))
     });
-    let got = basket.weave.length.to_mm();
+    let got = basket.body.weave.length.to_mm();
     assert!((got / wanted - 1.0).abs() < 2e-4, "{got} {wanted}");
-    let straight = got / (1.0 + basket.weave.courses[0].take_up);
+    let straight = got / (1.0 + basket.body.weave.courses[0].take_up);
     let area = integral(0.0, 76.0 * 1.7, 100, |along| TAU * (100.75 + 50.0 * along / 130.0) / 1.7);
     assert_close(straight, area, 1e-3);
 }

@@ -2,10 +2,11 @@
 
 use std::f64::consts::TAU;
 
+use basket::cuts::CutPiece;
 use basket::pattern::{Way, read};
 use basket::weave::look::Look;
 use basket::weave::{Course, Face, Weave, instructions};
-use basket::{Basket, Catalogue, Length, assemble};
+use basket::{Basket, Catalogue, Draft, Hand, Length};
 
 /// A straight-sided basket 8 in across on this many staves, with these courses.
 fn woven(count: u32, courses: &str) -> Basket {
@@ -13,23 +14,27 @@ fn woven(count: u32, courses: &str) -> Basket {
 }
 
 fn woven_with(count: u32, courses: &str, staves: &str) -> Basket {
+    drafted(count, courses, staves).basket
+}
+
+fn drafted(count: u32, courses: &str, staves: &str) -> Draft {
     let text = format!(
         "title = \"A basket\"\nunits = \"in\"\n[mould]\nbase = \"8\"\nheight = \"6\"\nside = \"straight\"\nrim = \"8\"\n\
          [staves]\ncount = {count}\nstock = \"flat oval reed 1/4 in\"\n{staves}\n[weave]\ncourses = [{courses}]\n"
     );
     let pattern =
         read(&text, Catalogue::built_in()).unwrap_or_else(|problems| panic!("{problems:#?}\n{text}"));
-    assemble(&pattern, Catalogue::built_in())
+    Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL)
 }
 
 fn course(basket: &Basket) -> &Course {
-    &basket.weave.courses[0]
+    &basket.body.weave.courses[0]
 }
 
 /// Rows from the bottom upward, the first stave first: `X` where a weaver is seen from outside.
 fn cells(basket: &Basket, rows: u32) -> String {
-    let sign = |row, stave| if basket.weave.cell(row, stave).outside.is_some() { 'X' } else { '.' };
-    let row = |row| -> String { (1..=basket.staves.count).map(|stave| sign(row, stave)).collect() };
+    let sign = |row, stave| if basket.body.weave.cell(row, stave).outside.is_some() { 'X' } else { '.' };
+    let row = |row| -> String { (1..=basket.body.uprights().count).map(|stave| sign(row, stave)).collect() };
     (1..=rows).map(row).collect::<Vec<_>>().join(" / ")
 }
 
@@ -66,7 +71,7 @@ fn three_rod_wales_worked_out_by_hand() {
             count,
             "{ weave = \"wale 3\", weaver = \"cane fine\", colours = [\"black\", \"blue\", \"white\"], rows = 6 }",
         );
-        colours(&basket.weave, 3, count, Face::Outside).replace('b', "?")
+        colours(&basket.body.weave, 3, count, Face::Outside).replace('b', "?")
     };
     // Black and blue begin alike; told apart by their place: black is the first of each three.
     assert_eq!(wale(12), "??w??w??w??w / ??w??w??w??w / ??w??w??w??w");
@@ -83,7 +88,7 @@ fn wales_climb_by_the_remainder() {
             count,
             "{ weave = \"wale 3\", weaver = \"cane fine\", colours = [\"blue\", \"natural\", \"natural\"], rows = 20 }",
         );
-        basket.weave.look(course(&basket), Face::Outside)
+        basket.body.weave.look(course(&basket), Face::Outside)
     };
     assert_eq!(look(33).sighting.look, Look::Columns);
     let (more, fewer) = (look(34), look(32));
@@ -96,7 +101,7 @@ fn wales_climb_by_the_remainder() {
 fn looks() {
     let look = |count, course_text: &str| {
         let basket = woven(count, course_text);
-        basket.weave.look(course(&basket), Face::Outside)
+        basket.body.weave.look(course(&basket), Face::Outside)
     };
     let even = look(77, "{ weaver = \"cane fine\", rows = 30 }");
     assert_eq!(even.sighting.look, Look::Plain);
@@ -141,7 +146,7 @@ fn dyed_staves_show_where_no_weaver_is() {
         "{ weaver = \"cane fine\", colours = \"red\", rows = 4 }",
         "colours = [\"blue\", \"green\", \"black\"]",
     );
-    assert_eq!(colours(&basket.weave, 2, 9, Face::Outside), seen());
+    assert_eq!(colours(&basket.body.weave, 2, 9, Face::Outside), seen());
 }
 
 /// Staves blue, green, black; the weaver red over every other stave.
@@ -182,7 +187,7 @@ fn a_weaver_that_lies_outside_goes_a_wider_way() {
     let length = |weave: &str| {
         let basket = woven(77, &format!("{{ weave = \"{weave}\", weaver = \"cane fine\", rows = 20 }}"));
         let course = course(&basket);
-        (course.length.to_mm(), basket.staves.thickness.to_mm() + course.weaver.thickness.to_mm())
+        (course.length.to_mm(), basket.body.uprights().thickness.to_mm() + course.weaver.thickness.to_mm())
     };
     let ((outside, thickness), (inside, _)) = (length("twill 3/1"), length("twill 1/3"));
     let wanted = 20.0 * TAU * thickness * 0.5 * (0.5 + 0.5);
@@ -195,7 +200,7 @@ fn slewed_twined_and_doubled_weavers_are_counted() {
         let basket = woven(77, text);
         let course = course(&basket);
         assert!((sum(course) - course.length.to_mm()).abs() < 1e-6);
-        let rows: f64 = basket.weave.each_row.iter().map(|row| row.length.to_mm()).sum();
+        let rows: f64 = basket.body.weave.each_row.iter().map(|row| row.length.to_mm()).sum();
         assert!((sum(course) - rows).abs() < 1e-6);
         (course.weavers.len(), course.length.to_mm(), course.to.to_mm())
     };
@@ -225,7 +230,7 @@ fn rows_are_packed_or_spaced() {
 #[test]
 fn an_accent_lies_between_narrow_rows() {
     let basket = woven(76, "{ weave = \"chase\", weavers = [\"cane fine\", \"cane common\"], rows = 6 }");
-    let rows = &basket.weave.each_row;
+    let rows = &basket.body.weave.each_row;
     let widths: Vec<f64> =
         course(&basket).weavers.iter().map(|weaver| weaver.material.width.to_mm()).collect();
     for (row, index) in rows.iter().zip(0..) {
@@ -246,14 +251,15 @@ fn joins_are_hidden_and_apart() {
         );
         let course = course(&basket);
         assert!(course.joins.len() > 5, "{weave}: {}", course.joins.len());
-        let middle = basket.mould.profile.at(Length::inches(3.0)).radius + basket.staves.thickness / 2.0;
+        let middle =
+            basket.body.form.profile.at(Length::inches(3.0)).radius + basket.body.uprights().thickness / 2.0;
         let girth = middle.to_mm() * TAU;
         for (join, index) in course.joins.iter().zip(1..) {
             let weaver = Some(join.weaver - 1);
             let own_row_below = join.row - if weave == "chase" { 2 } else { 1 };
             let start_row = if join.start_behind > join.cut_over { own_row_below } else { join.row };
-            let cut = basket.weave.cell(join.row, join.cut_over);
-            let start = basket.weave.cell(start_row, join.start_behind);
+            let cut = basket.body.weave.cell(join.row, join.cut_over);
+            let start = basket.body.weave.cell(start_row, join.start_behind);
             if weave.starts_with("wale") {
                 assert_ne!(cut.inside, weaver, "{weave} {join:?}");
                 assert_eq!(start.inside, weaver, "{weave} {join:?}");
@@ -264,7 +270,7 @@ fn joins_are_hidden_and_apart() {
                 assert!(start.inside.is_some(), "{weave} {join:?}");
             }
             for other in course.joins.iter().skip(index) {
-                let rows = &basket.weave.each_row;
+                let rows = &basket.body.weave.each_row;
                 let up = rows[join.row as usize - 1].along - rows[other.row as usize - 1].along;
                 let round = (join.cut_over + count - other.cut_over) % count;
                 let round = f64::from(round.min(count - round)) * girth / f64::from(count);
@@ -297,8 +303,8 @@ fn strands_make_up_the_weaver() {
 
 #[test]
 fn strands_change_colour_at_joins() {
-    let basket = woven(77, "{ weaver = \"cane fine\", colours = [[\"natural\", \"blue\"]], rows = 40 }");
-    let course = course(&basket);
+    let draft = drafted(77, "{ weaver = \"cane fine\", colours = [[\"natural\", \"blue\"]], rows = 40 }", "");
+    let course = course(&draft.basket);
     assert!(course.joins.iter().all(|join| join.recolour));
     let weaver = &course.weavers[0];
     for pair in weaver.strands.windows(2) {
@@ -307,7 +313,7 @@ fn strands_change_colour_at_joins() {
         let (old, new) = (weaver.colour_at(before.0, before.1), weaver.colour_at(pair[1].row, pair[1].place));
         assert_ne!(old, new);
     }
-    let cuts: Vec<_> = basket.cuts.iter().filter(|cut| cut.piece == "cut-weaver").collect();
+    let cuts: Vec<_> = draft.cuts.iter().filter(|cut| cut.piece == CutPiece::Weaver).collect();
     assert_eq!(cuts.len(), 2);
     assert_eq!(cuts.iter().map(|cut| cut.count).sum::<u32>(), course.strands);
 }
@@ -319,7 +325,7 @@ fn rows_by_themselves_are_strands() {
     let course = course(&basket);
     assert_eq!((course.way, course.strands), (Way::RowByRow, 12));
     assert_eq!(course.joins, []);
-    for (strand, row) in course.weavers[0].strands.iter().zip(&basket.weave.each_row) {
+    for (strand, row) in course.weavers[0].strands.iter().zip(&basket.body.weave.each_row) {
         let lap = (strand.cut - row.length).to_mm() / (row.length.to_mm() / 76.0);
         assert!((lap - 4.0).abs() < 1e-9, "{lap}");
     }
@@ -331,7 +337,7 @@ fn instructions_say_each_row() {
         13,
         "{ weave = \"twill 2/2\", weaver = \"cane fine\", start = 3, rows = 5 }, { weave = \"chase\", weaver = \"cane fine\", rows = 2 }, { weave = \"wale 3\", weaver = \"cane fine\", rows = 9 }",
     );
-    let all = instructions(&basket.weave);
+    let all = instructions(&basket.body.weave);
     let rows: Vec<(u32, u32)> = all.iter().map(|instruction| (instruction.first, instruction.last)).collect();
     let mut told: Vec<u32> =
         all.iter().flat_map(|one| (one.first..=one.last).step_by(one.every as usize)).collect();
@@ -355,13 +361,15 @@ fn instructions_say_each_row() {
 fn the_channel_marker_is_a_two_colour_spiral() {
     let text = include_str!("../../../patterns/channel-marker.toml");
     let pattern = read(text, Catalogue::built_in()).expect("the pattern reads");
-    let basket = assemble(&pattern, Catalogue::built_in());
-    let twill = &basket.weave.courses[1];
-    let look = basket.weave.look(twill, Face::Outside);
+    let draft = Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL);
+    let basket = &draft.basket;
+    let twill = &basket.body.weave.courses[1];
+    let look = basket.body.weave.look(twill, Face::Outside);
     assert_eq!(look.sighting.look, Look::Spiral);
     assert!(look.lean.is_some() && look.turns > 0.4);
-    let colour = |row: u32, stave: u32| basket.weave.colour(row, stave, Face::Outside).colour.name.as_str();
-    let (first, count) = (twill.first_row, basket.staves.count);
+    let colour =
+        |row: u32, stave: u32| basket.body.weave.colour(row, stave, Face::Outside).colour.name.as_str();
+    let (first, count) = (twill.first_row, basket.body.uprights().count);
     for row in first..first + twill.rows - 1 {
         let blue = (1..=count).filter(|stave| colour(row, *stave) == "blue").count();
         assert!((32..=34).contains(&blue), "{blue} of {count}");
@@ -370,9 +378,9 @@ fn the_channel_marker_is_a_two_colour_spiral() {
         }
     }
     assert!(
-        basket.findings.iter().all(|finding| finding.grade == basket::Grade::Note),
+        draft.findings.iter().all(|finding| finding.grade == basket::Grade::Note),
         "{:?}",
-        basket.findings
+        draft.findings
     );
 }
 
@@ -380,7 +388,7 @@ fn the_channel_marker_is_a_two_colour_spiral() {
 fn rows_that_take_turns_are_told_together() {
     let basket = woven(13, "{ weave = \"plain\", weaver = \"cane fine\", rows = 9 }");
     let rows: Vec<(u32, u32, u32)> =
-        instructions(&basket.weave).iter().map(|one| (one.first, one.last, one.every)).collect();
+        instructions(&basket.body.weave).iter().map(|one| (one.first, one.last, one.every)).collect();
     assert_eq!(rows, [(1, 9, 2), (2, 8, 2)]);
 }
 
@@ -388,12 +396,12 @@ fn rows_that_take_turns_are_told_together() {
 #[test]
 fn the_skipped_stave_is_named() {
     let basket = woven(12, "{ weave = \"skip one\", weaver = \"cane fine\", rows = 6 }");
-    let all = instructions(&basket.weave);
+    let all = instructions(&basket.body.weave);
     assert_eq!(all[0].text[0].id, "weave-row-skip-none");
     for row in 2..=6_u32 {
         let told = all.iter().find(|one| one.first == row).expect("told by itself");
         assert_eq!(told.text[0].args, [("stave", row.into())]);
-        let outside = |stave| basket.weave.cell(row, stave).outside.is_some();
+        let outside = |stave| basket.body.weave.cell(row, stave).outside.is_some();
         assert_eq!(outside(row - 1), outside(row), "row {row}");
     }
 }
@@ -409,8 +417,8 @@ fn beginnings_do_not_lie_above_each_other() {
     ] {
         let way = if course.contains("reversed") { "" } else { "way = \"row by row\", " };
         let basket = woven(count, &format!("{{ {course}, {way}until = \"1 below mould top\" }}"));
-        let round = TAU * basket.mould.profile.at(Length::ZERO).radius;
-        let rows = &basket.weave.each_row;
+        let round = TAU * basket.body.form.profile.at(Length::ZERO).radius;
+        let rows = &basket.body.weave.each_row;
         assert!(rows.len() > 20);
         for (low, high) in rows.iter().enumerate().flat_map(|(at, low)| {
             rows.iter()
@@ -431,7 +439,7 @@ fn a_seam_stays_where_it_is() {
     let begins = |count| -> Vec<u32> {
         let course =
             "{ weave = \"plain\", way = \"row by row\", start = 5, weaver = \"cane fine\", rows = 3 }";
-        woven(count, course).weave.each_row.iter().map(|row| row.begin).collect()
+        woven(count, course).body.weave.each_row.iter().map(|row| row.begin).collect()
     };
     assert_eq!(begins(79), [5, 5, 5]);
     assert_eq!(begins(80), [5, 10, 15]);
@@ -445,19 +453,21 @@ fn twills_step_by_more_than_one() {
         "{ weave = \"twill 3/3\", way = \"row by row\", lean = \"left\", step = 2, weaver = \"cane fine\", rows = 3 }",
     );
     assert_eq!(cells(&basket, 3), "XXX...XXX... / ..XXX...XXX. / X...XXX...XX");
-    assert_eq!(basket.weave.courses[0].verdict.diagonal.lean(), Some(basket::pattern::Lean::Left));
+    assert_eq!(basket.body.weave.courses[0].verdict.diagonal.lean(), Some(basket::pattern::Lean::Left));
 }
 
 /// A strand shorter than half a round is refused, and the joins stay few.
 #[test]
 fn strands_of_no_use() {
     let joins = |strand: &str| {
-        let basket = woven(
+        let draft = drafted(
             999,
             &format!("{{ weave = \"wale 5\", weaver = \"cane fine\", strands = [{strand}], rows = 40 }}"),
+            "",
         );
-        let refused = basket.findings.iter().filter(|finding| finding.code == "strand-too-short").count();
-        (basket.weave.courses[0].joins.len(), refused)
+        let basket = &draft.basket;
+        let refused = draft.findings.iter().filter(|finding| finding.code == "strand-too-short").count();
+        (basket.body.weave.courses[0].joins.len(), refused)
     };
     let short = vec!["\"1/2\""; 400].join(", ");
     let (many, refused) = joins(&short);
@@ -471,7 +481,7 @@ fn strands_of_no_use() {
 fn looks_are_told() {
     let told = |count, course: &str, face| {
         let basket = woven(count, &format!("{{ weaver = \"cane fine\", {course} }}"));
-        basket.weave.look(&basket.weave.courses[0], face).said().id
+        basket.body.weave.look(&basket.body.weave.courses[0], face).said().id
     };
     let twill = "weave = \"twill 2/2\", colours = \"blue\", start = 31, rows = 20";
     assert_eq!(told(81, twill, Face::Outside), "look-turns-right");

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use basket::pattern::Rule;
 use basket::pattern::{CoursePattern, Pattern, Until, WeaveKind};
 use basket::weave::Face;
-use basket::{Basket, Catalogue, Colour, assemble};
+use basket::{Basket, Catalogue, Colour, Hand, assemble};
 use drawings::{ChartKind, Drawing, chart};
 use resvg::{tiny_skia, usvg};
 use words::{Language, Words};
@@ -34,8 +34,8 @@ fn main() -> Result<(), Box<dyn Error>> {
         let svg = drawing.to_svg();
         println!(
             "{name}: {} staves, {} rows, {} bytes, {:?}",
-            basket.staves.count,
-            basket.weave.rows,
+            basket.body.uprights().count,
+            basket.body.weave.rows,
             svg.len(),
             start.elapsed()
         );
@@ -90,7 +90,7 @@ fn basket(count: u32, courses: Vec<CoursePattern>) -> Result<Basket, Box<dyn Err
         basket::pattern::read(HARBOUR, catalogue).map_err(|problems| format!("{problems:?}"))?;
     pattern.staves.count = Some(count);
     pattern.weave.courses = courses;
-    Ok(assemble(&pattern, catalogue))
+    Ok(assemble(&pattern, catalogue, &Hand::USUAL))
 }
 
 fn save(

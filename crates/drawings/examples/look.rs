@@ -7,7 +7,7 @@ use std::error::Error;
 use std::path::Path;
 use std::sync::Arc;
 
-use basket::{Catalogue, Length, assemble};
+use basket::{Catalogue, Hand, Length, assemble};
 use drawings::Drawing;
 use resvg::{tiny_skia, usvg};
 use words::{Language, Words};
@@ -29,7 +29,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(&std::fs::read_to_string(pattern)?, catalogue)
         .map_err(|problems| format!("{problems:?}"))?;
-    let basket = assemble(&pattern, catalogue);
+    let basket = assemble(&pattern, catalogue, &Hand::USUAL);
     let words = Words::new(Language::English, basket.units);
     std::fs::create_dir_all(&folder)?;
     for drawing in all(&basket, &words) {

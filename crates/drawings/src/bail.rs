@@ -21,7 +21,8 @@ impl<'a> Front<'a> {
     /// The front of the fittings; none without ears.
     pub(crate) fn of(basket: &'a Basket, scale: f64) -> Option<Self> {
         let ears = basket.ears.as_ref()?;
-        let rim_top = basket.mould.profile.at(basket.rim.along + basket.rim.height).height.to_mm();
+        let rim_top =
+            basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height).height.to_mm();
         Some(Self { basket, ears, scale, rim_top })
     }
 
@@ -47,7 +48,7 @@ impl<'a> Front<'a> {
 
     /// Ears on edge, above the rim.
     pub(crate) fn ears(&self, drawing: &mut Drawing) {
-        let middle = (self.basket.rim.radius + self.basket.staves.thickness / 2.0).to_mm();
+        let middle = (self.basket.body.rim().radius() + self.basket.body.uprights().thickness / 2.0).to_mm();
         let half = self.ears.thickness.to_mm() / 2.0;
         let height = (self.rim_top, self.pivots() + self.ears.width.to_mm() / 2.0);
         for side in [-1.0, 1.0] {
@@ -60,7 +61,7 @@ impl<'a> Front<'a> {
     pub(crate) fn bail(&self, drawing: &mut Drawing) {
         let Some(handle) = &self.basket.handle else { return };
         drawing.shape(self.band(handle), Tone::Pale, Line::Edge);
-        let middle = (self.basket.rim.radius + self.basket.staves.thickness / 2.0).to_mm();
+        let middle = (self.basket.body.rim().radius() + self.basket.body.uprights().thickness / 2.0).to_mm();
         let (height, shank) = (self.pivots(), handle.rivet.width.to_mm() / 2.0);
         let inside = middle - self.ears.thickness.to_mm() / 2.0 - 0.8;
         let outside = (handle.half_span + handle.thickness / 2.0).to_mm();

@@ -20,11 +20,13 @@ const MOST: u32 = 2000;
 
 /// The base at true size from below, numbers running to the right round the near side.
 pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
-    let args =
-        [("count", basket.staves.count.into()), ("diameter", Value::Name(words.both(basket.base.diameter)))];
+    let args = [
+        ("count", basket.body.uprights().count.into()),
+        ("diameter", Value::Name(words.both(basket.body.base().diameter))),
+    ];
     let description = words.with("drawing-base-plan-description", &args);
     let mut drawing = Drawing::new("base-plan", words.term("drawing-base-plan"), description);
-    let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
+    let plan = Plan { basket, words, edge: basket.body.base().diameter.to_mm() / 2.0 };
     plan.disc(&mut drawing);
     plan.staves(&mut drawing);
     plan.numbers(&mut drawing);
@@ -37,14 +39,15 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
 /// The disc at true size: outline, middle, bottom of the groove, screw hole and plug.
 pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     let args = [
-        ("diameter", Value::Name(words.both(basket.base.diameter))),
-        ("thickness", Value::Name(words.both(basket.base.thickness))),
+        ("diameter", Value::Name(words.both(basket.body.base().diameter))),
+        ("thickness", Value::Name(words.both(basket.body.base().thickness))),
     ];
     let title = words.term("drawing-base-disc");
     let mut drawing = Drawing::new("base-disc", title, words.with("drawing-base-disc-description", &args));
-    let plan = Plan { basket, words, edge: basket.base.diameter.to_mm() / 2.0 };
+    let plan = Plan { basket, words, edge: basket.body.base().diameter.to_mm() / 2.0 };
     plan.disc(&mut drawing);
-    drawing.stroke(Circle::new(Point::ZERO, basket.base.groove_radius.to_mm().max(0.0)), Line::Hidden);
+    drawing
+        .stroke(Circle::new(Point::ZERO, basket.body.base().groove_radius().to_mm().max(0.0)), Line::Hidden);
     plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
     drawing.fitted(1.5)
@@ -68,7 +71,7 @@ fn at(turn: f64, radius: f64) -> Point {
 
 impl Plan<'_> {
     fn disc(&self, drawing: &mut Drawing) {
-        let base = &self.basket.base;
+        let base = &self.basket.body.base();
         drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
         drawing.shape(Circle::new(Point::ZERO, base.plug_diameter.to_mm() / 2.0), Tone::Pale, Line::Hidden);
         drawing.shape(Circle::new(Point::ZERO, base.screw_hole.to_mm() / 2.0), Tone::White, Line::Edge);
@@ -84,17 +87,17 @@ impl Plan<'_> {
     }
 
     fn turns(&self) -> impl Iterator<Item = (u32, f64)> {
-        let staves = &self.basket.staves;
-        (1..=staves.count.min(MOST)).map(|stave| (stave, staves.turn(stave)))
+        let staves = &self.basket.body.staves();
+        (1..=staves.uprights.count.min(MOST)).map(|stave| (stave, staves.uprights.turn(stave)))
     }
 
     /// Staves from the bottom of the groove to a little beyond the edge, seen through the disc.
     fn staves(&self, drawing: &mut Drawing) {
-        let (staves, base) = (&self.basket.staves, &self.basket.base);
-        let inner = base.groove_radius.to_mm();
+        let (staves, base) = (&self.basket.body.staves(), &self.basket.body.base());
+        let inner = base.groove_radius().to_mm();
         drawing.stroke(Circle::new(Point::ZERO, inner.max(0.0)), Line::Hidden);
         let foot = staves.taper.foot.to_mm() / 2.0;
-        let outer = staves.width_at(-staves.length_parts.turn).to_mm() / 2.0;
+        let outer = staves.uprights.width_at(-staves.length_parts.turn).to_mm() / 2.0;
         for (_, turn) in self.turns() {
             let out = direction(turn);
             let side = Vec2::new(out.y, -out.x);
@@ -107,7 +110,7 @@ impl Plan<'_> {
 
     fn numbers(&self, drawing: &mut Drawing) {
         let radius = self.edge + 5.6;
-        let pitch = radius * TAU / f64::from(self.basket.staves.count.max(1));
+        let pitch = radius * TAU / f64::from(self.basket.body.uprights().count.max(1));
         let step = if pitch >= Label::SMALL { 1 } else { 5 };
         for (stave, turn) in self.turns().filter(|(stave, _)| *stave == 1 || stave % step == 0) {
             let out = direction(turn);
@@ -120,11 +123,11 @@ impl Plan<'_> {
     }
 
     fn rim_marks(&self, drawing: &mut Drawing) {
-        let staves = &self.basket.staves;
-        for &stave in self.basket.pins.staves.iter().take(MOST as usize) {
-            drawing.fill(Circle::new(at(staves.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
+        let staves = &self.basket.body.staves();
+        for &stave in self.basket.body.pins().staves.iter().take(MOST as usize) {
+            drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
         }
-        let girth = (self.basket.rim.radius.to_mm() * TAU).max(1e-6);
+        let girth = (self.basket.body.rim().radius().to_mm() * TAU).max(1e-6);
         if let Some(ears) = &self.basket.ears {
             for (number, ear) in (1_u32..).zip(&ears.each) {
                 let half = ears.width.to_mm() / girth / 2.0;
@@ -136,8 +139,8 @@ impl Plan<'_> {
             let half = scarf.lap.to_mm() / girth / 2.0;
             self.arc(drawing, (scarf.turn - half, scarf.turn + half), ring, self.words.term(text));
         };
-        scarf(drawing, &self.basket.rim.outer.scarf, 14.5, "drawing-outer-scarf");
-        scarf(drawing, &self.basket.rim.inner.scarf, 17.0, "drawing-inner-scarf");
+        scarf(drawing, &self.basket.body.rim().outer.scarf, 14.5, "drawing-outer-scarf");
+        scarf(drawing, &self.basket.body.rim().inner.scarf, 17.0, "drawing-inner-scarf");
     }
 
     /// An arc so far outside the edge, with ends and a label along it.
@@ -157,8 +160,8 @@ impl Plan<'_> {
     }
 
     fn labels(&self, drawing: &mut Drawing) {
-        let (base, words) = (&self.basket.base, self.words);
-        let inner = base.groove_radius.to_mm().max(0.0);
+        let (base, words) = (&self.basket.body.base(), self.words);
+        let inner = base.groove_radius().to_mm().max(0.0);
         let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
         Dimension { places: ends, ends, text: String::new() }.draw(drawing);
         let across = Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle();

@@ -42,10 +42,10 @@ impl<'a> Cut<'a> {
 
     /// The disc from a radius outward, with its groove.
     pub(crate) fn disc(&self, drawing: &mut Drawing, from: f64) {
-        let base = &self.basket.base;
+        let base = &self.basket.body.base();
         let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
         let (middle, half) = (low / 2.0, base.groove_width.to_mm() / 2.0);
-        let root = base.groove_radius.to_mm().max(0.0);
+        let root = base.groove_radius().to_mm().max(0.0);
         let outline = [
             (from, 0.0),
             (edge, 0.0),
@@ -61,7 +61,7 @@ impl<'a> Cut<'a> {
 
     /// The screw hole and, dashed, the plug that closes it from below.
     pub(crate) fn hole(&self, drawing: &mut Drawing) {
-        let base = &self.basket.base;
+        let base = &self.basket.body.base();
         let low = -base.thickness.to_mm();
         let rect = |radius: f64, height: f64| {
             Rect::from_points(self.place(Point::new(0.0, height)), self.place(Point::new(radius, low)))
@@ -72,14 +72,14 @@ impl<'a> Cut<'a> {
 
     /// The mould: its base and its side up to the rim.
     pub(crate) fn mould(&self, drawing: &mut Drawing) {
-        let side = self.wall.line(Length::ZERO, self.basket.mould.arc, 0.0);
+        let side = self.wall.line(Length::ZERO, self.basket.body.form.arc(), 0.0);
         let line = std::iter::once(Point::ZERO).chain(side).map(|at| self.place(at));
         drawing.stroke(open(line), Line::Hidden);
     }
 
     /// The stave between two places.
     pub(crate) fn stave(&self, drawing: &mut Drawing, from: Length, to: Length) {
-        let strip = self.wall.strip(from, to, 0.0, self.basket.staves.thickness.to_mm());
+        let strip = self.wall.strip(from, to, 0.0, self.basket.body.uprights().thickness.to_mm());
         let strip = strip.elements().iter().map(|element| match *element {
             kurbo::PathEl::MoveTo(at) => kurbo::PathEl::MoveTo(self.place(at)),
             kurbo::PathEl::LineTo(at) => kurbo::PathEl::LineTo(self.place(at)),
@@ -92,10 +92,11 @@ impl<'a> Cut<'a> {
     /// has it.
     pub(crate) fn weavers(&self, drawing: &mut Drawing, from: Length, to: Length) {
         let stave = self.basket.ears.as_ref().map_or(1, |ears| ears.each[0].stave);
-        let thickness = self.basket.staves.thickness.to_mm();
-        let rows = self.basket.weave.each_row.iter().take(MOST);
+        let thickness = self.basket.body.uprights().thickness.to_mm();
+        let rows = self.basket.body.weave.each_row.iter().take(MOST);
         for row in rows.filter(|row| row.along >= from && row.along <= to) {
-            let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+            let Some(course) = self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize)
+            else {
                 continue;
             };
             let stride = Elevation::stride(course.pitch.to_mm(), self.scale);
@@ -105,8 +106,11 @@ impl<'a> Cut<'a> {
             let weaver = &course.weaver;
             let half = Vec2::new(weaver.thickness.to_mm() / 2.0, weaver.width.to_mm() / 2.0);
             let index = stave.saturating_sub(1);
-            let over =
-                course.weave.rule().is_over(index, row.number.saturating_sub(1), self.basket.staves.count);
+            let over = course.weave.rule().is_over(
+                index,
+                row.number.saturating_sub(1),
+                self.basket.body.uprights().count,
+            );
             let out = if over { thickness + half.x } else { -half.x };
             let section = (0..STEPS).map(|step| {
                 let angle = f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU;
@@ -122,7 +126,7 @@ impl<'a> Cut<'a> {
     /// Hoops, filler, pin and lashing.
     pub(crate) fn rim(&self, drawing: &mut Drawing) {
         let shape = RimShape::of(self.basket);
-        let place = |at: &Point| self.on_wall(self.basket.rim.along + Length::mm(at.y), at.x);
+        let place = |at: &Point| self.on_wall(self.basket.body.rim().along + Length::mm(at.y), at.x);
         for hoop in [&shape.outer, &shape.inner] {
             drawing.shape(closed(hoop.iter().map(place)), Tone::Light, Line::Edge);
         }
@@ -134,10 +138,10 @@ impl<'a> Cut<'a> {
     }
 
     fn pin(&self, drawing: &mut Drawing) {
-        let (rim, pins) = (&self.basket.rim, &self.basket.pins);
+        let (rim, pins) = (&self.basket.body.rim(), &self.basket.body.pins());
         let middle = rim.height.to_mm() / 2.0;
         let half = pins.stock.width.to_mm() / 2.0;
-        let outside = (self.basket.staves.thickness + rim.outer.stock.thickness).to_mm();
+        let outside = (self.basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm();
         let inside = (outside - pins.length.to_mm()).max(-rim.inner.stock.thickness.to_mm() - 1.2);
         let place = |out: f64, up: f64| self.on_wall(rim.along + Length::mm(middle + up), out);
         let shank = [(inside, -half), (outside, -half), (outside, half), (inside, half)];
@@ -152,8 +156,8 @@ impl<'a> Cut<'a> {
     /// The ear's tail beside the stave, below and behind the hoops.
     pub(crate) fn ear_tail(&self, drawing: &mut Drawing) {
         let Some(ears) = &self.basket.ears else { return };
-        let rim = &self.basket.rim;
-        let middle = self.basket.staves.thickness.to_mm() / 2.0;
+        let rim = &self.basket.body.rim();
+        let middle = self.basket.body.uprights().thickness.to_mm() / 2.0;
         let half = ears.thickness.to_mm() / 2.0;
         let tail = self.wall.strip(
             (rim.along - ears.tail).max(Length::ZERO),
@@ -167,7 +171,7 @@ impl<'a> Cut<'a> {
 
     /// Edges of the base and the inner hoop seen behind the cut.
     pub(crate) fn behind(&self, drawing: &mut Drawing) {
-        let rim = &self.basket.rim;
+        let rim = &self.basket.body.rim();
         for up in [Length::ZERO, rim.height] {
             let at = self.wall.at(rim.along + up, 0.0);
             drawing.line(self.place(Point::new(0.0, at.y)), self.place(at), Line::Fine);

@@ -23,20 +23,20 @@ const INSIDE: f64 = 2.5;
 
 /// The edge of the base with its groove, the stave's foot and the first rows.
 pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
-    let (base, staves) = (&basket.base, &basket.staves);
-    let from = (base.groove_radius.to_mm() - INSIDE).max(0.0);
+    let (base, staves) = (basket.body.base(), basket.body.staves());
+    let from = (base.groove_radius().to_mm() - INSIDE).max(0.0);
     let size = (base.diameter.to_mm() / 2.0 - from + 4.0).max(base.thickness.to_mm() + 4.0);
     let scale = SCALES.into_iter().find(|scale| scale * size <= GROOVE).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
-    let first = basket.weave.courses.first().map_or(Length::ZERO, |course| course.pitch);
+    let first = basket.body.weave.courses.first().map_or(Length::ZERO, |course| course.pitch);
     let rows = first * 2.0;
     cut.stave(&mut drawing, cut.wall.foot(), rows);
     cut.weavers(&mut drawing, Length::ZERO, rows);
     cut.disc(&mut drawing, from);
 
     let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
-    let (root, cheek) = (base.groove_radius.to_mm(), low / 2.0 - base.groove_width.to_mm() / 2.0);
+    let (root, cheek) = (base.groove_radius().to_mm(), low / 2.0 - base.groove_width.to_mm() / 2.0);
     let at = |x: f64, height: f64| cut.place(Point::new(x, height));
     let depth = [at(root, cheek), at(edge, low)];
     Dimension::level(depth, at(edge, low).y + 6.0, fine_both(words, base.groove_depth)).draw(&mut drawing);
@@ -48,11 +48,11 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
         column,
         &[(at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove), (at(edge - 1.0, low * 0.86), disc)],
     );
-    let stave = note(words, "drawing-part-stave", staves.thickness);
+    let stave = note(words, "drawing-part-stave", staves.uprights.thickness);
     let stave = Label::new(stave, at(from, 0.0) - Vec2::new(0.0, 5.0)).sized(Label::SMALL);
     pointer(
         &mut drawing,
-        cut.on_wall(Length::ZERO, staves.thickness.to_mm() / 2.0),
+        cut.on_wall(Length::ZERO, staves.uprights.thickness.to_mm() / 2.0),
         (stave.bounds().x1 + 1.0, stave.at.y),
     );
     drawing.label(stave);
@@ -61,19 +61,19 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
 
 /// The rim cut through a pin, with stave, hoops, filler and lashing.
 pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
-    let (rim, staves) = (&basket.rim, &basket.staves);
+    let (rim, staves) = (basket.body.rim(), basket.body.staves());
     let size = rim.stack.to_mm().max(rim.height.to_mm() + 6.0);
     let scale = SCALES.into_iter().find(|scale| scale * size <= RIM).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-rim", "", "");
-    let last = basket.weave.courses.last().map_or(Length::ZERO, |course| course.pitch);
+    let last = basket.body.weave.courses.last().map_or(Length::ZERO, |course| course.pitch);
     let from = (rim.along - last * 2.6).max(Length::ZERO);
     cut.stave(&mut drawing, from, rim.along + rim.height);
     cut.weavers(&mut drawing, from, rim.along);
     cut.rim(&mut drawing);
 
     let at = |along: f64, out: f64| cut.on_wall(rim.along + Length::mm(along), out);
-    let (height, thickness) = (rim.height.to_mm(), staves.thickness.to_mm());
+    let (height, thickness) = (rim.height.to_mm(), staves.uprights.thickness.to_mm());
     let outer = thickness + rim.outer.stock.thickness.to_mm();
     let inner = -rim.inner.stock.thickness.to_mm();
     let shape = RimShape::of(basket);
@@ -83,11 +83,11 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
             at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4),
             words.term("drawing-part-outer-hoop"),
         ),
-        (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.pins.length)),
+        (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.body.pins().length)),
         (at(height * 0.2, inner * 0.5), words.term("drawing-part-inner-hoop")),
         (at(-last.to_mm() * 0.9, thickness * 0.5), words.term("drawing-part-stave-name")),
     ];
-    if basket.filler.is_some() {
+    if basket.body.filler().is_some() {
         named.insert(0, (at(height + 0.5, thickness / 2.0), words.term("drawing-part-filler")));
     }
     let right = shape.lashing.iter().map(|at| at.x).fold(0.0, f64::max);

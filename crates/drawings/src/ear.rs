@@ -37,7 +37,7 @@ fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
     outline.close_path();
     drawing.shape(outline, Tone::Pale, Line::Outline);
     let rim_top = ears.hole_height.to_mm();
-    for y in [rim_top, rim_top + basket.rim.height.to_mm()] {
+    for y in [rim_top, rim_top + basket.body.rim().height.to_mm()] {
         drawing.line((-half - 2.0, y), (half + 2.0, y), Line::Hidden);
     }
     drawing.line((0.0, -half - 2.0), (0.0, low + 2.0), Line::Centre);
@@ -52,7 +52,7 @@ fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
 fn dimensions(drawing: &mut Drawing, basket: &Basket, ears: &Ears, words: &Words) {
     let half = ears.width.to_mm() / 2.0;
     let low = (ears.length.to_mm() - half).max(0.0);
-    let (rim_top, height) = (ears.hole_height.to_mm(), basket.rim.height.to_mm());
+    let (rim_top, height) = (ears.hole_height.to_mm(), basket.body.rim().height.to_mm());
     let at = |y: f64| Point::new(-half, y);
     let part = |from: f64, to: f64, x: f64| {
         Dimension::upright([at(from), at(to)], x, words.both(Length::mm(to - from)))

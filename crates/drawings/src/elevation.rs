@@ -49,9 +49,9 @@ impl<'a> Elevation<'a> {
 
     /// Staves in front, by number from 0, with their directions.
     fn in_front(&self) -> impl Iterator<Item = (u32, f64)> {
-        let staves = &self.basket.staves;
-        (0..staves.count.min(MOST))
-            .map(|index| (index, self.direction(staves.turn(index + 1))))
+        let uprights = self.basket.body.uprights();
+        (0..uprights.count.min(MOST))
+            .map(|index| (index, self.direction(uprights.turn(index + 1))))
             .filter(|(_, direction)| direction.sin() > 0.0)
     }
 
@@ -64,14 +64,15 @@ impl<'a> Elevation<'a> {
     }
 
     fn disc(&self, drawing: &mut Drawing) {
-        let (edge, thickness) = (self.basket.base.diameter.to_mm() / 2.0, self.basket.base.thickness.to_mm());
+        let (edge, thickness) =
+            (self.basket.body.base().diameter.to_mm() / 2.0, self.basket.body.base().thickness.to_mm());
         let disc = Rect::from_points(self.place(-edge, 0.0), self.place(edge, -thickness));
         drawing.shape(disc, Tone::Light, Line::Edge);
     }
 
     /// What is seen through the gaps.
     fn shade(&self, drawing: &mut Drawing) {
-        let top = self.basket.rim.along + self.basket.rim.height / 2.0;
+        let top = self.basket.body.rim().along + self.basket.body.rim().height / 2.0;
         let right: Vec<Point> = self.wall.line(Length::ZERO, top, 0.0).collect();
         let left = right.iter().rev().map(|at| Point::new(-at.x, at.y));
         let outline = right.iter().copied().chain(left).map(|at| self.place(at.x, at.y));
@@ -79,12 +80,16 @@ impl<'a> Elevation<'a> {
     }
 
     fn staves(&self, drawing: &mut Drawing) {
-        let staves = &self.basket.staves;
-        let (from, to) = (-staves.length_parts.turn, self.basket.rim.along + self.basket.rim.height / 2.0);
+        let staves = &self.basket.body.staves();
+        let (from, to) =
+            (-staves.length_parts.turn, self.basket.body.rim().along + self.basket.body.rim().height / 2.0);
         let steps: Vec<(Point, f64)> = (0..=STEPS)
             .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
             .map(|along| {
-                (self.wall.at(along, staves.thickness.to_mm()), staves.width_at(along).to_mm() / 2.0)
+                (
+                    self.wall.at(along, staves.uprights.thickness.to_mm()),
+                    staves.uprights.width_at(along).to_mm() / 2.0,
+                )
             })
             .collect();
         for (_, direction) in self.in_front() {
@@ -116,8 +121,9 @@ impl<'a> Elevation<'a> {
         let tones = [Tone::White, Tone::Pale, Tone::Light];
         let mut passes = [BezPath::new(), BezPath::new(), BezPath::new()];
         let staves: Vec<(u32, f64)> = self.in_front().collect();
-        for row in self.basket.weave.each_row.iter().take(MOST as usize) {
-            let Some(course) = self.basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+        for row in self.basket.body.weave.each_row.iter().take(MOST as usize) {
+            let Some(course) = self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize)
+            else {
                 continue;
             };
             let stride = Self::stride(course.pitch.to_mm(), self.scale);
@@ -128,7 +134,7 @@ impl<'a> Elevation<'a> {
             let pitch = course.pitch.to_mm() * f64::from(stride);
             let pass = Pass::of(self, row, pitch, course.weaver.thickness.to_mm());
             for &(stave, direction) in &staves {
-                if rule.is_over(stave, row.number.saturating_sub(1), self.basket.staves.count) {
+                if rule.is_over(stave, row.number.saturating_sub(1), self.basket.body.uprights().count) {
                     let tone = lit(direction).0;
                     let path = tones.iter().zip(&mut passes).find(|(of, _)| **of == tone);
                     if let Some((_, path)) = path {
@@ -153,23 +159,23 @@ impl<'a> Elevation<'a> {
         };
         if let Some(filler) = &shape.filler {
             let (low, high) = (filler_height(filler, f64::min), filler_height(filler, f64::max));
-            let out = self.basket.staves.thickness.to_mm() / 2.0;
+            let out = self.basket.body.uprights().thickness.to_mm() / 2.0;
             let band = [Point::new(out, low), Point::new(out, high)];
             drawing.shape(round(&band), Tone::Light, Line::Edge);
         }
         drawing.shape(round(&shape.outer), Tone::Pale, Line::Edge);
-        let low = self.basket.rim.height.to_mm() * 0.25;
+        let low = self.basket.body.rim().height.to_mm() * 0.25;
         let shade: Vec<Point> = shape.outer.iter().copied().filter(|at| at.y < low).collect();
         drawing.fill(round(&shade), Tone::Light);
         self.wraps(drawing, &shape.front());
     }
 
     fn rim_place(&self, out: f64, up: f64) -> Point {
-        self.wall.at(self.basket.rim.along + Length::mm(up), out)
+        self.wall.at(self.basket.body.rim().along + Length::mm(up), out)
     }
 
     fn wraps(&self, drawing: &mut Drawing, front: &[Point]) {
-        let lashing = &self.basket.lashing;
+        let lashing = &self.basket.body.lashing();
         let crossed = lashing.style == LashingStyle::Crossed;
         let once = if crossed { lashing.wraps / 2 } else { lashing.wraps };
         let half = lashing.weaver.width.to_mm() / 2.0;
@@ -221,11 +227,11 @@ struct Pass {
 
 impl Pass {
     fn of(elevation: &Elevation<'_>, row: &Row, pitch: f64, thickness: f64) -> Self {
-        let staves = &elevation.basket.staves;
-        let out = staves.thickness.to_mm() + thickness / 2.0;
+        let staves = &elevation.basket.body.staves();
+        let out = staves.uprights.thickness.to_mm() + thickness / 2.0;
         let at = |share: f64| elevation.wall.at(row.along + Length::mm(pitch * share / 2.0), out);
-        let girth = at(0.0).x * TAU / f64::from(staves.count.max(1));
-        let half = staves.width_at(row.along).to_mm() / 2.0;
+        let girth = at(0.0).x * TAU / f64::from(staves.uprights.count.max(1));
+        let half = staves.uprights.width_at(row.along).to_mm() / 2.0;
         let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
         let corners = [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];
         Self { corners }

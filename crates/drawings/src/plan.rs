@@ -34,13 +34,13 @@ pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
     let region = Region { middle: [0.0; 3], half_width: reach, half_height: reach };
     let (picture, placed) = picture_of(parts, &view(basket).close_up(region), &style).ok()?;
     let (middle, _) = placed.find([0.0; 3])?;
-    let rim = basket.rim.outer_radius(&basket.staves).to_mm();
+    let rim = basket.body.rim().outer_radius(basket.body.uprights()).to_mm();
     let name = |length: f64| Value::Name(words.both(Length::mm(length)));
     let args = [
         ("scale", Value::Name(scale_name(scale, words))),
         ("rim", name(2.0 * rim)),
-        ("base", name(basket.base.diameter.to_mm())),
-        ("count", basket.staves.count.into()),
+        ("base", name(basket.body.base().diameter.to_mm())),
+        ("count", basket.body.uprights().count.into()),
     ];
     let mut drawing = Drawing {
         name: "plan".to_owned(),
@@ -48,7 +48,7 @@ pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
         description: words.with("drawing-plan-description", &args),
         ..picture
     };
-    let base = basket.base.diameter.to_mm() / 2.0;
+    let base = basket.body.base().diameter.to_mm() / 2.0;
     drawing.stroke(Circle::new(middle, base * scale), Line::Hidden);
     for along in [Vec2::new(1.0, 0.0), Vec2::new(0.0, 1.0)] {
         let half = along * (rim * scale + 2.0);
@@ -78,12 +78,12 @@ fn radius(part: &Part) -> f64 {
 
 /// The numbers of the staves that stand at the quarters.
 fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
-    for quarter in 0..4.min(staves.count) {
-        let stave = staves.count * quarter / 4 + 1;
+    for quarter in 0..4.min(staves.uprights.count) {
+        let stave = staves.uprights.count * quarter / 4 + 1;
         // Numbers rise clockwise seen from above.
-        let (sin, cos) = ((staves.turn(stave) - first) * std::f64::consts::TAU).sin_cos();
+        let (sin, cos) = ((staves.uprights.turn(stave) - first) * std::f64::consts::TAU).sin_cos();
         let label = Label::new(stave.to_string(), middle + Vec2::new(cos, sin) * radius).middle();
         drawing.label(label.sized(Label::SMALL).bold());
     }

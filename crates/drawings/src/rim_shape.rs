@@ -18,16 +18,16 @@ pub(crate) struct RimShape {
 
 impl RimShape {
     pub(crate) fn of(basket: &Basket) -> Self {
-        let (rim, stave) = (&basket.rim, basket.staves.thickness.to_mm());
+        let (rim, stave) = (basket.body.rim(), basket.body.uprights().thickness.to_mm());
         let outer = hoop(&rim.outer.stock, stave, 1.0);
         let inner = hoop(&rim.inner.stock, 0.0, -1.0);
-        let filler = basket.filler.as_ref().map(|filler| {
+        let filler = basket.body.filler().map(|filler| {
             let (width, thickness) = (filler.stock.width.to_mm(), filler.stock.thickness.to_mm());
             let middle = Point::new(stave / 2.0, rim.height.to_mm() + thickness / 2.0);
             round(middle, width / 2.0, thickness / 2.0)
         });
         let all = outer.iter().chain(&inner).chain(filler.iter().flatten()).copied().collect();
-        let lashing = grown(&hull(all), basket.lashing.weaver.thickness.to_mm());
+        let lashing = grown(&hull(all), basket.body.lashing().weaver.thickness.to_mm());
         Self { outer, inner, filler, lashing }
     }
 

@@ -15,7 +15,7 @@ const FULL: f64 = 18.0;
 
 /// For each hoop both ends, apart and joined.
 pub fn scarf_template(basket: &Basket, words: &Words) -> Drawing {
-    let rim = &basket.rim;
+    let rim = basket.body.rim();
     let args = [("lap", Value::Name(words.both(rim.outer.scarf.lap)))];
     let title = words.term("drawing-scarf");
     let mut drawing = Drawing::new("scarf", title, words.with("drawing-scarf-description", &args));

@@ -25,7 +25,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     let sizes = Sizes::of(basket);
     let scale = sizes.scale();
     let args = [
-        ("base", Value::Name(words.both(basket.base.diameter))),
+        ("base", Value::Name(words.both(basket.body.base().diameter))),
         ("rim", Value::Name(words.both(Length::mm(2.0 * sizes.rim_radius)))),
         ("height", Value::Name(words.both(Length::mm(sizes.rim_top - sizes.bottom)))),
         ("overall", Value::Name(words.both(Length::mm(sizes.top - sizes.bottom)))),
@@ -68,12 +68,13 @@ struct Sizes {
 
 impl Sizes {
     fn of(basket: &Basket) -> Self {
-        let rim_top = basket.mould.profile.at(basket.rim.along + basket.rim.height).height.to_mm();
+        let rim_top =
+            basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height).height.to_mm();
         Self {
-            bottom: -basket.base.thickness.to_mm(),
+            bottom: -basket.body.base().thickness.to_mm(),
             rim_top,
             top: Front::of(basket, 1.0).map_or(rim_top, |front| front.top()),
-            rim_radius: basket.rim.outer_radius(&basket.staves).to_mm(),
+            rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm(),
         }
     }
     fn scale(&self) -> f64 {
@@ -99,8 +100,8 @@ fn halves(drawing: &mut Drawing, basket: &Basket, scale: f64, sizes: &Sizes) {
     if let Some(front) = &front {
         front.ears(drawing);
     }
-    cut.stave(drawing, cut.wall.foot(), basket.rim.along + basket.rim.height);
-    cut.weavers(drawing, Length::ZERO, basket.rim.along);
+    cut.stave(drawing, cut.wall.foot(), basket.body.rim().along + basket.body.rim().height);
+    cut.weavers(drawing, Length::ZERO, basket.body.rim().along);
     cut.disc(drawing, 0.0);
     cut.hole(drawing);
     cut.ear_tail(drawing);
@@ -116,21 +117,21 @@ fn halves(drawing: &mut Drawing, basket: &Basket, scale: f64, sizes: &Sizes) {
 fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64, sizes: &Sizes) {
     let place = |x: f64, height: f64| Point::new(x * scale, -height * scale);
     let both = |mm: f64| words.both(Length::mm(mm));
-    let base = basket.base.diameter.to_mm() / 2.0;
+    let base = basket.body.base().diameter.to_mm() / 2.0;
     let bottom = -sizes.bottom * scale;
     let across = |radius: f64, height: f64| [place(-radius, height), place(radius, height)];
     let levels = [
         Dimension::level(across(base, sizes.bottom), bottom + 8.0, both(2.0 * base)),
         Dimension::level(
-            across(sizes.rim_radius, sizes.rim_top - basket.rim.height.to_mm() / 2.0),
+            across(sizes.rim_radius, sizes.rim_top - basket.body.rim().height.to_mm() / 2.0),
             bottom + 15.0,
             both(2.0 * sizes.rim_radius),
         ),
     ];
     let left = -sizes.rim_radius * scale;
     let right = -left;
-    let weaving = basket.weave.top_height.to_mm();
-    let wall = basket.mould.profile.at(basket.weave.top_along).radius.to_mm();
+    let weaving = basket.body.weave.top_height.to_mm();
+    let wall = basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm();
     let uprights = [
         Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 4.5, both(weaving)),
         Dimension::upright(

@@ -16,10 +16,10 @@ const LONGEST: f64 = 3000.0;
 /// A stave upright at true size, foot below, with its widths on the left and its places, counted
 /// from the foot, on the right.
 pub fn stave_template(basket: &Basket, words: &Words) -> Drawing {
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let args = [
         ("length", Value::Name(words.both(staves.length))),
-        ("width", Value::Name(words.both(staves.width))),
+        ("width", Value::Name(words.both(staves.uprights.width))),
         ("foot", Value::Name(crate::text::fine_both(words, staves.taper.foot))),
     ];
     let description = words.with("drawing-stave-description", &args);
@@ -39,7 +39,7 @@ struct Template<'a> {
 
 impl Template<'_> {
     fn foot_along(&self) -> Length {
-        let parts = &self.basket.staves.length_parts;
+        let parts = &self.basket.body.staves().length_parts;
         -(parts.groove + parts.turn)
     }
     /// From the foot to a place along the mould, in mm.
@@ -47,19 +47,19 @@ impl Template<'_> {
         (along - self.foot_along()).to_mm().clamp(0.0, self.length)
     }
     fn half_width(&self, from_foot: f64) -> f64 {
-        self.basket.staves.width_at(self.foot_along() + Length::mm(from_foot)).to_mm() / 2.0
+        self.basket.body.uprights().width_at(self.foot_along() + Length::mm(from_foot)).to_mm() / 2.0
     }
     /// The stave between two places.
     fn piece(&self, from: f64, to: f64) -> kurbo::BezPath {
-        let full = self.above_foot(self.basket.staves.taper.from).clamp(from.min(to), to.max(from));
+        let full = self.above_foot(self.basket.body.staves().taper.from).clamp(from.min(to), to.max(from));
         let places = [from, full, to];
         let right = places.map(|place| Point::new(self.half_width(place), -place));
         let left = places.map(|place| Point::new(-self.half_width(place), -place));
         closed(right.into_iter().chain(left.into_iter().rev()))
     }
     fn outline(&self, drawing: &mut Drawing) {
-        let rim = &self.basket.rim;
-        let parts = &self.basket.staves.length_parts;
+        let rim = &self.basket.body.rim();
+        let parts = &self.basket.body.staves().length_parts;
         let trim = self.above_foot(rim.along + rim.height);
         drawing.fill(self.piece(0.0, parts.groove.to_mm().clamp(0.0, self.length)), Tone::Light);
         drawing.fill(self.piece(self.above_foot(rim.along), trim), Tone::Light);
@@ -68,7 +68,7 @@ impl Template<'_> {
         drawing.stroke(self.piece(0.0, self.length), Line::Outline);
     }
     fn places(&self, drawing: &mut Drawing) {
-        let (staves, rim) = (&self.basket.staves, &self.basket.rim);
+        let (staves, rim) = (&self.basket.body.staves(), &self.basket.body.rim());
         let mut places = vec![
             (0.0, "drawing-place-foot"),
             (staves.length_parts.groove.to_mm().clamp(0.0, self.length), "drawing-place-groove"),
@@ -78,7 +78,7 @@ impl Template<'_> {
             (self.above_foot(rim.along + rim.height), "drawing-place-trim"),
             (self.length, "drawing-place-tip"),
         ];
-        let last_row = self.above_foot(self.basket.weave.top_along);
+        let last_row = self.above_foot(self.basket.body.weave.top_along);
         if (last_row - self.above_foot(rim.along)).abs() > 0.5 {
             places.push((last_row, "drawing-place-last-row"));
         }
@@ -95,7 +95,7 @@ impl Template<'_> {
         }
     }
     fn widths(&self, drawing: &mut Drawing) {
-        let staves = &self.basket.staves;
+        let staves = &self.basket.body.staves();
         let mut places = vec![
             self.length,
             self.above_foot(staves.taper.from),

@@ -43,12 +43,12 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
     let girth = ("girth", Value::Name(words.both(girth)));
     let title = words.with(place, std::slice::from_ref(&girth));
     let description =
-        words.with("drawing-strip-description", &[girth, ("count", basket.staves.count.into())]);
+        words.with("drawing-strip-description", &[girth, ("count", basket.body.uprights().count.into())]);
     let mut drawing = Drawing::new(name, title, description);
     strip.sheet(&mut drawing, HEIGHT);
     let width = match at {
-        At::Base => basket.staves.width_at(-basket.staves.length_parts.turn),
-        At::Rim => basket.staves.width_at(basket.rim.along),
+        At::Base => basket.body.uprights().width_at(-basket.body.staves().length_parts.turn),
+        At::Rim => basket.body.uprights().width_at(basket.body.rim().along),
     };
     strip.staves(&mut drawing, width.to_mm());
     strip.numbers(&mut drawing, 8.5);
@@ -63,33 +63,33 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
 
 /// Girth of the base at the edge over the groove.
 pub fn base_girth(basket: &Basket) -> Length {
-    basket.base.diameter * std::f64::consts::PI
+    basket.body.base().diameter * std::f64::consts::PI
 }
 
 /// Girth outside the staves at the middle of the rim.
 pub fn rim_girth(basket: &Basket) -> Length {
-    (basket.rim.radius + basket.staves.thickness) * TAU
+    (basket.body.rim().radius() + basket.body.uprights().thickness) * TAU
 }
 
 /// A strip as high as the outer hoop, laid round its outside, with the middle of every pin.
 pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
-    let girth = basket.rim.outer_radius(&basket.staves) * TAU;
+    let girth = basket.body.rim().outer_radius(basket.body.uprights()) * TAU;
     let strip = Strip { basket, words, girth: girth.to_mm() };
     let args = [
         ("girth", Value::Name(words.both(girth))),
-        ("drill", Value::Name(fine_both(words, basket.pins.drill))),
-        ("count", basket.pins.count.into()),
+        ("drill", Value::Name(fine_both(words, basket.body.pins().drill))),
+        ("count", basket.body.pins().count.into()),
     ];
     let title = words.with("drawing-drilling", &args);
     let mut drawing = Drawing::new("drilling", title, words.with("drawing-drilling-description", &args));
-    let hoop = basket.rim.outer.stock.width.to_mm();
+    let hoop = basket.body.rim().outer.stock.width.to_mm();
     let below = 13.0;
     strip.sheet(&mut drawing, hoop + below);
     drawing.line((0.0, hoop), (strip.girth, hoop), Line::Edge);
     drawing.line((0.0, hoop / 2.0), (strip.girth, hoop / 2.0), Line::Centre);
-    let radius = (basket.pins.drill.to_mm() / 2.0).max(0.3);
-    for &stave in &basket.pins.staves {
-        let at = Point::new(strip.x(basket.staves.turn(stave)), hoop / 2.0);
+    let radius = (basket.body.pins().drill.to_mm() / 2.0).max(0.3);
+    for &stave in &basket.body.pins().staves {
+        let at = Point::new(strip.x(basket.body.uprights().turn(stave)), hoop / 2.0);
         drawing.stroke(kurbo::Circle::new(at, radius), Line::Edge);
         drawing.line((at.x, at.y - 2.2), (at.x, at.y + 2.2), Line::Dimension);
         drawing.label(Label::new(stave.to_string(), (at.x, hoop + 2.6)).middle().sized(Label::SMALL));
@@ -107,7 +107,7 @@ struct Strip<'a> {
 
 impl Strip<'_> {
     fn pitch(&self) -> f64 {
-        self.girth / f64::from(self.basket.staves.count.max(1))
+        self.girth / f64::from(self.basket.body.uprights().count.max(1))
     }
 
     /// Where a fraction of the way round lies: stave 1 stands half a pitch from the end.
@@ -126,13 +126,14 @@ impl Strip<'_> {
 
     fn numbers(&self, drawing: &mut Drawing, y: f64) {
         let pitch = self.pitch();
-        let widest =
-            Label::new(self.basket.staves.count.to_string(), Point::ZERO).sized(Label::SMALL).width();
+        let widest = Label::new(self.basket.body.uprights().count.to_string(), Point::ZERO)
+            .sized(Label::SMALL)
+            .width();
         let upright = pitch < widest + 0.6;
         let step = if pitch >= Label::SMALL { 1 } else { 5 };
-        for stave in 1..=self.basket.staves.count.min(MOST) {
+        for stave in 1..=self.basket.body.uprights().count.min(MOST) {
             if stave == 1 || stave % step == 0 {
-                let at = Point::new(self.x(self.basket.staves.turn(stave)), y);
+                let at = Point::new(self.x(self.basket.body.uprights().turn(stave)), y);
                 let label = Label::new(stave.to_string(), at).middle().sized(Label::SMALL);
                 drawing.label(if upright { label.turned(-90.0) } else { label });
             }
@@ -140,8 +141,8 @@ impl Strip<'_> {
     }
 
     fn staves(&self, drawing: &mut Drawing, width: f64) {
-        for stave in 1..=self.basket.staves.count.min(MOST) {
-            let x = self.x(self.basket.staves.turn(stave));
+        for stave in 1..=self.basket.body.uprights().count.min(MOST) {
+            let x = self.x(self.basket.body.uprights().turn(stave));
             drawing.shape(Rect::new(x - width / 2.0, 0.0, x + width / 2.0, 5.0), Tone::Pale, Line::Dimension);
             drawing.line((x, 0.0), (x, if stave % 5 == 0 { 6.5 } else { 5.5 }), Line::Edge);
         }
@@ -174,14 +175,14 @@ impl Strip<'_> {
     }
 
     fn pins(&self, drawing: &mut Drawing) {
-        for &stave in self.basket.pins.staves.iter().take(MOST as usize) {
-            let at = Point::new(self.x(self.basket.staves.turn(stave)), 2.5);
+        for &stave in self.basket.body.pins().staves.iter().take(MOST as usize) {
+            let at = Point::new(self.x(self.basket.body.uprights().turn(stave)), 2.5);
             drawing.fill(kurbo::Circle::new(at, 0.7), Tone::Black);
         }
     }
 
     fn scarfs(&self, drawing: &mut Drawing) {
-        let rim = &self.basket.rim;
+        let rim = &self.basket.body.rim();
         self.scarf(drawing, &rim.outer.scarf, 17.0, "drawing-outer-scarf");
         self.scarf(drawing, &rim.inner.scarf, 20.5, "drawing-inner-scarf");
     }

@@ -18,7 +18,7 @@ const BETWEEN: f64 = 12.0;
 pub fn taper_chart(basket: &Basket, words: &Words) -> Drawing {
     let title = words.term("drawing-taper-chart");
     let mut drawing = Drawing::new("taper-chart", title, words.term("drawing-taper-chart-description"));
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let wanted = |_: &GapAt| staves.gap_wanted;
     let panels = [
         Panel::of(basket, words, 0.0, &[&|at| at.width, &|at| at.ideal_width]),
@@ -51,7 +51,7 @@ struct Panel<'a> {
 
 impl<'a> Panel<'a> {
     fn of(basket: &'a Basket, words: &'a Words, top: f64, measures: &[Measure<'_>]) -> Self {
-        let gaps = &basket.staves.gaps;
+        let gaps = &basket.body.staves().gaps;
         let values = gaps.iter().flat_map(|at| measures.iter().map(move |measure| measure(at)));
         let most = values.fold(Length::mm(0.1), Length::max) * 1.1;
         let highest = gaps.iter().map(|at| at.height).fold(Length::mm(1.0), Length::max);
@@ -80,7 +80,7 @@ impl<'a> Panel<'a> {
     }
 
     fn curve(&self, drawing: &mut Drawing, line: Line, measure: Measure<'_>) {
-        let points = self.basket.staves.gaps.iter().filter(|at| at.height >= Length::ZERO);
+        let points = self.basket.body.staves().gaps.iter().filter(|at| at.height >= Length::ZERO);
         drawing.stroke(open(points.map(|at| Point::new(self.x(at.height), self.y(measure(at))))), line);
     }
 

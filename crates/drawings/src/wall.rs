@@ -17,8 +17,11 @@ pub(crate) struct Wall<'a> {
 
 impl<'a> Wall<'a> {
     pub(crate) fn of(basket: &'a Basket) -> Self {
-        let half = basket.staves.thickness.to_mm() / 2.0;
-        let edge = Point::new(basket.base.diameter.to_mm() / 2.0, -basket.base.thickness.to_mm() / 2.0);
+        let half = basket.body.uprights().thickness.to_mm() / 2.0;
+        let edge = Point::new(
+            basket.body.base().diameter.to_mm() / 2.0,
+            -basket.body.base().thickness.to_mm() / 2.0,
+        );
         let (foot, up) = on_mould(basket, Length::ZERO);
         let foot = foot + outward(up) * half;
         let reach = (foot - edge).hypot() * 0.45;
@@ -28,7 +31,7 @@ impl<'a> Wall<'a> {
 
     /// End of the foot, along the mould: negative.
     pub(crate) fn foot(&self) -> Length {
-        let parts = &self.basket.staves.length_parts;
+        let parts = &self.basket.body.staves().length_parts;
         -(parts.groove + parts.turn)
     }
 
@@ -43,8 +46,8 @@ impl<'a> Wall<'a> {
         if along >= Length::ZERO {
             return on_mould(self.basket, along);
         }
-        let parts = &self.basket.staves.length_parts;
-        let half = self.basket.staves.thickness.to_mm() / 2.0;
+        let parts = &self.basket.body.staves().length_parts;
+        let half = self.basket.body.uprights().thickness.to_mm() / 2.0;
         let below = along.to_mm() + parts.turn.to_mm();
         let (middle, direction) = if below < 0.0 || parts.turn <= Length::ZERO {
             (self.turn.p0 + Vec2::new(below, 0.0), Vec2::new(1.0, 0.0))
@@ -68,7 +71,7 @@ impl<'a> Wall<'a> {
 }
 
 fn on_mould(basket: &Basket, along: Length) -> (Point, Vec2) {
-    let spot = basket.mould.profile.at(along);
+    let spot = basket.body.form.profile.at(along);
     let (sin, cos) = spot.lean.to_radians().sin_cos();
     (Point::new(spot.radius.to_mm(), spot.height.to_mm()), Vec2::new(sin, cos))
 }

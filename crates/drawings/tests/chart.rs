@@ -3,7 +3,7 @@
 use basket::pattern::Rule;
 use basket::pattern::{CoursePattern, Until, WeaveKind};
 use basket::weave::Face;
-use basket::{Basket, Catalogue, Colour, Length, assemble};
+use basket::{Basket, Catalogue, Colour, Hand, Length, assemble};
 use drawings::{ChartKind, Drawing, Item, Label, Tone, chart};
 use kurbo::{Point, Shape};
 use words::{Language, Words};
@@ -19,7 +19,7 @@ fn basket(count: u32, weave: WeaveKind, colours: &[&str], rows: u32) -> Basket {
     let colours = colours.iter().map(|name| vec![Colour::built_in(name).expect("a colour")]).collect();
     pattern.weave.courses =
         vec![CoursePattern { colours, ..CoursePattern::new(weave, cane, Until::Rows(rows)) }];
-    assemble(&pattern, catalogue)
+    assemble(&pattern, catalogue, &Hand::USUAL)
 }
 
 fn draw(basket: &Basket, face: Face, kind: ChartKind) -> Drawing {
@@ -43,7 +43,7 @@ fn label<'a>(drawing: &'a Drawing, text: &str) -> Option<&'a Label> {
 
 /// Middle of a crossing on a grid of 4 mm or, with many staves, of a share of 180 mm.
 fn middle(basket: &Basket, face: Face, row: u32, stave: u32) -> Point {
-    let count = f64::from(basket.staves.count);
+    let count = f64::from(basket.body.uprights().count);
     let square = (180.0 / count).min(4.0);
     let from_left = match face {
         Face::Outside => count - f64::from(stave) + 0.5,
@@ -61,7 +61,7 @@ fn each_crossing_of_a_grid_shows_what_is_seen() {
             for stave in 1..=29 {
                 // A little off the middle, beside hatches.
                 let at = middle(&basket, face, row, stave) + kurbo::Vec2::new(1.2, 1.5);
-                let blue = basket.weave.colour(row, stave, face).colour.rgb == BLUE;
+                let blue = basket.body.weave.colour(row, stave, face).colour.rgb == BLUE;
                 let tone = tone_at(&drawing, at);
                 assert_eq!(
                     tone == Some(Tone::Dyed(BLUE)),
@@ -94,11 +94,12 @@ fn rows_of_a_true_chart_have_their_true_girth() {
     });
     let ground = ground.expect("a ground");
     let girth = |along: Length| {
-        (basket.mould.profile.at(along).radius + basket.staves.thickness).to_mm() * std::f64::consts::TAU
+        (basket.body.form.profile.at(along).radius + basket.body.uprights().thickness).to_mm()
+            * std::f64::consts::TAU
     };
-    let widest = basket.weave.each_row.iter().map(|row| girth(row.along)).fold(0.0, f64::max);
+    let widest = basket.body.weave.each_row.iter().map(|row| girth(row.along)).fold(0.0, f64::max);
     let scale = 180.0 / widest;
-    for row in &basket.weave.each_row {
+    for row in &basket.body.weave.each_row {
         let y = -row.along.to_mm() * scale;
         let half = girth(row.along) * scale / 2.0;
         for side in [-1.0, 1.0] {
@@ -124,7 +125,7 @@ fn every_colour_has_a_sample_with_its_own_hatch() {
 #[test]
 fn joins_ears_and_courses_are_marked() {
     let basket = basket(73, WeaveKind::Plain, &["natural"], 25);
-    let joins: usize = basket.weave.courses.iter().map(|course| course.joins.len()).sum();
+    let joins: usize = basket.body.weave.courses.iter().map(|course| course.joins.len()).sum();
     assert!(joins > 0);
     let drawing = draw(&basket, Face::Outside, ChartKind::True);
     let marks = drawing.items().iter().filter(|item| {

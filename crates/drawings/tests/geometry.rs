@@ -45,9 +45,9 @@ fn a_strip_is_as_long_as_the_girth() {
         let longest =
             |drawing: &Drawing| shapes(drawing, Line::Edge).iter().map(Rect::width).fold(0.0, f64::max);
         let around = |radius: Length| std::f64::consts::TAU * radius.to_mm();
-        assert!(close(longest(&base), around(basket.base.diameter / 2.0)));
-        assert!(close(longest(&rim), around(basket.rim.radius + basket.staves.thickness)));
-        assert!(close(longest(&drill), around(basket.rim.outer_radius(&basket.staves))));
+        assert!(close(longest(&base), around(basket.body.base().diameter / 2.0)));
+        assert!(close(longest(&rim), around(basket.body.rim().radius() + basket.body.uprights().thickness)));
+        assert!(close(longest(&drill), around(basket.body.rim().outer_radius(basket.body.uprights()))));
     }
 }
 
@@ -61,9 +61,9 @@ fn a_strip_has_a_tick_for_every_stave_at_even_steps() {
         .map(|line| line.p0.x)
         .collect();
     ticks.sort_by(f64::total_cmp);
-    assert_eq!(ticks.len(), basket.staves.count as usize);
-    let girth = std::f64::consts::PI * basket.base.diameter.to_mm();
-    let pitch = girth / f64::from(basket.staves.count);
+    assert_eq!(ticks.len(), basket.body.uprights().count as usize);
+    let girth = std::f64::consts::PI * basket.body.base().diameter.to_mm();
+    let pitch = girth / f64::from(basket.body.uprights().count);
     for pair in ticks.windows(2) {
         assert!(close(pair[1] - pair[0], pitch), "{} is not {pitch}", pair[1] - pair[0]);
     }
@@ -74,16 +74,16 @@ fn a_strip_has_a_tick_for_every_stave_at_even_steps() {
 fn pins_stand_on_the_staves_that_are_pinned() {
     let basket = basket(HARBOUR);
     let strip = drawings::drilling_template(&basket, &words(&basket));
-    let hoop = basket.rim.outer.stock.width.to_mm();
+    let hoop = basket.body.rim().outer.stock.width.to_mm();
     let holes = shapes(&strip, Line::Edge)
         .into_iter()
         .filter(|hole| close(hole.center().y, hoop / 2.0) && hole.width() < 5.0)
         .map(|hole| hole.center().x);
-    let girth = std::f64::consts::TAU * basket.rim.outer_radius(&basket.staves).to_mm();
-    let pitch = girth / f64::from(basket.staves.count);
-    let wanted = basket.pins.staves.iter().map(|stave| (f64::from(*stave) - 0.5) * pitch);
+    let girth = std::f64::consts::TAU * basket.body.rim().outer_radius(basket.body.uprights()).to_mm();
+    let pitch = girth / f64::from(basket.body.uprights().count);
+    let wanted = basket.body.pins().staves.iter().map(|stave| (f64::from(*stave) - 0.5) * pitch);
     let (holes, wanted): (Vec<f64>, Vec<f64>) = (holes.collect(), wanted.collect());
-    assert_eq!(holes.len(), basket.pins.count as usize);
+    assert_eq!(holes.len(), basket.body.pins().count as usize);
     assert!(holes.iter().zip(&wanted).all(|(hole, wanted)| close(*hole, *wanted)));
 }
 
@@ -144,14 +144,14 @@ fn the_stave_is_true_in_length_and_width() {
     let stave = drawings::stave_template(&basket, &words(&basket));
     let outlines = shapes(&stave, Line::Outline);
     assert_eq!(outlines.len(), 1);
-    assert!(close(outlines[0].height(), basket.staves.length.to_mm()));
-    assert!(close(outlines[0].width(), basket.staves.width.to_mm()));
+    assert!(close(outlines[0].height(), basket.body.staves().length.to_mm()));
+    assert!(close(outlines[0].width(), basket.body.uprights().width.to_mm()));
 }
 
 #[test]
 fn every_stave_of_a_crowded_base_is_numbered() {
     let basket = basket(ODD[4]);
-    assert_eq!(basket.staves.count, 107);
+    assert_eq!(basket.body.uprights().count, 107);
     let plan = drawings::base_plan(&basket, &words(&basket));
     for stave in 1..=107 {
         let number = stave.to_string();
@@ -166,12 +166,12 @@ fn the_section_is_true_to_its_scale() {
     let levels = strokes(&section, Line::Dimension);
     // Harbour bread basket is drawn 1 : 2.5.
     assert!(section.title.contains("1 : 2.5"), "{}", section.title);
-    for size in [basket.base.diameter, 2.0 * basket.rim.outer_radius(&basket.staves)] {
+    for size in [basket.body.base().diameter, 2.0 * basket.body.rim().outer_radius(basket.body.uprights())] {
         let drawn = size.to_mm() / 2.5;
         assert!(levels.iter().any(|line| close(line.p1.x - line.p0.x, drawn)), "no dimension of {drawn} mm");
     }
-    let overall = (basket.base.thickness
-        + basket.mould.profile.at(basket.rim.along + basket.rim.height).height)
+    let overall = (basket.body.base().thickness
+        + basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height).height)
         .to_mm();
     assert!(levels.iter().any(|line| close((line.p1.y - line.p0.y).abs(), overall / 2.5)));
 }

@@ -164,7 +164,7 @@ fn weavers_that_share_the_wall_keep_clear_of_each_other() {
 #[test]
 fn weavers_of_a_wale_overlap_by_no_more_than_their_thickness() {
     let pattern = woven(24, "weave = \"wale 3\", weaver = \"cane fine\", rows = 4");
-    let thickness = basket(&pattern).weave.courses[0].weaver.thickness.to_mm() as f32;
+    let thickness = basket(&pattern).body.weave.courses[0].weaver.thickness.to_mm() as f32;
     check_overlaps_upto(thickness, &pattern, Stage::Woven);
 }
 
@@ -225,8 +225,8 @@ fn what_touches_in_wood_touches_in_the_solid() {
 fn near_ear(basket: &basket::Basket, part: &Part) -> bool {
     let (Some(ears), Some(number)) = (&basket.ears, part.number) else { return false };
     ears.each.iter().any(|ear| {
-        let off = basket.staves.turn(number) - ear.turn;
-        (off - off.round()).abs() * f64::from(basket.staves.count) < 2.0
+        let off = basket.body.uprights().turn(number) - ear.turn;
+        (off - off.round()).abs() * f64::from(basket.body.uprights().count) < 2.0
     })
 }
 

@@ -70,8 +70,8 @@ fn names_are_unique() {
 fn each_stage_has_what_exists_then() {
     let basket = basket(HARBOUR);
     let count = |stage, kind| of_kind(&solid(&basket, stage, Detail::Thumbnail), kind).count();
-    let staves = basket.staves.count as usize;
-    let rows = basket.weave.rows as usize;
+    let staves = basket.body.uprights().count as usize;
+    let rows = basket.body.weave.rows as usize;
     assert_eq!(count(Stage::BaseOnMould, PartKind::Mould), 1);
     assert_eq!(count(Stage::BaseOnMould, PartKind::Screw), 1);
     assert_eq!(count(Stage::BaseOnMould, PartKind::Stave), 0);
@@ -91,9 +91,9 @@ fn each_stage_has_what_exists_then() {
     // As many as are listed with the tools of the step.
     assert_eq!(count(Stage::RimClamped, PartKind::Clamp), 24);
     assert_eq!(count(Stage::Pinned, PartKind::Clamp), 0);
-    assert_eq!(count(Stage::Pinned, PartKind::Pin), basket.pins.count as usize);
+    assert_eq!(count(Stage::Pinned, PartKind::Pin), basket.body.pins().count as usize);
     assert_eq!(count(Stage::Pinned, PartKind::Lashing), 0);
-    assert_eq!(count(Stage::Lashed, PartKind::Lashing), basket.lashing.wraps as usize);
+    assert_eq!(count(Stage::Lashed, PartKind::Lashing), basket.body.lashing().wraps as usize);
     assert_eq!(count(Stage::Lashed, PartKind::Filler), 2);
     assert_eq!(count(Stage::Lashed, PartKind::Bail), 0);
     assert_eq!(count(Stage::Handled, PartKind::Bail), 1);
@@ -105,14 +105,15 @@ fn each_stage_has_what_exists_then() {
 #[test]
 fn tips_stand_above_the_rim_until_they_are_trimmed() {
     let basket = basket(CHANNEL);
-    let rim_top = basket.mould.profile.at(basket.rim.along + basket.rim.height).height.to_mm() as f32;
+    let rim_top =
+        basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height).height.to_mm() as f32;
     let top = |stage| {
         let solid = solid(&basket, stage, Detail::Full);
         let heights: Vec<f32> =
             of_kind(&solid, PartKind::Stave).flat_map(|part| &part.mesh.positions).map(|at| at[2]).collect();
         heights.into_iter().fold(f32::NEG_INFINITY, f32::max)
     };
-    let trim = basket.staves.length_parts.trim.to_mm() as f32;
+    let trim = basket.body.staves().length_parts.trim.to_mm() as f32;
     assert!((top(Stage::RimClamped) - rim_top - trim).abs() < 1.0);
     assert!((top(Stage::Pinned) - rim_top).abs() < 0.5);
 }
@@ -123,16 +124,18 @@ fn tips_stand_above_the_rim_until_they_are_trimmed() {
 fn a_stave_has_the_volume_of_its_section_along_its_length() {
     for pattern in [HARBOUR, FERRY, CHANNEL] {
         let basket = basket(pattern);
-        let staves = &basket.staves;
+        let staves = basket.body.staves();
         let parts = &staves.length_parts;
         let from = parts.groove + parts.turn;
-        let length = from + basket.rim.along + basket.rim.height;
+        let length = from + basket.body.rim().along + basket.body.rim().height;
         let steps = 1000;
         let mean: f64 = (0..steps)
-            .map(|step| staves.width_at(length * ((f64::from(step) + 0.5) / f64::from(steps)) - from).to_mm())
+            .map(|step| {
+                staves.uprights.width_at(length * ((f64::from(step) + 0.5) / f64::from(steps)) - from).to_mm()
+            })
             .sum::<f64>()
             / f64::from(steps);
-        let wanted = mean * staves.thickness.to_mm() * 5.0 / 6.0 * length.to_mm();
+        let wanted = mean * staves.uprights.thickness.to_mm() * 5.0 / 6.0 * length.to_mm();
         let solid = solid(&basket, Stage::Finished, Detail::Full);
         // Stave 20 carries no ear.
         let volume = of_kind(&solid, PartKind::Stave).nth(19).map_or(0.0, |part| part.mesh.volume());
@@ -158,9 +161,14 @@ fn each_row_is_as_long_as_the_weaver_it_takes() {
         let solid = solid(&basket, Stage::Woven, Detail::Full);
         let mut whole = [0.0, 0.0];
         for part in of_kind(&solid, PartKind::Row) {
-            let row =
-                basket.weave.each_row.iter().find(|row| Some(row.number) == part.number).expect("the row");
-            let course = &basket.weave.courses[row.course as usize - 1];
+            let row = basket
+                .body
+                .weave
+                .each_row
+                .iter()
+                .find(|row| Some(row.number) == part.number)
+                .expect("the row");
+            let course = &basket.body.weave.courses[row.course as usize - 1];
             if row.number == course.first_row || row.number + 1 == course.first_row + course.rows {
                 continue;
             }
@@ -184,12 +192,12 @@ fn rows_go_over_and_under_as_the_weave_says() {
     let solid = solid(&basket, Stage::Woven, Detail::Full);
     let rows: Vec<&Part> = of_kind(&solid, PartKind::Row).collect();
     for (part, stave) in
-        rows.iter().skip(2).step_by(3).take(10).zip((2..=basket.staves.count).cycle().step_by(5))
+        rows.iter().skip(2).step_by(3).take(10).zip((2..=basket.body.uprights().count).cycle().step_by(5))
     {
         let number = part.number.expect("rows are numbered");
-        let row = &basket.weave.each_row[number as usize - 1];
-        let middle = basket.mould.profile.at(row.along).radius + basket.staves.thickness / 2.0;
-        let angle = basket.staves.turn(stave) * TAU;
+        let row = &basket.body.weave.each_row[number as usize - 1];
+        let middle = basket.body.form.profile.at(row.along).radius + basket.body.uprights().thickness / 2.0;
+        let angle = basket.body.uprights().turn(stave) * TAU;
         let at_stave = part.mesh.positions.iter().filter(|at| {
             // Numbers rise clockwise seen from above.
             let off = f64::from(-at[1]).atan2(f64::from(at[0])) - angle;
@@ -200,7 +208,7 @@ fn rows_go_over_and_under_as_the_weave_says() {
         let outside = radii.iter().sum::<f64>() / radii.len() as f64 > middle.to_mm();
         assert_eq!(
             outside,
-            basket.weave.cell(number, stave).outside.is_some(),
+            basket.body.weave.cell(number, stave).outside.is_some(),
             "{} at stave {stave}",
             part.name
         );
@@ -213,12 +221,13 @@ fn the_base_has_the_size_it_is_turned_to() {
     let solid = solid(&basket, Stage::BaseOnMould, Detail::Full);
     let base = of_kind(&solid, PartKind::Base).next().expect("a base");
     let radii = base.mesh.positions.iter().map(|at| at[0].hypot(at[1]));
-    assert!((radii.fold(0.0, f32::max) - basket.base.diameter.to_mm() as f32 / 2.0).abs() < 1e-3);
+    assert!((radii.fold(0.0, f32::max) - basket.body.base().diameter.to_mm() as f32 / 2.0).abs() < 1e-3);
     let low = base.mesh.positions.iter().fold(0.0_f32, |low, at| low.min(at[2]));
-    assert!((low + basket.base.thickness.to_mm() as f32).abs() < 1e-3);
-    let (edge, root) = (basket.base.diameter.to_mm() / 2.0, basket.base.groove_radius.to_mm());
-    let disc = TAU / 2.0 * edge * edge * basket.base.thickness.to_mm();
-    let groove = TAU / 2.0 * (edge * edge - root * root) * basket.base.groove_width.to_mm();
+    assert!((low + basket.body.base().thickness.to_mm() as f32).abs() < 1e-3);
+    let (edge, root) =
+        (basket.body.base().diameter.to_mm() / 2.0, basket.body.base().groove_radius().to_mm());
+    let disc = TAU / 2.0 * edge * edge * basket.body.base().thickness.to_mm();
+    let groove = TAU / 2.0 * (edge * edge - root * root) * basket.body.base().groove_width.to_mm();
     // Hole, plug's seat, turned rings and flat facets take less than 3 %.
     let share = base.mesh.volume() / (disc - groove);
     assert!((0.97..1.0).contains(&share), "{share}");
@@ -236,11 +245,11 @@ fn hoops_and_bail_are_as_long_as_they_are_cut() {
     let close = |drawn: f64, cut: Length, share: f64| {
         assert!((drawn / cut.to_mm() - 1.0).abs() < share, "{drawn} for {cut:?}");
     };
-    close(longest(&solid, PartKind::OuterHoop, 7), basket.rim.outer.cut, 0.015);
-    close(longest(&solid, PartKind::InnerHoop, 7), basket.rim.inner.cut, 0.015);
+    close(longest(&solid, PartKind::OuterHoop, 7), basket.body.rim().outer.cut, 0.015);
+    close(longest(&solid, PartKind::InnerHoop, 7), basket.body.rim().inner.cut, 0.015);
     close(longest(&solid, PartKind::Bail, 8), basket.handle.as_ref().expect("a handle").cut, 0.015);
-    let wraps = longest(&solid, PartKind::Lashing, 6) * f64::from(basket.lashing.wraps);
-    close(wraps, basket.lashing.net, 0.2);
+    let wraps = longest(&solid, PartKind::Lashing, 6) * f64::from(basket.body.lashing().wraps);
+    close(wraps, basket.body.lashing().net, 0.2);
 }
 
 #[test]

@@ -114,9 +114,9 @@ fn captions_count_what_is_drawn() {
     let basket = basket(HARBOUR);
     let words = words(&basket);
     let title = |plate| stage_drawing(&basket, &words, plate).expect("a drawing").title;
-    assert!(title(Plate::StavesSet).contains(&basket.staves.count.to_string()));
-    assert!(title(Plate::Woven).contains(&basket.weave.rows.to_string()));
-    assert!(title(Plate::Lashed).contains(&basket.lashing.wraps.to_string()));
+    assert!(title(Plate::StavesSet).contains(&basket.body.uprights().count.to_string()));
+    assert!(title(Plate::Woven).contains(&basket.body.weave.rows.to_string()));
+    assert!(title(Plate::Lashed).contains(&basket.body.lashing().wraps.to_string()));
     let half = solid(&basket, Stage::HalfWoven, Detail::Full);
     let rows = half.parts.iter().filter(|part| part.kind == PartKind::Row).count();
     assert!(title(Plate::HalfWoven).contains(&rows.to_string()));
@@ -146,12 +146,12 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
         let words = words(&basket);
         let rows = |stage| of_kind(&solid(&basket, stage, Detail::Thumbnail), PartKind::Row);
         let clamped = solid(&basket, Stage::RimClamped, Detail::Thumbnail);
-        let join = basket.weave.courses.iter().flat_map(|course| &course.joins);
+        let join = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
         let mut known: Vec<u32> =
             join.flat_map(|join| [join.row, join.cut_over, join.start_behind]).collect();
         known.extend(basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.stave)));
-        known.extend([basket.rim.outer.scarf.from_stave, basket.rim.outer.scarf.to_stave]);
-        known.extend([basket.staves.count, basket.pins.count, basket.lashing.wraps]);
+        known.extend([basket.body.rim().outer.scarf.from_stave, basket.body.rim().outer.scarf.to_stave]);
+        known.extend([basket.body.uprights().count, basket.body.pins().count, basket.body.lashing().wraps]);
         known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::Woven].map(rows));
         known.push(of_kind(&clamped, PartKind::Clamp));
         let drawings = stage_drawings(&basket, &words);
@@ -165,10 +165,10 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
         let count = |plate| {
             drawings.iter().find(|(one, _)| *one == plate).map(|(_, drawing)| numbers(&drawing.title))
         };
-        assert_eq!(count(Plate::StavesSet), Some(vec![basket.staves.count]));
-        assert_eq!(count(Plate::Pinned), Some(vec![basket.pins.count]));
+        assert_eq!(count(Plate::StavesSet), Some(vec![basket.body.uprights().count]));
+        assert_eq!(count(Plate::Pinned), Some(vec![basket.body.pins().count]));
         assert_eq!(count(Plate::RimClamped), Some(vec![of_kind(&clamped, PartKind::Clamp)]));
-        assert_eq!(count(Plate::Woven), Some(vec![basket.weave.rows, basket.staves.count]));
+        assert_eq!(count(Plate::Woven), Some(vec![basket.body.weave.rows, basket.body.uprights().count]));
     }
 }
 
@@ -203,8 +203,8 @@ fn the_plan_is_to_scale_and_says_its_sizes_in_both_systems() {
     let basket = basket(HARBOUR);
     let words = words(&basket);
     let plan = drawings::plan(&basket, &words).expect("a plan");
-    let rim = basket.rim.outer_radius(&basket.staves) * 2.0;
-    for length in [rim, basket.base.diameter] {
+    let rim = basket.body.rim().outer_radius(basket.body.uprights()) * 2.0;
+    for length in [rim, basket.body.base().diameter] {
         let size = words.both(length);
         assert!(size.contains("in") && size.contains("mm"), "{size}");
         assert!(labels(&plan).any(|label| label.text == size), "{size} stands at a dimension line");
@@ -217,7 +217,7 @@ fn the_plan_is_to_scale_and_says_its_sizes_in_both_systems() {
         _ => None,
     });
     let across = hidden.expect("a hidden line").width();
-    assert!((across - basket.base.diameter.to_mm() / 2.0).abs() < 0.05, "{across}");
+    assert!((across - basket.body.base().diameter.to_mm() / 2.0).abs() < 0.05, "{across}");
 }
 
 #[test]
@@ -226,7 +226,7 @@ fn a_join_shows_both_strands_and_the_staves_between() {
         let basket = basket(pattern);
         let drawing = stage_drawing(&basket, &words(&basket), Plate::Join).expect("a drawing");
         assert!(!patches(&drawing, Tone::Mid).is_empty(), "the spent strand is seen");
-        let mut joins = basket.weave.courses.iter().flat_map(|course| &course.joins);
+        let mut joins = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
         let join = joins.find(|join| join.start_behind < join.cut_over).expect("a join");
         for stave in join.start_behind..=join.cut_over {
             assert!(labels(&drawing).any(|label| label.text == stave.to_string()), "stave {stave}");
@@ -237,7 +237,8 @@ fn a_join_shows_both_strands_and_the_staves_between() {
 #[test]
 fn every_drawing_goes_with_one_step() {
     let basket = basket(HARBOUR);
-    let of_steps: Vec<Plate> = basket.steps.iter().flat_map(Plate::of_step).copied().collect();
+    let steps = basket::steps::list(&basket);
+    let of_steps: Vec<Plate> = steps.iter().flat_map(|step| Plate::of_step(step.kind)).copied().collect();
     for plate in plates(&basket) {
         let expected = usize::from(!matches!(plate, Plate::Exploded | Plate::Cover));
         assert_eq!(of_steps.iter().filter(|one| **one == plate).count(), expected, "{plate:?}");

@@ -2,7 +2,7 @@
 #![allow(missing_docs)]
 
 use basket::pattern::Units;
-use basket::{Basket, Catalogue, assemble};
+use basket::{Basket, Catalogue, Hand, assemble};
 use sheets::{Options, Paper, data, packet};
 use words::{Language, Words};
 
@@ -14,7 +14,7 @@ fn harbour() -> Basket {
     let catalogue = Catalogue::built_in();
     let text = include_str!("../../../patterns/harbour-bread-basket.toml");
     let pattern = basket::pattern::read(text, catalogue).expect("the pattern can be read");
-    assemble(&pattern, catalogue)
+    assemble(&pattern, catalogue, &Hand::USUAL)
 }
 
 /// The whole packet, as `draft` makes it. Target: 400 ms.

@@ -4,9 +4,9 @@ use basket::base::Base;
 use basket::choice::Choice;
 use basket::findings::Place;
 use basket::fittings::{Ears, Handle, Pins};
+use basket::form::Mould;
 use basket::lashing::{Filler, Lashing};
 use basket::message::{Message, Value};
-use basket::mould::Mould;
 use basket::pattern::{Finish, Language, Note, Units};
 use basket::rim::Rim;
 use basket::steps::{Stage, Step};
@@ -106,13 +106,13 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
         units: basket.units,
         language: words.language(),
         mould: &basket.mould,
-        base: &basket.base,
+        base: basket.body.base(),
         staves: staves(basket, words)?,
-        weave: &basket.weave,
-        rim: &basket.rim,
-        filler: &basket.filler,
-        lashing: &basket.lashing,
-        pins: &basket.pins,
+        weave: &basket.body.weave,
+        rim: basket.body.rim(),
+        filler: basket.body.filler(),
+        lashing: basket.body.lashing(),
+        pins: basket.body.pins(),
         ears: &basket.ears,
         handle: &basket.handle,
         finish: basket.finish,
@@ -126,8 +126,8 @@ pub fn basket_json<'a>(basket: &'a Basket, words: &Words) -> Result<BasketFile<'
 
 /// The staves, with the reasons of the candidates as sentences.
 fn staves(basket: &Basket, words: &Words) -> Result<Json, SheetError> {
-    let mut staves = serde_json::to_value(&basket.staves)?;
-    for (index, candidate) in basket.staves.candidates.iter().enumerate() {
+    let mut staves = serde_json::to_value(basket.body.staves())?;
+    for (index, candidate) in basket.body.staves().candidates.iter().enumerate() {
         if let Some(entry) = staves.pointer_mut(&format!("/candidates/{index}/reasons")) {
             *entry = say_all(&candidate.reasons, words).into();
         }

@@ -38,9 +38,9 @@ fn large() -> Pattern {
 #[divan::bench]
 fn pattern_to_basket_75_staves_80_rows(bencher: divan::Bencher) {
     let (pattern, catalogue) = (large(), Catalogue::built_in());
-    let basket = basket::assemble(&pattern, catalogue);
-    assert_eq!((basket.staves.count, basket.weave.rows), (75, 80));
-    bencher.bench(|| basket::assemble(divan::black_box(&pattern), catalogue));
+    let basket = basket::assemble(&pattern, catalogue, &basket::Hand::USUAL);
+    assert_eq!((basket.body.uprights().count, basket.body.weave.rows), (75, 80));
+    bencher.bench(|| basket::assemble(divan::black_box(&pattern), catalogue, &basket::Hand::USUAL));
 }
 
 #[divan::bench]

@@ -26,7 +26,7 @@ fn edit(bench: &Served, source: &str, edits: &Value) -> (String, Value) {
 fn what_is_chosen_is_said_and_can_be_taken_over_and_given_back() {
     let bench = Served::start();
     let look = bench.post("/api/look", &json!({ "source": harbour() }));
-    let count = field(&look, "staves.count");
+    let count = field(&look, "staves.uprights.count");
     assert_eq!(count["written"], json!(null));
     assert_eq!(count["used"]["number"], json!(79.0));
     assert!(count["why"].as_str().unwrap().contains("79 staves"), "{count}");

@@ -5,6 +5,7 @@
 //! This crate never panics on an unknown identifier: it prints the identifier, and its tests
 //! assert that every identifier that `basket` uses has a message in every language.
 
+mod compared;
 mod finding;
 mod language;
 mod materials;

@@ -4,9 +4,9 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use basket::findings::CODES;
-use basket::message::{Message, Value};
+use basket::message::{Message, Term, Value};
 use basket::pattern::Units;
-use basket::{Basket, Catalogue, assemble};
+use basket::{Catalogue, Draft, Hand};
 use words::{Language, Words};
 
 /// How identifiers of messages begin.
@@ -105,17 +105,8 @@ fn every_finding_has_its_three_sentences() {
 #[test]
 fn every_piece_of_the_cut_list_has_a_name() {
     for words in readers() {
-        for piece in basket::cuts::PIECES {
-            assert!(words.has(piece), "{piece} in {:?}", words.language());
-        }
-    }
-}
-
-#[test]
-fn every_part_has_a_name_for_one() {
-    for words in readers() {
-        for id in used().iter().filter(|id| id.starts_with("part-")) {
-            assert!(words.has(&format!("{id}.one")), "{id}.one in {:?}", words.language());
+        for piece in basket::cuts::CutPiece::ALL {
+            assert!(words.has(piece.term()), "{piece:?} in {:?}", words.language());
         }
     }
 }
@@ -138,7 +129,7 @@ fn every_value_of_a_pattern_has_a_label() {
 fn an_unknown_identifier_shows_itself() {
     for words in readers() {
         assert_eq!(words.term("no-such-message"), "no-such-message");
-        assert_eq!(words.term("part-rim.no-such"), "part-rim.no-such");
+        assert_eq!(words.term("piece-rim.no-such"), "piece-rim.no-such");
         assert_eq!(words.say(&Message::new("no-such")), "no-such");
     }
 }
@@ -150,14 +141,14 @@ fn assert_whole(sentence: &str, id: &str) {
     assert!(!sentence.is_empty(), "{id} is empty");
 }
 
-fn drafted(text: &str) -> Basket {
+fn drafted(text: &str) -> Draft {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(text, catalogue).unwrap_or_else(|problems| panic!("{problems:#?}"));
-    assemble(&pattern, catalogue)
+    Draft::of(pattern, catalogue, &Hand::USUAL)
 }
 
 /// Patterns that between them reach many sentences.
-fn baskets() -> Vec<Basket> {
+fn drafts() -> Vec<Draft> {
     let mould = "[mould]\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"\nside = \"bowl\"\n";
     let bare = format!("title = \"Bare\"\nunits = \"in\"\n{mould}");
     let handled = format!("{bare}[ears]\n[handle]\nkind = \"swing\"\n");
@@ -172,23 +163,26 @@ fn baskets() -> Vec<Basket> {
     [bare, handled, bad].iter().map(|text| drafted(text)).collect()
 }
 
-fn messages(basket: &Basket) -> Vec<Message> {
+fn messages(draft: &Draft) -> Vec<Message> {
+    let basket = &draft.basket;
     let choices = basket.choices.iter().map(|choice| choice.reason.clone());
-    let reasons = basket.staves.candidates.iter().flat_map(|candidate| candidate.reasons.clone());
-    let cuts = basket.cuts.iter().flat_map(|cut| cut.shape.clone().into_iter().chain([cut.purpose.clone()]));
-    let steps =
-        basket.steps.iter().flat_map(|step| step.text.clone().into_iter().chain([step.title.clone()]));
+    let reasons = basket.body.staves().candidates.iter().flat_map(|candidate| candidate.reasons.clone());
+    let cuts = draft.cuts.iter().flat_map(|cut| cut.shape.clone().into_iter().chain([cut.purpose.clone()]));
+    let steps = draft
+        .steps
+        .iter()
+        .flat_map(|step| step.text.clone().into_iter().chain([Message::new(step.kind.term())]));
     choices.chain(reasons).chain(cuts).chain(steps).collect()
 }
 
 #[test]
 fn sentences_get_all_values_that_they_mention() {
-    for basket in baskets() {
+    for draft in drafts() {
         for words in readers() {
-            for message in messages(&basket) {
+            for message in messages(&draft) {
                 assert_whole(&words.say(&message), message.id);
             }
-            for finding in &basket.findings {
+            for finding in &draft.findings {
                 let text = words.finding(finding);
                 for sentence in [&text.grade, &text.what, &text.place, &text.why] {
                     assert_whole(sentence, finding.code);
@@ -203,9 +197,9 @@ fn sentences_get_all_values_that_they_mention() {
 
 #[test]
 fn a_bad_pattern_is_told_many_things() {
-    let baskets = baskets();
+    let drafts = drafts();
     let codes: BTreeSet<&str> =
-        baskets.iter().flat_map(|basket| &basket.findings).map(|finding| finding.code).collect();
+        drafts.iter().flat_map(|draft| &draft.findings).map(|finding| finding.code).collect();
     assert!(codes.len() >= 12, "{codes:?}");
 }
 

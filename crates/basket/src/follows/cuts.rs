@@ -239,12 +239,15 @@ fn disc(base: &Base) -> Cut {
         .with("depth", base.groove_depth)
         .with("width", base.groove_width)
         .with("hole", base.screw_hole);
-    Cut::new(CutPiece::Base, CutStock::Wood(base.wood.clone()), 1, Message::new("cut-base-purpose")).width(base.diameter).shape(shape)
+    Cut::new(CutPiece::Base, CutStock::Wood(base.wood.clone()), 1, Message::new("cut-base-purpose"))
+        .width(base.diameter)
+        .shape(shape)
 }
 
 fn plug(base: &Base) -> Cut {
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let mut cut = Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose).width(base.plug_diameter);
+    let mut cut =
+        Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose).width(base.plug_diameter);
     cut.length = Some(base.thickness);
     cut
 }
@@ -257,11 +260,16 @@ fn stave(staves: &Staves) -> Cut {
         .with("width", staves.uprights.width)
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
-    Cut::new(CutPiece::Stave, CutStock::Material(staves.stock.clone()), staves.uprights.count, Message::new("cut-stave-purpose"))
-        .spares(staves.spares)
-        .length(staves.length)
-        .width(staves.uprights.width)
-        .shape(shape)
+    Cut::new(
+        CutPiece::Stave,
+        CutStock::Material(staves.stock.clone()),
+        staves.uprights.count,
+        Message::new("cut-stave-purpose"),
+    )
+    .spares(staves.spares)
+    .length(staves.length)
+    .width(staves.uprights.width)
+    .shape(shape)
 }
 
 /// A line for each material and colour of a course.
@@ -321,9 +329,14 @@ fn filler(filler: &Filler) -> Vec<Cut> {
         }
     }
     let line = |(length, count)| {
-        Cut::new(CutPiece::Filler, CutStock::Material(filler.stock.clone()), count, Message::new("cut-filler-purpose"))
-            .length(length)
-            .width(filler.stock.width)
+        Cut::new(
+            CutPiece::Filler,
+            CutStock::Material(filler.stock.clone()),
+            count,
+            Message::new("cut-filler-purpose"),
+        )
+        .length(length)
+        .width(filler.stock.width)
     };
     lengths.into_iter().map(line).collect()
 }
@@ -339,10 +352,15 @@ fn lashing(lashing: &Lashing) -> Cut {
 }
 
 fn pins(pins: &Pins) -> Cut {
-    let mut cut = Cut::new(CutPiece::Pin, CutStock::Material(pins.stock.clone()), pins.count, Message::new("cut-pin-purpose"))
-        .spares(pins.spares)
-        .width(pins.stock.width)
-        .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
+    let mut cut = Cut::new(
+        CutPiece::Pin,
+        CutStock::Material(pins.stock.clone()),
+        pins.count,
+        Message::new("cut-pin-purpose"),
+    )
+    .spares(pins.spares)
+    .width(pins.stock.width)
+    .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
     cut.length = Some(pins.length);
     cut
 }
@@ -362,10 +380,15 @@ fn handle(handle: &Handle) -> Vec<Cut> {
         .shape(
             Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
         );
-    let mut rivet = Cut::new(CutPiece::Rivet, CutStock::Material(handle.rivet.clone()), handle.rivets, Message::new("cut-rivet-purpose"))
-        .spares(1)
-        .width(handle.rivet.width)
-        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
+    let mut rivet = Cut::new(
+        CutPiece::Rivet,
+        CutStock::Material(handle.rivet.clone()),
+        handle.rivets,
+        Message::new("cut-rivet-purpose"),
+    )
+    .spares(1)
+    .width(handle.rivet.width)
+    .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
     rivet.length = Some(handle.rivet.length.unwrap_or(handle.rivet_length));
     vec![bail, rivet, washers(handle)]
 }

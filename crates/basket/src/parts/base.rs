@@ -63,10 +63,9 @@ impl Base {
         making: &mut Making<'_>,
     ) -> Self {
         let stave = stave_thickness.unwrap_or(USUAL_STAVE_THICKNESS);
-        let diameter =
-            making.or(pattern.diameter, "base.diameter", usual_diameter(form, stave), |_| {
-                Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
-            });
+        let diameter = making.or(pattern.diameter, "base.diameter", usual_diameter(form, stave), |_| {
+            Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
+        });
         let thickness = making.or(pattern.thickness, "base.thickness", USUAL_THICKNESS, |usual| {
             Message::new("choice-base-thickness").with("thickness", usual)
         });

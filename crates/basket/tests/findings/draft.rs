@@ -1,7 +1,7 @@
 //! Drafting a good pattern with changes.
 
 use basket::findings::{Finding, Grade};
-use basket::{Basket, Catalogue, assemble};
+use basket::{Catalogue, Draft, Hand};
 use toml::{Table, Value};
 
 /// A round basket 8 in across that gives no stop and no care.
@@ -44,18 +44,18 @@ pub(crate) fn pattern(changes: Changes) -> Table {
     table
 }
 
-/// The basket of a pattern.
-pub(crate) fn basket(table: &Table) -> Basket {
+/// A pattern worked out.
+pub(crate) fn basket(table: &Table) -> Draft {
     let text = toml::to_string(table).expect("a table can be written");
     let catalogue = Catalogue::built_in();
     let pattern =
         basket::pattern::read(&text, catalogue).unwrap_or_else(|problems| panic!("{problems:#?} in\n{text}"));
-    assemble(&pattern, catalogue)
+    Draft::of(pattern, catalogue, &Hand::USUAL)
 }
 
 /// The findings of one code.
-pub(crate) fn found(basket: &Basket, code: &str) -> Vec<Finding> {
-    basket.findings.iter().filter(|finding| finding.code == code).cloned().collect()
+pub(crate) fn found(draft: &Draft, code: &str) -> Vec<Finding> {
+    draft.findings.iter().filter(|finding| finding.code == code).cloned().collect()
 }
 
 /// Writes a value under a key such as `weave.courses[2].rows`, courses counted from 1.
@@ -116,7 +116,7 @@ pub(crate) fn beyond_limit(code: &str, grade: Grade, beyond: Changes) -> Finding
 }
 
 fn same_place(left: &Finding, finding: &Finding) -> bool {
-    left.place.part == finding.place.part && left.place.number == finding.place.number
+    left.place.piece == finding.place.piece
 }
 
 /// A stop or a care that is now only good to know is mended.

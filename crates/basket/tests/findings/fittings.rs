@@ -10,7 +10,8 @@ fn like(name: &str, key: &str, value: &str) -> String {
 
 #[test]
 fn pin_too_short() {
-    let pins = basket(&pattern(&[])).pins;
+    let good = basket(&pattern(&[])).basket;
+    let pins = good.body.pins();
     let name = pins.stock.name.clone();
     let pin = |mm: f64| like(&name, "length", &format!("\"{mm:.2} mm\""));
     let (care, stop) = (pin(pins.length_needed.to_mm() - 0.1), pin(pins.stack.to_mm() - 0.1));
@@ -84,7 +85,7 @@ fn ear_too_wide() {
 
 #[test]
 fn handle_fouls_rim() {
-    let handle = basket(&pattern(&[])).handle.expect("the basket has a handle");
+    let handle = basket(&pattern(&[])).basket.handle.expect("the basket has a handle");
     let free = handle.pivot_height - handle.swing_clearance;
     let hole = |more: f64| format!("\"{:.2} mm\"", free.to_mm() + more);
     let (stop, care, within) = (hole(-0.2), hole(0.6), hole(0.85));
@@ -113,7 +114,7 @@ fn handle_uneven() {
 
 #[test]
 fn rivet_too_short() {
-    let handle = basket(&pattern(&[])).handle.expect("the basket has a handle");
+    let handle = basket(&pattern(&[])).basket.handle.expect("the basket has a handle");
     let (grip, needed, width) =
         (handle.grip.to_mm(), handle.rivet_length.to_mm(), handle.rivet.width.to_mm());
     let name = handle.rivet.name.clone();

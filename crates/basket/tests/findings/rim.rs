@@ -1,7 +1,7 @@
 //! Rim, filler, lashing, and stock that must reach.
 
+use basket::Piece;
 use basket::findings::Grade::{Care, Stop};
-use basket::findings::Part;
 
 use crate::draft::{basket, beyond_limit, both_sides, pattern};
 
@@ -12,7 +12,7 @@ fn like(name: &str, key: &str, value: &str) -> String {
 
 #[test]
 fn hoop_bent_too_hard() {
-    let strain = basket(&pattern(&[])).rim.outer.bend_strain;
+    let strain = basket(&pattern(&[])).basket.body.rim().outer.bend_strain;
     let bend = |limit: f64| like("half round reed 3/8 in", "bend", &format!("{limit:.5}"));
     let (stop, care, within) = (bend(strain / 1.6), bend(strain / 1.1), bend(strain * 1.02));
     let stock = ("rim.stock", "\"mine\"");
@@ -41,7 +41,7 @@ fn lap_too_short() {
 fn scarf_under_ear() {
     let finding =
         both_sides("scarf-under-ear", Care, &[("rim.lap", "\"12 in\"")], &[("rim.lap", "\"10 1/2 in\"")]);
-    assert_eq!(finding.place.part, Part::OuterHoop);
+    assert_eq!(finding.place.piece, Piece::OuterHoop);
 }
 
 /// Without ears the scarfs are half the rim apart, about 12 1/2 in.
@@ -53,7 +53,7 @@ fn scarfs_together() {
 /// The outer hoop is about 29 3/4 in long.
 #[test]
 fn stock_cannot_yield() {
-    let cut = basket(&pattern(&[])).rim.outer.cut.to_inches();
+    let cut = basket(&pattern(&[])).basket.body.rim().outer.cut.to_inches();
     let strand = |inches: f64| like("half round reed 3/8 in", "strand", &format!("\"{inches:.3} in\""));
     let (beyond, within) = (strand(cut - 0.1), strand(cut + 0.1));
     let stock = ("rim.stock", "\"mine\"");
@@ -66,12 +66,13 @@ fn stock_cannot_yield() {
     let short = like("flat oval reed 1/4 in", "strand", "\"5 in\"");
     let finding =
         beyond_limit("stock-cannot-yield", Stop, &[("materials.mine", &short), ("staves.stock", "\"mine\"")]);
-    assert_eq!(finding.place.part, Part::Staves);
+    assert_eq!(finding.place.piece, Piece::Uprights);
 }
 
 #[test]
 fn filler_short() {
-    let filler = basket(&pattern(&[])).filler.expect("a filler is chosen");
+    let good = basket(&pattern(&[])).basket;
+    let filler = good.body.filler().expect("a filler is chosen");
     let piece = filler.pieces[0].length.to_mm().max(filler.pieces[1].length.to_mm());
     let strand = |mm: f64| like("round reed 4", "strand", &format!("\"{mm} mm\""));
     let (beyond, within) = (strand(piece - 1.0), strand(piece + 1.0));
@@ -98,7 +99,8 @@ fn filler_too_narrow() {
 /// A strand has to do a quarter of the binding between its tails.
 #[test]
 fn lashing_short() {
-    let lashing = basket(&pattern(&[])).lashing;
+    let good = basket(&pattern(&[])).basket;
+    let lashing = good.body.lashing();
     let quarter = (lashing.net / 4.0 + lashing.tail * 2.0).to_mm();
     let strand = |mm: f64| like("cane fine-fine", "strand", &format!("\"{mm:.1} mm\""));
     let (beyond, within, stop) = (strand(quarter - 5.0), strand(quarter + 5.0), strand(150.0));

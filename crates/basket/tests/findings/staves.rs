@@ -48,7 +48,7 @@ fn gap_too_wide() {
 #[test]
 fn stave_too_stiff() {
     let stiff = |bend: &str| format!("{{ like = \"flat oval reed 1/4 in\", bend = {bend} }}");
-    let strain = basket(&pattern(&[])).staves.bend_strain;
+    let strain = basket(&pattern(&[])).basket.body.staves().bend_strain;
     let (stop, care, within) = (
         stiff(&format!("{:.4}", strain / 1.6)),
         stiff(&format!("{:.4}", strain / 1.1)),
@@ -72,7 +72,7 @@ fn stave_too_stiff() {
 /// What the stave needs, to the nearest 0.1 mm around it.
 #[test]
 fn stave_too_short() {
-    let parts = basket(&pattern(&[])).staves.length_parts;
+    let parts = basket(&pattern(&[])).basket.body.staves().length_parts;
     let needed = parts.groove + parts.turn + parts.wall + parts.rim;
     let length = |more: f64| format!("\"{} mm\"", needed.to_mm() + more);
     let (stop, care, within) = (length(-0.1), length(6.2), length(6.4));
@@ -82,7 +82,7 @@ fn stave_too_short() {
 
 #[test]
 fn stave_wasteful() {
-    let parts = basket(&pattern(&[])).staves.length_parts;
+    let parts = basket(&pattern(&[])).basket.body.staves().length_parts;
     let needed = parts.groove + parts.turn + parts.wall + parts.rim + Length::inches(0.5);
     let length = |more: f64| format!("\"{} mm\"", needed.to_mm() + more);
     let (beyond, within) = (length(51.0), length(50.5));

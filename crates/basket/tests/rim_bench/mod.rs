@@ -1,10 +1,14 @@
 //! Materials and staves to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
+use basket::fittings::Ears;
 use basket::measure::Length;
-use basket::pattern::OvalSide;
+use basket::pattern::{OvalSide, RimPattern};
+use basket::rim::{HoopStocks, Rim, Seat};
 use basket::staves::{GapAt, LengthParts, Staves, Taper};
-use basket::stock::{Kind, Material};
+use basket::stock::{Catalogue, Kind, Material};
+use basket::uprights::Uprights;
+use basket::{Hand, Making};
 
 #[track_caller]
 pub(crate) fn close(found: f64, wanted: f64, tolerance: f64) {
@@ -19,11 +23,16 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
     let mm = Length::mm;
     let gap = GapAt { along: mm(0.0), height: mm(0.0), width: mm(6.0), ideal_width: mm(6.0), gap: mm(1.5) };
     Staves {
-        count,
+        uprights: Uprights {
+            count,
+            thickness: mm(thickness_mm),
+            width: mm(6.0),
+            foot: mm(4.0),
+            foot_along: mm(-9.0),
+            full_from: mm(50.0),
+        },
         spares: 3,
         stock: material("stave", Kind::FlatReed, 6.0, thickness_mm),
-        width: mm(6.0),
-        thickness: mm(thickness_mm),
         oval_side: OvalSide::Out,
         taper: Taper { from: mm(50.0), foot: mm(4.0), worst: mm(0.0), worst_ideal: mm(0.0) },
         length: mm(200.0),
@@ -44,4 +53,19 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
         bend_strain: 0.05,
         candidates: Vec::new(),
     }
+}
+
+/// The seat of a round rim 100 mm up the wall.
+pub(crate) fn seat(radius_mm: f64) -> Seat {
+    let radius = Length::mm(radius_mm);
+    Seat { along: Length::mm(100.0), girth: radius * std::f64::consts::TAU, tightest: radius }
+}
+
+/// A rim of half round hoops 10 by 5 mm with this lap.
+pub(crate) fn rim(count: u32, radius_mm: f64, lap_mm: Option<f64>, ears: Option<&Ears>) -> Rim {
+    let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
+    let pattern = RimPattern { lap: lap_mm.map(Length::mm), ..RimPattern::default() };
+    let stocks = HoopStocks { outer: stock.clone(), inner: stock };
+    let around = (seat(radius_mm), &staves(count, 1.5).uprights, ears);
+    Rim::of(&pattern, stocks, around, &mut Making::new(&Catalogue::default(), &Hand::USUAL))
 }

@@ -1,7 +1,7 @@
 //! The basket that is measured: 75 staves and 80 rows, with ears and a handle.
 
 use basket::steps::Stage;
-use basket::{Basket, Catalogue, assemble};
+use basket::{Basket, Catalogue, Hand, assemble};
 use drawings::solid::{Detail, Solid, solid};
 
 const PATTERN: &str = r#"
@@ -24,8 +24,8 @@ courses = [{ weave = "plain", weaver = "cane fine", rows = 80 }]
 pub fn basket() -> Basket {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(PATTERN, catalogue).expect("the pattern can be read");
-    let basket = assemble(&pattern, catalogue);
-    assert_eq!((basket.staves.count, basket.weave.rows), (75, 80));
+    let basket = assemble(&pattern, catalogue, &Hand::USUAL);
+    assert_eq!((basket.body.uprights().count, basket.body.weave.rows), (75, 80));
     basket
 }
 

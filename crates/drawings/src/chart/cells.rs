@@ -22,7 +22,7 @@ pub(super) fn staves(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette
     let mut shapes = vec![BezPath::new(); palette.colours().count()];
     let mut hatches = shapes.clone();
     for stave in 0..plane.count {
-        let index = palette.index(plane.basket.weave.stave_colour(stave + 1));
+        let index = palette.index(plane.basket.body.weave.stave_colour(stave + 1));
         let side = |out: f64| {
             plane.rows().flat_map(move |row| {
                 let middle = plane.x(f64::from(stave), plane.girth(row.along));
@@ -57,7 +57,7 @@ pub(super) fn weaving(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palett
     let mut shapes = vec![BezPath::new(); palette.colours().count()];
     let mut hatches = shapes.clone();
     for row in plane.rows() {
-        let Some(course) = plane.basket.weave.course_of(row.number) else { continue };
+        let Some(course) = plane.basket.body.weave.course_of(row.number) else { continue };
         for run in runs(plane, course, row) {
             lay(plane, palette, course, row, &run, &mut shapes, &mut hatches);
         }
@@ -81,7 +81,7 @@ struct Run {
 
 /// The stretches of a row along which one weaver in one colour is seen.
 fn runs(plane: &Plane<'_>, course: &Course, row: &Row) -> Vec<Run> {
-    let weave = &plane.basket.weave;
+    let weave = &plane.basket.body.weave;
     let seen = |stave: u32| weave.colour(row.number, stave + 1, plane.face);
     let parted = is_twined(course) || plane.kind == ChartKind::Grid;
     let mut runs: Vec<Run> = Vec::new();
@@ -111,7 +111,7 @@ fn lay(
 ) {
     let within = row.number - course.first_row;
     let colours: Vec<usize> = if is_twined(course) {
-        vec![palette.index(plane.basket.weave.colour(row.number, run.first + 1, plane.face).colour)]
+        vec![palette.index(plane.basket.body.weave.colour(row.number, run.first + 1, plane.face).colour)]
     } else {
         let side_by_side = course.side_by_side(within, run.first);
         side_by_side.iter().map(|seen| palette.index(seen.colour)).collect()

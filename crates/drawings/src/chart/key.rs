@@ -28,7 +28,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         sample(drawing, palette, index, at);
         drawing.label(Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL));
     }
-    let joined = plane.basket.weave.courses.iter().any(|course| !course.joins.is_empty());
+    let joined = plane.basket.body.weave.courses.iter().any(|course| !course.joins.is_empty());
     let join = match plane.face {
         Face::Outside => "drawing-chart-join-outside",
         Face::Inside => "drawing-chart-join-inside",
@@ -39,7 +39,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         marks::join_mark(drawing, at + Vec2::new(1.0, 0.0));
         drawing.label(Label::new(text, at + Vec2::new(3.0, 0.0)).sized(Label::SMALL));
     }
-    if plane.basket.weave.courses.iter().any(|course| course.way == Way::RowByRow && course.rows > 0) {
+    if plane.basket.body.weave.courses.iter().any(|course| course.way == Way::RowByRow && course.rows > 0) {
         let text = words.term("drawing-chart-begin");
         let at = pen.room(3.0, &text);
         marks::begin_mark(drawing, at + Vec2::new(1.0, 0.0));
@@ -52,6 +52,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     let notes = std::iter::once(words.term(side));
     let courses = plane
         .basket
+        .body
         .weave
         .courses
         .iter()
@@ -78,7 +79,7 @@ fn about(plane: &Plane<'_>, course: &Course, number: u32, words: &Words) -> Stri
         ("to", (course.first_row + course.rows).saturating_sub(1).into()),
     ];
     let course_said = words.with("drawing-chart-about-course", &args);
-    let seen = plane.basket.weave.look(course, plane.face).said();
+    let seen = plane.basket.body.weave.look(course, plane.face).said();
     let seen = [("course", Value::Name(course_said)), ("look", seen.into())];
     words.with("drawing-chart-course-seen", &seen)
 }

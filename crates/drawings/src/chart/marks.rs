@@ -71,8 +71,8 @@ pub(super) fn staves(drawing: &mut Drawing, plane: &Plane<'_>) {
 pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
     let side = plane.rows().map(|row| plane.girth(row.along) / 2.0).fold(0.0, f64::max) + 9.0;
     let width = |number: u32| Label::new(number.to_string(), Point::ZERO).width();
-    let side = side + width(plane.basket.weave.rows);
-    for (course, number) in plane.basket.weave.courses.iter().zip(1_u32..) {
+    let side = side + width(plane.basket.body.weave.rows);
+    for (course, number) in plane.basket.body.weave.courses.iter().zip(1_u32..) {
         let of_course = |row: &&Row| row.course == number;
         let (first, last) = (plane.rows().find(of_course), plane.rows().rfind(of_course));
         let (Some(first), Some(last)) = (first, last) else { continue };
@@ -105,7 +105,7 @@ fn start(drawing: &mut Drawing, plane: &Plane<'_>, row: &Row, stave: u32) {
 /// A mark where each row begins and ends that is woven by itself.
 pub(super) fn beginnings(drawing: &mut Drawing, plane: &Plane<'_>) {
     for row in plane.rows() {
-        let Some(course) = plane.basket.weave.course_of(row.number) else { continue };
+        let Some(course) = plane.basket.body.weave.course_of(row.number) else { continue };
         if course.way == Way::RowByRow {
             let stave = course.fabric.stave_in(row.number - course.first_row, 0);
             let (bottom, top) = plane.heights(row);
@@ -121,7 +121,7 @@ pub(super) fn begin_mark(drawing: &mut Drawing, at: Point) {
 
 /// A mark where a spent strand ends: over its stave from outside, where the new one starts from inside.
 pub(super) fn joins(drawing: &mut Drawing, plane: &Plane<'_>) {
-    let joins = plane.basket.weave.courses.iter().flat_map(|course| &course.joins);
+    let joins = plane.basket.body.weave.courses.iter().flat_map(|course| &course.joins);
     for join in joins {
         if let Some(at) = join_at(plane, *join) {
             join_mark(drawing, at);

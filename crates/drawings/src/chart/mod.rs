@@ -39,7 +39,7 @@ pub enum ChartKind {
 /// The weaving of a basket as a chart, at most 180 mm wide and 200 mm high without its numbers and key.
 pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Drawing {
     let plane = Plane::of(basket, face, kind);
-    let palette = Palette::of(&basket.weave);
+    let palette = Palette::of(&basket.body.weave);
     let mut drawing = begin(basket, words, face, &plane);
     cells::staves(&mut drawing, &plane, &palette);
     cells::weaving(&mut drawing, &plane, &palette);
@@ -68,8 +68,8 @@ fn begin(basket: &Basket, words: &Words, face: Face, plane: &Plane<'_>) -> Drawi
         ("title", Value::Name(basket.title.clone())),
         ("side", Value::Name(words.term(side))),
         ("scale", Value::Name(scale)),
-        ("count", basket.staves.count.into()),
-        ("rows", basket.weave.rows.into()),
+        ("count", basket.body.uprights().count.into()),
+        ("rows", basket.body.weave.rows.into()),
     ];
     let name = if plane.kind == ChartKind::Grid { format!("{name}-grid") } else { name.to_owned() };
     Drawing::new(name, words.with("drawing-chart", &args), words.with("drawing-chart-description", &args))

@@ -25,18 +25,18 @@ pub(super) struct Plane<'a> {
 
 impl<'a> Plane<'a> {
     pub(super) fn of(basket: &'a Basket, face: Face, kind: ChartKind) -> Self {
-        let count = basket.staves.count.clamp(1, MOST);
-        let rows = basket.weave.rows.clamp(1, MOST);
+        let count = basket.body.uprights().count.clamp(1, MOST);
+        let rows = basket.body.weave.rows.clamp(1, MOST);
         let square = SQUARE.min(WIDTH / f64::from(count)).min(HEIGHT / f64::from(rows));
         let mut plane = Self { basket, face, kind, count, scale: 1.0, square };
         let widest = plane.rows().map(|row| plane.girth(row.along)).fold(1.0, f64::max);
-        plane.scale = (WIDTH / widest).min(HEIGHT / basket.weave.top_along.to_mm().max(1.0)).min(1.0);
+        plane.scale = (WIDTH / widest).min(HEIGHT / basket.body.weave.top_along.to_mm().max(1.0)).min(1.0);
         plane
     }
 
     /// The rows that are drawn.
     pub(super) fn rows(&self) -> impl DoubleEndedIterator<Item = &'a Row> + Clone + use<'a> {
-        self.basket.weave.each_row.iter().take(MOST as usize)
+        self.basket.body.weave.each_row.iter().take(MOST as usize)
     }
 
     /// Width of the unrolled wall, this far along the mould.
@@ -45,10 +45,10 @@ impl<'a> Plane<'a> {
             ChartKind::Grid => self.square * f64::from(self.count),
             ChartKind::True => {
                 let surface = match self.face {
-                    Face::Outside => self.basket.staves.thickness,
+                    Face::Outside => self.basket.body.uprights().thickness,
                     Face::Inside => Length::ZERO,
                 };
-                (self.basket.mould.profile.at(along).radius + surface).to_mm() * TAU * self.scale
+                (self.basket.body.form.profile.at(along).radius + surface).to_mm() * TAU * self.scale
             }
         }
     }
@@ -82,7 +82,7 @@ impl<'a> Plane<'a> {
     pub(super) fn half_stave(&self, row: &Row) -> f64 {
         match self.kind {
             ChartKind::Grid => self.square / 2.0,
-            ChartKind::True => self.basket.staves.width_at(row.along).to_mm() * self.scale / 2.0,
+            ChartKind::True => self.basket.body.uprights().width_at(row.along).to_mm() * self.scale / 2.0,
         }
     }
 

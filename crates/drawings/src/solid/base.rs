@@ -39,7 +39,7 @@ pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
     let lips = sizes.rings().map(|at| at + sizes.ring_half());
     let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
     let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
-    let wood = &basket.base.wood.name;
+    let wood = &basket.body.base().wood.name;
     Part { edges, ..Part::new("base", PartKind::Base, wood, colour::of_wood(wood), mesh) }
 }
 
@@ -49,7 +49,7 @@ pub(super) fn plug(basket: &Basket, detail: Detail) -> Part {
     let profile = [[sizes.plug, -sizes.thick], [sizes.plug, -sizes.thick * ABOVE_PLUG]];
     let sides = segments(sizes.plug, detail);
     let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
-    let wood = &basket.base.wood.name;
+    let wood = &basket.body.base().wood.name;
     Part {
         edges: rims(&profile, sides),
         ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh)
@@ -73,7 +73,7 @@ pub(super) fn screw(basket: &Basket, detail: Detail) -> Part {
 /// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
 /// smaller by `less` than the figures say.
 pub(super) fn mould(basket: &Basket, surface: &Surface, less: f32, detail: Detail) -> Part {
-    let arc = basket.mould.arc.to_mm() as f32;
+    let arc = basket.body.form.arc().to_mm() as f32;
     let steps = if detail == Detail::Thumbnail { 12 } else { 40 };
     let mut profile: Vec<[f32; 2]> = (0..=steps)
         .map(|step| surface.at(arc * step as f32 / steps as f32))
@@ -94,12 +94,12 @@ pub(super) fn mould(basket: &Basket, surface: &Surface, less: f32, detail: Detai
 
 /// The band that holds the staves against the mould, in the upper part of the wall.
 pub(super) fn band(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
-    let thick = basket.staves.thickness.to_mm() as f32;
-    let top = basket.rim.along.to_mm() as f32;
+    let thick = basket.body.uprights().thickness.to_mm() as f32;
+    let top = basket.body.rim().along.to_mm() as f32;
     let high = BAND[0].min(top / 4.0);
     let low = top * 0.82 - high;
     let section = [(low, thick), (low + high, thick), (low + high, thick + BAND[1]), (low, thick + BAND[1])];
-    let around = round(segments(surface.at(top).radius, detail).max(2 * basket.staves.count));
+    let around = round(segments(surface.at(top).radius, detail).max(2 * basket.body.uprights().count));
     let positions: Vec<[f32; 3]> = around
         .iter()
         .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
@@ -131,10 +131,10 @@ struct Sizes {
 
 impl Sizes {
     fn of(basket: &Basket) -> Self {
-        let base = &basket.base;
+        let base = basket.body.base();
         let edge = (base.diameter.to_mm() as f32 / 2.0).max(0.5);
         let thick = (base.thickness.to_mm() as f32).max(0.2);
-        let root = (base.groove_radius.to_mm() as f32).clamp(edge * 0.1, edge * 0.99);
+        let root = (base.groove_radius().to_mm() as f32).clamp(edge * 0.1, edge * 0.99);
         let groove = (base.groove_width.to_mm() as f32).clamp(thick * 0.02, thick * 0.9);
         let plug = (base.plug_diameter.to_mm() as f32 / 2.0).clamp(0.02, root * 0.7);
         Self {

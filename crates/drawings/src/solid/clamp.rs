@@ -22,7 +22,7 @@ const HOLDS: f32 = 0.8;
 
 /// How many clamps hold the hoops: an even number that finds room beside the ears.
 pub(crate) fn count(basket: &Basket) -> u32 {
-    let girth = std::f32::consts::TAU * basket.rim.radius.to_mm() as f32;
+    let girth = std::f32::consts::TAU * basket.body.rim().radius().to_mm() as f32;
     let ears = basket.ears.as_ref().map_or(0.0, |ears| 2.0 * ears.width.to_mm() as f32);
     (((girth - ears) / APART) as u32 / 2 * 2).min(MOST)
 }
@@ -31,7 +31,7 @@ pub(crate) fn count(basket: &Basket) -> u32 {
 pub(super) fn clamps(basket: &Basket, surface: &Surface) -> Vec<Part> {
     let count = count(basket);
     let half = (count / 2).max(1);
-    let girth = std::f32::consts::TAU * (basket.rim.radius.to_mm() as f32).max(1.0);
+    let girth = std::f32::consts::TAU * (basket.body.rim().radius().to_mm() as f32).max(1.0);
     let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
         (
             ears.each.each_ref().map(|ear| ear.turn as f32),
@@ -49,11 +49,11 @@ pub(super) fn clamps(basket: &Basket, surface: &Surface) -> Vec<Part> {
 }
 
 fn clamp(basket: &Basket, surface: &Surface, turn: f32, number: u32) -> Part {
-    let rim = &basket.rim;
+    let rim = basket.body.rim();
     let high = rim.height.to_mm() as f32;
     let frame = Frame::on_wall(surface, rim.along.to_mm() as f32, turn);
     let tips = stage::tips(basket, Stage::RimClamped) - rim.along.to_mm() as f32;
-    let outside = (basket.staves.thickness + rim.outer.stock.thickness).to_mm() as f32 + ROOM[0];
+    let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32 + ROOM[0];
     let inside = -(rim.inner.stock.thickness.to_mm() as f32) - ROOM[0];
     let (low, top) = (high * (1.0 - HOLDS), tips.max(high) + ROOM[1]);
     // The clip's face on the rim: up outside, over, and down inside.

@@ -25,20 +25,20 @@ const WIDENS: f32 = 0.3;
 
 /// Thickness of the ear's blade and tail, from the staves' outer face inward.
 fn blade(basket: &Basket, ears: &Ears) -> f32 {
-    let stave = basket.staves.thickness.to_mm() as f32;
+    let stave = basket.body.uprights().thickness.to_mm() as f32;
     (ears.thickness.to_mm() as f32).min(stave * MOST)
 }
 
 /// Where staves are thinned: under the tail, and between the hoops as wide as the ear is.
 pub(super) fn shaves(basket: &Basket) -> Vec<Shave> {
     let Some(ears) = &basket.ears else { return Vec::new() };
-    let (staves, rim) = (&basket.staves, &basket.rim);
-    let left = staves.thickness.to_mm() as f32 - blade(basket, ears);
-    let girth = rim.radius.to_mm() * std::f64::consts::TAU;
-    let reach = (ears.width + staves.width).to_mm() / 2.0 / girth.max(1.0);
+    let (staves, rim) = (basket.body.staves(), basket.body.rim());
+    let left = staves.uprights.thickness.to_mm() as f32 - blade(basket, ears);
+    let girth = rim.radius().to_mm() * std::f64::consts::TAU;
+    let reach = (ears.width + staves.uprights.width).to_mm() / 2.0 / girth.max(1.0);
     let shave = |index: u32| {
         let off = |ear: &Ear| {
-            let off = staves.turn(index + 1) - ear.turn;
+            let off = staves.uprights.turn(index + 1) - ear.turn;
             (off - off.round()).abs()
         };
         let under = ears.each.iter().any(|ear| ear.stave == index + 1);
@@ -46,12 +46,12 @@ pub(super) fn shaves(basket: &Basket) -> Vec<Shave> {
         let from = rim.along.to_mm() as f32 - if under { tail(basket, ears) } else { 0.0 } - SLOPE;
         (under || beside).then_some(Shave { stave: index, from, left })
     };
-    (0..staves.count).filter_map(shave).collect()
+    (0..staves.uprights.count).filter_map(shave).collect()
 }
 
 /// Length of the tail, no longer than there is wall.
 fn tail(basket: &Basket, ears: &Ears) -> f32 {
-    ears.tail.min(basket.rim.along * 0.9).max(basket::Length::ZERO).to_mm() as f32
+    ears.tail.min(basket.body.rim().along * 0.9).max(basket::Length::ZERO).to_mm() as f32
 }
 
 /// Both ears.
@@ -80,22 +80,23 @@ pub(super) fn ears(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Pa
 
 /// Radius of the ear's middle where it holds the bail.
 pub(super) fn middle(basket: &Basket) -> f32 {
-    (basket.rim.radius + basket.staves.thickness / 2.0).to_mm() as f32
+    (basket.body.rim().radius() + basket.body.uprights().thickness / 2.0).to_mm() as f32
 }
 
 /// Height of the pivots.
 pub(super) fn pivot_height(basket: &Basket, surface: &Surface, ears: &Ears) -> f32 {
-    surface.at((basket.rim.along + basket.rim.height).to_mm() as f32).height + ears.hole_height.to_mm() as f32
+    surface.at((basket.body.rim().along + basket.body.rim().height).to_mm() as f32).height
+        + ears.hole_height.to_mm() as f32
 }
 
 /// An ear's sections from the tail's end to the top, each gone round over its outer face and back over
 /// its inner one.
 fn positions(basket: &Basket, surface: &Surface, ears: &Ears, ear: &Ear, detail: Detail) -> Vec<[f32; 3]> {
-    let stave = basket.staves.thickness.to_mm() as f32;
+    let stave = basket.body.uprights().thickness.to_mm() as f32;
     let (half, thick) = (ears.width.to_mm() as f32 / 2.0, ears.thickness.to_mm() as f32);
     let left = stave - blade(basket, ears);
-    let low = basket.rim.along.to_mm() as f32;
-    let high = low + basket.rim.height.to_mm() as f32;
+    let low = basket.body.rim().along.to_mm() as f32;
+    let high = low + basket.body.rim().height.to_mm() as f32;
     let radius = middle(basket).max(1.0);
     let turn = ear.turn as f32 * std::f32::consts::TAU;
     let mut positions = Vec::new();
@@ -145,7 +146,7 @@ fn flat_ring(half: f32, inner: f32, outer: f32) -> Vec<[f32; 2]> {
 
 /// The section of the tail: what was taken off the stave, `off` aside from the ear's middle.
 fn tail_ring(basket: &Basket, along: f32, left: f32, off: f32, detail: Detail) -> Vec<[f32; 2]> {
-    let width = basket.staves.width_at(basket::Length::mm(f64::from(along))).to_mm() as f32;
+    let width = basket.body.uprights().width_at(basket::Length::mm(f64::from(along))).to_mm() as f32;
     let stave = stave_section(basket, width, detail);
     let [_, half] = extent(&stave, left);
     let upright: Section = stave.iter().map(|[across, out]| [*out, *across]).collect();

@@ -27,12 +27,12 @@ const BESIDE: f32 = 0.4;
 
 /// Layers of strand on the rim.
 fn layers(basket: &Basket) -> u32 {
-    if basket.lashing.style == LashingStyle::Crossed { 2 } else { 1 }
+    if basket.body.lashing().style == LashingStyle::Crossed { 2 } else { 1 }
 }
 
 /// Height of the strand's layers on the rim.
 pub(super) fn height(basket: &Basket) -> f32 {
-    layers(basket) as f32 * basket.lashing.weaver.thickness.to_mm() as f32
+    layers(basket) as f32 * basket.body.lashing().weaver.thickness.to_mm() as f32
 }
 
 /// A corner on the way round the rim: up from the hoops' lower edge and out from the staves' inner
@@ -46,8 +46,8 @@ struct Corner {
 
 /// Every wrap, in the order in which they are made.
 pub(super) fn wraps(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
-    let count = basket.staves.count.max(1);
-    let stride = if basket.lashing.every == Every::Stave { 1 } else { 2 };
+    let count = basket.body.uprights().count.max(1);
+    let stride = if basket.body.lashing().every == Every::Stave { 1 } else { 2 };
     let way = way(basket, detail);
     let mut parts: Vec<Part> = Vec::new();
     let mut plain: Option<(usize, u32)> = None;
@@ -88,14 +88,15 @@ fn again(part: &Part, of: usize, turn: f32) -> Part {
 /// The tails of the lashing before they are cut, hanging below the rim: that of its start inside, over
 /// the top rows, and that of its end outside, as it comes down between the hoops.
 pub(super) fn tails(basket: &Basket, surface: &Surface) -> Vec<Part> {
-    let strand = &basket.lashing.weaver;
+    let strand = &basket.body.lashing().weaver;
     let (half, thick) = ((strand.width / 2.0).to_mm() as f32, strand.thickness.to_mm() as f32);
-    let weaver = basket.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
-    let outside = basket.staves.thickness.to_mm() as f32 + weaver;
-    let top = basket.rim.along.to_mm() as f32 - height(basket) / 2.0;
-    let length = TAIL.min(basket.lashing.tail.to_mm() as f32).min(top * 0.7);
-    let per_mm = 1.0 / (basket.rim.radius.to_mm() as f32).max(1.0);
-    let gap = std::f32::consts::PI / basket.staves.count.max(1) as f32;
+    let weaver =
+        basket.body.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
+    let outside = basket.body.uprights().thickness.to_mm() as f32 + weaver;
+    let top = basket.body.rim().along.to_mm() as f32 - height(basket) / 2.0;
+    let length = TAIL.min(basket.body.lashing().tail.to_mm() as f32).min(top * 0.7);
+    let per_mm = 1.0 / (basket.body.rim().radius().to_mm() as f32).max(1.0);
+    let gap = std::f32::consts::PI / basket.body.uprights().count.max(1) as f32;
     let tail = |(name, near): (&str, f32)| {
         let positions: Vec<[f32; 3]> = (0..=TAIL_STEPS)
             .flat_map(|step| {
@@ -130,7 +131,7 @@ impl Wrap<'_> {
     fn ear(&self) -> Option<[f32; 2]> {
         let ears = self.basket.ears.as_ref()?;
         let half = self.per_turn()
-            * (((ears.width + self.basket.lashing.weaver.width) / 2.0).to_mm() as f32 + BESIDE);
+            * (((ears.width + self.basket.body.lashing().weaver.width) / 2.0).to_mm() as f32 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));
         ears.each.iter().find_map(|ear| {
             let middle = ear.turn as f32 + (from - ear.turn as f32).round();
@@ -147,7 +148,8 @@ impl Wrap<'_> {
 
     /// Turns in a millimetre round the rim.
     fn per_turn(&self) -> f32 {
-        let radius = (self.basket.rim.radius + self.basket.staves.thickness / 2.0).to_mm() as f32;
+        let radius =
+            (self.basket.body.rim().radius() + self.basket.body.uprights().thickness / 2.0).to_mm() as f32;
         1.0 / (std::f32::consts::TAU * radius.max(1.0))
     }
 
@@ -161,21 +163,22 @@ impl Wrap<'_> {
                 let off = middle - f32::midpoint(near, far);
                 // Wraps on one side of an ear lie beside each other.
                 let rank = (off.abs() * self.count as f32 / (self.to - self.from) as f32).floor();
-                let width = self.basket.lashing.weaver.width.to_mm() as f32 * self.per_turn();
+                let width = self.basket.body.lashing().weaver.width.to_mm() as f32 * self.per_turn();
                 [if off < 0.0 { near - rank * width } else { far + rank * width }; 2]
             }
         }
     }
 
     fn part(&self, way: &[Corner], detail: Detail) -> Part {
-        let strand = &self.basket.lashing.weaver;
+        let strand = &self.basket.body.lashing().weaver;
         let (width, thick) = (strand.width.to_mm() as f32, strand.thickness.to_mm() as f32);
         let section = section(strand, width, detail);
         let per = section.len();
-        let low = self.basket.rim.along.to_mm() as f32;
+        let low = self.basket.body.rim().along.to_mm() as f32;
         let lowest = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
-        let stave = self.basket.staves.thickness.to_mm() as f32;
-        let pinched = (self.basket.staves.gap_rim.to_mm() as f32 * 0.95 / width.max(1e-6)).clamp(0.15, 1.0);
+        let stave = self.basket.body.uprights().thickness.to_mm() as f32;
+        let pinched =
+            (self.basket.body.staves().gap_rim.to_mm() as f32 * 0.95 / width.max(1e-6)).clamp(0.15, 1.0);
         let turns = self.turns(way);
         let mut positions = Vec::with_capacity(per * way.len());
         for (corner, turn) in way.iter().zip(turns) {
@@ -204,8 +207,8 @@ impl Wrap<'_> {
             std::mem::swap(&mut from, &mut to);
             over.reverse();
         }
-        let height = self.basket.rim.height.to_mm() as f32;
-        let middle = self.basket.staves.thickness.to_mm() as f32 / 2.0;
+        let height = self.basket.body.rim().height.to_mm() as f32;
+        let middle = self.basket.body.uprights().thickness.to_mm() as f32 / 2.0;
         way.iter()
             .enumerate()
             .map(|(index, corner)| {
@@ -217,8 +220,8 @@ impl Wrap<'_> {
                 } else {
                     let across = self
                         .basket
-                        .filler
-                        .as_ref()
+                        .body
+                        .filler()
                         .map_or(2.0, |filler| filler.stock.width.to_mm() as f32)
                         .max(0.1);
                     let share = ((middle - corner.out) / across + 0.5).clamp(0.0, 1.0);
@@ -231,10 +234,10 @@ impl Wrap<'_> {
 
 /// The way round the rim, from the middle of its underside up outside, over and down inside.
 fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
-    let height = basket.rim.height.to_mm() as f32;
-    let stave = basket.staves.thickness.to_mm() as f32;
-    let outer = rim::hoop_section(&basket.rim.outer, height, detail);
-    let inner = rim::hoop_section(&basket.rim.inner, height, detail);
+    let height = basket.body.rim().height.to_mm() as f32;
+    let stave = basket.body.uprights().thickness.to_mm() as f32;
+    let outer = rim::hoop_section(&basket.body.rim().outer, height, detail);
+    let inner = rim::hoop_section(&basket.body.rim().inner, height, detail);
     let filler = rim::filler_section(basket, detail).unwrap_or_default();
     let points = outer
         .iter()

@@ -57,13 +57,13 @@ impl Maker<'_> {
 /// Share of its height to which the weaving is pressed down, so that the lashing finds room between
 /// the last row and the rim.
 fn packed(basket: &Basket) -> f32 {
-    let top = basket.weave.top_along.to_mm() as f32;
+    let top = basket.body.weave.top_along.to_mm() as f32;
     let room = lashing::height(basket);
     if top > 0.0 { (1.0 - room / top).max(0.5) } else { 1.0 }
 }
 
 fn thickest_weaver(basket: &Basket) -> f32 {
-    let thickness = basket.weave.courses.iter().map(|course| course.weaver.thickness);
+    let thickness = basket.body.weave.courses.iter().map(|course| course.weaver.thickness);
     thickness.fold(Length::ZERO, Length::max).to_mm() as f32
 }
 
@@ -95,7 +95,7 @@ impl<'a> Stock<'a> {
 
     fn group(&self, group: Group) -> &[Part] {
         self.groups[group as usize].get_or_init(|| {
-            let parts = self.maker.make(group, self.maker.basket.weave.rows);
+            let parts = self.maker.make(group, self.maker.basket.body.weave.rows);
             Solid { parts }.mirrored().parts
         })
     }

@@ -19,10 +19,10 @@ const BEND: f32 = 0.6;
 /// All pins.
 pub(super) fn pins(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
     let (mesh, lines) = pin(basket, surface, detail);
-    let stock = &basket.pins.stock;
+    let stock = &basket.body.pins().stock;
     let mut first: Option<f32> = None;
     let place = |(index, stave): (usize, &u32)| {
-        let turn = basket.staves.turn(*stave) as f32;
+        let turn = basket.body.uprights().turn(*stave) as f32;
         let angle = super::mesh::direction(turn * std::f32::consts::TAU);
         Part {
             edges: edges::turned(&lines, angle),
@@ -40,16 +40,16 @@ pub(super) fn pins(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Pa
             )
         }
     };
-    basket.pins.staves.iter().enumerate().map(place).collect()
+    basket.body.pins().staves.iter().enumerate().map(place).collect()
 }
 
 /// A pin through the stave on the x axis.
 fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f32; 3]>>) {
-    let (rim, pins) = (&basket.rim, &basket.pins);
+    let (rim, pins) = (basket.body.rim(), basket.body.pins());
     let frame = Frame::on_wall(surface, (rim.along + rim.height / 2.0).to_mm() as f32, 0.0);
     let diameter = pins.stock.width.to_mm() as f32;
     let half = diameter / 2.0;
-    let outside = (basket.staves.thickness + rim.outer.stock.thickness).to_mm() as f32;
+    let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32;
     let inside = -(rim.inner.stock.thickness.to_mm() as f32);
     let sides = round(match detail {
         Detail::Full => 10,
@@ -97,7 +97,7 @@ fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f3
 
 /// How far the point can be bent over before it meets the lashing: longer points are nipped off.
 fn clinch_room(basket: &Basket) -> f32 {
-    let pitch =
-        std::f32::consts::TAU * basket.rim.inner_radius().to_mm() as f32 / basket.staves.count.max(1) as f32;
-    (pitch - basket.lashing.weaver.width.to_mm() as f32) / 2.0 - 0.3
+    let pitch = std::f32::consts::TAU * basket.body.rim().inner_radius().to_mm() as f32
+        / basket.body.uprights().count.max(1) as f32;
+    (pitch - basket.body.lashing().weaver.width.to_mm() as f32) / 2.0 - 0.3
 }

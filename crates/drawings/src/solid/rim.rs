@@ -15,13 +15,13 @@ const ROOM: f32 = 0.12;
 
 /// The hoop outside the staves.
 pub(super) fn outer(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
-    let flat = basket.staves.thickness.to_mm() as f32;
-    hoop(basket, surface, &basket.rim.outer, (flat, 1.0), detail, ("outer hoop", PartKind::OuterHoop))
+    let flat = basket.body.uprights().thickness.to_mm() as f32;
+    hoop(basket, surface, &basket.body.rim().outer, (flat, 1.0), detail, ("outer hoop", PartKind::OuterHoop))
 }
 
 /// The hoop inside the staves.
 pub(super) fn inner(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
-    hoop(basket, surface, &basket.rim.inner, (0.0, -1.0), detail, ("inner hoop", PartKind::InnerHoop))
+    hoop(basket, surface, &basket.body.rim().inner, (0.0, -1.0), detail, ("inner hoop", PartKind::InnerHoop))
 }
 
 /// A hoop's section as (up from its lower edge, out from its flat side), counter-clockwise.
@@ -42,11 +42,11 @@ fn hoop(
     detail: Detail,
     (name, kind): (&str, PartKind),
 ) -> Part {
-    let rim = &basket.rim;
+    let rim = basket.body.rim();
     let section = hoop_section(hoop, rim.height.to_mm() as f32, detail);
     let thick = section.iter().fold(0.0_f32, |thick, at| thick.max(at[1]));
     let low = rim.along.to_mm() as f32;
-    let girth = std::f32::consts::TAU * (rim.radius.to_mm() as f32).max(1.0);
+    let girth = std::f32::consts::TAU * (rim.radius().to_mm() as f32).max(1.0);
     let lap = (hoop.scarf.lap.to_mm() as f32 / girth).clamp(0.001, 0.45);
     let start = hoop.scarf.turn as f32 - lap / 2.0;
     let per = section.len();
@@ -78,8 +78,8 @@ fn hoop(
 
 /// Steps round the rim: at least two for each stave, so that a hoop lies on all of them.
 fn steps(basket: &Basket, detail: Detail) -> u32 {
-    let by_curve = segments(basket.rim.radius.to_mm() as f32, detail);
-    if detail == Detail::Full { by_curve.max(4 * basket.staves.count) } else { by_curve }
+    let by_curve = segments(basket.body.rim().radius().to_mm() as f32, detail);
+    if detail == Detail::Full { by_curve.max(4 * basket.body.uprights().count) } else { by_curve }
 }
 
 /// Places round a hoop in turns, from the thin end under the lap to the thin end over it.
@@ -129,15 +129,15 @@ pub(super) fn extent(section: &Section, cut: f32) -> [f32; 2] {
 
 /// Middle of the filler: out from the staves' inner face, and up from the hoops' lower edge.
 pub(super) fn filler_middle(basket: &Basket) -> Option<[f32; 2]> {
-    let filler = basket.filler.as_ref()?;
-    let up = basket.rim.height + filler.stock.thickness / 2.0;
-    Some([(basket.staves.thickness / 2.0).to_mm() as f32, up.to_mm() as f32])
+    let filler = basket.body.filler()?;
+    let up = basket.body.rim().height + filler.stock.thickness / 2.0;
+    Some([(basket.body.uprights().thickness / 2.0).to_mm() as f32, up.to_mm() as f32])
 }
 
 /// Corners of the filler's section as (up from the hoops' lower edge, out).
 pub(super) fn filler_section(basket: &Basket, detail: Detail) -> Option<Section> {
     let [out, up] = filler_middle(basket)?;
-    let stock = &basket.filler.as_ref()?.stock;
+    let stock = &basket.body.filler()?.stock;
     let half = stock.thickness.to_mm() as f32 / 2.0;
     let section = section(stock, stock.width.to_mm() as f32, detail);
     // The stock's flat side lies on the tips: its width runs out, its thickness up.
@@ -146,12 +146,12 @@ pub(super) fn filler_section(basket: &Basket, detail: Detail) -> Option<Section>
 
 /// The filler's pieces.
 pub(super) fn filler(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
-    let (Some(filler), Some(section)) = (&basket.filler, filler_section(basket, detail)) else {
+    let (Some(filler), Some(section)) = (basket.body.filler(), filler_section(basket, detail)) else {
         return Vec::new();
     };
-    let low = basket.rim.along.to_mm() as f32;
+    let low = basket.body.rim().along.to_mm() as f32;
     let per = section.len();
-    let room = ROOM / (std::f32::consts::TAU * basket.rim.radius.to_mm() as f32).max(1.0);
+    let room = ROOM / (std::f32::consts::TAU * basket.body.rim().radius().to_mm() as f32).max(1.0);
     let piece = |(index, piece): (usize, &basket::lashing::FillerPiece)| {
         let from = piece.from_turn as f32 + room;
         let whole = (piece.to_turn - piece.from_turn).abs() > 0.999;

@@ -22,8 +22,8 @@ const MOST: u64 = 60_000;
 
 /// All rows up to a number; `packed` is the share of its height to which the weaving is pressed down.
 pub(super) fn rows(basket: &Basket, surface: &Surface, upto: u32, packed: f32, detail: Detail) -> Vec<Part> {
-    let crossings = u64::from(upto.min(basket.weave.rows)) * u64::from(basket.staves.count);
-    let rows: Vec<&Row> = basket.weave.each_row.iter().filter(|row| row.number <= upto).collect();
+    let crossings = u64::from(upto.min(basket.body.weave.rows)) * u64::from(basket.body.uprights().count);
+    let rows: Vec<&Row> = basket.body.weave.each_row.iter().filter(|row| row.number <= upto).collect();
     let build = |rows: &[&Row]| -> Vec<Part> {
         rows.iter()
             .flat_map(|row| row_parts(basket, surface, row, packed, crossings <= MOST, detail))
@@ -48,7 +48,7 @@ fn row_parts(
     woven: bool,
     detail: Detail,
 ) -> Vec<Part> {
-    let Some(course) = basket.weave.courses.get(row.course.saturating_sub(1) as usize) else {
+    let Some(course) = basket.body.weave.courses.get(row.course.saturating_sub(1) as usize) else {
         return Vec::new();
     };
     let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
@@ -204,12 +204,12 @@ impl<'a> Laid<'a> {
             .collect();
         let middle = row.along.to_mm() as f32 * packed;
         let node = surface.at(middle);
-        let stave = basket.staves.thickness.to_mm() as f32;
+        let stave = basket.body.uprights().thickness.to_mm() as f32;
         let round = (node.radius + node.out_radius * stave / 2.0).max(1e-3);
         let per_mm = 1.0 / round;
         let crossing = Crossing {
-            stave: &stave_section(basket, basket.staves.width_at(row.along).to_mm() as f32, detail),
-            pitch: std::f32::consts::TAU * round / basket.staves.count.max(1) as f32,
+            stave: &stave_section(basket, basket.body.uprights().width_at(row.along).to_mm() as f32, detail),
+            pitch: std::f32::consts::TAU * round / basket.body.uprights().count.max(1) as f32,
             weaver: thick,
             bends: Bends::of(detail),
         };
@@ -240,14 +240,14 @@ impl<'a> Laid<'a> {
 
     /// The cell at a place of the row; places beyond the last lie in the next round.
     fn cell(&self, place: u32) -> Cell {
-        let count = self.basket.staves.count.max(1);
+        let count = self.basket.body.uprights().count.max(1);
         let row = self.index + rounds(self.course) * (place / count);
         self.course.fabric.cell(row, self.course.fabric.stave_in(row, place % count))
     }
 
     /// The direction of the stave at a place of the row.
     fn angle(&self, place: u32) -> [f32; 2] {
-        let turn = self.basket.staves.turn(self.course.fabric.stave_in(self.index, place) + 1);
+        let turn = self.basket.body.uprights().turn(self.course.fabric.stave_in(self.index, place) + 1);
         direction((turn * std::f64::consts::TAU) as f32)
     }
 
@@ -276,7 +276,7 @@ impl<'a> Laid<'a> {
 
     /// The weaver from the row's beginning to its end, cut where its colour changes.
     fn pieces(&self) -> Vec<Piece> {
-        let count = self.basket.staves.count.max(1);
+        let count = self.basket.body.uprights().count.max(1);
         let per = self.section.len();
         let mut positions = Vec::with_capacity(count as usize * 8 * per);
         let mut outside = self.outside(0);
@@ -311,7 +311,8 @@ impl<'a> Laid<'a> {
         (place, [cos, sin]): (u32, [f32; 2]),
         band: Band,
     ) {
-        let [low, high] = self.edges((place as f32 + station.share) / self.basket.staves.count.max(1) as f32);
+        let [low, high] =
+            self.edges((place as f32 + station.share) / self.basket.body.uprights().count.max(1) as f32);
         let height = high - low;
         if height < LEAST * 2.0 * self.half {
             return;
@@ -395,6 +396,7 @@ impl Station {
 fn level_ends(basket: &Basket, course: &Course, row: &Row) -> [Length; 2] {
     let last_doubled = (course.first_row + course.doubled).saturating_sub(2) as usize;
     let step = basket
+        .body
         .weave
         .each_row
         .get(last_doubled)

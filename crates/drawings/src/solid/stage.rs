@@ -8,8 +8,8 @@ const START: u32 = 4;
 
 /// How many rows are woven.
 pub(super) fn rows(basket: &Basket, stage: Stage) -> u32 {
-    let all = basket.weave.rows;
-    let first = basket.weave.courses.first().map_or(0, |course| course.rows);
+    let all = basket.body.weave.rows;
+    let first = basket.body.weave.courses.first().map_or(0, |course| course.rows);
     let start = if first <= START * 2 { first } else { START };
     match stage {
         Stage::Prepared | Stage::BaseOnMould | Stage::StavesSet => 0,
@@ -93,9 +93,9 @@ pub(super) fn groups(stage: Stage) -> impl Iterator<Item = Group> {
 
 /// How far up the staves reach, along the mould: trimmed level with the hoops, or at full length.
 pub(super) fn tips(basket: &Basket, stage: Stage) -> f32 {
-    let parts = &basket.staves.length_parts;
+    let parts = &basket.body.staves().length_parts;
     let whole = parts.total() - parts.groove - parts.turn;
-    let trimmed = basket.rim.along + basket.rim.height;
+    let trimmed = basket.body.rim().along + basket.body.rim().height;
     let tips = if stage >= Stage::Pinned { trimmed } else { whole };
     tips.max(basket::Length::mm(1.0)).to_mm() as f32
 }

@@ -25,10 +25,10 @@ pub(super) struct Shave {
 
 /// Section of a stave of this width with the side out that the pattern wants.
 pub(super) fn stave_section(basket: &Basket, width: f32, detail: Detail) -> Section {
-    let staves = &basket.staves;
+    let staves = basket.body.staves();
     let mut section = section(&staves.stock, width.max(0.05), detail);
     if staves.oval_side == OvalSide::In {
-        let thick = staves.thickness.to_mm() as f32;
+        let thick = staves.uprights.thickness.to_mm() as f32;
         section = section.iter().rev().map(|[across, out]| [*across, thick - out]).collect();
     }
     section
@@ -43,11 +43,11 @@ pub(super) fn staves(
     detail: Detail,
 ) -> Vec<Part> {
     let plain = strip(basket, surface, to, None, detail);
-    let rim_top = (basket.rim.along + basket.rim.height).to_mm() as f32;
+    let rim_top = (basket.body.rim().along + basket.body.rim().height).to_mm() as f32;
     let mut first: Option<(usize, f64)> = None;
-    (0..basket.staves.count)
+    (0..basket.body.uprights().count)
         .map(|index| {
-            let turn = basket.staves.turn(index + 1);
+            let turn = basket.body.uprights().turn(index + 1);
             let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
             let angle = at(turn);
             let shave = shaves.iter().find(|shave| shave.stave == index);
@@ -62,8 +62,11 @@ pub(super) fn staves(
                 name: format!("stave {}", index + 1),
                 kind: PartKind::Stave,
                 number: Some(index + 1),
-                material: basket.staves.stock.name.clone(),
-                colour: colour::dyed(&basket.staves.stock, Some(basket.weave.stave_colour(index + 1))),
+                material: basket.body.staves().stock.name.clone(),
+                colour: colour::dyed(
+                    &basket.body.staves().stock,
+                    Some(basket.body.weave.stave_colour(index + 1)),
+                ),
                 mesh: mesh.turned(angle),
                 edges: super::edges::turned(edges, angle),
                 turned,
@@ -80,7 +83,7 @@ fn strip(
     shave: Option<Shave>,
     detail: Detail,
 ) -> (Mesh, Vec<Vec<[f32; 3]>>) {
-    let thick = basket.staves.thickness.to_mm() as f32;
+    let thick = basket.body.uprights().thickness.to_mm() as f32;
     let mut places: Vec<(f32, f32)> =
         stations(basket, to, detail).into_iter().map(|along| (along, thick)).collect();
     if let Some(shave) = shave.filter(|shave| shave.from < to) {
@@ -95,7 +98,7 @@ fn strip(
     let mut positions = Vec::new();
     let mut per = 3;
     for (along, most) in places {
-        let width = basket.staves.width_at(Length::mm(f64::from(along))).to_mm() as f32;
+        let width = basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
         let node = surface.at(along);
         let round = (node.radius + node.out_radius * thick / 2.0).max(1e-3);
         let section = stave_section(basket, width, detail);
@@ -110,7 +113,7 @@ fn strip(
 
 /// Places along a stave: close together in the turn, at the end of the taper, and evenly up the wall.
 fn stations(basket: &Basket, to: f32, detail: Detail) -> Vec<f32> {
-    let parts = &basket.staves.length_parts;
+    let parts = &basket.body.staves().length_parts;
     let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
     let (bends, steps) = match detail {
         Detail::Full => (8, 24),
@@ -120,7 +123,7 @@ fn stations(basket: &Basket, to: f32, detail: Detail) -> Vec<f32> {
     let mut stations = vec![-groove - turn];
     stations.extend((0..bends).map(|step| turn * (step as f32 / bends as f32 - 1.0)));
     stations.extend((0..=steps).map(|step| to.max(0.0) * step as f32 / steps as f32));
-    let taper = basket.staves.taper.from.to_mm() as f32;
+    let taper = basket.body.staves().taper.from.to_mm() as f32;
     if taper > 0.0 && taper < to {
         stations.push(taper);
     }

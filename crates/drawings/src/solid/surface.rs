@@ -42,8 +42,8 @@ impl Surface {
     pub(super) fn of(basket: &Basket) -> Self {
         let wall = Wall::of(basket);
         let from = wall.foot().to_mm() as f32;
-        let parts = &basket.staves.length_parts;
-        let rim = (basket.rim.along + basket.rim.height).max(basket.mould.arc);
+        let parts = &basket.body.staves().length_parts;
+        let rim = (basket.body.rim().along + basket.body.rim().height).max(basket.body.form.arc());
         let to = (parts.total() - parts.groove - parts.turn).max(rim).to_mm() as f32 + 10.0;
         let step = STEP.max((to - from) / MOST);
         let node = |number: u32| {

@@ -68,13 +68,13 @@ fn framed(mut drawing: Drawing) -> Drawing {
 /// The drawing, and how many rows the basket has at that stage.
 pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
     let basket = studio.basket;
-    let rim = basket.rim.height.to_mm();
+    let rim = basket.body.rim().height.to_mm();
     let (parts, spot, look) = match plate {
         Plate::Scarf => scarf(studio)?,
         Plate::TipsTrimmed => {
             let mut parts = at(studio, Stage::Pinned);
             parts.retain(|part| part.kind != PartKind::Pin);
-            let middle = at_rim(&parts, basket, clear_of_all(basket, 1..=basket.staves.count)?)?;
+            let middle = at_rim(&parts, basket, clear_of_all(basket, 1..=basket.body.uprights().count)?)?;
             (parts, Spot { middle, aside: 12.0, elevation: 32.0, width: rim * 6.0 }, look::close_staves as _)
         }
         Plate::EarWithRivet => {
@@ -97,7 +97,7 @@ fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
     let mut parts = at(studio, Stage::RimClamped);
     parts.retain(|part| part.kind != PartKind::Clamp);
-    let scarf = &basket.rim.outer.scarf;
+    let scarf = &basket.body.rim().outer.scarf;
     let [from, to] = [scarf.from_stave, scarf.to_stave].map(|stave| at_rim(&parts, basket, stave));
     let middle = (from? + to?) / 2.0;
     let width = scarf.lap.to_mm() * 1.45;
@@ -108,9 +108,9 @@ fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
 fn lashing_end<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
     let mut parts = at(studio, Stage::Lashed);
-    let middle = (wrap(&parts, 1)? + wrap(&parts, basket.lashing.wraps)?) / 2.0;
+    let middle = (wrap(&parts, 1)? + wrap(&parts, basket.body.lashing().wraps)?) / 2.0;
     parts.extend(tail(studio, "end tail"));
-    let width = basket.rim.height.to_mm() * 6.0;
+    let width = basket.body.rim().height.to_mm() * 6.0;
     Some((parts, Spot { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
 }
 
@@ -126,9 +126,9 @@ fn tail<'a>(studio: &Studio<'_>, name: &str) -> Option<Cow<'a, Part>> {
 pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let mut parts = at(studio, Stage::Lashed);
     parts.retain(|part| part.kind != PartKind::Lashing || part.number.is_some_and(|number| number <= WRAPS));
-    let middle = wrap(&parts, 2.min(studio.basket.lashing.wraps))?;
+    let middle = wrap(&parts, 2.min(studio.basket.body.lashing().wraps))?;
     parts.extend(tail(studio, "start tail"));
-    let width = studio.basket.rim.height.to_mm() * 3.8;
+    let width = studio.basket.body.rim().height.to_mm() * 3.8;
     let spot = Spot { middle, aside: 14.0, elevation: 20.0, width };
     both_sides(studio, parts, &spot, look::close_lashing)
 }
@@ -137,9 +137,9 @@ pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
 pub(super) fn pin(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let basket = studio.basket;
     let parts = at(studio, Stage::Pinned);
-    let stave = clear_of_all(basket, basket.pins.staves.iter().copied())?;
+    let stave = clear_of_all(basket, basket.body.pins().staves.iter().copied())?;
     let middle = at_rim(&parts, basket, stave)?;
-    let width = basket.rim.height.to_mm() * 2.8;
+    let width = basket.body.rim().height.to_mm() * 2.8;
     both_sides(studio, parts, &Spot { middle, aside: 16.0, elevation: 16.0, width }, look::close_pins)
 }
 
@@ -206,17 +206,19 @@ fn at<'a>(studio: &'a Studio<'_>, stage: Stage) -> Parts<'a> {
 
 /// The middle of a stave at the rim.
 fn at_rim(parts: &Parts<'_>, basket: &Basket, stave: u32) -> Option<Vec3> {
-    let rim = basket.mould.profile.at(basket.rim.along + basket.rim.height / 2.0).height.to_mm() as f32;
+    let rim =
+        basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height / 2.0).height.to_mm()
+            as f32;
     parts::middle_at(parts::find(parts, PartKind::Stave, Some(stave))?, rim)
 }
 
 /// The stave furthest from ears, scarfs and the first wrap.
 fn clear_of_all(basket: &Basket, staves: impl Iterator<Item = u32>) -> Option<u32> {
-    let rim = &basket.rim;
+    let rim = basket.body.rim();
     let ears = basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.turn));
     let busy: Vec<f64> = ears.chain([rim.outer.scarf.turn, rim.inner.scarf.turn, 0.0]).collect();
     let clear = |stave: &u32| {
-        let turn = basket.staves.turn(*stave);
+        let turn = basket.body.uprights().turn(*stave);
         let apart = |other: &f64| (turn - other + 0.5).rem_euclid(1.0) - 0.5;
         busy.iter().map(|other| apart(other).abs()).fold(1.0, f64::min)
     };

@@ -43,7 +43,7 @@ const LAYERS: [(&[PartKind], f32, &str); 10] = [
 pub(super) fn exploded(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let basket = studio.basket;
     let mut parts = parts::shared(studio.far.at(Stage::Finished));
-    let width = 2.0 * basket.rim.outer_radius(&basket.staves).to_mm() as f32;
+    let width = 2.0 * basket.body.rim().outer_radius(basket.body.uprights()).to_mm() as f32;
     for part in &mut parts {
         let share = LAYERS.iter().find(|(kinds, ..)| kinds.contains(&part.kind)).map_or(0.0, |layer| layer.1);
         let by = if part.kind == PartKind::Plug { share - 0.14 } else { share };

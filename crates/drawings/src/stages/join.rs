@@ -31,7 +31,7 @@ pub(super) struct Opened<'a> {
 
 /// The first join that lies within one row.
 pub(super) fn first(basket: &Basket) -> Option<Join> {
-    let mut joins = basket.weave.courses.iter().flat_map(|course| &course.joins);
+    let mut joins = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
     joins.find(|join| (1..=MOST).contains(&join.cut_over.saturating_sub(join.start_behind))).copied()
 }
 

@@ -113,10 +113,10 @@ fn rows(parts: &Parts<'_>) -> u32 {
 /// What captions and descriptions may mention.
 fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
     let join = join::first(basket);
-    let scarf = &basket.rim.outer.scarf;
+    let scarf = &basket.body.rim().outer.scarf;
     vec![
         ("title", Value::Name(basket.title.clone())),
-        ("count", basket.staves.count.into()),
+        ("count", basket.body.uprights().count.into()),
         ("rows", rows.into()),
         ("row", join.map_or(0, |join| join.row).into()),
         ("cut", join.map_or(0, |join| join.cut_over).into()),
@@ -124,8 +124,8 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("from", scarf.from_stave.into()),
         ("to", scarf.to_stave.into()),
         ("clamps", crate::solid::clamps(basket).into()),
-        ("pins", basket.pins.count.into()),
-        ("wraps", basket.lashing.wraps.into()),
+        ("pins", basket.body.pins().count.into()),
+        ("wraps", basket.body.lashing().wraps.into()),
         ("first-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[0].stave).into()),
         ("second-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[1].stave).into()),
     ]

@@ -1,7 +1,7 @@
 //! Which drawings of the making there are.
 
 use basket::Basket;
-use basket::steps::Step;
+use basket::pattern::StepKind;
 
 use crate::lines::PictureError;
 
@@ -125,21 +125,21 @@ impl Plate {
 
     /// The drawings that go with a step, in the order of its text; those of parts that a basket has
     /// not are not among its drawings.
-    pub fn of_step(step: &Step) -> &'static [Self] {
-        match step.title.id {
-            "step-base" => &[Self::BaseOnMould],
-            "step-staves" => &[Self::StavesSet],
-            "step-first" => &[Self::FirstRows],
-            "step-half" => &[Self::HalfWoven],
-            "step-rest" => &[Self::Join],
-            "step-dry" => &[Self::Woven],
-            "step-ears" => &[Self::EarsSet],
-            "step-rim" => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
-            "step-pins" => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
-            "step-lashing" => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
-            "step-handle" => &[Self::Handled, Self::EarWithRivet],
-            "step-finish" => &[Self::Finished],
-            _ => &[],
+    pub fn of_step(step: StepKind) -> &'static [Self] {
+        match step {
+            StepKind::Base => &[Self::BaseOnMould],
+            StepKind::Staves => &[Self::StavesSet],
+            StepKind::FirstRows => &[Self::FirstRows],
+            StepKind::Half => &[Self::HalfWoven],
+            StepKind::Rest => &[Self::Join],
+            StepKind::Dry => &[Self::Woven],
+            StepKind::Ears => &[Self::EarsSet],
+            StepKind::Rim => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
+            StepKind::Pins => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
+            StepKind::Lashing => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
+            StepKind::Handle => &[Self::Handled, Self::EarWithRivet],
+            StepKind::Finish => &[Self::Finished],
+            StepKind::Cut | StepKind::OffMould => &[],
         }
     }
 
@@ -149,7 +149,7 @@ impl Plate {
             Self::Join => super::join::first(basket).is_some(),
             Self::EarsSet => basket.ears.is_some(),
             Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
-            Self::Pinned | Self::PinAndClinch => !basket.pins.staves.is_empty(),
+            Self::Pinned | Self::PinAndClinch => !basket.body.pins().staves.is_empty(),
             _ => true,
         }
     }

@@ -2,7 +2,7 @@
 
 #![allow(dead_code, reason = "each test file uses a part of this")]
 
-use basket::{Basket, Catalogue, assemble};
+use basket::{Basket, Catalogue, Hand, assemble};
 use drawings::{At, Drawing, Item, Label};
 use words::{Language, Words};
 
@@ -23,7 +23,7 @@ pub(crate) const ODD: [&str; 6] = [
 pub(crate) fn basket(pattern: &str) -> Basket {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(pattern, catalogue).expect("the pattern can be read");
-    assemble(&pattern, catalogue)
+    assemble(&pattern, catalogue, &Hand::USUAL)
 }
 
 pub(crate) fn words(basket: &Basket) -> Words {

@@ -32,26 +32,32 @@ struct CardCourse {
 pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
     Card {
         lines: lines(basket, scribe),
-        courses: basket.weave.courses.iter().map(|course| tally(course, scribe)).collect(),
+        courses: basket.body.weave.courses.iter().map(|course| tally(course, scribe)).collect(),
     }
 }
 
 fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
     let line = |id: &str, value: String, note: String| CardLine { name: scribe.label(id), value, note };
     let own = |length: Length| length_of(length, scribe);
-    let (staves, rim, pins) = (&basket.staves, &basket.rim, &basket.pins);
-    let taper =
-        [("from", name(scribe.words.fine(staves.taper.foot))), ("to", name(scribe.words.fine(staves.width)))];
+    let (staves, rim, pins) = (basket.body.staves(), basket.body.rim(), basket.body.pins());
+    let taper = [
+        ("from", name(scribe.words.fine(staves.taper.foot))),
+        ("to", name(scribe.words.fine(staves.uprights.width))),
+    ];
     let mut lines = vec![
-        line("card-staves", staves.count.to_string(), spare(staves.spares, scribe)),
+        line("card-staves", staves.uprights.count.to_string(), spare(staves.spares, scribe)),
         line("card-stave-length", own(staves.length), scribe.text("card-taper", &taper)),
         line("card-gap", scribe.words.fine(staves.gap_rim), scribe.label("card-gap-note")),
-        line("card-rows", basket.weave.rows.to_string(), rows_to_add(basket, scribe)),
-        line("card-top", own(basket.weave.top_height), scribe.label("card-top-note")),
+        line("card-rows", basket.body.weave.rows.to_string(), rows_to_add(basket, scribe)),
+        line("card-top", own(basket.body.weave.top_height), scribe.label("card-top-note")),
         line("card-outer", own(rim.outer.cut), scarf(rim.outer.scarf, scribe)),
         line("card-inner", own(rim.inner.cut), scarf(rim.inner.scarf, scribe)),
         line("card-pins", pins.count.to_string(), spare(pins.spares, scribe)),
-        line("card-lashing", own(basket.lashing.length), strands(basket.lashing.strands, scribe)),
+        line(
+            "card-lashing",
+            own(basket.body.lashing().length),
+            strands(basket.body.lashing().strands, scribe),
+        ),
     ];
     if let Some(ears) = &basket.ears {
         let [first, second] = ears.each.map(|ear| ear.stave);
@@ -78,7 +84,7 @@ fn strands(count: u32, scribe: &Scribe<'_>) -> String {
 }
 
 fn rows_to_add(basket: &Basket, scribe: &Scribe<'_>) -> String {
-    let rows = basket.weave.rows_to_add;
+    let rows = basket.body.weave.rows_to_add;
     if rows == 0 { String::new() } else { scribe.text("card-rows-to-add", &[("rows", rows.into())]) }
 }
 

@@ -14,7 +14,8 @@ pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
         (Some(_), None) => "summary-ears",
         (None, None) => "summary",
     };
-    scribe.text(id, &[("staves", basket.staves.count.into()), ("rows", basket.weave.rows.into())])
+    scribe
+        .text(id, &[("staves", basket.body.uprights().count.into()), ("rows", basket.body.weave.rows.into())])
 }
 
 pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
@@ -25,24 +26,24 @@ pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
         fact("fact-base", base(basket, scribe)),
         fact("fact-holds", holds(basket, scribe)),
         fact("fact-staves", staves(basket, scribe)),
-        fact("fact-weaving", scribe.words.run(basket.weave.length)),
+        fact("fact-weaving", scribe.words.run(basket.body.weave.length)),
         fact("fact-time", time(basket, scribe)),
     ]
 }
 
 /// Width over the outer hoop.
 fn across(basket: &Basket) -> Length {
-    2.0 * basket.rim.outer_radius(&basket.staves)
+    2.0 * basket.body.rim().outer_radius(basket.body.uprights())
 }
 
 /// From the table to the top of the rim.
 fn height(basket: &Basket) -> Length {
-    let rim = &basket.rim;
-    basket.mould.profile.at(rim.along + rim.height).height + basket.base.thickness
+    let rim = basket.body.rim();
+    basket.body.form.profile.at(rim.along + rim.height).height + basket.body.base().thickness
 }
 
 fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
-    let base = &basket.base;
+    let base = basket.body.base();
     let args = [
         ("diameter", name(scribe.words.both(base.diameter))),
         ("thickness", name(scribe.words.both(base.thickness))),
@@ -52,7 +53,7 @@ fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
 }
 
 fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
-    let litres = basket.mould.capacity_litres;
+    let litres = basket.body.form.litres();
     let quarts = litres / LITRES_PER_QUART;
     let id = match scribe.words.units() {
         basket::pattern::Units::Inches => "capacity-quarts",
@@ -62,8 +63,8 @@ fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
 }
 
 fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
-    let staves = &basket.staves;
-    scribe.text("staves-of", &[("count", staves.count.into()), ("stock", (&staves.stock).into())])
+    let staves = basket.body.staves();
+    scribe.text("staves-of", &[("count", staves.uprights.count.into()), ("stock", (&staves.stock).into())])
 }
 
 fn time(basket: &Basket, scribe: &Scribe<'_>) -> String {

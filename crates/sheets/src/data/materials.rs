@@ -113,15 +113,15 @@ fn sold(material: &Material, scribe: &Scribe<'_>) -> String {
 /// The materials of which the basket knows more than the name.
 fn known(basket: &Basket) -> impl Iterator<Item = &Material> {
     let always = [
-        &basket.staves.stock,
-        &basket.rim.outer.stock,
-        &basket.rim.inner.stock,
-        &basket.lashing.weaver,
-        &basket.pins.stock,
+        &basket.body.staves().stock,
+        &basket.body.rim().outer.stock,
+        &basket.body.rim().inner.stock,
+        &basket.body.lashing().weaver,
+        &basket.body.pins().stock,
     ];
-    let weavers = basket.weave.courses.iter().flat_map(|course| &course.weavers);
+    let weavers = basket.body.weave.courses.iter().flat_map(|course| &course.weavers);
     let weavers = weavers.map(|weaver| &weaver.material);
-    let filler = basket.filler.iter().map(|filler| &filler.stock);
+    let filler = basket.body.filler().iter().map(|filler| &filler.stock);
     let rivet = basket.handle.iter().flat_map(|handle| [Some(&handle.rivet), handle.burr.as_ref()]).flatten();
     always.into_iter().chain(weavers).chain(filler).chain(rivet)
 }

@@ -43,5 +43,5 @@ pub(crate) fn candidates(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CandidateL
         gap_range: scribe.text("range", &[("from", way.gap_narrowest.into()), ("to", way.gap_widest.into())]),
         reasons: way.reasons.iter().map(|reason| scribe.words.say(reason)).collect(),
     };
-    basket.staves.candidates.iter().take(CANDIDATES).map(line).collect()
+    basket.body.staves().candidates.iter().take(CANDIDATES).map(line).collect()
 }

@@ -37,7 +37,7 @@ pub(crate) fn courses(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CourseLine> {
         cut: scribe.line(course.cut),
         strands: course.strands.to_string(),
     };
-    basket.weave.courses.iter().enumerate().map(line).collect()
+    basket.body.weave.courses.iter().enumerate().map(line).collect()
 }
 
 /// The rows of a course, such as `1–4`.
@@ -51,7 +51,7 @@ pub(crate) fn rows(course: &Course) -> String {
 }
 
 pub(crate) fn notes(basket: &Basket, scribe: &Scribe<'_>) -> Vec<String> {
-    let weave = &basket.weave;
+    let weave = &basket.body.weave;
     if weave.rows_to_add == 0 {
         return Vec::new();
     }
@@ -61,12 +61,12 @@ pub(crate) fn notes(basket: &Basket, scribe: &Scribe<'_>) -> Vec<String> {
 
 /// All joins, in weaving order.
 pub(crate) fn joins(basket: &Basket) -> Vec<Join> {
-    basket.weave.courses.iter().flat_map(|course| course.joins.iter().copied()).collect()
+    basket.body.weave.courses.iter().flat_map(|course| course.joins.iter().copied()).collect()
 }
 
 /// Height and length used at every fifth row and at the end of each course.
 pub(crate) fn checkpoints(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Checkpoint> {
-    let weave = &basket.weave;
+    let weave = &basket.body.weave;
     let ends: Vec<u32> =
         weave.courses.iter().map(|course| (course.first_row + course.rows).saturating_sub(1)).collect();
     let mut used = Length::ZERO;
@@ -76,7 +76,7 @@ pub(crate) fn checkpoints(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Checkpoin
         if row.number % CHECK_EVERY == 0 || ends.contains(&row.number) {
             let course = weave.courses.get((row.course as usize).saturating_sub(1));
             let half = course.map_or(Length::ZERO, |course| course.pitch / 2.0);
-            let height = basket.mould.profile.at(row.along + half).height;
+            let height = basket.body.form.profile.at(row.along + half).height;
             points.push(Checkpoint {
                 row: row.number,
                 height: scribe.words.both(height),

@@ -5,7 +5,7 @@ use std::io::Write;
 use std::process::{Command, Stdio};
 
 use basket::pattern::Units;
-use basket::{Basket, Catalogue, assemble};
+use basket::{Basket, Catalogue, Hand, assemble};
 use sheets::{Options, PacketFile, Paper, packet};
 use words::{Language, Words};
 
@@ -18,7 +18,7 @@ pub(crate) const FIXED: &str = include_str!("../fixed/fixed.toml");
 pub(crate) fn basket(pattern: &str) -> Basket {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(pattern, catalogue).expect("the pattern can be read");
-    assemble(&pattern, catalogue)
+    assemble(&pattern, catalogue, &Hand::USUAL)
 }
 
 pub(crate) fn words(units: Units) -> Words {

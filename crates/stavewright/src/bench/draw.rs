@@ -151,18 +151,18 @@ pub(crate) fn chart(request: &ChartRequest, folder: &Path) -> Result<Chart, Refu
         Some(FaceWord::Outside) | None => Face::Outside,
     };
     let mut seen: Vec<Seen> = Vec::new();
-    let rows = basket.weave.each_row.iter().map(|row| ChartRow {
+    let rows = basket.body.weave.each_row.iter().map(|row| ChartRow {
         number: row.number,
         course: row.course,
-        cells: (1..=basket.staves.count)
+        cells: (1..=basket.body.uprights().count)
             .map(|stave| {
-                let at = basket.weave.colour(row.number, stave, face);
+                let at = basket.body.weave.colour(row.number, stave, face);
                 index_of(&mut seen, at.weaver.map(|weaver| weaver + 1), at.colour)
             })
             .collect(),
     });
     let rows = rows.collect();
-    let joins = basket.weave.courses.iter().flat_map(|course| &course.joins);
+    let joins = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
     let joins = joins.map(|join| ChartJoin {
         row: join.row,
         cut_over: join.cut_over,
@@ -170,7 +170,7 @@ pub(crate) fn chart(request: &ChartRequest, folder: &Path) -> Result<Chart, Refu
         recolour: join.recolour,
     });
     Ok(Chart {
-        staves: basket.staves.count,
+        staves: basket.body.uprights().count,
         numbers_rise_left: face == Face::Outside,
         joins: joins.collect(),
         seen,
@@ -189,12 +189,16 @@ fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
 
 /// Whether a basket is small enough to be drawn.
 pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
-    let crossings = u64::from(basket.weave.rows) * u64::from(basket.staves.count);
+    let crossings = u64::from(basket.body.weave.rows) * u64::from(basket.body.uprights().count);
     if crossings <= MOST_CROSSINGS {
         return Ok(());
     }
     Err(Refusal::senseless(
-        format!("{} rows on {} staves are too many to draw", basket.weave.rows, basket.staves.count),
+        format!(
+            "{} rows on {} staves are too many to draw",
+            basket.body.weave.rows,
+            basket.body.uprights().count
+        ),
         "weave.courses",
         "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
     ))

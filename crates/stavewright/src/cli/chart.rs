@@ -64,7 +64,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let basket = args.reading.basket()?;
     let words = words(&basket);
     if args.rows {
-        screen::print(&report::rows::render(&basket.weave, &words))?;
+        screen::print(&report::rows::render(&basket.body.weave, &words))?;
     }
     if !args.rows || args.out.is_some() {
         let (face, kind) = (

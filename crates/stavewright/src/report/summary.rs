@@ -3,9 +3,9 @@
 use std::fmt::Write;
 
 use basket::fittings::{Ears, Fold, Handle, Pins};
+use basket::form::Mould;
 use basket::lashing::{Filler, Lashing};
 use basket::message::Value;
-use basket::mould::Mould;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
 use basket::weave::{Course, Face, Weave};
@@ -33,19 +33,24 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     let label = |part: &str| words.term(&format!("screen-{part}"));
     let mut parts = vec![
         (label("mould"), mould(&basket.mould, words)),
-        (label("base"), base(&basket.base, words)),
-        (label("staves"), staves(&basket.staves, words)),
-        (String::new(), gaps(&basket.staves, words)),
+        (label("base"), base(basket.body.base(), words)),
+        (label("staves"), staves(basket.body.staves(), words)),
+        (String::new(), gaps(basket.body.staves(), words)),
     ];
-    parts.extend(others(&basket.staves, words).map(|text| (String::new(), text)));
-    parts.push((label("weave"), weave(&basket.weave, words)));
+    parts.extend(others(basket.body.staves(), words).map(|text| (String::new(), text)));
+    parts.push((label("weave"), weave(&basket.body.weave, words)));
     parts.extend(
-        basket.weave.courses.iter().map(|course| (String::new(), self::course(&basket.weave, course, words))),
+        basket
+            .body
+            .weave
+            .courses
+            .iter()
+            .map(|course| (String::new(), self::course(&basket.body.weave, course, words))),
     );
-    parts.push((label("rim"), rim(&basket.rim, words)));
-    parts.extend(basket.filler.iter().map(|filler| (label("filler"), self::filler(filler, words))));
-    parts.push((label("lashing"), lashing(&basket.lashing, words)));
-    parts.push((label("pins"), pins(&basket.pins, words)));
+    parts.push((label("rim"), rim(basket.body.rim(), words)));
+    parts.extend(basket.body.filler().iter().map(|filler| (label("filler"), self::filler(filler, words))));
+    parts.push((label("lashing"), lashing(basket.body.lashing(), words)));
+    parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
     parts
@@ -90,12 +95,12 @@ fn base(base: &basket::base::Base, words: &Words) -> String {
 
 fn staves(staves: &Staves, words: &Words) -> String {
     let args = [
-        ("count", staves.count.into()),
+        ("count", staves.uprights.count.into()),
         ("spares", staves.spares.into()),
         ("length", piece(staves.length, words)),
         ("stock", (&staves.stock).into()),
         ("side", Value::Name(words.name(staves.oval_side))),
-        ("width", fine(staves.width, words)),
+        ("width", fine(staves.uprights.width, words)),
         ("from", piece(staves.taper.from, words)),
         ("foot", fine(staves.taper.foot, words)),
     ];

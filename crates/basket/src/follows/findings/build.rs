@@ -2,8 +2,8 @@
 
 use super::{Finding, Grade, Place, Remedy};
 use crate::measure::Length;
-use crate::piece::{Of, Piece};
 use crate::message::Value;
+use crate::piece::{Of, Piece};
 
 impl Finding {
     pub(super) fn new(

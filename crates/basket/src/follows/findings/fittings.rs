@@ -4,9 +4,9 @@ use super::case::{Case, Measured};
 use super::{Finding, Grade, Place, write};
 use crate::fittings::{EarOption, Ears};
 use crate::measure::Length;
-use crate::piece::Piece;
 use crate::message::Term;
 use crate::message::Value;
+use crate::piece::Piece;
 
 /// How far an ear may be off facing the other before the eye sees it, along the rim
 /// (common practice: 1/8 in).

@@ -5,8 +5,8 @@ use super::stock::reaches;
 use super::{Finding, Grade, Place, write};
 use crate::lashing::Filler;
 use crate::measure::Length;
-use crate::piece::Piece;
 use crate::message::Value;
+use crate::piece::Piece;
 
 /// Least share of the binding that one strand should do: with shorter strands half the rim is
 /// joins (common practice: a quarter).

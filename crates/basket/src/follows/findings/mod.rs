@@ -25,8 +25,8 @@ use crate::message::Term;
 use crate::message::Value;
 use crate::pattern::Pattern;
 use crate::piece::{Of, Piece};
-use crate::stock::Catalogue;
 use crate::steps::Step;
+use crate::stock::Catalogue;
 use case::Case;
 
 /// The codes of all checks, in making order.
@@ -90,12 +90,7 @@ pub const CODES: &[&str] = &[
 /// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
 /// The catalogue serves only to name a better stock in a remedy.
-pub fn check(
-    pattern: &Pattern,
-    catalogue: &Catalogue,
-    basket: &Basket,
-    steps: &[Step],
-) -> Vec<Finding> {
+pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &[Step]) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket, steps };
     let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
         mould::check,

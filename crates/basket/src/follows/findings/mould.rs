@@ -4,8 +4,8 @@ use super::case::{Case, Measured};
 use super::{Finding, Grade, Place, write};
 use crate::form::Undercut;
 use crate::measure::Length;
-use crate::piece::Piece;
 use crate::pattern::Form;
+use crate::piece::Piece;
 
 /// What a damp basket forgives of a mould that narrows upward, on the radius (common practice:
 /// a tape reads a girth to about 1/8 in, which is 0.5 mm of radius).

@@ -7,8 +7,7 @@ use crate::piece::Piece;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let steps = case.steps;
-    let homeless =
-        case.pattern.notes.iter().filter(|note| steps.iter().all(|step| step.kind != note.step));
+    let homeless = case.pattern.notes.iter().filter(|note| steps.iter().all(|step| step.kind != note.step));
     let finding = |note: &crate::pattern::Note| {
         let (step, count) = (Value::Term(note.step.term()), Value::Count(steps.len() as i64));
         Finding::new(Grade::Note, "note-without-step", Piece::Whole, step, count)

@@ -3,8 +3,8 @@
 use super::case::{Case, Measured};
 use super::{Finding, Grade, write};
 use crate::measure::Length;
-use crate::piece::Piece;
 use crate::message::Value;
+use crate::piece::Piece;
 use crate::rim::Hoop;
 
 /// Strain beyond this many times the stock's limit breaks it (common practice).

@@ -3,8 +3,8 @@
 use super::case::{Case, Measured};
 use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
-use crate::piece::{FloorPart, Piece};
 use crate::message::Value;
+use crate::piece::{FloorPart, Piece};
 use crate::staves::{GapAt, least_foot};
 use crate::weave::Course;
 

@@ -20,7 +20,13 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 /// A stave or a hoop is one piece: it cannot be joined on the way.
-fn cannot_yield(case: &Case<'_>, stock: &Material, length: Length, part: Piece, key: &str) -> Option<Finding> {
+fn cannot_yield(
+    case: &Case<'_>,
+    stock: &Material,
+    length: Length,
+    part: Piece,
+    key: &str,
+) -> Option<Finding> {
     let strand = stock.put_up.strand?;
     length.exceeds(strand).then(|| {
         Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)

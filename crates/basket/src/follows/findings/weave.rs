@@ -3,9 +3,9 @@
 use super::case::{Case, Measured};
 use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
-use crate::piece::Piece;
 use crate::message::Value;
 use crate::pattern::Until;
+use crate::piece::Piece;
 use crate::weave::Course;
 
 /// Share of the wall that may stay bare above the rim: beyond it the rim is not the mould's

@@ -4,10 +4,10 @@ use super::case::Case;
 use super::weave::key;
 use super::{Finding, Grade, Place};
 use crate::message::Term;
-use crate::piece::Piece;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
+use crate::piece::Piece;
 use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES};
 
 /// How far from the count others are looked for.
@@ -120,7 +120,8 @@ impl Runs<'_> {
         let fewer = (count.saturating_sub(NEAR).max(3)..count).rev().find(|&count| runs(count));
         let more = (count + 1..=(count + NEAR).min(999)).find(|&count| runs(count));
         let girth = (staves.gap_rim + staves.uprights.width) * f64::from(count);
-        let off = |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
+        let off =
+            |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
         let mut counts: Vec<u32> = fewer.into_iter().chain(more).collect();
         counts.sort_by(|a, b| off(*a).total_cmp(&off(*b)));
         counts

@@ -1,12 +1,12 @@
 //! Weaving the body, letting it dry, packing it.
 
-use super::step::count;
 use super::stage::Stage;
 use super::step::Step;
+use super::step::count;
 use super::time;
 use crate::basket::Basket;
 use crate::message::{Message, Value};
-use crate::pattern::{WeaveKind, StepKind};
+use crate::pattern::{StepKind, WeaveKind};
 use crate::weave::{Course, Join};
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
@@ -83,13 +83,16 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
         );
     }
     let joins: Vec<Join> = courses().flat_map(|(course, _)| joins_within(course, from, to)).collect();
-    let length: crate::Length = basket.body.weave
+    let length: crate::Length = basket
+        .body
+        .weave
         .each_row
         .iter()
         .filter(|row| row.number >= from && row.number <= to)
         .map(|row| row.length)
         .sum();
-    let minutes = length.to_metres() * basket.hand.pace.weave_metre + joins.len() as f64 * basket.hand.pace.join;
+    let minutes =
+        length.to_metres() * basket.hand.pace.weave_metre + joins.len() as f64 * basket.hand.pace.join;
     let weavers = courses().flat_map(|(course, _)| &course.weavers);
     let materials: Vec<_> = weavers.map(|weaver| &weaver.material).collect();
     step.say_if(!joins.is_empty(), || {

@@ -1,8 +1,8 @@
 //! Cutting, the base on the mould, the staves in the groove.
 
-use super::step::numbers;
 use super::stage::Stage;
 use super::step::Step;
+use super::step::numbers;
 use super::time;
 use crate::basket::Basket;
 use crate::message::Message;

@@ -1,8 +1,8 @@
 //! Ears, hoops, pins, lashing and handle.
 
-use super::step::{count, numbers};
 use super::stage::Stage;
 use super::step::Step;
+use super::step::{count, numbers};
 use super::time;
 use crate::basket::Basket;
 use crate::fittings::{Ear, Ears, Fold, Handle, PinMeeting};
@@ -30,7 +30,8 @@ pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
         .say(ear_place(ears.placing, first, second))
         .say(Message::new("step-ears-text-tail").with("tail", ears.tail).with("hole", ears.hole_height))
         .say_if(basket.handle.is_some(), || {
-            Message::new("step-ears-text-measure").with("girth", basket.body.rim().radius() * std::f64::consts::PI)
+            Message::new("step-ears-text-measure")
+                .with("girth", basket.body.rim().radius() * std::f64::consts::PI)
         })
         .work(2.0 * basket.hand.pace.ear)
         .tools(&["tool-saw", "tool-file", "tool-sandpaper", "tool-awl", "tool-ruler"])
@@ -91,7 +92,10 @@ pub(super) fn pins(basket: &Basket) -> Step {
                 .with("pin", &pins.stock)
                 .with("over", (pins.length - pins.stack).max(Length::ZERO)),
         )
-        .work(f64::from(basket.body.uprights().count) * basket.hand.pace.trim + f64::from(pins.count) * basket.hand.pace.pin)
+        .work(
+            f64::from(basket.body.uprights().count) * basket.hand.pace.trim
+                + f64::from(pins.count) * basket.hand.pace.pin,
+        )
         .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
         .cautions(&["caution-drilling", "caution-peening"])
 }

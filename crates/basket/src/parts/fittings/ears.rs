@@ -92,7 +92,8 @@ impl Ears {
     ) -> Self {
         let girth = TAU * radius;
         let options = options(staves.uprights.count, girth);
-        let placing = pattern.placing.unwrap_or_else(|| choose_placing(staves.uprights.count, &options, choices));
+        let placing =
+            pattern.placing.unwrap_or_else(|| choose_placing(staves.uprights.count, &options, choices));
         let material = pattern.material.unwrap_or_else(|| choose_material(choices));
         let usual = Usual::of(material);
         let mut size = |given: Option<Length>, key, usual, id| {

@@ -4,9 +4,9 @@ use serde::Serialize;
 
 use crate::choice::Choice;
 use crate::fittings::{Bail, Ears, FORMED_HEAD, Fold, Ledge};
+use crate::form::Form;
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
-use crate::form::Form;
 use crate::pattern::{BailCurve, HandlePattern};
 use crate::rim::Rim;
 use crate::staves::Staves;

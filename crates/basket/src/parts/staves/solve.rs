@@ -31,12 +31,7 @@ impl Staves {
     /// Solves for the staves of a basket. What the pattern fixes is kept exactly, even where it is
     /// bad; what it leaves out is chosen from the stocks offered (used only when it names no stock), and each
     /// choice is noted. Without any stock, 1/4 in flat oval reed is assumed.
-    pub fn solve(
-        pattern: &StavesPattern,
-        base: &Base,
-        needs: &Needs<'_>,
-        making: &mut Making<'_>,
-    ) -> Self {
+    pub fn solve(pattern: &StavesPattern, base: &Base, needs: &Needs<'_>, making: &mut Making<'_>) -> Self {
         let needs = &needs.sound();
         let (form, stocks) = (needs.form, needs.stocks);
         let turn = Turn::of(form, base);
@@ -57,7 +52,8 @@ impl Staves {
             judge.judged(entry(pattern, pattern.count.unwrap_or(3), stock), given_taper(pattern))
         });
         let spares = pattern.spares.unwrap_or_else(|| usual_spares(used.entry.count, making.hand.spoilt));
-        let staves = Self { spares, ..staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best)) };
+        let staves =
+            Self { spares, ..staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best)) };
         explain::choices(pattern, &staves, needs, base, making);
         staves
     }

@@ -4,8 +4,8 @@ use super::Needs;
 use super::length::LengthParts;
 use crate::base::Base;
 use crate::form::Form;
-use crate::measure::Length;
 use crate::form::Spot;
+use crate::measure::Length;
 
 /// Steps from the base to the top of the rim.
 const STEPS: u32 = 48;

@@ -22,10 +22,10 @@ pub(super) fn courses(written: &Written, pattern: &Pattern, basket: &Basket, wor
     let entries = written.entries("weave.courses");
     let choice = basket.choices.iter().find(|choice| choice.key == "weave.courses");
     let list = Edit::Set { path: "weave.courses".to_owned(), value: EditValue::List(Vec::new()) };
-    let take = basket.weave.courses.iter().zip(1..).map(|(course, at)| Edit::Insert {
+    let take = basket.body.weave.courses.iter().zip(1..).map(|(course, at)| Edit::Insert {
         path: "weave.courses".to_owned(),
         at,
-        value: in_braces(course, at as usize == basket.weave.courses.len(), basket, pattern),
+        value: in_braces(course, at as usize == basket.body.weave.courses.len(), basket, pattern),
     });
     Courses {
         each: basket
@@ -55,7 +55,7 @@ fn table<const N: usize>(pairs: [(&str, EditValue); N]) -> EditValue {
 
 /// A few rows of plain weave in the weaver of the last course.
 fn fresh(basket: &Basket) -> EditValue {
-    let weaver = basket.weave.courses.last().map_or("cane fine", |course| course.weaver.name.as_str());
+    let weaver = basket.body.weave.courses.last().map_or("cane fine", |course| course.weaver.name.as_str());
     table([("weave", "plain".into()), ("weaver", weaver.into()), ("rows", EditValue::Whole(4))])
 }
 
@@ -75,7 +75,8 @@ fn in_braces(course: &basket::weave::Course, last: bool, basket: &Basket, patter
 /// Where a course ends, as a distance below the mould's top.
 fn below_top(basket: &Basket, course: &basket::weave::Course, pattern: &Pattern) -> EditValue {
     let end = course.wanted_to.unwrap_or(course.to);
-    let below = (basket.mould.height - basket.mould.profile.at(end).height).max(basket::Length::ZERO);
+    let below =
+        (basket.body.form.height() - basket.body.form.profile.at(end).height).max(basket::Length::ZERO);
     if below.to_mm() < 0.05 {
         return "mould top".into();
     }
@@ -173,7 +174,7 @@ impl Row<'_> {
         }
         if field.key == "until" && made.used.is_none() {
             let place = self.course.to;
-            let height = basket.mould.profile.at(place).height;
+            let height = basket.body.form.profile.at(place).height;
             made.used = Some(crate::bench::api::Used {
                 text: lengths::both(words, height),
                 word: format!("height {}", in_file(height, pattern.units)),

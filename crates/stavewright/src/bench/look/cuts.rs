@@ -29,14 +29,14 @@ fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
 /// How long pieces are, by the nodes of the picture.
 pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
     let piece = |node: String, length| PieceLength { node, length: lengths::both(words, length) };
-    let rows = basket.weave.each_row.iter().map(|row| piece(format!("row {}", row.number), row.length));
-    let filler = basket.filler.iter().flat_map(|filler| &filler.pieces).zip(1..);
+    let rows = basket.body.weave.each_row.iter().map(|row| piece(format!("row {}", row.number), row.length));
+    let filler = basket.body.filler().iter().flat_map(|filler| &filler.pieces).zip(1..);
     let filler = filler.map(|(part, number)| piece(format!("filler {number}"), part.length));
     let mut pieces = vec![
-        piece("stave".to_owned(), basket.staves.length),
-        piece("outer hoop".to_owned(), basket.rim.outer.cut),
-        piece("inner hoop".to_owned(), basket.rim.inner.cut),
-        piece("pin".to_owned(), basket.pins.length),
+        piece("stave".to_owned(), basket.body.staves().length),
+        piece("outer hoop".to_owned(), basket.body.rim().outer.cut),
+        piece("inner hoop".to_owned(), basket.body.rim().inner.cut),
+        piece("pin".to_owned(), basket.body.pins().length),
     ];
     pieces.extend(basket.handle.iter().map(|handle| piece("bail".to_owned(), handle.cut)));
     pieces.extend(filler);

@@ -1,7 +1,7 @@
 //! The main figures of a basket.
 
+use basket::form::litres_to_us_quarts;
 use basket::message::Value;
-use basket::mould::litres_to_us_quarts;
 use basket::{Basket, Length};
 use words::Words;
 
@@ -15,18 +15,18 @@ pub(super) fn figures(basket: &Basket, words: &Words) -> Vec<Figure> {
         label: words.term(&format!("form-figure-{id}")),
         value,
     };
-    let staves = &basket.staves;
-    let litres = basket.mould.capacity_litres;
+    let staves = basket.body.staves();
+    let litres = basket.body.form.litres();
     let quarts = litres_to_us_quarts(litres);
     let capacity = words
         .with("form-capacity", &[("litres", Value::Number(litres, 1)), ("quarts", Value::Number(quarts, 1))]);
     vec![
-        figure("staves", staves.count.to_string()),
-        figure("rows", basket.weave.rows.to_string()),
+        figure("staves", staves.uprights.count.to_string()),
+        figure("rows", basket.body.weave.rows.to_string()),
         figure("gap", lengths::both(words, staves.gap_rim)),
         figure("stave-length", words.both(staves.length)),
-        figure("weaver", words.run(basket.weave.length)),
-        figure("height", words.both(basket.weave.top_height)),
+        figure("weaver", words.run(basket.body.weave.length)),
+        figure("height", words.both(basket.body.weave.top_height)),
         figure("across", words.both(across(basket))),
         figure("capacity", capacity),
         figure("work", words.minutes(basket.steps.iter().map(|step| step.work_minutes).sum())),
@@ -35,5 +35,6 @@ pub(super) fn figures(basket: &Basket, words: &Words) -> Vec<Figure> {
 
 /// Diameter over the outer hoop.
 fn across(basket: &Basket) -> Length {
-    (basket.rim.radius + basket.staves.thickness + basket.rim.outer.stock.thickness) * 2.0
+    (basket.body.rim().radius() + basket.body.uprights().thickness + basket.body.rim().outer.stock.thickness)
+        * 2.0
 }

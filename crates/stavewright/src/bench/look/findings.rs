@@ -29,8 +29,8 @@ fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
         what: text.what,
         why: text.why,
         remedy: text.remedy,
-        measured: words.value(&finding.measured),
-        limit: words.value(&finding.limit),
+        measured: text.measured,
+        limit: text.limit,
         place: place(basket, finding, text.place),
         steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
     }

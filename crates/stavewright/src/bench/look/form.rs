@@ -64,7 +64,7 @@ impl Sheet<'_> {
         let curve = self.pattern.handle.as_ref().and_then(|handle| handle.curve);
         let fits = match path {
             "mould.base" | "mould.rim" | "mould.height" | "mould.side" => drawn,
-            "filler.stock" => self.basket.filler.is_some(),
+            "filler.stock" => self.basket.body.filler().is_some(),
             "handle.rise" => curve != Some(BailCurve::Semicircle),
             "handle.corner" => {
                 self.basket.handle.as_ref().is_some_and(|handle| handle.curve == BailCurve::ThreeCentred)
@@ -115,7 +115,7 @@ impl Sheet<'_> {
             return Some((value, self.words.say(&choice.reason)));
         }
         let usual = |value: Value| Some((value, self.words.term("form-why-usual")));
-        let staves = &self.basket.staves;
+        let staves = &self.basket.body.staves();
         match path {
             "staves.taper.from" | "staves.taper.foot" => {
                 let why = choice("staves.taper").map(|choice| self.words.say(&choice.reason))?;
@@ -124,12 +124,12 @@ impl Sheet<'_> {
                 Some((value.into(), why))
             }
             "filler" => {
-                let there = if self.basket.filler.is_some() { "true" } else { "false" };
+                let there = if self.basket.body.filler().is_some() { "true" } else { "false" };
                 let why = choice("filler.stock").or(choice("filler"));
                 Some((there.into(), why.map(|choice| self.words.say(&choice.reason)).unwrap_or_default()))
             }
             "rim.inner" => Some((
-                self.basket.rim.inner.stock.name.as_str().into(),
+                self.basket.body.rim().inner.stock.name.as_str().into(),
                 self.words.term("form-why-rim-inner"),
             )),
             "units" => usual("in".into()),
@@ -137,7 +137,7 @@ impl Sheet<'_> {
             "mould.shape" => usual("round".into()),
             "mould.side" => usual("cone".into()),
             "finish" => usual("shellac".into()),
-            "weave.shrink" => usual(Value::Percent(self.basket.weave.shrink)),
+            "weave.shrink" => usual(Value::Percent(self.basket.body.weave.shrink)),
             "weave.float-staves" => usual(FLOAT_STAVES.into()),
             "weave.float-rows" => usual(FLOAT_ROWS.into()),
             _ => None,
@@ -148,7 +148,7 @@ impl Sheet<'_> {
     fn amend(&self, field: &mut Field) {
         let set = |path: &str, text: &str| Edit::Set { path: path.to_owned(), value: text.into() };
         let remove = |path: &str| Edit::Remove { path: path.to_owned() };
-        let taper = self.basket.staves.taper;
+        let taper = self.basket.body.staves().taper;
         match field.path.as_str() {
             "staves.taper.from" | "staves.taper.foot" => {
                 if field.written.is_none() {
@@ -169,7 +169,7 @@ impl Sheet<'_> {
                 (field.take, field.give) = (vec![set("handle.kind", "swing")], vec![remove("handle")]);
             }
             "filler" => {
-                let stock = self.basket.filler.as_ref().map(|filler| filler.stock.name.clone());
+                let stock = self.basket.body.filler().map(|filler| filler.stock.name.clone());
                 field.take = match stock {
                     Some(stock) => vec![set("filler.stock", &stock)],
                     None => vec![remove("filler")],

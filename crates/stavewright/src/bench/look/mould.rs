@@ -16,7 +16,7 @@ const TAKEN: u32 = 5;
 
 /// The mould.
 pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words: &Words) -> Mould {
-    let profile = &basket.mould.profile;
+    let profile = &basket.body.form.profile;
     let girths = match &pattern.mould.form {
         Form::Girths(girths) => girths.as_slice(),
         Form::Drawn { .. } => &[],
@@ -30,8 +30,8 @@ pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words
     Mould {
         girths: girths.iter().enumerate().map(one).collect(),
         profile: profile.spots(SPOTS).map(|spot| [spot.radius.to_mm(), spot.height.to_mm()]).collect(),
-        height_mm: basket.mould.height.to_mm(),
-        woven_to_mm: basket.weave.top_height.to_mm(),
+        height_mm: basket.body.form.height().to_mm(),
+        woven_to_mm: basket.body.weave.top_height.to_mm(),
         measure: if girths.is_empty() { measure(pattern, basket) } else { Vec::new() },
         draw: if girths.is_empty() { Vec::new() } else { draw(pattern, basket) },
     }

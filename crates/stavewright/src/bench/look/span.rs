@@ -9,18 +9,18 @@ pub(super) fn span(basket: &Basket, place: Place) -> [f64; 2] {
     if let Some(height) = place.height {
         return [height.to_mm(); 2];
     }
-    let at = |along: Length| basket.mould.profile.at(along).height;
-    let foot = -basket.base.thickness;
-    let under_rim = at(basket.rim.along);
-    let rim_top = at(basket.rim.along + basket.rim.height);
+    let at = |along: Length| basket.body.form.profile.at(along).height;
+    let foot = -basket.body.base().thickness;
+    let under_rim = at(basket.body.rim().along);
+    let rim_top = at(basket.body.rim().along + basket.body.rim().height);
     let pivots = rim_top + basket.ears.as_ref().map_or(Length::ZERO, |ears| ears.hole_height);
     let [low, high] = match place.part {
         Part::Whole => [foot, rim_top],
-        Part::Mould => [Length::ZERO, basket.mould.height],
+        Part::Mould => [Length::ZERO, basket.body.form.height()],
         Part::Base | Part::Groove => [foot, Length::ZERO],
         Part::Staves => [Length::ZERO, rim_top],
         Part::Weave => course(basket, place.number)
-            .map_or([Length::ZERO, basket.weave.top_height], |course| [at(course.from), at(course.to)]),
+            .map_or([Length::ZERO, basket.body.weave.top_height], |course| [at(course.from), at(course.to)]),
         Part::Rim | Part::OuterHoop | Part::InnerHoop | Part::Pins | Part::Filler | Part::Lashing => {
             [under_rim, rim_top]
         }
@@ -31,7 +31,7 @@ pub(super) fn span(basket: &Basket, place: Place) -> [f64; 2] {
 }
 
 fn course(basket: &Basket, number: Option<u32>) -> Option<&basket::weave::Course> {
-    basket.weave.courses.get(number?.checked_sub(1)? as usize)
+    basket.body.weave.courses.get(number?.checked_sub(1)? as usize)
 }
 
 #[cfg(test)]
