@@ -1,10 +1,11 @@
 //! What is declared of the keys of a pattern is true of reading, of what is chosen, and of the starter.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use basket::pattern::keys::{self, Declared, Takes, Usual};
-use basket::pattern::{Finish, Language, Outline, STARTER, Units, read};
-use basket::{Catalogue, Length, Pattern};
+use basket::message::Value;
+use basket::pattern::keys::{self, Declared, Group, Takes, Usual};
+use basket::pattern::{STARTER, read};
+use basket::{Catalogue, Draft, Hand, Pattern};
 
 fn read_well(text: &str) -> Pattern {
     read(text, Catalogue::built_in()).unwrap_or_else(|problems| panic!("{text}\n{problems:#?}"))
@@ -74,4 +75,136 @@ fn every_example_reads() {
     for key in keys::every() {
         read_well(&with_example(key));
     }
+}
+
+#[test]
+fn names_are_unique_and_each_leads_to_its_key() {
+    let every = keys::every();
+    let paths: BTreeSet<&str> = every.iter().map(|key| key.path()).collect();
+    assert_eq!(paths.len(), every.len());
+    assert!(every.len() > 90, "{}", every.len());
+    for path in paths {
+        assert_eq!(keys::find(path).map(Declared::path), Some(path));
+    }
+    assert_eq!(keys::find("weave.courses[2].rows").map(Declared::path), Some("weave.courses.rows"));
+    assert!(keys::find("weave.courses[2].row").is_none() && keys::find("rows").is_none());
+    assert_eq!(keys::weave::in_course(2, &keys::course::ROWS), "weave.courses[2].rows");
+}
+
+#[test]
+fn every_section_holds_its_own_keys() {
+    for key in keys::every() {
+        for inner in key.takes().contents().keys {
+            assert_eq!(inner.path(), format!("{}.{}", key.path(), inner.name()));
+        }
+        for either in key.takes().contents().either {
+            let names = key.takes().contents().keys.iter().map(|key| key.path()).collect::<Vec<_>>();
+            assert!(either.ways.iter().copied().flatten().all(|way| names.contains(&way.path())));
+        }
+    }
+}
+
+/// Keys that are edited otherwise than in a field of their own.
+#[test]
+fn all_but_lists_have_a_field_in_making_order() {
+    let fields = keys::fields();
+    let paths: BTreeSet<&str> = fields.iter().map(|field| field.key.path()).collect();
+    let without: Vec<&str> = keys::every()
+        .iter()
+        .filter(|key| matches!(key.takes(), Takes::Section(_)).eq(&false) && !paths.contains(key.path()))
+        .map(|key| key.path())
+        .filter(|path| !["weave.courses.", "note.", "materials."].iter().any(|list| path.starts_with(list)))
+        .collect();
+    assert_eq!(without, ["mould.girths", "weave.courses", "handle.kind", "note", "colours", "materials"]);
+    let rim = fields.iter().filter(|field| field.group == Group::Rim).map(|field| field.key.path());
+    assert_eq!(
+        rim.collect::<Vec<_>>(),
+        ["rim.stock", "rim.inner", "rim.lap", "filler", "filler.stock", "pins.stock", "pins.every"]
+    );
+}
+
+const BARE: &str = "title = \"Bare\"\nmould = { base = \"5 in\", rim = \"8 in\", height = \"4 in\", side = \"bowl\" }\n\
+                    [ears]\n[handle]\n";
+
+fn draft(text: &str) -> Draft {
+    Draft::of(read_well(text), Catalogue::built_in(), &Hand::USUAL)
+}
+
+#[test]
+fn what_is_usual_is_what_is_chosen() {
+    let chosen: BTreeMap<&str, Value> =
+        draft(BARE).basket.choices.into_iter().map(|choice| (choice.key, choice.value)).collect();
+    let mut compared = Vec::new();
+    for key in keys::every() {
+        if let (Usual::Constant(usual), Some(value)) = (key.usual(), chosen.get(key.path())) {
+            assert_eq!(*value, usual, "{}", key.path());
+            compared.push(key.path());
+        }
+    }
+    let wanted = [
+        "base.thickness",
+        "base.groove.depth",
+        "base.screw",
+        "staves.oval",
+        "lashing.style",
+        "lashing.tail",
+        "pins.every",
+        "ears.material",
+        "ears.hole",
+        "ears.tail",
+    ];
+    assert_eq!(compared, wanted);
+    // What is not told as a choice, because it is never anything else.
+    assert_eq!(keys::course::BAND.constant(), Some(basket::weave::BAND));
+    assert_eq!(keys::weave::FLOAT_STAVES.constant(), Some(basket::weave::FLOAT_STAVES));
+    assert_eq!(keys::weave::FLOAT_ROWS.constant(), Some(basket::weave::FLOAT_ROWS));
+}
+
+/// Writing down what is usual changes nothing but that it is written.
+#[test]
+fn usual_words_are_what_reading_takes() {
+    let with = |line: &str| read_well(&format!("units = \"in\"\n{line}\n{BARE}"));
+    let bare = with("");
+    let usual = |key: &dyn Declared| match key.usual() {
+        Usual::Constant(Value::Name(word)) => format!("{} = \"{word}\"", key.name()),
+        other => panic!("{}: {other:?}", key.path()),
+    };
+    assert_eq!(with(&usual(&keys::FINISH)), bare);
+    let in_mould = |text: &str| read_well(&BARE.replace("side = \"bowl\"", text));
+    let open = in_mould("shape = \"round\"");
+    assert_eq!(in_mould(&usual(&keys::mould::SIDE)), open);
+    assert_eq!(in_mould(&usual(&keys::mould::SHAPE)), open);
+    let units = read_well(BARE).units;
+    assert_eq!(read_well(&format!("{}\n{BARE}", usual(&keys::UNITS))).units, units);
+}
+
+#[test]
+fn choices_and_remedies_name_keys_that_there_are() {
+    let troubled = "title = \"Bad\"\nunits = \"in\"\n[mould]\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"\nside = \"bowl\"\n\
+        [base]\ndiameter = \"5 1/2\"\ngroove = { depth = \"1/8\", width = \"1/32\" }\n\
+        [staves]\ncount = 120\nlength = \"3\"\ntaper = { from = \"2\", foot = \"1/32\" }\n\
+        [weave]\ncourses = [{ weave = \"twill 2/2\", weaver = \"cane common\", rows = 200 }]\n\
+        [rim]\nlap = \"1/2\"\n[filler]\nstock = \"round reed 0\"\n[lashing]\ntail = \"1/2\"\n\
+        [ears]\nmaterial = \"bone\"\nplacing = \"on-staves\"\nwidth = \"2\"\nhole = \"1/8\"\n[handle]\n";
+    let drafts = [draft(BARE), draft(troubled)];
+    let choices = drafts.iter().flat_map(|draft| &draft.basket.choices).map(|choice| choice.key.to_owned());
+    let findings = drafts.iter().flat_map(|draft| &draft.findings);
+    let remedies = findings.flat_map(|finding| &finding.remedies).map(|remedy| remedy.key.clone());
+    let named: BTreeSet<String> = choices.chain(remedies).collect();
+    assert!(named.len() > 30, "{named:?}");
+    let unknown: Vec<&String> = named.iter().filter(|key| keys::find(key).is_none()).collect();
+    assert!(unknown.is_empty(), "{unknown:?}");
+}
+
+/// The starter shows each section that makes a part of the basket, with keys that there are.
+#[test]
+fn the_starter_shows_every_part() {
+    let shown = |name: &str| {
+        STARTER.lines().any(|line| {
+            let line = line.trim_start_matches("# ");
+            line.starts_with(&format!("[{name}")) || line.starts_with(&format!("{name} ="))
+        })
+    };
+    let absent: Vec<&str> = keys::ALL.iter().map(|key| key.name()).filter(|name| !shown(name)).collect();
+    assert_eq!(absent, ["language", "finish", "filler", "pins", "note", "colours"]);
 }
