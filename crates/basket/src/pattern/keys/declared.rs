@@ -30,10 +30,10 @@ pub trait Declared: Sync {
         path.rsplit_once('.').map_or(path, |(_, name)| name)
     }
 
-    /// Identifier of its name in the message files: `form-base-groove-depth`. What the key is stands there
+    /// Identifier of its name in the message files: `key-base-groove-depth`. What the key is stands there
     /// as the attribute `about`.
     fn label(&self) -> String {
-        format!("form-{}", self.path().replace('.', "-"))
+        format!("key-{}", self.path().replace('.', "-"))
     }
 }
 
