@@ -4,6 +4,7 @@
 //! wrong with it, each with its place in the text and how to mend it. Whatever is `None` in a pattern
 //! was left out and is computed.
 
+mod amend;
 mod base;
 pub mod drawn;
 mod finish;

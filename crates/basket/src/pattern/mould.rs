@@ -12,6 +12,18 @@ pub struct MouldPattern {
     pub form: Form,
 }
 
+impl MouldPattern {
+    /// Takes over the rim of another mould, where both are drawn from three figures.
+    pub(super) fn widen(&mut self, over: Self) {
+        if let (Form::Drawn { rim, side, .. }, Form::Drawn { rim: wider, .. }) = (&mut self.form, over.form) {
+            *rim = wider;
+            if *side == Side::Straight {
+                *side = Side::Cone;
+            }
+        }
+    }
+}
+
 /// Shape of a mould seen from above.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
 #[serde(rename_all = "kebab-case")]

@@ -76,5 +76,5 @@ stave-reason-gap = Lücke { $rim } am Rand, über die Höhe { $over }, gewünsch
 stave-reason-weaver-jams = an der engsten Lücke, { $narrowest }, klemmt ein Flechtfaden von { $weaver } Dicke
 stave-reason-feet-overlap = Füße von { $foot } Breite überlappen: Platz ist für { $touch }
 stave-reason-foot-thin = Füße von { $foot } Breite sind dünn; kräftig wären { $least }
-stave-reason-too-stiff = dehnt sich in der Biegung am Boden um { $strain }; eingeweicht verträgt es { $limit }
+stave-reason-too-stiff = steht am Fuß { $off } von der Form ab: eingeweicht biegt es sich auf einen Radius von { $radius }
 stave-reason-work = { $count } Staken zu formen und zu setzen

@@ -76,5 +76,5 @@ stave-reason-gap = gap { $rim } at the rim, { $over } over the height, { $wanted
 stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
 stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
 stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout
-stave-reason-too-stiff = stretches by { $strain } in the bend at the base; soaked it stands { $limit }
+stave-reason-too-stiff = stands { $off } off the mould at the foot: soaked it bends to a radius of { $radius }
 stave-reason-work = { $count } staves to shape and set

@@ -1,6 +1,7 @@
 //! The staves: count, width, taper, length and the gaps between them at every height.
 
 mod explain;
+mod foot;
 mod formulas;
 mod length;
 mod rank;
@@ -14,6 +15,7 @@ use crate::message::Message;
 use crate::pattern::OvalSide;
 use crate::stock::{Kind, Material, PutUp};
 use crate::uprights::Uprights;
+pub use foot::{Bend, BendPoint, UNSEEN, USUAL_BEND_LIMIT};
 pub use formulas::{
     bend_strain, bend_strain_over, corner_clearance, count_on, touch_width, upright_groove_width,
 };
@@ -77,10 +79,8 @@ pub struct Staves {
     pub gap_wanted: Length,
     /// Width at which the feet of neighbours touch at the bottom of the groove: `2 r tan(π/n)`.
     pub foot_touch: Length,
-    /// Radius of the bend from the groove up onto the mould.
-    pub bend_radius: Length,
-    /// Strain of the stave's outer face in that bend, `t/(2R)`.
-    pub bend_strain: f64,
+    /// How each bends from the groove up onto the wall.
+    pub bend: Bend,
     /// The best counts and stocks; the first is used. They stand best first, except that a count
     /// which the pattern fixes stands before those that would be better.
     pub candidates: Vec<Candidate>,
