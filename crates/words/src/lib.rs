@@ -7,10 +7,12 @@
 
 mod compared;
 mod finding;
+mod keys;
 mod language;
 mod materials;
 mod messages;
 mod numbers;
+mod schema;
 
 use std::borrow::Cow;
 
@@ -22,6 +24,7 @@ use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
 pub use finding::FindingText;
+pub use keys::KeyText;
 pub use language::page_texts;
 
 /// A reader: language and units.

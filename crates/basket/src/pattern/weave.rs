@@ -4,6 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::drawn::Drawn;
 use super::rule::Rule;
+use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::{Message, Term};
@@ -202,6 +203,11 @@ pub enum Way {
     RowByRow,
 }
 
+words! { Way:
+    Continuous = "continuous", "way-continuous";
+    RowByRow = "row by row", "way-row-by-row";
+}
+
 /// To which side a diagonal climbs, seen from outside.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -210,6 +216,11 @@ pub enum Lean {
     Left,
     /// Up to the right.
     Right,
+}
+
+words! { Lean:
+    Left = "left", "lean-left";
+    Right = "right", "lean-right";
 }
 
 impl Lean {
@@ -250,24 +261,6 @@ impl Term for WeaveKind {
             Self::Wale(_) => "weave-wale-5",
             Self::SkipOne => "weave-skip-one",
             Self::Drawn => "weave-drawn",
-        }
-    }
-}
-
-impl Term for Way {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Continuous => "way-continuous",
-            Self::RowByRow => "way-row-by-row",
-        }
-    }
-}
-
-impl Term for Lean {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Left => "lean-left",
-            Self::Right => "lean-right",
         }
     }
 }

@@ -139,6 +139,6 @@ fn everyday_crossings_are_left_in_peace() {
         include_str!("../../../../patterns/harbour-bread-basket.toml"),
     ] {
         let drafted = basket(&toml::from_str(text).expect("the pattern is TOML"));
-        assert_eq!(found(&drafted, "weaver-bends-hard"), [], "{}", drafted.title);
+        assert_eq!(found(&drafted, "weaver-bends-hard"), [], "{}", drafted.basket.title);
     }
 }

@@ -105,6 +105,9 @@ bail-curve-semicircle = Halbkreis
 bail-curve-three-centred = Korbbogen
 bail-curve-half-ellipse = halbe Ellipse
 
+handle-kind-swing = beweglich
+handle-kind-none = kein Henkel
+
 finish-none = unbehandelt
 finish-shellac = Schellack
 finish-stain-and-shellac = Beize, dann Schellack

@@ -105,6 +105,9 @@ bail-curve-semicircle = half circle
 bail-curve-three-centred = three-centred curve
 bail-curve-half-ellipse = half ellipse
 
+handle-kind-swing = swinging
+handle-kind-none = no handle
+
 finish-none = left bare
 finish-shellac = shellac
 finish-stain-and-shellac = stain, then shellac
