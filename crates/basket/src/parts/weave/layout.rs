@@ -12,6 +12,8 @@ const MOST_ROWS: u32 = 5000;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Laid<'a> {
     pub(super) pattern: &'a CoursePattern,
+    /// Rows of the same weave right below, from which it goes on.
+    pub(super) below: u32,
     pub(super) first_row: u32,
     pub(super) rows: u32,
     pub(super) from: Length,
@@ -73,7 +75,8 @@ struct Heights {
 }
 
 impl Heights {
-    fn new(course: &CoursePattern) -> Self {
+    /// Of a course with so many rows of the same weave below.
+    fn new(course: &CoursePattern, below: u32) -> Self {
         let weavers = || (0..course.weavers()).map(|weaver| course.material(weaver));
         let most = |of: &dyn Fn(&Material) -> Length| weavers().map(of).fold(Length::ZERO, Length::max);
         let edge_to_edge = |width: Length| (width, width);
@@ -92,7 +95,10 @@ impl Heights {
             (course.packing.map_or(usual, |packing| width * packing) + spaced).max(Length::mm(0.1))
         };
         let clear = rows.first().map_or(Length::ZERO, |row| (height(row) - row.1).max(Length::ZERO));
-        Self { cycle: rows.iter().map(height).collect(), clear, doubled: course.doubled }
+        let mut cycle: Vec<Length> = rows.iter().map(height).collect();
+        let turns = below as usize % cycle.len().max(1);
+        cycle.rotate_left(turns);
+        Self { cycle, clear, doubled: course.doubled }
     }
 
     /// Height of so many rows.
@@ -120,9 +126,12 @@ impl Heights {
 pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
     let mut from = Length::ZERO;
     let mut first_row = 1;
-    let mut laid = Vec::with_capacity(courses.len());
+    let mut laid: Vec<Laid<'a>> = Vec::with_capacity(courses.len());
     for pattern in courses {
-        let heights = Heights::new(pattern);
+        let lower = laid.iter().rfind(|lower| lower.rows > 0);
+        let goes_on = lower.filter(|lower| pattern.goes_on(lower.pattern));
+        let below = goes_on.map_or(0, |lower| lower.below + lower.rows);
+        let heights = Heights::new(pattern, below);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
             Until::Height(height) => Some(form.profile.along_at_height(height)),
@@ -134,7 +143,7 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
             (_, None) => 0,
         }
         .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
-        let course = Laid { pattern, first_row, rows, from, wanted_to, heights };
+        let course = Laid { pattern, below, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;
         laid.push(course);
