@@ -5,8 +5,9 @@ use std::ops::AddAssign;
 
 use crate::colour::Colour;
 use crate::form::Form;
+use crate::hand::Hand;
 use crate::measure::Length;
-use crate::pattern::Way;
+use crate::pattern::{Pattern, Way};
 use crate::staves::Staves;
 use crate::stock::Material;
 use crate::weave::fabric::Fabric;
@@ -15,18 +16,18 @@ use crate::weave::layout::{Laid, twined_rise};
 use crate::weave::look::Eye;
 use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
-use crate::weave::taut::{self, Crossing, TakeUp};
+use crate::weave::taut::{Crossing, TakeUp};
 use crate::weave::{Course, Join, Row, Weave, begin};
 
 impl Weave {
     /// Weaves the courses round the staves.
     pub fn of(
         courses: &[Laid<'_>],
-        shrink: Option<f64>,
-        stave_colours: &[Colour],
-        form: &Form,
-        staves: &Staves,
+        pattern: &Pattern,
+        (form, staves): (&Form, &Staves),
+        hand: &Hand,
     ) -> Self {
+        let stave_colours = &pattern.staves.colours;
         let mut joiner = Joiner::new(staves.uprights.count.max(1));
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
@@ -37,14 +38,15 @@ impl Weave {
                 Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
                 _ => fabric,
             };
-            let loom = Loom { laid, form, staves, fabric }.spread();
+            let loom = Loom { laid, form, staves, fabric, hand }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
         }
         let last = woven.last();
         let top_along = last.map_or(Length::ZERO, |course| course.to);
-        let shrink = shrink.or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
+        let shrink =
+            pattern.weave.shrink.or(hand.shrink).or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
         let packing_gap = top_along * shrink;
         let dry_pitch = last.map_or(Length::ZERO, |course| course.pitch * (1.0 - shrink));
         let undyed = || vec![Colour::natural()];
@@ -69,6 +71,7 @@ struct Loom<'a> {
     form: &'a Form,
     staves: &'a Staves,
     fabric: Fabric,
+    hand: &'a Hand,
 }
 
 /// A round of one weaver: its length on the basket with the least and the most take-up, and what it would be
@@ -102,8 +105,7 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let pitch =
-                taut::girth(first, self.form, self.staves) / f64::from(self.staves.uprights.count.max(1));
+            let pitch = self.staves.uprights.pitch(self.form, first);
             let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
             self.fabric = self.fabric.spread(spread);
         }
@@ -163,19 +165,19 @@ impl Loom<'_> {
 
     /// One round of one weaver that changes sides so many times.
     ///
-    /// Where it changes sides between two staves it crosses (see [`taut`]); where it does not it runs straight
+    /// Where it changes sides between two staves it crosses (see [`Crossing`]); where it does not it runs straight
     /// on. It is measured on the middle surface of the staves, and half the thickness of stave and weaver
     /// further out for each share of its way that it spends more outside than inside. A twined weaver also
     /// rises over the others and sinks under them, at right angles to its way in and out (derived for this
     /// project).
     fn round(&self, along: Length, changes: u32, weaver: &Material) -> Round {
-        let straight = taut::girth(along, self.form, self.staves);
+        let straight = self.staves.uprights.girth(self.form, along);
         let crossing = Crossing::at(along, self.form, self.staves, weaver.thickness);
         let share = (f64::from(changes) / f64::from(self.staves.uprights.count.max(1))).min(1.0);
         let outward = (self.staves.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
         let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
         let length = |take_up: f64| {
-            let round = straight * (1.0 + take_up * share);
+            let round = straight * (1.0 + take_up * self.hand.take_up * share);
             Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward
         };
         let TakeUp { least, most } = crossing.take_up();
