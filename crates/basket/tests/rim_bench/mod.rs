@@ -1,11 +1,14 @@
 //! Materials and staves to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
+use basket::base::Base;
 use basket::fittings::Ears;
+use basket::form::Form;
 use basket::measure::Length;
-use basket::pattern::{OvalSide, RimPattern};
+use basket::pattern::Form::Drawn;
+use basket::pattern::{BasePattern, MouldPattern, Outline, OvalSide, RimPattern, Side};
 use basket::rim::{HoopStocks, Rim, Seat};
-use basket::staves::{GapAt, LengthParts, Staves, Taper};
+use basket::staves::{Bend, GapAt, LengthParts, Staves, Taper};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Uprights;
 use basket::{Hand, Making};
@@ -22,6 +25,13 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
 pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
     let mm = Length::mm;
     let gap = GapAt { along: mm(0.0), height: mm(0.0), width: mm(6.0), ideal_width: mm(6.0), gap: mm(1.5) };
+    let stock = material("stave", Kind::FlatReed, 6.0, thickness_mm);
+    let drawn = Drawn { base: mm(160.0), rim: mm(200.0), height: mm(120.0), side: Side::Cone };
+    let form = Form::on_mould(&MouldPattern { outline: Outline::Round, form: drawn });
+    let catalogue = Catalogue::default();
+    let mut making = Making::new(&catalogue, &Hand::USUAL);
+    let base = Base::of(&BasePattern::default(), Some(stock.thickness), &form, &mut making);
+    let bend = Bend::of(&form.profile, &base, &stock);
     Staves {
         uprights: Uprights {
             count,
@@ -32,7 +42,7 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
             full_from: mm(50.0),
         },
         spares: 3,
-        stock: material("stave", Kind::FlatReed, 6.0, thickness_mm),
+        stock,
         oval_side: OvalSide::Out,
         taper: Taper { from: mm(50.0), foot: mm(4.0), worst: mm(0.0), worst_ideal: mm(0.0) },
         length: mm(200.0),
@@ -49,8 +59,7 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
         widest: gap,
         gap_wanted: mm(1.5),
         foot_touch: mm(5.0),
-        bend_radius: mm(10.0),
-        bend_strain: 0.05,
+        bend,
         candidates: Vec::new(),
     }
 }
