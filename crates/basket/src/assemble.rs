@@ -9,7 +9,7 @@ use crate::measure::Length;
 use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
-use crate::parts::fittings::{Ears, Handle, Pins};
+use crate::parts::fittings::{Ears, Handle, Lashed, Pins};
 use crate::parts::form::Form;
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::rim::{HoopStocks, Rim, Seat};
@@ -72,11 +72,13 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let finest = finest(courses).unwrap_or(&rim.outer.stock);
     let lashing =
         Lashing::of(&pattern.lashing, catalogue, &rim, &staves, filler.as_ref(), finest, &mut making.choices);
-    let pins = Pins::of(&pattern.pins, catalogue, &rim, &staves, &mut making.choices);
-    let handle =
-        pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
-            Handle::of(handle, catalogue, ears, &rim, &form, &staves, &mut making.choices)
-        });
+    let pins = Pins::of(&pattern.pins, (&rim, uprights, ears.as_ref()), making);
+    let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
+        let (uprights, filler) = (&staves.uprights, filler.as_ref());
+        let lashed =
+            Lashed { form: &form, uprights, weave: &weave, rim: &rim, filler, lashing: &lashing, ears };
+        Handle::of(handle, &lashed, making)
+    });
 
     Basket {
         title: pattern.title.clone(),

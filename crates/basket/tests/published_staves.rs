@@ -260,7 +260,6 @@ fn stock_is_chosen_to_fit_the_groove() {
         flat("thick", inches(0.25), mm(3.2)),
         flat("right", inches(0.25), mm(2.0)),
         flat("wide", inches(0.75), mm(1.2)),
-        Material { bend_limit: Some(0.001), ..flat("stiff", inches(0.25), mm(2.0)) },
     ];
     let needs = needs(&mould, mould.arc().to_mm() - 10.0, 10.0, &odd);
     let staves = solve(&StavesPattern::default(), &base, &Needs { stocks: &stocks, ..needs });

@@ -216,14 +216,6 @@ fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<
     value.serialize(serializer)
 }
 
-#[expect(clippy::ref_option, reason = "serde hands over the field as it is")]
-pub(crate) fn name_if_any<S: Serializer>(
-    material: &Option<Material>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    material.as_ref().map(|material| &material.name).serialize(serializer)
-}
-
 pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(&material.name)
 }

@@ -3,10 +3,9 @@
 
 use basket::base::Base;
 use basket::fittings::Ears;
-use basket::form::Form;
+use basket::form::Profile;
 use basket::measure::Length;
-use basket::pattern::Form::Drawn;
-use basket::pattern::{BasePattern, MouldPattern, Outline, OvalSide, RimPattern, Side};
+use basket::pattern::{OvalSide, RimPattern};
 use basket::rim::{HoopStocks, Rim, Seat};
 use basket::staves::{Bend, GapAt, LengthParts, Staves, Taper};
 use basket::stock::{Catalogue, Kind, Material};
@@ -22,16 +21,24 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
     Material::bare(name, kind, Length::mm(width_mm), Length::mm(thickness_mm))
 }
 
+fn bend(thickness_mm: f64) -> Bend {
+    let profile = Profile::cone(Length::mm(80.0), Length::mm(125.0), Length::mm(110.0));
+    let base = Base {
+        diameter: Length::mm(150.0),
+        thickness: Length::mm(10.0),
+        groove_depth: Length::mm(6.0),
+        groove_width: Length::mm(2.5),
+        wood: Catalogue::built_in().woods[0].clone(),
+        screw_hole: Length::mm(5.0),
+        plug_diameter: Length::mm(10.0),
+        movement: Length::mm(1.0),
+    };
+    Bend::of(&profile, &base, &material("stave", Kind::FlatReed, 6.0, thickness_mm))
+}
+
 pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
     let mm = Length::mm;
     let gap = GapAt { along: mm(0.0), height: mm(0.0), width: mm(6.0), ideal_width: mm(6.0), gap: mm(1.5) };
-    let stock = material("stave", Kind::FlatReed, 6.0, thickness_mm);
-    let drawn = Drawn { base: mm(160.0), rim: mm(200.0), height: mm(120.0), side: Side::Cone };
-    let form = Form::on_mould(&MouldPattern { outline: Outline::Round, form: drawn });
-    let catalogue = Catalogue::default();
-    let mut making = Making::new(&catalogue, &Hand::USUAL);
-    let base = Base::of(&BasePattern::default(), Some(stock.thickness), &form, &mut making);
-    let bend = Bend::of(&form.profile, &base, &stock);
     Staves {
         uprights: Uprights {
             count,
@@ -42,7 +49,7 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
             full_from: mm(50.0),
         },
         spares: 3,
-        stock,
+        stock: material("stave", Kind::FlatReed, 6.0, thickness_mm),
         oval_side: OvalSide::Out,
         taper: Taper { from: mm(50.0), foot: mm(4.0), worst: mm(0.0), worst_ideal: mm(0.0) },
         length: mm(200.0),
@@ -59,7 +66,7 @@ pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
         widest: gap,
         gap_wanted: mm(1.5),
         foot_touch: mm(5.0),
-        bend,
+        bend: bend(thickness_mm),
         candidates: Vec::new(),
     }
 }

@@ -26,8 +26,9 @@ choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solc
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
 choice-rim-lap = das { $times }-fache der Dicke des Materials ({ $thickness }); Schäftungen sind { $shortest } bis { $longest } lang
 
+choice-filler-common = Flechtrohr von { $width } Breite deckt die Spitzen zwischen den Reifen
 choice-filler = breit genug, um die Spitzen von Staken der Dicke { $stave } zu decken
-choice-filler-none = kein Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
+choice-filler-none = weder Flechtrohr noch Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
 
 choice-lashing-weaver-same = der feinste Flechtfaden des Korbs liegt flach und bindet gut
 choice-lashing-weaver-cane = { $weaver } liegt nicht flach um den Rand; Flechtrohr von { $width } Breite schon
@@ -39,8 +40,8 @@ choice-lashing-tail = so viel hält, wenn es hinter den Rand gesteckt ist
 choice-pins-stock = der kürzeste Stift, der durch { $stack } reicht und umgelegt werden kann ({ $needed })
 choice-pins-stock-short = der längste Stift, den es gibt; um durch { $stack } zu reichen und umgelegt zu werden, müssten es { $needed } sein
 choice-pins-stock-none = keine Stifte sind bekannt; einer dieser Größe reicht durch { $stack } und kann umgelegt werden ({ $needed })
-choice-pins-every-even = jede zweite Stake ist üblich, und eine gerade Zahl geht auf
-choice-pins-every-odd = jede zweite Stake ist üblich; bei ungerader Zahl werden dort, wo sich die Runde schließt, zwei Nachbarn verstiftet
+choice-pins-every-even = jede zweite Stake ist üblich, und hier geht es auf
+choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wechselt an wenigen Stellen der Schritt
 
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
 choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf Staken wären die Ohren um { $on_staves_off } versetzt ({ $on_staves_angle }); so stehen sie einander gegenüber, { $off_stave } neben ihren Staken
@@ -52,7 +53,8 @@ choice-ears-hole-height = so schwenkt das Ende des Henkels frei über dem Rand
 choice-ears-tail = lang genug, um hinter dem Geflecht zu halten
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
-choice-handle-thickness = die größte Dicke, die sich um einen Rand von { $rim } Durchmesser biegen lässt
+choice-handle-thickness = die dickste der üblichen, die ihren Bogen aushält, { $radius } an der engsten Stelle
+choice-handle-thickness-thinnest = die dünnste der üblichen; an der engsten Stelle ist ihr Bogen { $radius }
 choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere
 choice-handle-curve-corner = ein Eckradius ist angegeben, darum ist der Bogen ein Korbbogen
 choice-handle-curve-rise = eine Höhe ist angegeben, darum ist der Bogen eine halbe Ellipse

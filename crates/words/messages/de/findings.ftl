@@ -158,6 +158,10 @@ finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden {
     .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
     .remedy = Einen Flechtfaden nehmen, den es länger gibt.
 
+finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } dick) durch eine Lücke von { $gap } zwischen Staken von { $stave } Dicke. Selbst der sanfteste Bogen dort (Radius { $radius }) dehnt das Material um { $measured }. Feucht, über die Kante einer Stake, verträgt es etwa { $limit }.
+    .why = Es reißt auf seiner Außenseite, oder es knickt und steht von den Staken ab. Der Grenzwert ist ein Anhalt aus dem Gedächtnis: ein feuchtes Probestück über die Kante einer Stake biegen.
+    .remedy = Einen dünneren Flechtfaden nehmen oder eine weitere Lücke lassen, und gut eingeweicht flechten.
+
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.
     .remedy = Dünneres Material für den Reifen nehmen.
@@ -198,6 +202,10 @@ finding-pin-too-short = Die Stifte ({ $pin }) sind { $measured } lang. Der Rand 
     .why = Ein Stift, der nicht durchreicht, lässt sich nicht umlegen und arbeitet sich heraus.
     .remedy = Längere Stifte nehmen.
 
+finding-ear-pin-too-short = Die Stifte der Ohren ({ $pin }) sind { $measured } lang. Reifen, Stake und Ohr sind { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
+    .why = Dieser Stift hält das Ohr und das Ohr den Henkel: er muss durchreichen und umgelegt werden.
+    .remedy = Dünnere Reifen oder Ohren nehmen oder längere Stifte.
+
 finding-pin-splits-stave = Die Löcher für die Stifte ({ $pin }) sind { $measured } weit, in Staken von { $width } Breite. Mehr als { $limit } spaltet sie.
     .why = Eine gespaltene Stake wird von ihrem Stift nicht mehr gehalten.
     .remedy = Dünnere Stifte nehmen.
@@ -221,6 +229,10 @@ finding-handle-fouls-rim = Zwischen dem Ende des Henkels und dem Rand sind beim 
 finding-handle-cannot-fold = Umgelegt kommt der Henkel { $measured } über der Waagrechten auf dem Rand zu liegen. Bis { $limit } schadet es nicht.
     .why = Sein Drehpunkt liegt nur { $pivot } über dem Rand, und er ist { $width } breit; so steht er einem Deckel, einem Tuch und dem nächsten Korb im Stapel im Weg.
     .remedy = Das Nietloch im Ohr höher setzen.
+
+finding-bail-bent-too-hard = Wo er sich am stärksten biegt, auf einen Radius von { $radius }, dehnt sich der Henkel ({ $thickness } dick) um { $measured }. Gedämpftes Hartholz verträgt { $limit }.
+    .why = Seine Außenseite splittert beim Biegen oder bricht dort später.
+    .remedy = Den Henkel dünner machen oder zu einem runderen Bogen biegen.
 
 finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limit } sieht das Auge.
     .why = Die Ohren stehen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.

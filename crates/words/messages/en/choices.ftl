@@ -26,8 +26,9 @@ choice-rim-stock = { $width } wide and { $thickness } thick is usual for a baske
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
 choice-rim-lap = { $times } times the thickness of the stock ({ $thickness }); laps run from { $shortest } to { $longest }
 
+choice-filler-common = common cane ({ $width } wide) covers the tips between the hoops
 choice-filler = wide enough to cover the tips of staves { $stave } thick
-choice-filler-none = no round reed is known that would cover tips { $stave } thick
+choice-filler-none = no cane or round reed is known that would cover tips { $stave } thick
 
 choice-lashing-weaver-same = the finest weaver of the basket lies flat and binds well
 choice-lashing-weaver-cane = { $weaver } does not lie flat round a rim; cane { $width } wide does
@@ -39,8 +40,8 @@ choice-lashing-tail = this much holds when it is tucked behind the rim
 choice-pins-stock = the shortest pin that goes through { $stack } and can be clinched ({ $needed })
 choice-pins-stock-short = the longest pin there is; { $needed } would be needed to go through { $stack } and be clinched
 choice-pins-stock-none = no pins are known; one of this size goes through { $stack } and can be clinched ({ $needed })
-choice-pins-every-even = every other stave is usual, and an even count comes out evenly
-choice-pins-every-odd = every other stave is usual; with an odd count two neighbours are pinned where the round closes
+choice-pins-every-even = every other stave is usual, and here it comes out evenly
+choice-pins-every-odd = every other stave is usual; where that does not come out evenly, the step changes in a few places
 
 choice-ears-material = brass is thin, strong and needs no carving
 choice-ears-placing-odd = on { $count } staves no stave faces another: on staves the ears would be { $on_staves_off } off ({ $on_staves_angle }); this way they face each other, { $off_stave } off their staves
@@ -52,7 +53,8 @@ choice-ears-hole-height = lets the end of the handle swing clear of the rim
 choice-ears-tail = long enough to hold behind the weaving
 
 choice-handle-width = usual for a rim { $rim } across
-choice-handle-thickness = the thickest that bends round a rim { $rim } across
+choice-handle-thickness = the thickest of the usual ones that takes its bend, { $radius } where it turns most
+choice-handle-thickness-thinnest = the thinnest of the usual ones; it turns to a radius of { $radius }
 choice-handle-curve = a half circle bends evenly: no place of it is bent harder than another
 choice-handle-curve-corner = a corner radius is given, so the curve is three-centred
 choice-handle-curve-rise = a rise is given, so the curve is half an ellipse

@@ -158,6 +158,10 @@ finding-strand-count-surprising = This course takes { $strands } strands of { $w
     .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
     .remedy = Use a weaver with longer strands.
 
+finding-weaver-bends-hard = In row { $row } { $weaver } ({ $thickness } thick) crosses a gap of { $gap } between staves { $stave } thick. Even the gentlest bend there (radius { $radius }) stretches it by { $measured }. Damp, over the edge of a stave, it stands about { $limit }.
+    .why = It cracks on its outer face, or it kinks and stands off the staves. The limit is a guide from memory: bend a damp test piece over the edge of a stave.
+    .remedy = Use a thinner weaver or leave a wider gap, and weave it well soaked.
+
 finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
     .why = The hoop cracks or kinks while it is bent.
     .remedy = Use thinner stock for the hoop.
@@ -198,6 +202,10 @@ finding-pin-too-short = The pins ({ $pin }) are { $measured } long. The rim is {
     .why = A pin that does not come through cannot be clinched and works its way out.
     .remedy = Use longer pins.
 
+finding-ear-pin-too-short = The pins of the ears ({ $pin }) are { $measured } long. Hoops, stave and ear are { $stack } thick, and with enough to clinch that makes { $limit }.
+    .why = This pin holds the ear, and the ear the handle: it has to come through and be clinched.
+    .remedy = Use thinner hoops or ears, or longer pins.
+
 finding-pin-splits-stave = The holes for the pins ({ $pin }) are { $measured } across in staves { $width } wide. More than { $limit } splits them.
     .why = A split stave is no longer held by its pin.
     .remedy = Use thinner pins.
@@ -221,6 +229,10 @@ finding-handle-fouls-rim = Between the end of the handle and the rim there is { 
 finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $measured } above level. Up to { $limit } does no harm.
     .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
     .remedy = Put the rivet hole higher in the ear.
+
+finding-bail-bent-too-hard = Where it turns most, to a radius of { $radius }, the handle ({ $thickness } thick) stretches by { $measured }. Steamed hardwood takes { $limit }.
+    .why = Its outer face splinters while it is bent, or breaks there later.
+    .remedy = Make the handle thinner, or bend it to a rounder curve.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
     .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.

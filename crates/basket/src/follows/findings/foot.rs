@@ -72,7 +72,7 @@ fn changed(case: &Case<'_>, smaller: u32, thicker: u32) -> Option<Vec<Remedy>> {
     if base.diameter < now.diameter / 2.0 || !lies_close(&bend(case, &base, stock)) {
         return None;
     }
-    let remedy = |key: &str, value| Remedy { key: key.to_owned(), value };
+    let remedy = |key: &str, value| Remedy { key: key.to_owned(), value, brings: Vec::new() };
     let diameter =
         (smaller > 0).then(|| remedy("base.diameter", write::at_most(base.diameter, case.units())));
     let thickness =

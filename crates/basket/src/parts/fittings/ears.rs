@@ -2,8 +2,6 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
 use crate::choice::Choice;
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
@@ -16,67 +14,55 @@ const HOLE_HEIGHT: Length = Length::inches(0.625);
 const TAIL: Length = Length::inches(2.0);
 
 /// The ears as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Ears {
     /// What they are made of.
     pub material: EarMaterial,
     /// How they are placed.
     pub placing: EarPlacing,
     /// Width along the rim.
-    #[serde(rename = "width_mm")]
     pub width: Length,
     /// Thickness.
-    #[serde(rename = "thickness_mm")]
     pub thickness: Length,
     /// Height of the rivet hole above the rim.
-    #[serde(rename = "hole_height_mm")]
     pub hole_height: Length,
     /// Length of the tail below the rim's lower edge.
-    #[serde(rename = "tail_mm")]
     pub tail: Length,
     /// Length of one ear, from the tail's end to the top.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// The two ears.
     pub each: [Ear; 2],
     /// How far the second is off from facing the first.
-    #[serde(rename = "off_opposite_deg")]
     pub off_opposite: Angle,
     /// The same along the rim.
-    #[serde(rename = "off_opposite_mm")]
     pub off_opposite_rim: Length,
     /// How far the line through both ears misses the middle of the basket.
-    #[serde(rename = "off_middle_mm")]
     pub off_middle: Length,
     /// All ways of placing, least error first.
     pub options: Vec<EarOption>,
 }
 
 /// One ear.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ear {
     /// Its middle, as a fraction of the way round.
     pub turn: f64,
     /// The nearest stave.
     pub stave: u32,
     /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
-    #[serde(rename = "off_stave_mm")]
     pub off_stave: Length,
 }
 
 /// What one way of placing would give.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct EarOption {
     /// The way.
     pub placing: EarPlacing,
     /// How far off opposite.
-    #[serde(rename = "off_opposite_deg")]
     pub off_opposite: Angle,
     /// The same along the rim.
-    #[serde(rename = "off_opposite_mm")]
     pub off_opposite_rim: Length,
     /// The larger distance of an ear's middle from its stave's.
-    #[serde(rename = "off_stave_mm")]
     pub off_stave: Length,
 }
 
@@ -121,12 +107,21 @@ impl Ears {
             options,
         }
     }
+
+    /// Thickness of an ear between the hoops, where it lies on a stave of this thickness: sheet brass as it
+    /// is; wood and bone are shaved as thin as the stave (common practice).
+    pub fn blade(&self, stave: Length) -> Length {
+        match self.material {
+            EarMaterial::Brass => self.thickness,
+            EarMaterial::Oak | EarMaterial::Bone => self.thickness.min(stave),
+        }
+    }
 }
 
 /// How far the chord between two places on a circle, so far from facing each other, misses its
 /// middle: `r·sin(δ/2)`.
 pub fn off_middle(radius: Length, off_opposite: Angle) -> Length {
-    radius * (off_opposite.to_radians() / 2.0).sin()
+    radius * libm::sin(off_opposite.to_radians() / 2.0)
 }
 
 /// Places of both ears, counted in quarters of the staves' pitch from the middle of stave 1.

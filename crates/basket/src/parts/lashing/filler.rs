@@ -16,6 +16,10 @@ use crate::stock::{self, Catalogue, Kind, Material};
 /// How much thicker than the staves a filler is, to cover their tips and rest on both hoops
 /// (common practice).
 const COVERS: f64 = 1.25;
+/// The usual filler (common practice).
+const USUAL: &str = "cane common";
+const CANES: &[Kind] = &[Kind::ChairCane, Kind::BinderCane];
+const REEDS: &[Kind] = &[Kind::RoundReed];
 
 /// The filler as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -85,20 +89,31 @@ fn pieces(round: Length, ears: Option<&Ears>) -> Vec<FillerPiece> {
         .collect()
 }
 
-/// The thinnest round reed that covers the stave tips, else the thickest there is.
+/// Common cane where it covers the stave tips, else the narrowest cane, then the thinnest round reed that
+/// does, else the widest of all.
 fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>) -> Option<Material> {
-    let wanted = stave * COVERS;
-    let reeds = || catalogue.of_kind(Kind::RoundReed);
+    let of = |kinds: &'static [Kind]| catalogue.materials.iter().filter(|it| kinds.contains(&it.kind));
+    let covers = |material: &&Material| material.width >= stave * COVERS;
     let by_width = |a: &&Material, b: &&Material| a.width.to_mm().total_cmp(&b.width.to_mm());
-    let found = reeds()
-        .filter(|reed| reed.width >= wanted)
-        .min_by(by_width)
-        .or_else(|| reeds().max_by(by_width))
+    let usual = catalogue.material(USUAL).filter(covers);
+    let narrowest = |kinds| of(kinds).filter(covers).min_by(by_width);
+    let found = usual
+        .or_else(|| narrowest(CANES))
+        .or_else(|| narrowest(REEDS))
+        .or_else(|| of(CANES).chain(of(REEDS)).max_by(by_width))
         .cloned();
-    let (key, value, id) = match &found {
-        Some(reed) => ("filler.stock", Value::Name(reed.name.clone()), "choice-filler"),
-        None => ("filler", Value::Name("none".to_owned()), "choice-filler-none"),
+    let chosen = |stock: &Material| {
+        let id = if usual.is_some() { "choice-filler-common" } else { "choice-filler" };
+        let reason = Message::new(id).with("width", stock.width).with("stave", stave);
+        Choice { key: "filler.stock", value: Value::Name(stock.name.clone()), reason }
     };
-    choices.push(Choice { key, value, reason: Message::new(id).with("stave", stave) });
+    choices.push(found.as_ref().map_or_else(
+        || Choice {
+            key: "filler",
+            value: "none".into(),
+            reason: Message::new("choice-filler-none").with("stave", stave),
+        },
+        chosen,
+    ));
     found
 }

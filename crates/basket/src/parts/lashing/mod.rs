@@ -1,8 +1,10 @@
 //! The lashing that binds the rim, and the filler under it.
 
 mod filler;
+mod hull;
+mod section;
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::TAU;
 
 use serde::Serialize;
 
@@ -14,6 +16,8 @@ use crate::rim::Rim;
 use crate::staves::Staves;
 use crate::stock::{self, Catalogue, Kind, Material};
 pub use filler::{Filler, FillerPiece, filler_round};
+pub use hull::Hull;
+pub use section::Section;
 
 /// Tail at each end of a strand (a basket maker's lashing tutorial: 2 in, hooked behind the rim row).
 const TAIL: Length = Length::inches(2.0);
@@ -22,6 +26,8 @@ const SPARE: f64 = 1.08;
 /// Wraps closer than this many widths of the strand hide the hoops; then every other stave is lashed
 /// (common practice).
 const CLOSEST: f64 = 2.0;
+/// Sides by which a rounded face of the rim's parts is drawn: the way round is right to 1e-5 of itself.
+const STEPS: u32 = 256;
 
 /// The lashing as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -62,37 +68,6 @@ pub struct Lashing {
     pub joins: Vec<u32>,
 }
 
-/// The section of the rim that a wrap goes round: a rectangle with rounded corners.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Section {
-    /// Thickness through the rim.
-    pub across: Length,
-    /// Height of the rim.
-    pub height: Length,
-    /// Radius of its corners.
-    pub corner: Length,
-}
-
-impl Section {
-    /// The section of a rim. Hoops of half round stock make it round with the staves in its midst;
-    /// a filler lies on top and counts with its whole height.
-    pub fn of(rim: &Rim, filler: Option<&Filler>) -> Self {
-        let hoop = &rim.outer.stock;
-        let corner = match hoop.kind {
-            Kind::HalfRoundReed => hoop.thickness,
-            Kind::RoundReed | Kind::FlatOvalReed => hoop.thickness / 2.0,
-            _ => hoop.thickness / 4.0,
-        };
-        let height = rim.height + filler.map_or(Length::ZERO, |filler| filler.stock.thickness);
-        Self { across: rim.stack, height, corner: corner.min(rim.stack / 2.0).min(height / 2.0) }
-    }
-
-    /// Way round at the neutral axis of a strand: `2(a + b) − 8r + 2πr + πt`.
-    pub fn round(&self, strand_thickness: Length) -> Length {
-        2.0 * (self.across + self.height) - (8.0 - TAU) * self.corner + PI * strand_thickness
-    }
-}
-
 /// Length of wraps pulled tight into a helix: `N√(c² + q²)`, the least that can bind the rim.
 pub fn tight_length(wraps: u32, round: Length, step: Length) -> Length {
     f64::from(wraps) * Length::mm(round.to_mm().hypot(step.to_mm()))
@@ -126,7 +101,7 @@ impl Lashing {
 
         let once = wraps_once(every, staves.uprights.count);
         let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
-        let round = Section::of(rim, filler).round(weaver.thickness);
+        let round = Section::of(rim, filler, STEPS).hull().girth(weaver.thickness / 2.0);
         let step = girth / f64::from(once.max(1));
         let net = laid_length(wraps, round, step);
         let strand = weaver.put_up.strand.or(weaver.put_up.length).unwrap_or(net * SPARE + 2.0 * tail);
@@ -147,6 +122,11 @@ impl Lashing {
             joins: joins(strands, wraps, every, staves.uprights.count),
             weaver,
         }
+    }
+
+    /// How far its strands stand off what they bind: one strand, or two that cross.
+    pub fn thickness(&self) -> Length {
+        self.weaver.thickness * if self.style == LashingStyle::Crossed { 2.0 } else { 1.0 }
     }
 }
 

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::foot::Bend;
 use super::Needs;
+use super::foot::Bend;
 use crate::base::Base;
 use crate::measure::Length;
 
