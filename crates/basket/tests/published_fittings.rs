@@ -4,11 +4,12 @@ mod rim_bench;
 
 use std::f64::consts::{PI, TAU};
 
+use basket::Catalogue;
 use basket::fittings::{Ears, off_middle, tilt};
 use basket::measure::Length;
 use basket::pattern::{EarMaterial, EarPlacing, EarsPattern};
 use proptest::prelude::*;
-use rim_bench::{close, uprights};
+use rim_bench::{close, made, seat, uprights};
 
 fn ears(placing: Option<EarPlacing>, count: u32, radius: f64) -> Ears {
     let pattern = EarsPattern { placing, ..EarsPattern::default() };
