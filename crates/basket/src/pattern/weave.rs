@@ -4,6 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::drawn::Drawn;
 use super::rule::Rule;
+use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::{Message, Term};
@@ -55,7 +56,7 @@ pub struct CoursePattern {
     pub doubled: u32,
     /// Where the course ends.
     pub until: Until,
-    /// Row pitch as a share of the weaver's width (packing); 1 is edge to edge.
+    /// Row pitch as a share of the weaver's width (packing), as a test strip shows it; 1 is edge to edge.
     pub packing: Option<f64>,
     /// Clear distance from row to row, where rows are spaced.
     pub spaced: Option<Length>,
@@ -297,6 +298,11 @@ pub enum Way {
     RowByRow,
 }
 
+words! { Way:
+    Continuous = "continuous", "way-continuous";
+    RowByRow = "row by row", "way-row-by-row";
+}
+
 /// To which side a diagonal climbs, seen from outside.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -305,6 +311,11 @@ pub enum Lean {
     Left,
     /// Up to the right.
     Right,
+}
+
+words! { Lean:
+    Left = "left", "lean-left";
+    Right = "right", "lean-right";
 }
 
 impl Lean {
@@ -332,23 +343,5 @@ pub enum Until {
 impl Term for WeaveKind {
     fn term(self) -> &'static str {
         self.about().term
-    }
-}
-
-impl Term for Way {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Continuous => "way-continuous",
-            Self::RowByRow => "way-row-by-row",
-        }
-    }
-}
-
-impl Term for Lean {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Left => "lean-left",
-            Self::Right => "lean-right",
-        }
     }
 }

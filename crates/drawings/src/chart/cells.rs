@@ -3,9 +3,8 @@
 use basket::weave::{Course, Row};
 use kurbo::{BezPath, Point, Rect, Shape};
 
-use super::ChartKind;
 use super::palette::Palette;
-use super::plane::Plane;
+use super::plane::{ChartKind, Plane};
 use crate::drawing::{Drawing, Line, Tone, closed};
 
 /// Share of its row that a weaver covers.

@@ -20,7 +20,7 @@ mod seen;
 mod sight;
 pub mod sights;
 mod strands;
-pub mod take_up;
+pub mod taut;
 mod verdict;
 mod weaves;
 
@@ -38,6 +38,7 @@ pub use passing::{BAND, Passing};
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
 pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
+pub use taut::{Crossing, TakeUp};
 pub use verdict::{FLOAT_ROWS, FLOAT_STAVES, Running, Verdict};
 pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
 
@@ -46,7 +47,7 @@ pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
 pub struct Weave {
     /// How many rows in all.
     pub rows: u32,
-    /// Length of all weavers on the basket, take-up included, joins not.
+    /// Length of all weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
     /// Courses from the base upward.
@@ -104,11 +105,11 @@ pub struct Course {
     /// Where the pattern wants the course to end, along the mould; none for a count of rows.
     #[serde(rename = "wanted_to_mm")]
     pub wanted_to: Option<Length>,
-    /// Length of all its weavers on the basket, take-up included, joins not.
+    /// Length of all its weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
-    /// Share by which going over and under lengthens the weaver.
-    pub take_up: f64,
+    /// Shares by which going over and under lengthens the weaver.
+    pub take_up: TakeUp,
     /// Length of all its weavers to lay out, with the overlaps where a strand begins.
     #[serde(rename = "cut_mm")]
     pub cut: Length,
@@ -159,7 +160,7 @@ pub struct Row {
     /// Height of the row along the mould.
     #[serde(rename = "pitch_mm")]
     pub pitch: Length,
-    /// Length of all weavers in this row, take-up included.
+    /// Length of all weavers in this row, the most take-up included.
     #[serde(rename = "length_mm")]
     pub length: Length,
 }

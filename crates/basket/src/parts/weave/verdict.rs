@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use crate::measure::Length;
 use crate::pattern::CoursePattern;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::fabric::Fabric;
@@ -109,11 +108,5 @@ impl CoursePattern {
         let mut counts: Vec<u32> = fewer.chain(more).collect();
         counts.sort_by_key(|other| other.abs_diff(count));
         counts
-    }
-
-    /// Clear distance between rows as woven.
-    pub fn space_between_rows(&self) -> Length {
-        let packed = self.packing.unwrap_or(1.0) - 1.0;
-        self.spaced.unwrap_or(self.weaver.width * packed.max(0.0))
     }
 }
