@@ -1,8 +1,6 @@
 //! Where strands lie together, in baskets of every weave and size: no two overlaps within an inch up the wall
 //! touch or share a stave.
 
-use std::f64::consts::TAU;
-
 use basket::pattern::{Way, read};
 use basket::{Basket, Catalogue, Hand, assemble};
 use proptest::prelude::*;

@@ -12,7 +12,7 @@ use crate::stock::Material;
 use crate::uprights::Uprights;
 use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
-use crate::weave::layout::{Laid, twined_rise};
+use crate::weave::layout::Laid;
 use crate::weave::look::Eye;
 use crate::weave::overlaps::APART;
 use crate::weave::sight::proportion;
@@ -182,7 +182,7 @@ impl Loom<'_> {
         let crossing = Crossing::at(along, self.form, self.uprights, weaver.thickness);
         let share = (f64::from(changes) / f64::from(self.uprights.count.max(1))).min(1.0);
         let outward = (self.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
-        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
+        let climbed = self.fabric.climb(weaver) * f64::from(changes);
         let length = |take_up: f64| {
             let round = straight * (1.0 + take_up * self.hand.take_up * share);
             Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward
