@@ -2,15 +2,13 @@
 
 use serde::Serialize;
 
-use super::Wanted;
+use super::wanted::{MOST_COLOURS, Wanted};
 use crate::pattern::Rule;
 use crate::weave::fabric::Fabric;
 use crate::weave::look::Look;
 use crate::weave::passing::Passing;
 use crate::weave::weaves::Spiral;
 
-/// Most colours that are searched for.
-pub const MOST_COLOURS: u8 = 3;
 /// Stands for the stave where weavers are numbered.
 pub(super) const STAVE: u8 = u8::MAX;
 /// Rows in which all colours come once, where bands are wanted.
