@@ -78,7 +78,7 @@ impl Bend {
     pub fn of(profile: &Profile, base: &Base, stock: &Material) -> Self {
         let foot = Foot::of(profile, base, stock.thickness);
         let thickness = foot.thickness();
-        let limit = stock.over_an_edge().unwrap_or(USUAL_BEND_LIMIT);
+        let limit = stock.over_an_edge().or(stock.bend_limit).unwrap_or(USUAL_BEND_LIMIT);
         let (tightest, widest) = RADII;
         let least = (thickness.to_mm() / (2.0 * limit.max(1e-4).min(1.0))).max(tightest).min(widest);
         let solved = foot.solve(least);
