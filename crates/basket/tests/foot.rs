@@ -202,6 +202,23 @@ fn a_thin_base_lets_the_stave_pass_the_foot() {
     close(nearest, 0.75, 1e-6);
 }
 
+/// As a base grows thinner a stave runs out of room little by little, and so does its bend: the radius never
+/// falls below what the stock stands, and the length never jumps.
+#[test]
+fn room_is_lost_little_by_little() {
+    let bowl = Profile::bowl(mm(80.0), mm(120.0), mm(90.0));
+    let bend = |hundredths: u32| {
+        Bend::of(&bowl, &base(118.0, f64::from(hundredths) / 100.0), &stock(1.8, Some(0.2)))
+    };
+    let bends: Vec<Bend> = (300..900).map(bend).collect();
+    assert!(bends.iter().all(|bend| bend.radius >= bend.least_radius - mm(1e-9)));
+    assert!(bends[0].touch > mm(1.0) && bends[599].is_single);
+    for pair in bends.windows(2) {
+        let jump = (pair[1].turn() - pair[0].turn()).to_mm().abs();
+        assert!(jump < 0.1, "{jump} at {:?}", pair[1]);
+    }
+}
+
 /// A nearly level foot far outside the base: no stave has to bend hard to get there, and it lies on the
 /// mould from the foot on.
 #[test]
