@@ -3,6 +3,8 @@
 use basket::findings::Grade::{Care, Note, Stop};
 use basket::{Grade, Length};
 
+use basket::staves::UNSEEN;
+
 use crate::draft::pattern;
 use crate::sides::{basket, both_sides, found};
 
