@@ -1,5 +1,5 @@
 //! Where a handle comes to rest, against a sampling of the same solids that shares nothing with the
-//! program: the bail as a cloud of points all through its wood, turned in small steps, and rim, filler,
+//! program: the bail as a cloud of points all over its faces, turned in small steps, and rim, filler,
 //! lashing and wall each as a condition that a point in them meets.
 
 use std::f64::consts::FRAC_PI_2;
@@ -237,9 +237,12 @@ fn cloud(handle: &Handle) -> Vec<[f64; 3]> {
         let (way_x, way_y) = (after[0] - before[0], after[1] - before[1]);
         let length = way_x.hypot(way_y);
         for out in 0..=6 {
-            let out = thick * share(out, 6);
-            for before in 0..=8 {
-                cloud.push([x + way_y / length * out, y - way_x / length * out, wide * share(before, 8)]);
+            for before in 0..=32 {
+                // What lies within its wood touches nothing first.
+                if [0, 6].contains(&out) || [0, 32].contains(&before) {
+                    let [out, before] = [thick * share(out, 6), wide * share(before, 32)];
+                    cloud.push([x + way_y / length * out, y - way_x / length * out, before]);
+                }
             }
         }
     }
@@ -307,6 +310,19 @@ fn cases() -> Vec<Case> {
         }
     }
     let [thin, _, thick] = ears;
+    // Ears as thick as these carry a tall bail past the rim onto the wall.
+    let far = ["on-staves", "20 mm", "20 mm", "15 mm"];
+    for mould in [
+        CONE,
+        ["120 mm", "200 mm", "96 mm", "cone"],
+        ["160 mm", "160 mm", "100 mm", "straight"],
+        ["150 mm", "210 mm", "90 mm", "bowl"],
+        ["190 mm", "150 mm", "110 mm", "cone"],
+    ] {
+        for handle in [curves[2], ""] {
+            cases.push(Case { mould, ears: far, handle, ..USUAL });
+        }
+    }
     cases.extend([
         Case { filler: "none", ears: thin, ..USUAL },
         Case { filler: "round reed 3", ears: thick, ..USUAL },

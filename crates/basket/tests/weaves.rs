@@ -2,8 +2,17 @@
 //! and only ever knows on which side it is and how many staves of its float are left.
 
 use basket::pattern::Rule;
-use basket::weave::Diagonal;
-use basket::weave::fabric::{Cell, Fabric, Follow, Passing};
+use basket::weave::look::Eye;
+use basket::weave::{Cell, Chase, Diagonal, Fabric, Level, Passing, Reversed, SkipOne, Spiral, Twined};
+
+/// How one row follows the other.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Follow {
+    Spiral,
+    Chase(u32),
+    RowByRow(i32),
+    Reversed(u32),
+}
 
 /// One weaver on its way.
 #[derive(Clone, Copy, PartialEq)]
@@ -87,12 +96,15 @@ fn walked(over: u32, under: u32, follow: Follow, count: u32, rows: u32) -> Vec<R
     }
 }
 
-fn fabric(passing: Passing, count: u32) -> Fabric {
-    Fabric { passing, count, start: 0, spread: 0 }
-}
-
 fn repeat(over: u32, under: u32, follow: Follow, count: u32) -> Fabric {
-    fabric(Passing::Repeat { rule: Rule::new(over, under), follow }, count)
+    let rule = Rule::new(over, under);
+    let passing = match follow {
+        Follow::Spiral => Passing::Spiral(Spiral { rule }),
+        Follow::Chase(weavers) => Passing::Chase(Chase { rule, weavers }),
+        Follow::RowByRow(step) => Passing::Level(Level { rule, step }),
+        Follow::Reversed(band) => Passing::Reversed(Reversed { rule, band }),
+    };
+    Fabric::new(passing, count)
 }
 
 fn cell((weaver, sides): &Row, stave: u32) -> Cell {
@@ -185,7 +197,7 @@ fn reversed_bands_agree_with_walking() {
 #[test]
 fn skipping_one_agrees_with_walking() {
     for count in 3..=120_u32 {
-        let fabric = fabric(Passing::SkipOne, count);
+        let fabric = Fabric::new(Passing::SkipOne(SkipOne), count);
         let (mut side, mut since) = (true, 0);
         let column = |stave| longest((0..count + 2).map(|row| fabric.is_over(row, stave)));
         assert_eq!(fabric.float_rows(count + 2), (0..count).map(column).max().unwrap_or(0), "{count}");
@@ -211,7 +223,7 @@ fn skipping_one_agrees_with_walking() {
 fn twined_rows_agree_with_weavers_that_take_turns() {
     for (weavers, count) in (2..=5_u32).flat_map(|weavers| (3..=120_u32).map(move |count| (weavers, count))) {
         for step_up in [false, true] {
-            let fabric = fabric(Passing::Twined { weavers, step_up }, count);
+            let fabric = Fabric::new(Passing::Twined(Twined { weavers, step_up }), count);
             let mut turn: std::collections::VecDeque<u32> = (0..weavers).collect();
             for row in 0..weavers + 2 {
                 if step_up {
@@ -233,7 +245,7 @@ fn twined_rows_agree_with_weavers_that_take_turns() {
 fn a_start_turns_the_weave() {
     for (over, under, count, start) in [(2, 2, 13, 5), (3, 1, 40, 39), (1, 1, 9, 1)] {
         let at_first = repeat(over, under, Follow::Spiral, count);
-        let further = Fabric { start, ..at_first.clone() };
+        let further = at_first.clone().from_stave(start);
         for (row, stave) in (0..8).flat_map(|row| (0..count).map(move |stave| (row, stave))) {
             assert_eq!(further.cell(row, (stave + start) % count), at_first.cell(row, stave));
         }

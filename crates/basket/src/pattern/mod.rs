@@ -29,7 +29,6 @@ pub use note::{Note, Photo};
 pub use read::{LONGEST_TEXT, Problem, read};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
-pub(crate) use rule::gcd;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};

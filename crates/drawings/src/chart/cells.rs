@@ -1,6 +1,5 @@
 //! Staves and weavers of a chart. All that has one colour is one shape, so that large charts stay small.
 
-use basket::pattern::WeaveKind;
 use basket::weave::{Course, Row};
 use kurbo::{BezPath, Point, Rect, Shape};
 
@@ -134,7 +133,7 @@ fn lay(
 
 /// Twined weavers change at each stave.
 fn is_twined(course: &Course) -> bool {
-    matches!(course.weave, WeaveKind::Pairing | WeaveKind::Wale(_))
+    course.fabric.twined() > 1
 }
 
 fn grid(drawing: &mut Drawing, plane: &Plane<'_>) {

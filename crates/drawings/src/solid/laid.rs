@@ -3,7 +3,7 @@
 //!
 //! Where a spiral begins and ends on a level edge the weaver is tapered to it, as makers cut it.
 
-use basket::weave::{Cell, Course, Follow, Passing, Row};
+use basket::weave::{Course, Row};
 use basket::{Basket, Length};
 
 use super::colour::{self, Substance};
@@ -78,14 +78,10 @@ impl<'a> Laid<'a> {
             weaver: thick,
             bends: Bends::of(maker.detail),
         };
-        let rounds = rounds(course);
+        let rows = course.fabric.rise();
         let [from, to] = level_ends(basket, course, row);
         let pitch = row.pitch.to_mm() as f32 * packed;
-        let rise = if rounds > 1 {
-            course.pitch.to_mm() as f32 * packed * rounds as f32
-        } else {
-            pitch * rounds as f32
-        };
+        let each = if rows > 1 { course.pitch.to_mm() as f32 * packed } else { pitch };
         Self {
             crossing: Ways::of(&crossing, &section, per_mm),
             maker,
@@ -98,16 +94,18 @@ impl<'a> Laid<'a> {
             from: from.to_mm() as f32 * packed,
             to: to.to_mm() as f32 * packed,
             half: (lane.width * packed).min(pitch) / 2.0,
-            rise,
+            rise: each * rows as f32,
             per_mm,
         }
     }
 
-    /// The cell at a place of the row; places beyond the last lie in the next round.
-    fn cell(&self, place: u32) -> Cell {
+    /// Row of the course and stave, both from 0, at a place of the row; places beyond the last lie in the
+    /// next round.
+    fn crossed(&self, place: u32) -> (u32, u32) {
         let count = self.basket.body.uprights().count.max(1);
-        let row = self.index + rounds(self.course) * (place / count);
-        self.course.fabric.cell(row, self.course.fabric.stave_in(row, place % count))
+        let fabric = &self.course.fabric;
+        let row = self.index + fabric.rise() * (place / count);
+        (row, fabric.stave_in(row, place % count))
     }
 
     /// The direction of the stave at a place of the row.
@@ -117,13 +115,14 @@ impl<'a> Laid<'a> {
     }
 
     fn band_at(&self, place: u32) -> Band {
-        self.lane.at(self.cell(place))
+        let (row, stave) = self.crossed(place);
+        self.lane.at(self.course.fabric.cell(row, stave))
     }
 
     /// Whether the weaver passes outside at a place of the row.
     fn outside(&self, place: u32) -> bool {
-        let cell = self.cell(place);
-        if self.lane.twined == 1 { cell.outside.is_some() } else { cell.inside != Some(self.lane.weaver) }
+        let (row, stave) = self.crossed(place);
+        self.course.fabric.is_outside(row, stave, self.lane.weaver)
     }
 
     /// The weaver in its colour at a place of the row.
@@ -259,15 +258,5 @@ fn level_ends(basket: &Basket, course: &Course, row: &Row) -> [Length; 2] {
         Some(last) if row.number <= last.number => [course.from, last.along + last.pitch / 2.0],
         Some(last) => [last.along + last.pitch / 2.0, course.to],
         None => [course.from, course.to],
-    }
-}
-
-/// By how many rows a weaver rises in a round.
-fn rounds(course: &Course) -> u32 {
-    match &course.fabric.passing {
-        Passing::Repeat { follow: Follow::Spiral, .. } | Passing::SkipOne => 1,
-        Passing::Repeat { follow: Follow::Chase(weavers), .. } => (*weavers).max(1),
-        Passing::Twined { step_up, .. } => u32::from(!step_up),
-        _ => 0,
     }
 }

@@ -1,7 +1,7 @@
 //! Which part of a row's height each of its weavers takes up.
 
 use basket::stock::Material;
-use basket::weave::{Cell, Course, Passing};
+use basket::weave::{Cell, Course};
 
 /// The part of a row's height that a weaver takes up.
 #[derive(Clone, Copy)]
@@ -32,8 +32,8 @@ impl<'a> Lane<'a> {
         let stock = |weaver: u32| {
             course.weavers.get(weaver as usize).map_or(&course.weaver, |amount| &amount.material)
         };
-        if let Passing::Twined { weavers, .. } = &course.fabric.passing {
-            let twined = (*weavers).max(2);
+        let twined = course.fabric.twined();
+        if twined > 1 {
             let lane = |weaver| {
                 let width = width(stock(weaver)) * (twined - 1) as f32;
                 Self { weaver, stock: stock(weaver), band: whole, twined, width }

@@ -6,33 +6,15 @@ use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
 use crate::message::Value;
 use crate::piece::Piece;
-use crate::stock::{Kind, Material};
+use crate::stock::Material;
 use crate::weave::{Course, Crossing, Row};
 
-/// How much more stock stands over the edge of a stave, damp and held down by its neighbours, than in a long
-/// bend (from memory, low confidence: cane more than 0.3 against 0.15, reed 0.2 to 0.25 against 0.12; the
-/// maker's own test replaces the long bend's figure).
-const OVER_AN_EDGE: f64 = 2.2;
 /// Gaps that are offered, as shares of what the weaver needs.
 const TRIED: [f64; 3] = [1.0, 1.15, 1.3];
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let courses = case.basket.body.weave.courses.iter().zip(1..);
     courses.filter_map(|(course, number)| Hardest::of(case, course)?.finding(case, number)).collect()
-}
-
-/// Strain that a weaver of this material stands where it crosses; none where none is known.
-fn stands(weaver: &Material) -> Option<f64> {
-    let known = matches!(
-        weaver.kind,
-        Kind::RoundReed
-            | Kind::FlatReed
-            | Kind::FlatOvalReed
-            | Kind::HalfRoundReed
-            | Kind::ChairCane
-            | Kind::BinderCane
-    );
-    weaver.bend_limit.filter(|_| known).map(|limit| limit * OVER_AN_EDGE)
 }
 
 /// The crossing of a course that is hardest on its weaver.
@@ -55,7 +37,7 @@ impl<'a> Hardest<'a> {
             rows.filter_map(|row| {
                 let thickness = weaver.material.thickness;
                 let crossing = Crossing::at(row.along, &basket.body.form, basket.body.staves(), thickness);
-                Some(Self { weaver: &weaver.material, row, crossing, limit: stands(&weaver.material)? })
+                Some(Self { weaver: &weaver.material, row, crossing, limit: weaver.material.over_an_edge()? })
             })
         });
         of_weaver.max_by(|one, other| one.load().total_cmp(&other.load()))
@@ -105,7 +87,7 @@ impl Ways<'_> {
     fn thinner(&self) -> Option<String> {
         self.case.stock_like(self.weaver, |other| {
             other.thickness < self.weaver.thickness
-                && stands(other).is_some_and(|limit| {
+                && other.over_an_edge().is_some_and(|limit| {
                     Crossing { weaver: other.thickness, ..self.crossing }.strain() <= limit
                 })
         })

@@ -22,6 +22,9 @@ pub(super) fn keep(case: &Case<'_>, findings: &mut [Finding]) {
     for finding in findings.iter_mut().filter(|finding| finding.code != WAYS) {
         let offered = std::mem::take(&mut finding.remedies);
         for remedy in offered {
+            if finding.remedies.iter().any(|kept| kept.key == remedy.key && kept.brings.is_empty()) {
+                continue;
+            }
             let Some(rest) = left.checked_sub(crossings) else { break };
             left = rest;
             finding.remedies.extend(tried(case, finding, remedy, &before));

@@ -16,7 +16,7 @@ pub use fold::Fold;
 pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};
 pub use pins::{EarPins, Pins, length_needed};
-pub use ring::{Lashed, Rest, Ring};
+pub use ring::{Lashed, Rest, Ring, Stretch};
 pub use swing::{Rested, Swing};
 
 /// Diameters of a pin or rivet that forming its head takes (rule for rivet stock in a how-to article).

@@ -11,31 +11,16 @@ use std::f64::consts::FRAC_PI_2;
 use super::{Bail, Rest, Ring};
 use crate::measure::{Angle, Length};
 
-/// Places along half a bail that are sampled, of how many one is let down before the others, and how
-/// many more lie between two of them where it touches.
+/// Places along half a bail that are sampled, and of how many one is let down before the others.
 const PLACES: u32 = 96;
 const COARSE: usize = 12;
-const FINE: u32 = 16;
-/// Samples round the section, as shares of half its thickness and half its width: its corners, and
-/// what lies between them.
-const ROUND: [(f64, f64); 16] = [
-    (-1.0, -1.0),
-    (-0.5, -1.0),
-    (0.0, -1.0),
-    (0.5, -1.0),
-    (1.0, -1.0),
-    (1.0, -0.5),
-    (1.0, 0.0),
-    (1.0, 0.5),
-    (1.0, 1.0),
-    (0.5, 1.0),
-    (0.0, 1.0),
-    (-0.5, 1.0),
-    (-1.0, 1.0),
-    (-1.0, 0.5),
-    (-1.0, 0.0),
-    (-1.0, -0.5),
-];
+/// Where it touches, so many places are looked at for one, and again so many for one of these.
+const FINE: u32 = 12;
+const FINER: u32 = 2;
+/// Samples across the thickness and the width, on every side of the section: a rounded hoop comes between
+/// two of them no deeper than a fiftieth of a millimetre.
+const ACROSS: [u32; 2] = [4, 16];
+const ROUND: usize = 2 * (ACROSS[0] + ACROSS[1]) as usize;
 /// Samples part when their ball has less room than this share of its radius.
 const SPLIT: f64 = 0.25;
 /// Room at which something touches, in mm.
@@ -171,15 +156,19 @@ impl Swing<'_> {
         let mut rested = Rested { below_level: straight, on: None, share: 1.0, from_ear: straight };
         let samples = self.samples(0.0, 1.0, PLACES);
         for side in self.sides(rings) {
-            for few in samples.chunks(ROUND.len()).step_by(COARSE) {
+            for few in samples.chunks(ROUND).step_by(COARSE) {
                 side.let_down(few, -FRAC_PI_2, &mut rested);
             }
             side.let_down(&samples, -FRAC_PI_2, &mut rested);
         }
-        let apart = 1.0 / f64::from(PLACES);
-        let near = self.samples((rested.share - apart).max(0.0), (rested.share + apart).min(1.0), 2 * FINE);
-        for side in self.sides(rings) {
-            side.let_down(&near, -FRAC_PI_2, &mut rested);
+        let mut apart = 1.0 / f64::from(PLACES);
+        for _ in 0..FINER {
+            let (from, to) = ((rested.share - apart).max(0.0), (rested.share + apart).min(1.0));
+            let near = self.samples(from, to, 2 * FINE);
+            for side in self.sides(rings) {
+                side.let_down(&near, -FRAC_PI_2, &mut rested);
+            }
+            apart /= f64::from(FINE);
         }
         rested
     }
@@ -211,14 +200,16 @@ impl Swing<'_> {
     fn samples(&self, from: f64, to: f64, places: u32) -> Vec<Sample> {
         let (half_thick, half_wide) = (self.thickness.to_mm() / 2.0, self.width.to_mm() / 2.0);
         let shares = (0..=places).map(|number| to - (to - from) * f64::from(number) / f64::from(places));
+        let outline: Vec<(f64, f64)> = outline().collect();
         let round = |share: f64| {
             let ((along, above), (out_along, out_above)) = (self.bail.point(share), self.bail.outward(share));
-            ROUND.map(|(thick, wide)| {
+            let sample = move |(thick, wide): &(f64, f64)| {
                 let out = thick * half_thick;
                 let place =
                     [along.to_mm() + out_along * out, above.to_mm() + out_above * out, wide * half_wide];
                 Sample::at(place, share)
-            })
+            };
+            outline.iter().map(sample).collect::<Vec<Sample>>()
         };
         shares.flat_map(round).collect()
     }
@@ -240,4 +231,12 @@ impl Swing<'_> {
             })
             .collect()
     }
+}
+
+/// Places once round a section, as shares of half its thickness and half its width.
+fn outline() -> impl Iterator<Item = (f64, f64)> {
+    let [thick, wide] = ACROSS;
+    let side = |steps: u32| (0..steps).map(move |step| 2.0 * f64::from(step) / f64::from(steps) - 1.0);
+    let (up, back) = (side(thick).map(|at| (at, -1.0)), side(thick).map(|at| (-at, 1.0)));
+    up.chain(side(wide).map(|at| (1.0, at))).chain(back).chain(side(wide).map(|at| (-1.0, -at)))
 }

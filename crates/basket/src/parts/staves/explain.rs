@@ -41,7 +41,7 @@ pub(super) fn choices(
 
 fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
     let id = if staves.gap_wanted > USUAL_GAP { "choice-staves-gap-weaver" } else { "choice-staves-gap" };
-    Message::new(id).with("gap", staves.gap_wanted).with("weaver", needs.weaver)
+    Message::new(id).with("gap", staves.gap_wanted).with("weaver", needs.row)
 }
 
 fn stock(staves: &Staves, base: &Base) -> Message {
@@ -67,6 +67,9 @@ fn count(staves: &Staves) -> Message {
 }
 
 fn taper(staves: &Staves) -> Message {
+    if !staves.taper.is_of(staves.uprights.width) {
+        return Message::new("choice-staves-taper-none").with("worst", staves.taper.worst);
+    }
     Message::new("choice-staves-taper")
         .with("from", staves.taper.from)
         .with("width", staves.uprights.width)

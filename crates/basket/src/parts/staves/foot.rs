@@ -78,7 +78,7 @@ impl Bend {
     pub fn of(profile: &Profile, base: &Base, stock: &Material) -> Self {
         let foot = Foot::of(profile, base, stock.thickness);
         let thickness = foot.thickness();
-        let limit = stock.bend_limit.unwrap_or(USUAL_BEND_LIMIT);
+        let limit = stock.over_an_edge().unwrap_or(USUAL_BEND_LIMIT);
         let (tightest, widest) = RADII;
         let least = (thickness.to_mm() / (2.0 * limit.max(1e-4).min(1.0))).max(tightest).min(widest);
         let solved = foot.solve(least);
@@ -99,6 +99,11 @@ impl Bend {
             places.map(|along| bend.stand_off_at(profile.at(along))).fold(Length::ZERO, Length::max);
         bend.stand_off = (furthest - thickness / 2.0).max(Length::ZERO);
         bend
+    }
+
+    /// Thickness of the stave.
+    pub const fn thickness(&self) -> Length {
+        self.thickness
     }
 
     /// What the bend adds to the length of a stave whose wall is measured along the mould: the way to the

@@ -16,6 +16,8 @@ use crate::stock::Material;
 
 /// Penalty of a count on which the weave does not lock.
 const NO_LOCK: f64 = 100.0;
+/// Penalty of each course that holds on a count but does not run as wanted.
+const AMISS: f64 = 20.0;
 /// Penalty of stock that is narrower than the width the pattern asks.
 const TOO_NARROW: f64 = 50.0;
 /// Least penalty of feet that overlap in the groove.
@@ -63,6 +65,7 @@ pub(super) struct Judged<'a> {
     pub(super) entry: Entry<'a>,
     pub(super) taper: Taper,
     pub(super) gap_rim: Length,
+    pub(super) gap_rim_wall: Length,
     pub(super) narrowest: Length,
     pub(super) widest: Length,
     pub(super) penalty: f64,
@@ -74,7 +77,8 @@ impl<'a> Judge<'a> {
             wall: &entry.offer.wall,
             count: entry.count,
             width: entry.width.to_mm(),
-            gap: self.gap.to_mm(),
+            // A gap is wanted on the mould's own girth; the staves stand on a longer one.
+            gap: self.gap.to_mm() + entry.offer.wall.rim_more / f64::from(entry.count.max(1)),
             least_gap: self.needs.weaver.to_mm(),
         }
     }
@@ -99,7 +103,8 @@ impl<'a> Judge<'a> {
         let mut judged = Judged {
             entry,
             taper,
-            gap_rim: Length::mm(rim),
+            gap_rim: Length::mm(rim - entry.offer.wall.rim_more / f64::from(entry.count.max(1))),
+            gap_rim_wall: Length::mm(rim),
             narrowest: Length::mm(narrowest),
             widest: Length::mm(widest),
             penalty: 0.0,
@@ -137,10 +142,18 @@ impl<'a> Judge<'a> {
         self.gap.max(Length::mm(0.1))
     }
 
+    /// A course that does not hold is no weaving; one that does not run as wanted shows.
     fn lock(&self, entry: &Entry<'_>) -> Part {
-        let holds = (self.needs.holds)(entry.count);
-        let id = if holds { "stave-reason-lock" } else { "stave-reason-no-lock" };
-        Part::new(if holds { 0.0 } else { NO_LOCK }, id, |message| message.with("count", entry.count))
+        let running = (self.needs.running)(entry.count);
+        let amiss = running.courses - running.run;
+        let (weight, id) = match (running.stops(), amiss) {
+            (true, _) => (NO_LOCK, "stave-reason-no-lock"),
+            (false, 0) => (0.0, "stave-reason-lock"),
+            (false, amiss) => (AMISS * f64::from(amiss), "stave-reason-some-run"),
+        };
+        Part::new(weight, id, |message| {
+            message.with("count", entry.count).with("amiss", amiss).with("courses", running.courses)
+        })
     }
 
     fn groove(&self, entry: &Entry<'_>) -> Part {

@@ -12,8 +12,10 @@ use crate::measure::Length;
 use crate::pattern::{OvalSide, StavesPattern};
 use crate::stock::Material;
 use crate::uprights::Uprights;
+use crate::weave::Running;
 
-/// Usual gap at the rim (common practice; a learner's weblog takes 1.5 mm).
+/// The usual gap at the rim is one weaver's width, but no less than this (common practice; a learner's weblog
+/// takes 1.5 mm).
 pub const USUAL_GAP: Length = Length::inches(1.0 / 16.0);
 /// Spares for every stave in the basket (a learner's weblog: at least 10 %).
 pub const SPARE_SHARE: f64 = 0.1;
@@ -34,7 +36,7 @@ impl Staves {
     /// choice is noted. Without any stock, 1/4 in flat oval reed is assumed.
     pub fn solve(pattern: &StavesPattern, base: &Base, needs: &Needs<'_>, making: &mut Making<'_>) -> Self {
         let needs = &needs.sound();
-        let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
+        let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.row));
         let judge = Judge { base, needs, gap };
         let assumed = super::assumed_stock();
         let stocks = match &pattern.stock {
@@ -63,7 +65,7 @@ impl Judge<'_> {
     fn offer<'a>(&self, stock: &'a Material, length: Option<Length>) -> Offer<'a> {
         let bend = Bend::of(&self.needs.form.profile, self.base, stock);
         let parts = LengthParts::of(self.base, &bend, self.needs, length);
-        let wall = Wall::of(self.needs.form, self.base, self.needs, &parts);
+        let wall = Wall::of(self.base, self.needs, &bend, &parts);
         Offer { stock, bend, parts, wall }
     }
 }
@@ -75,9 +77,8 @@ fn entries<'a>(pattern: &StavesPattern, offers: &'a [Offer<'a>], judge: &Judge<'
     for offer in offers {
         let width = pattern.width.unwrap_or(offer.stock.width);
         let (low, high) = counts_around(&offer.wall, width, judge.gap.max(Length::ZERO));
-        let locking: Vec<u32> = (low..=high).filter(|count| (judge.needs.holds)(*count)).collect();
-        let counts = if locking.is_empty() { (low..=high).collect() } else { locking };
-        let others = counts.into_iter().filter(|count| Some(*count) != pattern.count);
+        let others =
+            most_run((low..=high).collect(), judge).into_iter().filter(|count| Some(*count) != pattern.count);
         entries.extend(pattern.count.into_iter().chain(others).map(|count| entry(pattern, count, offer)));
     }
     entries
@@ -85,6 +86,15 @@ fn entries<'a>(pattern: &StavesPattern, offers: &'a [Offer<'a>], judge: &Judge<'
 
 fn entry<'a>(pattern: &StavesPattern, count: u32, offer: &'a Offer<'a>) -> Entry<'a> {
     Entry { count, offer, width: pattern.width.unwrap_or(offer.stock.width) }
+}
+
+/// The counts on which nothing stops, and of these the ones on which most courses run; all where none is.
+fn most_run(counts: Vec<u32>, judge: &Judge<'_>) -> Vec<u32> {
+    let running: Vec<(u32, Running)> =
+        counts.iter().map(|count| (*count, (judge.needs.running)(*count))).collect();
+    let fit = |(_, running): &&(u32, Running)| !running.stops();
+    let Some(most) = running.iter().filter(fit).map(|(_, running)| running.run).max() else { return counts };
+    running.iter().filter(fit).filter(|(_, running)| running.run == most).map(|(count, _)| *count).collect()
 }
 
 /// The counts that the girth at the rim and the widest girth suggest, and a few on either side.
@@ -151,7 +161,7 @@ fn staves(
     used: &Judged<'_>,
     candidates: Vec<Candidate>,
 ) -> Staves {
-    let Entry { count, offer: Offer { stock, bend, parts, .. }, width } = used.entry;
+    let Entry { count, offer: Offer { stock, bend, parts, wall }, width } = used.entry;
     let every_gap = gaps(judge, used);
     let narrowest = extreme(&every_gap, |gap, best| gap.gap < best.gap);
     let widest = extreme(&every_gap, |gap, best| gap.gap > best.gap);
@@ -163,6 +173,7 @@ fn staves(
             foot: used.taper.foot,
             foot_along: parts.foot_along(),
             full_from: used.taper.from,
+            standing: wall.standing.clone(),
         },
         spares: 0,
         stock: (*stock).clone(),
@@ -172,6 +183,7 @@ fn staves(
         length_parts: *parts,
         gaps: every_gap.into_iter().step_by(2).collect(),
         gap_rim: used.gap_rim,
+        gap_rim_wall: used.gap_rim_wall,
         narrowest,
         widest,
         gap_wanted: judge.gap,
@@ -192,7 +204,7 @@ fn gaps(judge: &Judge<'_>, used: &Judged<'_>) -> Vec<GapAt> {
                 along: spot.along,
                 height: spot.height,
                 width: Length::mm(width),
-                ideal_width: (Length::mm(pitch) - judge.gap).max(Length::ZERO),
+                ideal_width: (Length::mm(pitch - task.gap)).max(Length::ZERO),
                 gap: Length::mm(pitch - width),
             }
         })

@@ -5,39 +5,48 @@ use std::ops::AddAssign;
 
 use crate::colour::Colour;
 use crate::form::Form;
+use crate::hand::Hand;
 use crate::measure::Length;
-use crate::pattern::{Way, WeaveKind};
+use crate::pattern::{Pattern, Way};
 use crate::staves::Staves;
 use crate::stock::Material;
-use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::{Laid, twined_rise};
+use crate::weave::look::Eye;
+use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
-use crate::weave::taut::{self, Crossing, TakeUp};
+use crate::weave::taut::{Crossing, TakeUp};
 use crate::weave::{Course, Join, Row, Weave, begin};
 
 impl Weave {
     /// Weaves the courses round the staves.
     pub fn of(
         courses: &[Laid<'_>],
-        shrink: Option<f64>,
-        stave_colours: &[Colour],
-        form: &Form,
-        staves: &Staves,
+        pattern: &Pattern,
+        (form, staves): (&Form, &Staves),
+        hand: &Hand,
     ) -> Self {
+        let stave_colours = &pattern.staves.colours;
         let mut joiner = Joiner::new(staves.uprights.count.max(1));
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let fabric = laid.pattern.fabric(staves.uprights.count.max(1));
-            let loom = Loom { laid, form, staves, fabric }.spread();
+            let below = woven.iter().rfind(|course| course.rows > 0);
+            let fabric = laid.pattern.fabric(staves.uprights.count);
+            let fabric = match below {
+                Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
+                _ => fabric,
+            };
+            let loom = Loom { laid, form, staves, fabric, hand }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
         }
         let last = woven.last();
         let top_along = last.map_or(Length::ZERO, |course| course.to);
-        let shrink = shrink.or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
+        let shrink =
+            pattern.weave.shrink.or(hand.shrink).or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
         let packing_gap = top_along * shrink;
         let dry_pitch = last.map_or(Length::ZERO, |course| course.pitch * (1.0 - shrink));
         let undyed = || vec![Colour::natural()];
@@ -62,6 +71,7 @@ struct Loom<'a> {
     form: &'a Form,
     staves: &'a Staves,
     fabric: Fabric,
+    hand: &'a Hand,
 }
 
 /// A round of one weaver: its length on the basket with the least and the most take-up, and what it would be
@@ -95,41 +105,40 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let pitch =
-                taut::girth(first, self.form, self.staves) / f64::from(self.staves.uprights.count.max(1));
-            self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            let pitch = self.staves.uprights.pitch(self.form, first);
+            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            self.fabric = self.fabric.spread(spread);
         }
         self
     }
 
     fn weave(self, number: u32, joiner: &mut Joiner) -> (Course, Vec<Row>) {
         let laid = self.laid;
-        let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
+        let changes: Vec<u32> = (0..laid.rows).map(|row| self.fabric.changes(row)).collect();
         let mut rows: Vec<Row> = (0..laid.rows).map(|index| self.row(number, index)).collect();
         let mut all = Round::default();
         let mut weavers = Vec::new();
         for (index, of) in (0..).zip(self.rows_of()) {
             let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
-            for (row, turns) in of.each().filter_map(|row| Some((row, *turns.get(row as usize)?))) {
+            for (row, changes) in of.each().filter_map(|row| Some((row, *changes.get(row as usize)?))) {
                 let Some(line) = rows.get_mut(row as usize) else { break };
-                let round = self.round(line.along, turns, run.material);
+                let round = self.round(line.along, changes, run.material);
                 line.length += round.most;
                 all += round;
                 run.push(row, round.most, round.straight, line.along);
             }
             weavers.push(joiner.join(&run, of, &self.fabric));
         }
-        (self.course(weavers, all.take_up()), rows)
+        (self.course(weavers, all.take_up(), &rows), rows)
     }
 
     /// The rows of each weaver; one that doubles the first rows comes last.
     fn rows_of(&self) -> Vec<RowsOf> {
         let (pattern, rows) = (self.laid.pattern, self.laid.rows);
         let weavers = pattern.weavers();
-        let every = if matches!(pattern.weave, WeaveKind::Chase(_)) { weavers } else { 1 };
-        let first = |weaver| if every > 1 { weaver } else { 0 };
-        let mut all: Vec<RowsOf> =
-            (0..weavers).map(|weaver| RowsOf { first: first(weaver), every, before: rows }).collect();
+        let every = self.fabric.every();
+        let of = |weaver| RowsOf { first: self.fabric.first_row_of(weaver), every, before: rows };
+        let mut all: Vec<RowsOf> = (0..weavers).map(of).collect();
         if pattern.doubled > 0 {
             all.push(RowsOf { first: 0, every: 1, before: pattern.doubled.min(rows) });
         }
@@ -156,26 +165,26 @@ impl Loom<'_> {
 
     /// One round of one weaver that changes sides so many times.
     ///
-    /// Where it changes sides between two staves it crosses (see [`taut`]); where it does not it runs straight
+    /// Where it changes sides between two staves it crosses (see [`Crossing`]); where it does not it runs straight
     /// on. It is measured on the middle surface of the staves, and half the thickness of stave and weaver
     /// further out for each share of its way that it spends more outside than inside. A twined weaver also
     /// rises over the others and sinks under them, at right angles to its way in and out (derived for this
     /// project).
-    fn round(&self, along: Length, turns: u32, weaver: &Material) -> Round {
-        let straight = taut::girth(along, self.form, self.staves);
+    fn round(&self, along: Length, changes: u32, weaver: &Material) -> Round {
+        let straight = self.staves.uprights.girth(self.form, along);
         let crossing = Crossing::at(along, self.form, self.staves, weaver.thickness);
-        let share = (f64::from(turns) / f64::from(self.staves.uprights.count.max(1))).min(1.0);
+        let share = (f64::from(changes) / f64::from(self.staves.uprights.count.max(1))).min(1.0);
         let outward = (self.staves.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
-        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(turns);
+        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
         let length = |take_up: f64| {
-            let round = straight * (1.0 + take_up * share);
+            let round = straight * (1.0 + take_up * self.hand.take_up * share);
             Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward
         };
         let TakeUp { least, most } = crossing.take_up();
         Round { least: length(least), most: length(most), straight }
     }
 
-    fn course(self, weavers: Vec<WeaverAmount>, take_up: TakeUp) -> Course {
+    fn course(self, weavers: Vec<WeaverAmount>, take_up: TakeUp, rows: &[Row]) -> Course {
         let Self { laid, fabric, .. } = self;
         let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
         let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
@@ -183,6 +192,9 @@ impl Loom<'_> {
             fabric.place_in(join.row.saturating_sub(laid.first_row), join.cut_over.saturating_sub(1))
         };
         joins.sort_by_key(|join| (join.row, place(join)));
+        let middle = laid.rows / 2;
+        let proportion = proportion(rows.get(middle as usize), &weavers, middle, fabric.count);
+        let eye = Eye { rows: laid.rows, proportion };
         Course {
             weave: laid.pattern.weave,
             way: laid.pattern.rows_follow(),
@@ -202,47 +214,8 @@ impl Loom<'_> {
             joins,
             weaver: laid.pattern.weaver.clone(),
             weavers,
-            verdict: laid.pattern.verdict(fabric.count, laid.rows),
+            verdict: laid.pattern.verdict(&fabric, eye),
             fabric,
-        }
-    }
-}
-
-impl Fabric {
-    /// How often one weaver changes sides in a row, the step to the next row included.
-    fn turns(&self, row: u32) -> u32 {
-        if let Passing::Twined { weavers, .. } = self.passing {
-            return 2 * self.count / weavers.max(2);
-        }
-        let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
-        let mut turns = 0;
-        let mut before = None;
-        for side in self.sides(row).chain(next) {
-            turns += u32::from(before.is_some_and(|before| before != side));
-            before = Some(side);
-        }
-        turns
-    }
-
-    pub(super) const fn begins_anew(&self) -> bool {
-        matches!(
-            self.passing,
-            Passing::Repeat { follow: Follow::RowByRow(_) | Follow::Reversed(_), .. } | Passing::Drawn(_)
-        )
-    }
-
-    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
-    fn outward(&self) -> f64 {
-        let share = |over: f64, under: f64| (over - under) / (over + under).max(1.0);
-        match &self.passing {
-            Passing::Repeat { rule, .. } => share(f64::from(rule.over()), f64::from(rule.under())),
-            Passing::SkipOne => 0.0,
-            Passing::Twined { weavers, .. } => share(f64::from((*weavers).max(2)) - 1.0, 1.0),
-            Passing::Drawn(rows) => {
-                let cells = || rows.iter().flatten();
-                let over = cells().filter(|over| **over).count() as f64;
-                share(over, cells().count() as f64 - over)
-            }
         }
     }
 }

@@ -12,7 +12,7 @@ use crate::pattern::Way;
 use crate::staves::Staves;
 use crate::stock::Material;
 use crate::weave::Join;
-use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::layout::Laid;
 use crate::weave::strands::{RowsOf, Strand, TooShort, WeaverAmount};
 
@@ -111,11 +111,7 @@ impl<'a> Run<'a> {
     /// Whether this weaver lies outside at a spot.
     fn is_over(&self, fabric: &Fabric, (row, place): Spot) -> bool {
         let Some(line) = self.rows.get(row) else { return false };
-        let cell = fabric.cell(line.row, fabric.stave_in(line.row, place));
-        match fabric.passing {
-            Passing::Twined { .. } => cell.inside != Some(self.weaver - 1),
-            _ => cell.outside.is_some(),
-        }
+        fabric.is_outside(line.row, fabric.stave_in(line.row, place), self.weaver - 1)
     }
 
     /// Length of the strand of this index (from 0): first those that the pattern lists, dealt round

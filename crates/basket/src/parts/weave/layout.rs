@@ -1,9 +1,11 @@
 //! Where rows lie on the mould: courses one above the other, from the base upward.
 
 use crate::form::Form;
+use crate::hand::Hand;
 use crate::measure::Length;
 use crate::pattern::{CoursePattern, Until, WeaveKind};
 use crate::stock::Material;
+use crate::uprights::Standing;
 
 /// More rows than any basket has; a bound on the work for absurd patterns.
 const MOST_ROWS: u32 = 5000;
@@ -12,6 +14,8 @@ const MOST_ROWS: u32 = 5000;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Laid<'a> {
     pub(super) pattern: &'a CoursePattern,
+    /// Rows of the same weave right below, from which it goes on.
+    pub(super) below: u32,
     pub(super) first_row: u32,
     pub(super) rows: u32,
     pub(super) from: Length,
@@ -73,7 +77,8 @@ struct Heights {
 }
 
 impl Heights {
-    fn new(course: &CoursePattern) -> Self {
+    /// Of a course with so many rows of the same weave below.
+    fn new(course: &CoursePattern, below: u32, hand: &Hand) -> Self {
         let weavers = || (0..course.weavers()).map(|weaver| course.material(weaver));
         let most = |of: &dyn Fn(&Material) -> Length| weavers().map(of).fold(Length::ZERO, Length::max);
         let edge_to_edge = |width: Length| (width, width);
@@ -89,10 +94,14 @@ impl Heights {
         };
         let spaced = course.spaced.unwrap_or(Length::ZERO);
         let height = |&(width, usual): &(Length, Length)| {
-            (course.packing.map_or(usual, |packing| width * packing) + spaced).max(Length::mm(0.1))
+            (course.packing.map_or(usual * hand.row_height, |packing| width * packing) + spaced)
+                .max(Length::mm(0.1))
         };
         let clear = rows.first().map_or(Length::ZERO, |row| (height(row) - row.1).max(Length::ZERO));
-        Self { cycle: rows.iter().map(height).collect(), clear, doubled: course.doubled }
+        let mut cycle: Vec<Length> = rows.iter().map(height).collect();
+        let turns = below as usize % cycle.len().max(1);
+        cycle.rotate_left(turns);
+        Self { cycle, clear, doubled: course.doubled }
     }
 
     /// Height of so many rows.
@@ -117,12 +126,15 @@ impl Heights {
 }
 
 /// Sets the courses on the mould, each where the one below ends.
-pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
+pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form, hand: &Hand) -> Vec<Laid<'a>> {
     let mut from = Length::ZERO;
     let mut first_row = 1;
-    let mut laid = Vec::with_capacity(courses.len());
+    let mut laid: Vec<Laid<'a>> = Vec::with_capacity(courses.len());
     for pattern in courses {
-        let heights = Heights::new(pattern);
+        let lower = laid.iter().rfind(|lower| lower.rows > 0);
+        let goes_on = lower.filter(|lower| pattern.goes_on(lower.pattern));
+        let below = goes_on.map_or(0, |lower| lower.below + lower.rows);
+        let heights = Heights::new(pattern, below, hand);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
             Until::Height(height) => Some(form.profile.along_at_height(height)),
@@ -134,10 +146,25 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
             (_, None) => 0,
         }
         .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
-        let course = Laid { pattern, first_row, rows, from, wanted_to, heights };
+        let course = Laid { pattern, below, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;
         laid.push(course);
     }
     laid
+}
+
+/// How far rows hold the inner faces of the uprights off the form: as far as the thickest weaver of their
+/// course is thick, from the middle of the first row upward; nothing at the foot.
+pub fn behind(laid: &[Laid<'_>]) -> Standing {
+    let woven = || laid.iter().filter(|course| course.rows > 0);
+    let thickness = |course: &Laid<'_>| {
+        course.pattern.materials().map(|weaver| weaver.thickness).fold(Length::ZERO, Length::max)
+    };
+    let foot = woven().next().map(|_| (Length::ZERO, Length::ZERO));
+    let courses = woven().flat_map(|course| {
+        let from = if course.from > Length::ZERO { course.from } else { course.middle(0) };
+        [(from, thickness(course)), (course.to(), thickness(course))]
+    });
+    Standing::new(foot.into_iter().chain(courses).collect())
 }

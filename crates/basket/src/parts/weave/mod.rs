@@ -4,20 +4,24 @@ mod amounts;
 mod begin;
 mod course;
 pub mod defaults;
+mod diagonal;
 pub mod fabric;
 pub mod find;
 mod instructions;
 pub mod joins;
 pub mod layout;
-mod lock;
+mod line;
 pub mod look;
 mod mends;
+mod passing;
 pub mod runs;
 mod seen;
 mod sight;
+pub mod sights;
 mod strands;
 pub mod taut;
 mod verdict;
+mod weaves;
 
 use serde::Serialize;
 
@@ -25,15 +29,17 @@ use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::{Way, WeaveKind};
 use crate::stock::{self, Material};
-pub use course::BAND;
-pub use fabric::{Cell, Fabric, Follow, Passing};
+pub use diagonal::Diagonal;
+pub use fabric::Fabric;
 pub use instructions::{Instruction, SENTENCES, instructions};
 pub use mends::Mend;
+pub use passing::{BAND, Passing};
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
 pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
 pub use taut::{Crossing, TakeUp};
-pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
+pub use verdict::{FLOAT_ROWS, FLOAT_STAVES, Running, Verdict};
+pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -166,7 +166,7 @@ impl Crossing {
     /// The crossing this far along the mould, on the middle of the staves.
     pub fn at(along: Length, form: &Form, staves: &Staves, weaver: Length) -> Self {
         let width = staves.uprights.width_at(along);
-        let gap = girth(along, form, staves) / f64::from(staves.uprights.count.max(1)) - width;
+        let gap = staves.uprights.pitch(form, along) - width;
         Self { kind: staves.stock.kind, width, thickness: staves.uprights.thickness, gap, weaver }
     }
 
@@ -197,11 +197,6 @@ impl Crossing {
     pub fn strain(&self) -> f64 {
         sound(self.weaver) / (2.0 * self.tightest().to_mm())
     }
-}
-
-/// Girth on the middle of the staves, this far along the mould.
-pub(super) fn girth(along: Length, form: &Form, staves: &Staves) -> Length {
-    (form.profile.at(along).radius + staves.uprights.thickness / 2.0) * std::f64::consts::TAU
 }
 
 /// A length in mm that makes sense: finite, not negative.
