@@ -59,7 +59,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         running: &|count| Running::of(courses, count),
     };
     let staves = Staves::solve(&pattern.staves, &base, &needs, making);
-    let weave = Weave::of(&laid, pattern, (&form, &staves), hand);
+    let weave = Weave::of(&laid, pattern, (&form, &staves.uprights), hand);
 
     let uprights = &staves.uprights;
     let height = stocks.outer.width;

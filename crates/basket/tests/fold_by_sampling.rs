@@ -2,203 +2,18 @@
 //! program: the bail as a cloud of points all over its faces, turned in small steps, and rim, filler,
 //! lashing and wall each as a condition that a point in them meets.
 
+mod sampled;
+
 use std::f64::consts::FRAC_PI_2;
 
 use basket::fittings::{Ears, Fold, Handle};
 use basket::pattern::BailCurve;
-use basket::stock::{Kind, Material};
-use basket::{Basket, Catalogue, Hand, assemble};
+use sampled::{CONE, Case, Solid, USUAL, basket};
 
 /// Agreement that is asked for, in degrees.
 const AGREE: f64 = 0.2;
 /// Coarse and fine steps of turning, in degrees.
-const STEPS: [f64; 2] = [0.5, 0.02];
-
-struct Case {
-    mould: [&'static str; 4],
-    stave: &'static str,
-    hoop: &'static str,
-    filler: &'static str,
-    crossed: bool,
-    ears: [&'static str; 4],
-    handle: &'static str,
-}
-
-const CONE: [&str; 4] = ["180 mm", "200 mm", "120 mm", "cone"];
-const USUAL: Case = Case {
-    mould: CONE,
-    stave: "flat oval reed 1/4 in",
-    hoop: "half round reed 3/8 in",
-    filler: "cane common",
-    crossed: false,
-    ears: ["on-staves", "12 mm", "1.6 mm", "16 mm"],
-    handle: "",
-};
-
-fn basket(case: &Case) -> Basket {
-    let [base, rim, height, side] = case.mould;
-    let [placing, width, thickness, hole] = case.ears;
-    let (stave, hoop, filler, handle) = (case.stave, case.hoop, case.filler, case.handle);
-    let filler = if filler == "none" {
-        "filler = \"none\"".into()
-    } else {
-        format!("filler = {{ stock = \"{filler}\" }}")
-    };
-    let style = if case.crossed { "crossed" } else { "single" };
-    let text = format!(
-        r#"title = "Sampled"
-units = "mm"
-{filler}
-[mould]
-base = "{base}"
-rim = "{rim}"
-height = "{height}"
-side = "{side}"
-[staves]
-stock = "{stave}"
-[weave]
-courses = [{{ weave = "plain", weaver = "cane medium", until = "14 mm below mould top" }}]
-[rim]
-stock = "{hoop}"
-[lashing]
-weaver = "cane fine"
-style = "{style}"
-[ears]
-material = "brass"
-placing = "{placing}"
-width = "{width}"
-thickness = "{thickness}"
-hole = "{hole}"
-[handle]
-kind = "swing"
-{handle}
-"#
-    );
-    let catalogue = Catalogue::built_in();
-    let pattern =
-        basket::pattern::read(&text, catalogue).unwrap_or_else(|wrong| panic!("{wrong:#?}\n{text}"));
-    assemble(&pattern, catalogue, &Hand::USUAL)
-}
-
-/// The wall as an axis of the section and its inverse: how far out from the staves' inner face and how
-/// far along the wall a place lies.
-enum Wall {
-    /// From this radius at the foot, leaning out by the angle with this sine and cosine.
-    Cone { base: f64, sin: f64, cos: f64 },
-    /// An arc about this radius and height, of this radius; along is measured from this angle below level.
-    Bowl { centre: [f64; 2], radius: f64, from: f64 },
-}
-
-impl Wall {
-    fn of(case: &Case) -> Self {
-        let mm = |text: &str| text.trim_end_matches(" mm").parse::<f64>().expect("a length in mm");
-        let [base, rim, height, side] = case.mould;
-        let (base, height) = (mm(base) / 2.0, mm(height));
-        let wider = if side == "straight" { 0.0 } else { mm(rim) / 2.0 - base };
-        if side == "bowl" {
-            let radius = (wider * wider + height * height) / (2.0 * wider);
-            let centre = [base + wider - radius, height];
-            return Self::Bowl { centre, radius, from: (height / radius).asin() };
-        }
-        let slope = wider.hypot(height);
-        Self::Cone { base, sin: wider / slope, cos: height / slope }
-    }
-
-    /// How far out from the wall's inner face, and how far along it.
-    fn out_and_along(&self, radius: f64, height: f64) -> [f64; 2] {
-        match self {
-            Self::Cone { base, sin, cos } => {
-                let off = radius - base;
-                [off * cos - height * sin, off * sin + height * cos]
-            }
-            Self::Bowl { centre: [across, up], radius: arc, from } => {
-                let (across, up) = (radius - across, height - up);
-                [across.hypot(up) - arc, (up.atan2(across) + from) * arc]
-            }
-        }
-    }
-
-    /// Height of the wall's inner face so far along.
-    fn height(&self, along: f64) -> f64 {
-        match self {
-            Self::Cone { cos, .. } => along * cos,
-            Self::Bowl { centre, radius, from } => centre[1] + radius * (along / radius - from).sin(),
-        }
-    }
-}
-
-/// How far the section of a stock reaches in a direction: its flat lies at 0, its middle at 0.
-fn reach(stock: &Material, [across, high]: [f64; 2]) -> f64 {
-    let (half, thick) = (stock.width.to_mm() / 2.0, stock.thickness.to_mm());
-    let flat = half * across.abs();
-    match stock.kind {
-        Kind::HalfRoundReed if high > 0.0 => (half * across).hypot(thick * high),
-        Kind::RoundReed => thick / 2.0 * high + (half * across).hypot(thick / 2.0 * high),
-        Kind::ChairCane | Kind::FlatOvalReed if high > 0.0 => {
-            let at = (half * across / (thick * high)).clamp(-1.0, 1.0);
-            (half * at * across + thick * (1.0 - at * at / 2.0) * high).max(flat)
-        }
-        Kind::FlatReed => flat + thick * high.max(0.0),
-        Kind::HalfRoundReed | Kind::ChairCane | Kind::FlatOvalReed => flat,
-        other => panic!("no section of {other:?}"),
-    }
-}
-
-/// Everything that a bail can meet.
-struct Solid<'a> {
-    basket: &'a Basket,
-    wall: Wall,
-    /// Directions in the section, and how far the bare and the lashed rim reach in them.
-    reach: Vec<([f64; 2], f64, f64)>,
-    pivots: f64,
-}
-
-impl<'a> Solid<'a> {
-    fn of(case: &Case, basket: &'a Basket) -> Self {
-        let (rim, wall) = (basket.body.rim(), Wall::of(case));
-        let stave = basket.body.uprights().thickness.to_mm();
-        let strand = basket.body.lashing().weaver.thickness.to_mm() * if case.crossed { 2.0 } else { 1.0 };
-        let height = rim.height.to_mm();
-        let reach = (0..360).map(|degree| {
-            let (up, out) = f64::from(degree).to_radians().sin_cos();
-            let outer = out * stave + up * height / 2.0 + reach(&rim.outer.stock, [up, out]);
-            let inner = up * height / 2.0 + reach(&rim.inner.stock, [up, -out]);
-            let bare = outer.max(inner);
-            let filler = basket.body.filler().map_or(f64::NEG_INFINITY, |filler| {
-                out * stave / 2.0 + up * height + self::reach(&filler.stock, [out, up])
-            });
-            ([out, up], bare, bare.max(filler) + strand)
-        });
-        let top = wall.height((rim.along + rim.height).to_mm());
-        let hole = basket.ears.as_ref().expect("it has ears").hole_height.to_mm();
-        Self { basket, reach: reach.collect(), pivots: top + hole, wall }
-    }
-
-    /// Whether a place on this radius, so far below the pivots and aside of their line, is in wood or cane.
-    fn holds(&self, radius: f64, below: f64, aside: f64) -> bool {
-        let body = &self.basket.body;
-        let (rim, stave) = (body.rim(), body.uprights().thickness.to_mm());
-        let [out, along] = self.wall.out_and_along(radius, self.pivots - below);
-        let (low, height) = (rim.along.to_mm(), rim.height.to_mm());
-        let up = along - low;
-        if up < 0.0 && along > 0.0 {
-            let course = &body.weave.courses[0];
-            let woven = (course.from.to_mm()..course.to.to_mm()).contains(&along);
-            let weaver = if woven { course.weaver.thickness.to_mm() } else { 0.0 };
-            if out > -weaver && out < stave + weaver {
-                return true;
-            }
-        }
-        if !(-8.0..height + 8.0).contains(&up) || out.abs() > 20.0 {
-            return false;
-        }
-        let ear = self.basket.ears.as_ref().expect("it has ears");
-        let beside = aside.abs() > ear.width.to_mm() / 2.0;
-        self.reach
-            .iter()
-            .all(|([x, y], bare, lashed)| out * x + up * y <= if beside { *lashed } else { *bare })
-    }
-}
+const STEPS: [f64; 2] = [1.0, 0.04];
 
 /// Whether a place in the plane of the bail lies inside its middle line.
 fn within(handle: &Handle, x: f64, y: f64) -> bool {
@@ -218,7 +33,7 @@ fn within(handle: &Handle, x: f64, y: f64) -> bool {
 
 /// The cloud of a bail: along the line through the pivots, above it, and before the bail's plane.
 fn cloud(handle: &Handle) -> Vec<[f64; 3]> {
-    const RAYS: u32 = 360;
+    const RAYS: u32 = 240;
     let (thick, wide) = (handle.thickness.to_mm(), handle.width.to_mm());
     let place = |ray: f64| {
         let (sin, cos) = (FRAC_PI_2 * ray / f64::from(RAYS)).sin_cos();
@@ -343,7 +158,8 @@ fn a_handle_rests_where_a_cloud_of_its_points_does() {
         let ears: &Ears = basket.ears.as_ref().expect("it has ears");
         let solid = Solid::of(&case, &basket);
         let (cloud, off) = (cloud(handle), ears.off_middle.to_mm());
-        let sampled = [off, -off].map(|off| rests(&cloud, &solid, off)).into_iter().fold(90.0, f64::min);
+        let sides = if off == 0.0 { &[off][..] } else { &[off, -off] };
+        let sampled = sides.iter().map(|off| rests(&cloud, &solid, *off)).fold(90.0, f64::min);
         let found = found(handle);
         println!(
             "{:?} {:?} {} | {:?} sampled {sampled:.3} rests {:?} room {:?}",
@@ -360,4 +176,62 @@ fn a_handle_rests_where_a_cloud_of_its_points_does() {
     println!("on rim and on wall: {rested:?}; worst {worst:.3} degrees");
     assert!(worst <= AGREE, "{worst} degrees");
     assert!(rested.iter().all(|count| *count >= 5), "both ways of resting are tried: {rested:?}");
+}
+
+/// The faces of an end: half as wide as the bail, rounded at its tip, as (along, above, before).
+fn end_cloud(handle: &Handle) -> Vec<[f64; 3]> {
+    let (half, thick, span) =
+        (handle.width.to_mm() / 2.0, handle.thickness.to_mm(), handle.half_span.to_mm());
+    let end = (handle.cut - handle.arc).to_mm() / 2.0;
+    let tip = half.min(end);
+    let mut cloud = Vec::new();
+    for down in 0..=24 {
+        let above = -end * f64::from(down) / 24.0;
+        let beyond = (-above - (end - tip)).max(0.0) / tip;
+        let reach = half * (1.0 - beyond * beyond).max(0.0).sqrt();
+        for across in 0..=12 {
+            for out in 0..=4 {
+                let [out, across] = [(out, 4.0), (across, 12.0)].map(|(at, of)| f64::from(at) / of - 0.5);
+                cloud.push([span + thick * out, above, 2.0 * reach * across]);
+            }
+        }
+    }
+    cloud
+}
+
+/// The room of the ends is how much they can be grown all round before they touch anything on their way
+/// over.
+#[test]
+fn the_ends_have_the_room_that_they_can_be_grown_by() {
+    let mut tried = 0;
+    for case in cases().into_iter().step_by(4) {
+        let basket = basket(&case);
+        let handle = basket.handle.as_ref().expect("it has a handle");
+        let solid = Solid::of(&case, &basket);
+        let ears: &Ears = basket.ears.as_ref().expect("it has ears");
+        let (cloud, off, room) = (end_cloud(handle), ears.off_middle.to_mm(), handle.swing_clearance.to_mm());
+        let touches = |grown: f64| {
+            let degrees =
+                (0..).map(|step| f64::from(step) * 2.0 - 90.0).take_while(|at| *at <= found(handle));
+            degrees.into_iter().any(|degrees| {
+                let (sin, cos) = degrees.to_radians().sin_cos();
+                cloud.iter().any(|[along, above, before]| {
+                    let (aside, below) = (above * cos - before * sin, above * sin + before * cos);
+                    (0..26).any(|way| {
+                        let way = [way / 9, way / 3 % 3, way % 3].map(|way| f64::from(way) - 1.0);
+                        let grown = grown / way.iter().map(|way| way * way).sum::<f64>().sqrt().max(1.0);
+                        let [x, y, z] = way.map(|way| way * grown);
+                        [off, -off]
+                            .iter()
+                            .any(|off| solid.holds((along + x).hypot(aside + y + off), below + z, aside + y))
+                    })
+                })
+            })
+        };
+        println!("{:?} {} room {room:.3}", case.ears, case.handle.replace('\n', ", "));
+        assert!(!touches(room * 0.97 - 0.02), "less than {room}");
+        assert!(touches(room * 1.2 + 0.05), "more than {room}");
+        tried += 1;
+    }
+    assert!(tried >= 12);
 }

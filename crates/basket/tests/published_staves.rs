@@ -10,6 +10,8 @@ use basket::staves::{
     upright_groove_width,
 };
 use basket::stock::{Catalogue, Kind, Material};
+use basket::uprights::Standing;
+use basket::weave::Running;
 use basket::{Hand, Length, Making};
 
 fn mm(figure: f64) -> Length {
@@ -40,16 +42,34 @@ fn base_on(mould: &form::Form, pattern: &BasePattern) -> Base {
     Base::of(pattern, None, mould, &mut Making::new(&Catalogue::default(), &Hand::USUAL))
 }
 
-fn odd(count: u32) -> bool {
-    count % 2 == 1
+/// Staves that lie on the mould.
+static BARE: Standing = Standing::new(Vec::new());
+
+/// One course that runs or does not hold.
+fn one(runs: bool) -> Running {
+    Running { courses: 1, run: u32::from(runs), hold: u32::from(runs) }
 }
 
-fn any(_: u32) -> bool {
-    true
+fn odd(count: u32) -> Running {
+    one(count % 2 == 1)
 }
 
-fn needs<'a>(form: &'a form::Form, wall: f64, rim: f64, holds: &'a dyn Fn(u32) -> bool) -> Needs<'a> {
-    Needs { form, stocks: &[], wall: mm(wall), rim: mm(rim), weaver: mm(1.2), ears: false, holds }
+fn any(_: u32) -> Running {
+    one(true)
+}
+
+fn needs<'a>(form: &'a form::Form, wall: f64, rim: f64, running: &'a dyn Fn(u32) -> Running) -> Needs<'a> {
+    Needs {
+        form,
+        stocks: &[],
+        wall: mm(wall),
+        rim: mm(rim),
+        weaver: mm(1.2),
+        row: mm(2.5),
+        behind: &BARE,
+        ears: false,
+        running,
+    }
 }
 
 /// A 10 in mould of 800 mm girth at the rim, on a base of 180 mm.
@@ -96,8 +116,8 @@ fn a_suppliers_five_inch_base() {
         gap: Some(inches(0.1875)),
         ..StavesPattern::default()
     };
-    let count = |holds: &dyn Fn(u32) -> bool| {
-        solve(&pattern, &base, &needs(&mould, 90.0, 10.0, holds)).uprights.count
+    let count = |running: &dyn Fn(u32) -> Running| {
+        solve(&pattern, &base, &needs(&mould, 90.0, 10.0, running)).uprights.count
     };
     assert_eq!(count(&any), 28);
     assert_eq!(count(&odd), 27);
@@ -247,7 +267,7 @@ fn what_is_fixed_is_kept() {
     assert_eq!(staves.candidates[0].count, 88);
     assert_eq!(staves.candidates[0].reasons[0].id, "stave-reason-no-lock");
     for other in &staves.candidates[1..] {
-        assert!(odd(other.count) && other.penalty < staves.candidates[0].penalty);
+        assert!(odd(other.count).all() && other.penalty < staves.candidates[0].penalty);
     }
 }
 
@@ -324,8 +344,8 @@ mod any_pattern {
             wall in -50.0..900.0_f64, rim in 0.0..60.0_f64, weaver in 0.0..20.0_f64, ears: bool, modulus in 1_u32..4,
         ) {
             let base = base_on(&mould, &base);
-            let holds = |count: u32| count % modulus == 1;
-            let needs = Needs { form: &mould, stocks: &[], wall: mm(wall), rim: mm(rim), weaver: mm(weaver), ears, holds: &holds };
+            let running = |count: u32| one(count % modulus == 1);
+            let needs = Needs { form: &mould, stocks: &[], wall: mm(wall), rim: mm(rim), weaver: mm(weaver), row: mm(weaver), behind: &BARE, ears, running: &running };
             let staves = solve(&pattern, &base, &needs);
             for figure in [
                 staves.uprights.width, staves.taper.from, staves.taper.foot, staves.taper.worst, staves.taper.worst_ideal,
@@ -337,7 +357,7 @@ mod any_pattern {
             prop_assert!(staves.candidates.iter().all(|candidate| candidate.penalty.is_finite()));
             prop_assert_eq!(staves.gaps.len(), 25);
             for at in &staves.gaps {
-                let girth = mould.profile.at(at.along).girth();
+                let girth = staves.uprights.girth(&mould, at.along);
                 let sum = (at.gap + at.width) * f64::from(staves.uprights.count);
                 prop_assert!((sum - girth).to_mm().abs() < 1e-6 * girth.to_mm().max(1.0));
                 prop_assert!((staves.uprights.width_at(at.along) - at.width).to_mm().abs() < 1e-6);
@@ -362,7 +382,7 @@ mod any_pattern {
                 count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None, colours: Vec::new(),
             };
             let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
-            let needs = Needs { form: &mould, stocks: &[], wall, rim, weaver, ears: true, holds: &odd };
+            let needs = Needs { form: &mould, stocks: &[], wall, rim, weaver, row: weaver, behind: &BARE, ears: true, running: &odd };
             let staves = solve(&pattern, &base_on(&mould, &base), &needs);
             prop_assert_eq!(count.unwrap_or(staves.uprights.count), staves.uprights.count);
             prop_assert!(!staves.candidates.is_empty());

@@ -1,9 +1,13 @@
 //! The weaving against published geometry, gauges and counts.
 
 use basket::pattern::Rule;
-use basket::weave::Diagonal;
-use basket::weave::fabric::{Fabric, Follow, Passing};
-use basket::weave::look::{Look, ROWS_READ, Sights, USUAL_PROPORTION};
+use basket::weave::look::{Eye, Look, ROWS_READ, USUAL_PROPORTION};
+use basket::weave::sights::Sights;
+use basket::weave::{Diagonal, Fabric, Passing, Spiral, Twined};
+
+fn spiral(over: u32, under: u32, count: u32) -> Fabric {
+    Fabric::new(Passing::Spiral(Spiral { rule: Rule::new(over, under) }), count)
+}
 
 /// Anna A. Gill, *Practical Basketry* (1916), models 1 and 30, as row gauges: a row of plain weave in No. 2
 /// reed (1.75 mm) is about the reed's diameter high.
@@ -23,7 +27,7 @@ fn rows_lie_edge_to_edge() {
 fn published_counts_hold() {
     let published = [(31, 3, 2), (26, 2, 1), (16, 2, 1), (31, 2, 1), (31, 1, 1)];
     for (count, over, under) in published {
-        assert!(Rule::new(over, under).holds(count), "over {over} under {under} on {count}");
+        assert!(spiral(over, under, count).holds(), "over {over} under {under} on {count}");
     }
 }
 
@@ -32,8 +36,8 @@ fn published_counts_hold() {
 #[test]
 fn plain_weave_wants_an_odd_count() {
     for count in [31, 19, 21, 17, 33, 43, 67, 107] {
-        assert!(Rule::new(1, 1).holds(count));
-        assert!(!Rule::new(1, 1).holds(count + 1));
+        assert!(spiral(1, 1, count).holds());
+        assert!(!spiral(1, 1, count + 1).holds());
     }
 }
 
@@ -43,14 +47,12 @@ fn plain_weave_wants_an_odd_count() {
 /// *Gardening and Farming*.
 #[test]
 fn published_counts_climb() {
-    let diagonal = |count, over, under| {
-        let passing = Passing::Repeat { rule: Rule::new(over, under), follow: Follow::Spiral };
-        Fabric { passing, count, start: 0, spread: 0 }.diagonal()
-    };
-    assert_eq!(diagonal(31, 3, 2), Diagonal::Climbs(-1));
-    assert_eq!(diagonal(26, 2, 1), Diagonal::Climbs(1));
-    assert_eq!(diagonal(16, 2, 1), Diagonal::Climbs(-1));
-    assert_eq!(diagonal(31, 2, 1), Diagonal::Climbs(-1));
+    let diagonal = |count, over, under| spiral(over, under, count).diagonal(Eye::USUAL);
+    let climbs = |staves| Diagonal::Climbs { staves, rows: 1 };
+    assert_eq!(diagonal(31, 3, 2), climbs(-1));
+    assert_eq!(diagonal(26, 2, 1), climbs(1));
+    assert_eq!(diagonal(16, 2, 1), climbs(-1));
+    assert_eq!(diagonal(31, 2, 1), climbs(-1));
     assert_eq!(diagonal(31, 1, 1), Diagonal::Alternates);
 }
 
@@ -59,12 +61,7 @@ fn published_counts_climb() {
 #[test]
 fn published_colour_repeats() {
     let look = |count, repeat| {
-        let fabric = Fabric {
-            passing: Passing::Twined { weavers: repeat, step_up: false },
-            count,
-            start: 0,
-            spread: 0,
-        };
+        let fabric = Fabric::new(Passing::Twined(Twined { weavers: repeat, step_up: false }), count);
         let sights =
             Sights::of(ROWS_READ, count, |row, stave| u8::from(fabric.cell(row, stave).outside == Some(0)));
         sights.read(USUAL_PROPORTION).look

@@ -252,27 +252,34 @@ fn a_start_turns_the_weave() {
     }
 }
 
-/// The way the diagonal goes, seen on the walked rows themselves.
+/// Along the diagonal the walked rows lie on each other; where it climbs from row to row, the nearest way is
+/// the one it goes, unless like cells touch the other way.
 #[test]
 fn diagonals_climb_as_walked() {
     for (over, under) in (1..=6).flat_map(|over| (1..=6).map(move |under| (over, under))) {
         let repeat_of = over + under;
         for count in (2 * repeat_of).max(3)..=60 {
-            let rows = walked(over, under, Follow::Spiral, count, 2);
-            let moved = |by: i64| {
+            let walk = walked(over, under, Follow::Spiral, count, 13);
+            let moved = |by: i64, rows: usize| {
                 (0..i64::from(count)).all(|stave| {
                     let below = stave - by;
                     !(0..i64::from(count)).contains(&below)
-                        || rows[1].1[stave as usize] == rows[0].1[below as usize]
+                        || walk[rows].1[stave as usize] == walk[0].1[below as usize]
                 })
             };
             let half = i64::from(repeat_of) / 2;
-            let near = (-half..=half).min_by_key(|by| if moved(*by) { by.abs() } else { i64::MAX });
-            let diagonal = repeat(over, under, Follow::Spiral, count).diagonal();
-            match diagonal {
-                Diagonal::Stacks => assert!(moved(0)),
-                Diagonal::Alternates => assert!(moved(half) && moved(-half)),
-                Diagonal::Climbs(by) => assert_eq!(near, Some(i64::from(by)), "{over}/{under} on {count}"),
+            let near = (-half..=half).min_by_key(|by| if moved(*by, 1) { by.abs() } else { i64::MAX });
+            match repeat(over, under, Follow::Spiral, count).diagonal(Eye::USUAL) {
+                Diagonal::Stacks => assert!(moved(0, 1)),
+                Diagonal::Alternates => assert!(moved(half, 1) && moved(-half, 1)),
+                Diagonal::Climbs { staves, rows: 1 } => {
+                    assert_eq!(near, Some(i64::from(staves)), "{over}/{under} on {count}");
+                }
+                Diagonal::Climbs { staves, rows } => {
+                    assert!(moved(staves.into(), rows as usize), "{over}/{under} on {count}");
+                    assert!(near.is_some_and(|near| near.unsigned_abs() > u64::from(over.min(under))));
+                }
+                Diagonal::None => assert!(near.is_some_and(|near| near.unsigned_abs() > 1)),
                 other => panic!("{other:?}"),
             }
         }

@@ -2,6 +2,7 @@
 
 use crate::form::Form;
 use crate::measure::Length;
+use crate::stock::Kind;
 
 /// Keeps divisions by a length finite.
 const LEAST: Length = Length::mm(1e-6);
@@ -43,6 +44,8 @@ impl Standing {
 /// wall and of full width above it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Uprights {
+    /// What they are cut from; decides the shape of their section.
+    pub kind: Kind,
     /// How many.
     pub count: u32,
     /// Thickness.

@@ -100,7 +100,7 @@ fn weaver_bends_hard() {
     let (course, rows) = (&plain.weave.courses[1], &plain.weave.each_row);
     let hardest = rows[course.first_row as usize - 1..]
         .iter()
-        .map(|row| Crossing::at(row.along, &plain.form, plain.staves(), course.weaver.thickness).strain())
+        .map(|row| Crossing::at(row.along, &plain.form, plain.uprights(), course.weaver.thickness).strain())
         .fold(0.0, f64::max);
     let stands = |share: f64| format!("{{ like = \"cane fine\", bend = {:.5} }}", hardest / 2.2 * share);
     let (beyond, within) = (stands(0.99), stands(1.01));

@@ -36,7 +36,7 @@ impl<'a> Hardest<'a> {
                 .filter_map(move |row| basket.body.weave.each_row.get((first + row) as usize));
             rows.filter_map(|row| {
                 let thickness = weaver.material.thickness;
-                let crossing = Crossing::at(row.along, &basket.body.form, basket.body.staves(), thickness);
+                let crossing = Crossing::at(row.along, &basket.body.form, basket.body.uprights(), thickness);
                 Some(Self { weaver: &weaver.material, row, crossing, limit: weaver.material.over_an_edge()? })
             })
         });

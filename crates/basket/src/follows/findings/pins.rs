@@ -9,6 +9,8 @@ use crate::stock::Material;
 
 /// A hole wider than this share of a stave splits it (common practice: a third).
 const HOLE_SHARE: f64 = 1.0 / 3.0;
+/// Thinnest sheet for an ear (common practice: 1/32 in).
+const THINNEST_EAR: Length = Length::inches(1.0 / 32.0);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     [too_short(case), ear_pins_too_short(case), splits_stave(case)].into_iter().flatten().collect()
@@ -63,11 +65,11 @@ fn ear_pins_too_short(case: &Case<'_>) -> Option<Finding> {
     })
 }
 
-/// An ear that is thinner by so much between the hoops, as long as two thirds of it are left.
+/// An ear that is thinner by so much between the hoops, as long as sheet brass is still stiff.
 fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
     let ears = case.basket.ears.as_ref()?;
     let left = ears.blade(case.basket.body.uprights().thickness) - by;
-    (left > ears.thickness * (2.0 / 3.0)).then(|| write::at_most(left, case.units()))
+    (left >= THINNEST_EAR).then(|| write::at_most(left, case.units()))
 }
 
 fn splits_stave(case: &Case<'_>) -> Option<Finding> {

@@ -44,9 +44,46 @@ pub struct Ring {
     pub stretch: Stretch,
     /// Least and largest radius, least and largest depth below the pivots, in mm.
     extent: [f64; 4],
-    /// The sides of its section, as their direction outward (by radius, by depth) and how far out they
-    /// lie in it, in mm.
-    sides: Vec<[f64; 3]>,
+    sides: Vec<Side>,
+}
+
+/// A side of a ring's section; all in mm.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Side {
+    /// Square to it, away from the section: by radius, by depth.
+    out: [f64; 2],
+    /// How far out it lies in that direction.
+    off: f64,
+    /// From where to where it reaches along itself, a quarter turn on from `out`.
+    ends: [f64; 2],
+}
+
+impl Side {
+    /// The side between two corners that follow each other; none where they are one.
+    fn of([from, to]: [(Length, Length); 2]) -> Option<Self> {
+        let [from, to] = [from, to].map(|(radius, below)| [radius.to_mm(), below.to_mm()]);
+        let along = [to[0] - from[0], to[1] - from[1]];
+        let length = libm::hypot(along[0], along[1]);
+        let along = along.map(|way| way / length);
+        let out = [along[1], -along[0]];
+        let ends = [from, to].map(|end| dot(along, end));
+        (length > 0.0).then(|| Self { out, off: dot(out, from), ends })
+    }
+
+    /// How far outside its line a place lies.
+    fn outside(&self, place: [f64; 2]) -> f64 {
+        dot(self.out, place) - self.off
+    }
+
+    /// How far from it a place lies.
+    fn distance(&self, place: [f64; 2]) -> f64 {
+        let along = dot([-self.out[1], self.out[0]], place);
+        libm::hypot(self.outside(place), along - along.clamp(self.ends[0], self.ends[1].max(self.ends[0])))
+    }
+}
+
+fn dot([ax, ay]: [f64; 2], [bx, by]: [f64; 2]) -> f64 {
+    ax * bx + ay * by
 }
 
 impl Ring {
@@ -59,13 +96,7 @@ impl Ring {
             let [least, most, high, low] = extent;
             extent = [least.min(radius), most.max(radius), high.min(below), low.max(below)];
         }
-        let side = |[from, to]: [(Length, Length); 2]| {
-            let (radius, below) = ((to.0 - from.0).to_mm(), (to.1 - from.1).to_mm());
-            let length = libm::hypot(radius, below);
-            let out = [below / length, -radius / length];
-            (length > 0.0).then(|| [out[0], out[1], out[0] * from.0.to_mm() + out[1] * from.1.to_mm()])
-        };
-        Self { part, stretch, extent, sides: hull.sides().filter_map(side).collect() }
+        Self { part, stretch, extent, sides: hull.sides().filter_map(Side::of).collect() }
     }
 
     /// Radius of its outermost place.
@@ -82,18 +113,33 @@ impl Ring {
     /// least this far outside it; negative: inside, by so much. Nothing finer is asked for than whether
     /// it is less than `least`. All in mm.
     pub(super) fn room(&self, [radius, below, aside]: [f64; 3], least: f64) -> f64 {
-        let beyond = match self.stretch {
-            Stretch::All => f64::NEG_INFINITY,
-            Stretch::BetweenEars(from) => from.to_mm() - aside.abs(),
-            Stretch::AtEars(to) => aside.abs() - to.to_mm(),
-        };
+        let beyond = self.beyond(aside);
         let [nearest, farthest, high, low] = self.extent;
         let off = (nearest - radius).max(radius - farthest).max(high - below).max(below - low);
         if beyond.max(off) >= least || off > NEAR {
             return beyond.max(off);
         }
-        let out = |[across, down, off]: &[f64; 3]| across * radius + down * below - off;
-        self.sides.iter().map(out).fold(beyond, f64::max)
+        self.sides.iter().map(|side| side.outside([radius, below])).fold(beyond, f64::max)
+    }
+
+    /// How far outside it such a place lies: the same, to the mark.
+    pub(super) fn distance(&self, [radius, below, aside]: [f64; 3]) -> f64 {
+        let (beyond, place) = (self.beyond(aside), [radius, below]);
+        let inside = self.sides.iter().map(|side| side.outside(place)).fold(f64::NEG_INFINITY, f64::max);
+        if inside <= 0.0 {
+            return inside.max(beyond);
+        }
+        let off = self.sides.iter().map(|side| side.distance(place)).fold(f64::INFINITY, f64::min);
+        libm::hypot(off, beyond.max(0.0))
+    }
+
+    /// How far beyond the ends of its stretch a place so far aside lies.
+    fn beyond(&self, aside: f64) -> f64 {
+        match self.stretch {
+            Stretch::All => f64::NEG_INFINITY,
+            Stretch::BetweenEars(from) => from.to_mm() - aside.abs(),
+            Stretch::AtEars(to) => aside.abs() - to.to_mm(),
+        }
     }
 }
 

@@ -88,14 +88,28 @@ struct Side<'a> {
 }
 
 impl<'a> Side<'a> {
-    /// What is nearest to a sample when the bail lies so far below level, and how far away that is.
-    fn nearest(&self, sample: &Sample, angle: f64) -> (f64, Option<&'a Ring>) {
+    /// Where a sample is when the bail lies so far below level: its radius, its depth below the pivots, and
+    /// how far aside of the line through them; in mm.
+    fn place(&self, sample: &Sample, angle: f64) -> [f64; 3] {
         let (sin, cos) = libm::sincos(angle + sample.ahead);
-        let (aside, below) = (sample.reach * cos, sample.reach * sin);
-        let radius = libm::hypot(sample.place[0], aside + self.off);
+        let aside = sample.reach * cos;
+        [libm::hypot(sample.place[0], aside + self.off), sample.reach * sin, aside]
+    }
+
+    /// What is nearest to a sample then, and the least that is far away.
+    fn nearest(&self, sample: &Sample, angle: f64) -> (f64, Option<&'a Ring>) {
+        let place = self.place(sample, angle);
         self.rings.iter().fold((f64::INFINITY, None), |(least, nearest), ring| {
-            let room = ring.room([radius, below, aside], least);
+            let room = ring.room(place, least);
             if room < least { (room, Some(ring)) } else { (least, nearest) }
+        })
+    }
+
+    /// The room of a sample then, where it is less than `least`, else that.
+    fn room(&self, sample: &Sample, angle: f64, least: f64) -> f64 {
+        let place = self.place(sample, angle);
+        self.rings.iter().fold(least, |least, ring| {
+            if ring.room(place, least) < least { least.min(ring.distance(place)) } else { least }
         })
     }
 
@@ -182,7 +196,7 @@ impl Swing<'_> {
         for side in self.sides(rings) {
             for step in 0..=POSITIONS {
                 let angle = way * f64::from(step) / f64::from(POSITIONS) - FRAC_PI_2;
-                least = ends.iter().map(|end| side.nearest(end, angle).0).fold(least, f64::min);
+                least = ends.iter().fold(least, |least, end| side.room(end, angle, least));
             }
         }
         Length::mm(if least.is_finite() { least } else { 0.0 })

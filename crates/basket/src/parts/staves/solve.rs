@@ -167,6 +167,7 @@ fn staves(
     let widest = extreme(&every_gap, |gap, best| gap.gap > best.gap);
     Staves {
         uprights: Uprights {
+            kind: stock.kind,
             count,
             thickness: stock.thickness,
             width,

@@ -8,8 +8,8 @@ use crate::form::Form;
 use crate::hand::Hand;
 use crate::measure::Length;
 use crate::pattern::{Pattern, Way};
-use crate::staves::Staves;
 use crate::stock::Material;
+use crate::uprights::Uprights;
 use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
 use crate::weave::layout::{Laid, twined_rise};
@@ -24,21 +24,21 @@ impl Weave {
     pub fn of(
         courses: &[Laid<'_>],
         pattern: &Pattern,
-        (form, staves): (&Form, &Staves),
+        (form, uprights): (&Form, &Uprights),
         hand: &Hand,
     ) -> Self {
         let stave_colours = &pattern.staves.colours;
-        let mut joiner = Joiner::new(staves.uprights.count.max(1));
+        let mut joiner = Joiner::new(uprights.count.max(1));
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
             let below = woven.iter().rfind(|course| course.rows > 0);
-            let fabric = laid.pattern.fabric(staves.uprights.count);
+            let fabric = laid.pattern.fabric(uprights.count);
             let fabric = match below {
                 Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
                 _ => fabric,
             };
-            let loom = Loom { laid, form, staves, fabric, hand }.spread();
+            let loom = Loom { laid, form, uprights, fabric, hand }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
@@ -69,7 +69,7 @@ impl Weave {
 struct Loom<'a> {
     laid: &'a Laid<'a>,
     form: &'a Form,
-    staves: &'a Staves,
+    uprights: &'a Uprights,
     fabric: Fabric,
     hand: &'a Hand,
 }
@@ -105,7 +105,7 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let pitch = self.staves.uprights.pitch(self.form, first);
+            let pitch = self.uprights.pitch(self.form, first);
             let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
             self.fabric = self.fabric.spread(spread);
         }
@@ -119,7 +119,7 @@ impl Loom<'_> {
         let mut all = Round::default();
         let mut weavers = Vec::new();
         for (index, of) in (0..).zip(self.rows_of()) {
-            let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
+            let mut run = Run::new(laid, self.material_index(index), self.uprights, index + 1);
             for (row, changes) in of.each().filter_map(|row| Some((row, *changes.get(row as usize)?))) {
                 let Some(line) = rows.get_mut(row as usize) else { break };
                 let round = self.round(line.along, changes, run.material);
@@ -171,10 +171,10 @@ impl Loom<'_> {
     /// rises over the others and sinks under them, at right angles to its way in and out (derived for this
     /// project).
     fn round(&self, along: Length, changes: u32, weaver: &Material) -> Round {
-        let straight = self.staves.uprights.girth(self.form, along);
-        let crossing = Crossing::at(along, self.form, self.staves, weaver.thickness);
-        let share = (f64::from(changes) / f64::from(self.staves.uprights.count.max(1))).min(1.0);
-        let outward = (self.staves.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
+        let straight = self.uprights.girth(self.form, along);
+        let crossing = Crossing::at(along, self.form, self.uprights, weaver.thickness);
+        let share = (f64::from(changes) / f64::from(self.uprights.count.max(1))).min(1.0);
+        let outward = (self.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
         let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
         let length = |take_up: f64| {
             let round = straight * (1.0 + take_up * self.hand.take_up * share);

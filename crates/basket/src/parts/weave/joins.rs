@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::Way;
-use crate::staves::Staves;
 use crate::stock::Material;
+use crate::uprights::Uprights;
 use crate::weave::Join;
 use crate::weave::fabric::Fabric;
 use crate::weave::layout::Laid;
@@ -56,9 +56,9 @@ struct RunRow {
 type Spot = (usize, u32);
 
 impl<'a> Run<'a> {
-    pub(super) fn new(laid: &'a Laid<'a>, material: u32, staves: &Staves, weaver: u32) -> Self {
+    pub(super) fn new(laid: &'a Laid<'a>, material: u32, uprights: &Uprights, weaver: u32) -> Self {
         let material = laid.pattern.material(material);
-        Self { material, laid, count: staves.uprights.count.max(1), weaver, rows: Vec::new() }
+        Self { material, laid, count: uprights.count.max(1), weaver, rows: Vec::new() }
     }
 
     /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.

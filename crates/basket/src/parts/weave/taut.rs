@@ -21,8 +21,8 @@ use serde::Serialize;
 
 use crate::form::Form;
 use crate::measure::Length;
-use crate::staves::Staves;
 use crate::stock::Kind;
+use crate::uprights::Uprights;
 
 /// Radius of a flat strip's edges as a share of its thickness: they are broken by a light sanding and
 /// bevelled on the smooth face (L. Day Perry, *Seat Weaving*, 1917, p. 57, for the bevel; the share from
@@ -164,10 +164,10 @@ pub struct Crossing {
 
 impl Crossing {
     /// The crossing this far along the mould, on the middle of the staves.
-    pub fn at(along: Length, form: &Form, staves: &Staves, weaver: Length) -> Self {
-        let width = staves.uprights.width_at(along);
-        let gap = staves.uprights.pitch(form, along) - width;
-        Self { kind: staves.stock.kind, width, thickness: staves.uprights.thickness, gap, weaver }
+    pub fn at(along: Length, form: &Form, uprights: &Uprights, weaver: Length) -> Self {
+        let width = uprights.width_at(along);
+        let gap = uprights.pitch(form, along) - width;
+        Self { kind: uprights.kind, width, thickness: uprights.thickness, gap, weaver }
     }
 
     /// By how much a weaver that changes sides in every gap is longer than its way round.
