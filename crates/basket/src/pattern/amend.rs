@@ -2,7 +2,7 @@
 
 use super::{
     BasePattern, CoursePattern, EarsPattern, FillerPattern, HandlePattern, LashingPattern, Pattern,
-    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, read,
+    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, Word, read,
 };
 use crate::measure::Length;
 use crate::stock::Catalogue;
