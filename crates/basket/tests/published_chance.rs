@@ -2,10 +2,6 @@
 
 use basket::chance::{spares, to_make};
 
-#[track_caller]
-fn close(measured: f64, published: f64, allowance: f64) {
-    assert!((measured - published).abs() <= allowance, "{measured} is not {published} within {allowance}");
-}
 
 /// Source: exact binomial sums, computed independently.
 #[test]
