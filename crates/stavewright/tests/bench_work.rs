@@ -26,7 +26,7 @@ fn edit(bench: &Served, source: &str, edits: &Value) -> (String, Value) {
 fn what_is_chosen_is_said_and_can_be_taken_over_and_given_back() {
     let bench = Served::start();
     let look = bench.post("/api/look", &json!({ "source": harbour() }));
-    let count = field(&look, "staves.uprights.count");
+    let count = field(&look, "staves.count");
     assert_eq!(count["written"], json!(null));
     assert_eq!(count["used"]["number"], json!(79.0));
     assert!(count["why"].as_str().unwrap().contains("79 staves"), "{count}");
@@ -323,4 +323,30 @@ fn the_page_is_served() {
     let texts = bench.get("/api/messages?language=en");
     assert!(texts.text().contains("bench-"), "{}", texts.text());
     bench.ask("GET", "/api/messages?language=xx", None).assert_refused(422);
+}
+
+#[test]
+fn materials_of_a_shelf_may_be_named() {
+    let room = tempfile::tempdir().unwrap();
+    let shelf = room.path().join("shelf.toml");
+    std::fs::write(&shelf, "[materials.\"our cane\"]\nlike = \"cane fine\"\nwidth = \"2.4 mm\"\n").unwrap();
+    let bench = Served::with(&["--shelf", shelf.to_str().unwrap()]);
+    let source = harbour().replace("weaver = \"cane fine\", until", "weaver = \"our cane\", until");
+    assert_ne!(source, harbour());
+    let stock = bench.get("/api/stock").json();
+    let names: Vec<&Value> =
+        stock["materials"].as_array().unwrap().iter().map(|material| &material["name"]).collect();
+    assert!(names.contains(&&json!("our cane")) && names.contains(&&json!("cane fine")), "{names:?}");
+    let look = bench.post("/api/look", &json!({ "source": source }));
+    assert_eq!(look["problems"], json!([]));
+    let cuts = look["basket"]["cuts"].as_array().unwrap();
+    assert!(cuts.iter().any(|cut| cut["material"] == "our cane"), "{cuts:?}");
+    let picture =
+        bench.ask("POST", "/api/picture", Some(&json!({ "source": source, "detail": "thumbnail" })));
+    assert_eq!(&picture.body[..4], b"glTF", "{}", picture.status);
+    let compared = bench.post("/api/compare", &json!({ "left": harbour(), "right": source }));
+    assert_ne!(compared["cuts"], json!([]));
+
+    let without = Served::start().post("/api/look", &json!({ "source": source }));
+    assert!(without["problems"][0]["message"].as_str().unwrap().contains("our cane"), "{without}");
 }

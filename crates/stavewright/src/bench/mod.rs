@@ -30,10 +30,17 @@ pub(crate) use studio::{own_address, square};
 
 use std::sync::Arc;
 
+use basket::Catalogue;
+
 impl Bench {
-    /// A bench over a folder.
-    pub(crate) fn new(folder: Folder, access: Access, open: Option<String>, started: String) -> Arc<Self> {
+    /// A bench over a folder, with these materials, for those who may ask.
+    pub(crate) fn new(
+        (folder, open): (Folder, Option<String>),
+        catalogue: Catalogue,
+        access: Access,
+        started: String,
+    ) -> Arc<Self> {
         let (jobs, gate) = (Arc::default(), gate::Gate::new());
-        Arc::new(Self { folder, jobs, gate, access, open, started })
+        Arc::new(Self { folder, catalogue, jobs, gate, access, open, started })
     }
 }

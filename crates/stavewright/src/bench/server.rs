@@ -8,12 +8,14 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use axum::Router;
+use basket::Catalogue;
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::Semaphore;
 
+use super::compute::Shop;
 use super::folder::Folder;
 use super::gate::Gate;
 use super::guard::Access;
@@ -33,6 +35,8 @@ const LARGEST_HEAD: usize = 32 * 1024;
 pub(crate) struct Bench {
     /// The pattern files.
     pub(crate) folder: Folder,
+    /// The materials that patterns may name.
+    pub(crate) catalogue: Catalogue,
     /// The packets.
     pub(crate) jobs: Arc<Jobs>,
     /// Turns for work.
@@ -46,6 +50,11 @@ pub(crate) struct Bench {
 }
 
 impl Bench {
+    /// What patterns may name.
+    pub(crate) fn shop(&self) -> Shop<'_> {
+        Shop { folder: self.folder.path(), catalogue: &self.catalogue }
+    }
+
     /// Refuses where nothing may be written.
     pub(crate) fn may_write(&self) -> Result<(), Refusal> {
         if self.access.may_write {

@@ -85,12 +85,8 @@ pub(crate) enum Outcome {
 }
 
 impl Outcome {
-    fn of(basket: &basket::Basket) -> Self {
-        if basket.findings.iter().any(|finding| finding.grade == basket::Grade::Stop) {
-            Self::Stopped
-        } else {
-            Self::Fine
-        }
+    fn of(draft: &basket::Draft) -> Self {
+        if draft.stops() { Self::Stopped } else { Self::Fine }
     }
 }
 

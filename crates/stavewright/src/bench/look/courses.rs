@@ -29,6 +29,7 @@ pub(super) fn courses(written: &Written, pattern: &Pattern, basket: &Basket, wor
     });
     Courses {
         each: basket
+            .body
             .weave
             .courses
             .iter()

@@ -54,10 +54,10 @@ fn remove(keys: &[&str]) -> Vec<Edit> {
 
 /// Girths at even heights in place of base, rim and height.
 fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let pair = |step: u32| {
-        let height = mould.height * (f64::from(step) / f64::from(TAKEN - 1));
-        let girth = mould.profile.at(mould.profile.along_at_height(height)).girth();
+        let height = form.height() * (f64::from(step) / f64::from(TAKEN - 1));
+        let girth = form.girth(form.profile.along_at_height(height), Length::ZERO);
         let text = |length| in_file(length, pattern.units).as_str().into();
         EditValue::List(vec![text(height), text(girth)])
     };
@@ -69,9 +69,9 @@ fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
 
 /// Base, rim and height in place of girths.
 fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let across = |girth: Length| girth / std::f64::consts::PI;
-    let (base, rim) = (across(mould.girth_base), across(mould.girth_top));
+    let (base, rim) = (across(form.girth_base()), across(form.girth_top()));
     let side = if base < rim { "bowl" } else { "cone" };
     let set = |key: &str, value: EditValue| Edit::Set { path: format!("mould.{key}"), value };
     let text = |length| in_file(length, pattern.units).as_str().into();
@@ -79,7 +79,7 @@ fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
     edits.extend([
         set("base", text(base)),
         set("rim", text(rim)),
-        set("height", text(mould.height)),
+        set("height", text(form.height())),
         set("side", side.into()),
     ]);
     edits
