@@ -1,10 +1,10 @@
 //! The section of the rim: hoops, filler and the lashing round them.
 
-use basket::Basket;
-use basket::stock::{Kind, Material};
+use basket::lashing::{Hull, Section};
+use basket::{Basket, Length};
 use kurbo::Point;
 
-/// Steps round a section.
+/// Steps round a rounded face.
 const STEPS: u32 = 24;
 
 /// The rim's section: `x` out from the staves' inner face, `y` up from the hoops' lower edge, in mm.
@@ -18,17 +18,13 @@ pub(crate) struct RimShape {
 
 impl RimShape {
     pub(crate) fn of(basket: &Basket) -> Self {
-        let (rim, stave) = (basket.body.rim(), basket.body.uprights().thickness.to_mm());
-        let outer = hoop(&rim.outer.stock, stave, 1.0);
-        let inner = hoop(&rim.inner.stock, 0.0, -1.0);
-        let filler = basket.body.filler().map(|filler| {
-            let (width, thickness) = (filler.stock.width.to_mm(), filler.stock.thickness.to_mm());
-            let middle = Point::new(stave / 2.0, rim.height.to_mm() + thickness / 2.0);
-            round(middle, width / 2.0, thickness / 2.0)
-        });
-        let all = outer.iter().chain(&inner).chain(filler.iter().flatten()).copied().collect();
-        let lashing = grown(&hull(all), basket.body.lashing().weaver.thickness.to_mm());
-        Self { outer, inner, filler, lashing }
+        let section = Section::of(basket.body.rim(), basket.body.filler(), STEPS);
+        Self {
+            outer: placed(&section.outer),
+            inner: placed(&section.inner),
+            filler: section.filler.as_deref().map(placed),
+            lashing: placed(section.hull().grown(basket.body.lashing().thickness()).corners()),
+        }
     }
 
     /// The part of the lashing seen from outside, from below upward.
@@ -54,79 +50,12 @@ impl RimShape {
     }
 }
 
-/// A hoop whose flat face lies at `flat` and whose other face looks to `side`.
-fn hoop(stock: &Material, flat: f64, side: f64) -> Vec<Point> {
-    let (half, thickness) = (stock.width.to_mm() / 2.0, stock.thickness.to_mm());
-    match stock.kind {
-        Kind::HalfRoundReed => (0..=STEPS)
-            .map(|step| (f64::from(step) / f64::from(STEPS) - 0.5) * std::f64::consts::PI)
-            .map(|angle| Point::new(flat + side * thickness * angle.cos(), half + half * angle.sin()))
-            .collect(),
-        Kind::FlatOvalReed => (0..=STEPS)
-            .map(|step| f64::from(step) / f64::from(STEPS) * 2.0 - 1.0)
-            .map(|up| Point::new(flat + side * thickness * (1.0 - 0.7 * up * up), half + half * up))
-            .chain([Point::new(flat, 2.0 * half), Point::new(flat, 0.0)])
-            .collect(),
-        Kind::RoundReed => round(Point::new(flat + side * half, half), half, half),
-        _ => [(0.0, 0.0), (thickness, 0.0), (thickness, 2.0 * half), (0.0, 2.0 * half)]
-            .map(|(x, y)| Point::new(flat + side * x, y))
-            .to_vec(),
-    }
+/// The convex hull, from the leftmost point round against the clock.
+pub(crate) fn hull(points: impl IntoIterator<Item = Point>) -> Vec<Point> {
+    let places = points.into_iter().map(|at| (Length::mm(at.x), Length::mm(at.y)));
+    placed(Hull::of(places).corners())
 }
 
-fn round(middle: Point, half_width: f64, half_height: f64) -> Vec<Point> {
-    (0..STEPS)
-        .map(|step| f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU)
-        .map(|angle| Point::new(middle.x + half_width * angle.cos(), middle.y + half_height * angle.sin()))
-        .collect()
-}
-
-/// The convex hull, from the leftmost point round (Andrew's monotone chain, 1979).
-pub(crate) fn hull(mut points: Vec<Point>) -> Vec<Point> {
-    points.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
-    let lower = chain(points.iter().copied());
-    let upper = chain(points.iter().rev().copied());
-    lower.into_iter().chain(upper).collect()
-}
-
-/// One side of the hull without its last point.
-fn chain(points: impl Iterator<Item = Point>) -> Vec<Point> {
-    let mut side: Vec<Point> = Vec::new();
-    for point in points {
-        while let [.., a, b] = side[..] {
-            if (b - a).cross(point - a) > 0.0 {
-                break;
-            }
-            side.pop();
-        }
-        side.push(point);
-    }
-    side.pop();
-    side
-}
-
-/// A convex outline moved outward: each corner along the mean of its sides' outward directions.
-fn grown(outline: &[Point], by: f64) -> Vec<Point> {
-    let count = outline.len();
-    (0..count)
-        .map(|index| {
-            let (before, here, after) =
-                (outline[(index + count - 1) % count], outline[index], outline[(index + 1) % count]);
-            let along = (here - before).normalize() + (after - here).normalize();
-            let out = kurbo::Vec2::new(along.y, -along.x).normalize();
-            if out.is_finite() { here + out * by } else { here }
-        })
-        .collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_hull_of_a_square_leaves_out_what_lies_inside() {
-        let points = [(0.0, 0.0), (2.0, 0.0), (1.0, 1.0), (2.0, 2.0), (0.0, 2.0), (1.0, 0.5)];
-        let hull = hull(points.map(Point::from).to_vec());
-        assert_eq!(hull, [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)].map(Point::from));
-    }
+fn placed(outline: &[(Length, Length)]) -> Vec<Point> {
+    outline.iter().map(|(out, up)| Point::new(out.to_mm(), up.to_mm())).collect()
 }

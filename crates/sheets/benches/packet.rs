@@ -30,7 +30,7 @@ fn whole_packet(bencher: divan::Bencher, paper: Paper) {
 fn whole_packet_afresh(bencher: divan::Bencher) {
     let (draft, words) = (harbour(), Words::new(Language::English, Units::Inches));
     bencher
-        .with_inputs(sheets::forget)
+        .with_inputs(|| typst::comemo::evict(0))
         .bench_values(|()| packet(&draft, &words, &Options::default(), &mut |_| ()).expect("it can be made"));
 }
 

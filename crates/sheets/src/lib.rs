@@ -24,6 +24,5 @@ pub use error::{Mistake, Position, SheetError};
 pub use packet::{Options, PacketFile, SHEETS, data, packet};
 pub use paper::Paper;
 pub use photos::Photos;
-pub use press::forget;
 pub use templates::Templates;
 pub use written::{BasketFile, Finding, basket_json};

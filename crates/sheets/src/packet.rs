@@ -105,17 +105,22 @@ fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Resu
 
 /// The data and the drawings that the templates read.
 fn files(draft: &Draft, words: &Words, options: &Options) -> Result<Files, SheetError> {
-    let (paper, scribe) = (options.paper, Scribe::new(words));
-    let (mut figures, pieces) = figures::figures(&draft.basket, &scribe, paper);
+    let scribe = Scribe::new(words);
+    let mut drawn = figures::drawn(&draft.basket, &scribe, options.paper);
     let show = Demonstration::of(&draft.steps, &options.show);
-    figures.push(Figure::of(&drawings::timeline(&show, words)));
+    drawn.figures.push(Figure::of(&drawings::timeline(&show, words)));
     let written = basket_json(draft, words);
-    let source =
-        Source { draft, written: &written, scribe: &scribe, figures: &figures, photos: &options.photos };
+    let source = Source {
+        draft,
+        written: &written,
+        scribe: &scribe,
+        figures: &drawn.figures,
+        photos: &options.photos,
+    };
     let plan = demonstration::plan(draft, &show, &scribe);
-    let data = SheetData::of(&source, paper, &pieces, plan);
+    let data = SheetData::of(&source, &drawn, plan);
     let mut files = Files::from([("data.json".to_owned(), serde_json::to_vec(&data)?)]);
-    files.extend(figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
+    files.extend(drawn.figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
     files.extend(options.photos.files());
     Ok(files)
 }

@@ -15,6 +15,10 @@ pub struct FindingText {
     pub what: String,
     /// Where.
     pub place: String,
+    /// What was measured.
+    pub measured: String,
+    /// What it was measured against; never printed like what was measured, unless both are the same.
+    pub limit: String,
     /// Why it matters.
     pub why: String,
     /// What mends it; empty when nothing has to be mended.
@@ -25,13 +29,16 @@ impl Words {
     /// A finding.
     pub fn finding(&self, finding: &Finding) -> FindingText {
         let mut args = finding.args.clone();
-        args.push(("measured", finding.measured.clone()));
-        args.push(("limit", finding.limit.clone()));
+        let (measured, limit) = self.compared(&finding.measured, &finding.limit);
+        let (said_measured, said_limit) = (self.value(&measured), self.value(&limit));
+        args.extend([("measured", measured), ("limit", limit)]);
         let id = format!("finding-{}", finding.code);
         FindingText {
             grade: self.name(finding.grade),
             what: self.with(&id, &args),
             place: self.place(finding),
+            measured: said_measured,
+            limit: said_limit,
             why: self.with(&format!("{id}.why"), &args),
             remedy: match finding.grade {
                 Grade::Note if finding.remedies.is_empty() => String::new(),

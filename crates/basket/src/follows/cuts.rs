@@ -2,13 +2,12 @@
 
 use crate::basket::Basket;
 use crate::colour::Colour;
-use crate::fittings::{Ears, Handle};
+use crate::fittings::{EarPins, Ears, Handle, Pins};
 use crate::measure::Length;
 use crate::message::{Message, Term, Value};
 use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
-use crate::parts::fittings::Pins;
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::rim::Hoop;
 use crate::parts::staves::Staves;
@@ -228,7 +227,7 @@ impl Edge {
             hoop(CutPiece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
         ];
         cuts.extend(over_tips.iter().flat_map(filler));
-        cuts.extend([lashing(binding), pins(through)]);
+        cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
         cuts
     }
 }
@@ -246,10 +245,8 @@ fn disc(base: &Base) -> Cut {
 
 fn plug(base: &Base) -> Cut {
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let mut cut =
-        Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose).width(base.plug_diameter);
-    cut.length = Some(base.thickness);
-    cut
+    let plug = Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose);
+    Cut { length: Some(base.thickness), ..plug.width(base.plug_diameter) }
 }
 
 fn stave(staves: &Staves) -> Cut {
@@ -351,18 +348,22 @@ fn lashing(lashing: &Lashing) -> Cut {
         .width(lashing.weaver.width)
 }
 
-fn pins(pins: &Pins) -> Cut {
-    let mut cut = Cut::new(
-        CutPiece::Pin,
-        CutStock::Material(pins.stock.clone()),
-        pins.count,
-        Message::new("cut-pin-purpose"),
-    )
-    .spares(pins.spares)
-    .width(pins.stock.width)
-    .shape(Message::new("cut-pin-shape").with("drill", pins.drill).with("needed", pins.length_needed));
-    cut.length = Some(pins.length);
-    cut
+/// The pins of the ears, which are longer, stand apart.
+fn pins(pins: &Pins) -> Vec<Cut> {
+    let at_ears = pins.ears.as_ref().map_or(0, |ears| ears.count);
+    let others = (pins.count.saturating_sub(at_ears), pins.spares);
+    let others = pin(&pins.stock, others, pins.length_needed, "cut-pin-purpose");
+    let ears = |it: &EarPins| pin(&it.stock, (it.count, it.spares), it.length_needed, "cut-pin-ear-purpose");
+    std::iter::once(others).chain(pins.ears.as_ref().map(ears)).collect()
+}
+
+fn pin(stock: &Material, (count, spares): (u32, u32), needed: Length, purpose: &'static str) -> Cut {
+    let purpose = Message::new(purpose);
+    let cut = Cut::new(CutPiece::Pin, CutStock::Material(stock.clone()), count, purpose)
+        .spares(spares)
+        .width(stock.width)
+        .shape(Message::new("cut-pin-shape").with("drill", stock.width).with("needed", needed));
+    Cut { length: Some(stock.length.unwrap_or(needed)), ..cut }
 }
 
 fn ears(ears: &Ears) -> Cut {
@@ -380,16 +381,12 @@ fn handle(handle: &Handle) -> Vec<Cut> {
         .shape(
             Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
         );
-    let mut rivet = Cut::new(
-        CutPiece::Rivet,
-        CutStock::Material(handle.rivet.clone()),
-        handle.rivets,
-        Message::new("cut-rivet-purpose"),
-    )
-    .spares(1)
-    .width(handle.rivet.width)
-    .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
-    rivet.length = Some(handle.rivet.length.unwrap_or(handle.rivet_length));
+    let (stock, purpose) = (CutStock::Material(handle.rivet.clone()), Message::new("cut-rivet-purpose"));
+    let rivet = Cut::new(CutPiece::Rivet, stock, handle.rivets, purpose)
+        .spares(1)
+        .width(handle.rivet.width)
+        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
+    let rivet = Cut { length: Some(handle.rivet.length.unwrap_or(handle.rivet_length)), ..rivet };
     vec![bail, rivet, washers(handle)]
 }
 

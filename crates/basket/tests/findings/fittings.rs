@@ -2,7 +2,8 @@
 
 use basket::findings::Grade::{Care, Note, Stop};
 
-use crate::draft::{basket, both_sides, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides};
 
 fn like(name: &str, key: &str, value: &str) -> String {
     format!("{{ like = \"{name}\", {key} = {value} }}")
@@ -29,6 +30,19 @@ fn pin_too_short() {
         &[("materials.mine", &stop), stock],
         &[("materials.mine", &within), stock],
     );
+}
+
+/// An inner hoop of 1/4 in makes a rim of 13 mm, which the longest pin, 5/8 in, goes through and is
+/// clinched; with an ear of 1/16 in it does not.
+#[test]
+fn ear_pin_too_short() {
+    let inner = ("rim.inner", "\"half round reed 1/2 in\"");
+    let thin = ("ears.thickness", "\"1/64 in\"");
+    let finding = both_sides("ear-pin-too-short", Care, &[inner], &[inner, thin]);
+    let keys: Vec<_> = finding.remedies.iter().map(|remedy| remedy.key.as_str()).collect();
+    assert_eq!(keys, ["rim.inner", "ears.thickness"]);
+    let thick = [("ears.thickness", "\"3/16 in\"")];
+    beyond_limit("ear-pin-too-short", Stop, &thick);
 }
 
 /// A third of 1/4 in is 2.12 mm.
@@ -83,26 +97,48 @@ fn ear_too_wide() {
     both_sides("ear-too-wide", Care, &[("ears.width", "\"1 in\"")], &[("ears.width", "\"5/16 in\"")]);
 }
 
+/// The ends reach 1/2 in below the pivots, and want 1/32 in of room above the bare hoops between ear and
+/// lashing.
 #[test]
 fn handle_fouls_rim() {
-    let handle = basket(&pattern(&[])).basket.handle.expect("the basket has a handle");
-    let free = handle.pivot_height - handle.swing_clearance;
-    let hole = |more: f64| format!("\"{:.2} mm\"", free.to_mm() + more);
-    let (stop, care, within) = (hole(-0.2), hole(0.6), hole(0.85));
-    both_sides("handle-fouls-rim", Stop, &[("ears.hole", &stop)], &[("ears.hole", &within)]);
-    both_sides("handle-fouls-rim", Care, &[("ears.hole", &care)], &[("ears.hole", &within)]);
+    let hole = |mm: &'static str| [("ears.hole", mm)];
+    both_sides("handle-fouls-rim", Stop, &hole("\"12.2 mm\""), &hole("\"14 mm\""));
+    both_sides("handle-fouls-rim", Care, &hole("\"13.2 mm\""), &hole("\"14 mm\""));
 }
 
-/// A wide handle on a low pivot comes to rest above level.
+/// A handle 2 in wide on a low pivot comes to rest above level: 1 in below its middle is 1 in of wood.
 #[test]
 fn handle_cannot_fold() {
     let wide = ("handle.width", "\"2 in\"");
-    both_sides(
-        "handle-cannot-fold",
-        Care,
-        &[wide, ("ears.hole", "\"1/4 in\"")],
-        &[wide, ("ears.hole", "\"1 in\"")],
+    for low in ["\"1/4 in\"", "\"1 in\""] {
+        both_sides(
+            "handle-cannot-fold",
+            Care,
+            &[wide, ("ears.hole", low)],
+            &[wide, ("ears.hole", "\"1 1/8 in\"")],
+        );
+    }
+}
+
+/// On a half circle of about 105 mm 1/4 in stretches by 3 %, 3/16 in by 2.3 %.
+#[test]
+fn bail_bent_too_hard() {
+    let thick = |thickness: &'static str| ("handle.thickness", thickness);
+    both_sides("bail-bent-too-hard", Care, &[thick("\"1/4 in\"")], &[thick("\"3/16 in\"")]);
+    let keys = |changes: &[(&str, &str)]| -> Vec<String> {
+        let finding = beyond_limit("bail-bent-too-hard", Care, changes);
+        finding.remedies.into_iter().map(|remedy| remedy.key).collect()
+    };
+    let three_centred = ("handle.curve", "\"three-centred\"");
+    assert_eq!(
+        keys(&[thick("\"1/8 in\""), three_centred, ("handle.corner", "\"1 in\"")]),
+        ["handle.thickness", "handle.corner"]
     );
+    // Corners as wide as the bail is high are no corners.
+    assert_eq!(keys(&[thick("\"3/16 in\""), three_centred]), ["handle.thickness", "handle.curve"]);
+    for rise in ["\"7 in\"", "\"2 in\""] {
+        assert_eq!(keys(&[thick("\"1/8 in\""), ("handle.rise", rise)]), ["handle.thickness", "handle.rise"]);
+    }
 }
 
 /// On staves, half a pitch on 31 staves leans a handle visibly, on 79 hardly.

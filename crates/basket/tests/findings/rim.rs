@@ -3,7 +3,8 @@
 use basket::Piece;
 use basket::findings::Grade::{Care, Stop};
 
-use crate::draft::{basket, beyond_limit, both_sides, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides};
 
 /// A material like another, with one figure changed.
 fn like(name: &str, key: &str, value: &str) -> String {
@@ -63,7 +64,7 @@ fn stock_cannot_yield() {
         &[("materials.mine", &beyond), stock],
         &[("materials.mine", &within), stock],
     );
-    let short = like("flat oval reed 1/4 in", "strand", "\"5 in\"");
+    let short = like("flat oval reed 1/4 in", "strand", "\"4 in\"");
     let finding =
         beyond_limit("stock-cannot-yield", Stop, &[("materials.mine", &short), ("staves.stock", "\"mine\"")]);
     assert_eq!(finding.place.piece, Piece::Uprights);

@@ -3,7 +3,10 @@
 use basket::findings::Grade::{Care, Note, Stop};
 use basket::{Grade, Length};
 
-use crate::draft::{basket, both_sides, found, pattern};
+use basket::staves::UNSEEN;
+
+use crate::draft::pattern;
+use crate::sides::{basket, both_sides, found};
 
 /// Feet touch at `2 r tan(π/n)`: r 2 3/16 in = 55.56 mm, n 79 → 4.421 mm (computed by hand from the
 /// formula, which is checked against an outside value in the tests of the staves).
@@ -31,12 +34,12 @@ fn foot_too_thin() {
     both_sides("foot-too-thin", Stop, &[("staves.taper", &stop)], &[("staves.taper", &within)]);
 }
 
-/// Girth 25 1/8 in = 638 mm at the top. 1/4 in staves and cane 1 mm thick: 91 staves leave 0.9 mm
-/// at the height of 3 in, 97 less than 0.5 mm.
+/// Girth 24 in = 610 mm at a height of 3 in, on the staves 12 mm more: 93 staves of 1/4 in leave less than
+/// the millimetre of the cane there, 101 less than half of it.
 #[test]
 fn gap_too_small() {
-    both_sides("gap-too-small", Care, &[("staves.count", "91")], &[("staves.count", "87")]);
-    both_sides("gap-too-small", Stop, &[("staves.count", "97")], &[("staves.count", "79")]);
+    both_sides("gap-too-small", Care, &[("staves.count", "93")], &[("staves.count", "87")]);
+    both_sides("gap-too-small", Stop, &[("staves.count", "101")], &[("staves.count", "79")]);
 }
 
 /// The limit is a stave's width here, 1/4 in: 49 staves leave 6.4 mm at the top, 53 5.5 mm.
@@ -45,28 +48,47 @@ fn gap_too_wide() {
     both_sides("gap-too-wide", Care, &[("staves.count", "45")], &[("staves.count", "53")]);
 }
 
+/// With the base of the good pattern smaller by
+/// sixteenths its staves come closer to the mould, up to that limit and below it.
 #[test]
 fn stave_too_stiff() {
-    let stiff = |bend: &str| format!("{{ like = \"flat oval reed 1/4 in\", bend = {bend} }}");
-    let strain = basket(&pattern(&[])).basket.body.staves().bend_strain;
-    let (stop, care, within) = (
-        stiff(&format!("{:.4}", strain / 1.6)),
-        stiff(&format!("{:.4}", strain / 1.1)),
-        stiff(&format!("{:.4}", strain * 1.05)),
-    );
-    let stock = ("staves.stock", "\"mine\"");
+    let sized = |sixteenths: u32| format!("\"{sixteenths}/16 in\"");
+    let off = |sixteenths: u32| {
+        let draft = basket(&pattern(&[("base.diameter", &sized(sixteenths))]));
+        let off = draft.basket.body.staves().bend.stand_off;
+        assert_eq!(!found(&draft, "stave-too-stiff").is_empty(), off > UNSEEN, "{sixteenths}");
+        off
+    };
+    let within = (56..=86).rev().find(|sixteenths| off(*sixteenths) <= UNSEEN).expect("a size");
+    assert!(off(within + 1) > UNSEEN && off(within + 1) < UNSEEN * 2.0);
     both_sides(
         "stave-too-stiff",
         Care,
-        &[("materials.mine", &care), stock],
-        &[("materials.mine", &within), stock],
+        &[("base.diameter", &sized(within + 1))],
+        &[("base.diameter", &sized(within))],
     );
-    both_sides(
-        "stave-too-stiff",
-        Stop,
-        &[("materials.mine", &stop), stock],
-        &[("materials.mine", &within), stock],
-    );
+}
+
+/// Feet with little room are made every day: however stiff the stock, that is no stop. Reed that stands a
+/// strain of 0.22 (soaked and thinned, from memory) lies on a straight mould with the usual base.
+#[test]
+fn a_stiff_foot_never_stops() {
+    let on_straight = |bend: &str| {
+        let mine = format!("{{ like = \"flat oval reed 1/4 in\", bend = {bend} }}");
+        let mould = r#"{ base = "6 in", rim = "6 in", height = "4 in", side = "straight" }"#;
+        let table = pattern(&[
+            ("mould", mould),
+            ("base", r#"{ thickness = "3/8 in" }"#),
+            ("materials.mine", &mine),
+            ("staves.stock", "\"mine\""),
+        ]);
+        found(&basket(&table), "stave-too-stiff")
+    };
+    for bend in ["0.02", "0.01", "0.001"] {
+        let findings = on_straight(bend);
+        assert_eq!(findings.iter().map(|finding| finding.grade).collect::<Vec<_>>(), [Care], "{bend}");
+    }
+    assert_eq!(on_straight("0.22"), []);
 }
 
 /// What the stave needs, to the nearest 0.1 mm around it.

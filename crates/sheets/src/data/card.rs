@@ -108,6 +108,7 @@ mod tests {
     use words::{Language, Words};
 
     use crate::data::{SheetData, demonstration};
+    use crate::figures::Drawn;
     use crate::handout::Source;
     use crate::paper::Paper;
     use crate::press::{Files, print};
@@ -128,7 +129,8 @@ mod tests {
         let source = Source { draft, written: &written, scribe: &scribe, figures: &[], photos: &photos };
         let show = Demonstration::of(&draft.steps, &Show::default());
         let plan = demonstration::plan(draft, &show, &scribe);
-        let data = SheetData::of(&source, paper, &[], plan);
+        let drawn = Drawn { paper, figures: Vec::new(), pieces: Vec::new() };
+        let data = SheetData::of(&source, &drawn, plan);
         let data = serde_json::to_vec(&data).expect("it is JSON");
         let files = Files::from([("data.json".to_owned(), data)]);
         let pdf = print("bench-card", &Templates::default(), &files).expect("the card can be set");

@@ -4,9 +4,16 @@ use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::pattern::Units;
 use basket::{Basket, Draft, Length};
+use serde::Serialize;
 
-use super::Fact;
 use crate::scribe::{Scribe, name};
+
+/// A name and its value.
+#[derive(Serialize)]
+pub(crate) struct Fact {
+    name: String,
+    value: String,
+}
 
 pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let id = match (&basket.ears, &basket.handle) {

@@ -10,10 +10,10 @@ use std::collections::BTreeMap;
 use basket::message::Value;
 use serde::Serialize;
 
-use crate::figures::{Figure, Piece};
+use crate::figures::{Drawn, Figure, Piece};
 use crate::handout::{Section, Source};
 use crate::labels::labels;
-use crate::paper::{Margin, Paper, TEMPLATE_MARGIN};
+use crate::paper::{Margin, TEMPLATE_MARGIN};
 use crate::scribe::Scribe;
 use crate::written::BasketFile;
 
@@ -29,20 +29,13 @@ pub(crate) struct SheetData<'a> {
     /// All figures, as in `basket.json`.
     basket: &'a BasketFile,
     summary: String,
-    facts: Vec<Fact>,
+    facts: Vec<facts::Fact>,
     handout: Vec<Section<'a>>,
     card: card::Card,
     corrections: Vec<Correction>,
     demonstration: demonstration::Plan,
     figures: BTreeMap<&'a str, &'a Figure>,
     pieces: &'a [Piece],
-}
-
-/// A name and its value.
-#[derive(Serialize)]
-pub(crate) struct Fact {
-    name: String,
-    value: String,
 }
 
 /// What to tell the printer when a bar of 100 mm does not measure 100 mm.
@@ -53,13 +46,9 @@ struct Correction {
 }
 
 impl<'a> SheetData<'a> {
-    pub(crate) fn of(
-        source: &Source<'a>,
-        paper: Paper,
-        pieces: &'a [Piece],
-        demonstration: demonstration::Plan,
-    ) -> Self {
-        let Source { draft, written, scribe, figures, photos: _ } = *source;
+    pub(crate) fn of(source: &Source<'a>, drawn: &'a Drawn, demonstration: demonstration::Plan) -> Self {
+        let Source { draft, written, scribe, .. } = *source;
+        let Drawn { paper, figures, pieces } = drawn;
         Self {
             lang: scribe.words.language().tag(),
             paper: paper.template_name(),

@@ -5,6 +5,7 @@ use basket::weave::Course;
 
 use super::table::{Cell, Column, Table, Width};
 use super::{Block, CHARTS, Content, Source};
+use crate::scribe::name;
 use crate::written::Join;
 
 /// Every so many rows there is a checkpoint.
@@ -13,7 +14,8 @@ const CHECK_EVERY: u32 = 5;
 impl<'a> Source<'a> {
     pub(super) fn weaving(&self) -> Content<'a> {
         let mut blocks = vec![Block::Table { table: self.courses() }];
-        blocks.extend(self.packing().map(|text| Block::Text { text }));
+        let notes = self.take_up().into_iter().chain(self.packing());
+        blocks.extend(notes.map(|text| Block::Text { text }));
         blocks.extend(self.drawn(&CHARTS));
         let joins = self
             .joins()
@@ -46,6 +48,18 @@ impl<'a> Source<'a> {
             ]
         };
         Table::new(columns, self.draft.basket.body.weave.courses.iter().zip(1..).map(row)).wide()
+    }
+
+    /// By how much going over and under lengthens the weavers of each course that has rows.
+    fn take_up(&self) -> Option<String> {
+        let scribe = self.scribe;
+        let one = |(course, number): (&Course, u32)| {
+            let takes = scribe.words.shares(course.take_up.least, course.take_up.most);
+            scribe.text("take-up-course", &[("takes", name(takes)), ("course", number.into())])
+        };
+        let woven = self.draft.basket.body.weave.courses.iter().zip(1..);
+        let courses: Vec<String> = woven.filter(|(course, _)| course.rows > 0).map(one).collect();
+        (!courses.is_empty()).then(|| scribe.text("take-up-note", &[("courses", name(courses.join(", ")))]))
     }
 
     /// What to do when the weaving has dried, where rows have to be added then.

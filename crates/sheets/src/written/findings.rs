@@ -32,10 +32,24 @@ pub struct Finding {
     /// Changes to the pattern that would mend it, such as `staves.count = 73`; several stand with `or`
     /// between them, best first.
     remedy: String,
+    /// The same one by one.
+    remedies: Vec<Remedy>,
     /// What mends it, in words.
     remedy_text: String,
     /// Why it matters.
     why: String,
+}
+
+/// A change to the pattern.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Remedy {
+    /// The pattern key.
+    key: String,
+    /// The value to write, as TOML.
+    value: String,
+    /// Codes of the cares that come with it.
+    brings: Vec<&'static str>,
 }
 
 /// A place on the basket.
@@ -58,10 +72,7 @@ impl Finding {
         // What the sentences mention stands in them.
         let findings::Finding { grade, code, place, measured, limit, remedies, args: _ } = finding;
         let text = words.finding(finding);
-        let changes = remedies.iter().map(|remedy| {
-            let findings::Remedy { key, value } = remedy;
-            format!("{key} = {value}")
-        });
+        let changes = remedies.iter().map(|remedy| format!("{} = {}", remedy.key, remedy.value));
         Self {
             grade: grade.into(),
             grade_text: text.grade,
@@ -72,9 +83,17 @@ impl Finding {
             measured: measured.into(),
             limit: limit.into(),
             remedy: changes.collect::<Vec<_>>().join(" or "),
+            remedies: remedies.iter().map(Remedy::from).collect(),
             remedy_text: text.remedy,
             why: text.why,
         }
+    }
+}
+
+impl From<&findings::Remedy> for Remedy {
+    fn from(remedy: &findings::Remedy) -> Self {
+        let findings::Remedy { key, value, brings } = remedy;
+        Self { key: key.clone(), value: value.clone(), brings: brings.clone() }
     }
 }
 

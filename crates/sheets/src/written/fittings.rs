@@ -14,7 +14,31 @@ pub(crate) struct Pins {
     stock: String,
     /// At each or every other stave.
     every: Every,
-    /// The staves that are pinned, in order round the rim.
+    /// The staves that are pinned, in order round the rim; those of the ears among them.
+    staves: Vec<u32>,
+    /// How many, those at the ears among them.
+    count: u32,
+    /// How many more to have at hand.
+    spares: u32,
+    /// Thickness to go through.
+    stack_mm: Mm,
+    /// Least length: the stack and enough to clinch.
+    length_needed_mm: Mm,
+    /// Length of the pin chosen.
+    length_mm: Mm,
+    /// Diameter of the hole to drill.
+    drill_mm: Mm,
+    /// The pins through the ears; `null` without ears.
+    ears: Option<EarPins>,
+}
+
+/// The pins that hold the ears: each goes through hoop, ear, stave and hoop.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct EarPins {
+    /// The pin; the same as elsewhere where that is long enough.
+    stock: String,
+    /// The staves of the ears, in order round the rim.
     staves: Vec<u32>,
     /// How many.
     count: u32,
@@ -28,19 +52,6 @@ pub(crate) struct Pins {
     length_mm: Mm,
     /// Diameter of the hole to drill.
     drill_mm: Mm,
-    /// What happens where the round of pins closes.
-    meeting: PinMeeting,
-}
-
-/// What happens where the round of pins closes.
-#[derive(Serialize)]
-#[cfg_attr(test, derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-enum PinMeeting {
-    /// The spacing comes out even.
-    Even,
-    /// These two neighbours are both pinned.
-    Neighbours(u32, u32),
 }
 
 /// The two ears.
@@ -101,18 +112,8 @@ struct EarOption {
 
 impl From<&fittings::Pins> for Pins {
     fn from(pins: &fittings::Pins) -> Self {
-        let fittings::Pins {
-            stock,
-            every,
-            staves,
-            count,
-            spares,
-            stack,
-            length_needed,
-            length,
-            drill,
-            meeting,
-        } = pins;
+        let fittings::Pins { stock, every, staves, count, spares, stack, length_needed, length, drill, ears } =
+            pins;
         Self {
             stock: stock.name.clone(),
             every: every.into(),
@@ -123,10 +124,23 @@ impl From<&fittings::Pins> for Pins {
             length_needed_mm: length_needed.into(),
             length_mm: length.into(),
             drill_mm: drill.into(),
-            meeting: match meeting {
-                fittings::PinMeeting::Even => PinMeeting::Even,
-                fittings::PinMeeting::Neighbours(one, other) => PinMeeting::Neighbours(*one, *other),
-            },
+            ears: ears.as_ref().map(EarPins::from),
+        }
+    }
+}
+
+impl From<&fittings::EarPins> for EarPins {
+    fn from(pins: &fittings::EarPins) -> Self {
+        let fittings::EarPins { stock, staves, count, spares, stack, length_needed, length, drill } = pins;
+        Self {
+            stock: stock.name.clone(),
+            staves: staves.clone(),
+            count: *count,
+            spares: *spares,
+            stack_mm: stack.into(),
+            length_needed_mm: length_needed.into(),
+            length_mm: length.into(),
+            drill_mm: drill.into(),
         }
     }
 }

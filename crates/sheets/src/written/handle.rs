@@ -28,12 +28,15 @@ pub(crate) struct Handle {
     thickness_mm: Mm,
     /// Height of the pivots above the rim.
     pivot_height_mm: Mm,
-    /// Room between the bail's rounded ends and the rim below the pivot.
+    /// Least room between the bail's rounded ends and the rim, all the way from where it rests on one side to
+    /// where it rests on the other.
     swing_clearance_mm: Mm,
     /// Room between the bail's sides and the outer face of the rim as it goes down.
     side_clearance_mm: Mm,
     /// Where it comes to rest.
     fold: Fold,
+    /// Where it rests: how far along the rim from an ear.
+    rests_mm: Mm,
     /// Strain of the bail's outer face in its tightest bend.
     bend_strain: f64,
     /// The rivet.
@@ -59,16 +62,16 @@ pub(crate) struct Handle {
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 enum Fold {
-    /// It passes outside the rim and rests on the wall.
+    /// It passes outside the rim and rests on the wall, or hangs straight down.
     OnWall {
         /// Angle below level.
         below_level_deg: Degrees,
         /// How far its middle hangs below the pivots.
         drop_mm: Mm,
     },
-    /// It is no wider than the rim and rests on it.
+    /// It rests on the rim.
     OnRim {
-        /// Angle above level.
+        /// Angle above level; negative: below.
         above_level_deg: Degrees,
     },
 }
@@ -88,6 +91,7 @@ impl From<&fittings::Handle> for Handle {
             swing_clearance,
             side_clearance,
             fold,
+            rests,
             bend_strain,
             rivet,
             grip,
@@ -111,6 +115,7 @@ impl From<&fittings::Handle> for Handle {
             swing_clearance_mm: swing_clearance.into(),
             side_clearance_mm: side_clearance.into(),
             fold: fold.into(),
+            rests_mm: rests.into(),
             bend_strain: *bend_strain,
             rivet: rivet.name.clone(),
             grip_mm: grip.into(),

@@ -32,8 +32,10 @@ pub(crate) struct Staves {
     length_parts: LengthParts,
     /// Width and gap at even steps from the base to the rim.
     gaps: Vec<GapAt>,
-    /// Gap at the rim.
+    /// Gap at the rim, on the mould's own girth, as a maker tapes it.
     gap_rim_mm: Mm,
+    /// Gap at the rim on the wall itself, which stands off the mould.
+    gap_rim_wall_mm: Mm,
     /// The narrowest gap on the way up.
     narrowest: GapAt,
     /// The widest gap on the way up.
@@ -42,10 +44,10 @@ pub(crate) struct Staves {
     gap_wanted_mm: Mm,
     /// Width at which the feet of neighbours touch at the bottom of the groove: `2 r tan(π/n)`.
     foot_touch_mm: Mm,
-    /// Radius of the bend from the groove up onto the mould.
-    bend_radius_mm: Mm,
-    /// Strain of the stave's outer face in that bend, `t/(2R)`.
-    bend_strain: f64,
+    /// How each bends from the groove up onto the wall.
+    bend: Bend,
+    /// How far their inner faces stand off the mould at places up the wall; it changes evenly between them.
+    standing: Vec<Standing>,
     /// The best counts and stocks, best first; the first is used. A count that the pattern fixes stands
     /// before those that would be better.
     pub(crate) candidates: Vec<Candidate>,
@@ -97,6 +99,36 @@ struct GapAt {
     gap_mm: Mm,
 }
 
+/// The bend of a stave from the groove onto the wall.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Bend {
+    /// Radius of the stave's middle in the bend, and in the bend back where there is one.
+    radius_mm: Mm,
+    /// Least radius that the stock stands.
+    least_radius_mm: Mm,
+    /// Strain of the outer face in the bend, `t/(2R)`.
+    strain: f64,
+    /// Whether one bend fits; else the stave swings out and back.
+    is_single: bool,
+    /// Where the stave comes to lie on the wall, along the mould.
+    touch_mm: Mm,
+    /// Way from the edge of the base to there, along the stave's middle.
+    way_mm: Mm,
+    /// How much further than on the wall the stave stands off the mould below the touch, at most.
+    stand_off_mm: Mm,
+}
+
+/// How far staves stand off the mould at a place.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Standing {
+    /// The place, along the mould.
+    along_mm: Mm,
+    /// How far off, level.
+    off_mm: Mm,
+}
+
 /// One way to stave the basket.
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
@@ -131,16 +163,18 @@ impl Staves {
             length_parts,
             gaps,
             gap_rim,
+            gap_rim_wall,
             narrowest,
             widest,
             gap_wanted,
             foot_touch,
-            bend_radius,
-            bend_strain,
+            bend,
             candidates,
         } = staves;
-        // Foot and taper of the uprights are those of the staves, below.
-        let Uprights { count, thickness, width, foot: _, foot_along: _, full_from: _ } = uprights;
+        // Kind, foot and taper of the uprights are those of the staves.
+        let Uprights { kind: _, count, thickness, width, foot: _, foot_along: _, full_from: _, standing } =
+            uprights;
+        let stand = |along| Standing { along_mm: Mm::from(along), off_mm: standing.at(along).into() };
         Self {
             count: *count,
             spares: *spares,
@@ -153,12 +187,13 @@ impl Staves {
             length_parts: length_parts.into(),
             gaps: gaps.iter().map(GapAt::from).collect(),
             gap_rim_mm: gap_rim.into(),
+            gap_rim_wall_mm: gap_rim_wall.into(),
             narrowest: narrowest.into(),
             widest: widest.into(),
             gap_wanted_mm: gap_wanted.into(),
             foot_touch_mm: foot_touch.into(),
-            bend_radius_mm: bend_radius.into(),
-            bend_strain: *bend_strain,
+            bend: bend.into(),
+            standing: standing.places().map(stand).collect(),
             candidates: candidates.iter().map(|way| Candidate::of(way, words)).collect(),
         }
     }
@@ -177,6 +212,22 @@ impl Candidate {
             foot_mm: foot.into(),
             penalty: *penalty,
             reasons: reasons.iter().map(|reason| words.say(reason)).collect(),
+        }
+    }
+}
+
+impl From<&staves::Bend> for Bend {
+    fn from(bend: &staves::Bend) -> Self {
+        // The rest of it is private: the curve, which is asked place by place.
+        let staves::Bend { radius, least_radius, strain, is_single, touch, way, stand_off, .. } = bend;
+        Self {
+            radius_mm: radius.into(),
+            least_radius_mm: least_radius.into(),
+            strain: *strain,
+            is_single: *is_single,
+            touch_mm: touch.into(),
+            way_mm: way.into(),
+            stand_off_mm: stand_off.into(),
         }
     }
 }

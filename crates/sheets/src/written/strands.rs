@@ -15,7 +15,7 @@ pub(super) struct WeaverAmount {
     colours: Vec<String>,
     /// Which rows of its course it lays.
     rows: RowsOf,
-    /// Length on the basket, take-up included, joins not.
+    /// Length on the basket, the most take-up included, joins not.
     length_mm: Mm,
     /// Length to lay out, with the overlaps where a strand begins.
     cut_mm: Mm,

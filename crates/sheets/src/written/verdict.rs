@@ -34,9 +34,15 @@ enum Diagonal {
     Stacks,
     /// Each row lies opposite to the one below: no diagonal.
     Alternates,
-    /// It climbs by so many staves a row toward higher stave numbers, toward lower ones where the number is
-    /// negative.
-    Climbs(i32),
+    /// The eye follows it up so many rows and along so many staves.
+    Climbs {
+        /// Along so many staves, positive toward higher numbers.
+        staves: i32,
+        /// Up so many rows.
+        rows: u32,
+    },
+    /// The stave that is skipped in a round lies one stave further in each.
+    Skips,
     /// It turns back after each band of rows.
     Turns,
     /// The weavers that chase each other do not step alike.
@@ -65,7 +71,8 @@ impl From<&weave::Diagonal> for Diagonal {
         match diagonal {
             weave::Diagonal::Stacks => Self::Stacks,
             weave::Diagonal::Alternates => Self::Alternates,
-            weave::Diagonal::Climbs(staves) => Self::Climbs(*staves),
+            weave::Diagonal::Climbs { staves, rows } => Self::Climbs { staves: *staves, rows: *rows },
+            weave::Diagonal::Skips => Self::Skips,
             weave::Diagonal::Turns => Self::Turns,
             weave::Diagonal::Uneven => Self::Uneven,
             weave::Diagonal::None => Self::None,

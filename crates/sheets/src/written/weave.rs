@@ -14,7 +14,7 @@ use super::vocabulary::Way;
 pub(crate) struct Weave {
     /// How many rows in all.
     rows: u32,
-    /// Length of all weavers on the basket, take-up included, joins not.
+    /// Length of all weavers on the basket, the most take-up included, joins not.
     length_mm: Mm,
     /// Courses from the base upward.
     pub(crate) courses: Vec<Course>,
@@ -62,10 +62,10 @@ pub(crate) struct Course {
     to_mm: Mm,
     /// Where the pattern wants the course to end, along the mould; `null` for a count of rows.
     wanted_to_mm: Option<Mm>,
-    /// Length on the basket, take-up included, joins not.
+    /// Length on the basket, the most take-up included, joins not.
     length_mm: Mm,
-    /// Share by which going over and under lengthens the weaver.
-    take_up: f64,
+    /// Shares by which going over and under lengthens the weaver.
+    take_up: TakeUp,
     /// Length to lay out, with the overlaps where a strand begins.
     cut_mm: Mm,
     /// How long one strand of the first weaver is.
@@ -76,6 +76,16 @@ pub(crate) struct Course {
     pub(crate) joins: Vec<Join>,
     /// Whether it runs on this count of staves, and what would mend it.
     verdict: Verdict,
+}
+
+/// By what share of its straight way a weaver that goes over and under is longer.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct TakeUp {
+    /// At least: round an ellipse as wide and thick as the staves.
+    least: f64,
+    /// At most, round the staves' own section; lengths are for this one.
+    most: f64,
 }
 
 /// One round of the weaver.
@@ -94,7 +104,7 @@ struct Row {
     height_mm: Mm,
     /// Height of the row along the mould.
     pitch_mm: Mm,
-    /// Length of all weavers in this row, take-up included.
+    /// Length of all weavers in this row, the most take-up included.
     length_mm: Mm,
 }
 
@@ -143,7 +153,7 @@ impl From<&weave::Course> for Course {
             to,
             wanted_to,
             length,
-            take_up,
+            take_up: weave::TakeUp { least, most },
             cut,
             strand,
             strands,
@@ -166,7 +176,7 @@ impl From<&weave::Course> for Course {
             to_mm: to.into(),
             wanted_to_mm: wanted_to.map(Mm::from),
             length_mm: length.into(),
-            take_up: *take_up,
+            take_up: TakeUp { least: *least, most: *most },
             cut_mm: cut.into(),
             strand_mm: strand.into(),
             strands: *strands,

@@ -1,6 +1,5 @@
 //! The handout: what must stand on it, in both renderings, and in which order.
 
-use basket::fittings::PinMeeting;
 use basket::pattern::StepKind;
 use basket::{Draft, Length};
 use lopdf::{Document, Object, decode_text_string};
@@ -138,9 +137,9 @@ pub(crate) fn assert_staves_are_named(draft: &Draft, words: &Words) {
         let said = paragraphs(StepKind::Ears);
         assert!(names(&said, ear.stave), "stave {} in: {said}", ear.stave);
     }
-    if let PinMeeting::Neighbours(one, other) = draft.basket.body.pins().meeting {
+    for stave in &draft.basket.body.pins().ears.as_ref().expect("pins through the ears").staves {
         let said = paragraphs(StepKind::Pins);
-        assert!(names(&said, one) && names(&said, other), "{one} and {other} in: {said}");
+        assert!(names(&said, *stave), "stave {stave} in: {said}");
     }
     let said = paragraphs(StepKind::Rim);
     let rim = draft.basket.body.rim();

@@ -14,7 +14,7 @@ use super::api::{
     PictureRequest, Seen, SolidFormat,
 };
 use super::compute::{self, Shop, words};
-use super::look::colour_name;
+use super::look::colours::colour_name;
 use super::refusal::Refusal;
 
 /// Crossings of rows and staves that are drawn: many times a large basket's.
@@ -197,7 +197,7 @@ pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
             basket.body.weave.rows,
             basket.body.uprights().count
         ),
-        "weave.courses",
+        basket::pattern::keys::weave::COURSES.path,
         "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
     ))
 }

@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use basket::Catalogue;
 
-use super::Outcome;
+use super::outcome::Outcome;
 use super::reading::catalogue;
 use crate::bench::{self, Access, Bench, Folder};
 use crate::failure::Failure;

@@ -9,18 +9,19 @@ mod find_weave;
 mod materials;
 mod names;
 mod new;
+mod outcome;
 mod own_templates;
 mod picture;
 mod reading;
+mod schema;
 mod solid;
 mod templates;
 mod weaves;
 
-use std::process::ExitCode;
-
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{CommandFactory, Parser, Subcommand};
 
 use crate::failure::Failure;
+pub(crate) use outcome::Outcome;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -61,42 +62,9 @@ enum Command {
     FindWeave(find_weave::Args),
     New(new::Args),
     Materials(materials::Args),
+    Schema(schema::Args),
     Bench(bench::Args),
     Completions(completions::Args),
-}
-
-/// How an answer is printed.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-enum Format {
-    /// To read.
-    #[default]
-    Text,
-    /// For other programs.
-    Json,
-}
-
-/// How a command that did its work ends.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Outcome {
-    /// Nothing stands against making the basket.
-    Fine,
-    /// A finding says stop.
-    Stopped,
-}
-
-impl Outcome {
-    fn of(draft: &basket::Draft) -> Self {
-        if draft.stops() { Self::Stopped } else { Self::Fine }
-    }
-}
-
-impl From<Outcome> for ExitCode {
-    fn from(outcome: Outcome) -> Self {
-        match outcome {
-            Outcome::Fine => Self::SUCCESS,
-            Outcome::Stopped => Self::from(1),
-        }
-    }
 }
 
 /// Runs a command.
@@ -112,7 +80,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
+        Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
-        Command::Completions(args) => completions::run(args),
+        Command::Completions(args) => completions::run(args, &mut Cli::command()),
     }
 }

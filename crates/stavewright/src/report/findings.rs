@@ -39,8 +39,8 @@ fn one(finding: &Finding, words: &Words) -> String {
     } else {
         let limits = [
             ("place", Value::Name(text.place)),
-            ("measured", finding.measured.clone()),
-            ("limit", finding.limit.clone()),
+            ("measured", Value::Name(text.measured)),
+            ("limit", Value::Name(text.limit)),
         ];
         words.with("screen-measured", &limits)
     };

@@ -7,12 +7,13 @@ choice-base-groove-width = die Staken sind { $stave } dick; mit { $play } Spiel 
 choice-base-screw-hole = { $hole } nehmen die übliche Schraube auf
 choice-base-wood = { $wood } ist als Holz für Böden üblich; quer zur Faser schwindet es von grün bis darrtrocken um { $tangential }
 
-choice-staves-gap = etwa { $gap } zwischen den Staken am Rand sind üblich
-choice-staves-gap-weaver = der Flechtfaden ist { $weaver } dick, und die Lücke muss ihn wenden lassen: { $gap }
+choice-staves-gap = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich, aber nicht weniger als { $gap }
+choice-staves-gap-weaver = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich: { $gap }
 choice-staves-stock = { $stock } ist { $thickness } dick und passt in die Nut von { $groove }; { $count } Staken davon füllen die Form am besten
 choice-staves-width = { $stock } wird in voller Breite verwendet
 choice-staves-count = { $count } Staken aus { $stock } kommen einer Lücke von { $wanted } am nächsten: { $rim } am Rand, { $narrowest } an der engsten und { $widest } an der weitesten Stelle
 choice-staves-taper = volle Breite ({ $width }) ab { $from } die Form hinauf, { $foot } am Fuß; keine Lücke weicht mehr als { $worst } von der gewünschten ab (eine Breite, die der Form genau folgt: { $ideal })
+choice-staves-taper-none = Staken in voller Breite bis zum Fuß: eine Verjüngung würde die schlechteste Lücke ({ $worst } neben der gewünschten) nicht um 0,1 mm bessern
 choice-staves-length = { $groove } in der Nut, { $turn } um die Biegung, { $wall } Wand, { $rim } Rand und { $trim } zum Halten und Abschneiden
 choice-staves-spares = { $spares ->
         [one] eine Ersatzstake
@@ -26,8 +27,9 @@ choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solc
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
 choice-rim-lap = das { $times }-fache der Dicke des Materials ({ $thickness }); Schäftungen sind { $shortest } bis { $longest } lang
 
+choice-filler-common = Flechtrohr von { $width } Breite deckt die Spitzen zwischen den Reifen
 choice-filler = breit genug, um die Spitzen von Staken der Dicke { $stave } zu decken
-choice-filler-none = kein Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
+choice-filler-none = weder Flechtrohr noch Rundrohr ist bekannt, das Spitzen der Dicke { $stave } deckt
 
 choice-lashing-weaver-same = der feinste Flechtfaden des Korbs liegt flach und bindet gut
 choice-lashing-weaver-cane = { $weaver } liegt nicht flach um den Rand; Flechtrohr von { $width } Breite schon
@@ -39,8 +41,8 @@ choice-lashing-tail = so viel hält, wenn es hinter den Rand gesteckt ist
 choice-pins-stock = der kürzeste Stift, der durch { $stack } reicht und umgelegt werden kann ({ $needed })
 choice-pins-stock-short = der längste Stift, den es gibt; um durch { $stack } zu reichen und umgelegt zu werden, müssten es { $needed } sein
 choice-pins-stock-none = keine Stifte sind bekannt; einer dieser Größe reicht durch { $stack } und kann umgelegt werden ({ $needed })
-choice-pins-every-even = jede zweite Stake ist üblich, und eine gerade Zahl geht auf
-choice-pins-every-odd = jede zweite Stake ist üblich; bei ungerader Zahl werden dort, wo sich die Runde schließt, zwei Nachbarn verstiftet
+choice-pins-every-even = jede zweite Stake ist üblich, und hier geht es auf
+choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wechselt an wenigen Stellen der Schritt
 
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
 choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf Staken wären die Ohren um { $on_staves_off } versetzt ({ $on_staves_angle }); so stehen sie einander gegenüber, { $off_stave } neben ihren Staken
@@ -52,7 +54,8 @@ choice-ears-hole-height = so schwenkt das Ende des Henkels frei über dem Rand
 choice-ears-tail = lang genug, um hinter dem Geflecht zu halten
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
-choice-handle-thickness = die größte Dicke, die sich um einen Rand von { $rim } Durchmesser biegen lässt
+choice-handle-thickness = die dickste der üblichen, die ihren Bogen aushält, { $radius } an der engsten Stelle
+choice-handle-thickness-thinnest = die dünnste der üblichen; an der engsten Stelle ist ihr Bogen { $radius }
 choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere
 choice-handle-curve-corner = ein Eckradius ist angegeben, darum ist der Bogen ein Korbbogen
 choice-handle-curve-rise = eine Höhe ist angegeben, darum ist der Bogen eine halbe Ellipse
@@ -67,6 +70,7 @@ choice-handle-rivet-none = keine Niete sind bekannt; einer dieser Größe brauch
 
 stave-reason-lock = jeder Abschnitt geht auf { $count } auf
 stave-reason-no-lock = nicht jeder Abschnitt geht auf { $count } auf
+stave-reason-some-run = auf { $count } Staken laufen { $amiss } von { $courses } Abschnitten nicht wie gewünscht
 stave-reason-stock-narrow = Staken von { $width } Breite lassen sich nicht aus Material von { $stock } Breite schneiden
 stave-reason-groove-tight = { $thickness } dick, zu dick für eine Nut von { $groove }
 stave-reason-groove-loose = { $thickness } dick, locker in einer Nut von { $groove }
@@ -76,5 +80,5 @@ stave-reason-gap = Lücke { $rim } am Rand, über die Höhe { $over }, gewünsch
 stave-reason-weaver-jams = an der engsten Lücke, { $narrowest }, klemmt ein Flechtfaden von { $weaver } Dicke
 stave-reason-feet-overlap = Füße von { $foot } Breite überlappen: Platz ist für { $touch }
 stave-reason-foot-thin = Füße von { $foot } Breite sind dünn; kräftig wären { $least }
-stave-reason-too-stiff = dehnt sich in der Biegung am Boden um { $strain }; eingeweicht verträgt es { $limit }
+stave-reason-too-stiff = steht am Fuß { $off } von der Form ab: eingeweicht biegt es sich auf einen Radius von { $radius }
 stave-reason-work = { $count } Staken zu formen und zu setzen

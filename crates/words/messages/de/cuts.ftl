@@ -37,6 +37,7 @@ cut-lashing-purpose = bindet den Rand: { $wraps ->
 cut-pin = Stift
 cut-pin-shape = Bohrer { $drill }; mindestens { $needed } lang
 cut-pin-purpose = durch Reifen und Staken
+cut-pin-ear-purpose = durch Reifen, Staken und Ohren
 
 cut-ear = Ohr
 cut-ear-shape = { $thickness } dick; die unteren { $tail } sind die Angel

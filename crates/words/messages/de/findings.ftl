@@ -56,9 +56,9 @@ finding-gap-too-wide = Die Lücke zwischen den Staken ist hier { $measured }. Si
     .why = Über einer weiten Lücke hat { $weaver } keinen Halt: die Wand ist weich, und die Reihen rutschen herunter.
     .remedy = Mehr Staken nehmen.
 
-finding-stave-too-stiff = Wo sie am Boden aufbiegen, dehnen sich Staken aus { $stock } ({ $thickness } dick) auf einem Radius von { $radius } um { $measured }. Eingeweicht verträgt dieses Material { $limit }.
-    .why = Die äußeren Fasern reißen in der Biegung, wo man es am meisten sieht und wo es am meisten zählt.
-    .remedy = Dünneres Material nehmen oder einen dickeren Boden, der die Biegung runder macht; oder die Staken in der Biegung dünner machen.
+finding-stave-too-stiff = Staken aus { $stock } ({ $thickness } dick) biegen sich eingeweicht auf einen Radius von { $radius }, und dafür ist zwischen Nut und Wand kein Platz. Am Fuß schwingen sie um { $measured } von der Form ab und liegen erst ab { $touch } an. Bis { $limit } sieht man es nicht.
+    .why = Die ersten Reihen laufen um einen Fuß, der weiter ist als die Form, und der Korb behält diesen Bauch.
+    .remedy = Der Biegung Platz geben: ein kleinerer Boden oder eine Form mit weiterem Fuß, oder ein dickerer Boden. Oder dünneres Material nehmen, oder die Füße gut einweichen und in der Biegung dünner machen. Eingeweicht und dünner gemacht biegt sich Peddigrohr um eine Kante vom 1 1/2- bis 2-fachen seiner Dicke, das sind 20 bis 25 % Dehnung, und Flechtrohr verträgt über 30 %; diese Werte sind aus dem Gedächtnis, das eigene Probestück ersetzt sie.
 
 finding-stave-too-short = Die Staken sind { $measured } lang. Nut, Biegung, Wand und Rand brauchen { $needed }; mit einem Griff zum Ziehen und Abschneiden sind es { $limit }.
     .why = Eine Stake, die unter der Oberkante des Rands endet, wird von ihm nicht gehalten.
@@ -123,11 +123,11 @@ finding-weave-start-past-count = Dieser Abschnitt beginnt an Stake { $measured }
 
 finding-weave-float-staves = In { $weave } läuft der längste Sprung an { $measured } Staken vorbei, ohne die Seite zu wechseln. Mehr als { $limit } ist locker.
     .why = Ein langer Sprung bleibt hängen, und die Staken darunter wandern.
-    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+    .remedy = Einen kürzeren Sprung nehmen.
 
 finding-weave-float-rows = In { $weave } liegt eine Stake { $measured } Reihen lang auf einer Seite. Mehr als { $limit } ist locker.
     .why = Reihen rutschen, wo nichts sie kreuzt, und die Stake beult sich aus der Wand.
-    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+    .remedy = Einen kürzeren Sprung nehmen.
 
 finding-course-empty = Dieser Abschnitt hat keine Reihen: er würde enden, bevor er bei { $from } beginnt.
     .why = Die Vorlage verlangt etwas, das sich nicht flechten lässt.
@@ -157,6 +157,10 @@ finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden {
     }.
     .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
     .remedy = Einen Flechtfaden nehmen, den es länger gibt.
+
+finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } dick) durch eine Lücke von { $gap } zwischen Staken von { $stave } Dicke. Selbst der sanfteste Bogen dort (Radius { $radius }) dehnt das Material um { $measured }. Feucht, über die Kante einer Stake, verträgt es etwa { $limit }.
+    .why = Es reißt auf seiner Außenseite, oder es knickt und steht von den Staken ab. Der Grenzwert ist ein Anhalt aus dem Gedächtnis: ein feuchtes Probestück über die Kante einer Stake biegen.
+    .remedy = Einen dünneren Flechtfaden nehmen oder eine weitere Lücke lassen, und gut eingeweicht flechten.
 
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.
@@ -198,6 +202,10 @@ finding-pin-too-short = Die Stifte ({ $pin }) sind { $measured } lang. Der Rand 
     .why = Ein Stift, der nicht durchreicht, lässt sich nicht umlegen und arbeitet sich heraus.
     .remedy = Längere Stifte nehmen.
 
+finding-ear-pin-too-short = Die Stifte der Ohren ({ $pin }) sind { $measured } lang. Reifen, Stake und Ohr sind { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
+    .why = Dieser Stift hält das Ohr und das Ohr den Henkel: er muss durchreichen und umgelegt werden.
+    .remedy = Dünnere Reifen oder Ohren nehmen oder längere Stifte.
+
 finding-pin-splits-stave = Die Löcher für die Stifte ({ $pin }) sind { $measured } weit, in Staken von { $width } Breite. Mehr als { $limit } spaltet sie.
     .why = Eine gespaltene Stake wird von ihrem Stift nicht mehr gehalten.
     .remedy = Dünnere Stifte nehmen.
@@ -221,6 +229,10 @@ finding-handle-fouls-rim = Zwischen dem Ende des Henkels und dem Rand sind beim 
 finding-handle-cannot-fold = Umgelegt kommt der Henkel { $measured } über der Waagrechten auf dem Rand zu liegen. Bis { $limit } schadet es nicht.
     .why = Sein Drehpunkt liegt nur { $pivot } über dem Rand, und er ist { $width } breit; so steht er einem Deckel, einem Tuch und dem nächsten Korb im Stapel im Weg.
     .remedy = Das Nietloch im Ohr höher setzen.
+
+finding-bail-bent-too-hard = Wo er sich am stärksten biegt, auf einen Radius von { $radius }, dehnt sich der Henkel ({ $thickness } dick) um { $measured }. Gedämpftes Hartholz verträgt { $limit }.
+    .why = Seine Außenseite splittert beim Biegen oder bricht dort später.
+    .remedy = Den Henkel dünner machen oder zu einem runderen Bogen biegen.
 
 finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limit } sieht das Auge.
     .why = Die Ohren stehen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.

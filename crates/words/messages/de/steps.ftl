@@ -96,7 +96,9 @@ step-pins-text-every-other = { $pins ->
         [one] Ein Stift
        *[other] { $pins } Stifte
     }: einer durch die Mitte jeder zweiten Stake, auf halber Höhe der Reifen, beginnend mit Stake { $first }.
-step-pins-text-neighbours = Die Zahl ist ungerade, also werden einmal in der Runde zwei Nachbarn verstiftet: die Staken { $one } und { $other }.
+step-pins-text-neighbours = Die Stifte gehen in der Runde nicht auf, also werden diese Nachbarn beide verstiftet: die Staken { $pairs }.
+step-pins-text-apart = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Ohren freizuhalten: { $pairs }.
+step-pins-text-ears = Die Staken der Ohren, { $staves }, bekommen { $pin }: durch Reifen, Ohr, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten die Ohren.
 step-pins-text-drill = Mit Bohrer { $drill } gerade zur Mitte des Korbs bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
 step-pins-text-clinch = { $pin } von außen einstecken. Innen stehen { $over } vor: auf einem Stahlblock, der gegen den Kopf gehalten wird, umlegen oder vernieten.
 
@@ -123,7 +125,7 @@ step-handle-text-bend = Den Henkel { $length } lang, { $width } breit und { $thi
 step-handle-text-drill = Beide Löcher von den Ohren her anzeichnen, { $pivot } über dem Rand. Mit Bohrer { $drill } durch Henkel und Ohren bohren, mit Abfallholz dahinter.
 step-handle-text-rivet = { $rivet } einsetzen, mindestens { $length } lang, durch { $grip } aus Henkel, Ohr und Scheiben. Den Kopf mit leichten Schlägen formen, bis der Henkel mit etwas Reibung schwenkt.
 step-handle-text-on-wall = Umgelegt geht der Henkel außen am Rand vorbei und liegt an der Wand, seine Mitte { $drop } unter den Drehpunkten.
-step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand.
+step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von den Ohren.
 
 ## Fertigstellen
 

@@ -7,12 +7,13 @@ choice-base-groove-width = the staves are { $stave } thick, and { $play } of pla
 choice-base-screw-hole = { $hole } takes the usual screw
 choice-base-wood = { $wood } is a usual wood for bases; across the grain it shrinks by { $tangential } from green to oven dry
 
-choice-staves-gap = about { $gap } between staves at the rim is usual
-choice-staves-gap-weaver = the weaver is { $weaver } thick, and the gap has to let it turn: { $gap }
+choice-staves-gap = a weaver’s width is usual between staves at the rim, but no less than { $gap }
+choice-staves-gap-weaver = one weaver’s width between staves at the rim is usual: { $gap }
 choice-staves-stock = { $stock } is { $thickness } thick and fits the groove of { $groove }; { $count } staves of it fill the mould best
 choice-staves-width = the full width of { $stock } is used
 choice-staves-count = { $count } staves of { $stock } come nearest to a gap of { $wanted }: { $rim } at the rim, { $narrowest } at the narrowest and { $widest } at the widest place
 choice-staves-taper = full width ({ $width }) from { $from } up the mould, { $foot } at the foot; no gap is more than { $worst } off the one wanted (a width that follows the mould exactly: { $ideal })
+choice-staves-taper-none = staves of full width down to the foot: a taper would not better the worst gap ({ $worst } off the one wanted) by 0.1 mm
 choice-staves-length = { $groove } in the groove, { $turn } round the bend, { $wall } of wall, { $rim } of rim and { $trim } to hold and trim
 choice-staves-spares = { $spares ->
         [one] one spare
@@ -26,8 +27,9 @@ choice-rim-stock = { $width } wide and { $thickness } thick is usual for a baske
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
 choice-rim-lap = { $times } times the thickness of the stock ({ $thickness }); laps run from { $shortest } to { $longest }
 
+choice-filler-common = common cane ({ $width } wide) covers the tips between the hoops
 choice-filler = wide enough to cover the tips of staves { $stave } thick
-choice-filler-none = no round reed is known that would cover tips { $stave } thick
+choice-filler-none = no cane or round reed is known that would cover tips { $stave } thick
 
 choice-lashing-weaver-same = the finest weaver of the basket lies flat and binds well
 choice-lashing-weaver-cane = { $weaver } does not lie flat round a rim; cane { $width } wide does
@@ -39,8 +41,8 @@ choice-lashing-tail = this much holds when it is tucked behind the rim
 choice-pins-stock = the shortest pin that goes through { $stack } and can be clinched ({ $needed })
 choice-pins-stock-short = the longest pin there is; { $needed } would be needed to go through { $stack } and be clinched
 choice-pins-stock-none = no pins are known; one of this size goes through { $stack } and can be clinched ({ $needed })
-choice-pins-every-even = every other stave is usual, and an even count comes out evenly
-choice-pins-every-odd = every other stave is usual; with an odd count two neighbours are pinned where the round closes
+choice-pins-every-even = every other stave is usual, and here it comes out evenly
+choice-pins-every-odd = every other stave is usual; where that does not come out evenly, the step changes in a few places
 
 choice-ears-material = brass is thin, strong and needs no carving
 choice-ears-placing-odd = on { $count } staves no stave faces another: on staves the ears would be { $on_staves_off } off ({ $on_staves_angle }); this way they face each other, { $off_stave } off their staves
@@ -52,7 +54,8 @@ choice-ears-hole-height = lets the end of the handle swing clear of the rim
 choice-ears-tail = long enough to hold behind the weaving
 
 choice-handle-width = usual for a rim { $rim } across
-choice-handle-thickness = the thickest that bends round a rim { $rim } across
+choice-handle-thickness = the thickest of the usual ones that takes its bend, { $radius } where it turns most
+choice-handle-thickness-thinnest = the thinnest of the usual ones; it turns to a radius of { $radius }
 choice-handle-curve = a half circle bends evenly: no place of it is bent harder than another
 choice-handle-curve-corner = a corner radius is given, so the curve is three-centred
 choice-handle-curve-rise = a rise is given, so the curve is half an ellipse
@@ -67,6 +70,7 @@ choice-handle-rivet-none = no rivets are known; one of this size needs { $needed
 
 stave-reason-lock = every course runs on { $count }
 stave-reason-no-lock = not every course runs on { $count }
+stave-reason-some-run = on { $count } staves { $amiss } of { $courses } courses do not run as wanted
 stave-reason-stock-narrow = staves { $width } wide cannot be cut from stock { $stock } wide
 stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $groove }
 stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }
@@ -76,5 +80,5 @@ stave-reason-gap = gap { $rim } at the rim, { $over } over the height, { $wanted
 stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
 stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
 stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout
-stave-reason-too-stiff = stretches by { $strain } in the bend at the base; soaked it stands { $limit }
+stave-reason-too-stiff = stands { $off } off the mould at the foot: soaked it bends to a radius of { $radius }
 stave-reason-work = { $count } staves to shape and set

@@ -37,6 +37,7 @@ cut-lashing-purpose = binds the rim: { $wraps ->
 cut-pin = Pin
 cut-pin-shape = drill { $drill }; at least { $needed } long
 cut-pin-purpose = through hoops and staves
+cut-pin-ear-purpose = through hoops, staves and ears
 
 cut-ear = Ear
 cut-ear-shape = { $thickness } thick; the lower { $tail } is the tail

@@ -56,9 +56,9 @@ finding-gap-too-wide = The gap between staves is { $measured } here. It should n
     .why = Across a wide gap { $weaver } has nothing to hold it: the wall is soft and the rows slide down.
     .remedy = Use more staves.
 
-finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
-    .why = The outer fibres crack at the bend, where it shows most and matters most.
-    .remedy = Use thinner stock, or a thicker base, which makes the bend rounder; or thin the staves at the bend.
+finding-stave-too-stiff = Staves of { $stock } ({ $thickness } thick) bend to a radius of { $radius } when soaked, and between the groove and the wall there is no room for that. At the foot they swing out by { $measured } from the mould and lie on it only from { $touch } up. { $limit } is not seen.
+    .why = The first rows go round a foot that is wider than the mould, and the basket keeps that belly.
+    .remedy = Give the bend room: a smaller base or a mould with a wider foot, or a thicker base. Or use thinner stock, or soak the feet well and thin them where they bend. Soaked and thinned, reed bends round an edge of 1 1/2 to 2 times its thickness, a stretch of 20 to 25 %, and cane stands more than 30 %; these figures are from memory, and your own test piece replaces them.
 
 finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
     .why = A stave that ends below the top of the rim is not held by it.
@@ -123,11 +123,11 @@ finding-weave-start-past-count = This course begins at stave { $measured }, but 
 
 finding-weave-float-staves = In { $weave } the longest float passes { $measured } staves without changing sides. More than { $limit } is loose.
     .why = A long float catches on things, and the staves under it wander.
-    .remedy = Use a shorter float, or allow it.
+    .remedy = Use a shorter float.
 
 finding-weave-float-rows = In { $weave } a stave lies on one side for { $measured } rows. More than { $limit } is loose.
     .why = Rows slide where nothing crosses them, and the stave bulges out of the wall.
-    .remedy = Use a shorter float, or allow it.
+    .remedy = Use a shorter float.
 
 finding-course-empty = This course has no rows: it would end before it begins, at { $from }.
     .why = The pattern asks for something that cannot be woven.
@@ -157,6 +157,10 @@ finding-strand-count-surprising = This course takes { $strands } strands of { $w
     }.
     .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
     .remedy = Use a weaver with longer strands.
+
+finding-weaver-bends-hard = In row { $row } { $weaver } ({ $thickness } thick) crosses a gap of { $gap } between staves { $stave } thick. Even the gentlest bend there (radius { $radius }) stretches it by { $measured }. Damp, over the edge of a stave, it stands about { $limit }.
+    .why = It cracks on its outer face, or it kinks and stands off the staves. The limit is a guide from memory: bend a damp test piece over the edge of a stave.
+    .remedy = Use a thinner weaver or leave a wider gap, and weave it well soaked.
 
 finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
     .why = The hoop cracks or kinks while it is bent.
@@ -198,6 +202,10 @@ finding-pin-too-short = The pins ({ $pin }) are { $measured } long. The rim is {
     .why = A pin that does not come through cannot be clinched and works its way out.
     .remedy = Use longer pins.
 
+finding-ear-pin-too-short = The pins of the ears ({ $pin }) are { $measured } long. Hoops, stave and ear are { $stack } thick, and with enough to clinch that makes { $limit }.
+    .why = This pin holds the ear, and the ear the handle: it has to come through and be clinched.
+    .remedy = Use thinner hoops or ears, or longer pins.
+
 finding-pin-splits-stave = The holes for the pins ({ $pin }) are { $measured } across in staves { $width } wide. More than { $limit } splits them.
     .why = A split stave is no longer held by its pin.
     .remedy = Use thinner pins.
@@ -221,6 +229,10 @@ finding-handle-fouls-rim = Between the end of the handle and the rim there is { 
 finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $measured } above level. Up to { $limit } does no harm.
     .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
     .remedy = Put the rivet hole higher in the ear.
+
+finding-bail-bent-too-hard = Where it turns most, to a radius of { $radius }, the handle ({ $thickness } thick) stretches by { $measured }. Steamed hardwood takes { $limit }.
+    .why = Its outer face splinters while it is bent, or breaks there later.
+    .remedy = Make the handle thinner, or bend it to a rounder curve.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
     .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.

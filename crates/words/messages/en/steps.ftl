@@ -96,7 +96,9 @@ step-pins-text-every-other = { $pins ->
         [one] One pin
        *[other] { $pins } pins
     }: one through the middle of every other stave, half way up the hoops, beginning with stave { $first }.
-step-pins-text-neighbours = The count is odd, so once round two neighbours are pinned: staves { $one } and { $other }.
+step-pins-text-neighbours = The pins do not come out evenly, so these neighbours are both pinned: staves { $pairs }.
+step-pins-text-apart = Between these staves the pins stand farther apart, to keep clear of the ears: { $pairs }.
+step-pins-text-ears = The staves of the ears, { $staves }, get { $pin }: through hoop, ear, stave and hoop, { $stack } in all. Drill { $drill } for them. These pins hold the ears.
 step-pins-text-drill = Drill { $drill }, straight to the middle of the basket, through { $stack } in all, with a piece of scrap wood behind. Drill and pin one after the other.
 step-pins-text-clinch = Push in { $pin } from outside. { $over } stands out inside: bend or rivet it over on a steel block held against the head.
 
@@ -123,7 +125,7 @@ step-handle-text-bend = Shape the handle { $length } long, { $width } wide and {
 step-handle-text-drill = Mark both holes from the ears, { $pivot } above the rim. Drill { $drill } through handle and ears, with scrap wood behind.
 step-handle-text-rivet = Put in { $rivet }, at least { $length } long, through { $grip } of handle, ear and washers. Form the head with light blows until the handle swings with a little drag.
 step-handle-text-on-wall = Let down, the handle passes outside the rim and rests on the wall, its middle { $drop } below the pivots.
-step-handle-text-on-rim = Let down, the handle rests on the rim.
+step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from the ears.
 
 ## Finish
 

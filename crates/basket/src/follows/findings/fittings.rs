@@ -44,7 +44,7 @@ fn behind(case: &Case<'_>, ears: &Ears, off: Length) -> Length {
 }
 
 fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let limit = case.basket.body.pins().drill * BEHIND_PIN;
+    let limit = case.basket.body.pins().ears.as_ref()?.drill * BEHIND_PIN;
     let (ear, number) = ears
         .each
         .iter()

@@ -2,8 +2,10 @@
 
 use super::case::{Case, Measured};
 use super::{Finding, Grade, Place, write};
-use crate::fittings::{Fold, Handle};
+use crate::fittings::{BEND_LIMIT, Fold, Handle, Lashed, Ring};
 use crate::measure::{Angle, Length};
+use crate::message::Value;
+use crate::pattern::{BailCurve, HandlePattern, Units};
 use crate::piece::Piece;
 use crate::stock::Material;
 
@@ -13,24 +15,24 @@ const SWING_ROOM: Length = Length::inches(1.0 / 32.0);
 const LEAN: f64 = 2.0;
 /// Degrees above level at which a handle that is let down is in the way (common practice).
 const STANDS_UP: f64 = 5.0;
+/// What is proposed against a hard bend stays this share within its limit.
+const ROUNDER: f64 = 0.98;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let Some(handle) = &case.basket.handle else { return Vec::new() };
-    [fouls_rim(case, handle), cannot_fold(case, handle), uneven(case, handle), rivet_too_short(case, handle)]
-        .into_iter()
-        .flatten()
-        .collect()
+    let checks = [fouls_rim, cannot_fold, bent_too_hard, uneven, rivet_too_short];
+    checks.into_iter().filter_map(|check| check(case, handle)).collect()
 }
 
 fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let room = handle.swing_clearance;
     room.falls_short_of(SWING_ROOM).then(|| {
         let grade = if room < Length::ZERO { Grade::Stop } else { Grade::Care };
-        let higher = handle.pivot_height + (SWING_ROOM - room);
+        let end = (handle.cut - handle.arc) / 2.0;
         Finding::new(grade, "handle-fouls-rim", Piece::Handle, room, SWING_ROOM)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
-            .remedy("ears.hole", write::at_least(higher, case.units()))
+            .maybe("ears.hole", higher(case, handle, end.max(handle.width / 2.0)))
     })
 }
 
@@ -39,13 +41,80 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
 fn cannot_fold(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let Fold::OnRim { above_level } = handle.fold else { return None };
     (above_level.to_degrees() > STANDS_UP).then(|| {
-        let higher = handle.width / 2.0 + SWING_ROOM;
         let limit = Angle::degrees(STANDS_UP);
         Finding::new(Grade::Care, "handle-cannot-fold", Piece::Handle, above_level, limit)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
-            .remedy("ears.hole", write::at_least(higher, case.units()))
+            .maybe("ears.hole", higher(case, handle, handle.width / 2.0))
     })
+}
+
+/// A height of the hole at which what reaches so far below the pivots clears the lashed rim.
+fn higher(case: &Case<'_>, handle: &Handle, reach: Length) -> Option<String> {
+    let (body, ears) = (&case.basket.body, case.basket.ears.as_ref()?);
+    let lashed = Lashed {
+        form: &body.form,
+        uprights: body.uprights(),
+        weave: &body.weave,
+        rim: body.rim(),
+        filler: body.filler(),
+        lashing: body.lashing(),
+        ears,
+    };
+    let top = lashed.rings(handle.pivot_height).iter().map(Ring::top).reduce(Length::min)?;
+    Some(write::at_least(handle.pivot_height + reach + SWING_ROOM - top, case.units()))
+}
+
+/// A bail that is bent harder than its wood takes.
+fn bent_too_hard(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
+    let pattern = case.pattern.handle.as_ref()?;
+    (handle.bend_strain > BEND_LIMIT).then(|| {
+        let [strain, limit] = [handle.bend_strain, BEND_LIMIT].map(Value::Percent);
+        let finding = Finding::new(Grade::Care, "bail-bent-too-hard", Piece::Handle, strain, limit)
+            .arg("thickness", handle.thickness)
+            .arg("radius", handle.thickness / (2.0 * handle.bend_strain));
+        rounder(handle, pattern, case.units())
+            .into_iter()
+            .filter(|(changed, ..)| handle.strain_as(changed) <= BEND_LIMIT)
+            .fold(finding, |finding, (_, key, value)| finding.remedy(key, value))
+    })
+}
+
+/// Changes that may let the wood take the bend, each as the pattern it gives, the key and the value: a
+/// thinner bail, wider corners, another rise, half a circle.
+fn rounder(
+    handle: &Handle,
+    pattern: &HandlePattern,
+    units: Units,
+) -> Vec<(HandlePattern, &'static str, String)> {
+    let thinner = handle.thickness * (BEND_LIMIT / handle.bend_strain * ROUNDER);
+    let wanted = handle.thickness / (2.0 * BEND_LIMIT) / ROUNDER;
+    let (span, with) = (handle.half_span, |rise| HandlePattern { rise: Some(rise), ..pattern.clone() });
+    let mut changes = vec![(
+        HandlePattern { thickness: Some(thinner), ..pattern.clone() },
+        "handle.thickness",
+        write::at_most(thinner, units),
+    )];
+    match handle.curve {
+        BailCurve::ThreeCentred if wanted < handle.rise * ROUNDER => {
+            let wider = HandlePattern { corner: Some(wanted), ..pattern.clone() };
+            changes.push((wider, "handle.corner", write::at_least(wanted, units)));
+        }
+        BailCurve::HalfEllipse if handle.rise > span => {
+            let lower = span * (span / wanted);
+            changes.push((with(lower), "handle.rise", write::at_most(lower, units)));
+        }
+        BailCurve::HalfEllipse => {
+            let higher = Length::mm(libm::sqrt(wanted.to_mm() * span.to_mm()));
+            changes.push((with(higher), "handle.rise", write::at_least(higher, units)));
+        }
+        _ => {}
+    }
+    if handle.curve != BailCurve::Semicircle && pattern.rise.is_none() && pattern.corner.is_none() {
+        let half_circle = HandlePattern { curve: Some(BailCurve::Semicircle), ..pattern.clone() };
+        changes.push((half_circle, "handle.curve", write::name("semicircle")));
+    }
+    changes
 }
 
 fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {

@@ -1,6 +1,7 @@
 //! Do the pins go through, hold, and leave the staves whole?
 
 use super::case::{Case, Measured};
+use super::rim::{hoops, stock_key};
 use super::{Finding, Grade, write};
 use crate::measure::Length;
 use crate::piece::Piece;
@@ -8,9 +9,11 @@ use crate::stock::Material;
 
 /// A hole wider than this share of a stave splits it (common practice: a third).
 const HOLE_SHARE: f64 = 1.0 / 3.0;
+/// Thinnest sheet for an ear (common practice: 1/32 in).
+const THINNEST_EAR: Length = Length::inches(1.0 / 32.0);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    [too_short(case), splits_stave(case)].into_iter().flatten().collect()
+    [too_short(case), ear_pins_too_short(case), splits_stave(case)].into_iter().flatten().collect()
 }
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
@@ -36,6 +39,37 @@ fn longer(case: &Case<'_>) -> Option<String> {
         })
         .min_by(|a, b| length(a).total_cmp(&length(b)))
         .map(|pin| write::name(&pin.name))
+}
+
+/// The pins of the ears go through one thickness more. Where no other pin reaches either, that is said
+/// already.
+fn ear_pins_too_short(case: &Case<'_>) -> Option<Finding> {
+    let pins = case.basket.body.pins();
+    let ears = pins.ears.as_ref()?;
+    let short = ears.length.falls_short_of(ears.length_needed);
+    (short && !pins.length.falls_short_of(pins.length_needed)).then(|| {
+        let grade = if ears.length <= ears.stack { Grade::Stop } else { Grade::Care };
+        let by = ears.length_needed - ears.length;
+        let finding = Finding::new(grade, "ear-pin-too-short", Piece::Ears, ears.length, ears.length_needed)
+            .arg("pin", &ears.stock)
+            .arg("stack", ears.stack)
+            .maybe("ears.thickness", thinner_ear(case, by));
+        hoops(case).into_iter().fold(finding, |finding, (hoop, piece)| {
+            let both = case.pattern.rim.inner.is_none();
+            let by = if both { by / 2.0 } else { by };
+            let thinner = |other: &Material| other.thickness <= hoop.stock.thickness - by;
+            let outer = piece == Piece::OuterHoop;
+            let thinner = (outer || !both).then(|| case.stock_like(&hoop.stock, thinner)).flatten();
+            finding.maybe(stock_key(case, piece), thinner)
+        })
+    })
+}
+
+/// An ear that is thinner by so much between the hoops, as long as sheet brass is still stiff.
+fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
+    let ears = case.basket.ears.as_ref()?;
+    let left = ears.blade(case.basket.body.uprights().thickness) - by;
+    (left >= THINNEST_EAR).then(|| write::at_most(left, case.units()))
 }
 
 fn splits_stave(case: &Case<'_>) -> Option<Finding> {

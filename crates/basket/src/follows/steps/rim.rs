@@ -5,7 +5,7 @@ use super::step::Step;
 use super::step::{count, numbers};
 use super::time;
 use crate::basket::Basket;
-use crate::fittings::{Ear, Ears, Fold, Handle, PinMeeting};
+use crate::fittings::{Ear, EarPins, Ears, Fold, Handle, Pins};
 use crate::measure::Length;
 use crate::message::Term;
 use crate::message::{Message, Value};
@@ -76,36 +76,51 @@ fn hoop(id: &'static str, hoop: &Hoop) -> Message {
 }
 
 pub(super) fn pins(basket: &Basket) -> Step {
-    let pins = basket.body.pins();
+    let (pins, pace) = (basket.body.pins(), &basket.hand.pace);
+    let staves = basket.body.uprights().count;
     let where_to = match pins.every {
         Every::Stave => "step-pins-text-every-stave",
         Every::OtherStave => "step-pins-text-every-other",
     };
     let first = pins.staves.first().copied().unwrap_or(1);
-    Step::new(StepKind::Pins, Stage::Pinned)
+    let mut step = Step::new(StepKind::Pins, Stage::Pinned)
         .say(Message::new("step-pins-text-trim"))
-        .say(Message::new(where_to).with("pins", pins.count).with("first", first))
-        .say_if(matches!(pins.meeting, PinMeeting::Neighbours(..)), || neighbours(pins.meeting))
-        .say(Message::new("step-pins-text-drill").with("drill", pins.drill).with("stack", pins.stack))
+        .say(Message::new(where_to).with("pins", pins.count).with("first", first));
+    step.text.extend(uneven(pins, staves));
+    step.text.extend(pins.ears.as_ref().map(ear_pins));
+    step.say(Message::new("step-pins-text-drill").with("drill", pins.drill).with("stack", pins.stack))
         .say(
             Message::new("step-pins-text-clinch")
                 .with("pin", &pins.stock)
                 .with("over", (pins.length - pins.stack).max(Length::ZERO)),
         )
-        .work(
-            f64::from(basket.body.uprights().count) * basket.hand.pace.trim
-                + f64::from(pins.count) * basket.hand.pace.pin,
-        )
+        .work(f64::from(staves) * pace.trim + f64::from(pins.count) * pace.pin)
         .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
         .cautions(&["caution-drilling", "caution-peening"])
 }
 
-fn neighbours(meeting: PinMeeting) -> Message {
-    let message = Message::new("step-pins-text-neighbours");
-    match meeting {
-        PinMeeting::Neighbours(one, other) => message.with("one", one).with("other", other),
-        PinMeeting::Even => message,
-    }
+/// Where pins stand nearer to each other than the usual step, and where farther apart.
+fn uneven(pins: &Pins, staves: u32) -> impl Iterator<Item = Message> {
+    let usual = match pins.every {
+        Every::Stave => 1,
+        Every::OtherStave => 2,
+    };
+    let pairs = |odd: fn(&u32, &u32) -> bool| -> Vec<String> {
+        let steps = pins.steps(staves).filter(|(_, _, step)| odd(step, &usual));
+        steps.map(|(from, to, _)| format!("{from}–{to}")).collect()
+    };
+    [("step-pins-text-neighbours", pairs(u32::lt)), ("step-pins-text-apart", pairs(u32::gt))]
+        .into_iter()
+        .filter(|(_, pairs)| !pairs.is_empty())
+        .map(|(id, pairs)| Message::new(id).with("pairs", Value::Name(pairs.join(", "))))
+}
+
+fn ear_pins(pins: &EarPins) -> Message {
+    Message::new("step-pins-text-ears")
+        .with("staves", numbers(pins.staves.iter().copied()))
+        .with("pin", &pins.stock)
+        .with("stack", pins.stack)
+        .with("drill", pins.drill)
 }
 
 pub(super) fn lashing(basket: &Basket) -> Step {
@@ -143,7 +158,7 @@ pub(super) fn lashing(basket: &Basket) -> Step {
 pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
     let fold = match handle.fold {
         Fold::OnWall { drop, .. } => Message::new("step-handle-text-on-wall").with("drop", drop),
-        Fold::OnRim { .. } => Message::new("step-handle-text-on-rim"),
+        Fold::OnRim { .. } => Message::new("step-handle-text-on-rim").with("rests", handle.rests),
     };
     let bone = basket.ears.as_ref().is_some_and(|ears| ears.material == EarMaterial::Bone);
     Step::new(StepKind::Handle, Stage::Handled)

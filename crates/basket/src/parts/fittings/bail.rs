@@ -47,14 +47,14 @@ impl ThreeCentred {
     fn new(half_span: Length, rise: Length, corner: Length) -> Option<Self> {
         let fits = corner > Length::ZERO && corner < rise && rise <= half_span;
         let (a, b, r) = (half_span.to_mm(), rise.to_mm(), corner.to_mm());
-        let sunk = ((a - r).powi(2) - (b - r).powi(2)) / (2.0 * (b - r));
+        let sunk = ((a - r) * (a - r) - (b - r) * (b - r)) / (2.0 * (b - r));
         (fits && sunk.is_finite()).then_some(Self {
             half_span,
             rise,
             corner,
             sunk: Length::mm(sunk),
             crown: Length::mm(sunk + b),
-            corner_angle: sunk.atan2(a - r),
+            corner_angle: libm::atan2(sunk, a - r),
         })
     }
 
@@ -63,7 +63,7 @@ impl ThreeCentred {
     }
 
     fn point(&self, direction: f64) -> (Length, Length) {
-        let (sin, cos) = direction.sin_cos();
+        let (sin, cos) = libm::sincos(direction);
         if direction < self.corner_angle {
             (self.half_span - self.corner + self.corner * cos, self.corner * sin)
         } else {
@@ -144,8 +144,18 @@ impl Bail {
         let direction = share * FRAC_PI_2;
         match self {
             Self::ThreeCentred(curve) => curve.point(direction),
-            _ => (self.half_span() * direction.cos(), self.rise() * direction.sin()),
+            _ => (self.half_span() * libm::cos(direction), self.rise() * libm::sin(direction)),
         }
+    }
+
+    /// The direction square to it there, away from the inside of the bend, in the plane of
+    /// [`point`](Self::point); of length 1.
+    pub fn outward(&self, share: f64) -> (f64, f64) {
+        let (sin, cos) = libm::sincos(share * FRAC_PI_2);
+        let Self::HalfEllipse { half_span, rise } = self else { return (cos, sin) };
+        let (across, away) = (rise.to_mm() * cos, half_span.to_mm() * sin);
+        let length = libm::hypot(across, away);
+        if length > LEAST { (across / length, away / length) } else { (cos, sin) }
     }
 }
 

@@ -2,13 +2,12 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
+use crate::parts::seat::Seat;
 use crate::pattern::{EarMaterial, EarPlacing, EarsPattern};
-use crate::staves::Staves;
+use crate::uprights::Uprights;
 
 /// Hole above the rim: the bail's end swings clear with 1/8 in to spare (common practice).
 const HOLE_HEIGHT: Length = Length::inches(0.625);
@@ -16,95 +15,82 @@ const HOLE_HEIGHT: Length = Length::inches(0.625);
 const TAIL: Length = Length::inches(2.0);
 
 /// The ears as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Ears {
     /// What they are made of.
     pub material: EarMaterial,
     /// How they are placed.
     pub placing: EarPlacing,
     /// Width along the rim.
-    #[serde(rename = "width_mm")]
     pub width: Length,
     /// Thickness.
-    #[serde(rename = "thickness_mm")]
     pub thickness: Length,
     /// Height of the rivet hole above the rim.
-    #[serde(rename = "hole_height_mm")]
     pub hole_height: Length,
     /// Length of the tail below the rim's lower edge.
-    #[serde(rename = "tail_mm")]
     pub tail: Length,
     /// Length of one ear, from the tail's end to the top.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// The two ears.
     pub each: [Ear; 2],
     /// How far the second is off from facing the first.
-    #[serde(rename = "off_opposite_deg")]
     pub off_opposite: Angle,
     /// The same along the rim.
-    #[serde(rename = "off_opposite_mm")]
     pub off_opposite_rim: Length,
     /// How far the line through both ears misses the middle of the basket.
-    #[serde(rename = "off_middle_mm")]
     pub off_middle: Length,
     /// All ways of placing, least error first.
     pub options: Vec<EarOption>,
 }
 
 /// One ear.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ear {
     /// Its middle, as a fraction of the way round.
     pub turn: f64,
     /// The nearest stave.
     pub stave: u32,
     /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
-    #[serde(rename = "off_stave_mm")]
     pub off_stave: Length,
 }
 
 /// What one way of placing would give.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct EarOption {
     /// The way.
     pub placing: EarPlacing,
     /// How far off opposite.
-    #[serde(rename = "off_opposite_deg")]
     pub off_opposite: Angle,
     /// The same along the rim.
-    #[serde(rename = "off_opposite_mm")]
     pub off_opposite_rim: Length,
     /// The larger distance of an ear's middle from its stave's.
-    #[serde(rename = "off_stave_mm")]
     pub off_stave: Length,
 }
 
 impl Ears {
-    /// The ears on a rim whose staves stand on this radius at the middle of its height. The first
+    /// The ears on a seat for hoops of this height. The first
     /// ear stands on stave 1 or, when the error is shared, a quarter pitch after it.
     pub fn of(
         pattern: &EarsPattern,
-        radius: Length,
-        rim_height: Length,
-        staves: &Staves,
-        choices: &mut Vec<Choice>,
+        (seat, height): (&Seat, Length),
+        uprights: &Uprights,
+        making: &mut Making<'_>,
     ) -> Self {
-        let girth = TAU * radius;
-        let options = options(staves.uprights.count, girth);
-        let placing =
-            pattern.placing.unwrap_or_else(|| choose_placing(staves.uprights.count, &options, choices));
-        let material = pattern.material.unwrap_or_else(|| choose_material(choices));
+        let girth = seat.girth;
+        let radius = girth / TAU;
+        let options = options(uprights.count, girth);
+        let placing = pattern.placing.unwrap_or_else(|| choose_placing(uprights.count, &options, making));
+        let material = pattern.material.unwrap_or_else(|| choose_material(making));
         let usual = Usual::of(material);
         let mut size = |given: Option<Length>, key, usual, id| {
-            given.unwrap_or_else(|| choose_size(key, usual, id, choices))
+            given.unwrap_or_else(|| choose_size(key, usual, id, making))
         };
         let width = size(pattern.width, "ears.width", usual.width, usual.reason);
         let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
         let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
         let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
 
-        let places = Places::of(placing, staves.uprights.count);
+        let places = Places::of(placing, uprights.count);
         let off_opposite = places.off_opposite();
         Self {
             material,
@@ -113,7 +99,7 @@ impl Ears {
             thickness,
             hole_height,
             tail,
-            length: tail + rim_height + hole_height + width / 2.0,
+            length: tail + height + hole_height + width / 2.0,
             each: places.each(girth),
             off_opposite,
             off_opposite_rim: radius * off_opposite.to_radians(),
@@ -121,12 +107,21 @@ impl Ears {
             options,
         }
     }
+
+    /// Thickness of an ear between the hoops, where it lies on a stave of this thickness: sheet brass as it
+    /// is; wood and bone are shaved as thin as the stave (common practice).
+    pub fn blade(&self, stave: Length) -> Length {
+        match self.material {
+            EarMaterial::Brass => self.thickness,
+            EarMaterial::Oak | EarMaterial::Bone => self.thickness.min(stave),
+        }
+    }
 }
 
 /// How far the chord between two places on a circle, so far from facing each other, misses its
 /// middle: `r·sin(δ/2)`.
 pub fn off_middle(radius: Length, off_opposite: Angle) -> Length {
-    radius * (off_opposite.to_radians() / 2.0).sin()
+    radius * libm::sin(off_opposite.to_radians() / 2.0)
 }
 
 /// Places of both ears, counted in quarters of the staves' pitch from the middle of stave 1.
@@ -211,31 +206,31 @@ fn placing_name(placing: EarPlacing) -> &'static str {
     }
 }
 
-fn choose_placing(count: u32, options: &[EarOption], choices: &mut Vec<Choice>) -> EarPlacing {
+fn choose_placing(count: u32, options: &[EarOption], making: &mut Making<'_>) -> EarPlacing {
     let Some(best) = options.first() else { return EarPlacing::OnStaves };
     let on_staves = options.iter().find(|option| option.placing == EarPlacing::OnStaves).unwrap_or(best);
     let odd = count % 2 == 1;
     let id = if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" };
-    choices.push(Choice {
-        key: "ears.placing",
-        value: placing_name(best.placing).into(),
-        reason: Message::new(id)
+    making.chose(
+        "ears.placing",
+        placing_name(best.placing),
+        Message::new(id)
             .with("count", count)
             .with("off_stave", best.off_stave)
             .with("on_staves_off", on_staves.off_opposite_rim)
             .with("on_staves_angle", on_staves.off_opposite),
-    });
+    );
     best.placing
 }
 
-fn choose_material(choices: &mut Vec<Choice>) -> EarMaterial {
+fn choose_material(making: &mut Making<'_>) -> EarMaterial {
     let reason = Message::new("choice-ears-material");
-    choices.push(Choice { key: "ears.material", value: "brass".into(), reason });
+    making.chose("ears.material", "brass", reason);
     EarMaterial::Brass
 }
 
-fn choose_size(key: &'static str, size: Length, id: &'static str, choices: &mut Vec<Choice>) -> Length {
-    choices.push(Choice { key, value: Value::Length(size), reason: Message::new(id) });
+fn choose_size(key: &'static str, size: Length, id: &'static str, making: &mut Making<'_>) -> Length {
+    making.chose(key, Value::Length(size), Message::new(id));
     size
 }
 

@@ -1,16 +1,23 @@
 //! Ears, pins and the swinging handle.
 
 mod bail;
+mod bend;
 mod ears;
 mod fold;
 mod handle;
+mod pin_places;
 mod pins;
+mod ring;
+mod swing;
 
 pub use bail::Bail;
 pub use ears::{Ear, EarOption, Ears, off_middle};
-pub use fold::{Fold, Ledge, fold_on_wall, rest_on_rim};
+pub use fold::Fold;
+pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};
-pub use pins::{PinMeeting, Pins, length_needed};
+pub use pins::{EarPins, Pins, length_needed};
+pub use ring::{Lashed, Rest, Ring, Stretch};
+pub use swing::{Rested, Swing};
 
 /// Diameters of a pin or rivet that forming its head takes (rule for rivet stock in a how-to article).
 pub const FORMED_HEAD: f64 = 1.5;

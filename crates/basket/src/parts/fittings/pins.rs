@@ -1,82 +1,134 @@
 //! The pins through hoops and staves.
 
-use serde::Serialize;
-
-use crate::choice::Choice;
-use crate::fittings::FORMED_HEAD;
+use super::pin_places::Round;
+use super::{Ears, FORMED_HEAD};
+use crate::making::Making;
 use crate::measure::Length;
-use crate::message::{Message, Value};
+use crate::message::Message;
 use crate::pattern::{Every, PinsPattern};
 use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{Catalogue, Kind, Material};
+use crate::uprights::Uprights;
 
 /// The pins as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Pins {
     /// The pin.
-    #[serde(serialize_with = "stock::name_only")]
     pub stock: Material,
     /// At each or every other stave.
     pub every: Every,
-    /// The staves that are pinned, in order round the rim.
+    /// The staves that are pinned, in order round the rim; those of the ears among them.
+    pub staves: Vec<u32>,
+    /// How many, those at the ears among them.
+    pub count: u32,
+    /// How many more to have at hand.
+    pub spares: u32,
+    /// Thickness to go through.
+    pub stack: Length,
+    /// Least length: the stack and enough to clinch.
+    pub length_needed: Length,
+    /// Length of the pin chosen.
+    pub length: Length,
+    /// Diameter of the hole to drill.
+    pub drill: Length,
+    /// The pins through the ears; none without ears.
+    pub ears: Option<EarPins>,
+}
+
+/// The pins that hold the ears: each goes through hoop, ear, stave and hoop.
+#[derive(Clone, Debug, PartialEq)]
+pub struct EarPins {
+    /// The pin; the same as elsewhere where that is long enough.
+    pub stock: Material,
+    /// The staves of the ears, in order round the rim.
     pub staves: Vec<u32>,
     /// How many.
     pub count: u32,
     /// How many more to have at hand.
     pub spares: u32,
     /// Thickness to go through.
-    #[serde(rename = "stack_mm")]
     pub stack: Length,
     /// Least length: the stack and enough to clinch.
-    #[serde(rename = "length_needed_mm")]
     pub length_needed: Length,
     /// Length of the pin chosen.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Diameter of the hole to drill.
-    #[serde(rename = "drill_mm")]
     pub drill: Length,
-    /// What happens where the round of pins closes.
-    pub meeting: PinMeeting,
-}
-
-/// What happens where the round of pins closes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum PinMeeting {
-    /// The spacing comes out even.
-    Even,
-    /// These two neighbours are both pinned.
-    Neighbours(u32, u32),
 }
 
 impl Pins {
-    /// The pins of a rim. On an odd count with every other stave pinned, the two neighbours that are
-    /// both pinned stand at the outer hoop's scarf, where one pin more holds the lap.
+    /// The pins of a rim. The stave of each ear is always pinned; between the ears every other stave is, or
+    /// each, but none whose pin would come to the edge of an ear. Where steps of two do not come out,
+    /// two neighbours are pinned at a scarf, where one pin more holds the lap.
     pub fn of(
         pattern: &PinsPattern,
-        catalogue: &Catalogue,
-        rim: &Rim,
-        staves: &Staves,
-        choices: &mut Vec<Choice>,
+        (rim, uprights, ears): (&Rim, &Uprights, Option<&Ears>),
+        making: &mut Making<'_>,
     ) -> Self {
-        let every = pattern.every.unwrap_or_else(|| choose_every(staves.uprights.count, choices));
-        let stock = pattern.stock.clone().unwrap_or_else(|| choose_stock(catalogue, rim.stack, choices));
-        let (pinned, meeting) = places(every, staves.uprights.count, rim.outer.scarf.turn);
-        let count = u32::try_from(pinned.len()).unwrap_or(u32::MAX);
+        let every = pattern.every.unwrap_or(Every::OtherStave);
+        let stock = pattern.stock.clone().unwrap_or_else(|| choose_stock(rim.stack, making));
+        let scarfs = [rim.outer.scarf.turn, rim.inner.scarf.turn];
+        let round = Round { every, uprights, girth: rim.girth, ears, pin: stock.width, scarfs };
+        let staves = round.pinned();
+        let count = staves.len() as u32;
+        let ears = ears.map(|ears| EarPins::of(&stock, (rim, uprights, ears), making.catalogue));
+        let others = count - ears.as_ref().map_or(0, |ears| ears.count);
         let length_needed = length_needed(rim.stack, stock.width);
-        Self {
+        let pins = Self {
             every,
-            staves: pinned,
+            staves,
             count,
-            spares: count.div_ceil(10).max(2),
+            spares: others.div_ceil(10).max(2),
             stack: rim.stack,
             length_needed,
             length: stock.length.unwrap_or(length_needed),
             drill: stock.width,
-            meeting,
+            ears,
             stock,
+        };
+        if pattern.every.is_none() {
+            let uneven = pins.steps(uprights.count).any(|(_, _, step)| step != 2);
+            let id = if uneven { "choice-pins-every-odd" } else { "choice-pins-every-even" };
+            making.chose("pins.every", "other-stave", Message::new(id));
+        }
+        pins
+    }
+
+    /// The steps from each pinned stave to the next, round to the first: both staves, and how many of the
+    /// basket's staves it is from one to the other.
+    pub fn steps(&self, count: u32) -> impl Iterator<Item = (u32, u32, u32)> + '_ {
+        let next = self.staves.iter().cycle().skip(1);
+        self.staves.iter().zip(next).map(move |(from, to)| {
+            let step = if to > from { to - from } else { (to + count).saturating_sub(*from) };
+            (*from, *to, step)
+        })
+    }
+}
+
+impl EarPins {
+    /// The pins of ears on a rim whose other pins are of this stock.
+    fn of(other: &Material, (rim, uprights, ears): (&Rim, &Uprights, &Ears), catalogue: &Catalogue) -> Self {
+        let stack = rim.stack + ears.blade(uprights.thickness);
+        let long_enough =
+            |pin: &Material| pin.length.is_none_or(|length| length >= length_needed(stack, pin.width));
+        let stock = if long_enough(other) {
+            other
+        } else {
+            shortest(catalogue, stack).or_else(|| longest(catalogue)).unwrap_or(other)
+        };
+        let mut staves: Vec<u32> = ears.each.iter().map(|ear| ear.stave).collect();
+        staves.sort_unstable();
+        staves.dedup();
+        let length_needed = length_needed(stack, stock.width);
+        Self {
+            count: staves.len() as u32,
+            staves,
+            spares: 1,
+            stack,
+            length_needed,
+            length: stock.length.unwrap_or(length_needed),
+            drill: stock.width,
+            stock: stock.clone(),
         }
     }
 }
@@ -87,51 +139,35 @@ pub fn length_needed(stack: Length, diameter: Length) -> Length {
     stack + FORMED_HEAD * diameter
 }
 
-/// The pinned staves in order of number, and what happens where the round closes.
-fn places(every: Every, count: u32, scarf_turn: f64) -> (Vec<u32>, PinMeeting) {
-    if every == Every::Stave || count < 3 {
-        return ((1..=count).collect(), PinMeeting::Even);
-    }
-    if count.is_multiple_of(2) {
-        return ((1..=count).step_by(2).collect(), PinMeeting::Even);
-    }
-    let before = (scarf_turn.rem_euclid(1.0) * f64::from(count)) as u32 % count;
-    let after = (before + 1) % count;
-    let step = |index: u32| ((u64::from(after) + 2 * u64::from(index)) % u64::from(count)) as u32 + 1;
-    let mut pinned: Vec<u32> = (0..count.div_ceil(2)).map(step).collect();
-    pinned.sort_unstable();
-    (pinned, PinMeeting::Neighbours(before + 1, after + 1))
+/// The shortest pin that goes through so much and can be clinched, of equals the thinnest, which splits a
+/// stave least.
+fn shortest(catalogue: &Catalogue, stack: Length) -> Option<&Material> {
+    let reaches =
+        |pin: &&Material| pin.length.is_some_and(|length| length >= length_needed(stack, pin.width));
+    catalogue.of_kind(Kind::Pin).filter(reaches).min_by(|a, b| by_size(a, b))
 }
 
-/// The shortest pin that is long enough (of equals the thinnest, which splits a stave least), else
-/// the longest.
-fn choose_stock(catalogue: &Catalogue, stack: Length, choices: &mut Vec<Choice>) -> Material {
-    let pins = || catalogue.of_kind(Kind::Pin);
+fn longest(catalogue: &Catalogue) -> Option<&Material> {
+    catalogue.of_kind(Kind::Pin).max_by(|a, b| by_size(a, b))
+}
+
+fn by_size(a: &Material, b: &Material) -> std::cmp::Ordering {
     let size = |pin: &Material| (pin.length.unwrap_or(Length::ZERO).to_mm(), pin.width.to_mm());
-    let order = |a: &&Material, b: &&Material| {
-        let ((length_a, width_a), (length_b, width_b)) = (size(a), size(b));
-        length_a.total_cmp(&length_b).then(width_a.total_cmp(&width_b))
-    };
-    let long_enough =
-        |pin: &&Material| pin.length.is_some_and(|length| length >= length_needed(stack, pin.width));
-    let (stock, id) = if let Some(pin) = pins().filter(long_enough).min_by(order) {
+    let ((length_a, width_a), (length_b, width_b)) = (size(a), size(b));
+    length_a.total_cmp(&length_b).then(width_a.total_cmp(&width_b))
+}
+
+fn choose_stock(stack: Length, making: &mut Making<'_>) -> Material {
+    let catalogue = making.catalogue;
+    let (stock, id) = if let Some(pin) = shortest(catalogue, stack) {
         (pin.clone(), "choice-pins-stock")
-    } else if let Some(pin) = pins().max_by(order) {
+    } else if let Some(pin) = longest(catalogue) {
         (pin.clone(), "choice-pins-stock-short")
     } else {
         let (diameter, name) = (Length::mm(1.2), "brass pin 1.2 mm");
         (Material::bare(name, Kind::Pin, diameter, diameter), "choice-pins-stock-none")
     };
-    choices.push(Choice {
-        key: "pins.stock",
-        value: Value::Name(stock.name.clone()),
-        reason: Message::new(id).with("stack", stack).with("needed", length_needed(stack, stock.width)),
-    });
+    let reason = Message::new(id).with("stack", stack).with("needed", length_needed(stack, stock.width));
+    making.chose("pins.stock", stock.name.clone(), reason);
     stock
-}
-
-fn choose_every(count: u32, choices: &mut Vec<Choice>) -> Every {
-    let id = if count % 2 == 1 { "choice-pins-every-odd" } else { "choice-pins-every-even" };
-    choices.push(Choice { key: "pins.every", value: "other-stave".into(), reason: Message::new(id) });
-    Every::OtherStave
 }

@@ -4,18 +4,22 @@ use std::f64::consts::TAU;
 
 use serde::Serialize;
 
-use crate::choice::Choice;
 use crate::fittings::Ears;
+use crate::making::Making;
 use crate::measure::Length;
-use crate::message::{Message, Value};
+use crate::message::Message;
 use crate::pattern::FillerPattern;
 use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{self, Kind, Material};
+use crate::uprights::Uprights;
 
 /// How much thicker than the staves a filler is, to cover their tips and rest on both hoops
 /// (common practice).
 const COVERS: f64 = 1.25;
+/// The usual filler (common practice).
+const USUAL: &str = "cane common";
+const CANES: &[Kind] = &[Kind::ChairCane, Kind::BinderCane];
+const REEDS: &[Kind] = &[Kind::RoundReed];
 
 /// The filler as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -47,18 +51,15 @@ impl Filler {
     /// The filler, or none where the pattern wants none or there is nothing to make it from.
     pub fn of(
         pattern: &FillerPattern,
-        catalogue: &Catalogue,
-        rim: &Rim,
-        staves: &Staves,
-        ears: Option<&Ears>,
-        choices: &mut Vec<Choice>,
+        (rim, uprights, ears): (&Rim, &Uprights, Option<&Ears>),
+        making: &mut Making<'_>,
     ) -> Option<Self> {
         let stock = match pattern {
             FillerPattern::None => return None,
             FillerPattern::Stock(stock) => stock.clone(),
-            FillerPattern::Choose => choose_stock(catalogue, staves.uprights.thickness, choices)?,
+            FillerPattern::Choose => choose_stock(uprights.thickness, making)?,
         };
-        let round = filler_round(rim.radius(), staves.uprights.thickness);
+        let round = filler_round(rim.radius(), uprights.thickness);
         let pieces = pieces(round, ears);
         Some(Self { stock, length: pieces.iter().map(|piece| piece.length).sum(), pieces })
     }
@@ -85,20 +86,26 @@ fn pieces(round: Length, ears: Option<&Ears>) -> Vec<FillerPiece> {
         .collect()
 }
 
-/// The thinnest round reed that covers the stave tips, else the thickest there is.
-fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>) -> Option<Material> {
-    let wanted = stave * COVERS;
-    let reeds = || catalogue.of_kind(Kind::RoundReed);
+/// Common cane where it covers the stave tips, else the narrowest cane, then the thinnest round reed that
+/// does, else the widest of all.
+fn choose_stock(stave: Length, making: &mut Making<'_>) -> Option<Material> {
+    let catalogue = making.catalogue;
+    let of = |kinds: &'static [Kind]| catalogue.materials.iter().filter(|it| kinds.contains(&it.kind));
+    let covers = |material: &&Material| material.width >= stave * COVERS;
     let by_width = |a: &&Material, b: &&Material| a.width.to_mm().total_cmp(&b.width.to_mm());
-    let found = reeds()
-        .filter(|reed| reed.width >= wanted)
-        .min_by(by_width)
-        .or_else(|| reeds().max_by(by_width))
+    let usual = catalogue.material(USUAL).filter(covers);
+    let narrowest = |kinds| of(kinds).filter(covers).min_by(by_width);
+    let found = usual
+        .or_else(|| narrowest(CANES))
+        .or_else(|| narrowest(REEDS))
+        .or_else(|| of(CANES).chain(of(REEDS)).max_by(by_width))
         .cloned();
-    let (key, value, id) = match &found {
-        Some(reed) => ("filler.stock", Value::Name(reed.name.clone()), "choice-filler"),
-        None => ("filler", Value::Name("none".to_owned()), "choice-filler-none"),
+    let Some(stock) = &found else {
+        making.chose("filler", "none", Message::new("choice-filler-none").with("stave", stave));
+        return None;
     };
-    choices.push(Choice { key, value, reason: Message::new(id).with("stave", stave) });
+    let id = if usual.is_some() { "choice-filler-common" } else { "choice-filler" };
+    let reason = Message::new(id).with("width", stock.width).with("stave", stave);
+    making.chose("filler.stock", stock.name.as_str(), reason);
     found
 }

@@ -1,19 +1,23 @@
 //! The lashing that binds the rim, and the filler under it.
 
 mod filler;
+mod hull;
+mod section;
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::TAU;
 
 use serde::Serialize;
 
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::{Every, LashingPattern, LashingStyle};
 use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{self, Kind, Material};
+use crate::uprights::Uprights;
 pub use filler::{Filler, FillerPiece, filler_round};
+pub use hull::Hull;
+pub use section::Section;
 
 /// Tail at each end of a strand (a basket maker's lashing tutorial: 2 in, hooked behind the rim row).
 const TAIL: Length = Length::inches(2.0);
@@ -22,6 +26,8 @@ const SPARE: f64 = 1.08;
 /// Wraps closer than this many widths of the strand hide the hoops; then every other stave is lashed
 /// (common practice).
 const CLOSEST: f64 = 2.0;
+/// Sides by which a rounded face of the rim's parts is drawn: the way round is right to 1e-5 of itself.
+const STEPS: u32 = 256;
 
 /// The lashing as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -62,37 +68,6 @@ pub struct Lashing {
     pub joins: Vec<u32>,
 }
 
-/// The section of the rim that a wrap goes round: a rectangle with rounded corners.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Section {
-    /// Thickness through the rim.
-    pub across: Length,
-    /// Height of the rim.
-    pub height: Length,
-    /// Radius of its corners.
-    pub corner: Length,
-}
-
-impl Section {
-    /// The section of a rim. Hoops of half round stock make it round with the staves in its midst;
-    /// a filler lies on top and counts with its whole height.
-    pub fn of(rim: &Rim, filler: Option<&Filler>) -> Self {
-        let hoop = &rim.outer.stock;
-        let corner = match hoop.kind {
-            Kind::HalfRoundReed => hoop.thickness,
-            Kind::RoundReed | Kind::FlatOvalReed => hoop.thickness / 2.0,
-            _ => hoop.thickness / 4.0,
-        };
-        let height = rim.height + filler.map_or(Length::ZERO, |filler| filler.stock.thickness);
-        Self { across: rim.stack, height, corner: corner.min(rim.stack / 2.0).min(height / 2.0) }
-    }
-
-    /// Way round at the neutral axis of a strand: `2(a + b) − 8r + 2πr + πt`.
-    pub fn round(&self, strand_thickness: Length) -> Length {
-        2.0 * (self.across + self.height) - (8.0 - TAU) * self.corner + PI * strand_thickness
-    }
-}
-
 /// Length of wraps pulled tight into a helix: `N√(c² + q²)`, the least that can bind the rim.
 pub fn tight_length(wraps: u32, round: Length, step: Length) -> Length {
     f64::from(wraps) * Length::mm(round.to_mm().hypot(step.to_mm()))
@@ -109,24 +84,20 @@ impl Lashing {
     /// (`default_weaver`) where that is flat enough, else cane.
     pub fn of(
         pattern: &LashingPattern,
-        catalogue: &Catalogue,
-        rim: &Rim,
-        staves: &Staves,
-        filler: Option<&Filler>,
+        (rim, uprights, filler): (&Rim, &Uprights, Option<&Filler>),
         default_weaver: &Material,
-        choices: &mut Vec<Choice>,
+        making: &mut Making<'_>,
     ) -> Self {
-        let weaver =
-            pattern.weaver.clone().unwrap_or_else(|| choose_weaver(catalogue, default_weaver, choices));
-        let girth = TAU * ((rim.outer_radius(&staves.uprights) + rim.inner_radius()) / 2.0);
-        let pitch = girth / f64::from(staves.uprights.count.max(1));
-        let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, choices));
-        let style = pattern.style.unwrap_or_else(|| choose_style(choices));
-        let tail = pattern.tail.unwrap_or_else(|| choose_tail(choices));
+        let weaver = pattern.weaver.clone().unwrap_or_else(|| choose_weaver(default_weaver, making));
+        let girth = TAU * ((rim.outer_radius(uprights) + rim.inner_radius()) / 2.0);
+        let pitch = girth / f64::from(uprights.count.max(1));
+        let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, making));
+        let style = pattern.style.unwrap_or_else(|| choose_style(making));
+        let tail = pattern.tail.unwrap_or_else(|| choose_tail(making));
 
-        let once = wraps_once(every, staves.uprights.count);
+        let once = wraps_once(every, uprights.count);
         let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
-        let round = Section::of(rim, filler).round(weaver.thickness);
+        let round = Section::of(rim, filler, STEPS).hull().girth(weaver.thickness / 2.0);
         let step = girth / f64::from(once.max(1));
         let net = laid_length(wraps, round, step);
         let strand = weaver.put_up.strand.or(weaver.put_up.length).unwrap_or(net * SPARE + 2.0 * tail);
@@ -144,9 +115,14 @@ impl Lashing {
             length: net * SPARE + 2.0 * tail * f64::from(strands),
             strand,
             strands,
-            joins: joins(strands, wraps, every, staves.uprights.count),
+            joins: joins(strands, wraps, every, uprights.count),
             weaver,
         }
+    }
+
+    /// How far its strands stand off what they bind: one strand, or two that cross.
+    pub fn thickness(&self) -> Length {
+        self.weaver.thickness * if self.style == LashingStyle::Crossed { 2.0 } else { 1.0 }
     }
 }
 
@@ -169,12 +145,12 @@ fn joins(strands: u32, wraps: u32, every: Every, count: u32) -> Vec<u32> {
         .collect()
 }
 
-fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Choice>) -> Material {
+fn choose_weaver(weaver: &Material, making: &mut Making<'_>) -> Material {
     let lies_flat = |material: &Material| {
         matches!(material.kind, Kind::ChairCane | Kind::BinderCane | Kind::Splint | Kind::FlatReed)
     };
     let canes = || {
-        let canes = catalogue.of_kind(Kind::ChairCane);
+        let canes = making.catalogue.of_kind(Kind::ChairCane);
         let off = |material: &Material| (material.width - weaver.width).abs().to_mm();
         canes.min_by(|a, b| off(a).total_cmp(&off(b)))
     };
@@ -183,36 +159,32 @@ fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Cho
     } else {
         canes().map_or((weaver, "choice-lashing-weaver-same"), |cane| (cane, "choice-lashing-weaver-cane"))
     };
-    choices.push(Choice {
-        key: "lashing.weaver",
-        value: Value::Name(chosen.name.clone()),
-        reason: Message::new(id).with("weaver", weaver).with("width", chosen.width),
-    });
+    making.chose(
+        "lashing.weaver",
+        Value::Name(chosen.name.clone()),
+        Message::new(id).with("weaver", weaver).with("width", chosen.width),
+    );
     chosen.clone()
 }
 
-fn choose_every(pitch: Length, width: Length, choices: &mut Vec<Choice>) -> Every {
+fn choose_every(pitch: Length, width: Length, making: &mut Making<'_>) -> Every {
     let (every, value, id) = if pitch < CLOSEST * width {
         (Every::OtherStave, "other-stave", "choice-lashing-every-other")
     } else {
         (Every::Stave, "stave", "choice-lashing-every-stave")
     };
-    choices.push(Choice {
-        key: "lashing.every",
-        value: value.into(),
-        reason: Message::new(id).with("pitch", pitch).with("width", width),
-    });
+    making.chose("lashing.every", value, Message::new(id).with("pitch", pitch).with("width", width));
     every
 }
 
-fn choose_style(choices: &mut Vec<Choice>) -> LashingStyle {
+fn choose_style(making: &mut Making<'_>) -> LashingStyle {
     let reason = Message::new("choice-lashing-style");
-    choices.push(Choice { key: "lashing.style", value: "single".into(), reason });
+    making.chose("lashing.style", "single", reason);
     LashingStyle::Single
 }
 
-fn choose_tail(choices: &mut Vec<Choice>) -> Length {
+fn choose_tail(making: &mut Making<'_>) -> Length {
     let reason = Message::new("choice-lashing-tail");
-    choices.push(Choice { key: "lashing.tail", value: TAIL.into(), reason });
+    making.chose("lashing.tail", TAIL, reason);
     TAIL
 }

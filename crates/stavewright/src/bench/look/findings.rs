@@ -2,7 +2,7 @@
 
 use basket::findings::Remedy;
 use basket::message::Value;
-use basket::pattern::fields::FIELDS;
+use basket::pattern::keys;
 use basket::{Basket, Draft, Grade};
 use words::Words;
 
@@ -29,8 +29,8 @@ fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
         what: text.what,
         why: text.why,
         remedy: text.remedy,
-        measured: words.value(&finding.measured),
-        limit: words.value(&finding.limit),
+        measured: text.measured,
+        limit: text.limit,
         place: of_place(basket, finding, text.place),
         steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
     }
@@ -54,7 +54,9 @@ fn path(finding: &basket::Finding) -> Option<String> {
         return Some(remedy.key.clone());
     }
     let part = place::part(finding.place.piece);
-    FIELDS.iter().map(|field| field.path).find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
+    let fields = keys::fields();
+    let mut paths = fields.iter().map(|field| field.key.path());
+    paths.find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
 }
 
 fn step(remedy: &Remedy, words: &Words) -> Option<Step> {

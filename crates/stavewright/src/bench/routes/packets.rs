@@ -17,10 +17,10 @@ use crate::bench::compute::{draft, words};
 use crate::bench::jobs::media;
 use crate::bench::look::problems;
 use crate::bench::refusal::Refusal;
-use crate::bench::server::Bench;
+use crate::bench::shared::Bench;
 use crate::failure::Failure;
-use crate::input::{Origin, Text};
 use crate::photos;
+use crate::source::{Origin, Text};
 
 /// Begins a packet.
 #[utoipa::path(post, path = "/api/packets", request_body = PacketRequest, responses(
@@ -50,7 +50,9 @@ fn photographs(source: &str, pattern: &Pattern, folder: &std::path::Path) -> Res
     let text = Text { origin, content: source.to_owned() };
     photos::load(pattern, &text).map_err(|failure| match failure {
         Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
-        other => Refusal::senseless(other.parts().0, "note.photo", other.parts().1),
+        other => {
+            Refusal::senseless(other.parts().0, basket::pattern::keys::note::PHOTO.path, other.parts().1)
+        }
     })
 }
 
