@@ -56,10 +56,10 @@ fn remove(keys: &[&dyn Declared]) -> Vec<Edit> {
 
 /// Girths at even heights in place of base, rim and height.
 fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let pair = |step: u32| {
-        let height = mould.height * (f64::from(step) / f64::from(TAKEN - 1));
-        let girth = mould.profile.at(mould.profile.along_at_height(height)).girth();
+        let height = form.height() * (f64::from(step) / f64::from(TAKEN - 1));
+        let girth = form.girth(form.profile.along_at_height(height), Length::ZERO);
         let text = |length| in_file(length, pattern.units).as_str().into();
         EditValue::List(vec![text(height), text(girth)])
     };
@@ -72,9 +72,9 @@ fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
 
 /// Base, rim and height in place of girths.
 fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let across = |girth: Length| girth / std::f64::consts::PI;
-    let (base, rim) = (across(mould.girth_base), across(mould.girth_top));
+    let (base, rim) = (across(form.girth_base()), across(form.girth_top()));
     let side = if base < rim { Side::Bowl } else { Side::Cone };
     let set = |key: &dyn Declared, value: EditValue| Edit::Set { path: key.path().to_owned(), value };
     let text = |length| in_file(length, pattern.units).as_str().into();
@@ -82,7 +82,7 @@ fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
     edits.extend([
         set(&BASE, text(base)),
         set(&RIM, text(rim)),
-        set(&HEIGHT, text(mould.height)),
+        set(&HEIGHT, text(form.height())),
         set(&SIDE, side.word().into()),
     ]);
     edits
