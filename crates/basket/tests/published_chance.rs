@@ -2,7 +2,6 @@
 
 use basket::chance::{spares, to_make};
 
-
 /// Source: exact binomial sums, computed independently.
 #[test]
 fn how_many_to_make() {

@@ -27,6 +27,17 @@ fn floats_shorten_the_weaver() {
     assert!(((three - flat) / (plain - flat) - 1.0 / 3.0).abs() < 0.01);
 }
 
+/// Each of two weavers that chase over one, under one changes sides in every gap, the one before its own next row
+/// included: it is as long as one that goes round row by row.
+#[test]
+fn a_chasing_weaver_goes_on_in_its_own_row() {
+    let length = |weave: &str| {
+        course(&woven(72, &format!("{{ {weave}, weaver = \"cane fine\", rows = 20 }}"))).length.to_mm()
+    };
+    let (chased, level) = (length("weave = \"chase\""), length("way = \"row by row\""));
+    assert!((chased - level).abs() < 1e-6, "{chased} {level}");
+}
+
 /// A weaver more outside than inside runs round a wider circle: its rounds are longer by 2π times half
 /// the thickness of stave and weaver, times the share.
 #[test]

@@ -13,6 +13,7 @@ pub mod layout;
 mod line;
 pub mod look;
 mod mends;
+mod overlaps;
 mod passing;
 pub mod runs;
 mod seen;
