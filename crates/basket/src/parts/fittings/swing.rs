@@ -121,7 +121,8 @@ impl<'a> Side<'a> {
         let mut angle = from;
         let mut nearest = None;
         for _ in 0..MOST {
-            if !(angle < rested.below_level.to_radians()) {
+            let sooner = angle < rested.below_level.to_radians();
+            if !sooner {
                 return;
             }
             let (room, ring) = self.nearest(&middle, angle);
