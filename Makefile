@@ -10,11 +10,12 @@ PATTERN ?= patterns/harbour-bread-basket.toml
 CARGO   ?= cargo
 PROGRAM  = $(abspath $(or $(CARGO_TARGET_DIR),target))/debug/stavewright
 
-.PHONY: help setup page run test bench
+.PHONY: help setup page house run test bench
 
 help:
 	@echo "make run     draft $(PATTERN) into out/ and open it on the bench (another: make run PATTERN=my.toml)"
-	@echo "make test    formatting, lints, docs and all tests, in the browser too"
+	@echo "make test    formatting, rules of the house, lints, docs and all tests, in the browser too"
+	@echo "make house   the rules of the house alone: circles of imports, lengths, constructors, idle functions"
 	@echo "make page    build the page that the bench serves; run and test do it by themselves"
 	@echo "make bench   measure the targets (computing, drafting with and without sheets)"
 	@echo "make setup   install the tools that are missing; run and test do it by themselves"
@@ -30,6 +31,10 @@ web/node_modules/.package-lock.json: web/package-lock.json | setup
 page: web/node_modules/.package-lock.json
 	cd web && npm run --silent build
 
+house: setup
+	node --test scripts/house/house.test.mjs
+	node scripts/house/house.mjs
+
 # A finding that says stop (exit status 1) is no reason not to open the bench.
 run: setup page
 	$(CARGO) build --workspace --bin stavewright --test published_weave
@@ -38,6 +43,7 @@ run: setup page
 
 test: setup page
 	$(CARGO) fmt --all --check
+	@$(MAKE) --no-print-directory house
 	$(CARGO) clippy --workspace --all-targets -- -D warnings
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --no-deps --workspace --lib --bins --examples
 	$(CARGO) build --workspace --bins --tests

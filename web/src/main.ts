@@ -4,11 +4,11 @@ import type { Health, PatternName, PatternText, Stock } from "./api/types.ts";
 import { el } from "./dom/element.ts";
 import { openShelf, plainPattern } from "./patterns/shelf.ts";
 import { json } from "./server/client.ts";
-import { Heart } from "./server/pulse.ts";
+import { Connection } from "./server/connection.ts";
 import { keepLight } from "./shell/light.ts";
 import { Page } from "./shell/page.ts";
 import { Bench, type Document } from "./state/bench.ts";
-import { Keep, type Draft } from "./state/keep.ts";
+import { Drafts, type Draft } from "./state/drafts.ts";
 import { speak, t, type Language } from "./words/texts.ts";
 
 const LANGUAGE = "stavewright-language";
@@ -29,19 +29,19 @@ async function start(): Promise<void> {
   const spoken = wanted(health);
   const [messages, stock] = await Promise.all([texts(spoken), json<Stock>("GET", `/api/stock?language=${spoken}`)]);
   speak(spoken, messages);
-  const keep = new Keep(health.folder);
-  await keep.settle();
-  const beginning = await begin(keep, health);
-  const bench = new Bench(beginning.document, beginning.draft?.course);
-  const heart = new Heart(health);
-  const page = new Page(bench, heart, stock, (language) => {
+  const drafts = new Drafts(health.folder);
+  await drafts.settle();
+  const beginning = await begin(drafts, health);
+  const bench = new Bench(beginning.document, beginning.draft?.undo);
+  const connection = new Connection(health);
+  const page = new Page(bench, connection, stock, (language) => {
     localStorage.setItem(LANGUAGE, language);
     store();
     location.reload();
   });
 
   let timer = 0;
-  const store = (): void => keep.put({ ...bench.document.value, course: bench.history.course });
+  const store = (): void => drafts.put({ ...bench.document.value, undo: bench.history.stack });
   bench.document.listen(() => {
     clearTimeout(timer);
     timer = window.setTimeout(store, KEEP_MS);
@@ -49,9 +49,9 @@ async function start(): Promise<void> {
   window.addEventListener("pagehide", store);
   store();
 
-  bench.onGone = () => heart.doubt();
-  heart.pulse.listen((pulse) => {
-    if (pulse === "gone") page.notices.tell("server", t("bench-gone"), [], "grave");
+  bench.onGone = () => connection.check();
+  connection.presence.listen((presence) => {
+    if (presence === "gone") page.notices.tell("server", t("bench-gone"), [], "grave");
     else {
       page.notices.tell("server", t("bench-back"));
       page.notices.drop("trouble");
@@ -78,10 +78,10 @@ function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginnin
 }
 
 /** What this window had, what a crashed one left, the pattern that was asked for, or the first one. */
-async function begin(keep: Keep, health: Health): Promise<Beginning> {
-  const own = keep.own();
+async function begin(drafts: Drafts, health: Health): Promise<Beginning> {
+  const own = drafts.own();
   if (own) return { document: own, draft: own };
-  const orphan = await keep.orphan();
+  const orphan = await drafts.orphan();
   if (orphan) return { document: orphan, draft: orphan, orphan: true };
   const names = await json<PatternName[]>("GET", "/api/patterns");
   const name = health.open ?? names[0]?.name;

@@ -5,6 +5,8 @@ use basket::form;
 use basket::pattern::{BasePattern, Form, Girth, MouldPattern, Outline, StavesPattern};
 use basket::staves::{Needs, Staves};
 use basket::stock::{Catalogue, Kind, Material};
+use basket::uprights::Standing;
+use basket::weave::Running;
 use basket::{Hand, Length, Making};
 use divan::{Bencher, black_box};
 
@@ -43,8 +45,13 @@ fn solve(bencher: Bencher, pattern: &StavesPattern) {
         wall: form.arc() - Length::inches(1.0),
         rim: Length::inches(0.375),
         weaver: Length::mm(1.2),
+        row: Length::mm(2.5),
+        behind: &Standing::default(),
         ears: true,
-        holds: &|count: u32| count % 2 == 1,
+        running: &|count: u32| {
+            let runs = count % 2;
+            Running { courses: 1, run: runs, hold: runs }
+        },
     };
     bencher.bench_local(|| Staves::solve(black_box(pattern), &base, &needs, &mut making));
 }

@@ -1,7 +1,5 @@
 //! From a pattern to a basket, in making order.
 
-use std::f64::consts::TAU;
-
 use crate::basket::Basket;
 use crate::hand::Hand;
 use crate::making::Making;
@@ -12,11 +10,12 @@ use crate::parts::edge::Edge;
 use crate::parts::fittings::{Ears, Handle, Lashed, Pins};
 use crate::parts::form::Form;
 use crate::parts::lashing::{Filler, Lashing};
-use crate::parts::rim::{HoopStocks, Rim, Seat};
+use crate::parts::rim::{HoopStocks, Rim};
+use crate::parts::seat::Seat;
 use crate::parts::staves::{Needs, Staves};
 use crate::parts::vessel::Vessel;
-use crate::parts::weave::layout::{Laid, lay_out};
-use crate::parts::weave::{self, Weave};
+use crate::parts::weave::layout::{Laid, behind, lay_out};
+use crate::parts::weave::{self, Running, Weave};
 use crate::pattern::{CoursePattern, Pattern};
 use crate::stock::{Catalogue, Kind, Material};
 
@@ -44,7 +43,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     } else {
         &pattern.weave.courses
     };
-    let laid = lay_out(courses, &form);
+    let laid = lay_out(courses, &form, hand);
     let top = laid.last().map_or(Length::ZERO, Laid::to);
     let stocks = HoopStocks::of(&pattern.rim, making);
     let offered = stave_stocks(catalogue);
@@ -54,27 +53,25 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         wall: top,
         rim: stocks.outer.width,
         weaver: thickest(courses),
+        row: courses.last().map_or(Length::ZERO, |course| course.weaver.width),
+        behind: &behind(&laid),
         ears: pattern.ears.is_some(),
-        holds: &|count| courses.iter().all(|course| course.runs_on(count)),
+        running: &|count| Running::of(courses, count),
     };
     let staves = Staves::solve(&pattern.staves, &base, &needs, making);
-    let weave = Weave::of(&laid, pattern.weave.shrink, &pattern.staves.colours, &form, &staves);
+    let weave = Weave::of(&laid, pattern, (&form, &staves.uprights), hand);
 
     let uprights = &staves.uprights;
-    let seat = Seat::on(&form, top, stocks.outer.width, Length::ZERO);
     let height = stocks.outer.width;
-    let ears = pattern
-        .ears
-        .as_ref()
-        .map(|ears| Ears::of(ears, seat.girth / TAU, height, &staves, &mut making.choices));
+    let seat = Seat::on(&form, top, height, uprights.standing.at(top));
+    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, (&seat, height), uprights, making));
     let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, ears.as_ref()), making);
-    let filler = Filler::of(&pattern.filler, catalogue, &rim, &staves, ears.as_ref(), &mut making.choices);
+    let filler = Filler::of(&pattern.filler, (&rim, uprights, ears.as_ref()), making);
     let finest = finest(courses).unwrap_or(&rim.outer.stock);
-    let lashing =
-        Lashing::of(&pattern.lashing, catalogue, &rim, &staves, filler.as_ref(), finest, &mut making.choices);
+    let lashing = Lashing::of(&pattern.lashing, (&rim, uprights, filler.as_ref()), finest, making);
     let pins = Pins::of(&pattern.pins, (&rim, uprights, ears.as_ref()), making);
     let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
-        let (uprights, filler) = (&staves.uprights, filler.as_ref());
+        let filler = filler.as_ref();
         let lashed =
             Lashed { form: &form, uprights, weave: &weave, rim: &rim, filler, lashing: &lashing, ears };
         Handle::of(handle, &lashed, making)

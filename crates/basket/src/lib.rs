@@ -44,7 +44,7 @@ pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};
 pub use self::parts::{
-    base, construction, edge, fittings, form, lashing, rim, staves, uprights, vessel, weave,
+    base, construction, edge, fittings, form, lashing, rim, seat, staves, uprights, vessel, weave,
 };
 pub use self::pattern::Pattern;
 pub use self::piece::{Of, Piece};

@@ -12,7 +12,7 @@ pub struct Making<'c> {
     pub catalogue: &'c Catalogue,
     /// The maker's own figures.
     pub hand: &'c Hand,
-    pub(crate) choices: Vec<Choice>,
+    choices: Vec<Choice>,
 }
 
 impl<'c> Making<'c> {

@@ -57,21 +57,8 @@ fn any_value() -> impl Strategy<Value = String> {
 }
 
 fn any_line() -> impl Strategy<Value = String> {
-    let all: Vec<&'static str> = [
-        keys::PATTERN,
-        keys::MOULD,
-        keys::BASE,
-        keys::STAVES,
-        keys::WEAVE,
-        keys::COURSE,
-        keys::RIM,
-        keys::LASHING,
-        keys::EARS,
-        keys::HANDLE,
-        keys::MATERIAL,
-    ]
-    .concat();
-    let sections = prop::sample::select(keys::PATTERN.to_vec());
+    let all: Vec<&'static str> = keys::every().iter().map(|key| key.name()).collect();
+    let sections = prop::sample::select(keys::ALL.iter().map(|key| key.name()).collect::<Vec<_>>());
     prop_oneof![
         8 => (prop::sample::select(all), any_value()).prop_map(|(key, value)| format!("{key} = {value}")),
         3 => sections.prop_map(|section| format!("[{section}]")),

@@ -7,7 +7,7 @@ use basket::pattern::Lean;
 use basket::pattern::Rule;
 use basket::weave::find::{Proposal, Wanted, find};
 use basket::weave::look::Look;
-use basket::weave::{Follow, Passing};
+use basket::weave::{Chase, Level, Passing, Reversed, SkipOne, Spiral, Twined};
 
 /// Rows that are woven again.
 const ROWS: u32 = 40;
@@ -16,11 +16,11 @@ const ROWS: u32 = 40;
 fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
     let count = proposal.count;
     match &proposal.fabric.passing {
-        Passing::Repeat { rule, follow: Follow::Spiral } => {
+        Passing::Spiral(Spiral { rule }) => {
             let mut hand = Hand::new(*rule, 0);
             (0..ROWS).map(|_| hand.round(count, 0)).collect()
         }
-        Passing::Repeat { rule, follow: Follow::Chase(weavers) } => {
+        Passing::Chase(Chase { rule, weavers }) => {
             // Each weaver begins where the search lets it begin, then goes its own way.
             let begins = |weaver: u32| {
                 (0..rule.repeat())
@@ -32,24 +32,11 @@ fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
             let mut hands: Vec<Hand> = (0..*weavers).map(|weaver| Hand::new(*rule, begins(weaver))).collect();
             (0..ROWS).map(|row| hands[(row % weavers) as usize].round(count, row % weavers)).collect()
         }
-        Passing::Repeat { rule, follow } => {
-            let repeat = rule.repeat();
-            let mut phase = 0;
-            (0..ROWS)
-                .map(|row| {
-                    let cells = Hand::new(*rule, phase).round(count, 0);
-                    let on = match follow {
-                        Follow::RowByRow(step) => *step,
-                        Follow::Reversed(band) if row / band % 2 == 0 => 1,
-                        Follow::Reversed(_) => -1,
-                        Follow::Spiral | Follow::Chase(_) => unreachable!("woven above"),
-                    };
-                    phase = (i64::from(phase) - i64::from(on)).rem_euclid(i64::from(repeat)) as u32;
-                    cells
-                })
-                .collect()
+        Passing::Level(Level { rule, step }) => level(*rule, count, |_| *step),
+        Passing::Reversed(Reversed { rule, band }) => {
+            level(*rule, count, |row| if row / band % 2 == 0 { 1 } else { -1 })
         }
-        Passing::SkipOne => {
+        Passing::SkipOne(SkipOne) => {
             let mut over = false;
             let mut rows = Vec::new();
             for row in 0..ROWS {
@@ -65,7 +52,7 @@ fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
             }
             rows
         }
-        Passing::Twined { weavers, step_up } => {
+        Passing::Twined(Twined { weavers, step_up }) => {
             let mut turn = 0;
             let mut rows = Vec::new();
             for _ in 0..ROWS {
@@ -86,6 +73,18 @@ fn woven(proposal: &Proposal) -> Vec<Vec<Option<u32>>> {
         }
         Passing::Drawn(_) => unreachable!("the search draws nothing"),
     }
+}
+
+/// Rows that each begin anew, so many staves on from the row below.
+fn level(rule: Rule, count: u32, on: impl Fn(u32) -> i32) -> Vec<Vec<Option<u32>>> {
+    let mut phase = 0;
+    (0..ROWS)
+        .map(|row| {
+            let cells = Hand::new(rule, phase).round(count, 0);
+            phase = (i64::from(phase) - i64::from(on(row))).rem_euclid(i64::from(rule.repeat())) as u32;
+            cells
+        })
+        .collect()
 }
 
 fn first_row(proposal: &Proposal, row: u32) -> Vec<Option<u32>> {
@@ -204,7 +203,7 @@ fn lines_run_where_they_are_promised() {
 fn every_answer_holds() {
     for (_, found) in &*ANSWERS {
         for proposal in found {
-            if matches!(proposal.fabric.passing, Passing::Twined { .. }) {
+            if matches!(proposal.fabric.passing, Passing::Twined(_)) {
                 continue;
             }
             let rows = woven(proposal);

@@ -4,15 +4,16 @@ mod rim_bench;
 
 use std::f64::consts::{PI, TAU};
 
+use basket::Catalogue;
 use basket::fittings::{Ears, off_middle, tilt};
 use basket::measure::Length;
 use basket::pattern::{EarMaterial, EarPlacing, EarsPattern};
 use proptest::prelude::*;
-use rim_bench::{close, staves};
+use rim_bench::{close, made, seat, uprights};
 
 fn ears(placing: Option<EarPlacing>, count: u32, radius: f64) -> Ears {
     let pattern = EarsPattern { placing, ..EarsPattern::default() };
-    Ears::of(&pattern, Length::mm(radius), Length::mm(10.0), &staves(count, 1.5), &mut Vec::new())
+    rim_bench::ears(&pattern, count, radius)
 }
 
 /// Plane trigonometry, computed: with 25 staves on r 125 the nearest stave is π/25 off opposite.
@@ -62,9 +63,10 @@ fn the_default_has_the_least_error() {
 /// Tail 2 in (a basket supplier's page on ears), rim 10 mm, hole 5/8 in, round top of half the width.
 #[test]
 fn an_ear_is_as_long_as_its_parts() {
-    let mut choices = Vec::new();
     let pattern = EarsPattern { material: Some(EarMaterial::Oak), ..EarsPattern::default() };
-    let ears = Ears::of(&pattern, Length::mm(125.0), Length::mm(10.0), &staves(25, 1.5), &mut choices);
+    let place = (&seat(125.0), Length::mm(10.0));
+    let (ears, choices) =
+        made(&Catalogue::default(), |making| Ears::of(&pattern, place, &uprights(25, 1.5), making));
     close(ears.length.to_mm(), 50.8 + 10.0 + 15.875 + 6.35, 1e-9);
     close(ears.thickness.to_inches(), 0.375, 1e-12);
     let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();

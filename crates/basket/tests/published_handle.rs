@@ -4,7 +4,7 @@ mod rim_bench;
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
-use basket::fittings::{Bail, Ears, Fold, Handle, Lashed};
+use basket::fittings::{Bail, Fold, Handle, Lashed};
 use basket::form;
 use basket::lashing::Lashing;
 use basket::measure::Length;
@@ -12,11 +12,12 @@ use basket::pattern::{
     BailCurve, EarMaterial, EarsPattern, Form, HandlePattern, LashingPattern, MouldPattern, Outline, Side,
 };
 use basket::stock::{Catalogue, Kind};
+use basket::uprights::Uprights;
 use basket::weave::Weave;
 use basket::weave::layout::lay_out;
 use basket::{Hand, Making};
 use proptest::prelude::*;
-use rim_bench::{close, material, staves};
+use rim_bench::{close, material, uprights};
 
 fn bail(curve: BailCurve, half_span: f64, rise: f64, corner: f64) -> Option<Bail> {
     Bail::new(curve, Length::mm(half_span), Length::mm(rise), Length::mm(corner))
@@ -79,20 +80,21 @@ fn handle_on(
     (count, radius): (u32, f64),
     making: &mut Making<'_>,
 ) -> Handle {
-    let staves = staves(count, 1.5);
-    let ears = Ears::of(ears, Length::mm(radius), Length::mm(10.0), &staves, &mut Vec::new());
+    let uprights = uprights(count, 1.5);
+    let ears = rim_bench::ears(ears, count, radius);
     let rim = rim_bench::rim(count, radius, Some(50.0), Some(&ears));
     let across = Length::mm(2.0 * radius);
     let upright = Form::Drawn { base: across, rim: across, height: Length::mm(120.0), side: Side::Straight };
     let form = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: upright });
-    let weave = Weave::of(&lay_out(&[], &form), None, &[], &form, &staves);
+    let weave = unwoven(&form, &uprights);
     let cane = material("cane", Kind::ChairCane, 2.5, 1.0);
     let lashing = LashingPattern { weaver: Some(cane.clone()), ..LashingPattern::default() };
-    let none = Catalogue::default();
-    let lashing = Lashing::of(&lashing, &none, &rim, &staves, None, &cane, &mut Vec::new());
+    let around = (&rim, &uprights, None);
+    let lashing =
+        rim_bench::made(&Catalogue::default(), |making| Lashing::of(&lashing, around, &cane, making)).0;
     let lashed = Lashed {
         form: &form,
-        uprights: &staves.uprights,
+        uprights: &uprights,
         weave: &weave,
         rim: &rim,
         filler: None,
@@ -100,6 +102,14 @@ fn handle_on(
         ears: &ears,
     };
     Handle::of(pattern, &lashed, making)
+}
+
+/// No rows at all.
+fn unwoven(form: &form::Form, uprights: &Uprights) -> Weave {
+    let text =
+        "title = \"Bare\"\nunits = \"mm\"\nmould = { base = \"200\", rim = \"200\", height = \"120\" }";
+    let pattern = basket::pattern::read(text, Catalogue::built_in()).expect("the pattern reads");
+    Weave::of(&lay_out(&[], form, &Hand::USUAL), &pattern, (form, uprights), &Hand::USUAL)
 }
 
 fn handle(pattern: &HandlePattern, ears: &EarsPattern) -> (Handle, Vec<basket::choice::Choice>) {

@@ -4,15 +4,14 @@ mod rim_bench;
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
-use basket::fittings::Ears;
 use basket::lashing::{Filler, Hull, Lashing, Section, filler_round, laid_length, tight_length};
 use basket::measure::Length;
 use basket::pattern::{EarsPattern, Every, FillerPattern, LashingPattern, LashingStyle};
 use basket::rim::Rim;
-use basket::staves::Staves;
 use basket::stock::{Catalogue, Kind, Material};
+use basket::uprights::Uprights;
 use proptest::prelude::*;
-use rim_bench::{close, material, staves};
+use rim_bench::{close, made, material, uprights};
 
 /// A rectangle with rounded corners, by places on its outline.
 fn rectangle(width: f64, height: f64, corner: f64) -> Hull {
@@ -68,8 +67,8 @@ fn section_with_a_round_filler() {
 }
 
 fn filler(rim: &Rim, stock: Material) -> Filler {
-    let (stock, staves) = (FillerPattern::Stock(stock), staves(25, 1.5));
-    let filler = Filler::of(&stock, &Catalogue::default(), rim, &staves, None, &mut Vec::new());
+    let (stock, uprights) = (FillerPattern::Stock(stock), uprights(25, 1.5));
+    let filler = made(&Catalogue::default(), |making| Filler::of(&stock, (rim, &uprights, None), making)).0;
     filler.expect("stock is given")
 }
 
@@ -140,8 +139,8 @@ fn listed_basket_of_36_wraps() {
     assert!(tight < 108.0 * 0.9, "a tight helix falls short of the list: {tight}");
 }
 
-fn rim(count: u32, radius: f64) -> (Rim, Staves) {
-    (rim_bench::rim(count, radius, Some(50.0), None), staves(count, 1.5))
+fn rim(count: u32, radius: f64) -> (Rim, Uprights) {
+    (rim_bench::rim(count, radius, Some(50.0), None), uprights(count, 1.5))
 }
 
 fn cane(strand: f64) -> Material {
@@ -151,8 +150,9 @@ fn cane(strand: f64) -> Material {
 }
 
 fn lash(pattern: &LashingPattern, count: u32, strand: f64) -> Lashing {
-    let (rim, staves) = rim(count, 125.0);
-    Lashing::of(pattern, &Catalogue::default(), &rim, &staves, None, &cane(strand), &mut Vec::new())
+    let (rim, uprights) = rim(count, 125.0);
+    let around = (&rim, &uprights, None);
+    made(&Catalogue::default(), |making| Lashing::of(pattern, around, &cane(strand), making)).0
 }
 
 fn pattern(every: Every, style: LashingStyle) -> LashingPattern {
@@ -196,16 +196,16 @@ fn strands_and_joins() {
 
 #[test]
 fn weaver_is_the_baskets_own_or_cane() {
-    let (rim, staves) = rim(25, 125.0);
+    let (rim, uprights) = rim(25, 125.0);
     let reed = material("round reed 2", Kind::RoundReed, 1.75, 1.75);
     let catalogue = Catalogue {
         materials: vec![cane(4000.0), material("cane medium", Kind::ChairCane, 3.0, 1.0)],
         woods: Vec::new(),
     };
     let with = |default: &Material| {
-        let mut choices = Vec::new();
-        let lashing =
-            Lashing::of(&LashingPattern::default(), &catalogue, &rim, &staves, None, default, &mut choices);
+        let around = (&rim, &uprights, None);
+        let open = LashingPattern::default();
+        let (lashing, choices) = made(&catalogue, |making| Lashing::of(&open, around, default, making));
         let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();
         assert_eq!(keys, ["lashing.weaver", "lashing.every", "lashing.style", "lashing.tail"]);
         lashing.weaver.name
@@ -226,14 +226,15 @@ fn close_staves_are_lashed_at_every_other() {
 }
 
 fn fill(placing: Option<basket::pattern::EarPlacing>, count: u32, radius: f64) -> (Filler, Length) {
-    let (rim, staves) = rim(count, radius);
+    let (rim, uprights) = rim(count, radius);
     let ears = placing.map(|placing| {
         let pattern = EarsPattern { placing: Some(placing), ..EarsPattern::default() };
-        Ears::of(&pattern, rim.radius(), rim.height, &staves, &mut Vec::new())
+        rim_bench::ears(&pattern, count, radius)
     });
     let stock = FillerPattern::Stock(material("round reed 3", Kind::RoundReed, 2.25, 2.25));
-    let filler = Filler::of(&stock, &Catalogue::default(), &rim, &staves, ears.as_ref(), &mut Vec::new());
-    (filler.expect("stock is given"), filler_round(rim.radius(), staves.uprights.thickness))
+    let around = (&rim, &uprights, ears.as_ref());
+    let filler = made(&Catalogue::default(), |making| Filler::of(&stock, around, making)).0;
+    (filler.expect("stock is given"), filler_round(rim.radius(), uprights.thickness))
 }
 
 #[test]
@@ -252,13 +253,13 @@ fn filler_goes_round_once_or_between_the_ears() {
 /// quarter wider than the staves are thick (1.5).
 #[test]
 fn filler_covers_the_stave_tips() {
-    let (rim, staves) = rim(25, 125.0);
+    let (rim, uprights) = rim(25, 125.0);
     let reed = |mm: f64| material(&format!("round reed {mm} mm"), Kind::RoundReed, mm, mm);
     let cane = |name: &str, mm: f64| material(name, Kind::ChairCane, mm, 1.0);
     let chosen = |materials: Vec<Material>| {
         let catalogue = Catalogue { materials, woods: Vec::new() };
-        let mut choices = Vec::new();
-        let filler = Filler::of(&FillerPattern::Choose, &catalogue, &rim, &staves, None, &mut choices);
+        let around = (&rim, &uprights, None);
+        let (filler, choices) = made(&catalogue, |making| Filler::of(&FillerPattern::Choose, around, making));
         assert_eq!(choices.len(), 1);
         (filler.map(|filler| filler.stock.name), choices[0].reason.id)
     };

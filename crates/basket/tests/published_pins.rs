@@ -11,7 +11,7 @@ use basket::stock::{Catalogue, Kind, Material};
 use basket::{Hand, Making};
 use proptest::prelude::*;
 use proptest::sample::select;
-use rim_bench::{close, material, rim, staves};
+use rim_bench::{close, material, rim, uprights};
 
 const RADIUS: f64 = 125.0;
 
@@ -24,8 +24,8 @@ fn pin(length: f64, diameter: f64) -> Material {
 fn pins(count: u32, every: Every, stocks: &[Material], ears: Option<&Ears>) -> Pins {
     let pattern = PinsPattern { stock: None, every: Some(every) };
     let catalogue = Catalogue { materials: stocks.to_vec(), woods: Vec::new() };
-    let (rim, staves) = (rim(count, RADIUS, Some(50.0), ears), staves(count, 1.5));
-    Pins::of(&pattern, (&rim, &staves.uprights, ears), &mut Making::new(&catalogue, &Hand::USUAL))
+    let (rim, uprights) = (rim(count, RADIUS, Some(50.0), ears), uprights(count, 1.5));
+    Pins::of(&pattern, (&rim, &uprights, ears), &mut Making::new(&catalogue, &Hand::USUAL))
 }
 
 fn ears(count: u32, placing: EarPlacing, width: f64, material: EarMaterial) -> Ears {
@@ -35,7 +35,7 @@ fn ears(count: u32, placing: EarPlacing, width: f64, material: EarMaterial) -> E
         width: Some(Length::mm(width)),
         ..EarsPattern::default()
     };
-    Ears::of(&pattern, Length::mm(RADIUS), Length::mm(10.0), &staves(count, 1.5), &mut Vec::new())
+    rim_bench::ears(&pattern, count, RADIUS)
 }
 
 fn pinned(count: u32, every: Every, placing: EarPlacing, width: f64) -> Vec<u32> {

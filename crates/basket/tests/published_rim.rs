@@ -13,7 +13,7 @@ use basket::rim::{HoopStocks, Rim, inner_neutral, inner_strain, outer_neutral, o
 use basket::stock::{Catalogue, Kind};
 use basket::{Hand, Making};
 use proptest::prelude::*;
-use rim_bench::{close, material, seat, staves};
+use rim_bench::{close, material, seat, uprights};
 
 /// The centroid of a half disc lies 4R/3π from its flat (Pappus); computed for R 5 on r 125 over staves
 /// of 1.5 mm.
@@ -44,9 +44,7 @@ fn strain_of_flat_stock() {
 }
 
 fn rim(radius: f64, lap: Option<f64>, with_ears: bool, count: u32) -> Rim {
-    let staves = staves(count, 1.5);
-    let ears =
-        Ears::of(&EarsPattern::default(), Length::mm(radius), Length::mm(10.0), &staves, &mut Vec::new());
+    let ears = rim_bench::ears(&EarsPattern::default(), count, radius);
     rim_bench::rim(count, radius, lap, with_ears.then_some(&ears))
 }
 
@@ -95,7 +93,7 @@ fn lap_chosen_is_ten_thicknesses_within_the_trades_range() {
         let rim = Rim::of(
             &RimPattern::default(),
             HoopStocks { outer: stock.clone(), inner: stock },
-            (seat(100.0), &staves(25, 1.5).uprights, None),
+            (seat(100.0), &uprights(25, 1.5), None),
             &mut making,
         );
         let choices = making.take_choices();

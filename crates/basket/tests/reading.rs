@@ -2,7 +2,7 @@
 
 use basket::pattern::{
     BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern, Finish, Form, HandlePattern,
-    LashingStyle, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, keys, read,
+    LashingStyle, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
 };
 use basket::{Catalogue, Length, Pattern};
 
@@ -248,34 +248,6 @@ text = "Mine sticks."
     let photo = lashing.photo.as_ref().unwrap();
     assert_eq!((photo.path.as_str(), photo.caption.as_str()), ("photos/lash.JPG", "The first wrap"));
     assert!(off.photo.is_none());
-}
-
-#[test]
-fn every_key_is_in_the_manual() {
-    let manual = include_str!("../../../docs/pattern-file.md");
-    let sections = [
-        keys::PATTERN,
-        keys::MOULD,
-        keys::BASE,
-        keys::GROOVE,
-        keys::STAVES,
-        keys::TAPER,
-        keys::WEAVE,
-        keys::COURSE,
-        keys::RIM,
-        keys::FILLER,
-        keys::LASHING,
-        keys::PINS,
-        keys::EARS,
-        keys::HANDLE,
-        keys::NOTE,
-        keys::SHELF,
-        keys::MATERIAL,
-    ];
-    for key in sections.concat() {
-        let described = [format!("`{key}`"), format!("[{key}]"), format!("`{key} =")];
-        assert!(described.iter().any(|form| manual.contains(form)), "{key} is not described");
-    }
 }
 
 #[test]

@@ -3,9 +3,12 @@
 
 #[path = "findings/draft.rs"]
 mod draft;
+#[path = "findings/sides.rs"]
+mod sides;
 
 use basket::findings::Grade::{Care, Note, Stop};
-use draft::{basket, beyond_limit, both_sides, found, pattern};
+use draft::pattern;
+use sides::{basket, beyond_limit, both_sides, found};
 
 const WEAVE: &str = "weave.courses[2].weave";
 

@@ -2,8 +2,17 @@
 //! and only ever knows on which side it is and how many staves of its float are left.
 
 use basket::pattern::Rule;
-use basket::weave::Diagonal;
-use basket::weave::fabric::{Cell, Fabric, Follow, Passing};
+use basket::weave::look::Eye;
+use basket::weave::{Cell, Chase, Diagonal, Fabric, Level, Passing, Reversed, SkipOne, Spiral, Twined};
+
+/// How one row follows the other.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Follow {
+    Spiral,
+    Chase(u32),
+    RowByRow(i32),
+    Reversed(u32),
+}
 
 /// One weaver on its way.
 #[derive(Clone, Copy, PartialEq)]
@@ -87,12 +96,15 @@ fn walked(over: u32, under: u32, follow: Follow, count: u32, rows: u32) -> Vec<R
     }
 }
 
-fn fabric(passing: Passing, count: u32) -> Fabric {
-    Fabric { passing, count, start: 0, spread: 0 }
-}
-
 fn repeat(over: u32, under: u32, follow: Follow, count: u32) -> Fabric {
-    fabric(Passing::Repeat { rule: Rule::new(over, under), follow }, count)
+    let rule = Rule::new(over, under);
+    let passing = match follow {
+        Follow::Spiral => Passing::Spiral(Spiral { rule }),
+        Follow::Chase(weavers) => Passing::Chase(Chase { rule, weavers }),
+        Follow::RowByRow(step) => Passing::Level(Level { rule, step }),
+        Follow::Reversed(band) => Passing::Reversed(Reversed { rule, band }),
+    };
+    Fabric::new(passing, count)
 }
 
 fn cell((weaver, sides): &Row, stave: u32) -> Cell {
@@ -185,7 +197,7 @@ fn reversed_bands_agree_with_walking() {
 #[test]
 fn skipping_one_agrees_with_walking() {
     for count in 3..=120_u32 {
-        let fabric = fabric(Passing::SkipOne, count);
+        let fabric = Fabric::new(Passing::SkipOne(SkipOne), count);
         let (mut side, mut since) = (true, 0);
         let column = |stave| longest((0..count + 2).map(|row| fabric.is_over(row, stave)));
         assert_eq!(fabric.float_rows(count + 2), (0..count).map(column).max().unwrap_or(0), "{count}");
@@ -211,7 +223,7 @@ fn skipping_one_agrees_with_walking() {
 fn twined_rows_agree_with_weavers_that_take_turns() {
     for (weavers, count) in (2..=5_u32).flat_map(|weavers| (3..=120_u32).map(move |count| (weavers, count))) {
         for step_up in [false, true] {
-            let fabric = fabric(Passing::Twined { weavers, step_up }, count);
+            let fabric = Fabric::new(Passing::Twined(Twined { weavers, step_up }), count);
             let mut turn: std::collections::VecDeque<u32> = (0..weavers).collect();
             for row in 0..weavers + 2 {
                 if step_up {
@@ -233,34 +245,41 @@ fn twined_rows_agree_with_weavers_that_take_turns() {
 fn a_start_turns_the_weave() {
     for (over, under, count, start) in [(2, 2, 13, 5), (3, 1, 40, 39), (1, 1, 9, 1)] {
         let at_first = repeat(over, under, Follow::Spiral, count);
-        let further = Fabric { start, ..at_first.clone() };
+        let further = at_first.clone().from_stave(start);
         for (row, stave) in (0..8).flat_map(|row| (0..count).map(move |stave| (row, stave))) {
             assert_eq!(further.cell(row, (stave + start) % count), at_first.cell(row, stave));
         }
     }
 }
 
-/// The way the diagonal goes, seen on the walked rows themselves.
+/// Along the diagonal the walked rows lie on each other; where it climbs from row to row, the nearest way is
+/// the one it goes, unless like cells touch the other way.
 #[test]
 fn diagonals_climb_as_walked() {
     for (over, under) in (1..=6).flat_map(|over| (1..=6).map(move |under| (over, under))) {
         let repeat_of = over + under;
         for count in (2 * repeat_of).max(3)..=60 {
-            let rows = walked(over, under, Follow::Spiral, count, 2);
-            let moved = |by: i64| {
+            let walk = walked(over, under, Follow::Spiral, count, 13);
+            let moved = |by: i64, rows: usize| {
                 (0..i64::from(count)).all(|stave| {
                     let below = stave - by;
                     !(0..i64::from(count)).contains(&below)
-                        || rows[1].1[stave as usize] == rows[0].1[below as usize]
+                        || walk[rows].1[stave as usize] == walk[0].1[below as usize]
                 })
             };
             let half = i64::from(repeat_of) / 2;
-            let near = (-half..=half).min_by_key(|by| if moved(*by) { by.abs() } else { i64::MAX });
-            let diagonal = repeat(over, under, Follow::Spiral, count).diagonal();
-            match diagonal {
-                Diagonal::Stacks => assert!(moved(0)),
-                Diagonal::Alternates => assert!(moved(half) && moved(-half)),
-                Diagonal::Climbs(by) => assert_eq!(near, Some(i64::from(by)), "{over}/{under} on {count}"),
+            let near = (-half..=half).min_by_key(|by| if moved(*by, 1) { by.abs() } else { i64::MAX });
+            match repeat(over, under, Follow::Spiral, count).diagonal(Eye::USUAL) {
+                Diagonal::Stacks => assert!(moved(0, 1)),
+                Diagonal::Alternates => assert!(moved(half, 1) && moved(-half, 1)),
+                Diagonal::Climbs { staves, rows: 1 } => {
+                    assert_eq!(near, Some(i64::from(staves)), "{over}/{under} on {count}");
+                }
+                Diagonal::Climbs { staves, rows } => {
+                    assert!(moved(staves.into(), rows as usize), "{over}/{under} on {count}");
+                    assert!(near.is_some_and(|near| near.unsigned_abs() > u64::from(over.min(under))));
+                }
+                Diagonal::None => assert!(near.is_some_and(|near| near.unsigned_abs() > 1)),
                 other => panic!("{other:?}"),
             }
         }

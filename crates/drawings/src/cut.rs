@@ -1,6 +1,6 @@
 //! The parts of the right half cut through the axis and an ear: base, stave, weavers, rim.
 
-use basket::{Basket, Length};
+use basket::{Basket, Length, Material};
 use kurbo::{Point, Rect, Vec2};
 
 use crate::drawing::{Drawing, Line, Tone, closed, open};
@@ -88,8 +88,8 @@ impl<'a> Cut<'a> {
         drawing.shape(strip.collect::<kurbo::BezPath>(), Tone::Mid, Line::Fine);
     }
 
-    /// The weavers whose middles lie between two places, outside or inside the stave as the weave
-    /// has it.
+    /// The weavers of the rows whose middles lie between two places, outside or inside the stave as the
+    /// fabric has it.
     pub(crate) fn weavers(&self, drawing: &mut Drawing, from: Length, to: Length) {
         let stave = self.basket.ears.as_ref().map_or(1, |ears| ears.each[0].stave);
         let thickness = self.basket.body.uprights().thickness.to_mm();
@@ -103,24 +103,34 @@ impl<'a> Cut<'a> {
             if (row.number - course.first_row.min(row.number)) % stride != stride / 2 {
                 continue;
             }
-            let weaver = &course.weaver;
-            let half = Vec2::new(weaver.thickness.to_mm() / 2.0, weaver.width.to_mm() / 2.0);
-            let index = stave.saturating_sub(1);
-            let over = course.weave.rule().is_over(
-                index,
-                row.number.saturating_sub(1),
-                self.basket.body.uprights().count,
-            );
-            let out = if over { thickness + half.x } else { -half.x };
-            let section = (0..STEPS).map(|step| {
-                let angle = f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU;
-                // Rounded corners: between a rectangle and an ellipse.
-                let soft = |share: f64| share.signum() * share.abs().sqrt();
-                let up = Length::mm(half.y * soft(angle.sin()));
-                self.on_wall(row.along + up, out + half.x * soft(angle.cos()))
-            });
-            drawing.shape(closed(section), Tone::White, Line::Fine);
+            let index = row.number.saturating_sub(course.first_row);
+            let lying = (0..).zip(&course.weavers).filter(|(_, weaver)| weaver.lies_in(index));
+            let (outside, inside): (Vec<_>, Vec<_>) = lying
+                .partition(|(weaver, _)| course.fabric.is_outside(index, stave.saturating_sub(1), *weaver));
+            for (weavers, face, side) in [(outside, thickness, 1.0), (inside, 0.0, -1.0)] {
+                let all: Length = weavers.iter().map(|(_, weaver)| weaver.material.width).sum();
+                let mut low = row.along - all / 2.0;
+                for (_, weaver) in weavers {
+                    let stock = &weaver.material;
+                    let out = face + side * stock.thickness.to_mm() / 2.0;
+                    self.weaver(drawing, stock, low + stock.width / 2.0, out);
+                    low += stock.width;
+                }
+            }
         }
+    }
+
+    /// A weaver cut across, its middle at a place on the wall.
+    fn weaver(&self, drawing: &mut Drawing, stock: &Material, along: Length, out: f64) {
+        let half = Vec2::new(stock.thickness.to_mm() / 2.0, stock.width.to_mm() / 2.0);
+        let section = (0..STEPS).map(|step| {
+            let angle = f64::from(step) / f64::from(STEPS) * std::f64::consts::TAU;
+            // Rounded corners: between a rectangle and an ellipse.
+            let soft = |share: f64| share.signum() * share.abs().sqrt();
+            let up = Length::mm(half.y * soft(angle.sin()));
+            self.on_wall(along + up, out + half.x * soft(angle.cos()))
+        });
+        drawing.shape(closed(section), Tone::White, Line::Fine);
     }
 
     /// Hoops, filler, pin and lashing.

@@ -9,7 +9,7 @@ use crate::cut::Cut;
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label};
 use crate::rim_shape::RimShape;
-use crate::section::scale_name;
+use crate::scale::scale_name;
 use crate::text::{fine_both, spread};
 
 /// How much larger than true a detail is, unless it grows too large.

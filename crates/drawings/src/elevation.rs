@@ -130,11 +130,11 @@ impl<'a> Elevation<'a> {
             if (row.number - course.first_row.min(row.number)) % stride != stride / 2 {
                 continue;
             }
-            let rule = course.weave.rule();
+            let index = row.number.saturating_sub(course.first_row);
             let pitch = course.pitch.to_mm() * f64::from(stride);
             let pass = Pass::of(self, row, pitch, course.weaver.thickness.to_mm());
             for &(stave, direction) in &staves {
-                if rule.is_over(stave, row.number.saturating_sub(1), self.basket.body.uprights().count) {
+                if course.fabric.is_over(index, stave) {
                     let tone = lit(direction).0;
                     let path = tones.iter().zip(&mut passes).find(|(of, _)| **of == tone);
                     if let Some((_, path)) = path {

@@ -9,8 +9,8 @@ use words::Words;
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Region, Style, View, margin, picture_of};
-use crate::section::{round_scale, scale_name};
-use crate::solid::{Detail, Part, Stock};
+use crate::scale::{round_scale, scale_name};
+use crate::solid::{Detail, Part, PartCache};
 use crate::stages::look;
 
 /// Most width of the basket on paper, in mm.
@@ -25,8 +25,8 @@ const DIMENSIONS: [f64; 2] = [12.0, 7.0];
 /// The finished basket from above, its ears at the right and left and its handle up, to scale. None
 /// where nothing of it can be drawn.
 pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
-    let stock = Stock::of(basket, Detail::Page);
-    let parts = stock.at(Stage::Finished);
+    let cache = PartCache::of(basket, Detail::Page);
+    let parts = cache.at(Stage::Finished);
     let reach = parts.iter().map(|part| radius(part)).fold(0.0, f64::max);
     let scale = round_scale(WIDTH / (2.0 * reach));
     let side = 2.0 * (reach * scale + margin(DENSITY));

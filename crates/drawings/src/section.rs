@@ -12,13 +12,12 @@ use crate::detail;
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line, Tone};
 use crate::elevation::Elevation;
+use crate::scale::{round_scale, scale_name};
 
 /// Most width of the basket on paper, in mm.
 const WIDTH: f64 = 92.0;
 /// Most height of the basket on paper, in mm.
 const HEIGHT: f64 = 125.0;
-/// Scales in which a basket is drawn.
-const SCALES: [f64; 12] = [2.0, 1.5, 1.0, 0.75, 0.5, 0.4, 0.25, 0.2, 0.125, 0.1, 0.05, 0.02];
 
 /// The true side of the basket, sized for paper about 175 mm wide.
 pub fn section(basket: &Basket, words: &Words) -> Drawing {
@@ -45,17 +44,6 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     drawing.add(rim, upper);
     drawing.add(groove, lower);
     drawing.upright(scale).fitted(1.5)
-}
-
-/// The largest round scale up to the largest that fits.
-pub(crate) fn round_scale(largest: f64) -> f64 {
-    SCALES.into_iter().find(|scale| *scale <= largest).unwrap_or(largest)
-}
-
-/// A scale as makers write it, such as `1 : 2`.
-pub(crate) fn scale_name(scale: f64, words: &Words) -> String {
-    let plain = |number| words.value(&Value::Number(number, 2));
-    if scale >= 1.0 { format!("{} : 1", plain(scale)) } else { format!("1 : {}", plain(1.0 / scale)) }
 }
 
 /// Heights above the mould's base and the radius of the rim, in mm of the basket.

@@ -70,10 +70,10 @@ fn write_path(svg: &mut String, path: &[PathEl], line: Option<Line>, tone: Optio
     svg.push_str(" d=\"");
     for element in path {
         match *element {
-            PathEl::MoveTo(to) => write!(svg, "M{}", Place(to))?,
-            PathEl::LineTo(to) => write!(svg, "L{}", Place(to))?,
-            PathEl::QuadTo(by, to) => write!(svg, "Q{} {}", Place(by), Place(to))?,
-            PathEl::CurveTo(by, and, to) => write!(svg, "C{} {} {}", Place(by), Place(and), Place(to))?,
+            PathEl::MoveTo(to) => write!(svg, "M{}", Pair(to))?,
+            PathEl::LineTo(to) => write!(svg, "L{}", Pair(to))?,
+            PathEl::QuadTo(by, to) => write!(svg, "Q{} {}", Pair(by), Pair(to))?,
+            PathEl::CurveTo(by, and, to) => write!(svg, "C{} {} {}", Pair(by), Pair(and), Pair(to))?,
             PathEl::ClosePath => svg.push('Z'),
         }
     }
@@ -93,7 +93,7 @@ fn write_label(svg: &mut String, label: &Label) -> fmt::Result {
         svg.push_str(" font-weight=\"bold\"");
     }
     if label.turn != 0.0 {
-        write!(svg, " transform=\"rotate({} {})\"", Number(label.turn), Place(label.at))?;
+        write!(svg, " transform=\"rotate({} {})\"", Number(label.turn), Pair(label.at))?;
     }
     writeln!(svg, ">{}</text>", Text(&label.text))
 }
@@ -116,9 +116,10 @@ impl Display for Number {
     }
 }
 
-struct Place(Point);
+/// The two coordinates of a point.
+struct Pair(Point);
 
-impl Display for Place {
+impl Display for Pair {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} {}", Number(self.0.x), Number(self.0.y))
     }

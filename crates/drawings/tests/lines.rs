@@ -128,7 +128,8 @@ fn the_outline_of_the_whole_is_heavier_than_edges_within() {
 fn far_things_look_smaller_from_a_distance() {
     let posts =
         [0.0, 60.0].map(|y| block("post", PartKind::Base, [-5.0 + y, y, 0.0], [5.0 + y, y + 1.0, 30.0]));
-    let view = View::look_at([30.0, -100.0, 15.0], [30.0, 0.0, 15.0]).expect("a view");
+    // From 100 mm before the near post: the middle of both lies 30.5 mm behind its face.
+    let view = View::from(0.0, 0.0).at_distance(130.5);
     let drawing = draw(&solid(posts), &view, &Style::plain(80.0, 80.0)).expect("a picture");
     let mut uprights: Vec<(f64, f64)> = pieces(&drawing)
         .iter()
@@ -152,7 +153,8 @@ fn pictures_that_cannot_be_drawn_say_why() {
     }
     assert_eq!(draw(&Solid::default(), &View::from(0.0, 0.0), &style), Err(PictureError::Empty));
     assert!(matches!(draw(&cube(), &View::from(f64::NAN, 0.0), &style), Err(PictureError::View(_))));
-    assert!(matches!(View::look_at([1.0; 3], [1.0; 3]), Err(PictureError::View(_))));
+    let nowhere = View::from(0.0, 0.0).at_distance(0.0);
+    assert!(matches!(draw(&cube(), &nowhere, &style), Err(PictureError::View(_))));
     assert!(matches!(shaded(&cube(), &View::from(0.0, 0.0), 0, 100), Err(PictureError::Pixels { .. })));
 }
 

@@ -4,7 +4,7 @@ mod common;
 
 use basket::steps::Stage;
 use common::{CHANNEL, FERRY, HARBOUR, ODD, basket, labels, words};
-use drawings::lines::{Look, PictureError, Region, Style, View, draw};
+use drawings::lines::{PartStyle, PictureError, Region, Style, View, draw};
 use drawings::solid::{Detail, Part, PartKind, Solid, solid};
 use drawings::stages::{Plate, plates, stage_drawing, stage_drawings};
 use drawings::{Drawing, Item, Tone};
@@ -17,9 +17,9 @@ const BOWL: &str = "title = \"Bowl\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\n
 const SMALL: &str = "title = \"Small\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"60\"\nrim = \"90\"\nheight = \"30\"\n[staves]\ncount = 21\nstock = \"flat oval reed 1/4 in\"\n[ears]\n[handle]\n";
 
 /// Staves in black, the rest without tone but hiding what lies behind it.
-fn black_staves(part: &Part) -> Look {
+fn black_staves(part: &Part) -> PartStyle {
     let tone = (part.kind == PartKind::Stave).then_some(Tone::Black);
-    Look { edge: None, lit: tone, shaded: tone }
+    PartStyle { edge: None, lit: tone, shaded: tone }
 }
 
 /// The staves set, without their band.

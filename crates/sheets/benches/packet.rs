@@ -29,7 +29,7 @@ fn whole_packet(bencher: divan::Bencher, paper: Paper) {
 #[divan::bench(sample_count = 20)]
 fn whole_packet_afresh(bencher: divan::Bencher) {
     let (basket, words) = (harbour(), Words::new(Language::English, Units::Inches));
-    bencher.with_inputs(sheets::forget).bench_values(|()| {
+    bencher.with_inputs(|| typst::comemo::evict(0)).bench_values(|()| {
         packet(&basket, &words, &Options::default(), &mut |_| ()).expect("it can be made")
     });
 }

@@ -49,6 +49,13 @@ pub(crate) struct Piece {
     parts: Vec<String>,
 }
 
+/// All that is drawn for one paper.
+pub(crate) struct Drawn {
+    pub(crate) paper: Paper,
+    pub(crate) figures: Vec<Figure>,
+    pub(crate) pieces: Vec<Piece>,
+}
+
 /// The drawings that every packet shows, under the names by which the templates ask for them.
 fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
     let plates = [
@@ -83,7 +90,7 @@ fn stages(basket: &Basket, words: &Words) -> impl Iterator<Item = Figure> {
     stages::stage_drawings(basket, words).into_iter().map(|(_, drawing)| Figure::of(&drawing))
 }
 
-pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Vec<Figure>, Vec<Piece>) {
+pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn {
     let mut figures = plates(basket, scribe.words);
     figures.extend(stages(basket, scribe.words));
     let (width, height) = paper.template_room();
@@ -99,7 +106,7 @@ pub(crate) fn figures(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> (Ve
         pieces.push(Piece { name: template.title, note, parts: names });
         figures.extend(parts);
     }
-    (figures, pieces)
+    Drawn { paper, figures, pieces }
 }
 
 pub(crate) fn section_svg(basket: &Basket, words: &Words) -> String {

@@ -24,5 +24,5 @@ pub use error::{Mistake, Position, SheetError};
 pub use packet::{Options, PacketFile, SHEETS, data, packet, sheets};
 pub use paper::Paper;
 pub use photos::Photos;
-pub use press::{Files, Sheet, forget, print};
+pub use press::{Files, Sheet, print};
 pub use templates::Templates;

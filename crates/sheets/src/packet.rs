@@ -117,18 +117,17 @@ fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Resu
 
 /// The data and the drawings that the templates read.
 fn files(basket: &Basket, words: &Words, options: &Options) -> Result<Files, SheetError> {
-    let paper = options.paper;
     let scribe = Scribe::new(words);
-    let (mut figures, pieces) = figures::figures(basket, &scribe, paper);
+    let mut drawn = figures::drawn(basket, &scribe, options.paper);
     let demonstration = Demonstration::of(basket, &options.show);
-    figures.push(Figure::of(&drawings::timeline(&demonstration, words)));
+    drawn.figures.push(Figure::of(&drawings::timeline(&demonstration, words)));
     let own = Own {
         notes: notes::notes(basket, &options.photos),
         demonstration: demonstration::plan(basket, &demonstration, &scribe),
     };
-    let data = SheetData::new(basket, &scribe, paper, &figures, &pieces, own);
+    let data = SheetData::new(basket, &scribe, &drawn, own);
     let mut files = Files::from([("data.json".to_owned(), serde_json::to_vec(&data)?)]);
-    files.extend(figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
+    files.extend(drawn.figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
     files.extend(options.photos.files());
     Ok(files)
 }

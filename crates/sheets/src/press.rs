@@ -72,11 +72,6 @@ pub(crate) fn tidy() {
     typst::comemo::evict(4);
 }
 
-/// Forgets everything that earlier sheets left in the typesetter's memory.
-pub fn forget() {
-    typst::comemo::evict(0);
-}
-
 /// One sheet being set: its sources and files.
 struct Job {
     main: FileId,

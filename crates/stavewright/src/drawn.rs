@@ -8,7 +8,8 @@ use basket::pattern::drawn::{Drawn, DrawnFault};
 use resvg::tiny_skia::{Pixmap, PremultipliedColorU8};
 
 use crate::failure::Failure;
-use crate::input::{self, Origin};
+use crate::input;
+use crate::source::{Origin, Text};
 
 /// The largest picture that is read, in bytes.
 const LARGEST: u64 = 8_000_000;
@@ -44,7 +45,7 @@ fn read(path: &Path) -> Result<Drawn, Failure> {
 }
 
 /// The fault at its line and column in the file.
-fn misdrawn(text: &input::Text, fault: &DrawnFault) -> Failure {
+fn misdrawn(text: &Text, fault: &DrawnFault) -> Failure {
     let mut written = text.content.lines().zip(1..).filter(|(line, _)| !line.trim().is_empty());
     let (line, stave) = match fault {
         DrawnFault::Ragged { line, .. } => (*line, None),

@@ -7,9 +7,9 @@ use anstyle::Style;
 use basket::pattern::Problem;
 use sheets::SheetError;
 
-use crate::input::{Origin, Text};
 use crate::report::problems;
 use crate::screen;
+use crate::source::{Origin, Text};
 
 /// Why a command could not do its work.
 #[derive(Debug)]

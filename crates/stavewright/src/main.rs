@@ -13,6 +13,7 @@ mod raster;
 mod report;
 mod screen;
 mod single;
+mod source;
 
 use std::process::ExitCode;
 

@@ -9,6 +9,8 @@ use std::fs::{self, File};
 use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
+use sheets::PacketFile;
+
 use crate::failure::Failure;
 
 /// Every file that a packet may hold.
@@ -26,19 +28,10 @@ pub(crate) const NAMES: [&str; 10] = [
 ];
 
 /// The file that every packet holds, and by which one is known.
-const HEART: &str = "basket.json";
+const KNOWN_BY: &str = "basket.json";
 
 /// What file managers leave behind in a folder that was looked at.
 const CRUMBS: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
-
-/// A file of a packet.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Sheet {
-    /// Name within the folder.
-    pub(crate) name: &'static str,
-    /// What it holds.
-    pub(crate) bytes: Vec<u8>,
-}
 
 /// Makes temporary files and folders beside the wanted ones, with the rights that new files have.
 pub(crate) fn builder(mode: u32) -> tempfile::Builder<'static, 'static> {
@@ -70,7 +63,7 @@ pub(crate) fn place(out: &Path) -> Result<PathBuf, Failure> {
 }
 
 /// Writes a packet. Returns the folder.
-pub(crate) fn write(out: &Path, files: &[Sheet]) -> Result<PathBuf, Failure> {
+pub(crate) fn write(out: &Path, files: &[PacketFile]) -> Result<PathBuf, Failure> {
     let out = place(out)?;
     let parent =
         out.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new(".")).to_owned();
@@ -117,7 +110,7 @@ fn strangers(folder: &Path) -> io::Result<Vec<String>> {
             strangers.push(name);
         }
     }
-    if strangers.is_empty() && !known.iter().any(|name| name == HEART) {
+    if strangers.is_empty() && !known.iter().any(|name| name == KNOWN_BY) {
         strangers = known;
     }
     strangers.sort();
@@ -148,7 +141,7 @@ fn make_folders(folder: &Path) -> io::Result<Vec<PathBuf>> {
     Ok(missing)
 }
 
-fn write_beside(parent: &Path, files: &[Sheet]) -> io::Result<tempfile::TempDir> {
+fn write_beside(parent: &Path, files: &[PacketFile]) -> io::Result<tempfile::TempDir> {
     let fresh = builder(0o777).tempdir_in(parent)?;
     for sheet in files {
         let mut file = File::create_new(fresh.path().join(sheet.name))?;
@@ -214,8 +207,8 @@ fn cannot(place: &Path, what: &str, error: &io::Error) -> Failure {
 mod tests {
     use super::*;
 
-    fn sheets(text: &str) -> Vec<Sheet> {
-        ["cuts.csv", HEART].into_iter().map(|name| Sheet { name, bytes: text.into() }).collect()
+    fn sheets(text: &str) -> Vec<PacketFile> {
+        ["cuts.csv", KNOWN_BY].into_iter().map(|name| PacketFile { name, bytes: text.into() }).collect()
     }
 
     fn names(folder: &Path) -> Vec<String> {
@@ -241,7 +234,7 @@ mod tests {
         write(&out, &sheets("first")).unwrap();
         fs::write(out.join("handout.pdf"), "of the first packet only").unwrap();
         write(&out, &sheets("second")).unwrap();
-        assert_eq!(names(&out), [HEART, "cuts.csv"]);
+        assert_eq!(names(&out), [KNOWN_BY, "cuts.csv"]);
         assert_eq!(fs::read_to_string(out.join("cuts.csv")).unwrap(), "second");
         assert_eq!(names(&room.path().join("deep")), ["packet"], "nothing temporary stays");
     }
@@ -251,7 +244,7 @@ mod tests {
         let room = tempfile::tempdir().unwrap();
         let out = room.path().join("plans");
         fs::create_dir(&out).unwrap();
-        for name in ["letter.txt", "cuts.csv", HEART] {
+        for name in ["letter.txt", "cuts.csv", KNOWN_BY] {
             fs::write(out.join(name), "mine").unwrap();
         }
         let said = message(write(&out, &sheets("new")).unwrap_err());
@@ -278,7 +271,7 @@ mod tests {
         let out = room.path().join("empty");
         fs::create_dir(&out).unwrap();
         write(&out, &sheets("b")).unwrap();
-        assert_eq!(names(&out), [HEART, "cuts.csv"]);
+        assert_eq!(names(&out), [KNOWN_BY, "cuts.csv"]);
     }
 
     #[test]

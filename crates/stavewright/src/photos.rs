@@ -13,7 +13,7 @@ use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageFormat, ImageReader, 
 use sheets::Photos;
 
 use crate::failure::Failure;
-use crate::input::Text;
+use crate::source::Text;
 
 /// The largest photograph that is read, and all together, in bytes.
 const LARGEST: u64 = 10_000_000;

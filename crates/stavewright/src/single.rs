@@ -4,8 +4,8 @@ use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use crate::failure::Failure;
-use crate::input::Origin;
 use crate::packet;
+use crate::source::Origin;
 
 /// Writes the file; what stood there before stays until the new one is whole.
 pub(crate) fn write(out: &Path, bytes: &[u8]) -> Result<(), Failure> {

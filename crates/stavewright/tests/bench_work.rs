@@ -304,7 +304,7 @@ fn all_that_is_described_is_there() {
         }
     }
     // What the answers hold is described too.
-    for name in ["Look", "Edited", "Fault", "Packet", "Comparison", "Chart", "EditValue"] {
+    for name in ["Looked", "Edited", "Fault", "Packet", "Comparison", "Chart", "EditValue"] {
         assert!(description["components"]["schemas"][name].is_object(), "{name}");
     }
     bench.ask("PATCH", "/api/look", None).assert_refused(405);

@@ -22,6 +22,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/stages.ftl"),
             include_str!("../messages/en/weaves.ftl"),
             include_str!("../messages/en/form.ftl"),
+            include_str!("../messages/en/keys.ftl"),
             include_str!("../messages/en/screen.ftl"),
         ],
     )
@@ -42,6 +43,7 @@ static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/de/stages.ftl"),
             include_str!("../messages/de/weaves.ftl"),
             include_str!("../messages/de/form.ftl"),
+            include_str!("../messages/de/keys.ftl"),
             include_str!("../messages/de/screen.ftl"),
         ],
     )

@@ -7,10 +7,12 @@
 
 mod compared;
 mod finding;
+mod keys;
 mod language;
 mod materials;
 mod messages;
 mod numbers;
+mod schema;
 
 use std::borrow::Cow;
 
@@ -22,6 +24,7 @@ use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
 pub use finding::FindingText;
+pub use keys::KeyText;
 pub use language::page_texts;
 
 /// A reader: language and units.
@@ -143,6 +146,16 @@ impl Words {
         } else {
             self.length(length)
         }
+    }
+    /// From one share to another in whole percent, in tenths where both are small; said once where both print
+    /// alike: `6–12 %`.
+    pub fn shares(&self, from: f64, to: f64) -> String {
+        let decimals = u8::from(to < 0.02);
+        let [from, to] = [from, to].map(|share| numbers::decimal(share * 100.0, decimals, self.language));
+        if from == to {
+            return self.with("unit-percent", &[("number", Value::Name(from))]);
+        }
+        self.with("unit-percent-span", &[("from", Value::Name(from)), ("to", Value::Name(to))])
     }
     /// Said once where both lengths print alike.
     fn span(&self, from: Length, to: Length) -> String {

@@ -20,6 +20,7 @@ const PREFIXES: &[&str] = &[
     "every-",
     "finish-",
     "grade-",
+    "handle-kind-",
     "kind-",
     "language-",
     "lean-",
@@ -33,6 +34,7 @@ const PREFIXES: &[&str] = &[
     "step-",
     "tool-",
     "units-",
+    "usual-",
     "way-",
     "weave-count-",
     "weave-mend-",
@@ -112,16 +114,21 @@ fn every_piece_of_the_cut_list_has_a_name() {
 }
 
 #[test]
-fn every_value_of_a_pattern_has_a_label() {
-    use basket::pattern::fields::{COURSE_FIELDS, FIELDS, Group};
-    let groups = Group::ALL.iter().map(|group| format!("form-group-{}", group.name()));
-    let fields = FIELDS.iter().map(basket::pattern::fields::Field::label);
-    let courses = COURSE_FIELDS.iter().map(basket::pattern::fields::CourseField::label);
-    let labels: Vec<String> = groups.chain(fields).chain(courses).collect();
-    assert!(labels.len() > 70, "{}", labels.len());
+fn every_key_of_a_pattern_is_named_and_described() {
+    use basket::pattern::keys::{self, Group};
     for words in readers() {
-        let missing: Vec<&String> = labels.iter().filter(|label| !words.has(label)).collect();
-        assert!(missing.is_empty(), "{:?}: {missing:?}", words.language());
+        for group in Group::ALL {
+            assert!(words.has(&format!("form-group-{}", group.name())), "{group:?}");
+        }
+        for key in keys::every() {
+            let (path, text) = (key.path(), words.key(key));
+            assert!(words.has(&key.label()), "{path} in {:?}", words.language());
+            for said in [&text.name, &text.about, &text.takes, &text.left_out] {
+                assert_whole(said, path);
+                let unsaid = ["key-", "usual-", "takes-", "kind-"].iter().any(|id| said.contains(id));
+                assert!(!unsaid, "{path} in {:?}: {said}", words.language());
+            }
+        }
     }
 }
 
@@ -221,6 +228,9 @@ fn values_are_printed_for_the_reader() {
     assert_eq!(metric.both(length), "143 mm (5 5/8 in)");
     assert_eq!(inches.run(basket::Length::mm(49_073.0)), "161 ft (49.1 m)");
     assert_eq!(inches.value(&Value::Percent(0.0775)), "7.8 %");
+    assert_eq!(inches.shares(0.0575, 0.118), "6–12 %");
+    assert_eq!(inches.shares(0.0575, 0.0603), "6 %");
+    assert_eq!(inches.shares(0.0091, 0.0152), "0.9–1.5 %");
     assert_eq!(inches.value(&Value::Minutes(90.0)), "1 h 30 min");
     assert_eq!(inches.value(&Value::Angle(basket::Angle::degrees(4.186))), "4.2°");
     assert_eq!(inches.value(&Value::Term("weave-plain")), "plain weave");

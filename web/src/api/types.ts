@@ -381,7 +381,7 @@ source: string,
 /**
  * What it gives.
  */
-look: Look, };
+look: Looked, };
 
 /**
  * From which side the weaving is looked at.
@@ -615,19 +615,6 @@ tag: string,
 name: string, };
 
 /**
- * What a pattern gives: problems, or a basket.
- */
-export type Look = { 
-/**
- * What keeps the pattern from being read, in the order of the file.
- */
-problems: Array<Problem>, 
-/**
- * The basket; none if there are problems.
- */
-basket: Shown | null, };
-
-/**
  * What is to be looked at.
  */
 export type LookRequest = { 
@@ -643,6 +630,19 @@ language?: string | null,
  * Units that stand first in the answer; the pattern's own if left out.
  */
 units?: UnitsWord | null, };
+
+/**
+ * What a pattern gives: problems, or a basket.
+ */
+export type Looked = { 
+/**
+ * What keeps the pattern from being read, in the order of the file.
+ */
+problems: Array<Problem>, 
+/**
+ * The basket; none if there are problems.
+ */
+basket: Shown | null, };
 
 /**
  * A material.

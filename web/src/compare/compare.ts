@@ -57,7 +57,7 @@ export class CompareView implements View {
     const { name } = this.bench.document.value;
     const now: Version = { id: "now", label: t("bench-version-now"), text: () => this.bench.document.value.source };
     const file: Version = { id: "saved", label: t("bench-version-saved"), text: () => this.bench.document.value.saved };
-    const steps = this.bench.history.course.past.toReversed().slice(0, 12).map(
+    const steps = this.bench.history.stack.past.toReversed().slice(0, 12).map(
       ({ source, label }, index): Version => ({
         id: `step-${index}`,
         label: t("bench-version-before", { step: label }),

@@ -9,7 +9,7 @@ import { Fields } from "./fields.ts";
 import { Girths } from "./girths.ts";
 import { Profile } from "./profile.ts";
 
-interface Part {
+interface GroupView {
   readonly node: HTMLDetailsElement;
   readonly heading: HTMLElement;
   readonly link: HTMLAnchorElement;
@@ -23,7 +23,7 @@ export class Form {
   readonly node: HTMLElement;
   readonly #order = el("nav", { class: "order" });
   readonly #body = el("div", { class: "form-body" });
-  readonly #parts = new Map<string, Part>();
+  readonly #views = new Map<string, GroupView>();
   readonly #profile: Profile;
   readonly #girths: Girths;
   readonly #courses: CoursesView;
@@ -39,10 +39,10 @@ export class Form {
 
   show(shown: Shown, problems: readonly Problem[]): void {
     for (const group of shown.groups) {
-      const part = this.#part(group);
-      say(part.heading, group.label);
-      say(part.link, group.label);
-      part.fields.show(group.fields, problems);
+      const view = this.#view(group);
+      say(view.heading, group.label);
+      say(view.link, group.label);
+      view.fields.show(group.fields, problems);
     }
     this.#profile.show(shown.mould);
     this.#girths.show(shown.mould, problems);
@@ -50,7 +50,7 @@ export class Form {
   }
 
   complain(problems: readonly Problem[]): void {
-    for (const part of this.#parts.values()) part.fields.complain(problems);
+    for (const view of this.#views.values()) view.fields.complain(problems);
     this.#girths.complain(problems);
     this.#courses.complain(problems);
   }
@@ -58,11 +58,11 @@ export class Form {
   /** Puts the focus on the field of a value; tells whether there is one. */
   focus(path: string): boolean {
     const course = this.#courses.find(path);
-    for (const part of this.#parts.values()) {
-      const view = part.fields.find(path);
-      if (!view) continue;
-      part.node.open = true;
-      view.focus();
+    for (const view of this.#views.values()) {
+      const field = view.fields.find(path);
+      if (!field) continue;
+      view.node.open = true;
+      field.focus();
       return true;
     }
     if (course) this.#unfold("weave");
@@ -71,16 +71,16 @@ export class Form {
   }
 
   #unfold(id: string): void {
-    const part = this.#parts.get(id);
-    if (part) part.node.open = true;
+    const view = this.#views.get(id);
+    if (view) view.node.open = true;
   }
 
-  #part(group: Group): Part {
-    const known = this.#parts.get(group.id);
+  #view(group: Group): GroupView {
+    const known = this.#views.get(group.id);
     if (known) return known;
     const heading = el("h2", {});
     const fields = new Fields(this.context);
-    // Each part is a form of its own: browsers look at all fields of a form anew when one has changed.
+    // Each group is a form of its own: browsers look at all fields of a form anew when one has changed.
     const body = el("form", { autocomplete: "off" });
     if (group.id === "mould") body.append(this.#profile.node, fields.node, this.#girths.node);
     else if (group.id === "weave") body.append(this.#courses.node, fields.node);
@@ -98,8 +98,8 @@ export class Form {
     });
     this.#order.append(link);
     this.#body.append(node);
-    const part = { node, heading, link, fields };
-    this.#parts.set(group.id, part);
-    return part;
+    const view = { node, heading, link, fields };
+    this.#views.set(group.id, view);
+    return view;
   }
 }

@@ -6,7 +6,7 @@ import { icon, type Sign } from "../dom/icons.ts";
 import { openPacket } from "../packet/packet.ts";
 import type { Files } from "../patterns/files.ts";
 import { openShelf } from "../patterns/shelf.ts";
-import type { Heart } from "../server/pulse.ts";
+import type { Connection } from "../server/connection.ts";
 import type { Bench } from "../state/bench.ts";
 import { language, t } from "../words/texts.ts";
 import { openDialog } from "./dialog.ts";
@@ -15,7 +15,7 @@ import { light, switchLight } from "./light.ts";
 export interface BarParts {
   readonly bench: Bench;
   readonly files: Files;
-  readonly heart: Heart;
+  readonly connection: Connection;
   readonly compare: () => void;
   readonly speak: (language: string) => void;
 }
@@ -35,7 +35,7 @@ export class Bar {
   readonly #save: HTMLButtonElement;
 
   constructor(private readonly parts: BarParts) {
-    const { bench, files, heart } = parts;
+    const { bench, files, connection } = parts;
     this.#undo = sign("undo", () => bench.undo());
     this.#redo = sign("redo", () => bench.redo());
     this.#save = el("button", { type: "button", class: "save", onclick: () => void files.save() }, t("bench-save"));
@@ -54,12 +54,12 @@ export class Bar {
     const mark = el("img", { src: "/assets/mark.svg", alt: "", width: 28, height: 28 });
     const name = el("h1", { class: "name" }, mark, el("span", {}, "Stavewright"));
     this.node = el("header", { class: "bar" }, name, title, el("div", { class: "row acts" }, this.#undo, this.#redo, this.#save, wide, more));
-    for (const signal of [bench.document, bench.shown, heart.health]) signal.listen(() => this.#show());
+    for (const signal of [bench.document, bench.shown, connection.health]) signal.listen(() => this.#show());
     this.#show();
   }
 
   #show(): void {
-    const { bench, heart } = this.parts;
+    const { bench, connection } = this.parts;
     const { name } = bench.document.value;
     const title = bench.shown.value?.title ?? name ?? t("bench-new-title");
     say(this.#title, title);
@@ -68,7 +68,7 @@ export class Bar {
     const { undoable, redoable } = bench.history;
     nameOf(this.#undo, undoable ? t("bench-undo-step", { step: undoable.label }) : t("bench-undo"), undoable !== undefined);
     nameOf(this.#redo, redoable ? t("bench-redo-step", { step: redoable.label }) : t("bench-redo"), redoable !== undefined);
-    const { may_write } = heart.health.value;
+    const { may_write } = connection.health.value;
     attribute(this.#save, "disabled", !may_write || bench.onFile);
     attribute(this.#save, "title", may_write ? null : t("bench-read-only"));
   }
@@ -80,7 +80,7 @@ export class Bar {
 
   /** Everything that has no room in the bar. */
   #more(): void {
-    const { bench, files, heart, compare } = this.parts;
+    const { bench, files, connection, compare } = this.parts;
     const writes: Item[] = [
       { label: t("bench-save-as"), run: () => void files.saveAs() },
       { label: t("bench-duplicate"), run: () => void files.duplicate() },
@@ -88,12 +88,12 @@ export class Bar {
     ];
     const items: Item[] = [
       { label: t("bench-patterns"), run: () => this.#shelf() },
-      ...(heart.health.value.may_write ? writes : []),
+      ...(connection.health.value.may_write ? writes : []),
       { label: t("bench-compare"), run: compare },
       { label: t("bench-take-away"), run: () => openPacket(bench) },
       { label: t("bench-print"), run: () => window.print() },
       { label: t(light.value === "dark" ? "bench-to-light" : "bench-to-dark"), run: switchLight },
-      ...this.#languages(heart.health.value),
+      ...this.#languages(connection.health.value),
     ];
     const list = el("ul", { class: "menu" });
     const dialog = openDialog(t("bench-more"), "menu-dialog", list);

@@ -7,7 +7,7 @@ import { CutsView, FiguresView } from "../findings/cuts.ts";
 import { FindingsView, Worst } from "../findings/findings.ts";
 import { Form } from "../form/form.ts";
 import { Files } from "../patterns/files.ts";
-import type { Heart } from "../server/pulse.ts";
+import type { Connection } from "../server/connection.ts";
 import type { Bench } from "../state/bench.ts";
 import { ChartView } from "../views/chart.ts";
 import { GalleryView } from "../views/gallery.ts";
@@ -32,7 +32,7 @@ export class Page {
 
   constructor(
     private readonly bench: Bench,
-    heart: Heart,
+    connection: Connection,
     stock: Stock,
     speak: (language: string) => void,
   ) {
@@ -67,7 +67,7 @@ export class Page {
     );
     const form = el("section", { class: "form-pane", "aria-label": t("bench-form") }, this.#form.node);
     const main = el("main", {}, form, el("section", { class: "view-pane", "aria-label": t("bench-picture") }, this.#tabs.node), side);
-    const bar = new Bar({ bench, files: this.files, heart, compare, speak });
+    const bar = new Bar({ bench, files: this.files, connection, compare, speak });
     const foot = el("div", { class: "foot" }, new Worst(bench).node, this.#panes.node);
     body.append(bar.node, this.notices.node, main, foot);
     document.body.replaceChildren(body);

@@ -1,10 +1,10 @@
 /** The pattern on the bench: its text, what it gives, and the way back. */
 
-import type { Edit, Edited, Look, Place, Problem, Shown } from "../api/types.ts";
+import type { Edit, Edited, Looked, Place, Problem, Shown } from "../api/types.ts";
 import { Gone, Refusal, json } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
 import { language } from "../words/texts.ts";
-import { History, type Course } from "./history.ts";
+import { History, type UndoStack } from "./history.ts";
 import { Signal } from "./signal.ts";
 
 /** The pattern's text and the file that it belongs to. */
@@ -55,19 +55,19 @@ export class Bench {
   #pending: Pending[] = [];
   #busy = false;
   #generation = 0;
-  readonly #looks: Latest<string, Look>;
+  readonly #looks: Latest<string, Looked>;
 
-  constructor(document: Document, course?: Course) {
+  constructor(document: Document, stack?: UndoStack) {
     this.document = new Signal(document);
-    this.#history = new History(course);
+    this.#history = new History(stack);
     this.#looks = new Latest(
-      (source, signal) => json<Look>("POST", "/api/look", { source, language: language() }, signal),
+      (source, signal) => json<Looked>("POST", "/api/look", { source, language: language() }, signal),
       (look) => this.#take(look),
       (error) => this.#fail(error),
     );
   }
 
-  get history(): Pick<History, "undoable" | "redoable" | "course"> {
+  get history(): Pick<History, "undoable" | "redoable" | "stack"> {
     return this.#history;
   }
 
@@ -112,8 +112,8 @@ export class Bench {
   }
 
   /** Takes another pattern on the bench. */
-  open(document: Document, course?: Course): void {
-    this.#history = new History(course);
+  open(document: Document, stack?: UndoStack): void {
+    this.#history = new History(stack);
     this.shown.set(undefined);
     this.problems.set([]);
     this.place.set(undefined);
@@ -175,7 +175,7 @@ export class Bench {
     if (this.turn.asked !== null) performance.measure("numbers", { start: this.turn.asked });
   }
 
-  #take(look: Look): void {
+  #take(look: Looked): void {
     this.problems.set(look.problems);
     if (look.basket) this.shown.set(look.basket);
   }

@@ -1,40 +1,40 @@
 /** Undo and redo over whole texts of a pattern. */
 
-export interface Step {
+export interface UndoStep {
   /** The text before the step was taken. */
   readonly source: string;
   /** What the step did, for the button's name. */
   readonly label: string;
 }
 
-export interface Course {
-  readonly past: readonly Step[];
-  readonly future: readonly Step[];
+export interface UndoStack {
+  readonly past: readonly UndoStep[];
+  readonly future: readonly UndoStep[];
 }
 
 /** So many steps can be taken back. */
 const MOST_STEPS = 200;
 
 export class History {
-  #past: Step[];
-  #future: Step[];
+  #past: UndoStep[];
+  #future: UndoStep[];
   /** Steps of one drag share a gesture and are taken back as one. */
   #gesture: string | null = null;
 
-  constructor(course: Course = { past: [], future: [] }) {
-    this.#past = [...course.past];
-    this.#future = [...course.future];
+  constructor(stack: UndoStack = { past: [], future: [] }) {
+    this.#past = [...stack.past];
+    this.#future = [...stack.future];
   }
 
-  get course(): Course {
+  get stack(): UndoStack {
     return { past: this.#past, future: this.#future };
   }
 
-  get undoable(): Step | undefined {
+  get undoable(): UndoStep | undefined {
     return this.#past.at(-1);
   }
 
-  get redoable(): Step | undefined {
+  get redoable(): UndoStep | undefined {
     return this.#future.at(-1);
   }
 
@@ -56,7 +56,7 @@ export class History {
     return this.#move(this.#future, this.#past, now);
   }
 
-  #move(from: Step[], to: Step[], now: string): string | undefined {
+  #move(from: UndoStep[], to: UndoStep[], now: string): string | undefined {
     const step = from.pop();
     if (!step) return undefined;
     this.#gesture = null;

@@ -7,6 +7,7 @@ pub mod fittings;
 pub mod form;
 pub mod lashing;
 pub mod rim;
+pub mod seat;
 pub mod staves;
 pub mod uprights;
 pub mod vessel;

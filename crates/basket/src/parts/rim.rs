@@ -8,10 +8,10 @@
 use std::f64::consts::TAU;
 
 use crate::fittings::Ears;
-use crate::form::Form;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
+use crate::parts::seat::Seat;
 use crate::pattern::RimPattern;
 use crate::stock::{Kind, Material};
 use crate::uprights::Uprights;
@@ -82,27 +82,6 @@ pub struct HoopStocks {
     pub outer: Material,
     /// Of the inner hoop.
     pub inner: Material,
-}
-
-/// Where the hoops sit: on the last row, against the staves.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Seat {
-    /// Lower edge of the hoops, along the wall.
-    pub along: Length,
-    /// Girth of the staves' inner faces at the middle of the hoops' height.
-    pub girth: Length,
-    /// Smallest radius round these.
-    pub tightest: Length,
-}
-
-impl Seat {
-    /// The seat on a last row whose top lies `top` along the wall, for hoops this high; the staves' inner
-    /// faces stand `standing` off the form.
-    pub fn on(form: &Form, top: Length, height: Length, standing: Length) -> Self {
-        let middle = top + height / 2.0;
-        let [girth, tightest] = [form.girth(middle, standing), form.tightest(middle, standing)];
-        Self { along: top, girth, tightest }
-    }
 }
 
 impl Rim {

@@ -1,14 +1,51 @@
 //! What stands round the wall, whatever its foot: all that weaving, edge and fittings ask of it.
 
+use crate::form::Form;
 use crate::measure::Length;
+use crate::stock::Kind;
 
 /// Keeps divisions by a length finite.
 const LEAST: Length = Length::mm(1e-6);
+
+/// How far the inner faces of uprights stand off the form, level: places along the wall, between which it
+/// changes evenly. Where rows are woven every upright has weaver behind it in half of them, and stands as far
+/// off as the weaver is thick.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Standing {
+    places: Vec<(Length, Length)>,
+}
+
+impl Standing {
+    /// Places along the wall, upward, with the distance off the form there.
+    pub const fn new(places: Vec<(Length, Length)>) -> Self {
+        Self { places }
+    }
+
+    /// The distance off the form this far along; beyond either end it is that of the end.
+    pub fn at(&self, along: Length) -> Length {
+        let after = self.places.partition_point(|(place, _)| *place <= along);
+        let place = |index: usize| self.places.get(index).copied();
+        match (after.checked_sub(1).and_then(place), place(after)) {
+            (Some((from, low)), Some((to, high))) => {
+                low + (high - low) * ((along - from) / (to - from).max(LEAST)).clamp(0.0, 1.0)
+            }
+            (Some((_, end)), None) | (None, Some((_, end))) => end,
+            (None, None) => Length::ZERO,
+        }
+    }
+
+    /// The places of the table.
+    pub fn places(&self) -> impl Iterator<Item = Length> + '_ {
+        self.places.iter().map(|(place, _)| *place)
+    }
+}
 
 /// The uprights of a wall: strips of one thickness, evenly spread, wider from the foot to a place on the
 /// wall and of full width above it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Uprights {
+    /// What they are cut from; decides the shape of their section.
+    pub kind: Kind,
     /// How many.
     pub count: u32,
     /// Thickness.
@@ -21,6 +58,8 @@ pub struct Uprights {
     pub foot_along: Length,
     /// Where full width begins, along the wall.
     pub full_from: Length,
+    /// How far their inner faces stand off the form.
+    pub standing: Standing,
 }
 
 impl Uprights {
@@ -42,8 +81,18 @@ impl Uprights {
         self.foot + (self.width - self.foot) * share.clamp(0.0, 1.0)
     }
 
-    /// Way from the middle of one upright to that of the next on a girth.
-    pub fn pitch(&self, girth: Length) -> Length {
-        girth / f64::from(self.count.max(1))
+    /// How far the middle of their thickness stands off the form this far along the wall.
+    pub fn middle(&self, along: Length) -> Length {
+        self.standing.at(along) + self.thickness / 2.0
+    }
+
+    /// Way once round on the middle of the uprights.
+    pub fn girth<O>(&self, form: &Form<O>, along: Length) -> Length {
+        form.girth(along, self.middle(along))
+    }
+
+    /// Way from the middle of one upright to that of the next.
+    pub fn pitch<O>(&self, form: &Form<O>, along: Length) -> Length {
+        self.girth(form, along) / f64::from(self.count.max(1))
     }
 }

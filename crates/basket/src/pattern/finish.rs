@@ -1,6 +1,6 @@
 //! What protects the finished basket.
 
-use crate::message::Term;
+use super::word::words;
 
 /// What protects the finished basket.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
@@ -17,13 +17,9 @@ pub enum Finish {
     Oil,
 }
 
-impl Term for Finish {
-    fn term(self) -> &'static str {
-        match self {
-            Self::None => "finish-none",
-            Self::Shellac => "finish-shellac",
-            Self::StainAndShellac => "finish-stain-and-shellac",
-            Self::Oil => "finish-oil",
-        }
-    }
+words! { Finish:
+    None = "none", "finish-none";
+    Shellac = "shellac", "finish-shellac";
+    StainAndShellac = "stain-and-shellac", "finish-stain-and-shellac";
+    Oil = "oil", "finish-oil";
 }

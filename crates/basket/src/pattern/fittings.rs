@@ -1,7 +1,7 @@
 //! What is known of ears and handle.
 
+use super::word::words;
 use crate::measure::Length;
-use crate::message::Term;
 use crate::stock::Material;
 
 /// The two ears that hold the handle.
@@ -33,14 +33,10 @@ pub enum EarMaterial {
     Bone,
 }
 
-impl Term for EarMaterial {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Brass => "ear-material-brass",
-            Self::Oak => "ear-material-oak",
-            Self::Bone => "ear-material-bone",
-        }
-    }
+words! { EarMaterial:
+    Brass = "brass", "ear-material-brass";
+    Oak = "oak", "ear-material-oak";
+    Bone = "bone", "ear-material-bone";
 }
 
 /// How two ears are placed on a count of staves.
@@ -57,15 +53,11 @@ pub enum EarPlacing {
     ByAngle,
 }
 
-impl Term for EarPlacing {
-    fn term(self) -> &'static str {
-        match self {
-            Self::OnStaves => "ear-placing-on-staves",
-            Self::StaveAndGap => "ear-placing-stave-and-gap",
-            Self::Shared => "ear-placing-shared",
-            Self::ByAngle => "ear-placing-by-angle",
-        }
-    }
+words! { EarPlacing:
+    OnStaves = "on-staves", "ear-placing-on-staves";
+    StaveAndGap = "stave-and-gap", "ear-placing-stave-and-gap";
+    Shared = "shared", "ear-placing-shared";
+    ByAngle = "by-angle", "ear-placing-by-angle";
 }
 
 /// The swinging handle.
@@ -85,6 +77,20 @@ pub struct HandlePattern {
     pub rivet: Option<Material>,
 }
 
+/// Whether a handle swings on its ears, or is not there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HandleKind {
+    /// It swings.
+    Swing,
+    /// There is none.
+    None,
+}
+
+words! { HandleKind:
+    Swing = "swing", "handle-kind-swing";
+    None = "none", "handle-kind-none";
+}
+
 /// The curve of a bail.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -97,12 +103,8 @@ pub enum BailCurve {
     HalfEllipse,
 }
 
-impl Term for BailCurve {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Semicircle => "bail-curve-semicircle",
-            Self::ThreeCentred => "bail-curve-three-centred",
-            Self::HalfEllipse => "bail-curve-half-ellipse",
-        }
-    }
+words! { BailCurve:
+    Semicircle = "semicircle", "bail-curve-semicircle";
+    ThreeCentred = "three-centred", "bail-curve-three-centred";
+    HalfEllipse = "half-ellipse", "bail-curve-half-ellipse";
 }

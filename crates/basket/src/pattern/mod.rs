@@ -4,10 +4,12 @@
 //! wrong with it, each with its place in the text and how to mend it. Whatever is `None` in a pattern
 //! was left out and is computed.
 
+mod amend;
 mod base;
 pub mod drawn;
 mod finish;
 mod fittings;
+pub mod keys;
 mod mould;
 mod note;
 pub mod read;
@@ -17,20 +19,21 @@ mod staves;
 mod step;
 mod units;
 mod weave;
+mod word;
 
 pub use base::BasePattern;
 pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandlePattern};
+pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
 pub use mould::{Form, Girth, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
-pub use read::{LONGEST_TEXT, Problem, fields, keys, read};
+pub use read::{LONGEST_TEXT, Problem, read};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
-pub(crate) use rule::gcd;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
 pub use weave::{CoursePattern, Lean, Until, Way, WeaveKind, WeavePattern};
+pub use word::Word;
 
 use crate::stock::Material;
 

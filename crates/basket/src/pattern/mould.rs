@@ -1,7 +1,7 @@
 //! The mould as its maker gives it.
 
+use super::word::words;
 use crate::measure::Length;
-use crate::message::Term;
 
 /// The shape over which the basket is woven.
 #[derive(Clone, Debug, PartialEq)]
@@ -10,6 +10,18 @@ pub struct MouldPattern {
     pub outline: Outline,
     /// Shape seen from the side.
     pub form: Form,
+}
+
+impl MouldPattern {
+    /// Takes over the rim of another mould, where both are drawn from three figures.
+    pub(super) fn widen(&mut self, over: Self) {
+        if let (Form::Drawn { rim, side, .. }, Form::Drawn { rim: wider, .. }) = (&mut self.form, over.form) {
+            *rim = wider;
+            if *side == Side::Straight {
+                *side = Side::Cone;
+            }
+        }
+    }
 }
 
 /// Shape of a mould seen from above.
@@ -21,12 +33,8 @@ pub enum Outline {
     Round,
 }
 
-impl Term for Outline {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Round => "outline-round",
-        }
-    }
+words! { Outline:
+    Round = "round", "outline-round";
 }
 
 /// Shape of a mould seen from the side.
@@ -67,12 +75,8 @@ pub enum Side {
     Bowl,
 }
 
-impl Term for Side {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Straight => "side-straight",
-            Self::Cone => "side-cone",
-            Self::Bowl => "side-bowl",
-        }
-    }
+words! { Side:
+    Straight = "straight", "side-straight";
+    Cone = "cone", "side-cone";
+    Bowl = "bowl", "side-bowl";
 }

@@ -1,7 +1,7 @@
 //! What is known of the rim: hoops, filler, lashing and pins.
 
+use super::word::words;
 use crate::measure::Length;
-use crate::message::Term;
 use crate::stock::Material;
 
 /// The two-piece split rim.
@@ -50,13 +50,9 @@ pub enum Every {
     OtherStave,
 }
 
-impl Term for Every {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Stave => "every-stave",
-            Self::OtherStave => "every-other-stave",
-        }
-    }
+words! { Every:
+    Stave = "stave", "every-stave";
+    OtherStave = "other-stave", "every-other-stave";
 }
 
 /// How the rim is bound.
@@ -69,13 +65,9 @@ pub enum LashingStyle {
     Crossed,
 }
 
-impl Term for LashingStyle {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Single => "lashing-style-single",
-            Self::Crossed => "lashing-style-crossed",
-        }
-    }
+words! { LashingStyle:
+    Single = "single", "lashing-style-single";
+    Crossed = "crossed", "lashing-style-crossed";
 }
 
 /// The pins through hoops and staves.

@@ -1,8 +1,8 @@
 //! What is known of the staves.
 
+use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::message::Term;
 use crate::stock::Material;
 
 /// What is known of the staves.
@@ -38,13 +38,9 @@ pub enum OvalSide {
     In,
 }
 
-impl Term for OvalSide {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Out => "oval-side-out",
-            Self::In => "oval-side-in",
-        }
-    }
+words! { OvalSide:
+    Out = "out", "oval-side-out";
+    In = "in", "oval-side-in";
 }
 
 /// A straight taper toward the foot.

@@ -1,6 +1,6 @@
 //! What a maker calls the steps of the making.
 
-use crate::message::Term;
+use super::word::words;
 
 /// A step of the making.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -35,43 +35,19 @@ pub enum StepKind {
     Finish,
 }
 
-impl StepKind {
-    /// All of them, by the words that a maker writes for them.
-    pub const WORDS: [(&str, Self); 14] = [
-        ("cut", Self::Cut),
-        ("base", Self::Base),
-        ("staves", Self::Staves),
-        ("first rows", Self::FirstRows),
-        ("half", Self::Half),
-        ("rest", Self::Rest),
-        ("dry", Self::Dry),
-        ("ears", Self::Ears),
-        ("rim", Self::Rim),
-        ("pins", Self::Pins),
-        ("lashing", Self::Lashing),
-        ("handle", Self::Handle),
-        ("off the mould", Self::OffMould),
-        ("finish", Self::Finish),
-    ];
-}
-
-impl Term for StepKind {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Cut => "step-cut",
-            Self::Base => "step-base",
-            Self::Staves => "step-staves",
-            Self::FirstRows => "step-first",
-            Self::Half => "step-half",
-            Self::Rest => "step-rest",
-            Self::Dry => "step-dry",
-            Self::Ears => "step-ears",
-            Self::Rim => "step-rim",
-            Self::Pins => "step-pins",
-            Self::Lashing => "step-lashing",
-            Self::Handle => "step-handle",
-            Self::OffMould => "step-off",
-            Self::Finish => "step-finish",
-        }
-    }
+words! { StepKind:
+    Cut = "cut", "step-cut";
+    Base = "base", "step-base";
+    Staves = "staves", "step-staves";
+    FirstRows = "first rows", "step-first";
+    Half = "half", "step-half";
+    Rest = "rest", "step-rest";
+    Dry = "dry", "step-dry";
+    Ears = "ears", "step-ears";
+    Rim = "rim", "step-rim";
+    Pins = "pins", "step-pins";
+    Lashing = "lashing", "step-lashing";
+    Handle = "handle", "step-handle";
+    OffMould = "off the mould", "step-off";
+    Finish = "finish", "step-finish";
 }

@@ -1,5 +1,6 @@
 //! Units and language of a pattern.
 
+use super::word::{Word, words};
 use crate::measure::Unit;
 use crate::message::Term;
 
@@ -15,6 +16,14 @@ pub enum Units {
 }
 
 impl Units {
+    /// The word for them in a pattern.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Inches => "in",
+            Self::Millimetres => "mm",
+        }
+    }
+
     /// The unit of a bare number.
     pub const fn unit(self) -> Unit {
         match self {
@@ -24,13 +33,9 @@ impl Units {
     }
 }
 
-impl Term for Units {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Inches => "units-inches",
-            Self::Millimetres => "units-millimetres",
-        }
-    }
+words! { Units:
+    Inches = "in", "units-inches";
+    Millimetres = "mm", "units-millimetres";
 }
 
 /// The language in which a pattern's sheets are written.
@@ -69,6 +74,14 @@ impl Language {
             Self::English => None,
             Self::German => Some(Units::Millimetres),
         }
+    }
+}
+
+impl Word for Language {
+    const ALL: &'static [Self] = Self::ALL;
+
+    fn word(self) -> &'static str {
+        self.tag()
     }
 }
 

@@ -4,6 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::drawn::Drawn;
 use super::rule::Rule;
+use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::{Message, Term};
@@ -55,7 +56,7 @@ pub struct CoursePattern {
     pub doubled: u32,
     /// Where the course ends.
     pub until: Until,
-    /// Row pitch as a share of the weaver's width (packing); 1 is edge to edge.
+    /// Row pitch as a share of the weaver's width (packing), as a test strip shows it; 1 is edge to edge.
     pub packing: Option<f64>,
     /// Clear distance from row to row, where rows are spaced.
     pub spaced: Option<Length>,
@@ -87,17 +88,9 @@ impl CoursePattern {
 
     /// How many weavers are at work at a time.
     pub fn weavers(&self) -> u32 {
+        let about = self.weave.about();
         let named = (self.others.len() as u32 + 1).max(self.colours.len() as u32);
-        match self.weave {
-            WeaveKind::Plain
-            | WeaveKind::Twill(_)
-            | WeaveKind::ReversedTwill(_)
-            | WeaveKind::SkipOne
-            | WeaveKind::Drawn => 1,
-            WeaveKind::Chase(_) | WeaveKind::Slew(_) => named.max(2),
-            WeaveKind::Pairing => 2,
-            WeaveKind::Wale(rods) => rods,
-        }
+        if about.more { named.max(about.weavers) } else { about.weavers }
     }
 
     /// The material of a weaver, counted from 0.
@@ -135,22 +128,111 @@ pub enum WeaveKind {
     Drawn,
 }
 
+/// What stands behind the word for a weave.
+#[derive(Clone, Copy)]
+enum Figures {
+    None,
+    Rule(Rule),
+    Rods(u32),
+}
+
+/// What a pattern can say of a weave.
+struct About {
+    /// Its word in a pattern, and what stands behind it.
+    word: &'static str,
+    figures: Figures,
+    /// Its name in the message files.
+    term: &'static str,
+    /// How many weavers are at work at a time, and whether a pattern may name more.
+    weavers: u32,
+    more: bool,
+    /// How rows follow each other, where a maker has no choice.
+    only_way: Option<Way>,
+    /// Whether rounds may end with a step up.
+    steps_up: bool,
+}
+
+impl About {
+    const fn one(word: &'static str, term: &'static str) -> Self {
+        Self { word, figures: Figures::None, term, weavers: 1, more: false, only_way: None, steps_up: true }
+    }
+}
+
 impl WeaveKind {
+    /// Over one, under one where the rule is that, else a twill.
+    pub(crate) fn of(rule: Rule) -> Self {
+        if rule == Rule::PLAIN { Self::Plain } else { Self::Twill(rule) }
+    }
+
+    const fn about(self) -> About {
+        use Figures::{None, Rods};
+        match self {
+            Self::Plain => About::one("plain", "weave-plain"),
+            Self::Twill(rule) => About { figures: Figures::Rule(rule), ..About::one("twill", "weave-twill") },
+            Self::ReversedTwill(rule) => About {
+                figures: Figures::Rule(rule),
+                only_way: Some(Way::RowByRow),
+                ..About::one("reversed twill", "weave-reversed-twill")
+            },
+            Self::Chase(rule) => {
+                let (word, term, figures) = if rule.is_plain() {
+                    ("chase", "weave-chase", None)
+                } else {
+                    ("chase twill", "weave-chase-twill", Figures::Rule(rule))
+                };
+                let only_way = Some(Way::Continuous);
+                About { figures, weavers: 2, more: true, only_way, steps_up: false, ..About::one(word, term) }
+            }
+            Self::Slew(rule) => {
+                let (word, term, figures) = if rule.is_plain() {
+                    ("slew", "weave-slew", None)
+                } else {
+                    ("slew twill", "weave-slew-twill", Figures::Rule(rule))
+                };
+                About { figures, weavers: 2, more: true, ..About::one(word, term) }
+            }
+            Self::Pairing => About { weavers: 2, ..About::one("pairing", "weave-pairing") },
+            Self::Wale(rods) => {
+                let term = match rods {
+                    3 => "weave-wale-3",
+                    4 => "weave-wale-4",
+                    _ => "weave-wale-5",
+                };
+                About { figures: Rods(rods), weavers: rods, ..About::one("wale", term) }
+            }
+            Self::SkipOne => About {
+                only_way: Some(Way::Continuous),
+                steps_up: false,
+                ..About::one("skip one", "weave-skip-one")
+            },
+            Self::Drawn => About { steps_up: false, ..About::one("drawn", "weave-drawn") },
+        }
+    }
+
     /// Whether only one weaver is at work at a time.
     pub const fn is_of_one(self) -> bool {
-        !matches!(self, Self::Chase(_) | Self::Slew(_) | Self::Pairing | Self::Wale(_))
+        self.about().weavers == 1
     }
     /// Whether several weavers are at work.
     pub const fn has_several(self) -> bool {
         !self.is_of_one()
     }
+    /// How rows follow each other, where a maker has no choice: a weaver that runs on leans only one way, and
+    /// weavers that chase, or skip a stave, run on.
+    pub const fn only_way(self) -> Option<Way> {
+        self.about().only_way
+    }
     /// Whether a maker chooses how rows follow each other.
     pub const fn has_way(self) -> bool {
-        !matches!(self, Self::ReversedTwill(_) | Self::Chase(_) | Self::SkipOne)
+        self.only_way().is_none()
     }
     /// Whether its diagonal may lean either way.
     pub const fn leans(self) -> bool {
         matches!(self, Self::Twill(_) | Self::Slew(_))
+    }
+    /// Whether it is woven for its diagonal: over one, under one has none.
+    pub const fn has_diagonal(self) -> bool {
+        matches!(self, Self::Twill(rule) | Self::Slew(rule) if !rule.is_plain())
     }
     /// Whether its diagonal turns after a band of rows.
     pub const fn turns(self) -> bool {
@@ -158,30 +240,44 @@ impl WeaveKind {
     }
     /// Whether its rounds may end with a step up.
     pub const fn steps_up(self) -> bool {
-        !matches!(self, Self::Chase(_) | Self::SkipOne | Self::Drawn)
+        self.about().steps_up
     }
     /// Whether it is drawn by hand.
     pub const fn is_drawn(self) -> bool {
         matches!(self, Self::Drawn)
+    }
+
+    /// The same with weavers that chase each other, for one weaver that goes over some and under some.
+    pub const fn chased(self) -> Option<Self> {
+        match self {
+            Self::Plain => Some(Self::Chase(Rule::PLAIN)),
+            Self::Twill(rule) => Some(Self::Chase(rule)),
+            _ => None,
+        }
+    }
+    /// The same with one weaver, for weavers that chase each other.
+    pub fn of_one(self) -> Option<Self> {
+        if let Self::Chase(rule) = self { Some(Self::of(rule)) } else { None }
+    }
+
+    /// Its name, with over and under where they belong to it.
+    pub fn name(self) -> Message {
+        let name = Message::new(self.term());
+        match self.about().figures {
+            Figures::Rule(rule) => name.with("over", rule.over()).with("under", rule.under()),
+            _ => name,
+        }
     }
 }
 
 impl std::fmt::Display for WeaveKind {
     /// As a pattern file says it.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let with = |f: &mut std::fmt::Formatter<'_>, word: &str, rule: Rule| {
-            if rule == Rule::PLAIN { write!(f, "{word}") } else { write!(f, "{word} twill {rule}") }
-        };
-        match *self {
-            Self::Plain => write!(f, "plain"),
-            Self::Twill(rule) => write!(f, "twill {rule}"),
-            Self::ReversedTwill(rule) => write!(f, "reversed twill {rule}"),
-            Self::Chase(rule) => with(f, "chase", rule),
-            Self::Slew(rule) => with(f, "slew", rule),
-            Self::Pairing => write!(f, "pairing"),
-            Self::Wale(rods) => write!(f, "wale {rods}"),
-            Self::SkipOne => write!(f, "skip one"),
-            Self::Drawn => write!(f, "drawn"),
+        let about = self.about();
+        match about.figures {
+            Figures::None => write!(f, "{}", about.word),
+            Figures::Rule(rule) => write!(f, "{} {rule}", about.word),
+            Figures::Rods(rods) => write!(f, "{} {rods}", about.word),
         }
     }
 }
@@ -202,6 +298,11 @@ pub enum Way {
     RowByRow,
 }
 
+words! { Way:
+    Continuous = "continuous", "way-continuous";
+    RowByRow = "row by row", "way-row-by-row";
+}
+
 /// To which side a diagonal climbs, seen from outside.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -210,6 +311,11 @@ pub enum Lean {
     Left,
     /// Up to the right.
     Right,
+}
+
+words! { Lean:
+    Left = "left", "lean-left";
+    Right = "right", "lean-right";
 }
 
 impl Lean {
@@ -236,63 +342,6 @@ pub enum Until {
 
 impl Term for WeaveKind {
     fn term(self) -> &'static str {
-        match self {
-            Self::Plain => "weave-plain",
-            Self::Twill(_) => "weave-twill",
-            Self::ReversedTwill(_) => "weave-reversed-twill",
-            Self::Chase(rule) if rule == Rule::PLAIN => "weave-chase",
-            Self::Chase(_) => "weave-chase-twill",
-            Self::Slew(rule) if rule == Rule::PLAIN => "weave-slew",
-            Self::Slew(_) => "weave-slew-twill",
-            Self::Pairing => "weave-pairing",
-            Self::Wale(3) => "weave-wale-3",
-            Self::Wale(4) => "weave-wale-4",
-            Self::Wale(_) => "weave-wale-5",
-            Self::SkipOne => "weave-skip-one",
-            Self::Drawn => "weave-drawn",
-        }
-    }
-}
-
-impl Term for Way {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Continuous => "way-continuous",
-            Self::RowByRow => "way-row-by-row",
-        }
-    }
-}
-
-impl Term for Lean {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Left => "lean-left",
-            Self::Right => "lean-right",
-        }
-    }
-}
-
-impl WeaveKind {
-    /// Its name, with over and under where they belong to it.
-    pub fn name(self) -> Message {
-        let name = Message::new(self.term());
-        match self {
-            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => {
-                name.with("over", rule.over()).with("under", rule.under())
-            }
-            _ => name,
-        }
-    }
-}
-
-impl WeaveKind {
-    /// The rule by which one weaver of this weave goes over and under; over one, under one for a
-    /// weave drawn by hand.
-    pub const fn rule(self) -> Rule {
-        match self {
-            Self::Plain | Self::Pairing | Self::SkipOne | Self::Drawn => Rule::PLAIN,
-            Self::Twill(rule) | Self::ReversedTwill(rule) | Self::Chase(rule) | Self::Slew(rule) => rule,
-            Self::Wale(rods) => Rule::new(rods.saturating_sub(1), 1),
-        }
+        self.about().term
     }
 }

@@ -73,6 +73,11 @@ impl Kind {
     }
 }
 
+/// How much more strain reed and cane stand over an edge, damp and held down, than in a long bend (from
+/// memory, low confidence: cane more than 0.3 against 0.15, soaked and thinned reed 0.2 to 0.25 and more
+/// against 0.12; the maker's own test replaces the long bend's figure).
+const OVER_AN_EDGE: f64 = 2.2;
+
 /// How a material is sold.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct PutUp {
@@ -147,6 +152,21 @@ impl Material {
             name.split_whitespace().all(|word| words.next().is_some_and(|own| own.eq_ignore_ascii_case(word)))
                 && words.next().is_none()
         })
+    }
+
+    /// Strain that it stands over an edge, soaked and held down: at the foot of a stave, where a weaver
+    /// crosses. None where it is no reed or cane, or nothing is known of its bends.
+    pub fn over_an_edge(&self) -> Option<f64> {
+        let bends = matches!(
+            self.kind,
+            Kind::RoundReed
+                | Kind::FlatReed
+                | Kind::FlatOvalReed
+                | Kind::HalfRoundReed
+                | Kind::ChairCane
+                | Kind::BinderCane
+        );
+        self.bend_limit.filter(|_| bends).map(|limit| limit * OVER_AN_EDGE)
     }
 
     /// Distance of the section's centroid from its flat face: `4R/3π` for half round stock

@@ -2,7 +2,8 @@
 
 use basket::findings::Grade::{Care, Note, Stop};
 
-use crate::draft::{basket, beyond_limit, both_sides, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides};
 
 fn like(name: &str, key: &str, value: &str) -> String {
     format!("{{ like = \"{name}\", {key} = {value} }}")

@@ -2,7 +2,8 @@
 
 use basket::findings::Grade::{Care, Note, Stop};
 
-use crate::draft::{basket, beyond_limit, both_sides, found, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides, found};
 
 /// Radius 15 1/2 / 2π = 2.467 in at the foot. Narrowing the top by 1 in of girth takes 4.04 mm off
 /// the radius, by 0.3 in 1.2 mm, by 1/8 in 0.5 mm.

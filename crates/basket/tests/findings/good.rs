@@ -2,7 +2,8 @@
 
 use basket::findings::{CODES, Grade};
 
-use crate::draft::{basket, pattern};
+use crate::draft::pattern;
+use crate::sides::basket;
 
 #[test]
 fn a_good_pattern_gives_only_notes() {

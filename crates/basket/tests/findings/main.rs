@@ -9,5 +9,6 @@ mod fittings;
 mod form;
 mod good;
 mod rim;
+mod sides;
 mod staves;
 mod weave;

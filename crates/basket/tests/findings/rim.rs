@@ -3,7 +3,8 @@
 use basket::Piece;
 use basket::findings::Grade::{Care, Stop};
 
-use crate::draft::{basket, beyond_limit, both_sides, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides};
 
 /// A material like another, with one figure changed.
 fn like(name: &str, key: &str, value: &str) -> String {

@@ -1,8 +1,10 @@
 //! Weave: lock, rows, strands.
 
 use basket::findings::Grade::{Care, Note, Stop};
+use basket::weave::Crossing;
 
-use crate::draft::{basket, both_sides, pattern};
+use crate::draft::pattern;
+use crate::sides::{basket, beyond_limit, both_sides, found};
 
 /// Plain weave with one weaver wants an odd count (Anna A. Gill, *Practical Basketry*, 1916; a
 /// learner's weblog tells of 42 staves put in where 43 were wanted).
@@ -88,4 +90,55 @@ fn strand_too_short() {
         &[("materials.mine", &beyond), weaver],
         &[("materials.mine", &within), weaver],
     );
+}
+
+/// The hardest crossing of the second course is measured here by itself, row by row, and the weaver's own figure for
+/// a long bend set so that it stands a hair less, or more; over an edge 2.2 times of that count.
+#[test]
+fn weaver_bends_hard() {
+    let plain = basket(&pattern(&[])).basket.body;
+    let (course, rows) = (&plain.weave.courses[1], &plain.weave.each_row);
+    let hardest = rows[course.first_row as usize - 1..]
+        .iter()
+        .map(|row| Crossing::at(row.along, &plain.form, plain.uprights(), course.weaver.thickness).strain())
+        .fold(0.0, f64::max);
+    let stands = |share: f64| format!("{{ like = \"cane fine\", bend = {:.5} }}", hardest / 2.2 * share);
+    let (beyond, within) = (stands(0.99), stands(1.01));
+    let weaver = ("weave.courses[2].weaver", "\"mine\"");
+    let finding = both_sides(
+        "weaver-bends-hard",
+        Note,
+        &[("materials.mine", &beyond), weaver],
+        &[("materials.mine", &within), weaver],
+    );
+    let keys: Vec<&str> = finding.remedies.iter().map(|remedy| remedy.key.as_str()).collect();
+    assert_eq!(keys, ["weave.courses[2].weaver", "staves.gap"]);
+}
+
+/// Where the pattern says how many staves there are and how they taper, fewer mend it: 79 of 1/4 in leave binder
+/// cane, 1.2 mm thick, gaps of about 1.5 mm at the top, in which it bends on a radius of 1.7 mm.
+#[test]
+fn fewer_staves_for_a_stiff_weaver() {
+    let binder = ("weave.courses[2].weaver", "\"binder cane 4 mm\"");
+    let taper = ("staves.taper", "{ from = \"3 in\", foot = \"2.2 mm\" }");
+    let finding = beyond_limit("weaver-bends-hard", Note, &[binder, taper, ("staves.count", "79")]);
+    let fewer = finding.remedies.iter().find(|remedy| remedy.key == "staves.count").expect("fewer staves");
+    let count: u32 = fewer.value.parse().expect("a count");
+    assert!(count < 79 && count % 2 == 1, "{count}");
+    // Splint has no figure for the bend over an edge.
+    let splint = ("weave.courses[2].weaver", "\"ash splint weaver 1/8 in\"");
+    assert_eq!(found(&basket(&pattern(&[splint, ("staves.count", "87")])), "weaver-bends-hard"), []);
+}
+
+/// What is woven every day (usual cane on usual staves, 1/16 in apart) gives no note.
+#[test]
+fn everyday_crossings_are_left_in_peace() {
+    for text in [
+        include_str!("../../../../patterns/channel-marker.toml"),
+        include_str!("../../../../patterns/ferry-egg-basket.toml"),
+        include_str!("../../../../patterns/harbour-bread-basket.toml"),
+    ] {
+        let drafted = basket(&toml::from_str(text).expect("the pattern is TOML"));
+        assert_eq!(found(&drafted, "weaver-bends-hard"), [], "{}", drafted.basket.title);
+    }
 }

@@ -1,13 +1,14 @@
-//! Materials and staves to try rim and fittings on.
+//! Materials and uprights to try rim and fittings on.
 #![allow(dead_code, missing_docs)]
 
+use basket::choice::Choice;
 use basket::fittings::Ears;
 use basket::measure::Length;
-use basket::pattern::{OvalSide, RimPattern};
-use basket::rim::{HoopStocks, Rim, Seat};
-use basket::staves::{GapAt, LengthParts, Staves, Taper};
+use basket::pattern::{EarsPattern, RimPattern};
+use basket::rim::{HoopStocks, Rim};
+use basket::seat::Seat;
 use basket::stock::{Catalogue, Kind, Material};
-use basket::uprights::Uprights;
+use basket::uprights::{Standing, Uprights};
 use basket::{Hand, Making};
 
 #[track_caller]
@@ -19,39 +20,18 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
     Material::bare(name, kind, Length::mm(width_mm), Length::mm(thickness_mm))
 }
 
-pub(crate) fn staves(count: u32, thickness_mm: f64) -> Staves {
+/// Uprights 6 mm wide that lie on the form.
+pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
     let mm = Length::mm;
-    let gap = GapAt { along: mm(0.0), height: mm(0.0), width: mm(6.0), ideal_width: mm(6.0), gap: mm(1.5) };
-    Staves {
-        uprights: Uprights {
-            count,
-            thickness: mm(thickness_mm),
-            width: mm(6.0),
-            foot: mm(4.0),
-            foot_along: mm(-9.0),
-            full_from: mm(50.0),
-        },
-        spares: 3,
-        stock: material("stave", Kind::FlatReed, 6.0, thickness_mm),
-        oval_side: OvalSide::Out,
-        taper: Taper { from: mm(50.0), foot: mm(4.0), worst: mm(0.0), worst_ideal: mm(0.0) },
-        length: mm(200.0),
-        length_parts: LengthParts {
-            groove: mm(6.0),
-            turn: mm(3.0),
-            wall: mm(110.0),
-            rim: mm(10.0),
-            trim: mm(50.0),
-        },
-        gaps: vec![gap],
-        gap_rim: mm(1.5),
-        narrowest: gap,
-        widest: gap,
-        gap_wanted: mm(1.5),
-        foot_touch: mm(5.0),
-        bend_radius: mm(10.0),
-        bend_strain: 0.05,
-        candidates: Vec::new(),
+    Uprights {
+        kind: Kind::FlatReed,
+        count,
+        thickness: mm(thickness_mm),
+        width: mm(6.0),
+        foot: mm(4.0),
+        foot_along: mm(-9.0),
+        full_from: mm(50.0),
+        standing: Standing::default(),
     }
 }
 
@@ -66,6 +46,19 @@ pub(crate) fn rim(count: u32, radius_mm: f64, lap_mm: Option<f64>, ears: Option<
     let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
     let pattern = RimPattern { lap: lap_mm.map(Length::mm), ..RimPattern::default() };
     let stocks = HoopStocks { outer: stock.clone(), inner: stock };
-    let around = (seat(radius_mm), &staves(count, 1.5).uprights, ears);
+    let around = (seat(radius_mm), &uprights(count, 1.5), ears);
     Rim::of(&pattern, stocks, around, &mut Making::new(&Catalogue::default(), &Hand::USUAL))
+}
+
+/// What is made with the usual hand from a catalogue, and the choices on the way.
+pub(crate) fn made<T>(catalogue: &Catalogue, make: impl FnOnce(&mut Making<'_>) -> T) -> (T, Vec<Choice>) {
+    let mut making = Making::new(catalogue, &Hand::USUAL);
+    let made = make(&mut making);
+    (made, making.take_choices())
+}
+
+/// Ears on a rim 10 mm high.
+pub(crate) fn ears(pattern: &EarsPattern, count: u32, radius_mm: f64) -> Ears {
+    let place = (&seat(radius_mm), Length::mm(10.0));
+    made(&Catalogue::default(), |making| Ears::of(pattern, place, &uprights(count, 1.5), making)).0
 }

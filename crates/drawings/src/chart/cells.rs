@@ -1,12 +1,10 @@
 //! Staves and weavers of a chart. All that has one colour is one shape, so that large charts stay small.
 
-use basket::pattern::WeaveKind;
 use basket::weave::{Course, Row};
 use kurbo::{BezPath, Point, Rect, Shape};
 
-use super::ChartKind;
 use super::palette::Palette;
-use super::plane::Plane;
+use super::plane::{ChartKind, Plane};
 use crate::drawing::{Drawing, Line, Tone, closed};
 
 /// Share of its row that a weaver covers.
@@ -135,7 +133,7 @@ fn lay(
 
 /// Twined weavers change at each stave.
 fn is_twined(course: &Course) -> bool {
-    matches!(course.weave, WeaveKind::Pairing | WeaveKind::Wale(_))
+    course.fabric.twined() > 1
 }
 
 fn grid(drawing: &mut Drawing, plane: &Plane<'_>) {

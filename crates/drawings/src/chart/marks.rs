@@ -89,7 +89,7 @@ pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
         drawing.stroke(crate::drawing::open(brace.map(place)), Line::Dimension);
         let text = words.with("drawing-chart-course", &[("number", number.into())]);
         drawing.label(Label::new(text, (side + 1.2, f64::midpoint(bottom, top))).sized(Label::SMALL));
-        start(drawing, plane, first, course.fabric.start);
+        start(drawing, plane, first, course.fabric.stave_in(0, 0));
     }
 }
 

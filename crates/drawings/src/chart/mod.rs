@@ -18,23 +18,8 @@ use words::Words;
 
 use crate::drawing::Drawing;
 use palette::Palette;
+pub use plane::ChartKind;
 use plane::Plane;
-
-/// Longest side of the weaving on paper, in mm.
-const WIDTH: f64 = 180.0;
-/// Most height of the weaving on paper, in mm.
-const HEIGHT: f64 = 200.0;
-/// More staves or rows than this are not drawn.
-const MOST: u32 = 1000;
-
-/// How a chart is laid out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ChartKind {
-    /// Each row at its true girth and height, each stave at its true width, to one scale.
-    True,
-    /// Every crossing the same square.
-    Grid,
-}
 
 /// The weaving of a basket as a chart, at most 180 mm wide and 200 mm high without its numbers and key.
 pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Drawing {

@@ -6,10 +6,23 @@ use basket::weave::{Face, Row};
 use basket::{Basket, Length};
 use kurbo::Rect;
 
-use super::{ChartKind, HEIGHT, MOST, WIDTH};
-
+/// Longest side of the weaving on paper, in mm.
+const WIDTH: f64 = 180.0;
+/// Most height of the weaving on paper, in mm.
+const HEIGHT: f64 = 200.0;
+/// More staves or rows than this are not drawn.
+const MOST: u32 = 1000;
 /// Largest side of a crossing on a grid, in mm.
 const SQUARE: f64 = 4.0;
+
+/// How a chart is laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChartKind {
+    /// Each row at its true girth and height, each stave at its true width, to one scale.
+    True,
+    /// Every crossing the same square.
+    Grid,
+}
 
 /// The plane of a chart: x 0 in its middle, y 0 at the foot of the wall, y down.
 pub(super) struct Plane<'a> {

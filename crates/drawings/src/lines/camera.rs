@@ -21,8 +21,7 @@ pub(crate) struct Plane {
 
 impl Plane {
     pub(crate) fn of(view: &View, middle: DVec3) -> Self {
-        let target = view.region.map(|region| region.middle).or(view.target);
-        let middle = target.map_or(middle, DVec3::from);
+        let middle = view.region.map_or(middle, |region| DVec3::from(region.middle));
         Self { axes: view.axes(), middle, distance: view.distance }
     }
 

@@ -6,7 +6,7 @@ use crate::drawing::Tone;
 use crate::lines::buffer::Buffer;
 use crate::lines::region::Classes;
 use crate::lines::scene::Scene;
-use crate::lines::style::Look;
+use crate::lines::style::PartStyle;
 
 /// Direction to the light: right, up, toward the eye.
 const LIGHT: Vec3 = Vec3::new(-0.50, 0.62, 0.60);
@@ -29,7 +29,7 @@ pub(crate) fn light(scene: &Scene<'_>) -> Vec<f32> {
 }
 
 /// Which tone each cell shows: 0 for none, else its place in the palette and 1.
-pub(crate) fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look], palette: &[Tone]) -> Classes {
+pub(crate) fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[PartStyle], palette: &[Tone]) -> Classes {
     let light = light(scene);
     let class = |tone: Option<Tone>| {
         let place = tone.and_then(|tone| palette.iter().position(|one| *one == tone));

@@ -34,7 +34,7 @@ use crate::lines::thin::Drawn;
 use crate::solid::{Part, Solid};
 pub use problem::PictureError;
 pub use shade::{Image, shaded};
-pub use style::{Look, Style};
+pub use style::{PartStyle, Style};
 pub use view::{Region, View};
 
 /// How far a line may leave its true course, in mm of paper.
@@ -101,7 +101,7 @@ pub(crate) fn picture_of(
         density: style.density,
     };
     let scene = Scene::of(parts, view, room)?;
-    let looks: Vec<Look> = scene.parts.iter().map(|part| (style.look)(part)).collect();
+    let looks: Vec<PartStyle> = scene.parts.iter().map(|part| (style.look)(part)).collect();
     let (buffer, contours) = both(|| Buffer::of(&scene), || contour::contours(&scene));
     let (tones, lines) =
         both(|| tones(&scene, &buffer, &looks), || lines(&scene, &buffer, &looks, &contours, style));
@@ -122,7 +122,7 @@ pub(crate) fn picture_of(
     Ok((drawing, Placed { plane, camera, buffer }))
 }
 
-fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Vec<(BezPath, Tone)> {
+fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[PartStyle]) -> Vec<(BezPath, Tone)> {
     let mut palette: Vec<Tone> = Vec::new();
     for tone in looks.iter().flat_map(|look| [look.lit, look.shaded]).flatten() {
         if !palette.contains(&tone) {
@@ -144,14 +144,14 @@ fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[Look]) -> Vec<(BezPath, To
 fn lines(
     scene: &Scene<'_>,
     buffer: &Buffer,
-    looks: &[Look],
+    looks: &[PartStyle],
     contours: &[(u32, Vec<u32>)],
     style: &Style,
 ) -> Vec<(BezPath, Line)> {
     let sight = Sight::of(buffer, scene.camera);
-    let mut sheet = Sheet::of(scene, style.clear);
+    let mut strokes = Strokes::of(scene, style.clear);
     for piece in outline::outline(buffer, scene.camera) {
-        sheet.add(style.outline, OUTLINE_TOLERANCE * scene.camera.pixel, &piece);
+        strokes.add(style.outline, OUTLINE_TOLERANCE * scene.camera.pixel, &piece);
     }
     let contours = || -> Vec<(Line, Vec<Point>)> {
         let runs = contours.iter().flat_map(|(part, corners)| {
@@ -176,19 +176,19 @@ fn lines(
     inner.sort_by_key(|(_, run)| std::cmp::Reverse(run.len()));
     for weight in [Line::Edge, Line::Fine] {
         for (line, run) in inner.iter().filter(|(line, _)| *line == weight) {
-            sheet.add(*line, TOLERANCE, run);
+            strokes.add(*line, TOLERANCE, run);
         }
     }
-    sheet.paths.into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
+    strokes.paths.into_iter().filter(|(path, _)| !path.elements().is_empty()).collect()
 }
 
 /// What has been drawn, by weight from light to heavy.
-struct Sheet {
+struct Strokes {
     drawn: Drawn,
     paths: [(BezPath, Line); 3],
 }
 
-impl Sheet {
+impl Strokes {
     fn of(scene: &Scene<'_>, clear: f64) -> Self {
         let camera = &scene.camera;
         let size = (camera.width as f64 * camera.pixel, camera.height as f64 * camera.pixel);

@@ -15,7 +15,7 @@ const FINEST: f64 = 100.0;
 
 /// What is done with a part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Look {
+pub struct PartStyle {
     /// Weight of its edges; none draws only its outline.
     pub edge: Option<Line>,
     /// Tone where light falls on it.
@@ -38,8 +38,8 @@ pub struct Style {
     pub density: f64,
     /// Weight of the outline of the whole.
     pub outline: Line,
-    /// Look of each part.
-    pub look: fn(&Part) -> Look,
+    /// How each part is drawn.
+    pub look: fn(&Part) -> PartStyle,
 }
 
 impl Style {
@@ -71,16 +71,16 @@ impl Style {
 }
 
 /// Weaving, lashing and small metal in fine lines, all else in the weight of edges.
-fn plain(part: &Part) -> Look {
+fn plain(part: &Part) -> PartStyle {
     let edge = match part.kind {
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer => Line::Fine,
         _ => Line::Edge,
     };
-    Look { edge: Some(edge), lit: None, shaded: None }
+    PartStyle { edge: Some(edge), lit: None, shaded: None }
 }
 
 /// The same with tones: the weaving stays white, so that it stands out from staves and wood.
-fn print(part: &Part) -> Look {
+fn print(part: &Part) -> PartStyle {
     let (lit, shaded) = match part.kind {
         PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
         PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
@@ -90,5 +90,5 @@ fn print(part: &Part) -> Look {
         }
         _ => (None, Some(Tone::Light)),
     };
-    Look { lit, shaded, ..plain(part) }
+    PartStyle { lit, shaded, ..plain(part) }
 }

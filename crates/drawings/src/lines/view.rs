@@ -36,9 +36,7 @@ pub struct View {
     pub azimuth: f64,
     /// How far from above, in degrees.
     pub elevation: f64,
-    /// What is looked at, in mm; none looks at the middle of all.
-    pub target: Option<[f64; 3]>,
-    /// Distance of the eye from what is looked at, in mm; none draws all things to one scale.
+    /// Distance of the eye from the middle of what is shown, in mm; none draws all things to one scale.
     pub distance: Option<f64>,
     /// The part to show; none shows all.
     pub region: Option<Region>,
@@ -50,22 +48,7 @@ pub struct View {
 impl View {
     /// All from a direction, to one scale. Angles in degrees.
     pub const fn from(azimuth: f64, elevation: f64) -> Self {
-        Self { azimuth, elevation, target: None, distance: None, region: None, base_up: false }
-    }
-
-    /// All from a point in space toward another, in mm, far things smaller.
-    ///
-    /// # Errors
-    /// When both points are one, or not finite.
-    pub fn look_at(eye: [f64; 3], target: [f64; 3]) -> Result<Self, PictureError> {
-        let away = DVec3::from(eye) - DVec3::from(target);
-        let distance = away.length();
-        if !distance.is_finite() || distance < 1e-6 {
-            return Err(PictureError::View("the eye lies in what it looks at"));
-        }
-        let elevation = (away.z / distance).clamp(-1.0, 1.0).asin().to_degrees();
-        let azimuth = if away.x.hypot(away.y) < 1e-9 { 0.0 } else { away.x.atan2(-away.y).to_degrees() };
-        Ok(Self { target: Some(target), distance: Some(distance), ..Self::from(azimuth, elevation) })
+        Self { azimuth, elevation, distance: None, region: None, base_up: false }
     }
 
     /// A view by name: `front`, `side`, `back`, `top`, `bottom`, `three-quarter` or

@@ -3,9 +3,12 @@
 
 use basket::Basket;
 
-use super::mesh::{Ends, round};
-use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, colour, segments};
+use super::colour;
+use super::detail::Detail;
+use super::maker::Maker;
+use super::mesh::{Ends, Mesh, round};
+use super::part::{Part, PartKind};
+use super::shape::Shape;
 
 /// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
 const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
@@ -18,95 +21,95 @@ const SCREW_HEAD: f32 = 0.82;
 /// Height and thickness of the band round the staves, in mm.
 const BAND: [f32; 2] = [10.0, 1.0];
 
-/// The disc. Its upper face lies at the mould's base.
-pub(super) fn base(basket: &Basket, detail: Detail) -> Part {
-    let sizes = Sizes::of(basket);
-    let profile = sizes.profile();
-    let sides = segments(sizes.edge, detail);
-    let mesh = Mesh::lathe(&profile, sides, Ends::Joined);
-    let edges = rims(
-        &[
-            [sizes.edge, 0.0],
-            [sizes.edge, sizes.cheeks[1]],
-            [sizes.edge, sizes.cheeks[0]],
-            [sizes.edge, -sizes.thick],
-            [sizes.plug, -sizes.thick],
-            [sizes.hole, 0.0],
-        ],
-        sides,
-    );
-    // The lip of a ring is seen whole from any side, its bottom is not.
-    let lips = sizes.rings().map(|at| at + sizes.ring_half());
-    let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
-    let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
-    let wood = &basket.body.base().wood.name;
-    Part { edges, ..Part::new("base", PartKind::Base, wood, colour::of_wood(wood), mesh) }
-}
-
-/// The plug in the base's screw hole, flush with the lower face.
-pub(super) fn plug(basket: &Basket, detail: Detail) -> Part {
-    let sizes = Sizes::of(basket);
-    let profile = [[sizes.plug, -sizes.thick], [sizes.plug, -sizes.thick * ABOVE_PLUG]];
-    let sides = segments(sizes.plug, detail);
-    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
-    let wood = &basket.body.base().wood.name;
-    Part {
-        edges: rims(&profile, sides),
-        ..Part::new("plug", PartKind::Plug, wood, colour::of_wood(wood), mesh)
+impl Maker<'_> {
+    /// The disc. Its upper face lies at the mould's base.
+    pub(super) fn base(&self) -> Part {
+        let sizes = Sizes::of(self.basket);
+        let profile = sizes.profile();
+        let sides = self.detail.segments(sizes.edge);
+        let mesh = Mesh::lathe(&profile, sides, Ends::Joined);
+        let edges = rims(
+            &[
+                [sizes.edge, 0.0],
+                [sizes.edge, sizes.cheeks[1]],
+                [sizes.edge, sizes.cheeks[0]],
+                [sizes.edge, -sizes.thick],
+                [sizes.plug, -sizes.thick],
+                [sizes.hole, 0.0],
+            ],
+            sides,
+        );
+        // The lip of a ring is seen whole from any side, its bottom is not.
+        let lips = sizes.rings().map(|at| at + sizes.ring_half());
+        let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
+        let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
+        let wood = colour::wood(&self.basket.body.base().wood.name);
+        Part::new("base", PartKind::Base, wood, Shape { mesh, edges })
     }
-}
 
-/// The screw that holds the base on the mould, its head sunk in the plug's hole.
-pub(super) fn screw(basket: &Basket, detail: Detail) -> Part {
-    let sizes = Sizes::of(basket);
-    let (head, shank) = (sizes.plug * SCREW_HEAD, sizes.hole * 0.95);
-    let (upper, lower) = (-sizes.thick * ABOVE_PLUG, -sizes.thick * (1.0 + ABOVE_PLUG) / 2.0);
-    let profile = [[head, lower], [head, upper], [shank, upper], [shank, -0.05]];
-    let sides = segments(sizes.plug, detail);
-    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
-    let slot = [[-head * 0.7, 0.0, lower], [head * 0.7, 0.0, lower]];
-    let across = slot.map(|[x, y, z]| [y, x, z]);
-    let edges = [rims(&profile[..1], sides), vec![slot.to_vec(), across.to_vec()]].concat();
-    Part { edges, ..Part::new("screw", PartKind::Screw, "steel", colour::STEEL, mesh) }
-}
-
-/// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
-/// smaller by `less` than the figures say.
-pub(super) fn mould(basket: &Basket, surface: &Surface, less: f32, detail: Detail) -> Part {
-    let arc = basket.body.form.arc().to_mm() as f32;
-    let steps = if detail == Detail::Thumbnail { 12 } else { 40 };
-    let mut profile: Vec<[f32; 2]> = (0..=steps)
-        .map(|step| surface.at(arc * step as f32 / steps as f32))
-        .map(|node| {
-            let [radius, _, height] = node.point(-less, [1.0, 0.0]);
-            [radius.max(0.01), height]
-        })
-        .collect();
-    if let Some(first) = profile.first_mut() {
-        first[1] = 0.0;
+    /// The plug in the base's screw hole, flush with the lower face.
+    pub(super) fn plug(&self) -> Part {
+        let sizes = Sizes::of(self.basket);
+        let profile = [[sizes.plug, -sizes.thick], [sizes.plug, -sizes.thick * ABOVE_PLUG]];
+        let sides = self.detail.segments(sizes.plug);
+        let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
+        let wood = colour::wood(&self.basket.body.base().wood.name);
+        Part::new("plug", PartKind::Plug, wood, Shape { mesh, edges: rims(&profile, sides) })
     }
-    let widest = profile.iter().fold(0.0_f32, |widest, at| widest.max(at[0]));
-    let sides = segments(widest, detail);
-    let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
-    let edges = rims(&[profile[0], profile[steps]], sides);
-    Part { edges, ..Part::new("mould", PartKind::Mould, "mould", colour::MOULD, mesh) }
-}
 
-/// The band that holds the staves against the mould, in the upper part of the wall.
-pub(super) fn band(basket: &Basket, surface: &Surface, detail: Detail) -> Part {
-    let thick = basket.body.uprights().thickness.to_mm() as f32;
-    let top = basket.body.rim().along.to_mm() as f32;
-    let high = BAND[0].min(top / 4.0);
-    let low = top * 0.82 - high;
-    let section = [(low, thick), (low + high, thick), (low + high, thick + BAND[1]), (low, thick + BAND[1])];
-    let around = round(segments(surface.at(top).radius, detail).max(2 * basket.body.uprights().count));
-    let positions: Vec<[f32; 3]> = around
-        .iter()
-        .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
-        .collect();
-    let edges = [2, 3].map(|corner| super::edges::line(&positions, 4, corner)).to_vec();
-    let mesh = Mesh::swept(positions, 4, Ends::Joined);
-    Part { edges, ..Part::new("band", PartKind::Band, "band", colour::BAND, mesh) }
+    /// The screw that holds the base on the mould, its head sunk in the plug's hole.
+    pub(super) fn screw(&self) -> Part {
+        let sizes = Sizes::of(self.basket);
+        let (head, shank) = (sizes.plug * SCREW_HEAD, sizes.hole * 0.95);
+        let (upper, lower) = (-sizes.thick * ABOVE_PLUG, -sizes.thick * (1.0 + ABOVE_PLUG) / 2.0);
+        let profile = [[head, lower], [head, upper], [shank, upper], [shank, -0.05]];
+        let sides = self.detail.segments(sizes.plug);
+        let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
+        let slot = [[-head * 0.7, 0.0, lower], [head * 0.7, 0.0, lower]];
+        let across = slot.map(|[x, y, z]| [y, x, z]);
+        let edges = [rims(&profile[..1], sides), vec![slot.to_vec(), across.to_vec()]].concat();
+        Part::new("screw", PartKind::Screw, colour::STEEL, Shape { mesh, edges })
+    }
+
+    /// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
+    /// smaller by `less` than the figures say.
+    pub(super) fn mould(&self, less: f32) -> Part {
+        let arc = self.basket.body.form.arc().to_mm() as f32;
+        let steps = if self.detail == Detail::Thumbnail { 12 } else { 40 };
+        let mut profile: Vec<[f32; 2]> = (0..=steps)
+            .map(|step| self.surface.at(arc * step as f32 / steps as f32))
+            .map(|node| {
+                let [radius, _, height] = node.point(-less, [1.0, 0.0]);
+                [radius.max(0.01), height]
+            })
+            .collect();
+        if let Some(first) = profile.first_mut() {
+            first[1] = 0.0;
+        }
+        let widest = profile.iter().fold(0.0_f32, |widest, at| widest.max(at[0]));
+        let sides = self.detail.segments(widest);
+        let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
+        let edges = rims(&[profile[0], profile[steps]], sides);
+        Part::new("mould", PartKind::Mould, colour::MOULD, Shape { mesh, edges })
+    }
+
+    /// The band that holds the staves against the mould, in the upper part of the wall.
+    pub(super) fn band(&self) -> Part {
+        let (basket, surface) = (self.basket, &self.surface);
+        let thick = basket.body.uprights().thickness.to_mm() as f32;
+        let top = basket.body.rim().along.to_mm() as f32;
+        let high = BAND[0].min(top / 4.0);
+        let low = top * 0.82 - high;
+        let section =
+            [(low, thick), (low + high, thick), (low + high, thick + BAND[1]), (low, thick + BAND[1])];
+        let around =
+            round(self.detail.segments(surface.at(top).radius).max(2 * basket.body.uprights().count));
+        let positions: Vec<[f32; 3]> = around
+            .iter()
+            .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
+            .collect();
+        Part::new("band", PartKind::Band, colour::BAND, Shape::swept(positions, 4, Ends::Joined, [2, 3]))
+    }
 }
 
 /// Circles at these radii and heights, of as many sides as their mesh.

@@ -5,9 +5,10 @@ use basket::steps::Stage;
 use glam::{Vec2, Vec3};
 
 use super::frame::Frame;
-use super::mesh::Ends;
-use super::surface::Surface;
-use super::{Mesh, Part, PartKind, colour, edges, stage};
+use super::maker::Maker;
+use super::part::{Part, PartKind};
+use super::shape::Shape;
+use super::{colour, stage};
 
 /// Most clamps, as many as are listed with the tools.
 const MOST: u32 = 24;
@@ -27,52 +28,51 @@ pub(crate) fn count(basket: &Basket) -> u32 {
     (((girth - ears) / APART) as u32 / 2 * 2).min(MOST)
 }
 
-/// All clamps, evenly round the rim, or evenly between the ears.
-pub(super) fn clamps(basket: &Basket, surface: &Surface) -> Vec<Part> {
-    let count = count(basket);
-    let half = (count / 2).max(1);
-    let girth = std::f32::consts::TAU * (basket.body.rim().radius().to_mm() as f32).max(1.0);
-    let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
-        (
-            ears.each.each_ref().map(|ear| ear.turn as f32),
-            (ears.width.to_mm() as f32 / 2.0 + STRAP[0] / 2.0) / girth,
-        )
-    });
-    let across = (ears[1] - ears[0]).rem_euclid(1.0);
-    (0..count)
-        .map(|index| {
-            let (from, way) = if index < half { (ears[0], across) } else { (ears[1], 1.0 - across) };
-            let share = ((index % half) as f32 + 0.5) / half as f32;
-            clamp(basket, surface, from + beside + (way - 2.0 * beside) * share, index + 1)
-        })
-        .collect()
-}
+impl Maker<'_> {
+    /// All clamps, evenly round the rim, or evenly between the ears.
+    pub(super) fn clamps(&self) -> Vec<Part> {
+        let basket = self.basket;
+        let count = count(basket);
+        let half = (count / 2).max(1);
+        let girth = std::f32::consts::TAU * (basket.body.rim().radius().to_mm() as f32).max(1.0);
+        let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
+            (
+                ears.each.each_ref().map(|ear| ear.turn as f32),
+                (ears.width.to_mm() as f32 / 2.0 + STRAP[0] / 2.0) / girth,
+            )
+        });
+        let across = (ears[1] - ears[0]).rem_euclid(1.0);
+        (0..count)
+            .map(|index| {
+                let (from, way) = if index < half { (ears[0], across) } else { (ears[1], 1.0 - across) };
+                let share = ((index % half) as f32 + 0.5) / half as f32;
+                self.clamp(from + beside + (way - 2.0 * beside) * share, index + 1)
+            })
+            .collect()
+    }
 
-fn clamp(basket: &Basket, surface: &Surface, turn: f32, number: u32) -> Part {
-    let rim = basket.body.rim();
-    let high = rim.height.to_mm() as f32;
-    let frame = Frame::on_wall(surface, rim.along.to_mm() as f32, turn);
-    let tips = stage::tips(basket, Stage::RimClamped) - rim.along.to_mm() as f32;
-    let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32 + ROOM[0];
-    let inside = -(rim.inner.stock.thickness.to_mm() as f32) - ROOM[0];
-    let (low, top) = (high * (1.0 - HOLDS), tips.max(high) + ROOM[1]);
-    // The clip's face on the rim: up outside, over, and down inside.
-    let way = [[outside, low], [outside, top], [inside, top], [inside, low]].map(Vec2::from);
-    let across = STRAP[0] / 2.0;
-    let positions: Vec<[f32; 3]> = (0..way.len())
-        .flat_map(|index| {
-            let off = outward(&way, index) * STRAP[1];
-            let [near, far] = [way[index], way[index] + off];
-            [(near, across), (near, -across), (far, -across), (far, across)]
-        })
-        .map(|(at, aside)| frame.point(Vec3::new(at.x, aside, at.y)))
-        .collect();
-    let edges = edges::long(&positions, 4);
-    let mesh = Mesh::swept(positions, 4, Ends::Capped);
-    Part {
-        edges,
-        number: Some(number),
-        ..Part::new(&format!("clamp {number}"), PartKind::Clamp, "steel", colour::STEEL, mesh)
+    fn clamp(&self, turn: f32, number: u32) -> Part {
+        let basket = self.basket;
+        let rim = basket.body.rim();
+        let high = rim.height.to_mm() as f32;
+        let frame = Frame::on_wall(&self.surface, rim.along.to_mm() as f32, turn);
+        let tips = stage::tips(basket, Stage::RimClamped) - rim.along.to_mm() as f32;
+        let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32 + ROOM[0];
+        let inside = -(rim.inner.stock.thickness.to_mm() as f32) - ROOM[0];
+        let (low, top) = (high * (1.0 - HOLDS), tips.max(high) + ROOM[1]);
+        // The clip's face on the rim: up outside, over, and down inside.
+        let way = [[outside, low], [outside, top], [inside, top], [inside, low]].map(Vec2::from);
+        let across = STRAP[0] / 2.0;
+        let positions: Vec<[f32; 3]> = (0..way.len())
+            .flat_map(|index| {
+                let off = outward(&way, index) * STRAP[1];
+                let [near, far] = [way[index], way[index] + off];
+                [(near, across), (near, -across), (far, -across), (far, across)]
+            })
+            .map(|(at, aside)| frame.point(Vec3::new(at.x, aside, at.y)))
+            .collect();
+        let shape = Shape::long(positions, 4);
+        Part::new(format!("clamp {number}"), PartKind::Clamp, colour::STEEL, shape).numbered(number)
     }
 }
 

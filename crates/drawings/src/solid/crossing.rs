@@ -7,8 +7,8 @@
 
 use std::f32::consts::FRAC_PI_2;
 
-use super::Detail;
-use super::section::Section;
+use super::detail::Detail;
+use super::section::CrossSection;
 
 /// A pinched weaver keeps at least this share of its thickness.
 const LEAST: f32 = 0.2;
@@ -21,7 +21,7 @@ const STEP: f32 = 0.8;
 /// staves' inner face, the direction outward across the weaver as an angle from straight out toward
 /// the stave ahead, and half its thickness there.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Place {
+pub(super) struct Waypoint {
     pub(super) round: f32,
     pub(super) out: f32,
     pub(super) tilt: f32,
@@ -58,7 +58,7 @@ impl Bends {
 
 /// Staves side by side with a weaver between them.
 pub(super) struct Crossing<'a> {
-    pub(super) stave: &'a Section,
+    pub(super) stave: &'a CrossSection,
     pub(super) pitch: f32,
     pub(super) weaver: f32,
     pub(super) bends: Bends,
@@ -66,44 +66,45 @@ pub(super) struct Crossing<'a> {
 
 impl Crossing<'_> {
     /// The weaver's middle at the middle of a stave, outside or inside it.
-    pub(super) fn middle(&self, outside: bool) -> Place {
+    pub(super) fn middle(&self, outside: bool) -> Waypoint {
         let half = self.weaver / 2.0;
         let out = if outside { support(self.stave, 0.0, 1.0) + half } else { -half };
-        Place { round: 0.0, out, tilt: 0.0, half }
+        Waypoint { round: 0.0, out, tilt: 0.0, half }
     }
 
     /// From the middle of a stave (left out) to the middle of the next.
-    pub(super) fn way(&self, from_outside: bool, to_outside: bool) -> Vec<Place> {
-        let last = Place { round: self.pitch, ..self.middle(to_outside) };
+    pub(super) fn way(&self, from_outside: bool, to_outside: bool) -> Vec<Waypoint> {
+        let last = Waypoint { round: self.pitch, ..self.middle(to_outside) };
         let mut way = match (from_outside, to_outside) {
             _ if self.bends == Bends::Straight => Vec::new(),
             (true, false) => self.inward(),
             (false, true) => self.outward(),
-            _ => vec![Place { round: self.pitch / 2.0, ..last }],
+            _ => vec![Waypoint { round: self.pitch / 2.0, ..last }],
         };
         way.push(last);
         way
     }
 
-    fn inward(&self) -> Vec<Place> {
+    fn inward(&self) -> Vec<Waypoint> {
         let tilt = self.tangent();
         let behind = corners(self.stave, 1.0);
         let ahead = corners(self.stave, -1.0);
         let mut way = Vec::with_capacity(10);
         self.bend(&behind, tilt, |at, tilt, half| {
-            way.push(Place { round: at[0], out: at[1], tilt, half });
+            way.push(Waypoint { round: at[0], out: at[1], tilt, half });
         });
         let turned = way.len();
         self.bend(&ahead, tilt, |at, tilt, half| {
-            way.push(Place { round: self.pitch - at[0], out: -at[1], tilt, half });
+            way.push(Waypoint { round: self.pitch - at[0], out: -at[1], tilt, half });
         });
         way[turned..].reverse();
         way
     }
 
     /// The mirror image of the way inward.
-    fn outward(&self) -> Vec<Place> {
-        let mirrored = |place: &Place| Place { round: self.pitch - place.round, tilt: -place.tilt, ..*place };
+    fn outward(&self) -> Vec<Waypoint> {
+        let mirrored =
+            |place: &Waypoint| Waypoint { round: self.pitch - place.round, tilt: -place.tilt, ..*place };
         self.inward().iter().rev().map(mirrored).collect()
     }
 
@@ -158,14 +159,14 @@ impl Crossing<'_> {
 }
 
 /// How far a section (times `sign`) reaches in the direction tilted so far from straight out.
-fn support(section: &Section, tilt: f32, sign: f32) -> f32 {
+fn support(section: &CrossSection, tilt: f32, sign: f32) -> f32 {
     let (sin, cos) = tilt.sin_cos();
     section.iter().map(|at| sign * (at[0] * sin + at[1] * cos)).fold(f32::NEG_INFINITY, f32::max)
 }
 
 /// The corners of a section (times `sign`) whose outward directions lie between straight out and
 /// straight ahead, in that order.
-fn corners(section: &Section, sign: f32) -> Vec<Corner> {
+fn corners(section: &CrossSection, sign: f32) -> Vec<Corner> {
     let count = section.len();
     let at = |index: usize| section[index % count].map(|figure| figure * sign);
     // A side's outward direction, as tilt from straight out toward ahead.
@@ -186,7 +187,7 @@ mod tests {
     use super::*;
 
     /// A stave with round edges (a race track), for which Kemp's formula holds.
-    fn race_track(width: f32, thick: f32) -> Section {
+    fn race_track(width: f32, thick: f32) -> CrossSection {
         let half = (width - thick) / 2.0;
         let round = |middle: f32, from: f32| {
             (0..=32).map(move |step| {
@@ -197,7 +198,7 @@ mod tests {
         round(half, -FRAC_PI_2).chain(round(-half, FRAC_PI_2)).collect()
     }
 
-    fn length(from: Place, way: &[Place]) -> f32 {
+    fn length(from: Waypoint, way: &[Waypoint]) -> f32 {
         let mut last = from;
         let mut length = 0.0;
         for place in way {

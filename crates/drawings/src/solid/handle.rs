@@ -2,13 +2,15 @@
 //!
 //! The bail stands upright. Holes are not cut in ears and bail; the rivet fills them.
 
-use basket::Basket;
 use basket::fittings::{Bail, Ears, Handle};
-use glam::Vec3;
+use glam::{Vec2, Vec3};
 
-use super::mesh::{Ends, direction, round};
-use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, colour, ear, edges};
+use super::colour::{self, Substance};
+use super::detail::Detail;
+use super::maker::Maker;
+use super::mesh::{Ends, Mesh, direction, round};
+use super::part::{Part, PartKind};
+use super::shape::Shape;
 
 /// Thickness of the washer between ear and bail, in mm, as the handle's span reckons it.
 const WASHER: f32 = 0.8;
@@ -16,89 +18,152 @@ const WASHER: f32 = 0.8;
 const HEAD: [f32; 2] = [1.0, 0.6];
 
 /// The plane in which the bail stands: the middle between both pivots, the direction to the first.
-struct Stand {
+struct Stand<'a> {
+    handle: &'a Handle,
+    ears: &'a Ears,
+    detail: Detail,
     middle: Vec3,
     along: Vec3,
     /// Half the distance between the ears' middles.
     half: f32,
 }
 
-impl Stand {
-    fn of(basket: &Basket, surface: &Surface, ears: &Ears) -> Self {
-        let (radius, height) = (ear::middle(basket), ear::pivot_height(basket, surface, ears));
+impl<'a> Stand<'a> {
+    fn of(maker: &Maker<'a>) -> Option<Self> {
+        let (handle, ears) = (maker.basket.handle.as_ref()?, maker.basket.ears.as_ref()?);
+        let (radius, height) = (maker.ear_radius(), maker.pivot_height(ears));
         let [first, second] = ears.each.map(|ear| {
             let [cos, sin] = direction(ear.turn as f32 * std::f32::consts::TAU);
             Vec3::new(radius * cos, radius * sin, height)
         });
-        Self {
+        Some(Self {
+            handle,
+            ears,
+            detail: maker.detail,
             middle: (first + second) / 2.0,
             along: (first - second).normalize_or(Vec3::X),
             half: first.distance(second) / 2.0,
-        }
+        })
     }
 
     /// The place so far from the middle toward the first ear, aside, and above the pivots.
     fn point(&self, along: f32, aside: f32, up: f32) -> [f32; 3] {
         (self.middle + self.along * along + Vec3::Z.cross(self.along) * aside + Vec3::Z * up).to_array()
     }
-}
 
-/// Bail, rivets and washers.
-pub(super) fn handle(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
-    let (Some(handle), Some(ears)) = (&basket.handle, &basket.ears) else { return Vec::new() };
-    let stand = Stand::of(basket, surface, ears);
-    let mut parts = vec![bail(handle, &stand, ears, detail)];
-    for (number, side) in [(1, 1.0), (2, -1.0)] {
-        parts.extend(pivot(handle, &stand, ears, (number, side), detail));
-    }
-    parts
-}
-
-fn bail(handle: &Handle, stand: &Stand, ears: &Ears, detail: Detail) -> Part {
-    let corner = handle.corner.unwrap_or_default();
-    let steps = match detail {
-        Detail::Full => 40,
-        Detail::Page | Detail::Column => 20,
-        Detail::Thumbnail => 10,
-    };
-    // Ears that do not quite face each other stand nearer than a diameter.
-    let shift = stand.half + ((ears.thickness + handle.thickness) / 2.0).to_mm() as f32 + WASHER
-        - handle.half_span.to_mm() as f32;
-    let washer = washer_radius(handle);
-    let mut line = end(handle);
-    if let Some(bail) = Bail::new(handle.curve, handle.half_span, handle.rise, corner) {
-        let half = |step: u32| {
-            let (x, y) = bail.point(f64::from(step) / f64::from(steps));
-            let (x, y) = (x.to_mm() as f32, y.to_mm() as f32);
-            // Straight where the washers bear on it.
-            [
-                if y < washer { handle.half_span.to_mm() as f32 } else { x },
-                y,
-                handle.width.to_mm() as f32 / 2.0,
-            ]
+    fn bail(&self) -> Part {
+        let (handle, ears, detail) = (self.handle, self.ears, self.detail);
+        let corner = handle.corner.unwrap_or_default();
+        let steps = match detail {
+            Detail::Full => 40,
+            Detail::Page | Detail::Column => 20,
+            Detail::Thumbnail => 10,
         };
-        line.extend((0..=steps).map(half));
-    }
-    let mirrored: Vec<[f32; 3]> = line.iter().rev().skip(1).map(|[x, y, half]| [-x, *y, *half]).collect();
-    line.extend(mirrored);
-    let section = strap(handle.thickness.to_mm() as f32, detail);
-    let per = section.len();
-    let at = |index: usize| line[index.min(line.len() - 1)];
-    let positions: Vec<[f32; 3]> = (0..line.len())
-        .flat_map(|index| {
-            let [before, here, after] = [at(index.saturating_sub(1)), at(index), at(index + 1)];
-            let way = glam::Vec2::new(after[0] - before[0], after[1] - before[1]).normalize_or(glam::Vec2::Y);
-            // From the middle line outward, away from the basket's middle below.
-            let out = glam::Vec2::new(way.y, -way.x);
-            section.iter().map(move |[across, thick]| {
-                let pull = shift * (here[0] / (handle.half_span.to_mm() as f32).max(1e-3)).clamp(-1.0, 1.0);
-                stand.point(here[0] + out.x * thick + pull, across * here[2], here[1] + out.y * thick)
+        // Ears that do not quite face each other stand nearer than a diameter.
+        let shift = self.half + ((ears.thickness + handle.thickness) / 2.0).to_mm() as f32 + WASHER
+            - handle.half_span.to_mm() as f32;
+        let washer = washer_radius(handle);
+        let mut line = end(handle);
+        if let Some(bail) = Bail::new(handle.curve, handle.half_span, handle.rise, corner) {
+            let half = |step: u32| {
+                let (x, y) = bail.point(f64::from(step) / f64::from(steps));
+                let (x, y) = (x.to_mm() as f32, y.to_mm() as f32);
+                // Straight where the washers bear on it.
+                [
+                    if y < washer { handle.half_span.to_mm() as f32 } else { x },
+                    y,
+                    handle.width.to_mm() as f32 / 2.0,
+                ]
+            };
+            line.extend((0..=steps).map(half));
+        }
+        let mirrored: Vec<[f32; 3]> = line.iter().rev().skip(1).map(|[x, y, half]| [-x, *y, *half]).collect();
+        line.extend(mirrored);
+        let section = strap(handle.thickness.to_mm() as f32, detail);
+        let per = section.len();
+        let at = |index: usize| line[index.min(line.len() - 1)];
+        let positions: Vec<[f32; 3]> = (0..line.len())
+            .flat_map(|index| {
+                let [before, here, after] = [at(index.saturating_sub(1)), at(index), at(index + 1)];
+                let way = Vec2::new(after[0] - before[0], after[1] - before[1]).normalize_or(Vec2::Y);
+                // From the middle line outward, away from the basket's middle below.
+                let out = Vec2::new(way.y, -way.x);
+                section.iter().map(move |[across, thick]| {
+                    let pull =
+                        shift * (here[0] / (handle.half_span.to_mm() as f32).max(1e-3)).clamp(-1.0, 1.0);
+                    self.point(here[0] + out.x * thick + pull, across * here[2], here[1] + out.y * thick)
+                })
             })
-        })
-        .collect();
-    let edges = edges::long(&positions, per);
-    let mesh = Mesh::swept(positions, per, Ends::Capped);
-    Part { edges, ..Part::new("bail", PartKind::Bail, "bail", colour::BAIL, mesh) }
+            .collect();
+        Part::new("bail", PartKind::Bail, colour::BAIL, Shape::long(positions, per))
+    }
+
+    /// Rivet and washers at one pivot.
+    fn pivot(&self, number: u32, side: f32) -> Vec<Part> {
+        let (handle, ears) = (self.handle, self.ears);
+        let (ear, bail) = (ears.thickness.to_mm() as f32, handle.thickness.to_mm() as f32);
+        let shank = handle.rivet.width.to_mm() as f32 / 2.0;
+        let burr = (handle.grip.to_mm() as f32 - ear - bail - WASHER).max(0.2);
+        let inside = -ear / 2.0;
+        let outside = ear / 2.0 + WASHER + bail + burr;
+        let [head, height] = HEAD.map(|times| times * 2.0 * shank);
+        let rivet = [
+            [head * 0.4, inside - height],
+            [head * 0.85, inside - height * 0.6],
+            [head, inside],
+            [shank, inside],
+            [shank, outside],
+            [head, outside],
+            [head * 0.85, outside + height * 0.6],
+            [head * 0.4, outside + height],
+        ];
+        let washer = |from: f32, thick: f32| {
+            let reach = washer_radius(handle);
+            [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
+        };
+        let metal = colour::stock(&handle.rivet);
+        let washers = [
+            (2 * number - 1, colour::WASHER, washer(ear / 2.0, WASHER)),
+            (2 * number, Substance { name: "burr", ..metal }, washer(outside - burr, burr)),
+        ];
+        let rivet = self.turned(side, &rivet, Ends::Capped);
+        let rivet = Part::new(format!("rivet {number}"), PartKind::Rivet, metal, rivet).numbered(number);
+        let washers = washers.map(|(number, substance, profile)| {
+            let shape = self.turned(side, &profile, Ends::Joined);
+            Part::new(format!("washer {number}"), PartKind::Washer, substance, shape).numbered(number)
+        });
+        std::iter::once(rivet).chain(washers).collect()
+    }
+
+    /// A profile of radii and distances from the ear's middle outward, turned round a pivot's axis.
+    fn turned(&self, side: f32, profile: &[[f32; 2]], ends: Ends) -> Shape {
+        let sides = round(if self.detail == Detail::Full { 20 } else { 10 });
+        let ring = |[radius, out]: [f32; 2]| {
+            let sides = &sides;
+            sides.iter().map(move |[cos, sin]| {
+                self.point(side * (self.half + out), side * radius * cos, radius * sin)
+            })
+        };
+        let positions: Vec<[f32; 3]> = profile.iter().flat_map(|at| ring(*at)).collect();
+        let per = sides.len();
+        let circle = |index: usize| -> Vec<[f32; 3]> {
+            positions.iter().skip(index * per).take(per).chain(positions.get(index * per)).copied().collect()
+        };
+        let edges = vec![circle(0), circle(1)];
+        Shape { mesh: Mesh::swept(positions, per, ends), edges }
+    }
+}
+
+impl Maker<'_> {
+    /// Bail, rivets and washers.
+    pub(super) fn handle(&self) -> Vec<Part> {
+        let Some(stand) = Stand::of(self) else { return Vec::new() };
+        let mut parts = vec![stand.bail()];
+        for (number, side) in [(1, 1.0), (2, -1.0)] {
+            parts.extend(stand.pivot(number, side));
+        }
+        parts
+    }
 }
 
 /// The rounded end below the first pivot, as distance from the middle, height and half width.
@@ -138,71 +203,4 @@ fn strap(thick: f32, detail: Detail) -> Vec<[f32; 2]> {
 /// Outer radius of a washer: a little more than twice the rivet's (common practice).
 fn washer_radius(handle: &Handle) -> f32 {
     handle.rivet.width.to_mm() as f32 + 1.0
-}
-
-/// Rivet and washers at one pivot.
-fn pivot(
-    handle: &Handle,
-    stand: &Stand,
-    ears: &Ears,
-    (number, side): (u32, f32),
-    detail: Detail,
-) -> Vec<Part> {
-    let (ear, bail) = (ears.thickness.to_mm() as f32, handle.thickness.to_mm() as f32);
-    let shank = handle.rivet.width.to_mm() as f32 / 2.0;
-    let burr = (handle.grip.to_mm() as f32 - ear - bail - WASHER).max(0.2);
-    let inside = -ear / 2.0;
-    let outside = ear / 2.0 + WASHER + bail + burr;
-    let [head, height] = HEAD.map(|times| times * 2.0 * shank);
-    let rivet = [
-        [head * 0.4, inside - height],
-        [head * 0.85, inside - height * 0.6],
-        [head, inside],
-        [shank, inside],
-        [shank, outside],
-        [head, outside],
-        [head * 0.85, outside + height * 0.6],
-        [head * 0.4, outside + height],
-    ];
-    let washer = |from: f32, thick: f32| {
-        let reach = washer_radius(handle);
-        [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
-    };
-    let turned = |profile: &[[f32; 2]], ends: Ends| {
-        let sides = round(if detail == Detail::Full { 20 } else { 10 });
-        let ring = |[radius, out]: [f32; 2]| {
-            let sides = &sides;
-            sides.iter().map(move |[cos, sin]| {
-                stand.point(side * (stand.half + out), side * radius * cos, radius * sin)
-            })
-        };
-        let positions: Vec<[f32; 3]> = profile.iter().flat_map(|at| ring(*at)).collect();
-        let per = sides.len();
-        let circle = |index: usize| -> Vec<[f32; 3]> {
-            positions.iter().skip(index * per).take(per).chain(positions.get(index * per)).copied().collect()
-        };
-        let edges = vec![circle(0), circle(1)];
-        (Mesh::swept(positions.clone(), per, ends), edges)
-    };
-    let part = |name: String, number, kind, material: &str, colour, (mesh, edges)| Part {
-        edges,
-        number: Some(number),
-        ..Part::new(&name, kind, material, colour, mesh)
-    };
-    let first = 2 * number - 1;
-    let metal = colour::of(&handle.rivet);
-    let between = turned(&washer(ear / 2.0, WASHER), Ends::Joined);
-    let under = turned(&washer(outside - burr, burr), Ends::Joined);
-    vec![
-        part(
-            format!("rivet {number}"),
-            number,
-            PartKind::Rivet,
-            &handle.rivet.name,
-            metal,
-            turned(&rivet, Ends::Capped),
-        ),
-        part(format!("washer {first}"), first, PartKind::Washer, "washer", colour::BRASS, between),
-        part(format!("washer {}", first + 1), first + 1, PartKind::Washer, "burr", metal, under),
-    ]
 }

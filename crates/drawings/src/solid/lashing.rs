@@ -8,10 +8,12 @@ use basket::Basket;
 use basket::pattern::{Every, LashingStyle};
 use kurbo::Point;
 
+use super::colour;
+use super::maker::Maker;
 use super::mesh::{Ends, direction};
+use super::part::{Part, PartKind, Turned};
 use super::section::section;
-use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges, rim};
+use super::shape::{Shape, turned};
 use crate::rim_shape::hull;
 
 /// Share of the rim's height above which a wrap steps along.
@@ -25,16 +27,6 @@ const TAIL_STEPS: u32 = 6;
 /// Room between an ear and the wrap beside it, in mm: the rim is narrower inside.
 const BESIDE: f32 = 0.4;
 
-/// Layers of strand on the rim.
-fn layers(basket: &Basket) -> u32 {
-    if basket.body.lashing().style == LashingStyle::Crossed { 2 } else { 1 }
-}
-
-/// Height of the strand's layers on the rim.
-pub(super) fn height(basket: &Basket) -> f32 {
-    layers(basket) as f32 * basket.body.lashing().weaver.thickness.to_mm() as f32
-}
-
 /// A corner on the way round the rim: up from the hoops' lower edge and out from the staves' inner
 /// face, with the outward direction there.
 #[derive(Clone, Copy)]
@@ -44,34 +36,111 @@ struct Corner {
     face: [f32; 2],
 }
 
-/// Every wrap, in the order in which they are made.
-pub(super) fn wraps(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
-    let count = basket.body.uprights().count.max(1);
-    let stride = if basket.body.lashing().every == Every::Stave { 1 } else { 2 };
-    let way = way(basket, detail);
-    let mut parts: Vec<Part> = Vec::new();
-    let mut plain: Option<(usize, u32)> = None;
-    for layer in 0..layers(basket) {
-        plain = plain.filter(|_| layer == 0);
-        for gap in (0..count).step_by(stride) {
-            let next = (gap + stride as u32).min(count);
-            let wrap = Wrap { basket, surface, layer, from: gap, to: next, count };
-            let number = parts.len() as u32 + 1;
-            let alike = wrap.passes_no_ear() && next - gap == stride as u32;
-            let mut part = match plain.filter(|_| alike) {
-                Some((of, first)) => again(&parts[of], of, (gap - first) as f32 / count as f32),
-                None => wrap.part(&way, detail),
-            };
-            if alike && plain.is_none() {
-                plain = Some((parts.len(), gap));
-                part.turned = Some(Turned { of: parts.len(), angle: [1.0, 0.0] });
-            }
-            part.name = format!("wrap {number}");
-            part.number = Some(number);
-            parts.push(part);
-        }
+impl Maker<'_> {
+    /// Layers of strand on the rim.
+    fn lashing_layers(&self) -> u32 {
+        if self.basket.body.lashing().style == LashingStyle::Crossed { 2 } else { 1 }
     }
-    parts
+
+    /// Height of the strand's layers on the rim.
+    pub(super) fn lashing_height(&self) -> f32 {
+        self.lashing_layers() as f32 * self.basket.body.lashing().weaver.thickness.to_mm() as f32
+    }
+
+    /// Every wrap, in the order in which they are made.
+    pub(super) fn wraps(&self) -> Vec<Part> {
+        let basket = self.basket;
+        let count = basket.body.uprights().count.max(1);
+        let stride = if basket.body.lashing().every == Every::Stave { 1 } else { 2 };
+        let way = self.way_round_rim();
+        let mut parts: Vec<Part> = Vec::new();
+        let mut plain: Option<(usize, u32)> = None;
+        for layer in 0..self.lashing_layers() {
+            plain = plain.filter(|_| layer == 0);
+            for gap in (0..count).step_by(stride) {
+                let next = (gap + stride as u32).min(count);
+                let wrap = Wrap { maker: self, basket, layer, from: gap, to: next, count };
+                let number = parts.len() as u32 + 1;
+                let alike = wrap.passes_no_ear() && next - gap == stride as u32;
+                let mut part = match plain.filter(|_| alike) {
+                    Some((of, first)) => again(&parts[of], of, (gap - first) as f32 / count as f32),
+                    None => wrap.part(&way),
+                };
+                if alike && plain.is_none() {
+                    plain = Some((parts.len(), gap));
+                    part.turned = Some(Turned { of: parts.len(), angle: [1.0, 0.0] });
+                }
+                part.name = format!("wrap {number}");
+                part.number = Some(number);
+                parts.push(part);
+            }
+        }
+        parts
+    }
+
+    /// The tails of the lashing before they are cut, hanging below the rim: that of its start inside, over
+    /// the top rows, and that of its end outside, as it comes down between the hoops.
+    pub(super) fn tails(&self) -> Vec<Part> {
+        let (basket, surface) = (self.basket, &self.surface);
+        let strand = &basket.body.lashing().weaver;
+        let (half, thick) = ((strand.width / 2.0).to_mm() as f32, strand.thickness.to_mm() as f32);
+        let weaver =
+            basket.body.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
+        let outside = basket.body.uprights().thickness.to_mm() as f32 + weaver;
+        let top = basket.body.rim().along.to_mm() as f32 - self.lashing_height() / 2.0;
+        let length = TAIL.min(basket.body.lashing().tail.to_mm() as f32).min(top * 0.7);
+        let per_mm = 1.0 / (basket.body.rim().radius().to_mm() as f32).max(1.0);
+        let gap = std::f32::consts::PI / basket.body.uprights().count.max(1) as f32;
+        let tail = |(name, near): (&str, f32)| {
+            let positions: Vec<[f32; 3]> = (0..=TAIL_STEPS)
+                .flat_map(|step| {
+                    let node = surface.at(top - length * step as f32 / TAIL_STEPS as f32);
+                    [(near, half), (near + thick, half), (near + thick, -half), (near, -half)]
+                        .map(|(out, across)| node.point(out, direction(gap + across * per_mm)))
+                })
+                .collect();
+            Part::new(name, PartKind::Lashing, colour::stock(strand), Shape::long(positions, 4))
+        };
+        [("start tail", -weaver - thick - TAIL_ROOM), ("end tail", outside + TAIL_ROOM)].map(tail).to_vec()
+    }
+
+    /// The way round the rim, from the middle of its underside up outside, over and down inside.
+    fn way_round_rim(&self) -> Vec<Corner> {
+        let basket = self.basket;
+        let height = basket.body.rim().height.to_mm() as f32;
+        let stave = basket.body.uprights().thickness.to_mm() as f32;
+        let outer = self.hoop_section(&basket.body.rim().outer);
+        let inner = self.hoop_section(&basket.body.rim().inner);
+        let filler = self.filler_section().unwrap_or_default();
+        let points = outer
+            .iter()
+            .map(|[up, out]| (stave + out, *up))
+            .chain(inner.iter().map(|[up, out]| (-out, *up)))
+            .chain(filler.iter().map(|[up, out]| (*out, *up)));
+        let hull: Vec<Point> = hull(points.map(|(out, up)| Point::new(f64::from(out), f64::from(up))));
+        let count = hull.len();
+        let mut way: Vec<Corner> = (0..count)
+            .map(|index| {
+                let (before, here, after) =
+                    (hull[(index + count - 1) % count], hull[index], hull[(index + 1) % count]);
+                let along = unit(here - before) + unit(after - here);
+                let along = unit(along);
+                Corner { up: here.y as f32, out: here.x as f32, face: [-along.x as f32, along.y as f32] }
+            })
+            .collect();
+        // Begin with the first corner right of the middle of the underside.
+        let middle = stave / 2.0;
+        let low = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
+        let first = (0..count)
+            .filter(|index| way[*index].out > middle && way[*index].up < low + 0.2 * height)
+            .min_by(|a, b| way[*a].out.total_cmp(&way[*b].out))
+            .unwrap_or(0);
+        way.rotate_left(first);
+        let under = Corner { up: low, out: middle, face: [-1.0, 0.0] };
+        way.insert(0, under);
+        way.push(under);
+        way
+    }
 }
 
 /// The same wrap further round.
@@ -79,42 +148,16 @@ fn again(part: &Part, of: usize, turn: f32) -> Part {
     let angle = direction(turn * std::f32::consts::TAU);
     Part {
         mesh: part.mesh.turned(angle),
-        edges: edges::turned(&part.edges, angle),
+        edges: turned(&part.edges, angle),
         turned: Some(Turned { of, angle }),
         ..part.clone()
     }
 }
 
-/// The tails of the lashing before they are cut, hanging below the rim: that of its start inside, over
-/// the top rows, and that of its end outside, as it comes down between the hoops.
-pub(super) fn tails(basket: &Basket, surface: &Surface) -> Vec<Part> {
-    let strand = &basket.body.lashing().weaver;
-    let (half, thick) = ((strand.width / 2.0).to_mm() as f32, strand.thickness.to_mm() as f32);
-    let weaver =
-        basket.body.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
-    let outside = basket.body.uprights().thickness.to_mm() as f32 + weaver;
-    let top = basket.body.rim().along.to_mm() as f32 - height(basket) / 2.0;
-    let length = TAIL.min(basket.body.lashing().tail.to_mm() as f32).min(top * 0.7);
-    let per_mm = 1.0 / (basket.body.rim().radius().to_mm() as f32).max(1.0);
-    let gap = std::f32::consts::PI / basket.body.uprights().count.max(1) as f32;
-    let tail = |(name, near): (&str, f32)| {
-        let positions: Vec<[f32; 3]> = (0..=TAIL_STEPS)
-            .flat_map(|step| {
-                let node = surface.at(top - length * step as f32 / TAIL_STEPS as f32);
-                [(near, half), (near + thick, half), (near + thick, -half), (near, -half)]
-                    .map(|(out, across)| node.point(out, direction(gap + across * per_mm)))
-            })
-            .collect();
-        let edges = edges::long(&positions, 4);
-        let mesh = Mesh::swept(positions, 4, Ends::Capped);
-        Part { edges, ..Part::new(name, PartKind::Lashing, &strand.name, colour::of(strand), mesh) }
-    };
-    [("start tail", -weaver - thick - TAIL_ROOM), ("end tail", outside + TAIL_ROOM)].map(tail).to_vec()
-}
-
+/// A wrap between two gaps.
 struct Wrap<'a> {
+    maker: &'a Maker<'a>,
     basket: &'a Basket,
-    surface: &'a Surface,
     layer: u32,
     /// Gaps between which it goes; gap 0 follows the first stave.
     from: u32,
@@ -169,10 +212,10 @@ impl Wrap<'_> {
         }
     }
 
-    fn part(&self, way: &[Corner], detail: Detail) -> Part {
+    fn part(&self, way: &[Corner]) -> Part {
         let strand = &self.basket.body.lashing().weaver;
         let (width, thick) = (strand.width.to_mm() as f32, strand.thickness.to_mm() as f32);
-        let section = section(strand, width, detail);
+        let section = section(strand, width, self.maker.detail);
         let per = section.len();
         let low = self.basket.body.rim().along.to_mm() as f32;
         let lowest = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
@@ -187,16 +230,16 @@ impl Wrap<'_> {
             let ring = section.iter().rev().map(|[across, out]| {
                 let off = self.layer as f32 * thick + out;
                 let angle = direction((turn + across * share * self.per_turn()) * std::f32::consts::TAU);
-                self.surface
+                self.maker
+                    .surface
                     .at(low + corner.up + off * corner.face[0])
                     .point(corner.out + off * corner.face[1], angle)
             });
             positions.extend(ring);
         }
         let corners = if per == 4 { [2, 3] } else { [per - 2, per - 1] };
-        let edges = corners.map(|corner| edges::line(&positions, per, corner)).to_vec();
-        let mesh = Mesh::swept(positions, per, Ends::Capped);
-        Part { edges, ..Part::new("", PartKind::Lashing, &strand.name, colour::of(strand), mesh) }
+        let shape = Shape::swept(positions, per, Ends::Capped, corners);
+        Part::new("", PartKind::Lashing, colour::stock(strand), shape)
     }
 
     /// How far round each corner of the way lies, in turns.
@@ -230,43 +273,6 @@ impl Wrap<'_> {
             })
             .collect()
     }
-}
-
-/// The way round the rim, from the middle of its underside up outside, over and down inside.
-fn way(basket: &Basket, detail: Detail) -> Vec<Corner> {
-    let height = basket.body.rim().height.to_mm() as f32;
-    let stave = basket.body.uprights().thickness.to_mm() as f32;
-    let outer = rim::hoop_section(&basket.body.rim().outer, height, detail);
-    let inner = rim::hoop_section(&basket.body.rim().inner, height, detail);
-    let filler = rim::filler_section(basket, detail).unwrap_or_default();
-    let points = outer
-        .iter()
-        .map(|[up, out]| (stave + out, *up))
-        .chain(inner.iter().map(|[up, out]| (-out, *up)))
-        .chain(filler.iter().map(|[up, out]| (*out, *up)));
-    let hull: Vec<Point> = hull(points.map(|(out, up)| Point::new(f64::from(out), f64::from(up))));
-    let count = hull.len();
-    let mut way: Vec<Corner> = (0..count)
-        .map(|index| {
-            let (before, here, after) =
-                (hull[(index + count - 1) % count], hull[index], hull[(index + 1) % count]);
-            let along = unit(here - before) + unit(after - here);
-            let along = unit(along);
-            Corner { up: here.y as f32, out: here.x as f32, face: [-along.x as f32, along.y as f32] }
-        })
-        .collect();
-    // Begin with the first corner right of the middle of the underside.
-    let middle = stave / 2.0;
-    let low = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
-    let first = (0..count)
-        .filter(|index| way[*index].out > middle && way[*index].up < low + 0.2 * height)
-        .min_by(|a, b| way[*a].out.total_cmp(&way[*b].out))
-        .unwrap_or(0);
-    way.rotate_left(first);
-    let under = Corner { up: low, out: middle, face: [-1.0, 0.0] };
-    way.insert(0, under);
-    way.push(under);
-    way
 }
 
 fn unit(vector: kurbo::Vec2) -> kurbo::Vec2 {

@@ -5,10 +5,13 @@
 use basket::Basket;
 use glam::Vec3;
 
+use super::colour;
+use super::detail::Detail;
 use super::frame::Frame;
-use super::mesh::{Ends, round};
-use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, Turned, colour, edges};
+use super::maker::Maker;
+use super::mesh::{Ends, Mesh, direction, round};
+use super::part::{Part, PartKind, Turned};
+use super::shape::Shape;
 
 /// Radius and height of the head in diameters of the pin (common practice: about two and a half
 /// diameters across).
@@ -16,83 +19,74 @@ const HEAD: [f32; 2] = [1.2, 0.7];
 /// Radius of the bend of the clinched point, in diameters.
 const BEND: f32 = 0.6;
 
-/// All pins.
-pub(super) fn pins(basket: &Basket, surface: &Surface, detail: Detail) -> Vec<Part> {
-    let (mesh, lines) = pin(basket, surface, detail);
-    let stock = &basket.body.pins().stock;
-    let mut first: Option<f32> = None;
-    let place = |(index, stave): (usize, &u32)| {
-        let turn = basket.body.uprights().turn(*stave) as f32;
-        let angle = super::mesh::direction(turn * std::f32::consts::TAU);
-        Part {
-            edges: edges::turned(&lines, angle),
-            number: Some(index as u32 + 1),
-            turned: Some(Turned {
-                of: 0,
-                angle: super::mesh::direction((turn - *first.get_or_insert(turn)) * std::f32::consts::TAU),
-            }),
-            ..Part::new(
-                &format!("pin in stave {stave}"),
-                PartKind::Pin,
-                &stock.name,
-                colour::of(stock),
-                mesh.turned(angle),
-            )
-        }
-    };
-    basket.body.pins().staves.iter().enumerate().map(place).collect()
-}
+impl Maker<'_> {
+    /// All pins.
+    pub(super) fn pins(&self) -> Vec<Part> {
+        let basket = self.basket;
+        let shape = self.pin();
+        let substance = colour::stock(&basket.body.pins().stock);
+        let mut first: Option<f32> = None;
+        let place = |(number, stave): (u32, &u32)| {
+            let turn = basket.body.uprights().turn(*stave) as f32;
+            let shape = shape.turned(direction(turn * std::f32::consts::TAU));
+            let part = Part::new(format!("pin in stave {stave}"), PartKind::Pin, substance, shape);
+            let from_first = turn - *first.get_or_insert(turn);
+            let turned = Turned { of: 0, angle: direction(from_first * std::f32::consts::TAU) };
+            Part { turned: Some(turned), ..part.numbered(number) }
+        };
+        (1..).zip(&basket.body.pins().staves).map(place).collect()
+    }
 
-/// A pin through the stave on the x axis.
-fn pin(basket: &Basket, surface: &Surface, detail: Detail) -> (Mesh, Vec<Vec<[f32; 3]>>) {
-    let (rim, pins) = (basket.body.rim(), basket.body.pins());
-    let frame = Frame::on_wall(surface, (rim.along + rim.height / 2.0).to_mm() as f32, 0.0);
-    let diameter = pins.stock.width.to_mm() as f32;
-    let half = diameter / 2.0;
-    let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32;
-    let inside = -(rim.inner.stock.thickness.to_mm() as f32);
-    let sides = round(match detail {
-        Detail::Full => 10,
-        Detail::Page | Detail::Column => 6,
-        Detail::Thumbnail => 3,
-    });
-    let mut positions = Vec::new();
-    // Section across a way that runs inward (turned by `bend` toward the side), seen from ahead.
-    let mut ring = |out: f32, aside: f32, bend: f32, radius: f32| {
-        let across = Vec3::new(bend.sin(), bend.cos(), 0.0);
-        for [cos, sin] in &sides {
-            positions.push(
-                frame.point(Vec3::new(out, aside, 0.0) + across * (radius * sin) + Vec3::Z * (radius * cos)),
-            );
+    /// A pin through the stave on the x axis.
+    fn pin(&self) -> Shape {
+        let basket = self.basket;
+        let (rim, pins) = (basket.body.rim(), basket.body.pins());
+        let frame = Frame::on_wall(&self.surface, (rim.along + rim.height / 2.0).to_mm() as f32, 0.0);
+        let diameter = pins.stock.width.to_mm() as f32;
+        let half = diameter / 2.0;
+        let outside = (basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm() as f32;
+        let inside = -(rim.inner.stock.thickness.to_mm() as f32);
+        let sides = round(match self.detail {
+            Detail::Full => 10,
+            Detail::Page | Detail::Column => 6,
+            Detail::Thumbnail => 3,
+        });
+        let mut positions = Vec::new();
+        // Section across a way that runs inward (turned by `bend` toward the side), seen from ahead.
+        let mut ring = |out: f32, aside: f32, bend: f32, radius: f32| {
+            let (middle, across) = (Vec3::new(out, aside, 0.0), Vec3::new(bend.sin(), bend.cos(), 0.0));
+            for [cos, sin] in &sides {
+                positions.push(frame.point(middle + across * (radius * sin) + Vec3::Z * (radius * cos)));
+            }
+        };
+        let [head, height] = HEAD.map(|times| times * diameter);
+        for share in [0.25_f32, 0.65, 1.0] {
+            ring(outside + height * (1.0 - share * share), 0.0, 0.0, head * share);
         }
-    };
-    let [head, height] = HEAD.map(|times| times * diameter);
-    for share in [0.25_f32, 0.65, 1.0] {
-        ring(outside + height * (1.0 - share * share), 0.0, 0.0, head * share);
-    }
-    ring(outside, 0.0, 0.0, head);
-    ring(outside, 0.0, 0.0, half);
-    let over = (pins.length.to_mm() as f32 - (outside - inside)).min(clinch_room(basket)).max(0.0);
-    if over > diameter * 1.5 {
-        let bend = BEND * diameter;
-        let start = inside - half + bend;
-        for step in 0..=4_u8 {
-            let angle = std::f32::consts::FRAC_PI_2 * f32::from(step) / 4.0;
-            ring(start - bend * angle.sin(), bend * (1.0 - angle.cos()), angle, half);
+        ring(outside, 0.0, 0.0, head);
+        ring(outside, 0.0, 0.0, half);
+        let over = (pins.length.to_mm() as f32 - (outside - inside)).min(clinch_room(basket)).max(0.0);
+        if over > diameter * 1.5 {
+            let bend = BEND * diameter;
+            let start = inside - half + bend;
+            for step in 0..=4_u8 {
+                let angle = std::f32::consts::FRAC_PI_2 * f32::from(step) / 4.0;
+                ring(start - bend * angle.sin(), bend * (1.0 - angle.cos()), angle, half);
+            }
+            ring(inside - half, over, std::f32::consts::FRAC_PI_2, half);
+        } else {
+            ring(inside, 0.0, 0.0, half);
+            ring(inside, 0.0, 0.0, half * 1.8);
+            ring(inside - half * 0.8, 0.0, 0.0, half * 1.2);
         }
-        ring(inside - half, over, std::f32::consts::FRAC_PI_2, half);
-    } else {
-        ring(inside, 0.0, 0.0, half);
-        ring(inside, 0.0, 0.0, half * 1.8);
-        ring(inside - half * 0.8, 0.0, 0.0, half * 1.2);
+        let per = sides.len();
+        let circle = |index: usize| -> Vec<[f32; 3]> {
+            let ring = positions.get(index * per..(index + 1) * per).unwrap_or_default();
+            ring.iter().chain(ring.first()).copied().collect()
+        };
+        let edges = vec![circle(3)];
+        Shape { mesh: Mesh::swept(positions, per, Ends::Capped), edges }
     }
-    let per = sides.len();
-    let circle = |index: usize| -> Vec<[f32; 3]> {
-        let ring = positions.get(index * per..(index + 1) * per).unwrap_or_default();
-        ring.iter().chain(ring.first()).copied().collect()
-    };
-    let lines = vec![circle(3)];
-    (Mesh::swept(positions, per, Ends::Capped), lines)
 }
 
 /// How far the point can be bent over before it meets the lashing: longer points are nipped off.

@@ -2,7 +2,7 @@
 
 use basket::stock::{Kind, Material};
 
-use super::Detail;
+use super::detail::Detail;
 
 /// Height of flat oval stock half way to its edge: a little over the parabola's 0.875, so that the
 /// straight sides hold as much as the curve.
@@ -12,14 +12,14 @@ const BROKEN: f32 = 0.12;
 
 /// A section as (across, out) in mm, counter-clockwise; its flat side lies at out = 0, the middle at
 /// across = 0.
-pub(super) type Section = Vec<[f32; 2]>;
+pub(super) type CrossSection = Vec<[f32; 2]>;
 
 /// The section of a stock at this width, its thickness as it is.
 ///
 /// Flat oval: flat below, half as thick at its edges, a parabola above; that fills five sixths of its
 /// box, as the catalogue's thicknesses take it. Half round: half an ellipse. Cane: flat back, round
 /// face. What is left is round, or flat with its edges broken.
-pub(super) fn section(stock: &Material, width: f32, detail: Detail) -> Section {
+pub(super) fn section(stock: &Material, width: f32, detail: Detail) -> CrossSection {
     let (half, thick) = (width / 2.0, stock.thickness.to_mm() as f32);
     match stock.kind {
         Kind::FlatOvalReed => flat_oval(half, thick, detail),
@@ -31,12 +31,24 @@ pub(super) fn section(stock: &Material, width: f32, detail: Detail) -> Section {
 }
 
 /// The section of a weaver: as a thumbnail no more than a ridge, since rows make up most of a solid.
-pub(super) fn weaver_section(stock: &Material, width: f32, detail: Detail) -> Section {
+pub(super) fn weaver_section(stock: &Material, width: f32, detail: Detail) -> CrossSection {
     if detail == Detail::Thumbnail {
         let half = width / 2.0;
         return vec![[-half, 0.0], [half, 0.0], [0.0, stock.thickness.to_mm() as f32]];
     }
     section(stock, width, detail)
+}
+
+/// From where to where a section reaches at this distance out.
+pub(super) fn extent(section: &CrossSection, cut: f32) -> [f32; 2] {
+    let next = section.iter().cycle().skip(1);
+    let crossings = section.iter().zip(next).filter_map(|(a, b)| {
+        let (near, far) = (a[1].min(b[1]), a[1].max(b[1]));
+        (cut >= near && cut <= far && far > near).then(|| a[0] + (b[0] - a[0]) * (cut - a[1]) / (b[1] - a[1]))
+    });
+    let [low, high] =
+        crossings.fold([f32::INFINITY, f32::NEG_INFINITY], |[low, high], up| [low.min(up), high.max(up)]);
+    if low <= high { [low, high] } else { [0.0, 0.0] }
 }
 
 const fn arc_steps(detail: Detail) -> u32 {
@@ -47,7 +59,7 @@ const fn arc_steps(detail: Detail) -> u32 {
     }
 }
 
-fn flat_oval(half: f32, thick: f32, detail: Detail) -> Section {
+fn flat_oval(half: f32, thick: f32, detail: Detail) -> CrossSection {
     let broken = (BROKEN * thick).min(half / 2.0);
     match detail {
         Detail::Full => vec![
@@ -67,7 +79,7 @@ fn flat_oval(half: f32, thick: f32, detail: Detail) -> Section {
     }
 }
 
-fn half_round(half: f32, thick: f32, steps: u32) -> Section {
+fn half_round(half: f32, thick: f32, steps: u32) -> CrossSection {
     let arc = |step: u32| {
         let (sin, cos) = (std::f32::consts::PI * step as f32 / steps as f32).sin_cos();
         [half * cos, thick * sin.max(0.0)]
@@ -75,7 +87,7 @@ fn half_round(half: f32, thick: f32, steps: u32) -> Section {
     (0..=steps).map(arc).collect()
 }
 
-fn round(half: f32, thick: f32, steps: u32) -> Section {
+fn round(half: f32, thick: f32, steps: u32) -> CrossSection {
     let at = |step: u32| {
         let (sin, cos) = (std::f32::consts::TAU * (step as f32 + 0.5) / steps as f32).sin_cos();
         [half * cos, thick / 2.0 * (1.0 + sin)]
@@ -83,7 +95,7 @@ fn round(half: f32, thick: f32, steps: u32) -> Section {
     (0..steps).map(at).collect()
 }
 
-fn cane(half: f32, thick: f32, detail: Detail) -> Section {
+fn cane(half: f32, thick: f32, detail: Detail) -> CrossSection {
     if detail == Detail::Full {
         let (edge, face) = (thick * 0.55, half * 0.5);
         vec![[-half, 0.0], [half, 0.0], [half, edge], [face, thick], [-face, thick], [-half, edge]]
@@ -92,7 +104,7 @@ fn cane(half: f32, thick: f32, detail: Detail) -> Section {
     }
 }
 
-fn flat(half: f32, thick: f32, detail: Detail) -> Section {
+fn flat(half: f32, thick: f32, detail: Detail) -> CrossSection {
     let broken = (BROKEN * thick).min(half / 2.0);
     if detail == Detail::Full {
         vec![
@@ -116,7 +128,7 @@ mod tests {
 
     use super::*;
 
-    fn area(section: &Section) -> f32 {
+    fn area(section: &CrossSection) -> f32 {
         let next = section.iter().cycle().skip(1);
         section.iter().zip(next).map(|(a, b)| a[0] * b[1] - b[0] * a[1]).sum::<f32>() / 2.0
     }

@@ -21,7 +21,7 @@ pub(super) fn rows(basket: &Basket, stage: Stage) -> u32 {
 
 /// Parts that are there together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Group {
+pub(super) enum PartGroup {
     Base,
     Screw,
     Plug,
@@ -40,7 +40,7 @@ pub(super) enum Group {
     Handle,
 }
 
-impl Group {
+impl PartGroup {
     /// How many there are.
     pub(super) const COUNT: usize = Self::ALL.len();
 
@@ -87,8 +87,8 @@ impl Group {
 }
 
 /// The groups that are there at a stage.
-pub(super) fn groups(stage: Stage) -> impl Iterator<Item = Group> {
-    Group::ALL.into_iter().filter(move |group| group.is_there(stage))
+pub(super) fn groups(stage: Stage) -> impl Iterator<Item = PartGroup> {
+    PartGroup::ALL.into_iter().filter(move |group| group.is_there(stage))
 }
 
 /// How far up the staves reach, along the mould: trimmed level with the hoops, or at full length.

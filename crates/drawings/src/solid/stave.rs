@@ -1,13 +1,16 @@
 //! Staves: tapered strips from the bottom of the groove round the turn and up the mould.
 
-use basket::Basket;
 use basket::Length;
 use basket::pattern::OvalSide;
+use basket::steps::Stage;
 
-use super::mesh::{Ends, direction};
-use super::section::{Section, section};
-use super::surface::Surface;
-use super::{Detail, Mesh, Part, PartKind, Turned, colour};
+use super::detail::Detail;
+use super::maker::Maker;
+use super::mesh::direction;
+use super::part::{Part, PartKind, Turned};
+use super::section::{CrossSection, section};
+use super::shape::Shape;
+use super::{colour, stage};
 
 /// Way over which a stave is thinned to its rest, in mm.
 pub(super) const SLOPE: f32 = 0.3;
@@ -23,111 +26,96 @@ pub(super) struct Shave {
     pub(super) left: f32,
 }
 
-/// Section of a stave of this width with the side out that the pattern wants.
-pub(super) fn stave_section(basket: &Basket, width: f32, detail: Detail) -> Section {
-    let staves = basket.body.staves();
-    let mut section = section(&staves.stock, width.max(0.05), detail);
-    if staves.oval_side == OvalSide::In {
-        let thick = staves.uprights.thickness.to_mm() as f32;
-        section = section.iter().rev().map(|[across, out]| [*across, thick - out]).collect();
+impl Maker<'_> {
+    /// Section of a stave of this width with the side out that the pattern wants.
+    pub(super) fn stave_section(&self, width: f32) -> CrossSection {
+        let staves = &self.basket.body.staves();
+        let mut section = section(&staves.stock, width.max(0.05), self.detail);
+        if staves.oval_side == OvalSide::In {
+            let thick = staves.uprights.thickness.to_mm() as f32;
+            section = section.iter().rev().map(|[across, out]| [*across, thick - out]).collect();
+        }
+        section
     }
-    section
-}
 
-/// All staves up to a place along the mould.
-pub(super) fn staves(
-    basket: &Basket,
-    surface: &Surface,
-    to: f32,
-    shaves: &[Shave],
-    detail: Detail,
-) -> Vec<Part> {
-    let plain = strip(basket, surface, to, None, detail);
-    let rim_top = (basket.body.rim().along + basket.body.rim().height).to_mm() as f32;
-    let mut first: Option<(usize, f64)> = None;
-    (0..basket.body.uprights().count)
-        .map(|index| {
-            let turn = basket.body.uprights().turn(index + 1);
-            let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
-            let angle = at(turn);
-            let shave = shaves.iter().find(|shave| shave.stave == index);
-            // Where an ear stands the tip is cut at once: the ear's head has its place.
-            let own = shave.map(|shave| strip(basket, surface, to.min(rim_top), Some(*shave), detail));
-            let (mesh, edges) = own.as_ref().unwrap_or(&plain);
-            let turned = own.is_none().then(|| {
-                let (of, from) = *first.get_or_insert((index as usize, turn));
-                Turned { of, angle: at(turn - from) }
-            });
-            Part {
-                name: format!("stave {}", index + 1),
-                kind: PartKind::Stave,
-                number: Some(index + 1),
-                material: basket.body.staves().stock.name.clone(),
-                colour: colour::dyed(
-                    &basket.body.staves().stock,
-                    Some(basket.body.weave.stave_colour(index + 1)),
-                ),
-                mesh: mesh.turned(angle),
-                edges: super::edges::turned(edges, angle),
-                turned,
-            }
-        })
-        .collect()
-}
+    /// All staves, as they are from a stage on.
+    pub(super) fn staves(&self, stage: Stage) -> Vec<Part> {
+        let basket = self.basket;
+        let to = stage::tips(basket, stage);
+        let shaves = if stage >= Stage::EarsSet { self.shaves() } else { Vec::new() };
+        let plain = self.strip(to, None);
+        let rim_top = (basket.body.rim().along + basket.body.rim().height).to_mm() as f32;
+        let mut first: Option<(usize, f64)> = None;
+        (0..basket.body.uprights().count)
+            .map(|index| {
+                let turn = basket.body.uprights().turn(index + 1);
+                let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
+                let angle = at(turn);
+                let shave = shaves.iter().find(|shave| shave.stave == index);
+                // Where an ear stands the tip is cut at once: the ear's head has its place.
+                let own = shave.map(|shave| self.strip(to.min(rim_top), Some(*shave)));
+                let shape = own.as_ref().unwrap_or(&plain).turned(angle);
+                let turned = own.is_none().then(|| {
+                    let (of, from) = *first.get_or_insert((index as usize, turn));
+                    Turned { of, angle: at(turn - from) }
+                });
+                let colour = Some(basket.body.weave.stave_colour(index + 1));
+                let substance = colour::dyed(&basket.body.staves().stock, colour);
+                let part = Part::new(format!("stave {}", index + 1), PartKind::Stave, substance, shape);
+                Part { turned, ..part.numbered(index + 1) }
+            })
+            .collect()
+    }
 
-/// A stave on the x axis, with its long edges.
-fn strip(
-    basket: &Basket,
-    surface: &Surface,
-    to: f32,
-    shave: Option<Shave>,
-    detail: Detail,
-) -> (Mesh, Vec<Vec<[f32; 3]>>) {
-    let thick = basket.body.uprights().thickness.to_mm() as f32;
-    let mut places: Vec<(f32, f32)> =
-        stations(basket, to, detail).into_iter().map(|along| (along, thick)).collect();
-    if let Some(shave) = shave.filter(|shave| shave.from < to) {
-        let full = shave.from + SLOPE;
-        let above = places.iter().map(|place| place.0).filter(|along| *along > full);
-        let thin: Vec<(f32, f32)> = std::iter::once((shave.from, thick))
-            .chain(std::iter::once(full).chain(above).map(|along| (along, shave.left)))
-            .collect();
-        places.retain(|place| place.0 < shave.from);
-        places.extend(thin);
+    /// A stave on the x axis, with its long edges.
+    fn strip(&self, to: f32, shave: Option<Shave>) -> Shape {
+        let (basket, surface) = (self.basket, &self.surface);
+        let thick = basket.body.uprights().thickness.to_mm() as f32;
+        let mut places: Vec<(f32, f32)> = self.stations(to).into_iter().map(|along| (along, thick)).collect();
+        if let Some(shave) = shave.filter(|shave| shave.from < to) {
+            let full = shave.from + SLOPE;
+            let above = places.iter().map(|place| place.0).filter(|along| *along > full);
+            let thin: Vec<(f32, f32)> = std::iter::once((shave.from, thick))
+                .chain(std::iter::once(full).chain(above).map(|along| (along, shave.left)))
+                .collect();
+            places.retain(|place| place.0 < shave.from);
+            places.extend(thin);
+        }
+        let mut positions = Vec::new();
+        let mut per = 3;
+        for (along, most) in places {
+            let width = basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
+            let node = surface.at(along);
+            let round = (node.radius + node.out_radius * thick / 2.0).max(1e-3);
+            let section = self.stave_section(width);
+            per = section.len();
+            // A stave runs upward, so its section is gone round the other way.
+            let corners = section.iter().rev();
+            positions
+                .extend(corners.map(|[across, out]| node.point(out.min(most), direction(across / round))));
+        }
+        Shape::long(positions, per)
     }
-    let mut positions = Vec::new();
-    let mut per = 3;
-    for (along, most) in places {
-        let width = basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
-        let node = surface.at(along);
-        let round = (node.radius + node.out_radius * thick / 2.0).max(1e-3);
-        let section = stave_section(basket, width, detail);
-        per = section.len();
-        // A stave runs upward, so its section is gone round the other way.
-        let corners = section.iter().rev();
-        positions.extend(corners.map(|[across, out]| node.point(out.min(most), direction(across / round))));
-    }
-    let edges = super::edges::long(&positions, per);
-    (Mesh::swept(positions, per, Ends::Capped), edges)
-}
 
-/// Places along a stave: close together in the turn, at the end of the taper, and evenly up the wall.
-fn stations(basket: &Basket, to: f32, detail: Detail) -> Vec<f32> {
-    let parts = &basket.body.staves().length_parts;
-    let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
-    let (bends, steps) = match detail {
-        Detail::Full => (8, 24),
-        Detail::Page | Detail::Column => (5, 12),
-        Detail::Thumbnail => (3, 6),
-    };
-    let mut stations = vec![-groove - turn];
-    stations.extend((0..bends).map(|step| turn * (step as f32 / bends as f32 - 1.0)));
-    stations.extend((0..=steps).map(|step| to.max(0.0) * step as f32 / steps as f32));
-    let taper = basket.body.staves().taper.from.to_mm() as f32;
-    if taper > 0.0 && taper < to {
-        stations.push(taper);
+    /// Places along a stave: close together in the turn, at the end of the taper, and evenly up the wall.
+    fn stations(&self, to: f32) -> Vec<f32> {
+        let basket = self.basket;
+        let parts = &basket.body.staves().length_parts;
+        let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
+        let (bends, steps) = match self.detail {
+            Detail::Full => (8, 24),
+            Detail::Page | Detail::Column => (5, 12),
+            Detail::Thumbnail => (3, 6),
+        };
+        let mut stations = vec![-groove - turn];
+        stations.extend((0..bends).map(|step| turn * (step as f32 / bends as f32 - 1.0)));
+        stations.extend((0..=steps).map(|step| to.max(0.0) * step as f32 / steps as f32));
+        let taper = basket.body.staves().taper.from.to_mm() as f32;
+        if taper > 0.0 && taper < to {
+            stations.push(taper);
+        }
+        stations.sort_by(f32::total_cmp);
+        stations.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
+        stations
     }
-    stations.sort_by(f32::total_cmp);
-    stations.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
-    stations
 }

@@ -8,10 +8,12 @@ use glam::Vec3;
 use kurbo::{Circle, Point, Rect};
 
 use crate::drawing::{Drawing, Label, Line, Tone};
-use crate::lines::{Look, Region, Style, View};
+use crate::lines::{PartStyle, Region, Style, View};
 use crate::solid::{Part, PartKind};
-use crate::stages::parts::{self, Parts};
-use crate::stages::{Plate, Studio, look, rows};
+use crate::stages::look;
+use crate::stages::parts::{self, Parts, rows};
+use crate::stages::plate::Plate;
+use crate::stages::studio::Studio;
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 50.0];
@@ -29,7 +31,7 @@ const LABEL: f64 = 12.0;
 const WRAPS: u32 = 4;
 
 /// What a close-up looks at.
-struct Spot {
+struct CloseUp {
     middle: Vec3,
     /// Turn of the view from straight outside, in degrees.
     aside: f64,
@@ -38,7 +40,7 @@ struct Spot {
     width: f64,
 }
 
-impl Spot {
+impl CloseUp {
     fn view(&self, size: [f64; 2]) -> View {
         let half = self.width / 2.0;
         View::from(parts::azimuth(self.middle) + self.aside, self.elevation).close_up(Region {
@@ -55,7 +57,7 @@ impl Spot {
 }
 
 /// Lines and light tones for a drawing of a size.
-fn style(look: fn(&Part) -> Look, size: [f64; 2]) -> Style {
+fn style(look: fn(&Part) -> PartStyle, size: [f64; 2]) -> Style {
     Style { look, density: DENSITY, ..Style::print(size[0], size[1]) }
 }
 
@@ -75,13 +77,21 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
             let mut parts = at(studio, Stage::Pinned);
             parts.retain(|part| part.kind != PartKind::Pin);
             let middle = at_rim(&parts, basket, clear_of_all(basket, 1..=basket.body.uprights().count)?)?;
-            (parts, Spot { middle, aside: 12.0, elevation: 32.0, width: rim * 6.0 }, look::close_staves as _)
+            (
+                parts,
+                CloseUp { middle, aside: 12.0, elevation: 32.0, width: rim * 6.0 },
+                look::close_staves as _,
+            )
         }
         Plate::EarWithRivet => {
             let parts = at(studio, Stage::Handled);
             let rivet = parts::middle(parts::find(&parts, PartKind::Rivet, Some(1))?, |_| true)?;
             let middle = rivet - Vec3::Z * (rim * 0.5) as f32;
-            (parts, Spot { middle, aside: -34.0, elevation: 16.0, width: rim * 7.0 }, look::close_rivet as _)
+            (
+                parts,
+                CloseUp { middle, aside: -34.0, elevation: 16.0, width: rim * 7.0 },
+                look::close_rivet as _,
+            )
         }
         _ => lashing_end(studio)?,
     };
@@ -91,7 +101,7 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
     Some((framed(drawing), rows))
 }
 
-type Close<'a> = (Parts<'a>, Spot, fn(&Part) -> Look);
+type Close<'a> = (Parts<'a>, CloseUp, fn(&Part) -> PartStyle);
 
 fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
@@ -101,7 +111,7 @@ fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let [from, to] = [scarf.from_stave, scarf.to_stave].map(|stave| at_rim(&parts, basket, stave));
     let middle = (from? + to?) / 2.0;
     let width = scarf.lap.to_mm() * 1.45;
-    Some((parts, Spot { middle, aside: 0.0, elevation: 30.0, width }, look::scarf))
+    Some((parts, CloseUp { middle, aside: 0.0, elevation: 30.0, width }, look::scarf))
 }
 
 /// The last wrap beside the first, with the tail that is still to be cut.
@@ -111,7 +121,7 @@ fn lashing_end<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let middle = (wrap(&parts, 1)? + wrap(&parts, basket.body.lashing().wraps)?) / 2.0;
     parts.extend(tail(studio, "end tail"));
     let width = basket.body.rim().height.to_mm() * 6.0;
-    Some((parts, Spot { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
+    Some((parts, CloseUp { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
 }
 
 fn wrap(parts: &Parts<'_>, number: u32) -> Option<Vec3> {
@@ -129,7 +139,7 @@ pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let middle = wrap(&parts, 2.min(studio.basket.body.lashing().wraps))?;
     parts.extend(tail(studio, "start tail"));
     let width = studio.basket.body.rim().height.to_mm() * 3.8;
-    let spot = Spot { middle, aside: 14.0, elevation: 20.0, width };
+    let spot = CloseUp { middle, aside: 14.0, elevation: 20.0, width };
     both_sides(studio, parts, &spot, look::close_lashing)
 }
 
@@ -140,22 +150,22 @@ pub(super) fn pin(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let stave = clear_of_all(basket, basket.body.pins().staves.iter().copied())?;
     let middle = at_rim(&parts, basket, stave)?;
     let width = basket.body.rim().height.to_mm() * 2.8;
-    both_sides(studio, parts, &Spot { middle, aside: 16.0, elevation: 16.0, width }, look::close_pins)
+    both_sides(studio, parts, &CloseUp { middle, aside: 16.0, elevation: 16.0, width }, look::close_pins)
 }
 
 /// A place from outside and from inside, side by side.
 fn both_sides(
     studio: &Studio<'_>,
     parts: Parts<'_>,
-    spot: &Spot,
-    look: fn(&Part) -> Look,
+    spot: &CloseUp,
+    look: fn(&Part) -> PartStyle,
 ) -> Option<(Drawing, u32)> {
     let rows = rows(&parts);
     let near = spot.near(parts);
     let style = style(look, HALF);
     let drawn = |view: &View| parts::picture(&near, view, &style).ok().map(|(drawing, _)| framed(drawing));
     let outside = drawn(&spot.view(HALF))?;
-    let inside = drawn(&Spot { aside: spot.aside + 180.0, ..*spot }.view(HALF))?;
+    let inside = drawn(&CloseUp { aside: spot.aside + 180.0, ..*spot }.view(HALF))?;
     let mut both = Drawing::new("both-sides", "", "");
     for (drawing, id) in [(outside, "plate-outside"), (inside, "plate-inside")] {
         let left = if both.items().is_empty() { 0.0 } else { SIZE[0] - HALF[0] };
@@ -174,7 +184,7 @@ pub(super) fn join(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let opened = super::join::opened(studio, &join)?;
     let middle = (opened.cut + opened.start) / 2.0;
     let width = f64::from(opened.cut.distance(opened.start)) * 1.7;
-    let spot = Spot { middle, aside: 0.0, elevation: 12.0, width };
+    let spot = CloseUp { middle, aside: 0.0, elevation: 12.0, width };
     let parts = spot.near(opened.parts);
     let (drawing, placed) = parts::picture(&parts, &spot.view(SIZE), &style(look::join, SIZE)).ok()?;
     let mut drawing = framed(drawing);

@@ -9,8 +9,9 @@ use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Placed, Style, View};
 use crate::solid::{Part, PartKind};
-use crate::stages::parts::{self, Parts};
-use crate::stages::{Studio, look, rows};
+use crate::stages::look;
+use crate::stages::parts::{self, Parts, rows};
+use crate::stages::studio::Studio;
 use crate::text::spread;
 
 /// Width and height of the parts, in mm.

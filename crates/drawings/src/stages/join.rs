@@ -12,8 +12,8 @@ use basket::weave::Join;
 use glam::Vec3;
 
 use crate::solid::{Mesh, Part, PartKind};
-use crate::stages::Studio;
 use crate::stages::parts::{Parts, find, middle, shared};
+use crate::stages::studio::Studio;
 
 /// How far the new strand lies above the spent one, as a share of its height.
 const RAISED: f32 = 0.55;

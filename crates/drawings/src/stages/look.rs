@@ -4,7 +4,7 @@
 //! between staves of a light tone, unless it is dyed.
 
 use crate::drawing::{Line, Tone};
-use crate::lines::Look;
+use crate::lines::PartStyle;
 use crate::solid::{Part, PartKind};
 
 /// Cane darker than this (as the eye weighs it, of 255) is dyed and gets a tone.
@@ -12,12 +12,12 @@ const DYED: f64 = 140.0;
 /// Dyed cane darker than this gets a deep tone.
 const DEEP: f64 = 80.0;
 
-fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> Look {
-    Look { edge: Some(edge), lit: lit.into(), shaded: shaded.into() }
+fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> PartStyle {
+    PartStyle { edge: Some(edge), lit: lit.into(), shaded: shaded.into() }
 }
 
 /// A picture of the whole, fine enough for the width of a column.
-pub(crate) fn whole(part: &Part) -> Look {
+pub(crate) fn whole(part: &Part) -> PartStyle {
     let fine = matches!(
         part.kind,
         PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer
@@ -26,11 +26,11 @@ pub(crate) fn whole(part: &Part) -> Look {
 }
 
 /// A picture from close by.
-pub(super) fn close(part: &Part) -> Look {
+pub(super) fn close(part: &Part) -> PartStyle {
     toned(part, Line::Edge)
 }
 
-fn toned(part: &Part, edge: Line) -> Look {
+fn toned(part: &Part, edge: Line) -> PartStyle {
     match part.kind {
         PartKind::Row | PartKind::Lashing => match dyed(part) {
             Some(tone) => look(edge, tone, tone),
@@ -54,54 +54,54 @@ fn dyed(part: &Part) -> Option<Tone> {
     if light < DEEP { Some(Tone::Dark) } else { (light < DYED).then_some(Tone::Mid) }
 }
 
-fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> Look) -> Look {
+fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> PartStyle) -> PartStyle {
     let own = edge(part);
     let small = matches!(part.kind, PartKind::Lashing | PartKind::Pin | PartKind::Rivet | PartKind::Washer);
     if kinds.contains(&part.kind) {
         // Light and shade on large bent pieces would part them in patches.
         look(own.edge.unwrap_or(Line::Edge), Tone::Light, if small { Tone::Mid } else { Tone::Light })
     } else if small {
-        Look { lit: None, shaded: Some(Tone::Pale), ..own }
+        PartStyle { lit: None, shaded: Some(Tone::Pale), ..own }
     } else {
         own
     }
 }
 
-pub(super) fn base(part: &Part) -> Look {
+pub(super) fn base(part: &Part) -> PartStyle {
     match part.kind {
         PartKind::Base => look(Line::Edge, None, None),
         _ => whole(part),
     }
 }
 
-pub(super) fn ears(part: &Part) -> Look {
+pub(super) fn ears(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Ear], whole)
 }
 
-pub(super) fn hoops(part: &Part) -> Look {
+pub(super) fn hoops(part: &Part) -> PartStyle {
     marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
 }
 
-pub(super) fn clamps(part: &Part) -> Look {
+pub(super) fn clamps(part: &Part) -> PartStyle {
     match part.kind {
         PartKind::Clamp => look(Line::Edge, None, Tone::Mid),
         _ => hoops(part),
     }
 }
 
-pub(super) fn pins(part: &Part) -> Look {
+pub(super) fn pins(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Pin], whole)
 }
 
-pub(super) fn lashing(part: &Part) -> Look {
+pub(super) fn lashing(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Lashing], whole)
 }
 
-pub(super) fn handle(part: &Part) -> Look {
+pub(super) fn handle(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Bail, PartKind::Rivet, PartKind::Washer], whole)
 }
 
-pub(super) fn scarf(part: &Part) -> Look {
+pub(super) fn scarf(part: &Part) -> PartStyle {
     let edge = |part: &Part| match part.kind {
         PartKind::Row | PartKind::Stave => whole(part),
         _ => close(part),
@@ -109,28 +109,28 @@ pub(super) fn scarf(part: &Part) -> Look {
     marked(part, &[PartKind::OuterHoop], edge)
 }
 
-pub(super) fn close_staves(part: &Part) -> Look {
+pub(super) fn close_staves(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Stave], close)
 }
 
-pub(super) fn close_pins(part: &Part) -> Look {
+pub(super) fn close_pins(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Pin], close)
 }
 
 /// Wraps light, tails dark.
-pub(super) fn close_lashing(part: &Part) -> Look {
+pub(super) fn close_lashing(part: &Part) -> PartStyle {
     if part.kind == PartKind::Lashing && part.number.is_none() {
         return look(Line::Edge, Tone::Mid, Tone::Mid);
     }
     marked(part, &[PartKind::Lashing], close)
 }
 
-pub(super) fn close_rivet(part: &Part) -> Look {
+pub(super) fn close_rivet(part: &Part) -> PartStyle {
     marked(part, &[PartKind::Ear, PartKind::Rivet, PartKind::Washer], close)
 }
 
 /// The new strand light, the spent one dark.
-pub(super) fn join(part: &Part) -> Look {
+pub(super) fn join(part: &Part) -> PartStyle {
     match (part.name.as_str(), part.kind) {
         ("spent strand", _) => look(Line::Edge, Tone::Mid, Tone::Mid),
         ("new strand", _) => look(Line::Edge, Tone::Light, Tone::Light),

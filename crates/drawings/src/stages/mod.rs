@@ -7,6 +7,7 @@ mod join;
 pub(crate) mod look;
 mod parts;
 mod plate;
+mod studio;
 mod whole;
 
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -16,9 +17,8 @@ use basket::message::Value;
 use words::Words;
 
 use crate::drawing::Drawing;
-use crate::solid::{Detail, PartKind, Stock};
-use parts::Parts;
 pub use plate::Plate;
+use studio::Studio;
 
 /// The drawings that a basket has, in making order.
 pub fn plates(basket: &Basket) -> Vec<Plate> {
@@ -30,7 +30,7 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
 ///
 /// Its title is its caption.
 pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
-    Studio::of(basket, words).drawing(plate)
+    drawing(&Studio::of(basket, words), plate)
 }
 
 /// All drawings of the making that a basket has, in making order, each as from [`stage_drawing`]. They
@@ -46,7 +46,7 @@ pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
             next.fetch_update(Ordering::Relaxed, Ordering::Relaxed, |left| left.checked_sub(1))
         {
             let plate = plates[before - 1];
-            made.extend(studio.drawing(plate).map(|drawing| (plate, drawing)));
+            made.extend(drawing(&studio, plate).map(|drawing| (plate, drawing)));
         }
         made
     };
@@ -63,51 +63,28 @@ pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
     made
 }
 
-/// What all drawings of a basket share.
-struct Studio<'a> {
-    basket: &'a Basket,
-    words: &'a Words,
-    /// The parts as small drawings of the whole show them.
-    far: Stock<'a>,
-    /// The parts as seen from close by, or large on a cover.
-    near: Stock<'a>,
-}
-
-impl<'a> Studio<'a> {
-    fn of(basket: &'a Basket, words: &'a Words) -> Self {
-        let [far, near] = [Detail::Column, Detail::Full].map(|detail| Stock::of(basket, detail));
-        Self { basket, words, far, near }
+fn drawing(studio: &Studio<'_>, plate: Plate) -> Option<Drawing> {
+    if !plate.is_of(studio.basket) {
+        return None;
     }
-
-    fn drawing(&self, plate: Plate) -> Option<Drawing> {
-        if !plate.is_of(self.basket) {
-            return None;
+    let (drawing, rows) = match plate {
+        Plate::Exploded => exploded::exploded(studio)?,
+        Plate::Join => close::join(studio)?,
+        Plate::PinAndClinch => close::pin(studio)?,
+        Plate::LashingStart => close::lashing_start(studio)?,
+        Plate::Scarf | Plate::TipsTrimmed | Plate::LashingEnd | Plate::EarWithRivet => {
+            close::close(studio, plate)?
         }
-        let (drawing, rows) = match plate {
-            Plate::Exploded => exploded::exploded(self)?,
-            Plate::Join => close::join(self)?,
-            Plate::PinAndClinch => close::pin(self)?,
-            Plate::LashingStart => close::lashing_start(self)?,
-            Plate::Scarf | Plate::TipsTrimmed | Plate::LashingEnd | Plate::EarWithRivet => {
-                close::close(self, plate)?
-            }
-            _ => whole::whole(self, plate)?,
-        };
-        let id = format!("plate-{}", plate.name());
-        let args = args(self.basket, rows);
-        Some(Drawing {
-            name: plate.figure(),
-            title: self.words.with(&id, &args),
-            description: self.words.with(&format!("{id}.alt"), &args),
-            ..drawing
-        })
-    }
-}
-
-/// How many rows are shown.
-fn rows(parts: &Parts<'_>) -> u32 {
-    let rows = parts.iter().filter(|part| part.kind == PartKind::Row);
-    rows.filter_map(|part| part.number).max().unwrap_or(0)
+        _ => whole::whole(studio, plate)?,
+    };
+    let id = format!("plate-{}", plate.name());
+    let args = args(studio.basket, rows);
+    Some(Drawing {
+        name: plate.figure(),
+        title: studio.words.with(&id, &args),
+        description: studio.words.with(&format!("{id}.alt"), &args),
+        ..drawing
+    })
 }
 
 /// What captions and descriptions may mention.

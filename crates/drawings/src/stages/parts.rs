@@ -95,6 +95,12 @@ pub(super) fn around<'a>(parts: Parts<'a>, place: Vec3, reach: f32) -> Parts<'a>
     parts.into_iter().filter_map(near).collect()
 }
 
+/// How many rows parts show.
+pub(super) fn rows(parts: &Parts<'_>) -> u32 {
+    let rows = parts.iter().filter(|part| part.kind == PartKind::Row);
+    rows.filter_map(|part| part.number).max().unwrap_or(0)
+}
+
 /// The azimuth, in degrees, from which a place is seen straight from outside.
 pub(super) fn azimuth(place: Vec3) -> f64 {
     f64::from(place.x).atan2(-f64::from(place.y)).to_degrees()

@@ -4,10 +4,12 @@ use basket::steps::Stage;
 use glam::Vec3;
 
 use crate::drawing::Drawing;
-use crate::lines::{Look, Style, View};
+use crate::lines::{PartStyle, Style, View};
 use crate::solid::{Part, PartKind};
-use crate::stages::parts::{self, Parts};
-use crate::stages::{Plate, Studio, look, rows};
+use crate::stages::look;
+use crate::stages::parts::{self, Parts, rows};
+use crate::stages::plate::Plate;
+use crate::stages::studio::Studio;
 
 /// Width and height of a drawing, in mm.
 const SIZE: [f64; 2] = [70.0, 72.0];
@@ -22,7 +24,7 @@ const DISTANCE: f64 = 5.0;
 
 /// The view, the stage and the look of each. The base is screwed on, and the staves are set, with the
 /// foot of the mould up; from then on mould and basket stand upright.
-fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
+fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
     let foot_up = View::from(24.0, 26.0).base_up();
     let upright = View::from(24.0, 26.0);
     // Lower, so that the first rows are not seen from too far above.
@@ -46,8 +48,8 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> Look) {
 /// The drawing, and how many rows it shows.
 pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
     let (stage, mut view, look) = shot(plate);
-    let stock = if plate == Plate::Cover { &studio.near } else { &studio.far };
-    let mut parts = parts::shared(stock.at(stage));
+    let cache = if plate == Plate::Cover { &studio.near } else { &studio.far };
+    let mut parts = parts::shared(cache.at(stage));
     let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
         Plate::HoopsScarfed => raise_hoops(&mut parts),

@@ -2,11 +2,18 @@
 
 use basket::message::Value;
 use basket::{Basket, Length};
+use serde::Serialize;
 
-use super::Fact;
 use crate::scribe::{Scribe, name};
 
 const LITRES_PER_QUART: f64 = 0.946_352_946;
+
+/// A name and its value.
+#[derive(Serialize)]
+pub(crate) struct Fact {
+    pub(crate) name: String,
+    pub(crate) value: String,
+}
 
 pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let id = match (&basket.ears, &basket.handle) {

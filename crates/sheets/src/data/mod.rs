@@ -16,9 +16,9 @@ use basket::message::Value;
 use basket::{Basket, Grade};
 use serde::Serialize;
 
-use crate::figures::{Figure, Piece};
+use crate::figures::{Drawn, Figure, Piece};
 use crate::labels::labels;
-use crate::paper::{Margin, Paper, TEMPLATE_MARGIN};
+use crate::paper::{Margin, TEMPLATE_MARGIN};
 use crate::scribe::Scribe;
 
 /// The whole of it, as it stands in `data.json` for a template.
@@ -31,7 +31,7 @@ pub(crate) struct SheetData<'a> {
     stop: bool,
     labels: BTreeMap<&'static str, String>,
     summary: String,
-    facts: Vec<Fact>,
+    facts: Vec<facts::Fact>,
     findings: Vec<FindingLine>,
     cuts: Vec<materials::CutLine>,
     supplies: Vec<materials::Supply>,
@@ -44,7 +44,7 @@ pub(crate) struct SheetData<'a> {
     checkpoints: Vec<weaving::Checkpoint>,
     choices: Vec<reasons::ChoiceLine>,
     candidates: Vec<reasons::CandidateLine>,
-    record: Vec<Fact>,
+    record: Vec<facts::Fact>,
     card: card::Card,
     corrections: Vec<Correction>,
     own: Own,
@@ -57,13 +57,6 @@ pub(crate) struct SheetData<'a> {
 pub(crate) struct Own {
     pub(crate) notes: BTreeMap<u32, Vec<notes::NoteLine>>,
     pub(crate) demonstration: demonstration::Plan,
-}
-
-/// A name and its value.
-#[derive(Serialize)]
-pub(crate) struct Fact {
-    name: String,
-    value: String,
 }
 
 #[derive(Serialize)]
@@ -84,17 +77,10 @@ struct Correction {
 }
 
 impl<'a> SheetData<'a> {
-    pub(crate) fn new(
-        basket: &'a Basket,
-        scribe: &Scribe<'_>,
-        paper: Paper,
-        figures: &'a [Figure],
-        pieces: &'a [Piece],
-        own: Own,
-    ) -> Self {
+    pub(crate) fn new(basket: &'a Basket, scribe: &Scribe<'_>, drawn: &'a Drawn, own: Own) -> Self {
         Self {
             lang: scribe.words.language().tag(),
-            paper: paper.template_name(),
+            paper: drawn.paper.template_name(),
             template_margin: TEMPLATE_MARGIN,
             title: &basket.title,
             stop: has_stop(basket),
@@ -117,8 +103,8 @@ impl<'a> SheetData<'a> {
             card: card::card(basket, scribe),
             corrections: corrections(scribe),
             own,
-            figures: figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
-            pieces,
+            figures: drawn.figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
+            pieces: &drawn.pieces,
         }
     }
 }

@@ -3,7 +3,7 @@
 use basket::Basket;
 use basket::message::Value;
 
-use super::Fact;
+use super::facts::Fact;
 use crate::scribe::Scribe;
 
 pub(crate) fn record(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {

@@ -4,7 +4,7 @@ use basket::weave::{Course, Join};
 use basket::{Basket, Length};
 use serde::Serialize;
 
-use crate::scribe::Scribe;
+use crate::scribe::{Scribe, name};
 
 /// Every so many rows there is a checkpoint.
 const CHECK_EVERY: u32 = 5;
@@ -52,11 +52,22 @@ pub(crate) fn rows(course: &Course) -> String {
 
 pub(crate) fn notes(basket: &Basket, scribe: &Scribe<'_>) -> Vec<String> {
     let weave = &basket.body.weave;
-    if weave.rows_to_add == 0 {
-        return Vec::new();
-    }
-    let args = [("gap", weave.packing_gap.into()), ("rows", weave.rows_to_add.into())];
-    vec![scribe.text("packing-note", &args)]
+    let packing = (weave.rows_to_add > 0).then(|| {
+        let args = [("gap", weave.packing_gap.into()), ("rows", weave.rows_to_add.into())];
+        scribe.text("packing-note", &args)
+    });
+    take_up(basket, scribe).into_iter().chain(packing).collect()
+}
+
+/// By how much going over and under lengthens the weavers of each course that has rows.
+fn take_up(basket: &Basket, scribe: &Scribe<'_>) -> Option<String> {
+    let one = |(course, number): (&Course, u32)| {
+        let takes = scribe.words.shares(course.take_up.least, course.take_up.most);
+        scribe.text("take-up-course", &[("takes", name(takes)), ("course", number.into())])
+    };
+    let woven = basket.body.weave.courses.iter().zip(1..).filter(|(course, _)| course.rows > 0);
+    let courses: Vec<String> = woven.map(one).collect();
+    (!courses.is_empty()).then(|| scribe.text("take-up-note", &[("courses", name(courses.join(", ")))]))
 }
 
 /// All joins, in weaving order.

@@ -16,7 +16,7 @@ use super::api::{
     PictureRequest, Seen, SolidFormat,
 };
 use super::compute::{Computed, compute, words};
-use super::look::colour_name;
+use super::look::colours::colour_name;
 use super::refusal::Refusal;
 
 /// Crossings of rows and staves that are drawn: many times a large basket's.

@@ -32,7 +32,7 @@ impl Gate {
         &self,
         work: impl FnOnce() -> Result<T, Refusal> + Send + 'static,
     ) -> Result<T, Refusal> {
-        let place = Place::take(&self.waiting).ok_or_else(busy)?;
+        let place = Queued::take(&self.waiting).ok_or_else(busy)?;
         let turn = Arc::clone(&self.turns).acquire_owned().await.map_err(|_| busy())?;
         drop(place);
         // The turn is given back when the work is done, even if nobody waits for it any more.
@@ -49,9 +49,9 @@ impl Gate {
 }
 
 /// A place in the queue; it is free again when it is dropped.
-struct Place<'a>(&'a AtomicUsize);
+struct Queued<'a>(&'a AtomicUsize);
 
-impl<'a> Place<'a> {
+impl<'a> Queued<'a> {
     fn take(waiting: &'a AtomicUsize) -> Option<Self> {
         if waiting.fetch_add(1, Ordering::Relaxed) < MOST_WAITING {
             return Some(Self(waiting));
@@ -61,7 +61,7 @@ impl<'a> Place<'a> {
     }
 }
 
-impl Drop for Place<'_> {
+impl Drop for Queued<'_> {
     fn drop(&mut self) {
         self.0.fetch_sub(1, Ordering::Relaxed);
     }

@@ -1,6 +1,6 @@
 //! Who may ask: only the page itself, from this machine or with the studio's token.
 
-use std::net::{IpAddr, SocketAddr};
+use std::net::IpAddr;
 use std::sync::Arc;
 
 use axum::extract::{Request, State};
@@ -11,7 +11,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 
 use super::refusal::Refusal;
 use super::secret::is_same;
-use super::server::Bench;
+use super::shared::{Access, Bench};
 
 /// The cookie that holds the studio's token.
 const COOKIE: &str = "stavewright-token";
@@ -26,17 +26,6 @@ const HEADERS: [(HeaderName, &str); 4] = [
     (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
     (HeaderName::from_static("permissions-policy"), "camera=(), microphone=(), geolocation=()"),
 ];
-
-/// Who may ask, and for what.
-#[derive(Clone, Debug)]
-pub(crate) struct Access {
-    /// Where the server listens.
-    pub(crate) address: SocketAddr,
-    /// The token without which nobody gets in; none on this machine alone.
-    pub(crate) token: Option<String>,
-    /// Whether files may be written.
-    pub(crate) may_write: bool,
-}
 
 /// Lets a request pass or refuses it; every answer gets the headers that keep the page to itself.
 pub(crate) async fn watch(State(bench): State<Arc<Bench>>, request: Request, next: Next) -> Response {

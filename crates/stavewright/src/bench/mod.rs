@@ -19,21 +19,12 @@ mod routes;
 mod scenarios;
 mod secret;
 mod server;
+mod shared;
 mod studio;
 mod text;
 
 pub(crate) use folder::Folder;
-pub(crate) use guard::Access;
 pub(crate) use secret::random_text;
-pub(crate) use server::{Bench, listen, serve};
+pub(crate) use server::{listen, serve};
+pub(crate) use shared::{Access, Bench};
 pub(crate) use studio::{own_address, square};
-
-use std::sync::Arc;
-
-impl Bench {
-    /// A bench over a folder.
-    pub(crate) fn new(folder: Folder, access: Access, open: Option<String>, started: String) -> Arc<Self> {
-        let (jobs, gate) = (Arc::default(), gate::Gate::new());
-        Arc::new(Self { folder, jobs, gate, access, open, started })
-    }
-}

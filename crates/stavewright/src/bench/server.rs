@@ -1,4 +1,4 @@
-//! The server: its state, and how it listens.
+//! The server: how it listens and answers.
 
 use std::convert::Infallible;
 use std::future::Future;
@@ -14,13 +14,8 @@ use hyper_util::service::TowerToHyperService;
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::Semaphore;
 
-use super::folder::Folder;
-use super::gate::Gate;
-use super::guard::Access;
-use super::jobs::Jobs;
-use super::refusal::Refusal;
 use super::routes;
-use axum::http::StatusCode;
+use super::shared::Bench;
 
 /// Connections that are served at a time; more wait.
 const MOST_CONNECTIONS: usize = 256;
@@ -28,37 +23,6 @@ const MOST_CONNECTIONS: usize = 256;
 const PATIENCE: Duration = Duration::from_secs(10);
 /// The largest head of a request, in bytes.
 const LARGEST_HEAD: usize = 32 * 1024;
-
-/// What all requests share.
-pub(crate) struct Bench {
-    /// The pattern files.
-    pub(crate) folder: Folder,
-    /// The packets.
-    pub(crate) jobs: Arc<Jobs>,
-    /// Turns for work.
-    pub(crate) gate: Gate,
-    /// Who may ask.
-    pub(crate) access: Access,
-    /// Name of the pattern to open first.
-    pub(crate) open: Option<String>,
-    /// Differs from start to start.
-    pub(crate) started: String,
-}
-
-impl Bench {
-    /// Refuses where nothing may be written.
-    pub(crate) fn may_write(&self) -> Result<(), Refusal> {
-        if self.access.may_write {
-            return Ok(());
-        }
-        Err(Refusal::new(
-            StatusCode::FORBIDDEN,
-            "this bench only shows patterns; nothing is saved",
-            "the server",
-            "Start it with --studio-write to have patterns saved from other machines.",
-        ))
-    }
-}
 
 /// Serves until `stop` is there.
 pub(crate) async fn serve(

@@ -5,7 +5,7 @@ use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use super::Outcome;
+use super::outcome::Outcome;
 use crate::bench::{self, Access, Bench, Folder};
 use crate::failure::Failure;
 use crate::screen;

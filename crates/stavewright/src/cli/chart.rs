@@ -6,10 +6,10 @@ use basket::weave::Face;
 use clap::ValueEnum;
 use drawings::{ChartKind, Drawing};
 
-use super::Outcome;
+use super::outcome::Outcome;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
-use crate::input::Origin;
+use crate::source::Origin;
 use crate::{raster, report, screen, single};
 
 /// Draw the weaving row by row, or tell it.

@@ -1,7 +1,7 @@
 //! `stavewright check`.
 
+use super::outcome::{Format, Outcome};
 use super::reading::{Reading, words};
-use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
 

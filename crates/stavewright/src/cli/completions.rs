@@ -1,9 +1,9 @@
 //! `stavewright completions`.
 
-use clap::CommandFactory;
+use clap::Command;
 use clap_complete::Shell;
 
-use super::{Cli, Outcome};
+use super::outcome::Outcome;
 use crate::failure::Failure;
 use crate::screen;
 
@@ -16,9 +16,9 @@ pub(super) struct Args {
     shell: Shell,
 }
 
-pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
+pub(super) fn run(args: &Args, command: &mut Command) -> Result<Outcome, Failure> {
     let mut script = Vec::new();
-    clap_complete::generate(args.shell, &mut Cli::command(), "stavewright", &mut script);
+    clap_complete::generate(args.shell, command, "stavewright", &mut script);
     screen::print(&String::from_utf8_lossy(&script))?;
     Ok(Outcome::Fine)
 }

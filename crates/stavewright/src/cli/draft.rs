@@ -7,16 +7,17 @@ use basket::demonstration::Show;
 use basket::pattern::Units;
 use basket::steps::Stage;
 use clap::ValueEnum;
-use sheets::{Options, Paper, Photos};
+use sheets::{Options, PacketFile, Paper, Photos};
 use words::Words;
 
 use super::names::stages;
+use super::outcome::{Format, Outcome};
+use super::own_templates;
 use super::reading::{Reading, words};
-use super::{Format, Outcome, own_templates};
 use crate::failure::Failure;
-use crate::input::Origin;
-use crate::packet::{self, Sheet};
+use crate::packet;
 use crate::progress::Progress;
+use crate::source::Origin;
 use crate::{report, screen};
 
 /// Work out the basket and write all that is needed to make it.
@@ -114,16 +115,15 @@ fn plain_name(title: &str) -> String {
     if name.is_empty() { "basket".to_owned() } else { name.chars().take(60).collect() }
 }
 
-fn files(args: &Args, basket: &Basket, words: &Words, photos: Photos) -> Result<Vec<Sheet>, Failure> {
+fn files(args: &Args, basket: &Basket, words: &Words, photos: Photos) -> Result<Vec<PacketFile>, Failure> {
     let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
     let options = Options { paper: paper(args, basket), templates, photos, show: show(args) };
     let progress = Progress::begin();
-    let made = if args.no_sheets {
-        sheets::data(basket, words)
+    Ok(if args.no_sheets {
+        sheets::data(basket, words)?
     } else {
-        sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))
-    };
-    Ok(made?.into_iter().map(|file| Sheet { name: file.name, bytes: file.bytes }).collect())
+        sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))?
+    })
 }
 
 /// What the demonstration sheet plans for.
@@ -156,7 +156,7 @@ fn answer(basket: &Basket, words: &Words) -> String {
     .concat()
 }
 
-fn written(out: &Path, files: &[Sheet]) -> String {
+fn written(out: &Path, files: &[PacketFile]) -> String {
     let names = files.iter().map(|file| file.name).collect::<Vec<_>>().join(", ");
     format!("\nWrote {}\n{}\n", out.display(), screen::wrap(&names, "  ", "  "))
 }

@@ -8,8 +8,8 @@ use basket::weave::look::{Look, Sighting};
 use clap::ValueEnum;
 use serde::Serialize;
 
+use super::outcome::{Format, Outcome};
 use super::reading::Speaking;
-use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
 

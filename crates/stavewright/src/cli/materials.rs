@@ -6,8 +6,8 @@ use basket::stock::Kind;
 use words::{Language, Words};
 
 use super::names::kinds;
+use super::outcome::{Format, Outcome};
 use super::reading::{UnitsArg, catalogue};
-use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
 

@@ -9,6 +9,7 @@ mod find_weave;
 mod materials;
 mod names;
 mod new;
+mod outcome;
 mod own_templates;
 mod picture;
 mod reading;
@@ -16,11 +17,10 @@ mod solid;
 mod templates;
 mod weaves;
 
-use std::process::ExitCode;
-
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{CommandFactory, Parser, Subcommand};
 
 use crate::failure::Failure;
+pub(crate) use outcome::Outcome;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -65,44 +65,6 @@ enum Command {
     Completions(completions::Args),
 }
 
-/// How an answer is printed.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-enum Format {
-    /// To read.
-    #[default]
-    Text,
-    /// For other programs.
-    Json,
-}
-
-/// How a command that did its work ends.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Outcome {
-    /// Nothing stands against making the basket.
-    Fine,
-    /// A finding says stop.
-    Stopped,
-}
-
-impl Outcome {
-    fn of(basket: &basket::Basket) -> Self {
-        if basket.findings.iter().any(|finding| finding.grade == basket::Grade::Stop) {
-            Self::Stopped
-        } else {
-            Self::Fine
-        }
-    }
-}
-
-impl From<Outcome> for ExitCode {
-    fn from(outcome: Outcome) -> Self {
-        match outcome {
-            Outcome::Fine => Self::SUCCESS,
-            Outcome::Stopped => Self::from(1),
-        }
-    }
-}
-
 /// Runs a command.
 pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
     match &cli.command {
@@ -117,6 +79,6 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
         Command::Bench(args) => bench::run(args),
-        Command::Completions(args) => completions::run(args),
+        Command::Completions(args) => completions::run(args, &mut Cli::command()),
     }
 }

@@ -3,7 +3,7 @@
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
-use super::Outcome;
+use super::outcome::Outcome;
 use crate::failure::Failure;
 use crate::{packet, screen};
 

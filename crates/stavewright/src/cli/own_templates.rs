@@ -7,7 +7,7 @@ use std::path::Path;
 use sheets::Templates;
 
 use crate::failure::Failure;
-use crate::input::Origin;
+use crate::source::Origin;
 
 /// The largest template that is read, in bytes.
 const LARGEST: u64 = 1_000_000;

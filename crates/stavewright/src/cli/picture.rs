@@ -10,11 +10,11 @@ use drawings::lines::{PictureError, Style, View, draw, shaded};
 use drawings::solid::{Detail, solid};
 use drawings::stages::{Plate, plates, stage_drawing};
 
-use super::Outcome;
+use super::outcome::Outcome;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
-use crate::input::Origin;
 use crate::progress::Progress;
+use crate::source::Origin;
 use crate::{raster, screen, single};
 
 /// Width of a picture that is not asked for, in mm.

@@ -10,7 +10,8 @@ use sheets::Photos;
 use words::{Language, Words};
 
 use crate::failure::Failure;
-use crate::input::{self, Origin, Text};
+use crate::input;
+use crate::source::{Origin, Text};
 use crate::{drawn, photos};
 
 /// Where the pattern and its materials come from.

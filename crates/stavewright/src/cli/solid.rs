@@ -6,12 +6,12 @@ use basket::steps::Stage;
 use clap::ValueEnum;
 use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
 
-use super::Outcome;
 use super::names::stages;
+use super::outcome::Outcome;
 use super::reading::Reading;
 use crate::failure::Failure;
-use crate::input::Origin;
 use crate::progress::Progress;
+use crate::source::Origin;
 use crate::{screen, single};
 
 /// Write the basket in the round, for a viewer or a printer in three dimensions.

@@ -4,7 +4,7 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use super::Outcome;
+use super::outcome::Outcome;
 use crate::failure::Failure;
 use crate::{packet, screen};
 

@@ -3,8 +3,8 @@
 use basket::weave::runs;
 use basket::{Catalogue, pattern::Units};
 
+use super::outcome::{Format, Outcome};
 use super::reading::Speaking;
-use super::{Format, Outcome};
 use crate::failure::Failure;
 use crate::{report, screen};
 

@@ -6,8 +6,8 @@ use std::ops::Range;
 use basket::pattern::Problem;
 use miette::{Diagnostic, GraphicalReportHandler, GraphicalTheme, LabeledSpan, NamedSource, SourceCode};
 
-use crate::input::Text;
 use crate::screen;
+use crate::source::Text;
 
 /// One problem as `miette` wants it.
 #[derive(Debug)]

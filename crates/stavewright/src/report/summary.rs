@@ -150,6 +150,7 @@ fn course(weave: &Weave, course: &Course, words: &Words) -> String {
         ("weaver", (&course.weaver).into()),
         ("length", run(course.cut, words)),
         ("strands", strands(course.strands, words)),
+        ("takes", Value::Name(words.shares(course.take_up.least, course.take_up.most))),
     ];
     let mut text = words.with("screen-course", &args);
     if course.rows > 0 {

@@ -7,12 +7,13 @@ choice-base-groove-width = die Staken sind { $stave } dick; mit { $play } Spiel 
 choice-base-screw-hole = { $hole } nehmen die übliche Schraube auf
 choice-base-wood = { $wood } ist als Holz für Böden üblich; quer zur Faser schwindet es von grün bis darrtrocken um { $tangential }
 
-choice-staves-gap = etwa { $gap } zwischen den Staken am Rand sind üblich
-choice-staves-gap-weaver = der Flechtfaden ist { $weaver } dick, und die Lücke muss ihn wenden lassen: { $gap }
+choice-staves-gap = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich, aber nicht weniger als { $gap }
+choice-staves-gap-weaver = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich: { $gap }
 choice-staves-stock = { $stock } ist { $thickness } dick und passt in die Nut von { $groove }; { $count } Staken davon füllen die Form am besten
 choice-staves-width = { $stock } wird in voller Breite verwendet
 choice-staves-count = { $count } Staken aus { $stock } kommen einer Lücke von { $wanted } am nächsten: { $rim } am Rand, { $narrowest } an der engsten und { $widest } an der weitesten Stelle
 choice-staves-taper = volle Breite ({ $width }) ab { $from } die Form hinauf, { $foot } am Fuß; keine Lücke weicht mehr als { $worst } von der gewünschten ab (eine Breite, die der Form genau folgt: { $ideal })
+choice-staves-taper-none = Staken in voller Breite bis zum Fuß: eine Verjüngung würde die schlechteste Lücke ({ $worst } neben der gewünschten) nicht um 0,1 mm bessern
 choice-staves-length = { $groove } in der Nut, { $turn } um die Biegung, { $wall } Wand, { $rim } Rand und { $trim } zum Halten und Abschneiden
 choice-staves-spares = { $spares ->
         [one] eine Ersatzstake
@@ -69,6 +70,7 @@ choice-handle-rivet-none = keine Niete sind bekannt; einer dieser Größe brauch
 
 stave-reason-lock = jeder Abschnitt geht auf { $count } auf
 stave-reason-no-lock = nicht jeder Abschnitt geht auf { $count } auf
+stave-reason-some-run = auf { $count } Staken laufen { $amiss } von { $courses } Abschnitten nicht wie gewünscht
 stave-reason-stock-narrow = Staken von { $width } Breite lassen sich nicht aus Material von { $stock } Breite schneiden
 stave-reason-groove-tight = { $thickness } dick, zu dick für eine Nut von { $groove }
 stave-reason-groove-loose = { $thickness } dick, locker in einer Nut von { $groove }
@@ -78,5 +80,5 @@ stave-reason-gap = Lücke { $rim } am Rand, über die Höhe { $over }, gewünsch
 stave-reason-weaver-jams = an der engsten Lücke, { $narrowest }, klemmt ein Flechtfaden von { $weaver } Dicke
 stave-reason-feet-overlap = Füße von { $foot } Breite überlappen: Platz ist für { $touch }
 stave-reason-foot-thin = Füße von { $foot } Breite sind dünn; kräftig wären { $least }
-stave-reason-too-stiff = dehnt sich in der Biegung am Boden um { $strain }; eingeweicht verträgt es { $limit }
+stave-reason-too-stiff = steht am Fuß { $off } von der Form ab: eingeweicht biegt es sich auf einen Radius von { $radius }
 stave-reason-work = { $count } Staken zu formen und zu setzen

@@ -56,9 +56,9 @@ finding-gap-too-wide = Die Lücke zwischen den Staken ist hier { $measured }. Si
     .why = Über einer weiten Lücke hat { $weaver } keinen Halt: die Wand ist weich, und die Reihen rutschen herunter.
     .remedy = Mehr Staken nehmen.
 
-finding-stave-too-stiff = Wo sie am Boden aufbiegen, dehnen sich Staken aus { $stock } ({ $thickness } dick) auf einem Radius von { $radius } um { $measured }. Eingeweicht verträgt dieses Material { $limit }.
-    .why = Die äußeren Fasern reißen in der Biegung, wo man es am meisten sieht und wo es am meisten zählt.
-    .remedy = Dünneres Material nehmen oder einen dickeren Boden, der die Biegung runder macht; oder die Staken in der Biegung dünner machen.
+finding-stave-too-stiff = Staken aus { $stock } ({ $thickness } dick) biegen sich eingeweicht auf einen Radius von { $radius }, und dafür ist zwischen Nut und Wand kein Platz. Am Fuß schwingen sie um { $measured } von der Form ab und liegen erst ab { $touch } an. Bis { $limit } sieht man es nicht.
+    .why = Die ersten Reihen laufen um einen Fuß, der weiter ist als die Form, und der Korb behält diesen Bauch.
+    .remedy = Der Biegung Platz geben: ein kleinerer Boden oder eine Form mit weiterem Fuß, oder ein dickerer Boden. Oder dünneres Material nehmen, oder die Füße gut einweichen und in der Biegung dünner machen. Eingeweicht und dünner gemacht biegt sich Peddigrohr um eine Kante vom 1 1/2- bis 2-fachen seiner Dicke, das sind 20 bis 25 % Dehnung, und Flechtrohr verträgt über 30 %; diese Werte sind aus dem Gedächtnis, das eigene Probestück ersetzt sie.
 
 finding-stave-too-short = Die Staken sind { $measured } lang. Nut, Biegung, Wand und Rand brauchen { $needed }; mit einem Griff zum Ziehen und Abschneiden sind es { $limit }.
     .why = Eine Stake, die unter der Oberkante des Rands endet, wird von ihm nicht gehalten.
@@ -157,6 +157,10 @@ finding-strand-count-surprising = Dieser Abschnitt braucht { $strands } Fäden {
     }.
     .why = So viele Ansätze kosten Zeit, und man sieht sie. Bei kurzem Material kann es stimmen; es kann auch ein Versehen in der Fadenlänge sein.
     .remedy = Einen Flechtfaden nehmen, den es länger gibt.
+
+finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } dick) durch eine Lücke von { $gap } zwischen Staken von { $stave } Dicke. Selbst der sanfteste Bogen dort (Radius { $radius }) dehnt das Material um { $measured }. Feucht, über die Kante einer Stake, verträgt es etwa { $limit }.
+    .why = Es reißt auf seiner Außenseite, oder es knickt und steht von den Staken ab. Der Grenzwert ist ein Anhalt aus dem Gedächtnis: ein feuchtes Probestück über die Kante einer Stake biegen.
+    .remedy = Einen dünneren Flechtfaden nehmen oder eine weitere Lücke lassen, und gut eingeweicht flechten.
 
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.

@@ -20,7 +20,7 @@ screen-next-best = nächstbeste: { $others }
 screen-candidate = { $count } aus { $stock } (Lücke { $gap } am Rand)
 screen-weave-text = { $rows } Reihen, { $length } Flechtfaden, bis { $top } an der Form hinauf
 screen-weave-dry = { $rows } mehr, wenn es getrocknet und zusammengedrückt ist
-screen-course = Reihen { $first } bis { $last }: { $weave } mit { $weaver }, { $length } in { $strands }
+screen-course = Reihen { $first } bis { $last }: { $weave } mit { $weaver }, { $length } in { $strands }, Einarbeitung { $takes }
 screen-seen = von außen zu sehen: { $look }
 screen-strands = { $count ->
     [one] 1 Faden

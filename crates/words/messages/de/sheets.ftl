@@ -83,6 +83,8 @@ sheet-rows = Reihen
 sheet-height-each = Höhe je Reihe
 sheet-lay-out = Bereitlegen
 sheet-strands = Fäden
+sheet-take-up-note = Durch das Vor und Hinter braucht ein Flechtfaden mehr als seinen Weg um den Korb: Einarbeitung { $courses }. Das ist hier die unsicherste Zahl, darum gelten die Längen für das obere Ende; aufschreiben, was der Korb gebraucht hat.
+sheet-take-up-course = { $takes } in Abschnitt { $course }
 sheet-packing-note = Wenn das Geflecht trocken ist, zusammendrücken: oben öffnen sich etwa { $gap }. Flechtfaden bereithalten für { $rows ->
     [one] 1 weitere Reihe
    *[other] { $rows } weitere Reihen

@@ -5,6 +5,7 @@ unit-hours = { $hours }{ "\u00A0" }h
 unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
 unit-span = { $from } bis { $to }
 unit-percent = { $number }{ "\u00A0" }%
+unit-percent-span = { $from }–{ $to }{ "\u00A0" }%
 
 grade-stop = Halt
 grade-care = Achtung
@@ -20,7 +21,7 @@ piece-band = Band
 piece-base = Boden
 piece-groove = Nut
 piece-screw = Schraube
-piece-plug = Stopfen
+piece-plug = Zapfen
 piece-staves = Staken
 piece-stave = Stake { $number }
 piece-weaving = Geflecht
@@ -103,6 +104,9 @@ ear-placing-by-angle = genau gegenüber, wo immer die Staken sind
 bail-curve-semicircle = Halbkreis
 bail-curve-three-centred = Korbbogen
 bail-curve-half-ellipse = halbe Ellipse
+
+handle-kind-swing = beweglich
+handle-kind-none = kein Henkel
 
 finish-none = unbehandelt
 finish-shellac = Schellack

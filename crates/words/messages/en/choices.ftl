@@ -7,12 +7,13 @@ choice-base-groove-width = the staves are { $stave } thick, and { $play } of pla
 choice-base-screw-hole = { $hole } takes the usual screw
 choice-base-wood = { $wood } is a usual wood for bases; across the grain it shrinks by { $tangential } from green to oven dry
 
-choice-staves-gap = about { $gap } between staves at the rim is usual
-choice-staves-gap-weaver = the weaver is { $weaver } thick, and the gap has to let it turn: { $gap }
+choice-staves-gap = a weaver’s width is usual between staves at the rim, but no less than { $gap }
+choice-staves-gap-weaver = one weaver’s width between staves at the rim is usual: { $gap }
 choice-staves-stock = { $stock } is { $thickness } thick and fits the groove of { $groove }; { $count } staves of it fill the mould best
 choice-staves-width = the full width of { $stock } is used
 choice-staves-count = { $count } staves of { $stock } come nearest to a gap of { $wanted }: { $rim } at the rim, { $narrowest } at the narrowest and { $widest } at the widest place
 choice-staves-taper = full width ({ $width }) from { $from } up the mould, { $foot } at the foot; no gap is more than { $worst } off the one wanted (a width that follows the mould exactly: { $ideal })
+choice-staves-taper-none = staves of full width down to the foot: a taper would not better the worst gap ({ $worst } off the one wanted) by 0.1 mm
 choice-staves-length = { $groove } in the groove, { $turn } round the bend, { $wall } of wall, { $rim } of rim and { $trim } to hold and trim
 choice-staves-spares = { $spares ->
         [one] one spare
@@ -69,6 +70,7 @@ choice-handle-rivet-none = no rivets are known; one of this size needs { $needed
 
 stave-reason-lock = every course runs on { $count }
 stave-reason-no-lock = not every course runs on { $count }
+stave-reason-some-run = on { $count } staves { $amiss } of { $courses } courses do not run as wanted
 stave-reason-stock-narrow = staves { $width } wide cannot be cut from stock { $stock } wide
 stave-reason-groove-tight = { $thickness } thick, too thick for a groove of { $groove }
 stave-reason-groove-loose = { $thickness } thick, loose in a groove of { $groove }
@@ -78,5 +80,5 @@ stave-reason-gap = gap { $rim } at the rim, { $over } over the height, { $wanted
 stave-reason-weaver-jams = at the narrowest gap, { $narrowest }, a weaver { $weaver } thick jams
 stave-reason-feet-overlap = feet { $foot } wide overlap: there is room for { $touch }
 stave-reason-foot-thin = feet { $foot } wide are thin; { $least } would be stout
-stave-reason-too-stiff = stretches by { $strain } in the bend at the base; soaked it stands { $limit }
+stave-reason-too-stiff = stands { $off } off the mould at the foot: soaked it bends to a radius of { $radius }
 stave-reason-work = { $count } staves to shape and set

@@ -56,9 +56,9 @@ finding-gap-too-wide = The gap between staves is { $measured } here. It should n
     .why = Across a wide gap { $weaver } has nothing to hold it: the wall is soft and the rows slide down.
     .remedy = Use more staves.
 
-finding-stave-too-stiff = Where they turn up from the base, staves of { $stock } ({ $thickness } thick) stretch by { $measured } on a bend of { $radius }. Soaked, this stock stands { $limit }.
-    .why = The outer fibres crack at the bend, where it shows most and matters most.
-    .remedy = Use thinner stock, or a thicker base, which makes the bend rounder; or thin the staves at the bend.
+finding-stave-too-stiff = Staves of { $stock } ({ $thickness } thick) bend to a radius of { $radius } when soaked, and between the groove and the wall there is no room for that. At the foot they swing out by { $measured } from the mould and lie on it only from { $touch } up. { $limit } is not seen.
+    .why = The first rows go round a foot that is wider than the mould, and the basket keeps that belly.
+    .remedy = Give the bend room: a smaller base or a mould with a wider foot, or a thicker base. Or use thinner stock, or soak the feet well and thin them where they bend. Soaked and thinned, reed bends round an edge of 1 1/2 to 2 times its thickness, a stretch of 20 to 25 %, and cane stands more than 30 %; these figures are from memory, and your own test piece replaces them.
 
 finding-stave-too-short = The staves are { $measured } long. Groove, bend, wall and rim need { $needed }, and a grip to pull and trim makes { $limit }.
     .why = A stave that ends below the top of the rim is not held by it.
@@ -157,6 +157,10 @@ finding-strand-count-surprising = This course takes { $strands } strands of { $w
     }.
     .why = That many joins take time and show. It may be right for short stock, or a slip in the length of a strand.
     .remedy = Use a weaver with longer strands.
+
+finding-weaver-bends-hard = In row { $row } { $weaver } ({ $thickness } thick) crosses a gap of { $gap } between staves { $stave } thick. Even the gentlest bend there (radius { $radius }) stretches it by { $measured }. Damp, over the edge of a stave, it stands about { $limit }.
+    .why = It cracks on its outer face, or it kinks and stands off the staves. The limit is a guide from memory: bend a damp test piece over the edge of a stave.
+    .remedy = Use a thinner weaver or leave a wider gap, and weave it well soaked.
 
 finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
     .why = The hoop cracks or kinks while it is bent.

@@ -20,7 +20,7 @@ screen-next-best = next best: { $others }
 screen-candidate = { $count } of { $stock } (gap { $gap } at the rim)
 screen-weave-text = { $rows } rows, { $length } of weaver, up to { $top } on the mould
 screen-weave-dry = { $rows } more to add when it has dried and is packed down
-screen-course = rows { $first } to { $last }: { $weave } in { $weaver }, { $length } in { $strands }
+screen-course = rows { $first } to { $last }: { $weave } in { $weaver }, { $length } in { $strands }, take-up { $takes }
 screen-seen = seen outside: { $look }
 screen-strands = { $count ->
     [one] 1 strand

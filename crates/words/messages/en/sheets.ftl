@@ -83,6 +83,8 @@ sheet-rows = Rows
 sheet-height-each = Height a row
 sheet-lay-out = Lay out
 sheet-strands = Strands
+sheet-take-up-note = Going over and under makes a weaver longer than its way round: take-up { $courses }. It is the least certain figure here, so lengths are for the upper end; write down what your basket took.
+sheet-take-up-course = { $takes } in course { $course }
 sheet-packing-note = When the weaving is dry, pack it down: about { $gap } opens at the top. Have enough weaver at hand for { $rows ->
     [one] 1 more row
    *[other] { $rows } more rows

@@ -5,6 +5,7 @@ unit-hours = { $hours } h
 unit-hours-minutes = { $hours } h { $minutes } min
 unit-span = { $from } to { $to }
 unit-percent = { $number } %
+unit-percent-span = { $from }–{ $to } %
 
 grade-stop = stop
 grade-care = care
@@ -103,6 +104,9 @@ ear-placing-by-angle = exactly opposite, wherever the staves are
 bail-curve-semicircle = half circle
 bail-curve-three-centred = three-centred curve
 bail-curve-half-ellipse = half ellipse
+
+handle-kind-swing = swinging
+handle-kind-none = no handle
 
 finish-none = left bare
 finish-shellac = shellac

@@ -31,7 +31,7 @@ impl Finding {
 
     /// Adds a change that mends it, after those already there.
     pub(super) fn remedy(mut self, key: impl Into<String>, value: impl Into<String>) -> Self {
-        self.remedies.push(Remedy { key: key.into(), value: value.into() });
+        self.remedies.push(Remedy { key: key.into(), value: value.into(), brings: Vec::new() });
         self
     }
 

@@ -3,10 +3,13 @@
 mod base;
 mod build;
 mod case;
+mod crossing;
 mod fittings;
+mod foot;
 mod groove;
 mod handle;
 mod lashing;
+mod mends;
 mod mould;
 mod notes;
 mod pins;
@@ -65,6 +68,7 @@ pub const CODES: &[&str] = &[
     "rows-past-the-top",
     "strand-too-short",
     "strand-count-surprising",
+    "weaver-bends-hard",
     "hoop-bent-too-hard",
     "lap-too-short",
     "scarf-under-ear",
@@ -91,16 +95,25 @@ pub const CODES: &[&str] = &[
 /// All findings about a basket: first what stops it, then what wants care, then what is good to
 /// know, each in making order; but weaves and what mends them come first of what is good to know.
 ///
-/// The catalogue serves only to name a better stock in a remedy.
+/// The catalogue serves to name a better stock in a remedy, and to try it.
 pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &[Step]) -> Vec<Finding> {
     let case = Case { pattern, catalogue, basket, steps };
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 13] = [
+    let mut findings = found(&case);
+    mends::keep(&case, &mut findings);
+    findings.sort_by_key(|finding| (finding.grade, turn(finding)));
+    findings
+}
+
+/// What all families of checks find, in making order; remedies are as they are thought of.
+fn found(case: &Case<'_>) -> Vec<Finding> {
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 14] = [
         mould::check,
         base::check,
         groove::check,
         staves::check,
         weave_runs::check,
         weave::check,
+        crossing::check,
         rim::check,
         stock::check,
         lashing::check,
@@ -109,9 +122,7 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &
         handle::check,
         notes::check,
     ];
-    let mut found: Vec<Finding> = families.iter().flat_map(|family| family(&case)).collect();
-    found.sort_by_key(|finding| (finding.grade, turn(finding)));
-    found
+    families.iter().flat_map(|family| family(case)).collect()
 }
 
 /// Notes on weaves go before others, next to what mends them.
@@ -150,7 +161,7 @@ pub struct Finding {
     pub measured: Value,
     /// What it was measured against.
     pub limit: Value,
-    /// Changes to the pattern that would mend it, best first; empty only for notes.
+    /// Changes to the pattern that mend it, best first: each was tried. Empty where none is known.
     pub remedies: Vec<Remedy>,
     /// Further values that the sentences mention.
     pub args: Vec<(&'static str, Value)>,
@@ -163,6 +174,8 @@ pub struct Remedy {
     pub key: String,
     /// The value to write, as TOML, such as `73` or `"3/32 in"`.
     pub value: String,
+    /// Codes of the cares that come with it.
+    pub brings: Vec<&'static str>,
 }
 
 /// A place on the basket.

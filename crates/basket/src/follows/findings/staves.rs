@@ -1,9 +1,9 @@
 //! Do the staves fit the groove, the mould and the weaver?
 
 use super::case::{Case, Measured};
+use super::foot::stave_too_stiff;
 use super::{Finding, Grade, Place, write};
 use crate::measure::Length;
-use crate::message::Value;
 use crate::piece::{FloorPart, Piece};
 use crate::staves::{GapAt, least_foot};
 use crate::weave::Course;
@@ -13,8 +13,6 @@ const HOPELESS_SHARE: f64 = 0.5;
 /// Openings in the wall are not larger than this (a how-to article on plaited baskets gives 3/8 in
 /// for the squares of a base; taken over for walls).
 const WIDEST_GAP: Length = Length::inches(3.0 / 8.0);
-/// Strain beyond this many times the stock's limit breaks it in the bend (common practice).
-const BREAKS: f64 = 1.5;
 /// Least length above the rim by which a stave can be pulled tight and trimmed (common practice: 1/4 in).
 const LEAST_TRIM: Length = Length::inches(0.25);
 /// A grip that is easy to hold (common practice: 1/2 in).
@@ -31,7 +29,7 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
         foot_too_thin(case),
         gap_too_small(case),
         gap_too_wide(case),
-        too_stiff(case),
+        stave_too_stiff(case),
         too_short(case),
         wasteful(case),
         count_surprising(case),
@@ -136,34 +134,6 @@ fn woven<'a>(case: &Case<'a>) -> impl Iterator<Item = (&'a GapAt, &'a Course)> {
 /// All pitches together at the height of a gap.
 fn girth(case: &Case<'_>, gap: &GapAt) -> Length {
     (gap.gap + gap.width) * f64::from(case.basket.body.uprights().count)
-}
-
-fn too_stiff(case: &Case<'_>) -> Option<Finding> {
-    let staves = case.basket.body.staves();
-    let limit = staves.stock.bend_limit?;
-    (staves.bend_strain > limit).then(|| {
-        let grade = if staves.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
-        let strain_per_mm = staves.bend_strain / staves.uprights.thickness.to_mm();
-        let thinner = case.stock_like(&staves.stock, |other| {
-            other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() <= limit)
-                && other.thickness <= case.basket.body.base().groove_width
-        });
-        // The bend's radius grows with the base's thickness: the stave rises half of it as it turns.
-        let thicker_base = case.basket.body.base().thickness * (staves.bend_strain / limit * 1.02);
-        let place = Place::from(Piece::Uprights).at(Length::ZERO);
-        Finding::new(
-            grade,
-            "stave-too-stiff",
-            place,
-            Value::Percent(staves.bend_strain),
-            Value::Percent(limit),
-        )
-        .arg("stock", &staves.stock)
-        .arg("thickness", staves.uprights.thickness)
-        .arg("radius", staves.bend_radius)
-        .maybe("staves.stock", thinner)
-        .remedy("base.thickness", write::at_least(thicker_base, case.units()))
-    })
 }
 
 fn needed(case: &Case<'_>) -> Length {

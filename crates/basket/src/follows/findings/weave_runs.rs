@@ -8,7 +8,7 @@ use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
 use crate::piece::Piece;
-use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES};
+use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Running};
 
 /// How far from the count others are looked for.
 const NEAR: u32 = 60;
@@ -102,23 +102,30 @@ impl Runs<'_> {
             .arg("weave", self.course.weave.name())
     }
 
-    /// Adds the nearest count on either side on which all courses run, else on which this one does;
-    /// the one nearer to the wanted gap first.
+    /// Adds the nearest count on either side on which this course runs and as many others as can be, none of
+    /// them a stop if it can be helped; the one nearer to the wanted gap first.
     fn with_counts(&self, finding: Finding) -> Finding {
         let all = &self.case.pattern.weave.courses;
-        let together = self.either_side(&|count| all.iter().all(|course| course.runs_on(count)));
-        let counts = if together.is_empty() {
-            self.either_side(&|count| self.pattern.runs_on(count))
-        } else {
-            together
+        let together = |count: u32| {
+            let running = Running::of(all, count);
+            self.pattern.runs_on(count).then_some((!running.stops(), running.run))
         };
+        let best = self.near().filter_map(together).max();
+        let counts = self.either_side(&|count| best.is_some() && together(count) == best);
         counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()))
+    }
+
+    /// The counts that are looked at beside this one.
+    fn near(&self) -> impl DoubleEndedIterator<Item = u32> {
+        let count = self.count();
+        let least = count.saturating_sub(NEAR).max(3);
+        (least..=count.saturating_add(NEAR).min(999)).filter(move |near| *near != count)
     }
 
     fn either_side(&self, runs: &dyn Fn(u32) -> bool) -> Vec<u32> {
         let (count, staves) = (self.count(), &self.case.basket.body.staves());
-        let fewer = (count.saturating_sub(NEAR).max(3)..count).rev().find(|&count| runs(count));
-        let more = (count + 1..=(count + NEAR).min(999)).find(|&count| runs(count));
+        let fewer = self.near().rev().find(|&near| near < count && runs(near));
+        let more = self.near().find(|&near| near > count && runs(near));
         let girth = (staves.gap_rim + staves.uprights.width) * f64::from(count);
         let off =
             |count: u32| (girth / f64::from(count) - staves.uprights.width - staves.gap_wanted).abs().to_mm();
@@ -176,9 +183,8 @@ impl Runs<'_> {
 
     /// A twill leans as its count decides, not as the pattern asks; on some counts it does not at all.
     fn leans(&self) -> Option<Finding> {
-        let (WeaveKind::Twill(rule) | WeaveKind::Slew(rule)) = self.course.weave else { return None };
         let verdict = &self.course.verdict;
-        if rule.repeat() == 2 || !verdict.holds {
+        if !self.course.weave.has_diagonal() || !verdict.holds {
             return None;
         }
         let finding = match (verdict.diagonal.lean(), self.pattern.lean) {
@@ -193,8 +199,7 @@ impl Runs<'_> {
     }
 
     fn plain_after_all(&self) -> Option<Finding> {
-        let odd = !self.count().is_multiple_of(2);
-        (self.course.weave == WeaveKind::SkipOne && odd).then(|| {
+        (!self.course.fabric.suits()).then(|| {
             let finding = self.note(Grade::Note, "weave-skips-none");
             finding
                 .remedy("staves.count", (self.count() + 1).to_string())
@@ -204,8 +209,7 @@ impl Runs<'_> {
     }
 
     fn chart_missing(&self) -> Option<Finding> {
-        let drawn = self.course.weave == WeaveKind::Drawn;
-        (drawn && self.pattern.chart.is_none()).then(|| {
+        (self.course.weave.is_drawn() && self.pattern.chart.is_none()).then(|| {
             let file = self.pattern.chart_file.as_deref().unwrap_or_default();
             self.note(Grade::Stop, "weave-chart-missing")
                 .arg("file", file)

@@ -2,11 +2,12 @@
 
 use std::f64::consts::TAU;
 
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::{Message, Value};
+use crate::parts::seat::Seat;
 use crate::pattern::{EarMaterial, EarPlacing, EarsPattern};
-use crate::staves::Staves;
+use crate::uprights::Uprights;
 
 /// Hole above the rim: the bail's end swings clear with 1/8 in to spare (common practice).
 const HOLE_HEIGHT: Length = Length::inches(0.625);
@@ -67,30 +68,29 @@ pub struct EarOption {
 }
 
 impl Ears {
-    /// The ears on a rim whose staves stand on this radius at the middle of its height. The first
+    /// The ears on a seat for hoops of this height. The first
     /// ear stands on stave 1 or, when the error is shared, a quarter pitch after it.
     pub fn of(
         pattern: &EarsPattern,
-        radius: Length,
-        rim_height: Length,
-        staves: &Staves,
-        choices: &mut Vec<Choice>,
+        (seat, height): (&Seat, Length),
+        uprights: &Uprights,
+        making: &mut Making<'_>,
     ) -> Self {
-        let girth = TAU * radius;
-        let options = options(staves.uprights.count, girth);
-        let placing =
-            pattern.placing.unwrap_or_else(|| choose_placing(staves.uprights.count, &options, choices));
-        let material = pattern.material.unwrap_or_else(|| choose_material(choices));
+        let girth = seat.girth;
+        let radius = girth / TAU;
+        let options = options(uprights.count, girth);
+        let placing = pattern.placing.unwrap_or_else(|| choose_placing(uprights.count, &options, making));
+        let material = pattern.material.unwrap_or_else(|| choose_material(making));
         let usual = Usual::of(material);
         let mut size = |given: Option<Length>, key, usual, id| {
-            given.unwrap_or_else(|| choose_size(key, usual, id, choices))
+            given.unwrap_or_else(|| choose_size(key, usual, id, making))
         };
         let width = size(pattern.width, "ears.width", usual.width, usual.reason);
         let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
         let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
         let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
 
-        let places = Places::of(placing, staves.uprights.count);
+        let places = Places::of(placing, uprights.count);
         let off_opposite = places.off_opposite();
         Self {
             material,
@@ -99,7 +99,7 @@ impl Ears {
             thickness,
             hole_height,
             tail,
-            length: tail + rim_height + hole_height + width / 2.0,
+            length: tail + height + hole_height + width / 2.0,
             each: places.each(girth),
             off_opposite,
             off_opposite_rim: radius * off_opposite.to_radians(),
@@ -206,31 +206,31 @@ fn placing_name(placing: EarPlacing) -> &'static str {
     }
 }
 
-fn choose_placing(count: u32, options: &[EarOption], choices: &mut Vec<Choice>) -> EarPlacing {
+fn choose_placing(count: u32, options: &[EarOption], making: &mut Making<'_>) -> EarPlacing {
     let Some(best) = options.first() else { return EarPlacing::OnStaves };
     let on_staves = options.iter().find(|option| option.placing == EarPlacing::OnStaves).unwrap_or(best);
     let odd = count % 2 == 1;
     let id = if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" };
-    choices.push(Choice {
-        key: "ears.placing",
-        value: placing_name(best.placing).into(),
-        reason: Message::new(id)
+    making.chose(
+        "ears.placing",
+        placing_name(best.placing),
+        Message::new(id)
             .with("count", count)
             .with("off_stave", best.off_stave)
             .with("on_staves_off", on_staves.off_opposite_rim)
             .with("on_staves_angle", on_staves.off_opposite),
-    });
+    );
     best.placing
 }
 
-fn choose_material(choices: &mut Vec<Choice>) -> EarMaterial {
+fn choose_material(making: &mut Making<'_>) -> EarMaterial {
     let reason = Message::new("choice-ears-material");
-    choices.push(Choice { key: "ears.material", value: "brass".into(), reason });
+    making.chose("ears.material", "brass", reason);
     EarMaterial::Brass
 }
 
-fn choose_size(key: &'static str, size: Length, id: &'static str, choices: &mut Vec<Choice>) -> Length {
-    choices.push(Choice { key, value: Value::Length(size), reason: Message::new(id) });
+fn choose_size(key: &'static str, size: Length, id: &'static str, making: &mut Making<'_>) -> Length {
+    making.chose(key, Value::Length(size), Message::new(id));
     size
 }
 

@@ -4,14 +4,14 @@ use std::f64::consts::TAU;
 
 use serde::Serialize;
 
-use crate::choice::Choice;
 use crate::fittings::Ears;
+use crate::making::Making;
 use crate::measure::Length;
-use crate::message::{Message, Value};
+use crate::message::Message;
 use crate::pattern::FillerPattern;
 use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{self, Kind, Material};
+use crate::uprights::Uprights;
 
 /// How much thicker than the staves a filler is, to cover their tips and rest on both hoops
 /// (common practice).
@@ -51,18 +51,15 @@ impl Filler {
     /// The filler, or none where the pattern wants none or there is nothing to make it from.
     pub fn of(
         pattern: &FillerPattern,
-        catalogue: &Catalogue,
-        rim: &Rim,
-        staves: &Staves,
-        ears: Option<&Ears>,
-        choices: &mut Vec<Choice>,
+        (rim, uprights, ears): (&Rim, &Uprights, Option<&Ears>),
+        making: &mut Making<'_>,
     ) -> Option<Self> {
         let stock = match pattern {
             FillerPattern::None => return None,
             FillerPattern::Stock(stock) => stock.clone(),
-            FillerPattern::Choose => choose_stock(catalogue, staves.uprights.thickness, choices)?,
+            FillerPattern::Choose => choose_stock(uprights.thickness, making)?,
         };
-        let round = filler_round(rim.radius(), staves.uprights.thickness);
+        let round = filler_round(rim.radius(), uprights.thickness);
         let pieces = pieces(round, ears);
         Some(Self { stock, length: pieces.iter().map(|piece| piece.length).sum(), pieces })
     }
@@ -91,7 +88,8 @@ fn pieces(round: Length, ears: Option<&Ears>) -> Vec<FillerPiece> {
 
 /// Common cane where it covers the stave tips, else the narrowest cane, then the thinnest round reed that
 /// does, else the widest of all.
-fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>) -> Option<Material> {
+fn choose_stock(stave: Length, making: &mut Making<'_>) -> Option<Material> {
+    let catalogue = making.catalogue;
     let of = |kinds: &'static [Kind]| catalogue.materials.iter().filter(|it| kinds.contains(&it.kind));
     let covers = |material: &&Material| material.width >= stave * COVERS;
     let by_width = |a: &&Material, b: &&Material| a.width.to_mm().total_cmp(&b.width.to_mm());
@@ -102,18 +100,12 @@ fn choose_stock(catalogue: &Catalogue, stave: Length, choices: &mut Vec<Choice>)
         .or_else(|| narrowest(REEDS))
         .or_else(|| of(CANES).chain(of(REEDS)).max_by(by_width))
         .cloned();
-    let chosen = |stock: &Material| {
-        let id = if usual.is_some() { "choice-filler-common" } else { "choice-filler" };
-        let reason = Message::new(id).with("width", stock.width).with("stave", stave);
-        Choice { key: "filler.stock", value: Value::Name(stock.name.clone()), reason }
+    let Some(stock) = &found else {
+        making.chose("filler", "none", Message::new("choice-filler-none").with("stave", stave));
+        return None;
     };
-    choices.push(found.as_ref().map_or_else(
-        || Choice {
-            key: "filler",
-            value: "none".into(),
-            reason: Message::new("choice-filler-none").with("stave", stave),
-        },
-        chosen,
-    ));
+    let id = if usual.is_some() { "choice-filler-common" } else { "choice-filler" };
+    let reason = Message::new(id).with("width", stock.width).with("stave", stave);
+    making.chose("filler.stock", stock.name.as_str(), reason);
     found
 }

@@ -8,13 +8,13 @@ use std::f64::consts::TAU;
 
 use serde::Serialize;
 
-use crate::choice::Choice;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::{Every, LashingPattern, LashingStyle};
 use crate::rim::Rim;
-use crate::staves::Staves;
-use crate::stock::{self, Catalogue, Kind, Material};
+use crate::stock::{self, Kind, Material};
+use crate::uprights::Uprights;
 pub use filler::{Filler, FillerPiece, filler_round};
 pub use hull::Hull;
 pub use section::Section;
@@ -84,22 +84,18 @@ impl Lashing {
     /// (`default_weaver`) where that is flat enough, else cane.
     pub fn of(
         pattern: &LashingPattern,
-        catalogue: &Catalogue,
-        rim: &Rim,
-        staves: &Staves,
-        filler: Option<&Filler>,
+        (rim, uprights, filler): (&Rim, &Uprights, Option<&Filler>),
         default_weaver: &Material,
-        choices: &mut Vec<Choice>,
+        making: &mut Making<'_>,
     ) -> Self {
-        let weaver =
-            pattern.weaver.clone().unwrap_or_else(|| choose_weaver(catalogue, default_weaver, choices));
-        let girth = TAU * ((rim.outer_radius(&staves.uprights) + rim.inner_radius()) / 2.0);
-        let pitch = girth / f64::from(staves.uprights.count.max(1));
-        let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, choices));
-        let style = pattern.style.unwrap_or_else(|| choose_style(choices));
-        let tail = pattern.tail.unwrap_or_else(|| choose_tail(choices));
+        let weaver = pattern.weaver.clone().unwrap_or_else(|| choose_weaver(default_weaver, making));
+        let girth = TAU * ((rim.outer_radius(uprights) + rim.inner_radius()) / 2.0);
+        let pitch = girth / f64::from(uprights.count.max(1));
+        let every = pattern.every.unwrap_or_else(|| choose_every(pitch, weaver.width, making));
+        let style = pattern.style.unwrap_or_else(|| choose_style(making));
+        let tail = pattern.tail.unwrap_or_else(|| choose_tail(making));
 
-        let once = wraps_once(every, staves.uprights.count);
+        let once = wraps_once(every, uprights.count);
         let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
         let round = Section::of(rim, filler, STEPS).hull().girth(weaver.thickness / 2.0);
         let step = girth / f64::from(once.max(1));
@@ -119,7 +115,7 @@ impl Lashing {
             length: net * SPARE + 2.0 * tail * f64::from(strands),
             strand,
             strands,
-            joins: joins(strands, wraps, every, staves.uprights.count),
+            joins: joins(strands, wraps, every, uprights.count),
             weaver,
         }
     }
@@ -149,12 +145,12 @@ fn joins(strands: u32, wraps: u32, every: Every, count: u32) -> Vec<u32> {
         .collect()
 }
 
-fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Choice>) -> Material {
+fn choose_weaver(weaver: &Material, making: &mut Making<'_>) -> Material {
     let lies_flat = |material: &Material| {
         matches!(material.kind, Kind::ChairCane | Kind::BinderCane | Kind::Splint | Kind::FlatReed)
     };
     let canes = || {
-        let canes = catalogue.of_kind(Kind::ChairCane);
+        let canes = making.catalogue.of_kind(Kind::ChairCane);
         let off = |material: &Material| (material.width - weaver.width).abs().to_mm();
         canes.min_by(|a, b| off(a).total_cmp(&off(b)))
     };
@@ -163,36 +159,32 @@ fn choose_weaver(catalogue: &Catalogue, weaver: &Material, choices: &mut Vec<Cho
     } else {
         canes().map_or((weaver, "choice-lashing-weaver-same"), |cane| (cane, "choice-lashing-weaver-cane"))
     };
-    choices.push(Choice {
-        key: "lashing.weaver",
-        value: Value::Name(chosen.name.clone()),
-        reason: Message::new(id).with("weaver", weaver).with("width", chosen.width),
-    });
+    making.chose(
+        "lashing.weaver",
+        Value::Name(chosen.name.clone()),
+        Message::new(id).with("weaver", weaver).with("width", chosen.width),
+    );
     chosen.clone()
 }
 
-fn choose_every(pitch: Length, width: Length, choices: &mut Vec<Choice>) -> Every {
+fn choose_every(pitch: Length, width: Length, making: &mut Making<'_>) -> Every {
     let (every, value, id) = if pitch < CLOSEST * width {
         (Every::OtherStave, "other-stave", "choice-lashing-every-other")
     } else {
         (Every::Stave, "stave", "choice-lashing-every-stave")
     };
-    choices.push(Choice {
-        key: "lashing.every",
-        value: value.into(),
-        reason: Message::new(id).with("pitch", pitch).with("width", width),
-    });
+    making.chose("lashing.every", value, Message::new(id).with("pitch", pitch).with("width", width));
     every
 }
 
-fn choose_style(choices: &mut Vec<Choice>) -> LashingStyle {
+fn choose_style(making: &mut Making<'_>) -> LashingStyle {
     let reason = Message::new("choice-lashing-style");
-    choices.push(Choice { key: "lashing.style", value: "single".into(), reason });
+    making.chose("lashing.style", "single", reason);
     LashingStyle::Single
 }
 
-fn choose_tail(choices: &mut Vec<Choice>) -> Length {
+fn choose_tail(making: &mut Making<'_>) -> Length {
     let reason = Message::new("choice-lashing-tail");
-    choices.push(Choice { key: "lashing.tail", value: TAIL.into(), reason });
+    making.chose("lashing.tail", TAIL, reason);
     TAIL
 }

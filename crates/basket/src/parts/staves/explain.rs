@@ -25,8 +25,8 @@ pub(super) fn choices(
     };
     chosen(pattern.gap.is_none(), "staves.gap", staves.gap_wanted.into(), gap(staves, needs));
     chosen(pattern.stock.is_none(), "staves.stock", staves.stock.name.as_str().into(), stock(staves, base));
-    chosen(pattern.width.is_none(), "staves.uprights.width", staves.uprights.width.into(), width(staves));
-    chosen(pattern.count.is_none(), "staves.uprights.count", staves.uprights.count.into(), count(staves));
+    chosen(pattern.width.is_none(), "staves.width", staves.uprights.width.into(), width(staves));
+    chosen(pattern.count.is_none(), "staves.count", staves.uprights.count.into(), count(staves));
     chosen(pattern.taper.is_none(), "staves.taper", staves.taper.from.into(), taper(staves));
     chosen(pattern.length.is_none(), "staves.length", staves.length.into(), length(staves));
     chosen(pattern.spares.is_none(), "staves.spares", staves.spares.into(), spares(staves, spoilt));
@@ -41,7 +41,7 @@ pub(super) fn choices(
 
 fn gap(staves: &Staves, needs: &Needs<'_>) -> Message {
     let id = if staves.gap_wanted > USUAL_GAP { "choice-staves-gap-weaver" } else { "choice-staves-gap" };
-    Message::new(id).with("gap", staves.gap_wanted).with("weaver", needs.weaver)
+    Message::new(id).with("gap", staves.gap_wanted).with("weaver", needs.row)
 }
 
 fn stock(staves: &Staves, base: &Base) -> Message {
@@ -67,6 +67,9 @@ fn count(staves: &Staves) -> Message {
 }
 
 fn taper(staves: &Staves) -> Message {
+    if !staves.taper.is_of(staves.uprights.width) {
+        return Message::new("choice-staves-taper-none").with("worst", staves.taper.worst);
+    }
     Message::new("choice-staves-taper")
         .with("from", staves.taper.from)
         .with("width", staves.uprights.width)

@@ -1,12 +1,10 @@
-//! How long a stave is, and how it bends from the groove up onto the mould.
-
-use std::f64::consts::{FRAC_PI_2, PI};
+//! How long a stave is.
 
 use serde::Serialize;
 
 use super::Needs;
+use super::foot::Bend;
 use crate::base::Base;
-use crate::form::Form;
 use crate::measure::Length;
 
 /// Left above the rim to hold and trim (common practice).
@@ -20,7 +18,8 @@ pub struct LengthParts {
     /// In the groove.
     #[serde(rename = "groove_mm")]
     pub groove: Length,
-    /// From the edge of the base round the bend to the mould's foot.
+    /// What the bend from the edge of the base onto the wall adds: the way round it, less the part of the
+    /// wall that it keeps off.
     #[serde(rename = "turn_mm")]
     pub turn: Length,
     /// Along the mould to the top of the last row.
@@ -34,39 +33,14 @@ pub struct LengthParts {
     pub trim: Length,
 }
 
-/// The bend from the groove up onto the mould.
-///
-/// The stave leaves the groove level at half the base's thickness, and must have turned by `φ` up
-/// to the slope of the mould's foot when it has risen that half thickness. A circular bend that does
-/// so has radius `R = rise / (1 − cos φ)` and length `Rφ`; where the mould's foot lies further out,
-/// the stave first runs on level. Derived here.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Turn {
-    pub(super) radius: Length,
-    pub(super) way: Length,
-}
-
-impl Turn {
-    pub(super) fn of(form: &Form, base: &Base) -> Self {
-        let foot = form.profile.at(Length::ZERO);
-        let angle = (FRAC_PI_2 - foot.lean.to_radians()).clamp(0.0, PI);
-        let rise = (base.thickness / 2.0).max(Length::ZERO);
-        let share = 1.0 - libm::cos(angle);
-        // A foot that is nearly level needs no bend to speak of; the base's own size bounds it.
-        let widest = foot.radius.max(rise);
-        let radius = if share > 0.0 { (rise / share).min(widest) } else { widest };
-        let level = foot.radius - base.diameter / 2.0 - radius * libm::sin(angle);
-        Self { radius, way: radius * angle + level.max(Length::ZERO) }
-    }
-}
-
 impl LengthParts {
     /// The parts up to the rim, with what a given length to cut leaves for trimming (negative when it
     /// is too short); left open, the usual trim and whatever rounding up adds.
-    pub(super) fn of(base: &Base, turn: Turn, needs: &Needs<'_>, given: Option<Length>) -> Self {
+    pub(super) fn of(base: &Base, bend: &Bend, needs: &Needs<'_>, given: Option<Length>) -> Self {
         let parts = Self {
             groove: base.groove_depth,
-            turn: turn.way,
+            // Over a base that hides the wall, the stave keeps off more than there is.
+            turn: bend.turn().max(-needs.wall),
             wall: needs.wall,
             rim: needs.rim,
             trim: Length::ZERO,

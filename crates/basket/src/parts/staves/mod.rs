@@ -1,6 +1,7 @@
 //! The staves: count, width, taper, length and the gaps between them at every height.
 
 mod explain;
+mod foot;
 mod formulas;
 mod length;
 mod rank;
@@ -13,7 +14,9 @@ use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::OvalSide;
 use crate::stock::{Kind, Material, PutUp};
-use crate::uprights::Uprights;
+use crate::uprights::{Standing, Uprights};
+use crate::weave::Running;
+pub use foot::{Bend, BendPoint, UNSEEN, USUAL_BEND_LIMIT};
 pub use formulas::{
     bend_strain, bend_strain_over, corner_clearance, count_on, touch_width, upright_groove_width,
 };
@@ -34,17 +37,27 @@ pub struct Needs<'a> {
     pub rim: Length,
     /// Thickness of the thickest weaver.
     pub weaver: Length,
+    /// Width of the weaver at the rim.
+    pub row: Length,
+    /// How far the rows hold the staves off the form.
+    pub behind: &'a Standing,
     /// Whether the basket has two ears.
     pub ears: bool,
-    /// Whether the weave locks on a count of staves.
-    pub holds: &'a dyn Fn(u32) -> bool,
+    /// How the courses do on a count of staves.
+    pub running: &'a dyn Fn(u32) -> Running,
 }
 
 impl Needs<'_> {
     /// The same with lengths that make sense: finite and not negative.
     fn sound(&self) -> Self {
         let sound = |length: Length| Length::mm(length.to_mm().clamp(0.0, 1e5)).max(Length::ZERO);
-        Self { wall: sound(self.wall), rim: sound(self.rim), weaver: sound(self.weaver), ..*self }
+        Self {
+            wall: sound(self.wall),
+            rim: sound(self.rim),
+            weaver: sound(self.weaver),
+            row: sound(self.row),
+            ..*self
+        }
     }
 }
 
@@ -67,8 +80,10 @@ pub struct Staves {
     pub length_parts: LengthParts,
     /// Width and gap at even steps from the base to the rim.
     pub gaps: Vec<GapAt>,
-    /// Gap at the rim.
+    /// Gap at the rim, on the mould's own girth, as a maker tapes it.
     pub gap_rim: Length,
+    /// Gap at the rim on the wall itself, which stands off the mould.
+    pub gap_rim_wall: Length,
     /// The narrowest gap on the way up.
     pub narrowest: GapAt,
     /// The widest gap on the way up.
@@ -77,10 +92,8 @@ pub struct Staves {
     pub gap_wanted: Length,
     /// Width at which the feet of neighbours touch at the bottom of the groove: `2 r tan(π/n)`.
     pub foot_touch: Length,
-    /// Radius of the bend from the groove up onto the mould.
-    pub bend_radius: Length,
-    /// Strain of the stave's outer face in that bend, `t/(2R)`.
-    pub bend_strain: f64,
+    /// How each bends from the groove up onto the wall.
+    pub bend: Bend,
     /// The best counts and stocks; the first is used. They stand best first, except that a count
     /// which the pattern fixes stands before those that would be better.
     pub candidates: Vec<Candidate>,

@@ -4,7 +4,9 @@
 //! own judgement: what cannot be woven weighs most, then what will show, then what costs work.
 
 use super::Needs;
-use super::formulas::{bend_strain, touch_width};
+use super::foot::{Bend, UNSEEN};
+use super::formulas::touch_width;
+use super::length::LengthParts;
 use super::taper::{Taper, Task, least_foot};
 use super::wall::Wall;
 use crate::base::Base;
@@ -14,14 +16,16 @@ use crate::stock::Material;
 
 /// Penalty of a count on which the weave does not lock.
 const NO_LOCK: f64 = 100.0;
+/// Penalty of each course that holds on a count but does not run as wanted.
+const AMISS: f64 = 20.0;
 /// Penalty of stock that is narrower than the width the pattern asks.
 const TOO_NARROW: f64 = 50.0;
 /// Least penalty of feet that overlap in the groove.
 const FEET_OVERLAP: f64 = 10.0;
 /// Least penalty of a stave that does not go into the groove.
 const TOO_THICK: f64 = 5.0;
-/// Least penalty of a stave that breaks in the bend onto the mould.
-const TOO_STIFF: f64 = 5.0;
+/// Penalty of a wanted gap's width by which a stave stands off the mould at the foot, and the most.
+const STANDS_OFF: (f64, f64) = (0.25, 2.0);
 /// Least penalty of a gap that the weaver does not pass, and of a foot that is too thin.
 const POOR: f64 = 1.0;
 /// Penalty of each stave to be shaped.
@@ -34,18 +38,24 @@ const HAIR: Length = Length::mm(0.01);
 /// What all candidates are judged by.
 #[derive(Clone, Copy)]
 pub(super) struct Judge<'a> {
-    pub(super) wall: &'a Wall,
     pub(super) base: &'a Base,
     pub(super) needs: &'a Needs<'a>,
     pub(super) gap: Length,
-    pub(super) bend_radius: Length,
+}
+
+/// A stock, how it bends at the foot, and the wall as it meets it from there.
+pub(super) struct Offer<'a> {
+    pub(super) stock: &'a Material,
+    pub(super) bend: Bend,
+    pub(super) parts: LengthParts,
+    pub(super) wall: Wall,
 }
 
 /// A count and a stock before a taper is sought for them.
 #[derive(Clone, Copy)]
 pub(super) struct Entry<'a> {
     pub(super) count: u32,
-    pub(super) stock: &'a Material,
+    pub(super) offer: &'a Offer<'a>,
     pub(super) width: Length,
 }
 
@@ -55,24 +65,26 @@ pub(super) struct Judged<'a> {
     pub(super) entry: Entry<'a>,
     pub(super) taper: Taper,
     pub(super) gap_rim: Length,
+    pub(super) gap_rim_wall: Length,
     pub(super) narrowest: Length,
     pub(super) widest: Length,
     pub(super) penalty: f64,
 }
 
 impl<'a> Judge<'a> {
-    pub(super) fn task(&self, entry: &Entry<'_>) -> Task<'a> {
+    pub(super) fn task(&self, entry: &Entry<'a>) -> Task<'a> {
         Task {
-            wall: self.wall,
+            wall: &entry.offer.wall,
             count: entry.count,
             width: entry.width.to_mm(),
-            gap: self.gap.to_mm(),
+            // A gap is wanted on the mould's own girth; the staves stand on a longer one.
+            gap: self.gap.to_mm() + entry.offer.wall.rim_more / f64::from(entry.count.max(1)),
             least_gap: self.needs.weaver.to_mm(),
         }
     }
 
     /// A penalty that no taper can better.
-    pub(super) fn at_least(&self, entry: &Entry<'_>) -> f64 {
+    pub(super) fn at_least(&self, entry: &Entry<'a>) -> f64 {
         let fit = Length::mm(self.task(entry).worst_ideal()) / self.unit();
         fit + self.untapered(entry).iter().map(|part| part.weight).sum::<f64>()
     }
@@ -91,7 +103,8 @@ impl<'a> Judge<'a> {
         let mut judged = Judged {
             entry,
             taper,
-            gap_rim: Length::mm(rim),
+            gap_rim: Length::mm(rim - entry.offer.wall.rim_more / f64::from(entry.count.max(1))),
+            gap_rim_wall: Length::mm(rim),
             narrowest: Length::mm(narrowest),
             widest: Length::mm(widest),
             penalty: 0.0,
@@ -129,14 +142,22 @@ impl<'a> Judge<'a> {
         self.gap.max(Length::mm(0.1))
     }
 
+    /// A course that does not hold is no weaving; one that does not run as wanted shows.
     fn lock(&self, entry: &Entry<'_>) -> Part {
-        let holds = (self.needs.holds)(entry.count);
-        let id = if holds { "stave-reason-lock" } else { "stave-reason-no-lock" };
-        Part::new(if holds { 0.0 } else { NO_LOCK }, id, |message| message.with("count", entry.count))
+        let running = (self.needs.running)(entry.count);
+        let amiss = running.courses - running.run;
+        let (weight, id) = match (running.stops(), amiss) {
+            (true, _) => (NO_LOCK, "stave-reason-no-lock"),
+            (false, 0) => (0.0, "stave-reason-lock"),
+            (false, amiss) => (AMISS * f64::from(amiss), "stave-reason-some-run"),
+        };
+        Part::new(weight, id, |message| {
+            message.with("count", entry.count).with("amiss", amiss).with("courses", running.courses)
+        })
     }
 
     fn groove(&self, entry: &Entry<'_>) -> Part {
-        let (thickness, groove) = (entry.stock.thickness, self.base.groove_width.max(Length::mm(0.1)));
+        let (thickness, groove) = (entry.offer.stock.thickness, self.base.groove_width.max(Length::mm(0.1)));
         let off = (thickness - groove) / groove;
         let (weight, id) = if thickness > groove + HAIR {
             (TOO_THICK + 10.0 * off, "stave-reason-groove-tight")
@@ -151,11 +172,14 @@ impl<'a> Judge<'a> {
     }
 
     fn bend(&self, entry: &Entry<'_>) -> Part {
-        let strain = bend_strain(entry.stock.thickness, self.bend_radius);
-        let Some(limit) = entry.stock.bend_limit.filter(|limit| strain > *limit) else { return Part::SILENT };
-        let weight = TOO_STIFF * (strain / limit.max(1e-3)).min(1e3);
+        let bend = &entry.offer.bend;
+        if bend.stand_off <= UNSEEN {
+            return Part::SILENT;
+        }
+        let (each, most) = STANDS_OFF;
+        let weight = (each * (bend.stand_off / self.unit())).min(most);
         Part::new(weight, "stave-reason-too-stiff", |message| {
-            message.with("strain", Value::Percent(strain)).with("limit", Value::Percent(limit))
+            message.with("off", bend.stand_off).with("radius", bend.least_radius)
         })
     }
 
@@ -209,11 +233,11 @@ impl<'a> Judge<'a> {
 }
 
 fn stock_width(entry: &Entry<'_>) -> Part {
-    if entry.width <= entry.stock.width + HAIR {
+    if entry.width <= entry.offer.stock.width + HAIR {
         return Part::SILENT;
     }
     Part::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
-        message.with("width", entry.width).with("stock", entry.stock.width)
+        message.with("width", entry.width).with("stock", entry.offer.stock.width)
     })
 }
 

@@ -1,7 +1,8 @@
 //! The solver: from what the pattern fixes and the stock that exists to the staves.
 
-use super::length::{LengthParts, Turn};
-use super::rank::{Entry, Judge, Judged};
+use super::foot::Bend;
+use super::length::LengthParts;
+use super::rank::{Entry, Judge, Judged, Offer};
 use super::wall::Wall;
 use super::{Candidate, GapAt, Needs, Staves, explain, formulas};
 use crate::base::Base;
@@ -11,8 +12,10 @@ use crate::measure::Length;
 use crate::pattern::{OvalSide, StavesPattern};
 use crate::stock::Material;
 use crate::uprights::Uprights;
+use crate::weave::Running;
 
-/// Usual gap at the rim (common practice; a learner's weblog takes 1.5 mm).
+/// The usual gap at the rim is one weaver's width, but no less than this (common practice; a learner's weblog
+/// takes 1.5 mm).
 pub const USUAL_GAP: Length = Length::inches(1.0 / 16.0);
 /// Spares for every stave in the basket (a learner's weblog: at least 10 %).
 pub const SPARE_SHARE: f64 = 0.1;
@@ -33,56 +36,72 @@ impl Staves {
     /// choice is noted. Without any stock, 1/4 in flat oval reed is assumed.
     pub fn solve(pattern: &StavesPattern, base: &Base, needs: &Needs<'_>, making: &mut Making<'_>) -> Self {
         let needs = &needs.sound();
-        let (form, stocks) = (needs.form, needs.stocks);
-        let turn = Turn::of(form, base);
-        let parts = LengthParts::of(base, turn, needs, pattern.length);
-        let wall = Wall::of(form, base, needs, &parts);
-        let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.weaver));
-        let judge = Judge { wall: &wall, base, needs, gap, bend_radius: turn.radius };
+        let gap = pattern.gap.unwrap_or_else(|| USUAL_GAP.max(needs.row));
+        let judge = Judge { base, needs, gap };
         let assumed = super::assumed_stock();
-        let offered = match &pattern.stock {
+        let stocks = match &pattern.stock {
             Some(stock) => std::slice::from_ref(stock),
-            None if stocks.is_empty() => std::slice::from_ref(&assumed),
-            None => stocks,
+            None if needs.stocks.is_empty() => std::slice::from_ref(&assumed),
+            None => needs.stocks,
         };
-        let entries = entries(pattern, offered, &judge);
+        let offers: Vec<Offer<'_>> = stocks.iter().map(|stock| judge.offer(stock, pattern.length)).collect();
+        let entries = entries(pattern, &offers, &judge);
         let best = best(&judge, pattern, entries);
-        let used = best.first().copied().unwrap_or_else(|| {
-            let stock = pattern.stock.as_ref().unwrap_or(&assumed);
-            judge.judged(entry(pattern, pattern.count.unwrap_or(3), stock), given_taper(pattern))
-        });
+        let spare;
+        let used = if let Some(best) = best.first() {
+            *best
+        } else {
+            spare = judge.offer(pattern.stock.as_ref().unwrap_or(&assumed), pattern.length);
+            judge.judged(entry(pattern, pattern.count.unwrap_or(3), &spare), given_taper(pattern))
+        };
         let spares = pattern.spares.unwrap_or_else(|| usual_spares(used.entry.count, making.hand.spoilt));
-        let staves =
-            Self { spares, ..staves(pattern, &judge, &used, parts, turn, candidates(&judge, &best)) };
+        let staves = Self { spares, ..staves(pattern, &judge, &used, candidates(&judge, &best)) };
         explain::choices(pattern, &staves, needs, base, making);
         staves
     }
 }
 
+impl Judge<'_> {
+    fn offer<'a>(&self, stock: &'a Material, length: Option<Length>) -> Offer<'a> {
+        let bend = Bend::of(&self.needs.form.profile, self.base, stock);
+        let parts = LengthParts::of(self.base, &bend, self.needs, length);
+        let wall = Wall::of(self.base, self.needs, &bend, &parts);
+        Offer { stock, bend, parts, wall }
+    }
+}
+
 /// Everything that could be used. A count that the pattern fixes is tried with every stock; the
 /// counts around what the girths suggest are tried too, to show what would be better.
-fn entries<'a>(pattern: &StavesPattern, offered: &'a [Material], judge: &Judge<'_>) -> Vec<Entry<'a>> {
+fn entries<'a>(pattern: &StavesPattern, offers: &'a [Offer<'a>], judge: &Judge<'_>) -> Vec<Entry<'a>> {
     let mut entries = Vec::new();
-    for stock in offered {
-        let width = pattern.width.unwrap_or(stock.width);
-        let (low, high) = counts_around(judge, width);
-        let locking: Vec<u32> = (low..=high).filter(|count| (judge.needs.holds)(*count)).collect();
-        let counts = if locking.is_empty() { (low..=high).collect() } else { locking };
-        let others = counts.into_iter().filter(|count| Some(*count) != pattern.count);
-        entries.extend(pattern.count.into_iter().chain(others).map(|count| entry(pattern, count, stock)));
+    for offer in offers {
+        let width = pattern.width.unwrap_or(offer.stock.width);
+        let (low, high) = counts_around(&offer.wall, width, judge.gap.max(Length::ZERO));
+        let others =
+            most_run((low..=high).collect(), judge).into_iter().filter(|count| Some(*count) != pattern.count);
+        entries.extend(pattern.count.into_iter().chain(others).map(|count| entry(pattern, count, offer)));
     }
     entries
 }
 
-fn entry<'a>(pattern: &StavesPattern, count: u32, stock: &'a Material) -> Entry<'a> {
-    Entry { count, stock, width: pattern.width.unwrap_or(stock.width) }
+fn entry<'a>(pattern: &StavesPattern, count: u32, offer: &'a Offer<'a>) -> Entry<'a> {
+    Entry { count, offer, width: pattern.width.unwrap_or(offer.stock.width) }
+}
+
+/// The counts on which nothing stops, and of these the ones on which most courses run; all where none is.
+fn most_run(counts: Vec<u32>, judge: &Judge<'_>) -> Vec<u32> {
+    let running: Vec<(u32, Running)> =
+        counts.iter().map(|count| (*count, (judge.needs.running)(*count))).collect();
+    let fit = |(_, running): &&(u32, Running)| !running.stops();
+    let Some(most) = running.iter().filter(fit).map(|(_, running)| running.run).max() else { return counts };
+    running.iter().filter(fit).filter(|(_, running)| running.run == most).map(|(count, _)| *count).collect()
 }
 
 /// The counts that the girth at the rim and the widest girth suggest, and a few on either side.
-fn counts_around(judge: &Judge<'_>, width: Length) -> (u32, u32) {
+fn counts_around(wall: &Wall, width: Length, gap: Length) -> (u32, u32) {
     let width = width.max(Length::mm(0.1));
-    let rim = formulas::count_on(judge.wall.girth_rim(), width, judge.gap.max(Length::ZERO));
-    let widest = formulas::count_on(judge.wall.girth_widest(), width, judge.gap.max(Length::ZERO));
+    let rim = formulas::count_on(wall.girth_rim(), width, gap);
+    let widest = formulas::count_on(wall.girth_widest(), width, gap);
     let high = (widest.ceil() + BEYOND).clamp(3.0, MOST_STAVES);
     let low = (rim.min(widest).floor() - BEYOND).max(high - MOST_COUNTS).clamp(3.0, high);
     (low as u32, high as u32)
@@ -125,7 +144,7 @@ fn candidates(judge: &Judge<'_>, best: &[Judged<'_>]) -> Vec<Candidate> {
     best.iter()
         .map(|judged| Candidate {
             count: judged.entry.count,
-            stock: judged.entry.stock.clone(),
+            stock: judged.entry.offer.stock.clone(),
             gap_rim: judged.gap_rim,
             gap_narrowest: judged.narrowest,
             gap_widest: judged.widest,
@@ -140,37 +159,37 @@ fn staves(
     pattern: &StavesPattern,
     judge: &Judge<'_>,
     used: &Judged<'_>,
-    parts: LengthParts,
-    turn: Turn,
     candidates: Vec<Candidate>,
 ) -> Staves {
-    let Entry { count, stock, width } = used.entry;
+    let Entry { count, offer: Offer { stock, bend, parts, wall }, width } = used.entry;
     let every_gap = gaps(judge, used);
     let narrowest = extreme(&every_gap, |gap, best| gap.gap < best.gap);
     let widest = extreme(&every_gap, |gap, best| gap.gap > best.gap);
     Staves {
         uprights: Uprights {
+            kind: stock.kind,
             count,
             thickness: stock.thickness,
             width,
             foot: used.taper.foot,
             foot_along: parts.foot_along(),
             full_from: used.taper.from,
+            standing: wall.standing.clone(),
         },
         spares: 0,
-        stock: stock.clone(),
+        stock: (*stock).clone(),
         oval_side: pattern.oval_side.unwrap_or(OvalSide::Out),
         taper: used.taper,
         length: parts.total(),
-        length_parts: parts,
+        length_parts: *parts,
         gaps: every_gap.into_iter().step_by(2).collect(),
         gap_rim: used.gap_rim,
+        gap_rim_wall: used.gap_rim_wall,
         narrowest,
         widest,
         gap_wanted: judge.gap,
         foot_touch: formulas::touch_width(judge.base.groove_radius(), count),
-        bend_radius: turn.radius,
-        bend_strain: formulas::bend_strain(stock.thickness, turn.radius),
+        bend: bend.clone(),
         candidates,
     }
 }
@@ -178,7 +197,7 @@ fn staves(
 fn gaps(judge: &Judge<'_>, used: &Judged<'_>) -> Vec<GapAt> {
     let task = judge.task(&used.entry);
     let (from, foot) = (used.taper.from.to_mm(), used.taper.foot.to_mm());
-    let places = judge.wall.spots.iter().zip(task.pitches());
+    let places = used.entry.offer.wall.spots.iter().zip(task.pitches());
     places
         .map(|(spot, (along, pitch))| {
             let width = task.width_at(along, from, foot);
@@ -186,7 +205,7 @@ fn gaps(judge: &Judge<'_>, used: &Judged<'_>) -> Vec<GapAt> {
                 along: spot.along,
                 height: spot.height,
                 width: Length::mm(width),
-                ideal_width: (Length::mm(pitch) - judge.gap).max(Length::ZERO),
+                ideal_width: (Length::mm(pitch - task.gap)).max(Length::ZERO),
                 gap: Length::mm(pitch - width),
             }
         })

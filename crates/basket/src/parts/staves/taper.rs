@@ -23,6 +23,9 @@ const MEAN_SHARE: f64 = 0.1;
 /// How much a gap that the weaver cannot pass counts beside a gap that is off.
 const JAM_SHARE: f64 = 100.0;
 
+/// What a taper has to better in the worst gap to be worth its work (common practice: no hand sees less).
+const WORTH_SHAVING: Length = Length::mm(0.1);
+
 /// A taper a maker can shave: full width above a point, then straight to the foot.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Taper {
@@ -38,6 +41,13 @@ pub struct Taper {
     /// The same for the ideal width curve, which only the stock's width limits.
     #[serde(rename = "worst_ideal_mm")]
     pub worst_ideal: Length,
+}
+
+impl Taper {
+    /// Whether staves of this full width are shaved at all.
+    pub fn is_of(&self, width: Length) -> bool {
+        self.foot < width
+    }
 }
 
 /// Narrowest foot of a stave of this full width that still holds in the groove: a third of the
@@ -82,7 +92,14 @@ impl Task<'_> {
         }
         let mark = (best.from / POINT_STEP).floor() * POINT_STEP;
         let best = better(self.trial(mark), self.trial(mark + POINT_STEP));
-        self.measured(Length::mm(best.from), Length::mm(best.foot))
+        let best = self.measured(Length::mm(best.from), Length::mm(best.foot));
+        self.untapered().filter(|whole| whole.worst - best.worst < WORTH_SHAVING).unwrap_or(best)
+    }
+
+    /// Full width down to the foot, where neither the groove nor the weaver forbids it.
+    fn untapered(&self) -> Option<Taper> {
+        let roomy = self.widest_foot() >= self.width && self.roomiest_foot(0.0) >= self.width;
+        roomy.then(|| self.measured(Length::ZERO, Length::mm(self.width)))
     }
 
     /// A given taper with its departures from the wanted gap.

@@ -1,41 +1,52 @@
 //! How much weaver every row, course and the whole weaving takes.
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::PI;
+use std::ops::AddAssign;
 
 use crate::colour::Colour;
 use crate::form::Form;
+use crate::hand::Hand;
 use crate::measure::Length;
-use crate::pattern::{Way, WeaveKind};
-use crate::staves::Staves;
-use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::pattern::{Pattern, Way};
+use crate::stock::Material;
+use crate::uprights::Uprights;
+use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
-use crate::weave::layout::Laid;
+use crate::weave::layout::{Laid, twined_rise};
+use crate::weave::look::Eye;
+use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
-use crate::weave::take_up::over_one_pitch;
+use crate::weave::taut::{Crossing, TakeUp};
 use crate::weave::{Course, Join, Row, Weave, begin};
 
 impl Weave {
     /// Weaves the courses round the staves.
     pub fn of(
         courses: &[Laid<'_>],
-        shrink: Option<f64>,
-        stave_colours: &[Colour],
-        form: &Form,
-        staves: &Staves,
+        pattern: &Pattern,
+        (form, uprights): (&Form, &Uprights),
+        hand: &Hand,
     ) -> Self {
-        let mut joiner = Joiner::new(staves.uprights.count.max(1));
+        let stave_colours = &pattern.staves.colours;
+        let mut joiner = Joiner::new(uprights.count.max(1));
         let mut each_row = Vec::new();
         let mut woven: Vec<Course> = Vec::with_capacity(courses.len());
         for (laid, number) in courses.iter().zip(1..) {
-            let fabric = laid.pattern.fabric(staves.uprights.count.max(1));
-            let loom = Loom { laid, form, staves, fabric }.spread();
+            let below = woven.iter().rfind(|course| course.rows > 0);
+            let fabric = laid.pattern.fabric(uprights.count);
+            let fabric = match below {
+                Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
+                _ => fabric,
+            };
+            let loom = Loom { laid, form, uprights, fabric, hand }.spread();
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
         }
         let last = woven.last();
         let top_along = last.map_or(Length::ZERO, |course| course.to);
-        let shrink = shrink.or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
+        let shrink =
+            pattern.weave.shrink.or(hand.shrink).or(last.map(|course| course.weaver.shrink)).unwrap_or(0.0);
         let packing_gap = top_along * shrink;
         let dry_pitch = last.map_or(Length::ZERO, |course| course.pitch * (1.0 - shrink));
         let undyed = || vec![Colour::natural()];
@@ -58,15 +69,35 @@ impl Weave {
 struct Loom<'a> {
     laid: &'a Laid<'a>,
     form: &'a Form,
-    staves: &'a Staves,
+    uprights: &'a Uprights,
     fabric: Fabric,
+    hand: &'a Hand,
 }
 
-/// A round of one weaver: its length on the basket, and what it would be if it went straight.
+/// A round of one weaver: its length on the basket with the least and the most take-up, and what it would be
+/// if it went straight.
 #[derive(Clone, Copy, Default)]
 struct Round {
-    length: Length,
+    least: Length,
+    most: Length,
     straight: Length,
+}
+
+impl AddAssign for Round {
+    fn add_assign(&mut self, other: Self) {
+        self.least += other.least;
+        self.most += other.most;
+        self.straight += other.straight;
+    }
+}
+
+impl Round {
+    fn take_up(&self) -> TakeUp {
+        let share = |length: Length| {
+            if self.straight > Length::ZERO { length / self.straight - 1.0 } else { 0.0 }
+        };
+        TakeUp { least: share(self.least), most: share(self.most) }
+    }
 }
 
 impl Loom<'_> {
@@ -74,42 +105,40 @@ impl Loom<'_> {
     fn spread(mut self) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
-            let girth = (self.form.profile.at(first).radius + self.staves.uprights.thickness / 2.0) * TAU;
-            let pitch = girth / f64::from(self.staves.uprights.count.max(1));
-            self.fabric.spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            let pitch = self.uprights.pitch(self.form, first);
+            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            self.fabric = self.fabric.spread(spread);
         }
         self
     }
 
     fn weave(self, number: u32, joiner: &mut Joiner) -> (Course, Vec<Row>) {
         let laid = self.laid;
-        let turns: Vec<u32> = (0..laid.rows).map(|row| self.fabric.turns(row)).collect();
+        let changes: Vec<u32> = (0..laid.rows).map(|row| self.fabric.changes(row)).collect();
         let mut rows: Vec<Row> = (0..laid.rows).map(|index| self.row(number, index)).collect();
-        let mut straight = Length::ZERO;
+        let mut all = Round::default();
         let mut weavers = Vec::new();
         for (index, of) in (0..).zip(self.rows_of()) {
-            let mut run = Run::new(laid, self.material_index(index), self.staves, index + 1);
-            for (row, turns) in of.each().filter_map(|row| Some((row, *turns.get(row as usize)?))) {
+            let mut run = Run::new(laid, self.material_index(index), self.uprights, index + 1);
+            for (row, changes) in of.each().filter_map(|row| Some((row, *changes.get(row as usize)?))) {
                 let Some(line) = rows.get_mut(row as usize) else { break };
-                let round = self.round(line.along, turns, run.material.thickness);
-                line.length += round.length;
-                straight += round.straight;
-                let along = line.along;
-                run.push(row, round.length, round.straight, along);
+                let round = self.round(line.along, changes, run.material);
+                line.length += round.most;
+                all += round;
+                run.push(row, round.most, round.straight, line.along);
             }
             weavers.push(joiner.join(&run, of, &self.fabric));
         }
-        (self.course(weavers, straight), rows)
+        (self.course(weavers, all.take_up(), &rows), rows)
     }
 
     /// The rows of each weaver; one that doubles the first rows comes last.
     fn rows_of(&self) -> Vec<RowsOf> {
         let (pattern, rows) = (self.laid.pattern, self.laid.rows);
         let weavers = pattern.weavers();
-        let every = if matches!(pattern.weave, WeaveKind::Chase(_)) { weavers } else { 1 };
-        let first = |weaver| if every > 1 { weaver } else { 0 };
-        let mut all: Vec<RowsOf> =
-            (0..weavers).map(|weaver| RowsOf { first: first(weaver), every, before: rows }).collect();
+        let every = self.fabric.every();
+        let of = |weaver| RowsOf { first: self.fabric.first_row_of(weaver), every, before: rows };
+        let mut all: Vec<RowsOf> = (0..weavers).map(of).collect();
         if pattern.doubled > 0 {
             all.push(RowsOf { first: 0, every: 1, before: pattern.doubled.min(rows) });
         }
@@ -136,25 +165,26 @@ impl Loom<'_> {
 
     /// One round of one weaver that changes sides so many times.
     ///
-    /// Where it changes sides between two staves it crosses (see [`over_one_pitch`]); where it does not
-    /// it runs straight on. It is measured on the middle surface of the staves, and half the thickness
-    /// of stave and weaver further out for each share of its way that it spends more outside than
-    /// inside (derived for this project).
-    fn round(&self, along: Length, turns: u32, weaver: Length) -> Round {
-        let count = f64::from(self.staves.uprights.count.max(1));
-        let thickness = self.staves.uprights.thickness;
-        let width = self.staves.uprights.width_at(along);
-        let girth = (self.form.profile.at(along).radius + thickness / 2.0) * TAU;
-        let pitch = girth / count;
-        let gap = (pitch - width).max(Length::ZERO);
-        let crossed = (over_one_pitch(width, gap, thickness, weaver) / (width + gap)).max(1.0);
-        let crossed = if crossed.is_finite() { crossed } else { 1.0 };
-        let share = (f64::from(turns) / count).min(1.0);
-        let outward = (thickness + weaver) * (PI * self.fabric.outward());
-        Round { length: girth * (1.0 + (crossed - 1.0) * share) + outward, straight: girth }
+    /// Where it changes sides between two staves it crosses (see [`Crossing`]); where it does not it runs straight
+    /// on. It is measured on the middle surface of the staves, and half the thickness of stave and weaver
+    /// further out for each share of its way that it spends more outside than inside. A twined weaver also
+    /// rises over the others and sinks under them, at right angles to its way in and out (derived for this
+    /// project).
+    fn round(&self, along: Length, changes: u32, weaver: &Material) -> Round {
+        let straight = self.uprights.girth(self.form, along);
+        let crossing = Crossing::at(along, self.form, self.uprights, weaver.thickness);
+        let share = (f64::from(changes) / f64::from(self.uprights.count.max(1))).min(1.0);
+        let outward = (self.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
+        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
+        let length = |take_up: f64| {
+            let round = straight * (1.0 + take_up * self.hand.take_up * share);
+            Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward
+        };
+        let TakeUp { least, most } = crossing.take_up();
+        Round { least: length(least), most: length(most), straight }
     }
 
-    fn course(self, weavers: Vec<WeaverAmount>, straight: Length) -> Course {
+    fn course(self, weavers: Vec<WeaverAmount>, take_up: TakeUp, rows: &[Row]) -> Course {
         let Self { laid, fabric, .. } = self;
         let length: Length = weavers.iter().map(|weaver| weaver.length).sum();
         let mut joins: Vec<_> = weavers.iter().flat_map(|weaver| weaver.joins.iter().copied()).collect();
@@ -162,66 +192,30 @@ impl Loom<'_> {
             fabric.place_in(join.row.saturating_sub(laid.first_row), join.cut_over.saturating_sub(1))
         };
         joins.sort_by_key(|join| (join.row, place(join)));
+        let middle = laid.rows / 2;
+        let proportion = proportion(rows.get(middle as usize), &weavers, middle, fabric.count);
+        let eye = Eye { rows: laid.rows, proportion };
         Course {
             weave: laid.pattern.weave,
             way: laid.pattern.rows_follow(),
             first_row: laid.first_row,
             rows: laid.rows,
             pitch: laid.pitch(),
-            space: laid.pattern.space_between_rows(),
+            space: laid.clear(),
             doubled: laid.pattern.doubled.min(laid.rows),
             from: laid.from,
             to: laid.to(),
             wanted_to: laid.wanted_to,
             length,
-            take_up: if straight > Length::ZERO { length / straight - 1.0 } else { 0.0 },
+            take_up,
             cut: weavers.iter().map(|weaver| weaver.cut).sum(),
             strand: weavers.first().map_or(Length::ZERO, |weaver| weaver.strand),
             strands: weavers.iter().map(|weaver| weaver.strands.len() as u32).sum(),
             joins,
             weaver: laid.pattern.weaver.clone(),
             weavers,
-            verdict: laid.pattern.verdict(fabric.count, laid.rows),
+            verdict: laid.pattern.verdict(&fabric, eye),
             fabric,
-        }
-    }
-}
-
-impl Fabric {
-    /// How often one weaver changes sides in a row, the step to the next row included.
-    fn turns(&self, row: u32) -> u32 {
-        if let Passing::Twined { weavers, .. } = self.passing {
-            return 2 * self.count / weavers.max(2);
-        }
-        let next = self.sides(if self.begins_anew() { row } else { row + 1 }).next();
-        let mut turns = 0;
-        let mut before = None;
-        for side in self.sides(row).chain(next) {
-            turns += u32::from(before.is_some_and(|before| before != side));
-            before = Some(side);
-        }
-        turns
-    }
-
-    pub(super) const fn begins_anew(&self) -> bool {
-        matches!(
-            self.passing,
-            Passing::Repeat { follow: Follow::RowByRow(_) | Follow::Reversed(_), .. } | Passing::Drawn(_)
-        )
-    }
-
-    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
-    fn outward(&self) -> f64 {
-        let share = |over: f64, under: f64| (over - under) / (over + under).max(1.0);
-        match &self.passing {
-            Passing::Repeat { rule, .. } => share(f64::from(rule.over()), f64::from(rule.under())),
-            Passing::SkipOne => 0.0,
-            Passing::Twined { weavers, .. } => share(f64::from((*weavers).max(2)) - 1.0, 1.0),
-            Passing::Drawn(rows) => {
-                let cells = || rows.iter().flatten();
-                let over = cells().filter(|over| **over).count() as f64;
-                share(over, cells().count() as f64 - over)
-            }
         }
     }
 }

@@ -2,7 +2,7 @@
 //! their beginnings do not lie above each other.
 
 use crate::measure::Length;
-use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::joins::{APART, OVERLAP_STAVES};
 
 /// By how many staves each row begins further round than the one below, for staves this far apart and rows
@@ -13,10 +13,7 @@ use crate::weave::joins::{APART, OVERLAP_STAVES};
 /// the order of twined weavers.
 pub(super) fn spread(fabric: &Fabric, pitch: Length, row: Length) -> u32 {
     let count = fabric.count;
-    let unit = match fabric.passing {
-        Passing::Twined { weavers, .. } => weavers.max(1),
-        _ => 1,
-    };
+    let unit = fabric.twined();
     if !fabric.closes() || !count.is_multiple_of(unit) || pitch <= Length::ZERO || row <= Length::ZERO {
         return 0;
     }
@@ -40,11 +37,11 @@ pub(super) fn spread(fabric: &Fabric, pitch: Length, row: Length) -> u32 {
 mod tests {
     use super::*;
     use crate::pattern::Rule;
-    use crate::weave::fabric::Follow;
+    use crate::weave::passing::Passing;
+    use crate::weave::weaves::{Level, Twined};
 
     fn plain(count: u32) -> Fabric {
-        let passing = Passing::Repeat { rule: Rule::PLAIN, follow: Follow::RowByRow(1) };
-        Fabric { passing, count, start: 0, spread: 0 }
+        Fabric::new(Passing::Level(Level { rule: Rule::PLAIN, step: 1 }), count)
     }
 
     #[test]
@@ -64,7 +61,7 @@ mod tests {
 
     #[test]
     fn twined_weavers_keep_their_order() {
-        let wale = |count| Fabric { passing: Passing::Twined { weavers: 3, step_up: true }, ..plain(count) };
+        let wale = |count| Fabric::new(Passing::Twined(Twined { weavers: 3, step_up: true }), count);
         let step = |count| spread(&wale(count), Length::mm(8.0), Length::mm(3.0));
         assert!(step(66) > 0 && step(66).is_multiple_of(3));
         assert_eq!(step(67), 0);

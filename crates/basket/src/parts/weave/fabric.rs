@@ -1,261 +1,187 @@
 //! A weave on a count of staves, cell by cell: which weaver is seen outside and which inside at every
-//! crossing of a row and a stave. Everything else that is said of a weave is read off its cells.
+//! crossing of a row and a stave. Everything else that is said of a weave is asked of it.
 
-use crate::pattern::{Rule, gcd};
+use std::ops::Range;
 
-/// How one row follows the other.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Follow {
-    /// One weaver (or several laid as one) runs on in a spiral.
-    Spiral,
-    /// This many weavers chase each other in one spiral.
-    Chase(u32),
-    /// Every row is its own piece, begun so many staves further round than the row below.
-    RowByRow(i32),
-    /// As row by row, one stave further each row, turning back after so many rows.
-    Reversed(u32),
-}
+use super::diagonal::Diagonal;
+use super::look::Eye;
+use super::passing::Passing;
+use super::weaves::{Cell, Told};
+use crate::message::Message;
 
-/// How weavers pass the staves.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Passing {
-    /// Over some, under some.
-    Repeat {
-        /// Over how many, under how many.
-        rule: Rule,
-        /// How rows follow.
-        follow: Follow,
-    },
-    /// Over one, under one in a spiral on an even count, over two once a round.
-    SkipOne,
-    /// Several weavers twisted round each stave in turn: two are pairing, three and more a wale.
-    Twined {
-        /// How many weavers.
-        weavers: u32,
-        /// Whether each round begins afresh (a step-up), so that rings lie level.
-        step_up: bool,
-    },
-    /// Drawn by hand: `true` where the weaver is seen outside; repeats round and upward.
-    Drawn(Vec<Vec<bool>>),
-}
-
-/// What is seen at the crossing of a row and a stave. Where no weaver is seen, the stave is.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Cell {
-    /// Index of the weaver seen from outside.
-    pub outside: Option<u32>,
-    /// Index of the weaver seen from inside.
-    pub inside: Option<u32>,
-}
-
-/// A weave on a count of staves.
+/// A weave on a count of staves. Rows of a course are counted from 0 at its bottom, staves from 0.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Fabric {
     /// How weavers pass.
     pub passing: Passing,
-    /// How many staves.
+    /// How many staves, at least one.
     pub count: u32,
-    /// The stave (from 0) at which the first row begins.
-    pub start: u32,
+    /// The stave at which the weave begins, be it in a course below.
+    start: u32,
+    /// Rows of the same weave below, from which this course goes on.
+    below: u32,
+    /// By how many staves beyond the start the first row of the course begins.
+    first: u32,
     /// By how many staves each row that is woven by itself begins further round than the one below.
-    pub spread: u32,
+    spread: u32,
 }
 
 impl Fabric {
-    /// The crossing of a row (from 0 at the bottom) and a stave (from 0).
-    pub fn cell(&self, row: u32, stave: u32) -> Cell {
-        let count = self.count.max(1);
-        let place = self.place(stave);
-        match &self.passing {
-            Passing::Repeat { rule, follow } => {
-                let shift = follow.shift(row, count, *rule);
-                let step = (i64::from(place) + shift).rem_euclid(i64::from(rule.repeat()));
-                one_weaver(follow.weaver(row), step < i64::from(rule.over()))
-            }
-            Passing::SkipOne => {
-                let travelled = u64::from(place) + u64::from(row) * u64::from(count);
-                one_weaver(0, (travelled % (u64::from(count) + 1)).is_multiple_of(2))
-            }
-            Passing::Twined { weavers, step_up } => {
-                let weavers = (*weavers).max(2);
-                let rounds = if *step_up { 0 } else { u64::from(row) };
-                let first = (u64::from(place) + rounds * u64::from(count)) % u64::from(weavers);
-                Cell { outside: Some(first as u32), inside: Some((first as u32 + 1) % weavers) }
-            }
-            Passing::Drawn(rows) => {
-                let drawn = rows.get(row as usize % rows.len().max(1));
-                let over = drawn.and_then(|cells| cells.get(place as usize % cells.len().max(1)));
-                one_weaver(0, over.copied().unwrap_or(false))
-            }
+    /// A weave that begins at the first stave.
+    pub fn new(passing: Passing, count: u32) -> Self {
+        Self { passing, count: count.max(1), start: 0, below: 0, first: 0, spread: 0 }
+    }
+
+    /// The same from another stave.
+    #[must_use]
+    pub fn from_stave(self, stave: u32) -> Self {
+        Self { start: stave % self.count, ..self }
+    }
+
+    /// The same where it goes on from so many rows of a course below.
+    #[must_use]
+    pub(super) fn over(self, below: &Self, rows: u32) -> Self {
+        Self {
+            start: below.start,
+            below: below.below.saturating_add(rows),
+            first: below.offset(rows),
+            ..self
         }
     }
 
-    /// By how many staves a row begins further round than the first.
-    fn offset(&self, row: u32) -> u32 {
-        (u64::from(row) * u64::from(self.spread) % u64::from(self.count.max(1))) as u32
+    /// The same with the beginnings of its rows spread round.
+    #[must_use]
+    pub(super) fn spread(self, spread: u32) -> Self {
+        Self { spread, ..self }
     }
 
-    /// The stave (from 0) at a place of a row, counted from 0 where the row begins.
-    pub fn stave_in(&self, row: u32, place: u32) -> u32 {
-        self.stave(place + self.offset(row))
-    }
-
-    /// The place (from 0) of a stave (from 0) in a row, counted from where the row begins.
-    pub fn place_in(&self, row: u32, stave: u32) -> u32 {
-        let count = self.count.max(1);
-        (self.place(stave) + count - self.offset(row)) % count
-    }
-
-    /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
-    pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
-        let count = self.count.max(1);
-        // Where the row begins within the repeat, and how long the repeat is.
-        let (mut step, repeat) = match &self.passing {
-            Passing::Repeat { rule, follow } => {
-                let begins = follow.shift(row, count, *rule) + i64::from(self.offset(row));
-                (begins.rem_euclid(i64::from(rule.repeat())) as u32, rule.repeat())
-            }
-            Passing::SkipOne => {
-                let repeat = u64::from(count) + 1;
-                ((u64::from(row) * u64::from(count) % repeat) as u32, repeat as u32)
-            }
-            _ => (0, 1),
-        };
-        (0..count).map(move |place| {
-            let over = match &self.passing {
-                Passing::Repeat { rule, .. } => step < rule.over(),
-                Passing::SkipOne => step.is_multiple_of(2),
-                _ => self.is_over(row, self.stave_in(row, place)),
-            };
-            step = if step + 1 < repeat { step + 1 } else { 0 };
-            over
-        })
-    }
-
-    /// The stave (from 0) so many staves (from 0) beyond where the first row begins.
-    const fn stave(&self, place: u32) -> u32 {
-        let count = if self.count == 0 { 1 } else { self.count };
-        (place + self.start % count) % count
-    }
-
-    /// How many staves a stave (from 0) lies beyond where the first row begins.
-    const fn place(&self, stave: u32) -> u32 {
-        let count = if self.count == 0 { 1 } else { self.count };
-        (stave + count - self.start % count) % count
+    /// What is seen at the crossing of a row and a stave.
+    pub fn cell(&self, row: u32, stave: u32) -> Cell {
+        self.passing.weave().cell(self.below.saturating_add(row), self.place(stave), self.count)
     }
 
     /// Whether a weaver is seen from outside.
     pub fn is_over(&self, row: u32, stave: u32) -> bool {
         self.cell(row, stave).outside.is_some()
     }
-}
 
-const fn one_weaver(weaver: u32, over: bool) -> Cell {
-    if over {
-        Cell { outside: Some(weaver), inside: None }
-    } else {
-        Cell { outside: None, inside: Some(weaver) }
-    }
-}
-
-impl Follow {
-    /// How far the rule has moved on when a row begins.
-    fn shift(self, row: u32, count: u32, rule: Rule) -> i64 {
-        match self {
-            Self::Spiral => i64::from(row) * i64::from(count),
-            Self::Chase(weavers) => {
-                let weavers = weavers.max(1);
-                let own_rounds = i64::from(row / weavers) * i64::from(count);
-                own_rounds + i64::from(chase_step(count, weavers, rule)) * i64::from(row % weavers)
-            }
-            Self::RowByRow(step) => -i64::from(row) * i64::from(step),
-            Self::Reversed(band) => {
-                let band = i64::from(band.max(1));
-                let within = i64::from(row) % (2 * band);
-                -(if within < band { within } else { 2 * band - within })
-            }
-        }
+    /// Whether a weaver (from 0) that lies in a row passes outside a stave.
+    pub fn is_outside(&self, row: u32, stave: u32, weaver: u32) -> bool {
+        let cell = self.cell(row, stave);
+        if self.twined() > 1 { cell.inside != Some(weaver) } else { cell.outside.is_some() }
     }
 
-    /// Which weaver lays a row.
-    const fn weaver(self, row: u32) -> u32 {
-        match self {
-            Self::Chase(weavers) if weavers > 0 => row % weavers,
-            _ => 0,
-        }
-    }
-}
-
-/// By how much each chasing weaver is set off from the one before it: the step that makes all rows
-/// follow alike, `m c ≡ n (mod k)`, where there is one (not zero if it can be helped), else one.
-pub fn chase_step(count: u32, weavers: u32, rule: Rule) -> u32 {
-    let repeat = rule.repeat();
-    (1..=repeat).find(|step| (weavers.wrapping_mul(*step) % repeat) == count % repeat).unwrap_or(1) % repeat
-}
-
-/// Whether `m` weavers that chase on this count follow each other alike: `gcd(m, k)` divides `n`.
-pub fn chase_is_even(count: u32, weavers: u32, rule: Rule) -> bool {
-    count.is_multiple_of(gcd(weavers.max(1), rule.repeat()))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn fabric(passing: Passing, count: u32) -> Fabric {
-        Fabric { passing, count, start: 0, spread: 0 }
+    /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
+    pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
+        (0..self.count).map(move |place| self.is_over(row, self.stave_in(row, place)))
     }
 
-    fn repeat(over: u32, under: u32, follow: Follow) -> Passing {
-        Passing::Repeat { rule: Rule::new(over, under), follow }
+    /// The stave at a place of a row, counted from 0 where the row begins.
+    pub fn stave_in(&self, row: u32, place: u32) -> u32 {
+        (place % self.count + self.offset(row) + self.start) % self.count
     }
 
-    fn drawn(passing: Passing, count: u32, rows: u32) -> String {
-        let fabric = fabric(passing, count);
-        let row = |row| -> String {
-            (0..count).map(|stave| if fabric.is_over(row, stave) { 'X' } else { '.' }).collect()
-        };
-        (0..rows).map(row).collect::<Vec<_>>().join(" / ")
+    /// The place of a stave in a row, counted from 0 where the row begins.
+    pub fn place_in(&self, row: u32, stave: u32) -> u32 {
+        (self.place(stave) + self.count - self.offset(row)) % self.count
     }
 
-    fn colours(passing: Passing, count: u32, rows: u32) -> String {
-        let fabric = fabric(passing, count);
-        let letter = |cell: Cell| cell.outside.map_or('.', |weaver| char::from(b'A' + weaver as u8));
-        let row = |row| -> String { (0..count).map(|stave| letter(fabric.cell(row, stave))).collect() };
-        (0..rows).map(row).collect::<Vec<_>>().join(" / ")
+    /// How many staves a stave lies beyond where the weave begins.
+    const fn place(&self, stave: u32) -> u32 {
+        (stave % self.count + self.count - self.start) % self.count
     }
 
-    #[test]
-    fn spirals() {
-        let spiral = |over, under| repeat(over, under, Follow::Spiral);
-        assert_eq!(drawn(spiral(1, 1), 9, 3), "X.X.X.X.X / .X.X.X.X. / X.X.X.X.X");
-        assert_eq!(drawn(spiral(1, 1), 8, 2), "X.X.X.X. / X.X.X.X.");
-        assert_eq!(
-            drawn(spiral(2, 2), 13, 4),
-            "XX..XX..XX..X / X..XX..XX..XX / ..XX..XX..XX. / .XX..XX..XX.."
-        );
-        assert_eq!(
-            drawn(spiral(2, 2), 15, 4),
-            "XX..XX..XX..XX. / .XX..XX..XX..XX / ..XX..XX..XX..X / X..XX..XX..XX.."
-        );
-        assert_eq!(drawn(spiral(2, 2), 14, 2), "XX..XX..XX..XX / ..XX..XX..XX..");
-        assert_eq!(drawn(spiral(2, 1), 10, 3), "XX.XX.XX.X / X.XX.XX.XX / .XX.XX.XX.");
+    /// By how many staves beyond where the weave begins a row begins.
+    fn offset(&self, row: u32) -> u32 {
+        let on = u64::from(self.first) + u64::from(row) * u64::from(self.spread);
+        (on % u64::from(self.count)) as u32
     }
 
-    #[test]
-    fn chases() {
-        assert_eq!(drawn(repeat(1, 1, Follow::Chase(2)), 8, 3), "X.X.X.X. / .X.X.X.X / X.X.X.X.");
-        assert_eq!(
-            drawn(repeat(2, 2, Follow::Chase(2)), 10, 4),
-            "XX..XX..XX / X..XX..XX. / ..XX..XX.. / .XX..XX..X"
-        );
+    /// So many first rows of the course as rows of the weave.
+    fn rows(&self, rows: u32) -> Range<u32> {
+        self.below..self.below.saturating_add(rows)
     }
 
-    #[test]
-    fn wales_make_columns_or_spirals_by_the_remainder() {
-        let wale = |count, rows| colours(Passing::Twined { weavers: 3, step_up: false }, count, rows);
-        assert_eq!(wale(12, 2), "ABCABCABCABC / ABCABCABCABC");
-        assert_eq!(wale(13, 3), "ABCABCABCABCA / BCABCABCABCAB / CABCABCABCABC");
-        assert_eq!(wale(14, 3), "ABCABCABCABCAB / CABCABCABCABCA / BCABCABCABCABC");
+    /// Places after which a row repeats.
+    pub fn repeat(&self) -> u32 {
+        self.passing.weave().repeat(self.count)
+    }
+
+    /// How many weavers are twisted round each other; one where none are.
+    pub fn twined(&self) -> u32 {
+        self.passing.weave().twined()
+    }
+
+    /// How many weavers are at work at a time; weavers laid side by side count as one.
+    pub fn weavers(&self) -> u32 {
+        self.passing.weave().weavers()
+    }
+
+    /// By how many rows a weaver rises in a round; none where each row begins anew.
+    pub fn rise(&self) -> u32 {
+        self.passing.weave().rise()
+    }
+
+    /// Rows from one row of a weaver to its next: more than one where weavers take turns.
+    pub fn every(&self) -> u32 {
+        self.rise().max(1)
+    }
+
+    /// The first row of the course that a weaver (from 0) lays.
+    pub(super) fn first_row_of(&self, weaver: u32) -> u32 {
+        let every = self.every();
+        (weaver % every + every - self.below % every) % every
+    }
+
+    /// How often one weaver changes sides in a row, the step to its own next row included.
+    pub(super) fn changes(&self, row: u32) -> u32 {
+        self.passing.weave().changes(self.below.saturating_add(row), self.offset(row), self.count)
+    }
+
+    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
+    pub(super) fn outward(&self) -> f64 {
+        self.passing.weave().outward()
+    }
+
+    /// Whether each stave is crossed on both sides as rows go by, however many rows there are.
+    pub fn holds(&self) -> bool {
+        self.passing.weave().holds(self.count)
+    }
+
+    /// Whether each row meets the next, or itself where it begins anew, without a fault in the weave.
+    pub fn closes(&self) -> bool {
+        self.passing.weave().closes(self.count)
+    }
+
+    /// Whether it can do what its name says: one stave is skipped on an even count only.
+    pub fn suits(&self) -> bool {
+        self.passing.weave().suits(self.count)
+    }
+
+    /// What its lines do from row to row.
+    pub fn diagonal(&self, eye: Eye) -> Diagonal {
+        self.passing.weave().diagonal(self.count, eye)
+    }
+
+    /// Most staves that a weaver passes without changing sides within so many rows.
+    pub fn float_staves(&self, rows: u32) -> u32 {
+        self.passing.weave().float_staves(self.rows(rows), self.count)
+    }
+
+    /// Most rows of so many that a stave lies on one side.
+    pub fn float_rows(&self, rows: u32) -> u32 {
+        self.passing.weave().float_rows(self.rows(rows), self.count)
+    }
+
+    /// How the weaver passes the staves of a row, to be said in words.
+    pub(super) fn told(&self, row: u32, by_itself: bool) -> Message {
+        self.passing.weave().told(&Told {
+            row: self.below.saturating_add(row),
+            first: row == 0,
+            by_itself,
+            count: self.count,
+            begin: self.stave_in(row, 0) + 1,
+            sides: self.sides(row).collect(),
+        })
     }
 }

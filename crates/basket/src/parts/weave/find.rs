@@ -9,10 +9,11 @@ use std::ops::RangeInclusive;
 
 use serde::Serialize;
 
-use crate::pattern::Rule;
 use crate::pattern::{Lean, WeaveKind};
-use crate::weave::fabric::{Fabric, Follow, Passing};
-use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
+use crate::weave::fabric::Fabric;
+use crate::weave::look::{Look, ROWS_READ, Sighting, USUAL_PROPORTION};
+use crate::weave::passing::Passing;
+use crate::weave::sights::Sights;
 pub use colouring::{Colouring, MOST_COLOURS};
 
 /// Counts that are searched unless told otherwise.
@@ -93,37 +94,18 @@ impl Proposal {
 
     /// The weave, as a pattern names it.
     pub fn weave(&self) -> WeaveKind {
-        match &self.fabric.passing {
-            Passing::Repeat { rule, follow: Follow::Chase(_) } => WeaveKind::Chase(*rule),
-            Passing::Repeat { rule, follow: Follow::Reversed(_) } => WeaveKind::ReversedTwill(*rule),
-            Passing::Repeat { rule: Rule::PLAIN, .. } => WeaveKind::Plain,
-            Passing::Repeat { rule, .. } => WeaveKind::Twill(*rule),
-            Passing::SkipOne => WeaveKind::SkipOne,
-            Passing::Twined { weavers: 2, .. } => WeaveKind::Pairing,
-            Passing::Twined { weavers, .. } => WeaveKind::Wale(*weavers),
-            Passing::Drawn(_) => WeaveKind::Drawn,
-        }
+        self.fabric.passing.weave().kind()
     }
 
     /// The course as written in a pattern: keys with TOML values, but for weaver and length. `names` are
     /// those of the colours; none where there is one only.
     pub fn keys(&self, names: &[&str]) -> Vec<(&'static str, String)> {
         let mut keys = vec![("weave", format!("\"{}\"", self.weave()))];
-        match &self.fabric.passing {
-            Passing::Repeat { follow: Follow::RowByRow(step), .. } => {
-                keys.push(("way", "\"row by row\"".to_owned()));
-                keys.push(("lean", if *step > 0 { "\"left\"" } else { "\"right\"" }.to_owned()));
-                if step.abs() > 1 {
-                    keys.push(("step", step.abs().to_string()));
-                }
-            }
-            Passing::Twined { step_up: true, .. } => keys.push(("step-up", "true".to_owned())),
-            _ => {}
-        }
+        keys.extend(self.fabric.passing.weave().keys());
         let name =
             |colour: &u8| format!("\"{}\"", names.get(usize::from(*colour)).copied().unwrap_or("natural"));
         let list = |colours: &[u8]| format!("[{}]", colours.iter().map(name).collect::<Vec<_>>().join(", "));
-        let weavers = ways::weavers(&self.fabric);
+        let weavers = self.fabric.weavers();
         if let Some(every) = self.colouring.every {
             keys.push(("rows", every.to_string()));
         } else if names.len() > 1 || weavers > 2 {
@@ -167,7 +149,7 @@ fn is_new(best: &[Proposal], new: &Proposal) -> bool {
 /// What a way to weave gives on all counts. Counts that leave the same remainder look alike, so that one
 /// of them is woven for all; each proposal that is kept is woven again on its own count.
 fn of_way(wanted: &Wanted, passing: &Passing) -> Vec<Proposal> {
-    let repeat = ways::repeat(passing);
+    let repeat = passing.weave().period();
     let colours = u32::from(wanted.colours.clamp(1, MOST_COLOURS));
     let counts = wanted.counts.clone().filter(|count| (3..=MOST_STAVES).contains(count));
     let mut classes: BTreeMap<(u32, bool), Vec<u32>> = BTreeMap::new();
@@ -180,7 +162,7 @@ fn of_way(wanted: &Wanted, passing: &Passing) -> Vec<Proposal> {
 /// What a way gives on counts that look alike.
 fn of_class(wanted: &Wanted, passing: &Passing, counts: &[u32]) -> Vec<Proposal> {
     let Some(&first) = counts.first() else { return Vec::new() };
-    let step = ways::repeat(passing) * u32::from(wanted.colours.clamp(1, MOST_COLOURS));
+    let step = passing.weave().period() * u32::from(wanted.colours.clamp(1, MOST_COLOURS));
     let wide = first + step * STAVES_READ.saturating_sub(first).div_ceil(step);
     let seen = weavers_seen(&fabric(passing, wide), STAVES_READ);
     let mut all = Vec::new();
@@ -195,7 +177,7 @@ fn of_class(wanted: &Wanted, passing: &Passing, counts: &[u32]) -> Vec<Proposal>
 }
 
 fn fabric(passing: &Passing, count: u32) -> Fabric {
-    Fabric { passing: passing.clone(), count, start: 0, spread: 0 }
+    Fabric::new(passing.clone(), count)
 }
 
 /// The weavers seen outside on the first staves.
@@ -228,6 +210,6 @@ fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sig
     // A float over more than three staves catches on things and lets the staves wander.
     let loose = 2.0 * f64::from(float.saturating_sub(3));
     let distance = f64::from(count.abs_diff(wanted.near));
-    let penalty = distance + TURN * off + loose + ways::work(&fabric.passing) + colouring.work();
+    let penalty = distance + TURN * off + loose + fabric.passing.weave().work() + colouring.work();
     Some(Proposal { count, fabric, colouring: colouring.clone(), sighting, turns, float, penalty })
 }

@@ -9,10 +9,10 @@ use std::collections::BTreeMap;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::Way;
-use crate::staves::Staves;
 use crate::stock::Material;
+use crate::uprights::Uprights;
 use crate::weave::Join;
-use crate::weave::fabric::{Fabric, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::layout::Laid;
 use crate::weave::strands::{RowsOf, Strand, TooShort, WeaverAmount};
 
@@ -56,9 +56,9 @@ struct RunRow {
 type Spot = (usize, u32);
 
 impl<'a> Run<'a> {
-    pub(super) fn new(laid: &'a Laid<'a>, material: u32, staves: &Staves, weaver: u32) -> Self {
+    pub(super) fn new(laid: &'a Laid<'a>, material: u32, uprights: &Uprights, weaver: u32) -> Self {
         let material = laid.pattern.material(material);
-        Self { material, laid, count: staves.uprights.count.max(1), weaver, rows: Vec::new() }
+        Self { material, laid, count: uprights.count.max(1), weaver, rows: Vec::new() }
     }
 
     /// Adds a round: its row, its length, its length without take-up, and where it lies on the mould.
@@ -111,11 +111,7 @@ impl<'a> Run<'a> {
     /// Whether this weaver lies outside at a spot.
     fn is_over(&self, fabric: &Fabric, (row, place): Spot) -> bool {
         let Some(line) = self.rows.get(row) else { return false };
-        let cell = fabric.cell(line.row, fabric.stave_in(line.row, place));
-        match fabric.passing {
-            Passing::Twined { .. } => cell.inside != Some(self.weaver - 1),
-            _ => cell.outside.is_some(),
-        }
+        fabric.is_outside(line.row, fabric.stave_in(line.row, place), self.weaver - 1)
     }
 
     /// Length of the strand of this index (from 0): first those that the pattern lists, dealt round

@@ -1,8 +1,11 @@
 //! Where rows lie on the mould: courses one above the other, from the base upward.
 
 use crate::form::Form;
+use crate::hand::Hand;
 use crate::measure::Length;
 use crate::pattern::{CoursePattern, Until, WeaveKind};
+use crate::stock::Material;
+use crate::uprights::Standing;
 
 /// More rows than any basket has; a bound on the work for absurd patterns.
 const MOST_ROWS: u32 = 5000;
@@ -11,6 +14,8 @@ const MOST_ROWS: u32 = 5000;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Laid<'a> {
     pub(super) pattern: &'a CoursePattern,
+    /// Rows of the same weave right below, from which it goes on.
+    pub(super) below: u32,
     pub(super) first_row: u32,
     pub(super) rows: u32,
     pub(super) from: Length,
@@ -27,6 +32,10 @@ impl Laid<'_> {
     pub(super) fn pitch(&self) -> Length {
         self.heights.cycle.iter().copied().sum::<Length>() / self.heights.cycle.len().max(1) as f64
     }
+    /// Clear distance between rows, where they are spaced.
+    pub(super) const fn clear(&self) -> Length {
+        self.heights.clear
+    }
     /// Height of the lowest row that is not doubled.
     pub(super) fn lowest(&self) -> Length {
         self.heights.cycle.iter().copied().reduce(Length::min).unwrap_or(Length::ZERO)
@@ -41,32 +50,58 @@ impl Laid<'_> {
     }
 }
 
-/// How high rows lie: weavers that chase take turns, slewed weavers lie side by side, the weavers of
-/// a wale lie over each other on the outside, and doubled rows are twice as high.
+/// How far above its own width a twined weaver rises on its way, and as far down again.
+///
+/// A round of pairing is 1.6 to 2.0 thicknesses of a round weaver high and one of a three-rod wale 2.3 to 2.6
+/// (common practice): over the weavers that lie on the outside of a stave, all but one, those that pass
+/// behind it wedge the round up by a share of their thickness. Wales of four and five rods are taken to
+/// be wedged up as one of three.
+pub(super) fn twined_rise(weave: WeaveKind, weaver: &Material) -> Length {
+    let (others, wedge) = match weave {
+        WeaveKind::Pairing => (0, 0.8),
+        WeaveKind::Wale(rods) => (rods.saturating_sub(2), 0.45),
+        _ => (0, 0.0),
+    };
+    weaver.width * f64::from(others) + weaver.thickness * wedge
+}
+
+/// How high rows lie: weavers that chase take turns, slewed weavers lie side by side, twined weavers lie over
+/// each other, and doubled rows are twice as high. A height that the pattern gives in widths of the
+/// weaver goes before what is usual.
 #[derive(Clone, Debug, PartialEq)]
 struct Heights {
     cycle: Vec<Length>,
+    /// Clear distance between rows, where they are spaced.
+    clear: Length,
     doubled: u32,
 }
 
 impl Heights {
-    fn new(course: &CoursePattern) -> Self {
-        let one = |width: Length| {
-            let spaced = course.spaced.unwrap_or(Length::ZERO);
-            (width * course.packing.unwrap_or(1.0) + spaced).max(Length::mm(0.1))
-        };
-        let weavers = 0..course.weavers();
-        let widths = || weavers.clone().map(|weaver| course.material(weaver).width);
-        let cycle = match course.weave {
-            WeaveKind::Chase(_) => widths().map(one).collect(),
-            WeaveKind::Slew(_) => vec![one(widths().sum())],
-            WeaveKind::Wale(rods) => {
-                vec![one(widths().fold(Length::ZERO, Length::max) * f64::from(rods.saturating_sub(1).max(1)))]
+    /// Of a course with so many rows of the same weave below.
+    fn new(course: &CoursePattern, below: u32, hand: &Hand) -> Self {
+        let weavers = || (0..course.weavers()).map(|weaver| course.material(weaver));
+        let most = |of: &dyn Fn(&Material) -> Length| weavers().map(of).fold(Length::ZERO, Length::max);
+        let edge_to_edge = |width: Length| (width, width);
+        // The width by which packing is meant, and the usual height.
+        let rows: Vec<(Length, Length)> = match course.weave {
+            WeaveKind::Chase(_) => weavers().map(|weaver| edge_to_edge(weaver.width)).collect(),
+            WeaveKind::Slew(_) => vec![edge_to_edge(weavers().map(|weaver| weaver.width).sum())],
+            WeaveKind::Wale(_) | WeaveKind::Pairing => {
+                let height = |weaver: &Material| weaver.width + twined_rise(course.weave, weaver);
+                vec![(most(&|weaver| weaver.width), most(&height))]
             }
-            WeaveKind::Pairing => vec![one(widths().fold(Length::ZERO, Length::max))],
-            _ => vec![one(course.weaver.width)],
+            _ => vec![edge_to_edge(course.weaver.width)],
         };
-        Self { cycle, doubled: course.doubled }
+        let spaced = course.spaced.unwrap_or(Length::ZERO);
+        let height = |&(width, usual): &(Length, Length)| {
+            (course.packing.map_or(usual * hand.row_height, |packing| width * packing) + spaced)
+                .max(Length::mm(0.1))
+        };
+        let clear = rows.first().map_or(Length::ZERO, |row| (height(row) - row.1).max(Length::ZERO));
+        let mut cycle: Vec<Length> = rows.iter().map(height).collect();
+        let turns = below as usize % cycle.len().max(1);
+        cycle.rotate_left(turns);
+        Self { cycle, clear, doubled: course.doubled }
     }
 
     /// Height of so many rows.
@@ -91,12 +126,15 @@ impl Heights {
 }
 
 /// Sets the courses on the mould, each where the one below ends.
-pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
+pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form, hand: &Hand) -> Vec<Laid<'a>> {
     let mut from = Length::ZERO;
     let mut first_row = 1;
-    let mut laid = Vec::with_capacity(courses.len());
+    let mut laid: Vec<Laid<'a>> = Vec::with_capacity(courses.len());
     for pattern in courses {
-        let heights = Heights::new(pattern);
+        let lower = laid.iter().rfind(|lower| lower.rows > 0);
+        let goes_on = lower.filter(|lower| pattern.goes_on(lower.pattern));
+        let below = goes_on.map_or(0, |lower| lower.below + lower.rows);
+        let heights = Heights::new(pattern, below, hand);
         let wanted_to = match pattern.until {
             Until::Rows(_) => None,
             Until::Height(height) => Some(form.profile.along_at_height(height)),
@@ -108,10 +146,25 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form) -> Vec<Laid<'a>> {
             (_, None) => 0,
         }
         .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
-        let course = Laid { pattern, first_row, rows, from, wanted_to, heights };
+        let course = Laid { pattern, below, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;
         laid.push(course);
     }
     laid
+}
+
+/// How far rows hold the inner faces of the uprights off the form: as far as the thickest weaver of their
+/// course is thick, from the middle of the first row upward; nothing at the foot.
+pub fn behind(laid: &[Laid<'_>]) -> Standing {
+    let woven = || laid.iter().filter(|course| course.rows > 0);
+    let thickness = |course: &Laid<'_>| {
+        course.pattern.materials().map(|weaver| weaver.thickness).fold(Length::ZERO, Length::max)
+    };
+    let foot = woven().next().map(|_| (Length::ZERO, Length::ZERO));
+    let courses = woven().flat_map(|course| {
+        let from = if course.from > Length::ZERO { course.from } else { course.middle(0) };
+        [(from, thickness(course)), (course.to(), thickness(course))]
+    });
+    Standing::new(foot.into_iter().chain(courses).collect())
 }

@@ -2,7 +2,8 @@
 //!
 //! A weave repeats: moved by some staves and rows it covers itself. The eye follows the line along which
 //! what looks alike lies nearest, so a look is read off the shortest move that leaves the weave as it is
-//! (derived for this project). Cells that touch are followed before cells that only lie near.
+//! (derived for this project). Cells that touch, be it at a corner, are followed before cells that only lie
+//! near.
 
 use serde::Serialize;
 
@@ -12,17 +13,22 @@ use crate::pattern::Lean;
 /// 1/16 in and rows of 3 mm (common practice on moulds).
 pub const USUAL_PROPORTION: f64 = 2.6;
 /// Rows within which a weave has to repeat for its lines to be seen.
-const REACH: u32 = 12;
+pub(super) const REACH: u32 = 12;
 /// Rows that a look is read off.
 pub const ROWS_READ: u32 = 2 * REACH + 2;
-/// Two lines that lean opposite ways and are this much alike in length are checks.
-const ALIKE: f64 = 1.15;
 
-/// What is seen at the crossings of some rows and staves, from one side: equal numbers look alike.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Sights {
-    staves: u32,
-    cells: Vec<u8>,
+/// How a weave is looked at.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Eye {
+    /// Over how many rows.
+    pub rows: u32,
+    /// How many rows wide a stave with its gap is.
+    pub proportion: f64,
+}
+
+impl Eye {
+    /// Rows enough for every look, of usual proportion.
+    pub const USUAL: Self = Self { rows: ROWS_READ, proportion: USUAL_PROPORTION };
 }
 
 /// A look.
@@ -53,13 +59,17 @@ pub struct Sighting {
     /// Staves by which a line moves on from row to row, positive toward higher numbers; zero unless the
     /// look is a spiral (for arrows: by how much, without a sign).
     pub slope: f64,
+    /// Rows from one row in which a line is seen to the next: one, unless weavers take turns or its cells
+    /// only lie near each other.
+    #[serde(skip)]
+    pub every: u32,
     /// Staves after which a row repeats, none if it does not.
     pub repeat: Option<u32>,
 }
 
 impl Sighting {
-    const fn still(look: Look, repeat: Option<u32>) -> Self {
-        Self { look, slope: 0.0, repeat }
+    pub(super) const fn still(look: Look, repeat: Option<u32>) -> Self {
+        Self { look, slope: 0.0, every: 1, repeat }
     }
 
     /// To which side a spiral climbs, seen from outside.
@@ -70,251 +80,10 @@ impl Sighting {
         (self.look == Look::Spiral).then_some(if self.slope > 0.0 { Lean::Left } else { Lean::Right })
     }
 
-    /// How often a line goes round so many staves in so many rows.
+    /// How often a line goes round so many staves while it climbs so many rows, or as many of them as are
+    /// its own.
     pub fn turns(&self, count: u32, rows: u32) -> f64 {
-        self.slope.abs() * f64::from(rows) / f64::from(count.max(1))
-    }
-}
-
-impl Sights {
-    /// What is seen, told by row and stave (both from 0).
-    pub fn of(rows: u32, staves: u32, mut seen: impl FnMut(u32, u32) -> u8) -> Self {
-        let staves = staves.max(1);
-        let cells = (0..rows).flat_map(|row| (0..staves).map(move |stave| (row, stave)));
-        Self { staves, cells: cells.map(|(row, stave)| seen(row, stave)).collect() }
-    }
-
-    /// The same with each number replaced.
-    #[must_use]
-    pub fn map(&self, mut change: impl FnMut(u32, u32, u8) -> u8) -> Self {
-        let staves = self.staves;
-        let change = |(index, &cell): (usize, &u8)| {
-            let index = index as u32;
-            change(index / staves, index % staves, cell)
-        };
-        Self { staves, cells: self.cells.iter().enumerate().map(change).collect() }
-    }
-
-    /// What the eye makes of it, where a stave with its gap is so many rows wide.
-    pub fn read(&self, proportion: f64) -> Sighting {
-        let Some(first) = self.cells.first() else { return Sighting::still(Look::Plain, None) };
-        if self.cells.iter().all(|cell| cell == first) {
-            return Sighting::still(Look::Plain, Some(1));
-        }
-        let Some(repeat) = (1..=self.staves / 2).find(|&staves| self.covers(i64::from(staves), 0)) else {
-            return Sighting::still(if self.stands() { Look::Columns } else { Look::Mixed }, None);
-        };
-        if repeat == 1 {
-            return Sighting::still(Look::Bands, Some(1));
-        }
-        if self.covers(0, 1) {
-            return Sighting::still(Look::Columns, Some(repeat));
-        }
-        let moves = self.moves(repeat);
-        let run = self.shortest_run();
-        if let Some(first) = moves.first() {
-            if first.reach() <= run && first.reach() * 2 == u64::from(repeat) {
-                return Sighting::still(Look::Checks, Some(repeat));
-            }
-            if first.rows == 1 && first.reach() < run.max(2) {
-                return first.sighting(repeat);
-            }
-        }
-        if moves.iter().all(|line| line.rows > 1)
-            && let Some(step) = self.turning(repeat)
-        {
-            return Sighting { look: Look::Arrows, slope: f64::from(step), repeat: Some(repeat) };
-        }
-        nearest(&moves, repeat, proportion)
-    }
-
-    /// Whether all rows are alike.
-    fn stands(&self) -> bool {
-        self.covers(0, 1)
-    }
-
-    fn row(&self, row: u32) -> &[u8] {
-        let from = (row * self.staves) as usize;
-        self.cells.get(from..from + self.staves as usize).unwrap_or_default()
-    }
-
-    fn rows(&self) -> u32 {
-        self.cells.len() as u32 / self.staves
-    }
-
-    /// Whether the weave, moved up by so many rows and along by so many staves, covers itself.
-    fn covers(&self, staves: i64, rows: u32) -> bool {
-        (0..self.rows().saturating_sub(rows)).all(|row| self.row_covers(row, row + rows, staves))
-    }
-
-    /// Whether a row, moved along, covers another as far as they lie over each other.
-    fn row_covers(&self, low: u32, high: u32, staves: i64) -> bool {
-        let (low, high) = (self.row(low), self.row(high));
-        let by = staves.unsigned_abs() as usize;
-        let (kept, met) = if staves < 0 { (high, low) } else { (low, high) };
-        met.get(by..).unwrap_or_default().iter().zip(kept).all(|(a, b)| a == b)
-    }
-
-    /// The moves over at most [`REACH`] rows that leave the weave as it is, shortest way round.
-    fn moves(&self, repeat: u32) -> Vec<Line> {
-        let half = i64::from(repeat / 2);
-        let steps = -(i64::from(repeat) - 1) / 2..=half;
-        let mut found = Vec::new();
-        for rows in 1..=REACH.min(self.rows() / 2) {
-            if let Some(staves) = steps.clone().find(|&staves| self.covers(staves, rows)) {
-                found.push(Line { staves, rows });
-                if staves == half && repeat.is_multiple_of(2) {
-                    found.push(Line { staves: -half, rows });
-                }
-            }
-        }
-        found
-    }
-
-    /// Staves in the shortest run of like cells: lines share edges as long as they move on by less, and
-    /// meet at corners when they move on by as much.
-    fn shortest_run(&self) -> u64 {
-        let runs: Vec<usize> = self.row(0).chunk_by(|a, b| a == b).map(<[u8]>::len).collect();
-        // The first and last run may be cut off by the edge.
-        let whole = runs.get(1..runs.len().saturating_sub(1)).unwrap_or_default();
-        whole.iter().min().map_or(0, |&run| run as u64)
-    }
-
-    /// By how many staves each row moves on, if lines lean one way for two rows or more, then the other.
-    fn turning(&self, repeat: u32) -> Option<u32> {
-        let half = i64::from(repeat) / 2;
-        let step =
-            |row: u32| (1..=half).flat_map(|by| [by, -by]).find(|&by| self.row_covers(row, row + 1, by));
-        let steps: Vec<i64> = (0..self.rows().saturating_sub(1)).map(step).collect::<Option<_>>()?;
-        let long =
-            |run: &&[i64]| run.len() >= 2 && run.first().is_some_and(|by| by.abs() * 2 < i64::from(repeat));
-        let runs: Vec<i64> =
-            steps.chunk_by(|a, b| a == b).filter(long).filter_map(|run| run.first().copied()).collect();
-        let size = runs.first()?.unsigned_abs();
-        let both = runs.iter().any(|&by| by > 0) && runs.iter().any(|&by| by < 0);
-        both.then_some(size as u32)
-    }
-}
-
-/// A move that leaves a weave as it is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Line {
-    staves: i64,
-    rows: u32,
-}
-
-impl Line {
-    const fn reach(self) -> u64 {
-        self.staves.unsigned_abs()
-    }
-
-    /// Its length, in rows.
-    fn length(self, proportion: f64) -> f64 {
-        (self.staves as f64 * proportion).hypot(f64::from(self.rows))
-    }
-
-    fn sighting(self, repeat: u32) -> Sighting {
-        let look = if self.staves == 0 { Look::Columns } else { Look::Spiral };
-        Sighting { look, slope: self.staves as f64 / f64::from(self.rows), repeat: Some(repeat) }
-    }
-}
-
-/// The look of the shortest move.
-fn nearest(moves: &[Line], repeat: u32, proportion: f64) -> Sighting {
-    let shortest = |wanted: &dyn Fn(i64) -> bool| {
-        let fit = moves.iter().filter(|line| wanted(line.staves));
-        fit.min_by(|a, b| a.length(proportion).total_cmp(&b.length(proportion))).copied()
-    };
-    let round = f64::from(repeat) * proportion;
-    let Some(best) = shortest(&|_| true) else { return Sighting::still(Look::Mixed, Some(repeat)) };
-    if best.length(proportion) > round * ALIKE {
-        return Sighting::still(Look::Bands, Some(repeat));
-    }
-    let other = shortest(&|staves| staves.signum() == -best.staves.signum());
-    match other {
-        Some(other) if best.staves != 0 && other.length(proportion) < best.length(proportion) * ALIKE => {
-            Sighting::still(Look::Checks, Some(repeat))
-        }
-        _ => best.sighting(repeat),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// Reads rows written bottom first, repeated up to what a look needs.
-    fn look(rows: &[&str]) -> Sighting {
-        let rows: Vec<&[u8]> = rows.iter().map(|row| row.as_bytes()).collect();
-        let staves = rows[0].len();
-        let cell = |row: u32, stave: u32| rows[row as usize % rows.len()][stave as usize % staves];
-        Sights::of(ROWS_READ, staves as u32 * 6, cell).read(USUAL_PROPORTION)
-    }
-
-    fn spiral(slope: f64, repeat: u32) -> Sighting {
-        Sighting { look: Look::Spiral, slope, repeat: Some(repeat) }
-    }
-
-    #[test]
-    fn still_looks() {
-        assert_eq!(look(&["A"]).look, Look::Plain);
-        assert_eq!(look(&["A", "B"]).look, Look::Bands);
-        assert_eq!(look(&["AB"]).look, Look::Columns);
-        assert_eq!(look(&["ABC", "ABC"]).look, Look::Columns);
-        assert_eq!(look(&["AB", "BA"]).look, Look::Checks);
-        assert_eq!(look(&["AABB", "AABB", "BBAA", "BBAA"]).look, Look::Checks);
-        assert_eq!(look(&["AABB", "BBAA"]).look, Look::Checks);
-        assert_eq!(
-            look(&["AA", "AA", "AA", "AA", "AA", "AA", "AB", "BA", "AB", "BA", "AB", "BA"]).look,
-            Look::Bands
-        );
-    }
-
-    #[test]
-    fn a_dotted_line_up_is_a_column() {
-        assert_eq!(look(&["AA", "AB"]).look, Look::Columns);
-    }
-
-    #[test]
-    fn lines_that_move_on_are_spirals() {
-        assert_eq!(look(&["AABB", "BAAB", "BBAA", "ABBA"]), spiral(1.0, 4));
-        assert_eq!(look(&["AABB", "ABBA", "BBAA", "BAAB"]), spiral(-1.0, 4));
-        assert_eq!(look(&["AAB", "ABA", "BAA"]), spiral(-1.0, 3));
-        assert_eq!(look(&["AAABBB", "BBAAAB", "ABBBAA"]), spiral(2.0, 6));
-    }
-
-    #[test]
-    fn single_cells_are_followed_where_they_lie_nearest() {
-        // Moved on by two in five, each lies nearer to the cell two rows up and one stave back.
-        assert_eq!(look(&["ABBBB", "BBABB", "BBBBA", "BABBB", "BBBAB"]), spiral(-0.5, 5));
-        // Every third row is another weaver's.
-        assert_eq!(
-            look(&[
-                "AABB", "BBBB", "BBBB", "ABBA", "BBBB", "BBBB", "BBAA", "BBBB", "BBBB", "BAAB", "BBBB",
-                "BBBB"
-            ]),
-            spiral(-1.0 / 3.0, 4)
-        );
-    }
-
-    #[test]
-    fn lines_that_turn_back_are_arrows() {
-        let up = look(&["AABB", "BAAB", "BBAA", "ABBA", "BBAA", "BAAB"]);
-        assert_eq!((up.look, up.slope, up.repeat), (Look::Arrows, 1.0, Some(4)));
-    }
-
-    #[test]
-    fn what_never_repeats_is_mixed() {
-        let mut state = 7_u32;
-        let mut random = |_, _| {
-            state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
-            (state >> 30) as u8
-        };
-        assert_eq!(Sights::of(ROWS_READ, 40, &mut random).read(USUAL_PROPORTION).look, Look::Mixed);
-    }
-
-    #[test]
-    fn turns_follow_from_slope_rows_and_staves() {
-        assert!((spiral(-2.0, 6).turns(80, 80) - 2.0).abs() < 1e-12);
+        let own = rows - rows % self.every.max(1);
+        self.slope.abs() * f64::from(own) / f64::from(count.max(1))
     }
 }

@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use crate::message::Term;
-use crate::pattern::Rule;
 use crate::pattern::{CoursePattern, Way, WeaveKind};
-use crate::weave::verdict::Diagonal;
+use crate::weave::diagonal::Diagonal;
+use crate::weave::look::Eye;
 
 /// A way to make a weave run as wanted on a count on which it does not.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -55,13 +55,12 @@ impl CoursePattern {
         if self.runs_on(count) {
             return Vec::new();
         }
-        let leans = self.fabric(count).holds() && matches!(self.weave, WeaveKind::Twill(_));
+        let leans = self.fabric(count).holds() && self.weave.has_diagonal();
         let helps = |mend: &Mend| {
             let Some(course) = self.mended(*mend) else { return false };
-            let lean = course.fabric(count).diagonal().lean();
             let as_wanted = *mend != Mend::SecondWeaver
                 || !leans
-                || lean.is_some() && (self.lean.is_none() || self.lean == lean);
+                || self.leans_as_asked(course.fabric(count).diagonal(Eye::USUAL));
             as_wanted && course.runs_on(count + mend.staves())
         };
         Mend::ALL.into_iter().filter(helps).collect()
@@ -71,34 +70,34 @@ impl CoursePattern {
     fn mended(&self, mend: Mend) -> Option<Self> {
         let same = self.clone();
         let level = self.step_up || self.rows_follow() == Way::RowByRow;
-        let could_level = matches!(self.weave, WeaveKind::Plain | WeaveKind::Twill(_) | WeaveKind::Slew(_));
-        match (mend, self.weave) {
-            (Mend::SecondWeaver, WeaveKind::Plain | WeaveKind::Twill(_)) => {
-                Some(Self { weave: WeaveKind::Chase(self.weave.rule()), way: None, step_up: false, ..same })
+        let could_level = self.weave.has_way() && self.weave.steps_up();
+        match mend {
+            Mend::SecondWeaver => {
+                Some(Self { weave: self.weave.chased()?, way: None, step_up: false, ..same })
             }
-            (Mend::OneWeaver, WeaveKind::Chase(rule)) => Some(Self { weave: twill(rule), ..same }),
-            (Mend::RunOn, _) if could_level && level => Some(Self { way: None, step_up: false, ..same }),
-            (Mend::StepUp, _) if could_level && !level => Some(Self { step_up: true, ..same }),
-            (Mend::StartStop, _) if could_level && !level => Some(Self { way: Some(Way::RowByRow), ..same }),
-            (Mend::SkipOne, WeaveKind::Plain) => Some(Self { weave: WeaveKind::SkipOne, ..same }),
-            (Mend::SplitStave | Mend::HalfStave, _) => Some(same),
-            _ => None,
+            Mend::OneWeaver => Some(Self { weave: self.weave.of_one()?, ..same }),
+            Mend::RunOn => (could_level && level).then_some(Self { way: None, step_up: false, ..same }),
+            Mend::StepUp => (could_level && !level).then_some(Self { step_up: true, ..same }),
+            Mend::StartStop => (could_level && !level).then_some(Self { way: Some(Way::RowByRow), ..same }),
+            Mend::SkipOne => {
+                (self.weave == WeaveKind::Plain).then_some(Self { weave: WeaveKind::SkipOne, ..same })
+            }
+            Mend::SplitStave | Mend::HalfStave => Some(same),
         }
     }
 
     /// The change to the course that makes a mend, as a key and a TOML value; none where a stave is
     /// changed instead.
     pub fn change(&self, mend: Mend) -> Option<(&'static str, String)> {
-        let rule = self.weave.rule();
-        let weave = |kind: WeaveKind| Some(("weave", format!("\"{kind}\"")));
+        let weave = |kind: WeaveKind| ("weave", format!("\"{kind}\""));
         match mend {
-            Mend::SecondWeaver => weave(WeaveKind::Chase(rule)),
-            Mend::OneWeaver => weave(twill(rule)),
+            Mend::SecondWeaver => self.weave.chased().map(weave),
+            Mend::OneWeaver => self.weave.of_one().map(weave),
             Mend::RunOn if self.step_up => Some(("step-up", "false".to_owned())),
             Mend::RunOn => Some(("way", "\"continuous\"".to_owned())),
             Mend::StepUp => Some(("step-up", "true".to_owned())),
             Mend::StartStop => Some(("way", "\"row by row\"".to_owned())),
-            Mend::SkipOne => weave(WeaveKind::SkipOne),
+            Mend::SkipOne => Some(weave(WeaveKind::SkipOne)),
             Mend::SplitStave | Mend::HalfStave => None,
         }
     }
@@ -106,7 +105,7 @@ impl CoursePattern {
     /// What a mend does to the look on a count: identifier of the sentence in the message files.
     pub fn mended_look(&self, mend: Mend, count: u32) -> &'static str {
         let blocks = |course: Self| {
-            course.weave.rule() != Rule::PLAIN && course.fabric(count).diagonal() == Diagonal::Alternates
+            self.weave.has_diagonal() && course.fabric(count).diagonal(Eye::USUAL) == Diagonal::Alternates
         };
         match mend {
             Mend::SecondWeaver if self.mended(mend).is_some_and(blocks) => {
@@ -122,11 +121,6 @@ impl CoursePattern {
             Mend::HalfStave => "weave-mend-look-half-stave",
         }
     }
-}
-
-/// Plain weave or a twill, as the rule asks.
-fn twill(rule: Rule) -> WeaveKind {
-    if rule == Rule::PLAIN { WeaveKind::Plain } else { WeaveKind::Twill(rule) }
 }
 
 impl Term for Mend {

@@ -4,20 +4,24 @@ mod amounts;
 mod begin;
 mod course;
 pub mod defaults;
+mod diagonal;
 pub mod fabric;
 pub mod find;
 mod instructions;
 pub mod joins;
 pub mod layout;
-mod lock;
+mod line;
 pub mod look;
 mod mends;
+mod passing;
 pub mod runs;
 mod seen;
 mod sight;
+pub mod sights;
 mod strands;
-pub mod take_up;
+pub mod taut;
 mod verdict;
+mod weaves;
 
 use serde::Serialize;
 
@@ -25,21 +29,24 @@ use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::{Way, WeaveKind};
 use crate::stock::{self, Material};
-pub use course::BAND;
-pub use fabric::{Cell, Fabric, Follow, Passing};
+pub use diagonal::Diagonal;
+pub use fabric::Fabric;
 pub use instructions::{Instruction, SENTENCES, instructions};
 pub use mends::Mend;
+pub use passing::{BAND, Passing};
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
 pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
-pub use verdict::{Diagonal, FLOAT_ROWS, FLOAT_STAVES, Verdict};
+pub use taut::{Crossing, TakeUp};
+pub use verdict::{FLOAT_ROWS, FLOAT_STAVES, Running, Verdict};
+pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
 
 /// The weaving as computed.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Weave {
     /// How many rows in all.
     pub rows: u32,
-    /// Length of all weavers on the basket, take-up included, joins not.
+    /// Length of all weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
     /// Courses from the base upward.
@@ -97,11 +104,11 @@ pub struct Course {
     /// Where the pattern wants the course to end, along the mould; none for a count of rows.
     #[serde(rename = "wanted_to_mm")]
     pub wanted_to: Option<Length>,
-    /// Length of all its weavers on the basket, take-up included, joins not.
+    /// Length of all its weavers on the basket, the most take-up included, joins not.
     #[serde(rename = "length_mm")]
     pub length: Length,
-    /// Share by which going over and under lengthens the weaver.
-    pub take_up: f64,
+    /// Shares by which going over and under lengthens the weaver.
+    pub take_up: TakeUp,
     /// Length of all its weavers to lay out, with the overlaps where a strand begins.
     #[serde(rename = "cut_mm")]
     pub cut: Length,
@@ -152,7 +159,7 @@ pub struct Row {
     /// Height of the row along the mould.
     #[serde(rename = "pitch_mm")]
     pub pitch: Length,
-    /// Length of all weavers in this row, take-up included.
+    /// Length of all weavers in this row, the most take-up included.
     #[serde(rename = "length_mm")]
     pub length: Length,
 }

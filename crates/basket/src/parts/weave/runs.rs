@@ -2,10 +2,10 @@
 
 use serde::Serialize;
 
-use crate::pattern::Rule;
-use crate::pattern::{CoursePattern, Lean, Until, Way, WeaveKind};
+use crate::pattern::{CoursePattern, Lean, Rule, Until, Way, WeaveKind};
 use crate::stock::Material;
-use crate::weave::look::{ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
+use crate::weave::look::{Eye, ROWS_READ, Sighting, USUAL_PROPORTION};
+use crate::weave::sights::Sights;
 use crate::weave::verdict::Verdict;
 
 /// Rows over which floats are counted.
@@ -63,23 +63,16 @@ fn run(course: &CoursePattern, count: u32) -> Run {
     let fabric = course.fabric(count);
     // Twined weavers hide the staves: told apart, the first weaver is followed.
     let seen = |row, stave| {
-        fabric
-            .cell(row, stave)
-            .outside
-            .map_or(u8::MAX, |weaver| u8::from(weaver > 0 && course.weavers() > 1 && !chases(course)))
+        fabric.cell(row, stave).outside.map_or(u8::MAX, |weaver| u8::from(weaver > 0 && fabric.twined() > 1))
     };
     Run {
         weave: course.weave,
         weavers: course.weavers(),
         way: course.rows_follow(),
         runs: course.runs_on(count),
-        verdict: course.verdict(count, ROWS),
+        verdict: course.verdict(&fabric, Eye { rows: ROWS, ..Eye::USUAL }),
         sighting: Sights::of(ROWS_READ, count, seen).read(USUAL_PROPORTION),
     }
-}
-
-const fn chases(course: &CoursePattern) -> bool {
-    matches!(course.weave, WeaveKind::Chase(_))
 }
 
 #[cfg(test)]

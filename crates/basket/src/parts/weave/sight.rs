@@ -3,12 +3,13 @@
 use serde::Serialize;
 
 use crate::measure::Angle;
-use crate::message::Term;
-use crate::message::{Message, Value};
+use crate::message::{Message, Term, Value};
 use crate::pattern::Lean;
-use crate::weave::fabric::Passing;
-use crate::weave::look::{Look, ROWS_READ, Sighting, Sights, USUAL_PROPORTION};
-use crate::weave::{Course, Face, Weave};
+use crate::weave::diagonal::Diagonal;
+use crate::weave::look::{Look, ROWS_READ, Sighting, USUAL_PROPORTION};
+use crate::weave::sights::Sights;
+use crate::weave::strands::WeaverAmount;
+use crate::weave::{Course, Face, Row, Weave};
 
 /// What is seen of a course.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -68,10 +69,11 @@ impl Weave {
     /// Staves that show count as a colour of their own, but rings of one colour are rings whatever the
     /// staves between them.
     pub fn look(&self, course: &Course, face: Face) -> CourseLook {
-        let proportion = self.proportion(course);
+        let middle = self.each_row.get((course.first_row + course.rows / 2).saturating_sub(1) as usize);
+        let proportion = proportion(middle, &course.weavers, course.rows / 2, course.fabric.count);
         let rows = course.rows.min(ROWS_READ);
         let count = course.fabric.count.max(1);
-        let twined = matches!(course.fabric.passing, Passing::Twined { .. });
+        let twined = course.fabric.twined() > 1;
         let mut known: Vec<Vec<[u8; 3]>> = Vec::new();
         let mut number = |colours: Vec<[u8; 3]>| {
             let found = known.iter().position(|other| *other == colours);
@@ -90,15 +92,15 @@ impl Weave {
             })
         });
         let sighting = if Self::has_rings(course, face) {
-            Sighting { look: Look::Bands, slope: 0.0, repeat: Some(1) }
+            Sighting::still(Look::Bands, Some(1))
         } else {
             all.read(proportion)
         };
         let spiral = sighting.look == Look::Spiral;
         let from_face = |lean: Lean| if face == Face::Inside { lean.other() } else { lean };
         let lean = sighting.lean().map(from_face);
-        let skips = matches!(course.fabric.passing, Passing::SkipOne);
-        let skips = if skips { course.verdict.diagonal.lean().map(from_face) } else { None };
+        let diagonal = course.verdict.diagonal;
+        let skips = diagonal.lean().filter(|_| diagonal == Diagonal::Skips).map(from_face);
         CourseLook {
             sighting,
             chain: course.rows <= 2 && twined && sighting.repeat == Some(2),
@@ -106,7 +108,7 @@ impl Weave {
             lean,
             turns: if spiral { sighting.turns(count, course.rows.saturating_sub(1)) } else { 0.0 },
             climb: spiral
-                .then(|| Angle::degrees((1.0 / (sighting.slope.abs() * proportion)).atan().to_degrees())),
+                .then(|| Angle::degrees(libm::atan2(1.0, sighting.slope.abs() * proportion).to_degrees())),
         }
     }
 
@@ -128,16 +130,15 @@ impl Weave {
         // The last ring may be cut off by the course's end.
         runs.len() > 1 && runs.iter().rev().skip(1).all(|&rows| rows > 1)
     }
+}
 
-    /// How many rows wide a stave with its gap is, in the middle of a course.
-    fn proportion(&self, course: &Course) -> f64 {
-        let middle = (course.first_row + course.rows / 2).saturating_sub(1) as usize;
-        let Some(row) = self.each_row.get(middle) else { return USUAL_PROPORTION };
-        let weavers = course.weavers.iter().filter(|weaver| weaver.lies_in(course.rows / 2)).count().max(1);
-        let across = row.length / (weavers as f64 * f64::from(course.fabric.count.max(1)));
-        let proportion = across / row.pitch;
-        if proportion.is_finite() && proportion > 0.0 { proportion } else { USUAL_PROPORTION }
-    }
+/// How many rows wide a stave with its gap is in a row (from 0 within its course) of these weavers.
+pub(super) fn proportion(row: Option<&Row>, weavers: &[WeaverAmount], index: u32, count: u32) -> f64 {
+    let Some(row) = row else { return USUAL_PROPORTION };
+    let lying = weavers.iter().filter(|weaver| weaver.lies_in(index)).count().max(1);
+    let across = row.length / (lying as f64 * f64::from(count.max(1)));
+    let proportion = across / row.pitch;
+    if proportion.is_finite() && proportion > 0.0 { proportion } else { USUAL_PROPORTION }
 }
 
 impl Course {

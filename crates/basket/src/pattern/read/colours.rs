@@ -3,93 +3,76 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::section::{Section, in_order, title_fault};
-use super::text::{nearest, shorten};
-use crate::colour::{BUILT_IN, Colour};
+use super::context::Context;
+use super::palette::Palette;
+use super::raw::in_order;
+use super::section::{Read, Section, list};
+use super::text::{nearest, shorten, title_fault};
+use crate::colour::Colour;
+use crate::pattern::keys::{self, Key};
 
-const MOST: usize = 100;
-
-/// The colours that a pattern may name: its own, then the built-in ones.
-pub(super) struct Palette(Vec<Colour>);
-
-impl Palette {
-    pub(super) fn read(file: &Section) -> Self {
-        let mut own = Vec::new();
-        if let Some(section) = file.value("colours") {
-            match section.get_ref() {
-                DeValue::Table(table) => {
-                    for (name, span, value) in in_order(table).into_iter().take(MOST) {
-                        if let Some(fault) = title_fault(name) {
-                            let message = format!("the name of a colour {fault}");
-                            file.context.problem(span, message, "write a short name, such as \"sea blue\"");
-                            continue;
-                        }
-                        // A colour that cannot be read is said once, not again wherever it is named.
-                        let natural = || Colour { name: name.to_owned(), ..Colour::natural() };
-                        own.push(colour(file, name, value).unwrap_or_else(natural));
-                    }
-                }
-                _ => file.problem(
-                    "colours",
-                    "`colours` must be a section".to_owned(),
-                    "write [colours] on a line of its own and below it: blue = \"#2b4c7e\"",
-                ),
-            }
+/// The colours that the file may name.
+pub(super) fn palette(file: &Section) -> Palette {
+    let Some(section) = file.value(&keys::COLOURS) else { return Palette::default() };
+    let DeValue::Table(table) = section.get_ref() else {
+        file.problem(
+            &keys::COLOURS,
+            "`colours` must be a section".to_owned(),
+            "write [colours] on a line of its own and below it: blue = \"#2b4c7e\"",
+        );
+        return Palette::default();
+    };
+    let mut own = Vec::new();
+    for (name, span, value) in in_order(table).into_iter().take(keys::COLOURS.takes) {
+        if let Some(fault) = title_fault(name) {
+            let message = format!("the name of a colour {fault}");
+            file.context.problem(span, message, "write a short name, such as \"sea blue\"");
+            continue;
         }
-        Self(own)
+        // A colour that cannot be read is said once, not again wherever it is named.
+        let natural = || Colour { name: name.to_owned(), ..Colour::natural() };
+        own.push(own_colour(file, name, value).unwrap_or_else(natural));
     }
-
-    fn find(&self, name: &str) -> Option<Colour> {
-        let own = self.0.iter().find(|colour| colour.name.eq_ignore_ascii_case(name.trim()));
-        own.cloned().or_else(|| Colour::built_in(name))
-    }
-
-    /// The colour that a text names; `name` is the key.
-    pub(super) fn colour(
-        &self,
-        section: &Section,
-        name: &str,
-        value: &Spanned<DeValue<'_>>,
-    ) -> Option<Colour> {
-        let text = section.context.text(name, value)?;
-        let found = self.find(text.text);
-        if found.is_none() {
-            let known = || self.0.iter().map(|own| own.name.as_str()).chain(BUILT_IN.iter().map(|one| one.0));
-            let help = match nearest(text.text, known()) {
-                Some(near) => format!("did you mean `{near}`?"),
-                None => format!(
-                    "define it under [colours], or choose one of {}",
-                    known().collect::<Vec<_>>().join(", ")
-                ),
-            };
-            let message = format!("`{}` is not a known colour", shorten(text.text));
-            section.context.problem(value.span(), message, help);
-        }
-        found
-    }
-
-    /// A list of colour names, or one name for a list of one; none when a name is wrong.
-    pub(super) fn list(&self, section: &Section, key: &str) -> Option<Vec<Colour>> {
-        let name = section.name(key);
-        let value = section.value(key)?;
-        if value.get_ref().is_str() {
-            return Some(vec![self.colour(section, &name, value)?]);
-        }
-        let list = section.list(key, MOST)?;
-        let colours: Vec<Colour> =
-            list.iter().filter_map(|value| self.colour(section, &name, value)).collect();
-        (colours.len() == list.len()).then_some(colours)
-    }
+    Palette::of(own)
 }
 
-fn colour(file: &Section, name: &str, value: &Spanned<DeValue<'_>>) -> Option<Colour> {
-    let text = file.context.text(&format!("colours.{}", shorten(name)), value)?;
+fn own_colour(file: &Section, name: &str, value: &Spanned<DeValue<'_>>) -> Option<Colour> {
+    let path = format!("{}.{}", keys::COLOURS.path, shorten(name));
+    let text = file.context.text(&path, value)?;
     let found = Colour::hex(name, text.text)
         .or_else(|| Colour::built_in(text.text).map(|like| Colour { name: name.to_owned(), ..like }));
     if found.is_none() {
-        let message = format!("`colours.{}` is not a colour", shorten(name));
         let help = "write red, green and blue in hexadecimal: \"#2b4c7e\"";
-        file.context.problem(value.span(), message, help);
+        file.context.problem(value.span(), format!("`{path}` is not a colour"), help);
     }
     found
+}
+
+/// The colour that a text names; `path` is the key.
+pub(super) fn colour(context: Context, path: &str, value: &Spanned<DeValue<'_>>) -> Option<Colour> {
+    let text = context.text(path, value)?;
+    let found = context.palette.find(text.text);
+    if found.is_none() {
+        let known = context.palette.names();
+        let help = match nearest(text.text, known.iter().copied()) {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => format!("define it under [colours], or choose one of {}", known.join(", ")),
+        };
+        let message = format!("`{}` is not a known colour", shorten(text.text));
+        context.problem(value.span(), message, help);
+    }
+    found
+}
+
+/// A list of colour names, or one name for a list of one; none when a name is wrong.
+impl Read for Vec<Colour> {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        if value.get_ref().is_str() {
+            return Some(vec![colour(section.context, key.path, value)?]);
+        }
+        let list = list(section.context, key, value, key.takes)?;
+        let colours: Self =
+            list.iter().filter_map(|value| colour(section.context, key.path, value)).collect();
+        (colours.len() == list.len()).then_some(colours)
+    }
 }

@@ -1,19 +1,25 @@
 //! Reading `[materials]`: what a maker adds to the catalogue or measured again.
 
 use std::cell::RefCell;
+use std::sync::Arc;
 
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::keys;
+use super::context::Context;
+use super::file::{in_file_order, open_file, units};
+use super::palette::Palette;
 use super::problem::Problem;
-use super::section::{Context, RUN, Section, in_order, title_fault, type_name, whole_number};
-use super::text::shorten;
-use super::{in_file_order, open_file, units};
-use crate::stock::{Catalogue, Kind, Material};
+use super::raw::{in_order, type_name};
+use super::section::Section;
+use super::stock::unknown_material;
+use super::text::{shorten, title_fault};
+use crate::pattern::keys::material::{
+    BEND, DIAMETER, HOLDS, KIND, LENGTH, LIKE, PUT_UP, SHRINK, SOAK, STRAND, THICKNESS, WIDTH,
+};
+use crate::pattern::keys::{self, Declared};
+use crate::stock::{Catalogue, Material};
 
-const MOST_MATERIALS: usize = 200;
-const LONGEST_SOAK: i64 = 14 * 24 * 60;
 const SOURCE: &str = "as the maker wrote it";
 
 impl Catalogue {
@@ -26,8 +32,9 @@ impl Catalogue {
     pub fn with_shelf(&self, text: &str) -> Result<Self, Vec<Problem>> {
         let table = open_file(text)?;
         let problems = RefCell::new(Vec::new());
-        let context = Context { catalogue: self, unit: None, problems: &problems };
-        let file = Section::open(context, "", table.get_ref(), 0..0, keys::SHELF);
+        let context =
+            Context { catalogue: self, unit: None, palette: &Palette::default(), problems: &problems };
+        let file = Section::open(context, &keys::SHELF, table.get_ref(), 0..0);
         let (_, unit) = units(&file);
         let file = file.with_context(Context { unit, ..context });
         let shelf = self.with(&materials(&file));
@@ -37,15 +44,16 @@ impl Catalogue {
 }
 
 pub(super) fn materials(file: &Section) -> Vec<Material> {
-    let Some(value) = file.value("materials") else { return Vec::new() };
+    let key = keys::MATERIALS;
+    let Some(value) = file.value(&key) else { return Vec::new() };
     let DeValue::Table(table) = value.get_ref() else {
-        let message = format!("`materials` must be a section, not {}", type_name(value.get_ref()));
-        file.problem("materials", message, r#"write [materials."my quarter-inch"] and its keys below"#);
+        let message = format!("`{}` must be a section, not {}", key.path, type_name(value.get_ref()));
+        file.problem(&key, message, r#"write [materials."my quarter-inch"] and its keys below"#);
         return Vec::new();
     };
-    if table.len() > MOST_MATERIALS {
+    if table.len() > key.takes.most {
         let message = format!("{} materials are too many", table.len());
-        file.problem("materials", message, format!("at most {MOST_MATERIALS} are read"));
+        file.problem(&key, message, format!("at most {} are read", key.takes.most));
         return Vec::new();
     }
     let mut known: Vec<Material> = Vec::new();
@@ -73,7 +81,7 @@ fn material(
         context.problem(value.span(), message, r#"write its keys in braces, such as { width = "6.1 mm" }"#);
         return None;
     };
-    let section = Section::open(context, "materials", table, value.span(), keys::MATERIAL);
+    let section = Section::open(context, &keys::MATERIALS, table, value.span());
     let mut material = start(&section, known, name)?;
     name.clone_into(&mut material.name);
     overtype(&section, &mut material);
@@ -86,12 +94,12 @@ fn start(section: &Section, known: &[Material], name: &str) -> Option<Material> 
         let known = known.iter().rev().find(|material| material.is_called(wanted));
         known.or_else(|| section.context.catalogue.material(wanted))
     };
-    if section.has("like") {
-        let like = section.text("like")?;
+    if section.has(&LIKE) {
+        let like = section.text(&LIKE)?;
         let found = find(like.text).cloned().map(|material| Material { aliases: Vec::new(), ..material });
         if found.is_none() {
             let known: Vec<&Material> = section.context.catalogue.materials.iter().chain(known).collect();
-            section.unknown_material(section.value("like")?, like.text, &known);
+            unknown_material(section, section.value(&LIKE)?, like.text, &known);
         }
         return found;
     }
@@ -99,86 +107,64 @@ fn start(section: &Section, known: &[Material], name: &str) -> Option<Material> 
 }
 
 fn fresh(section: &Section, name: &str) -> Option<Material> {
-    let sized = section.has("diameter") || section.has("width") && section.has("thickness");
-    if !section.has("kind") || !sized {
+    let sized = section.has(&DIAMETER) || section.has(&WIDTH) && section.has(&THICKNESS);
+    if !section.has(&KIND) || !sized {
         let message = format!("the material `{}` is new, so its kind and size must be given", shorten(name));
         let help = r#"write like = "…" with the name of one that is like it, or kind, width and thickness"#;
-        section.problem("", message, help);
+        section.problem_here(message, help);
         return None;
     }
-    let width = section.length("diameter").or_else(|| section.length("width"))?;
-    Some(Material::bare(name, kind(section)?, width, width))
-}
-
-fn kind(section: &Section) -> Option<Kind> {
-    section.word("kind", &Kind::ALL.map(|kind| (kind.words(), kind)))
+    let width = section.get(&DIAMETER).or_else(|| section.get(&WIDTH))?;
+    Some(Material::bare(name, section.get(&KIND)?, width, width))
 }
 
 fn overtype(section: &Section, material: &mut Material) {
     let mut written = Vec::new();
-    let mut note = |figure: &str| written.push(figure.to_owned());
-    if let Some(kind) = kind(section) {
+    let mut note = |figure: &dyn Declared| written.push(figure.name().to_owned());
+    if let Some(kind) = section.get(&KIND) {
         material.kind = kind;
     }
-    if let Some(diameter) = section.length("diameter") {
+    if let Some(diameter) = section.get(&DIAMETER) {
         (material.width, material.thickness) = (diameter, diameter);
-        note("width");
-        note("thickness");
+        note(&WIDTH);
+        note(&THICKNESS);
     }
-    if let Some(width) = section.length("width") {
+    if let Some(width) = section.get(&WIDTH) {
         material.width = width;
-        note("width");
+        note(&WIDTH);
     }
-    if let Some(thickness) = section.length("thickness") {
+    if let Some(thickness) = section.get(&THICKNESS) {
         material.thickness = thickness;
-        note("thickness");
+        note(&THICKNESS);
     }
-    if let Some(length) = section.length("length") {
+    if let Some(length) = section.get(&LENGTH) {
         material.length = Some(length);
-        note("length");
+        note(&LENGTH);
     }
-    if let Some(unit) = section.title("put-up") {
+    if let Some(unit) = section.get(&PUT_UP) {
         material.put_up.unit = unit;
-        note("put-up");
+        note(&PUT_UP);
     }
-    if let Some(holds) = section.length_within("holds", RUN) {
+    if let Some(holds) = section.get(&HOLDS) {
         material.put_up.length = Some(holds);
-        note("put-up");
+        note(&PUT_UP);
     }
-    if let Some(strand) = section.length_within("strand", RUN) {
+    if let Some(strand) = section.get(&STRAND) {
         material.put_up.strand = Some(strand);
-        note("strand");
+        note(&STRAND);
     }
-    if let Some(soak) = soak(section) {
+    if let Some(soak) = section.get(&SOAK) {
         material.soak_minutes = Some(soak);
-        note("soak");
+        note(&SOAK);
     }
-    if let Some(bend) = section.share("bend", 0.001..=0.5) {
+    if let Some(bend) = section.get(&BEND) {
         material.bend_limit = Some(bend);
-        note("bend");
+        note(&BEND);
     }
-    if let Some(shrink) = section.share("shrink", 0.0..=0.3) {
+    if let Some(shrink) = section.get(&SHRINK) {
         material.shrink = shrink;
-        note("shrink");
+        note(&SHRINK);
     }
-    std::sync::Arc::make_mut(&mut material.sources)
+    Arc::make_mut(&mut material.sources)
         .extend(written.into_iter().map(|figure| (figure, SOURCE.to_owned())));
-}
-
-/// Minutes: `soak = 15`, or shortest and longest as `soak = [10, 15]`.
-fn soak(section: &Section) -> Option<(f64, f64)> {
-    let value = section.value("soak")?;
-    let minutes = match value.get_ref() {
-        DeValue::Array(list) => match list.as_ref() {
-            [least, most] => whole_number(least.get_ref()).zip(whole_number(most.get_ref())),
-            _ => None,
-        },
-        single => whole_number(single).map(|minutes| (minutes, minutes)),
-    };
-    let minutes = minutes.filter(|(least, most)| 0 <= *least && least <= most && *most <= LONGEST_SOAK);
-    if minutes.is_none() {
-        let message = "`materials.soak` must be minutes".to_owned();
-        section.problem("soak", message, "write soak = 15, or the shortest and longest as soak = [10, 15]");
-    }
-    minutes.map(|(least, most)| (least as f64, most as f64))
 }

@@ -1,6 +1,8 @@
-//! What reading needs of texts: a text with its place in the file, the nearest valid word, shortening.
+//! What reading needs of texts: a text with its place in the file, the nearest valid word, shortening,
+//! what is wrong with one.
 
 use std::ops::Range;
+use std::path::{Component, Path};
 
 /// A text value and where it stands in the file, quotes included.
 pub(super) struct Text<'s> {
@@ -56,4 +58,46 @@ pub(super) fn one_of(words: &[&str]) -> String {
             format!("{} or `{last}`", first.join(", "))
         }
     }
+}
+
+/// What is wrong with a title, if anything.
+pub(super) fn title_fault(title: &str) -> Option<&'static str> {
+    const LONGEST: usize = 120;
+    if title.is_empty() {
+        Some("is empty")
+    } else if title.chars().any(char::is_control) {
+        Some("has line breaks or signs that cannot be printed")
+    } else if title.chars().count() > LONGEST {
+        Some("is too long")
+    } else {
+        None
+    }
+}
+
+/// What is wrong with paragraphs of at most so many characters, if anything.
+pub(super) fn paragraphs_fault(text: &str, longest: usize) -> Option<&'static str> {
+    if text.is_empty() {
+        Some("is empty")
+    } else if text.chars().count() > longest {
+        Some("is too long")
+    } else if text.chars().any(|sign| sign.is_control() && !matches!(sign, '\n' | '\r' | '\t')) {
+        Some("has signs that cannot be printed")
+    } else {
+        None
+    }
+}
+
+/// Whether a path stays inside the folder that it starts from, on any system.
+pub(super) fn is_inside(path: &str) -> bool {
+    let plain = |part| matches!(part, Component::Normal(_));
+    !path.is_empty()
+        && !path.contains(['\\', ':'])
+        && !path.chars().any(char::is_control)
+        && Path::new(path).components().all(plain)
+}
+
+/// Whether a path ends as a picture does.
+pub(super) fn is_picture(path: &str) -> bool {
+    let ending = path.rsplit_once('.').map_or(String::new(), |(_, ending)| ending.to_lowercase());
+    matches!(ending.as_str(), "jpg" | "jpeg" | "png")
 }

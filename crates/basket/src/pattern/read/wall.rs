@@ -1,73 +1,65 @@
 //! Reading `[staves]` and `[weave]`.
 
-use super::colours::Palette;
 use super::course::course;
-use super::section::{PLACE, Section};
-use super::words::STAVE_KINDS;
-use super::{keys, words};
+use super::section::Section;
 use crate::measure::Length;
-use crate::pattern::{CoursePattern, WeavePattern};
-use crate::pattern::{Form, MouldPattern, StavesPattern, TaperPattern};
+use crate::pattern::keys::{self, staves, taper, weave};
+use crate::pattern::{CoursePattern, Form, MouldPattern, StavesPattern, TaperPattern, WeavePattern};
 
-const MOST_COURSES: usize = 40;
-
-pub(super) fn staves(file: &Section, palette: &Palette) -> StavesPattern {
-    let Some(section) = file.section("staves", "staves", keys::STAVES) else {
+pub(super) fn staves(file: &Section) -> StavesPattern {
+    let Some(section) = file.section(&keys::STAVES) else {
         return StavesPattern::default();
     };
-    let stock = section.stock("stock", STAVE_KINDS);
-    let width = section.length("width");
+    let stock = section.get(&staves::STOCK);
+    let width = section.get(&staves::WIDTH);
     if let (Some(width), Some(stock)) = (width, &stock)
         && width > stock.width
     {
-        let message = format!("`staves.width` is wider than the stock, {}", stock.name);
-        section.problem("width", message, "choose a wider stock, or leave the width out");
+        let message = format!("`{}` is wider than the stock, {}", staves::WIDTH.path, stock.name);
+        section.problem(&staves::WIDTH, message, "choose a wider stock, or leave the width out");
     }
     let widest = width.or(stock.as_ref().map(|stock| stock.width));
     StavesPattern {
-        count: section.count("count", 3..=999),
+        count: section.get(&staves::COUNT),
         taper: taper(&section, widest),
         stock,
         width,
-        gap: section.length("gap"),
-        length: section.length("length"),
-        spares: section.count("spares", 0..=999),
-        oval_side: section.word("oval", words::OVAL),
-        colours: palette.list(&section, "colours").unwrap_or_default(),
+        gap: section.get(&staves::GAP),
+        length: section.get(&staves::LENGTH),
+        spares: section.get(&staves::SPARES),
+        oval_side: section.get(&staves::OVAL),
+        colours: section.get(&staves::COLOURS).unwrap_or_default(),
     }
 }
 
 fn taper(staves: &Section, widest: Option<Length>) -> Option<TaperPattern> {
-    let section = staves.section("taper", "staves.taper", keys::TAPER)?;
-    for (key, example) in [("from", r#"from = "1 1/2 in""#), ("foot", r#"foot = "1/8 in""#)] {
-        if !section.has(key) {
-            section.missing(key, example);
-        }
-    }
-    let from = section.length_within("from", PLACE);
-    let foot = section.length("foot");
+    let section = staves.section(&staves::TAPER)?;
+    section.need(taper::ALL);
+    let from = section.get(&taper::FROM);
+    let foot = section.get(&taper::FOOT);
     if let (Some(foot), Some(widest)) = (foot, widest)
         && foot > widest
     {
-        let message = "`staves.taper.foot` is wider than the stave".to_owned();
-        section.problem("foot", message, "write a width at the foot that is smaller than the stave's");
+        let message = format!("`{}` is wider than the stave", taper::FOOT.path);
+        let help = "write a width at the foot that is smaller than the stave's";
+        section.problem(&taper::FOOT, message, help);
     }
     Some(TaperPattern { from: from?, foot: foot? })
 }
 
-pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>, palette: &Palette) -> WeavePattern {
-    let Some(section) = file.section("weave", "weave", keys::WEAVE) else {
+pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePattern {
+    let Some(section) = file.section(&keys::WEAVE) else {
         return WeavePattern::default();
     };
-    let list = section.list("courses", MOST_COURSES).unwrap_or_default();
+    let list = section.list(&weave::COURSES, weave::COURSES.takes.most).unwrap_or_default();
     let top = mould.and_then(mould_height);
     let courses: Vec<CoursePattern> =
-        list.iter().filter_map(|entry| course(&section, entry, top, palette)).collect();
+        list.iter().filter_map(|entry| course(section.context, entry, top)).collect();
     WeavePattern {
         courses,
-        shrink: section.share("shrink", 0.0..=0.3),
-        float_staves: section.count("float-staves", 1..=99),
-        float_rows: section.count("float-rows", 1..=99),
+        shrink: section.get(&weave::SHRINK),
+        float_staves: section.get(&weave::FLOAT_STAVES),
+        float_rows: section.get(&weave::FLOAT_ROWS),
     }
 }
 

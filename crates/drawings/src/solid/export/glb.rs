@@ -7,7 +7,8 @@ use std::collections::HashMap;
 
 use serde_json::{Value, json};
 
-use super::super::{Mesh, Part, PartKind, Solid};
+use crate::solid::mesh::Mesh;
+use crate::solid::part::{Part, PartKind, Solid};
 
 /// Codes of the format: component types, buffer targets.
 const UNSIGNED_SHORT: u32 = 5123;

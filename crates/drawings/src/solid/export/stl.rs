@@ -3,7 +3,7 @@
 
 use glam::Vec3;
 
-use super::super::Solid;
+use crate::solid::part::Solid;
 
 /// All parts as one binary STL in millimetres; it carries neither names nor colours.
 pub fn stl(solid: &Solid) -> Vec<u8> {

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{Look, UnitsWord};
+use super::UnitsWord;
 
 /// A value as a pattern file holds it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -92,14 +92,4 @@ pub(crate) struct EditRequest {
     /// Units that stand first in the answer; the pattern's own if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) units: Option<UnitsWord>,
-}
-
-/// The changed pattern. It may have problems: what a maker types is written as it is typed.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct Edited {
-    /// The changed text.
-    pub(crate) source: String,
-    /// What it gives.
-    pub(crate) look: Look,
 }

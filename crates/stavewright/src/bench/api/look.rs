@@ -3,18 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{Edit, EditValue, Field, Group, Problem, Word};
-
-/// Units by the words of a pattern.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-#[serde(rename_all = "lowercase")]
-pub(crate) enum UnitsWord {
-    /// Inches and fractions.
-    In,
-    /// Millimetres.
-    Mm,
-}
+use super::{Edit, EditValue, Field, Group, Problem, UnitsWord, Word};
 
 /// What is to be looked at.
 #[derive(Clone, Debug, Deserialize, ToSchema)]
@@ -34,11 +23,21 @@ pub(crate) struct LookRequest {
 /// What a pattern gives: problems, or a basket.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct Look {
+pub(crate) struct Looked {
     /// What keeps the pattern from being read, in the order of the file.
     pub(crate) problems: Vec<Problem>,
     /// The basket; none if there are problems.
     pub(crate) basket: Option<Shown>,
+}
+
+/// The changed pattern. It may have problems: what a maker types is written as it is typed.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub(crate) struct Edited {
+    /// The changed text.
+    pub(crate) source: String,
+    /// What it gives.
+    pub(crate) look: Looked,
 }
 
 /// A basket.

@@ -16,6 +16,7 @@ mod picture;
 mod server;
 #[cfg(test)]
 mod typescript;
+mod units;
 
 pub(crate) use compare::*;
 pub(crate) use drawing::*;
@@ -27,3 +28,4 @@ pub(crate) use packets::*;
 pub(crate) use patterns::*;
 pub(crate) use picture::*;
 pub(crate) use server::*;
+pub(crate) use units::*;

@@ -46,7 +46,7 @@ fn generated() -> String {
     all.visit::<Fault>();
     all.visit::<Health>();
     all.visit::<LookRequest>();
-    all.visit::<Look>();
+    all.visit::<Looked>();
     all.visit::<NameRequest>();
     all.visit::<PacketRequest>();
     all.visit::<Packet>();

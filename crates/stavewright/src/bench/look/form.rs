@@ -18,7 +18,7 @@ pub(super) fn groups(
     basket: &Basket,
     words: &Words,
 ) -> Vec<api::Group> {
-    let form = Sheet { written, pattern, basket, words };
+    let form = FormInput { written, pattern, basket, words };
     let group = |group: &Group| api::Group {
         id: group.name().to_owned(),
         label: words.term(&format!("form-group-{}", group.name())),
@@ -50,14 +50,14 @@ fn name(text: String) -> Value {
 }
 
 /// What the form is filled in from.
-struct Sheet<'a> {
+struct FormInput<'a> {
     written: &'a Written,
     pattern: &'a Pattern,
     basket: &'a Basket,
     words: &'a Words,
 }
 
-impl Sheet<'_> {
+impl FormInput<'_> {
     /// Whether a value belongs to this basket. What the file says is shown in any case.
     fn applies(&self, path: &str) -> bool {
         let drawn = matches!(self.pattern.mould.form, Form::Drawn { .. });

@@ -1,5 +1,6 @@
 //! Everything that the page shows of a pattern but pictures.
 
+pub(crate) mod colours;
 mod courses;
 mod cuts;
 mod drawings;
@@ -14,11 +15,10 @@ mod span;
 
 use std::path::Path;
 
-use basket::colour::BUILT_IN;
-use basket::{Catalogue, Colour, Material};
+use basket::{Catalogue, Material};
 use words::Words;
 
-use super::api::{ColourName, Look, MaterialName, Shown, Stock, UnitsWord};
+use super::api::{Looked, MaterialName, Shown, Stock, UnitsWord};
 use super::compute::{Computed, compute, language, words};
 use super::refusal::Refusal;
 use super::text::Written;
@@ -32,13 +32,13 @@ pub(crate) fn look(
     tag: Option<&str>,
     units: Option<UnitsWord>,
     folder: &Path,
-) -> Result<Look, Refusal> {
+) -> Result<Looked, Refusal> {
     language(tag)?;
     match compute(source, folder) {
-        Err(problems) => Ok(Look { problems, basket: None }),
+        Err(problems) => Ok(Looked { problems, basket: None }),
         Ok(computed) => {
             let words = words(tag, units, computed.pattern.units)?;
-            Ok(Look { problems: Vec::new(), basket: Some(shown(source, &computed, &words)) })
+            Ok(Looked { problems: Vec::new(), basket: Some(shown(source, &computed, &words)) })
         }
     }
 }
@@ -59,7 +59,7 @@ pub(crate) fn shown(source: &str, computed: &Computed, words: &Words) -> Shown {
         stages: stages(basket, words),
         drawings: drawings::drawings(basket, words),
         materials: pattern.materials.iter().map(|material| material_name(material, words)).collect(),
-        colours: colours(&written),
+        colours: colours::colours(&written),
         lengths: cuts::lengths(basket, words),
     }
 }
@@ -70,7 +70,7 @@ pub(crate) fn stock(words: &Words) -> Stock {
     Stock {
         materials: catalogue.materials.iter().map(|material| material_name(material, words)).collect(),
         woods: catalogue.woods.iter().map(|wood| wood.name.clone()).collect(),
-        colours: built_in_colours().collect(),
+        colours: colours::built_in().collect(),
     }
 }
 
@@ -82,23 +82,4 @@ fn material_name(material: &Material, words: &Words) -> MaterialName {
         format!("{} × {}", lengths::both(words, width), lengths::both(words, thickness))
     };
     MaterialName { name: material.name.clone(), kind: material.kind.words().to_owned(), size }
-}
-
-fn built_in_colours() -> impl Iterator<Item = ColourName> {
-    BUILT_IN.iter().filter_map(|(name, _)| Colour::built_in(name)).map(|colour| colour_name(&colour))
-}
-
-/// A colour by name and hexadecimal.
-pub(crate) fn colour_name(colour: &Colour) -> ColourName {
-    ColourName { name: colour.name.clone(), hex: colour.to_hex() }
-}
-
-/// The colours that the pattern defines, then the built-in ones.
-fn colours(written: &Written) -> Vec<ColourName> {
-    let own = written.table("colours").into_iter().filter_map(|(name, text)| {
-        let colour = Colour::hex(&name, &text)
-            .or_else(|| Colour::built_in(&text).map(|like| Colour { name: name.clone(), ..like }))?;
-        Some(colour_name(&colour))
-    });
-    own.chain(built_in_colours()).collect()
 }

@@ -8,21 +8,21 @@ use axum::http::header;
 use axum::response::{IntoResponse, Response};
 
 use crate::bench::api::{
-    Chart, ChartRequest, CompareRequest, Comparison, DrawingRequest, EditRequest, Edited, Fault, Look,
-    LookRequest, PictureRequest,
+    Chart, ChartRequest, CompareRequest, Comparison, DrawingRequest, EditRequest, Edited, Fault, LookRequest,
+    Looked, PictureRequest,
 };
 use crate::bench::body::Sent;
 use crate::bench::refusal::Refusal;
-use crate::bench::server::Bench;
+use crate::bench::shared::Bench;
 use crate::bench::{compare as comparing, draw, look as looking, text};
 
 /// Everything that the page shows of a pattern but pictures.
 #[utoipa::path(post, path = "/api/look", request_body = LookRequest, responses(
-    (status = 200, body = Look), (status = 422, body = Fault)))]
+    (status = 200, body = Looked), (status = 422, body = Fault)))]
 pub(super) async fn look(
     State(bench): State<Arc<Bench>>,
     Sent(request): Sent<LookRequest>,
-) -> Result<Json<Look>, Refusal> {
+) -> Result<Json<Looked>, Refusal> {
     let own = Arc::clone(&bench);
     let LookRequest { source, language, units } = request;
     let work = move || looking::look(&source, language.as_deref(), units, own.folder.path());

@@ -21,7 +21,7 @@ use utoipa_axum::routes;
 
 use super::body::LARGEST;
 use super::refusal::Refusal;
-use super::server::Bench;
+use super::shared::Bench;
 use super::{gate, guard};
 
 /// The description that the handlers fill in.

@@ -17,10 +17,10 @@ use crate::bench::compute::{compute, words};
 use crate::bench::jobs::media;
 use crate::bench::look::problems;
 use crate::bench::refusal::Refusal;
-use crate::bench::server::Bench;
+use crate::bench::shared::Bench;
 use crate::failure::Failure;
-use crate::input::{Origin, Text};
 use crate::photos;
+use crate::source::{Origin, Text};
 
 /// Begins a packet.
 #[utoipa::path(post, path = "/api/packets", request_body = PacketRequest, responses(

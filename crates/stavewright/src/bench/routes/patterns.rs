@@ -11,7 +11,7 @@ use crate::bench::api::{Fault, NameRequest, PatternName, PatternText, SaveReques
 use crate::bench::body::Sent;
 use crate::bench::refusal::Refusal;
 use crate::bench::scenarios;
-use crate::bench::server::Bench;
+use crate::bench::shared::Bench;
 
 /// The pattern files of the folder.
 #[utoipa::path(get, path = "/api/patterns", responses((status = 200, body = [PatternName])))]

@@ -15,7 +15,7 @@ use crate::bench::api::{Fault, Health, LanguageName, Stock, UnitsWord};
 use crate::bench::compute;
 use crate::bench::look;
 use crate::bench::refusal::Refusal;
-use crate::bench::server::Bench;
+use crate::bench::shared::Bench;
 
 /// In which language, and which units stand first.
 #[derive(Debug, Default, Deserialize, IntoParams)]

@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use toml_edit::{Document, Item, Table, TableLike, Value};
 
-use super::path::{Part, Path};
+use super::path::{Path, PathStep};
 use super::value;
 use crate::bench::api::EditValue;
 
@@ -30,9 +30,9 @@ impl Written {
     fn item(&self, path: &str) -> Option<&Item> {
         let document = self.0.as_ref()?;
         let path = Path::read(path).ok()?;
-        path.parts().iter().try_fold(document.as_item(), |item, part| match part {
-            Part::Key(key) => item.get(key.as_str()),
-            Part::Entry(_) => None,
+        path.steps().iter().try_fold(document.as_item(), |item, step| match step {
+            PathStep::Key(key) => item.get(key.as_str()),
+            PathStep::Entry(_) => None,
         })
     }
 
@@ -63,7 +63,7 @@ fn holds(span: Option<Range<usize>>, place: usize) -> bool {
 
 fn in_table(table: &dyn TableLike, place: usize) -> Option<Path> {
     table.iter().find_map(|(name, item)| {
-        let here = Path::from(Part::Key(name.to_owned()));
+        let here = Path::from(PathStep::Key(name.to_owned()));
         if let Some(inner) = in_item(item, place) {
             return Some(inner.into_iter().fold(here, |path, part| path.then(part)));
         }
@@ -73,7 +73,7 @@ fn in_table(table: &dyn TableLike, place: usize) -> Option<Path> {
 }
 
 /// The way from an item to the innermost value in it; none if the place lies not in one of its own.
-fn in_item(item: &Item, place: usize) -> Option<Vec<Part>> {
+fn in_item(item: &Item, place: usize) -> Option<Vec<PathStep>> {
     match item {
         Item::None => None,
         Item::Value(value) => in_value(value, place),
@@ -86,13 +86,13 @@ fn in_item(item: &Item, place: usize) -> Option<Vec<Part>> {
     }
 }
 
-fn in_section(table: &Table, place: usize) -> Option<Vec<Part>> {
-    in_table(table, place).map(|path| path.parts().to_vec())
+fn in_section(table: &Table, place: usize) -> Option<Vec<PathStep>> {
+    in_table(table, place).map(|path| path.steps().to_vec())
 }
 
-fn in_value(value: &Value, place: usize) -> Option<Vec<Part>> {
+fn in_value(value: &Value, place: usize) -> Option<Vec<PathStep>> {
     match value {
-        Value::InlineTable(table) => in_table(table, place).map(|path| path.parts().to_vec()),
+        Value::InlineTable(table) => in_table(table, place).map(|path| path.steps().to_vec()),
         Value::Array(list) => list.iter().enumerate().find_map(|(index, value)| {
             let here = || holds(value.span(), place).then(Vec::new);
             in_value(value, place).or_else(here).map(|inner| entry(index, inner))
@@ -101,8 +101,8 @@ fn in_value(value: &Value, place: usize) -> Option<Vec<Part>> {
     }
 }
 
-fn entry(index: usize, inner: Vec<Part>) -> Vec<Part> {
-    std::iter::once(Part::Entry(index)).chain(inner).collect()
+fn entry(index: usize, inner: Vec<PathStep>) -> Vec<PathStep> {
+    std::iter::once(PathStep::Entry(index)).chain(inner).collect()
 }
 
 #[cfg(test)]

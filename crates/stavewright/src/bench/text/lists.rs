@@ -2,11 +2,11 @@
 
 use toml_edit::{Array, ArrayOfTables, DocumentMut, Item, Table, Value};
 
-use super::edit::{nowhere, set};
 use super::path::Path;
 use super::rows::Rows;
+use super::set::{nowhere, set};
 use super::value::to_toml;
-use super::walk::{Place, walk};
+use super::walk::{Found, walk};
 use crate::bench::api::EditValue;
 use crate::bench::refusal::Refusal;
 
@@ -84,11 +84,11 @@ enum List<'a> {
 
 /// The list at a path; one that is missing is made under its key.
 fn walk_to_list<'a>(document: &'a mut DocumentMut, path: &Path) -> Result<List<'a>, Refusal> {
-    if walk(document.as_item_mut(), path.parts()).is_none() {
+    if walk(document.as_item_mut(), path.steps()).is_none() {
         set(document, path, Array::new().into())?;
     }
-    match walk(document.as_item_mut(), path.parts()) {
-        Some(Place::Item(Item::ArrayOfTables(tables))) => Ok(List::Tables(tables)),
+    match walk(document.as_item_mut(), path.steps()) {
+        Some(Found::Item(Item::ArrayOfTables(tables))) => Ok(List::Tables(tables)),
         Some(place) => place.list().map(List::Plain).ok_or_else(|| nowhere(path)),
         None => Err(nowhere(path)),
     }

@@ -5,7 +5,7 @@ use basket::measure::Printing;
 use toml_edit::{DocumentMut, Item};
 
 use super::path::Path;
-use super::walk::{Place, walk};
+use super::walk::{Found, walk};
 use crate::bench::refusal::Refusal;
 
 /// A length as text in the file's own units, with its unit unless the earlier text had none.
@@ -17,10 +17,10 @@ pub(super) fn measure(document: &mut DocumentMut, path: &Path, mm: f64) -> Resul
             "Send millimetres from 0 to 100000.",
         ));
     }
-    let before = walk(document.as_item_mut(), path.parts()).and_then(|place| match place {
-        Place::Item(item) => item.as_str().map(str::to_owned),
-        Place::Value(value) => value.as_str().map(str::to_owned),
-        Place::Table(_) => None,
+    let before = walk(document.as_item_mut(), path.steps()).and_then(|place| match place {
+        Found::Item(item) => item.as_str().map(str::to_owned),
+        Found::Value(value) => value.as_str().map(str::to_owned),
+        Found::Table(_) => None,
     });
     let units = document.get("units").and_then(Item::as_str);
     let before_is_metric = before.as_deref().is_some_and(|text| text.contains("mm") || text.contains("cm"));

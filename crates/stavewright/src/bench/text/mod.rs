@@ -6,6 +6,7 @@ mod lists;
 mod measure;
 mod path;
 mod rows;
+mod set;
 mod value;
 mod walk;
 

@@ -11,7 +11,7 @@ const LONGEST_LIST: usize = 10_000;
 
 /// One step of the way.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) enum Part {
+pub(crate) enum PathStep {
     /// A key of a section.
     Key(String),
     /// An entry of a list, counted from 0.
@@ -20,13 +20,13 @@ pub(crate) enum Part {
 
 /// The way to a value, such as `weave.courses[2].rows`. It begins with a key.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Path(Vec<Part>);
+pub(crate) struct Path(Vec<PathStep>);
 
 impl Path {
     /// Reads a way.
     pub(crate) fn read(text: &str) -> Result<Self, Refusal> {
-        let parts = parts(text).filter(|parts| (1..=DEEPEST).contains(&parts.len()));
-        parts.map(Self).ok_or_else(|| {
+        let steps = steps(text).filter(|steps| (1..=DEEPEST).contains(&steps.len()));
+        steps.map(Self).ok_or_else(|| {
             let shown: String = text.chars().take(80).collect();
             Refusal::senseless(
                 format!("`{shown}` is not the name of a value"),
@@ -37,53 +37,53 @@ impl Path {
     }
 
     /// Its steps; the first is a key.
-    pub(crate) fn parts(&self) -> &[Part] {
+    pub(crate) fn steps(&self) -> &[PathStep] {
         &self.0
     }
 
     /// The way with one more step.
-    pub(crate) fn then(&self, part: Part) -> Self {
-        Self(self.0.iter().cloned().chain([part]).collect())
+    pub(crate) fn then(&self, step: PathStep) -> Self {
+        Self(self.0.iter().cloned().chain([step]).collect())
     }
 }
 
-impl From<Part> for Path {
-    fn from(part: Part) -> Self {
-        Self(vec![part])
+impl From<PathStep> for Path {
+    fn from(step: PathStep) -> Self {
+        Self(vec![step])
     }
 }
 
 impl fmt::Display for Path {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (index, part) in self.0.iter().enumerate() {
-            match part {
-                Part::Key(key) if index == 0 => write!(f, "{key}")?,
-                Part::Key(key) => write!(f, ".{key}")?,
-                Part::Entry(entry) => write!(f, "[{}]", entry + 1)?,
+        for (index, step) in self.0.iter().enumerate() {
+            match step {
+                PathStep::Key(key) if index == 0 => write!(f, "{key}")?,
+                PathStep::Key(key) => write!(f, ".{key}")?,
+                PathStep::Entry(entry) => write!(f, "[{}]", entry + 1)?,
             }
         }
         Ok(())
     }
 }
 
-fn parts(text: &str) -> Option<Vec<Part>> {
-    let mut parts = Vec::new();
+fn steps(text: &str) -> Option<Vec<PathStep>> {
+    let mut steps = Vec::new();
     for piece in text.split('.') {
         let (key, entries) = piece.split_once('[').map_or((piece, None), |(key, rest)| (key, Some(rest)));
         let plain = |sign: char| sign.is_ascii_alphanumeric() || sign == '-' || sign == '_';
         if key.is_empty() || key.len() > 60 || !key.chars().all(plain) {
             return None;
         }
-        parts.push(Part::Key(key.to_owned()));
+        steps.push(PathStep::Key(key.to_owned()));
         if let Some(entries) = entries {
             for entry in entries.strip_suffix(']')?.split("][") {
                 let number: usize =
                     entry.parse().ok().filter(|number| (1..=LONGEST_LIST).contains(number))?;
-                parts.push(Part::Entry(number - 1));
+                steps.push(PathStep::Entry(number - 1));
             }
         }
     }
-    Some(parts)
+    Some(steps)
 }
 
 #[cfg(test)]

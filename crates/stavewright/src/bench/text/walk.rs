@@ -2,31 +2,33 @@
 
 use toml_edit::{Array, ArrayOfTables, Item, Table, Value};
 
-use super::path::Part;
+use super::path::PathStep;
 
 /// Something in a document that can be walked through.
-pub(super) enum Place<'a> {
+pub(super) enum Found<'a> {
     Item(&'a mut Item),
     Value(&'a mut Value),
     Table(&'a mut Table),
 }
 
-impl<'a> Place<'a> {
-    fn step(self, part: &Part) -> Option<Self> {
-        match (self, part) {
-            (Self::Item(item), Part::Key(key)) => item.as_table_like_mut()?.get_mut(key).map(Self::Item),
-            (Self::Item(Item::ArrayOfTables(tables)), Part::Entry(entry)) => {
+impl<'a> Found<'a> {
+    fn step(self, step: &PathStep) -> Option<Self> {
+        match (self, step) {
+            (Self::Item(item), PathStep::Key(key)) => item.as_table_like_mut()?.get_mut(key).map(Self::Item),
+            (Self::Item(Item::ArrayOfTables(tables)), PathStep::Entry(entry)) => {
                 tables.get_mut(*entry).map(Self::Table)
             }
-            (Self::Item(item), Part::Entry(entry)) => item.as_array_mut()?.get_mut(*entry).map(Self::Value),
-            (Self::Value(value), Part::Key(key)) => {
+            (Self::Item(item), PathStep::Entry(entry)) => {
+                item.as_array_mut()?.get_mut(*entry).map(Self::Value)
+            }
+            (Self::Value(value), PathStep::Key(key)) => {
                 value.as_inline_table_mut()?.get_mut(key).map(Self::Value)
             }
-            (Self::Value(value), Part::Entry(entry)) => {
+            (Self::Value(value), PathStep::Entry(entry)) => {
                 value.as_array_mut()?.get_mut(*entry).map(Self::Value)
             }
-            (Self::Table(table), Part::Key(key)) => table.get_mut(key).map(Self::Item),
-            (Self::Table(_), Part::Entry(_)) => None,
+            (Self::Table(table), PathStep::Key(key)) => table.get_mut(key).map(Self::Item),
+            (Self::Table(_), PathStep::Entry(_)) => None,
         }
     }
 
@@ -46,6 +48,6 @@ impl<'a> Place<'a> {
     }
 }
 
-pub(super) fn walk<'a>(item: &'a mut Item, way: &[Part]) -> Option<Place<'a>> {
-    way.iter().try_fold(Place::Item(item), Place::step)
+pub(super) fn walk<'a>(item: &'a mut Item, way: &[PathStep]) -> Option<Found<'a>> {
+    way.iter().try_fold(Found::Item(item), Found::step)
 }

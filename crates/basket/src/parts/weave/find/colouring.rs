@@ -2,10 +2,12 @@
 
 use serde::Serialize;
 
-use super::{Wanted, ways};
+use super::Wanted;
 use crate::pattern::Rule;
-use crate::weave::fabric::{Fabric, Follow, Passing};
+use crate::weave::fabric::Fabric;
 use crate::weave::look::Look;
+use crate::weave::passing::Passing;
+use crate::weave::weaves::Spiral;
 
 /// Most colours that are searched for.
 pub const MOST_COLOURS: u8 = 3;
@@ -47,7 +49,7 @@ impl Colouring {
             // Told apart by light and shade: weaver and stave.
             return vec![Self { weavers: vec![1], staves: vec![0], every: None }];
         }
-        let weavers = ways::weavers(fabric);
+        let weavers = fabric.weavers();
         let each = assignments(weavers, colours);
         let mut all: Vec<Self> = if weavers == 1 {
             vec![Self { weavers: vec![1], staves: vec![0], every: None }]
@@ -61,11 +63,11 @@ impl Colouring {
                 every: Some(BANDS / u32::from(colours)),
             });
         }
-        if is_plain(fabric) && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours))
-        {
+        let plain = fabric.passing == Passing::Spiral(Spiral { rule: Rule::PLAIN });
+        if plain && wanted.look == Look::Columns && fabric.count.is_multiple_of(u32::from(colours)) {
             all.push(Self { weavers: vec![0], staves: (0..colours).collect(), every: None });
         }
-        let twined = matches!(fabric.passing, Passing::Twined { .. });
+        let twined = fabric.twined() > 1;
         all.retain(|colouring| colouring.shows(colours, twined));
         all
     }
@@ -80,10 +82,6 @@ impl Colouring {
     pub(super) fn work(&self) -> f64 {
         f64::from(self.staves.iter().max().copied().unwrap_or(0).min(1)) * 1.5
     }
-}
-
-fn is_plain(fabric: &Fabric) -> bool {
-    matches!(&fabric.passing, Passing::Repeat { rule: Rule::PLAIN, follow: Follow::Spiral })
 }
 
 /// All ways to give so many colours to weavers; colours are numbered as they come.

@@ -5,7 +5,7 @@
  * draft whose window is gone may be taken up by the next window that opens the pattern.
  */
 
-import type { Course } from "./history.ts";
+import type { UndoStack } from "./history.ts";
 
 export interface Draft {
   /** Name of the pattern; none if it was never saved. */
@@ -14,7 +14,8 @@ export interface Draft {
   /** The text of the file that it grew from, and its hash. */
   readonly saved: string;
   readonly hash: string | null;
-  readonly course: Course;
+  /** The way it came about; a draft is worth keeping without it. */
+  readonly undo?: UndoStack;
   /** When it was kept, in milliseconds since 1970. */
   readonly time: number;
 }
@@ -24,7 +25,7 @@ const WINDOW = "stavewright-window";
 /** So many steps back are kept with a draft. */
 const KEPT_STEPS = 25;
 
-export class Keep {
+export class Drafts {
   #key: string;
 
   constructor(private readonly folder: string) {
@@ -46,17 +47,15 @@ export class Keep {
   }
 
   put(draft: Omit<Draft, "time">): void {
-    const course = {
-      past: draft.course.past.slice(-KEPT_STEPS),
-      future: draft.course.future.slice(-KEPT_STEPS),
-    };
-    const text = JSON.stringify({ ...draft, course, time: Date.now() });
+    const { past, future } = draft.undo ?? { past: [], future: [] };
+    const undo: UndoStack = { past: past.slice(-KEPT_STEPS), future: future.slice(-KEPT_STEPS) };
+    const text = JSON.stringify({ ...draft, undo, time: Date.now() });
     try {
       localStorage.setItem(this.#key, text);
     } catch {
       // The browser's room is full: keep the text at least, without the way it came about.
       localStorage.removeItem(this.#key);
-      localStorage.setItem(this.#key, JSON.stringify({ ...draft, course: { past: [], future: [] }, time: Date.now() }));
+      localStorage.setItem(this.#key, JSON.stringify({ ...draft, undo: undefined, time: Date.now() }));
     }
   }
 
@@ -113,6 +112,6 @@ function read(key: string): Draft | undefined {
 function isDraft(draft: unknown): draft is Draft {
   return (
     typeof draft === "object" && draft !== null && "source" in draft && typeof draft.source === "string" &&
-    "saved" in draft && typeof draft.saved === "string" && "course" in draft && "time" in draft
+    "saved" in draft && typeof draft.saved === "string" && "time" in draft
   );
 }

@@ -4,40 +4,40 @@ import type { Health } from "../api/types.ts";
 import { Signal } from "../state/signal.ts";
 import { json } from "./client.ts";
 
-export type Pulse = "there" | "gone";
+export type Presence = "there" | "gone";
 
-const CALM_MS = 5000;
-const ANXIOUS_MS = 1000;
+const THERE_MS = 5000;
+const GONE_MS = 1000;
 
 /** Follows the server: tells when it goes, when it comes back, and when it is another one. */
-export class Heart {
-  readonly pulse = new Signal<Pulse>("there");
+export class Connection {
+  readonly presence = new Signal<Presence>("there");
   readonly health: Signal<Health>;
   #timer = 0;
 
   constructor(first: Health) {
     this.health = new Signal(first);
-    this.#wait(CALM_MS);
+    this.#wait(THERE_MS);
   }
 
   /** A request was not answered: look at once whether the server is gone. */
-  doubt(): void {
+  check(): void {
     clearTimeout(this.#timer);
-    void this.#beat();
+    void this.#ask();
   }
 
-  async #beat(): Promise<void> {
+  async #ask(): Promise<void> {
     try {
       this.health.set(await json<Health>("GET", "/api/health"));
-      if (this.pulse.value === "gone") this.pulse.set("there");
+      if (this.presence.value === "gone") this.presence.set("there");
     } catch {
-      if (this.pulse.value === "there") this.pulse.set("gone");
+      if (this.presence.value === "there") this.presence.set("gone");
     }
-    this.#wait(this.pulse.value === "there" ? CALM_MS : ANXIOUS_MS);
+    this.#wait(this.presence.value === "there" ? THERE_MS : GONE_MS);
   }
 
   #wait(ms: number): void {
     clearTimeout(this.#timer);
-    this.#timer = window.setTimeout(() => void this.#beat(), ms);
+    this.#timer = window.setTimeout(() => void this.#ask(), ms);
   }
 }

@@ -1,0 +1,280 @@
+//! How the bend at the foot is found: one bend where it fits, else one that swings out and back.
+//!
+//! Swinging out, the stave may run on level, bends by more than the wall leans, may run straight, and
+//! bends back on the same radius until it lies on the wall. The middle of the second arc's circle then
+//! stands square off the wall by the radius, and the straight stretch between the arcs is an inner common
+//! tangent of both circles. On a straight wall the touch lies lowest where the two circles touch; on
+//! a curved one it is searched for from the foot upward. Derived here.
+
+use std::f64::consts::{FRAC_PI_2, PI, TAU};
+
+use super::curve::{Curve, Point};
+use crate::base::Base;
+use crate::form::Profile;
+use crate::measure::Length;
+
+/// Largest figure taken from a pattern, in mm.
+const LARGEST: f64 = 1e5;
+/// Less than this, in mm or radians, is rounding.
+const ROUNDING: f64 = 1e-9;
+/// How far, in mm, a curve may cut into what it should clear.
+const CLEARANCE: f64 = 1e-7;
+/// A turn whose versine is smaller is none.
+const NO_TURN: f64 = 1e-9;
+/// Places up the wall that are tried for the touch.
+const STEPS: u32 = 128;
+/// Halvings of a step, until nothing is left of it.
+const HALVINGS: u32 = 40;
+/// Places on the wall that a curve is held against, and how closely the worst of them is looked at.
+const HELD: (u32, u32) = (24, 32);
+/// Where no curve of the least radius lies on the wall, radii that step down by this share are tried.
+const TIGHTER: f64 = 0.8;
+/// How many of them.
+const TRIES: u32 = 48;
+
+/// What a stave has to get round, in mm: the base, the foot of the mould and the wall.
+pub(super) struct Foot<'a> {
+    profile: &'a Profile,
+    /// Radius of the base's edge.
+    edge: f64,
+    /// Rise from the groove's middle to the mould's foot.
+    rise: f64,
+    /// Half a stave's thickness.
+    half: f64,
+    /// Radius of the mould's foot.
+    mould: f64,
+    /// Way up the wall.
+    length: f64,
+}
+
+/// A bend as found.
+#[derive(Clone, Copy)]
+pub(super) struct Solved {
+    pub(super) radius: f64,
+    pub(super) is_single: bool,
+    pub(super) touch: f64,
+    pub(super) curve: Curve,
+}
+
+/// A place of a stave's middle that lies on the wall, and the wall's heading there.
+#[derive(Clone, Copy)]
+struct OnWall {
+    point: Point,
+    heading: f64,
+}
+
+impl OnWall {
+    /// The place so far out from it, square to the wall.
+    fn out(&self, distance: f64) -> Point {
+        let (sin, cos) = libm::sincos(self.heading);
+        (self.point.0 + distance * sin, self.point.1 - distance * cos)
+    }
+}
+
+impl<'a> Foot<'a> {
+    pub(super) fn of(profile: &'a Profile, base: &Base, thickness: Length) -> Self {
+        Self {
+            profile,
+            edge: sane(base.edge_radius()),
+            rise: sane(base.thickness / 2.0),
+            half: sane(thickness / 2.0),
+            mould: profile.at(Length::ZERO).radius.to_mm(),
+            length: profile.length().to_mm(),
+        }
+    }
+
+    /// Thickness of the stave, as far as it makes sense.
+    pub(super) fn thickness(&self) -> Length {
+        Length::mm(self.half * 2.0)
+    }
+
+    /// The bend of a stave whose stock stands this radius.
+    pub(super) fn solve(&self, least: f64) -> Solved {
+        // A circle of this radius passes the rim of the base however far it bends.
+        let round_the_base = f64::midpoint(self.rise, self.half);
+        self.one_bend(least)
+            .or_else(|| self.swung(least))
+            .or_else(|| self.swung(least.max(round_the_base)))
+            .or_else(|| self.tighter(least))
+            .unwrap_or_else(|| self.forced(least))
+    }
+
+    /// One bend, if it may have this radius: the largest there is room for.
+    fn one_bend(&self, least: f64) -> Option<Solved> {
+        let wall = self.on_wall(0.0);
+        let (sin, cos) = libm::sincos(wall.heading);
+        let turn = 1.0 - cos;
+        let run = self.mould - self.edge;
+        let by_rise = (self.rise - self.half * cos) / turn;
+        let by_run = (run * sin + self.half - self.rise * cos) / turn;
+        let room = by_rise.min(by_run);
+        if turn < NO_TURN || room < least {
+            return None;
+        }
+        // A foot that is nearly level needs no bend to speak of; the base's own size bounds it.
+        let radius = room.min(self.mould.max(self.rise).max(self.half).max(least));
+        let spare = if radius < room { (room - radius) * turn / sin } else { 0.0 };
+        let slack = run + (self.half - self.rise) * sin / turn;
+        let (level, up) = (slack.max(0.0) + spare, (-slack).max(0.0) + spare);
+        let arc = (1.0 / radius, radius * wall.heading);
+        let curve = self.curve([(0.0, level), arc, (0.0, 0.0), (0.0, 0.0), (0.0, up)]);
+        Some(Solved { radius, is_single: true, touch: 0.0, curve })
+    }
+
+    /// A bend that swings out and back on this radius and touches the wall as low as it can; where
+    /// that is at the foot, on the largest radius that does so.
+    fn swung(&self, radius: f64) -> Option<Solved> {
+        let levels = [Some(0.0), self.level_past_foot(radius)];
+        let lowest = |level| self.lowest(radius, level);
+        let (touch, curve) =
+            levels.into_iter().flatten().filter_map(lowest).min_by(|one, other| one.0.total_cmp(&other.0))?;
+        let found = Solved { radius, is_single: false, touch, curve };
+        Some(if touch > 0.0 { found } else { self.widened(found) })
+    }
+
+    /// The same touch at the foot on the largest radius.
+    fn widened(&self, found: Solved) -> Solved {
+        let with = |radius| {
+            let curve = self.swing(radius, 0.0, 0.0)?;
+            Some(Solved { radius, curve, ..found })
+        };
+        let (mut best, mut beyond) = (found, self.mould.max(self.rise).max(found.radius));
+        for _ in 0..HALVINGS {
+            let radius = f64::midpoint(best.radius, beyond);
+            match with(radius) {
+                Some(wider) => best = wider,
+                None => beyond = radius,
+            }
+        }
+        best
+    }
+
+    /// The largest of smaller radii on which the stave lies on the wall.
+    fn tighter(&self, least: f64) -> Option<Solved> {
+        let radii = std::iter::successors(Some(least * TIGHTER), |radius| Some(radius * TIGHTER));
+        radii.take(TRIES as usize).find_map(|radius| self.one_bend(radius).or_else(|| self.swung(radius)))
+    }
+
+    /// A curve onto the wall, whatever it cuts: for a base, a groove or a mould that cannot be.
+    fn forced(&self, least: f64) -> Solved {
+        let away = |along: f64| {
+            let point = self.on_wall(along).point;
+            libm::hypot(point.0 - self.edge, point.1 + self.rise)
+        };
+        let touch = if away(0.0) > 1e-2 { 0.0 } else { self.length };
+        let radius = least.min(away(touch) / 4.0).max(ROUNDING);
+        let wall = self.on_wall(touch);
+        let (heading, between) = self.tangent(radius, 0.0, wall).unwrap_or((wall.heading, 0.0));
+        let whole = |angle: f64| if angle > -ROUNDING { angle.max(0.0) } else { angle + TAU };
+        let (turn, back) = (whole(heading), whole(whole(heading) - wall.heading));
+        let curve = self.swinging(radius, 0.0, (turn, between, back));
+        Solved { radius, is_single: false, touch, curve }
+    }
+
+    /// The lowest touch after so long a level stretch, and the curve to it.
+    fn lowest(&self, radius: f64, level: f64) -> Option<(f64, Curve)> {
+        let swing = |along| self.swing(radius, level, along);
+        let lowest = self.first(swing)?;
+        if self.clears_wall(&lowest) {
+            return Some(lowest);
+        }
+        self.first(|along| swing(along).filter(|curve| self.clears_wall(&(along, *curve))))
+    }
+
+    /// The first place up the wall for which there is a curve.
+    fn first(&self, curve: impl Fn(f64) -> Option<Curve>) -> Option<(f64, Curve)> {
+        let step = self.length / f64::from(STEPS);
+        let tried = (0..=STEPS).map(|number| step * f64::from(number));
+        let mut found = tried.filter_map(|along| Some((along, curve(along)?))).next()?;
+        let mut below = found.0 - step;
+        for _ in 0..if found.0 > 0.0 { HALVINGS } else { 0 } {
+            let along = f64::midpoint(below, found.0);
+            match curve(along) {
+                Some(curve) => found = (along, curve),
+                None => below = along,
+            }
+        }
+        Some(found)
+    }
+
+    /// The curve that swings out and touches the wall here, if there is one that turns the right way and
+    /// passes the foot of the mould.
+    fn swing(&self, radius: f64, level: f64, along: f64) -> Option<Curve> {
+        let wall = self.on_wall(along);
+        let (heading, between) = self.tangent(radius, level, wall)?;
+        let back = heading - wall.heading;
+        if heading < -ROUNDING || back < -ROUNDING {
+            return None;
+        }
+        let curve = self.swinging(radius, level, (heading.max(0.0), between, back.max(0.0)));
+        self.clears_foot(&curve).then_some(curve)
+    }
+
+    /// Heading and length of the inner tangent from the circle of the bend to that of the bend back.
+    fn tangent(&self, radius: f64, level: f64, wall: OnWall) -> Option<(f64, f64)> {
+        let middle = wall.out(radius);
+        let (across, up) = (middle.0 - self.edge - level, middle.1 + self.rise - radius);
+        let square = across * across + up * up - 4.0 * radius * radius;
+        if square < 0.0 {
+            return None;
+        }
+        let between = square.sqrt();
+        let twice = 2.0 * radius;
+        let heading = libm::atan2(twice * across + between * up, between * across - twice * up);
+        Some((heading, between))
+    }
+
+    fn swinging(&self, radius: f64, level: f64, (turn, between, back): (f64, f64, f64)) -> Curve {
+        let bend = |curvature: f64, angle: f64| (curvature, radius * angle);
+        let (out, home) = (bend(1.0 / radius, turn), bend(-1.0 / radius, back));
+        self.curve([(0.0, level), out, (0.0, between), home, (0.0, 0.0)])
+    }
+
+    fn curve(&self, stretches: [(f64, f64); 5]) -> Curve {
+        Curve::level_from((self.edge, -self.rise), stretches)
+    }
+
+    /// How far the stave must run on level for a bend of this radius to pass the foot of the mould.
+    fn level_past_foot(&self, radius: f64) -> Option<f64> {
+        let run = (self.mould - self.edge).max(0.0);
+        let square = (self.rise - self.half) * (2.0 * radius - self.rise - self.half);
+        let level = run - square.max(0.0).sqrt();
+        (square >= 0.0 && level > 0.0).then_some(level)
+    }
+
+    /// Whether the stave passes outside the foot of the mould or, if that is larger, the rim of the base.
+    /// One that leaves the groove at less than half its thickness below cannot.
+    fn clears_foot(&self, curve: &Curve) -> bool {
+        let foot = (self.mould.max(self.edge), 0.0);
+        self.rise <= self.half || curve.outside(foot) <= CLEARANCE - self.half
+    }
+
+    /// Whether no part of the wall below the touch lies outside the curve.
+    fn clears_wall(&self, (along, curve): &(f64, Curve)) -> bool {
+        let (places, closer) = HELD;
+        let outside = |along: f64| curve.outside(self.on_wall(along).point);
+        let step = along / f64::from(places);
+        let tried = (0..places).map(|number| step * f64::from(number)).map(|place| (place, outside(place)));
+        let Some(worst) = tried.reduce(|worst, next| if next.1 > worst.1 { next } else { worst }) else {
+            return true;
+        };
+        let (mut low, mut high) = ((worst.0 - step).max(0.0), (worst.0 + step).min(*along));
+        for _ in 0..closer {
+            let (one, other) = (low + (high - low) / 3.0, high - (high - low) / 3.0);
+            if outside(one) > outside(other) { high = other } else { low = one }
+        }
+        worst.1.max(outside(f64::midpoint(low, high))) <= CLEARANCE
+    }
+
+    fn on_wall(&self, along: f64) -> OnWall {
+        let spot = self.profile.at(Length::mm(along));
+        let heading = (FRAC_PI_2 - spot.lean.to_radians()).clamp(0.0, PI);
+        let on_mould = OnWall { point: (spot.radius.to_mm(), spot.height.to_mm()), heading };
+        OnWall { point: on_mould.out(self.half), heading }
+    }
+}
+
+fn sane(length: Length) -> f64 {
+    let mm = length.to_mm();
+    if mm.is_nan() { 0.0 } else { mm.clamp(0.0, LARGEST) }
+}

@@ -1,0 +1,169 @@
+//! What every weave answers.
+
+use std::ops::Range;
+
+use crate::message::Message;
+use crate::pattern::WeaveKind;
+use crate::weave::diagonal::Diagonal;
+use crate::weave::look::Eye;
+
+/// What is seen at the crossing of a row and a stave. Where no weaver is seen, the stave is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Cell {
+    /// Index of the weaver seen from outside.
+    pub outside: Option<u32>,
+    /// Index of the weaver seen from inside.
+    pub inside: Option<u32>,
+}
+
+impl Cell {
+    /// One weaver, on one side or the other.
+    pub(super) const fn of_one(weaver: u32, over: bool) -> Self {
+        if over {
+            Self { outside: Some(weaver), inside: None }
+        } else {
+            Self { outside: None, inside: Some(weaver) }
+        }
+    }
+}
+
+/// A row as its weave tells it.
+pub(crate) struct Told {
+    /// Row of the weave, from 0.
+    pub row: u32,
+    /// Whether it is the first of its course.
+    pub first: bool,
+    /// Whether it is a piece of its own.
+    pub by_itself: bool,
+    /// How many staves there are.
+    pub count: u32,
+    /// Stave, counted from 1, at which it begins.
+    pub begin: u32,
+    /// Whether a weaver lies outside at each stave, in the order in which it comes to them.
+    pub sides: Vec<bool>,
+}
+
+/// The questions that a weave answers.
+///
+/// Rows count from 0 at the bottom of the weave, places from 0 at the stave at which it begins; `count` is
+/// how many staves make a round, at least one.
+pub(crate) trait Answers {
+    /// What is seen at a row and a place.
+    fn cell(&self, row: u32, place: u32, count: u32) -> Cell;
+    /// Counts that differ by so many staves are woven alike.
+    fn period(&self) -> u32;
+    /// Rows after which the weave repeats upward.
+    fn rows(&self, count: u32) -> u32;
+    /// By how much more of its way a weaver spends outside than inside, as a share: −1 to 1.
+    fn outward(&self) -> f64;
+    /// The weave as a pattern names it.
+    fn kind(&self) -> WeaveKind;
+    /// How the weaver passes the staves of a row, to be said in words.
+    fn told(&self, row: &Told) -> Message;
+    /// What it asks of whoever weaves, weighed in staves more or less than wanted: a weaver more at a time,
+    /// rows each begun and ended by themselves, a step up in every round, a rule to keep count of.
+    fn work(&self) -> f64;
+
+    /// The keys beside its name by which a pattern asks for it, with TOML values.
+    fn keys(&self) -> Vec<(&'static str, String)> {
+        Vec::new()
+    }
+    /// Places after which a row repeats.
+    fn repeat(&self, _count: u32) -> u32 {
+        self.period()
+    }
+    /// How many weavers are at work at a time; weavers laid side by side count as one.
+    fn weavers(&self) -> u32 {
+        1
+    }
+    /// How many weavers are twisted round each other; one where none are.
+    fn twined(&self) -> u32 {
+        1
+    }
+    /// By how many rows a weaver rises in a round; none where each row begins anew.
+    fn rise(&self) -> u32 {
+        1
+    }
+    /// Rows before the first that was there already.
+    fn rows_that_differ(&self, count: u32) -> u32 {
+        self.rows(count)
+    }
+    /// Whether each row meets the next, or itself where it begins anew, without a fault in the weave.
+    fn closes(&self, _count: u32) -> bool {
+        true
+    }
+    /// Whether it can do what its name says.
+    fn suits(&self, _count: u32) -> bool {
+        true
+    }
+    /// What its lines do from row to row.
+    fn diagonal(&self, _count: u32, _eye: Eye) -> Diagonal {
+        Diagonal::None
+    }
+
+    /// Whether a weaver is seen outside at a row and a place.
+    fn is_over(&self, row: u32, place: u32, count: u32) -> bool {
+        self.cell(row, place, count).outside.is_some()
+    }
+    /// Whether the stave at a place is crossed on both sides as rows go by.
+    fn is_crossed(&self, place: u32, count: u32) -> bool {
+        let rows = self.rows_that_differ(count);
+        let over = (0..rows).filter(|&row| self.is_over(row, place, count)).count() as u32;
+        0 < over && over < rows
+    }
+    /// Whether every stave is, however many rows there are.
+    fn holds(&self, count: u32) -> bool {
+        is_crossed_everywhere(self, count)
+    }
+    /// How often one weaver changes sides in a row that begins at a place, the step to its own next row
+    /// included.
+    fn changes(&self, row: u32, begin: u32, count: u32) -> u32 {
+        let side = |row, place| self.is_over(row, (begin + place) % count, count);
+        let next = side(row.saturating_add(self.rise()), 0);
+        let mut before = side(row, 0);
+        let mut changes = 0;
+        for now in (1..count).map(|place| side(row, place)).chain([next]) {
+            changes += u32::from(now != before);
+            before = now;
+        }
+        changes
+    }
+    /// Most staves that a weaver passes without changing sides within some rows.
+    fn float_staves(&self, rows: Range<u32>, count: u32) -> u32 {
+        let rows = rows.start..rows.end.min(rows.start.saturating_add(self.rows(count)));
+        let round = |row: u32| (0..count).map(move |place| self.is_over(row, place, count));
+        let rise = self.rise();
+        if rise == 0 {
+            let ring = |row| longest(round(row).chain(round(row)));
+            return rows.map(ring).max().unwrap_or(0).min(count);
+        }
+        let own = |first: u32| longest((first..rows.end).step_by(rise as usize).flat_map(round));
+        (rows.start..rows.end).take(rise as usize).map(own).max().unwrap_or(0)
+    }
+    /// Most rows of some that a stave lies on one side.
+    fn float_rows(&self, rows: Range<u32>, count: u32) -> u32 {
+        let all = rows.end.saturating_sub(rows.start);
+        let seen = all.min(self.rows(count).saturating_mul(2));
+        let column =
+            |place| longest((0..seen).map(|row| self.is_over(rows.start.saturating_add(row), place, count)));
+        let float = (0..count.min(self.repeat(count))).map(column).max().unwrap_or(0);
+        // A stave that never changes sides lies so for all rows.
+        if float == seen { all } else { float }
+    }
+}
+
+/// Whether each stave is crossed on both sides, seen stave by stave.
+pub(super) fn is_crossed_everywhere<A: Answers + ?Sized>(weave: &A, count: u32) -> bool {
+    (0..count.min(weave.repeat(count))).all(|place| weave.is_crossed(place, count))
+}
+
+/// The longest run of one side.
+fn longest(sides: impl Iterator<Item = bool>) -> u32 {
+    let (mut longest, mut run, mut before) = (0, 0, None);
+    for side in sides {
+        run = if before == Some(side) { run + 1 } else { 1 };
+        longest = longest.max(run);
+        before = Some(side);
+    }
+    longest
+}

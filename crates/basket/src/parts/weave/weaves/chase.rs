@@ -1,0 +1,77 @@
+//! Several weavers that chase each other round, each with its own row.
+
+use super::answers::{Answers, Cell, Told, is_crossed_everywhere};
+use super::over_under::{self, gcd};
+use crate::message::Message;
+use crate::pattern::{Rule, WeaveKind};
+use crate::weave::diagonal::Diagonal;
+use crate::weave::look::Eye;
+
+/// Weavers that follow each other in one spiral and take the rows in turn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Chase {
+    /// Over how many, under how many.
+    pub rule: Rule,
+    /// How many weavers.
+    pub weavers: u32,
+}
+
+impl Chase {
+    /// By how much each weaver is set off from the one before it: the step that makes all rows follow
+    /// alike, `m c ≡ n (mod k)`, where there is one (not zero if it can be helped), else one.
+    fn step(self, count: u32) -> u32 {
+        let repeat = self.rule.repeat();
+        let alike = |step: &u32| self.weavers().wrapping_mul(*step) % repeat == count % repeat;
+        (1..=repeat).find(alike).unwrap_or(1) % repeat
+    }
+}
+
+impl Answers for Chase {
+    fn cell(&self, row: u32, place: u32, count: u32) -> Cell {
+        let (round, weaver) = (row / self.weavers(), row % self.weavers());
+        let begun = i64::from(round) * i64::from(count) + i64::from(self.step(count)) * i64::from(weaver);
+        over_under::cell(self.rule, i64::from(place) + begun, weaver)
+    }
+    fn period(&self) -> u32 {
+        self.rule.repeat()
+    }
+    fn rows(&self, _count: u32) -> u32 {
+        self.rule.repeat() * self.weavers()
+    }
+    fn weavers(&self) -> u32 {
+        self.weavers.max(1)
+    }
+    fn rise(&self) -> u32 {
+        self.weavers()
+    }
+    fn outward(&self) -> f64 {
+        over_under::outward(self.rule)
+    }
+    fn kind(&self) -> WeaveKind {
+        WeaveKind::Chase(self.rule)
+    }
+    fn told(&self, row: &Told) -> Message {
+        over_under::told(self.rule, row)
+    }
+    fn work(&self) -> f64 {
+        over_under::work(self.rule) + 1.5 * f64::from(self.weavers() - 1)
+    }
+    /// `m` weavers follow each other alike where `gcd(m, k)` divides the count.
+    fn closes(&self, count: u32) -> bool {
+        count.is_multiple_of(gcd(self.weavers(), self.rule.repeat()))
+    }
+    fn diagonal(&self, count: u32, eye: Eye) -> Diagonal {
+        if self.closes(count) {
+            Diagonal::of(self.rule, -i64::from(self.step(count)), eye)
+        } else {
+            Diagonal::Uneven
+        }
+    }
+    fn holds(&self, count: u32) -> bool {
+        if self.closes(count) && count >= self.rule.repeat() {
+            over_under::locks(self.rule, self.step(count))
+        } else {
+            is_crossed_everywhere(self, count)
+        }
+    }
+}

@@ -1,0 +1,58 @@
+//! Rows that each begin anew, set off from the row below.
+
+use super::answers::{Answers, Cell, Told};
+use super::over_under;
+use crate::message::Message;
+use crate::pattern::{Rule, WeaveKind};
+use crate::weave::diagonal::Diagonal;
+use crate::weave::look::Eye;
+
+/// Over some, under some in rings that lie level: each row its own piece, or ended with a step up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Level {
+    /// Over how many, under how many.
+    pub rule: Rule,
+    /// By how many staves each row is set off from the one below, toward higher numbers.
+    pub step: i32,
+}
+
+impl Answers for Level {
+    fn cell(&self, row: u32, place: u32, _count: u32) -> Cell {
+        over_under::cell(self.rule, i64::from(place) - i64::from(row) * i64::from(self.step), 0)
+    }
+    fn period(&self) -> u32 {
+        self.rule.repeat()
+    }
+    fn rows(&self, _count: u32) -> u32 {
+        self.rule.repeat()
+    }
+    fn rise(&self) -> u32 {
+        0
+    }
+    fn outward(&self) -> f64 {
+        over_under::outward(self.rule)
+    }
+    fn kind(&self) -> WeaveKind {
+        WeaveKind::of(self.rule)
+    }
+    fn keys(&self) -> Vec<(&'static str, String)> {
+        let lean = if self.step > 0 { "\"left\"" } else { "\"right\"" };
+        let mut keys = vec![("way", "\"row by row\"".to_owned()), ("lean", lean.to_owned())];
+        if self.step.unsigned_abs() > 1 {
+            keys.push(("step", self.step.unsigned_abs().to_string()));
+        }
+        keys
+    }
+    fn told(&self, row: &Told) -> Message {
+        over_under::told(self.rule, row)
+    }
+    fn work(&self) -> f64 {
+        over_under::work(self.rule) + 5.5 + 0.5 * f64::from(self.step.unsigned_abs())
+    }
+    fn closes(&self, count: u32) -> bool {
+        count.is_multiple_of(self.rule.repeat())
+    }
+    fn diagonal(&self, _count: u32, eye: Eye) -> Diagonal {
+        Diagonal::of(self.rule, i64::from(self.step), eye)
+    }
+}

@@ -1,0 +1,195 @@
+//! A pattern with one key changed, as a remedy would change it.
+
+use super::{
+    BasePattern, CoursePattern, EarsPattern, FillerPattern, HandlePattern, LashingPattern, Pattern,
+    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, read,
+};
+use crate::stock::Catalogue;
+
+/// A mould of which nothing is kept, for reading a key of another section.
+const ANY_MOULD: &str = "mould = { base = \"5 in\", rim = \"8 in\", height = \"4 in\", side = \"cone\" }";
+
+impl Pattern {
+    /// The pattern with a TOML value written under a key such as `base.groove.depth` or
+    /// `weave.courses[2].rows` (courses counted from 1); none where that could not be read.
+    pub fn amended(&self, key: &str, value: &str, catalogue: &Catalogue) -> Option<Self> {
+        let catalogue = catalogue.with(&self.materials);
+        let written = |lines: &str| {
+            let units = self.units.word();
+            read(&format!("title = \"A change\"\nunits = \"{units}\"\n{lines}\n"), &catalogue).ok()
+        };
+        let mut changed = self.clone();
+        if let Some((number, inner)) = course_key(key) {
+            let course = changed.weave.courses.get_mut(number.checked_sub(1)?)?;
+            let written = written(&format!(
+                "{ANY_MOULD}\nweave.courses = [{{ {}{inner} = {value} }}]",
+                course.beside(inner)
+            ));
+            course.take(inner, written?.weave.courses.pop()?)?;
+        } else if key == "mould.girths" {
+            changed.mould = written(&format!("{key} = {value}"))?.mould;
+        } else if key == "mould.rim" {
+            changed.mould.widen(written(&ANY_MOULD.replace("\"8 in\"", value))?.mould);
+        } else {
+            changed.overlay(written(&format!("{ANY_MOULD}\n{key} = {value}"))?);
+        }
+        Some(changed)
+    }
+
+    /// Takes over what another pattern says of base, staves, rim and fittings.
+    fn overlay(&mut self, over: Self) {
+        self.base = self.base.clone().overlaid(over.base);
+        self.staves = self.staves.clone().overlaid(over.staves);
+        self.weave = self.weave.clone().overlaid(&over.weave);
+        self.rim = self.rim.clone().overlaid(over.rim);
+        if over.filler != FillerPattern::Choose {
+            self.filler = over.filler;
+        }
+        self.lashing = self.lashing.clone().overlaid(over.lashing);
+        self.pins = self.pins.clone().overlaid(over.pins);
+        if let Some(over) = over.ears {
+            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
+        }
+        if let Some(over) = over.handle {
+            self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
+        }
+    }
+}
+
+/// Number of the course and key within it.
+fn course_key(key: &str) -> Option<(usize, &str)> {
+    let (number, inner) = key.strip_prefix("weave.courses[")?.split_once("].")?;
+    Some((number.parse().ok()?, inner))
+}
+
+impl CoursePattern {
+    /// What else must be written of the course so that this key can be read.
+    fn beside(&self, key: &str) -> String {
+        let (weave, chart) = (format!("\"{}\"", self.weave), "[\"X.\", \".X\"]");
+        let level = self.way == Some(Way::RowByRow);
+        [
+            (key != "weave", "weave", weave.as_str()),
+            (key != "weaver", "weaver", "\"cane fine\""),
+            (!matches!(key, "rows" | "until"), "rows", "4"),
+            (key != "chart" && key != "weave" && self.weave.is_drawn(), "chart", chart),
+            (!matches!(key, "way" | "weave") && level, "way", "\"row by row\""),
+            (!matches!(key, "step-up" | "weave") && self.step_up, "step-up", "true"),
+        ]
+        .into_iter()
+        .filter(|(wanted, ..)| *wanted)
+        .fold(String::new(), |written, (_, key, value)| format!("{written}{key} = {value}, "))
+    }
+
+    /// Takes over one key of another course; none for a key that no remedy changes.
+    fn take(&mut self, key: &str, over: Self) -> Option<()> {
+        match key {
+            "weave" => self.weave = over.weave,
+            "weaver" => self.weaver = over.weaver,
+            "rows" | "until" => self.until = over.until,
+            "way" => self.way = over.way,
+            "step-up" => self.step_up = over.step_up,
+            "step" => self.step = over.step,
+            "start" => self.start = over.start,
+            "strands" => self.strands = over.strands,
+            "chart" => self.chart = over.chart,
+            _ => return None,
+        }
+        Some(())
+    }
+}
+
+impl BasePattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { diameter, thickness, groove_depth, groove_width, wood, screw_hole } = over;
+        Self {
+            diameter: diameter.or(self.diameter),
+            thickness: thickness.or(self.thickness),
+            groove_depth: groove_depth.or(self.groove_depth),
+            groove_width: groove_width.or(self.groove_width),
+            wood: wood.or(self.wood),
+            screw_hole: screw_hole.or(self.screw_hole),
+        }
+    }
+}
+
+impl StavesPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { count, stock, width, gap, taper, length, spares, oval_side, colours } = over;
+        Self {
+            count: count.or(self.count),
+            stock: stock.or(self.stock),
+            width: width.or(self.width),
+            gap: gap.or(self.gap),
+            taper: taper.or(self.taper),
+            length: length.or(self.length),
+            spares: spares.or(self.spares),
+            oval_side: oval_side.or(self.oval_side),
+            colours: if colours.is_empty() { self.colours } else { colours },
+        }
+    }
+}
+
+impl WeavePattern {
+    fn overlaid(self, over: &Self) -> Self {
+        Self {
+            courses: self.courses,
+            shrink: over.shrink.or(self.shrink),
+            float_staves: over.float_staves.or(self.float_staves),
+            float_rows: over.float_rows.or(self.float_rows),
+        }
+    }
+}
+
+impl RimPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { stock, inner, lap } = over;
+        Self { stock: stock.or(self.stock), inner: inner.or(self.inner), lap: lap.or(self.lap) }
+    }
+}
+
+impl LashingPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { weaver, every, style, tail } = over;
+        Self {
+            weaver: weaver.or(self.weaver),
+            every: every.or(self.every),
+            style: style.or(self.style),
+            tail: tail.or(self.tail),
+        }
+    }
+}
+
+impl PinsPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { stock, every } = over;
+        Self { stock: stock.or(self.stock), every: every.or(self.every) }
+    }
+}
+
+impl EarsPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { material, placing, width, thickness, hole_height, tail } = over;
+        Self {
+            material: material.or(self.material),
+            placing: placing.or(self.placing),
+            width: width.or(self.width),
+            thickness: thickness.or(self.thickness),
+            hole_height: hole_height.or(self.hole_height),
+            tail: tail.or(self.tail),
+        }
+    }
+}
+
+impl HandlePattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { curve, rise, corner, width, thickness, rivet } = over;
+        Self {
+            curve: curve.or(self.curve),
+            rise: rise.or(self.rise),
+            corner: corner.or(self.corner),
+            width: width.or(self.width),
+            thickness: thickness.or(self.thickness),
+            rivet: rivet.or(self.rivet),
+        }
+    }
+}

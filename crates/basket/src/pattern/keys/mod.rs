@@ -1,0 +1,126 @@
+//! The keys of the pattern file, each declared once.
+//!
+//! From here come reading and its messages, the form of the bench, the JSON Schema for editors, the tables
+//! of the manual, and the names of keys in choices and remedies.
+
+pub mod base;
+pub mod course;
+mod declared;
+pub mod ears;
+pub mod filler;
+mod form;
+pub mod groove;
+mod group;
+pub mod handle;
+mod key;
+mod kinds;
+pub mod lashing;
+mod limits;
+pub mod material;
+pub mod mould;
+pub mod note;
+pub mod pins;
+pub mod rim;
+pub mod staves;
+pub mod taper;
+mod values;
+pub mod weave;
+pub mod weaves;
+
+pub use declared::{Contents, Declared, Either, Fits, Known, Takes, Usual};
+pub use form::{Field, every, fields, find};
+pub use group::Group;
+pub use key::{Key, Writable};
+pub use limits::{Counts, Lengths, ListOf, PART, PLACE, Shares, Texts};
+pub use values::{Minutes, Named, OwnColours, Part, Section, Sections};
+
+use self::key::keys;
+use self::limits::MOST_COLOURS;
+use crate::pattern::{Finish, Language, Units};
+
+keys! {
+    /// Name of the basket.
+    pub const TITLE: Key<String> =
+        Key::new("title", Texts::Line, Usual::Needed, r#""Harbour bread basket""#).among(Group::Basket);
+    /// Units of bare numbers.
+    pub const UNITS: Key<Units> =
+        Key::new("units", (), Usual::Constant(Units::Inches), r#""in""#).among(Group::Basket);
+    /// Language of the sheets.
+    pub const LANGUAGE: Key<Language> =
+        Key::new("language", (), Usual::Constant(Language::English), r#""de""#).among(Group::Basket);
+    /// What protects the finished basket.
+    pub const FINISH: Key<Finish> =
+        Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
+    /// The mould.
+    pub const MOULD: Key<Section> =
+        Key::new("mould", mould::CONTENTS, Usual::Needed, r#"{ base = "5 in", rim = "8 in", height = "4 in" }"#)
+            .among(Group::Mould);
+    /// The base.
+    pub const BASE: Key<Section> =
+        section("base", base::ALL, r#"{ diameter = "4 7/8" }"#).among(Group::Base);
+    /// The staves.
+    pub const STAVES: Key<Section> = section("staves", staves::ALL, "{ count = 67 }").among(Group::Staves);
+    /// The weaving.
+    pub const WEAVE: Key<Section> =
+        section("weave", weave::ALL, r#"{ courses = [{ weaver = "cane fine", rows = 4 }] }"#)
+            .among(Group::Weave);
+    /// The rim.
+    pub const RIM: Key<Section> = section("rim", rim::ALL, r#"{ lap = "4" }"#).among(Group::Rim);
+    /// What covers the stave tips.
+    pub const FILLER: Key<Part> = Key::new(
+        "filler",
+        (Contents::of(filler::ALL), Some(filler::NONE)),
+        Usual::Computed("usual-chosen"),
+        r#""none""#,
+    ).among(Group::Rim);
+    /// The lashing.
+    pub const LASHING: Key<Section> =
+        section("lashing", lashing::ALL, r#"{ every = "stave" }"#).among(Group::Lashing);
+    /// The pins.
+    pub const PINS: Key<Section> = section("pins", pins::ALL, r#"{ every = "stave" }"#).among(Group::Rim);
+    /// The ears.
+    pub const EARS: Key<Part> = Key::new(
+        "ears",
+        (Contents::of(ears::ALL), None),
+        Usual::Nothing("usual-ears"),
+        r#"{ material = "brass" }"#,
+    ).among(Group::Handle);
+    /// The handle.
+    pub const HANDLE: Key<Part> = Key::new(
+        "handle",
+        (Contents::of(handle::ALL), None),
+        Usual::Nothing("usual-handle"),
+        r#"{ kind = "swing" }"#,
+    ).among(Group::Handle);
+    /// The maker's own words and photographs.
+    pub const NOTE: Key<Sections> = Key::new(
+        "note",
+        ListOf { each: note::CONTENTS, most: 100 },
+        Usual::Nothing("usual-none"),
+        r#"[{ step = "lashing", text = "Shiny side out." }]"#,
+    );
+    /// Colours of the maker's own.
+    pub const COLOURS: Key<OwnColours> =
+        Key::new("colours", MOST_COLOURS, Usual::Nothing("usual-none"), r##"{ rust = "#a0522d" }"##);
+    /// Materials of the maker's own.
+    pub const MATERIALS: Key<Named> = Key::new(
+        "materials",
+        ListOf { each: Contents::of(material::ALL), most: 200 },
+        Usual::Nothing("usual-none"),
+        r#"{ "my cane" = { like = "cane fine", width = "2.6 mm" } }"#,
+    );
+}
+
+/// A whole pattern.
+pub const PATTERN: Key<Section> = Key::new("", Contents::of(ALL), Usual::Needed, "");
+
+/// A shelf file: the materials of a pattern in a file of their own.
+pub const SHELF: Key<Section> = Key::new("", Contents::of(&[&UNITS, &MATERIALS]), Usual::Needed, "");
+
+const fn section(
+    path: &'static str,
+    keys: &'static [&'static dyn Declared],
+    example: &'static str,
+) -> Key<Section> {
+    Key::new(path, Contents::of(keys), Usual::Computed("usual-each"), example)
+}

@@ -1,0 +1,55 @@
+//! Reading the chart of a drawn weave.
+
+use toml::Spanned;
+
+use super::section::Section;
+use crate::pattern::WeaveKind;
+use crate::pattern::drawn::{Drawn, DrawnFault};
+use crate::pattern::keys::Declared;
+use crate::pattern::keys::course::{CHART, CHART_FILE};
+
+/// The drawing of a drawn weave; one in a file is loaded by whoever read the pattern.
+pub(super) fn chart(section: &Section, kind: Option<WeaveKind>) -> Option<Drawn> {
+    check_place(section, kind);
+    let list = section.list(&CHART, CHART.takes)?;
+    let path = CHART.path;
+    let lines: Vec<&str> =
+        list.iter().filter_map(|value| Some(section.context.text(path, value)?.text)).collect();
+    if lines.len() < list.len() {
+        return None;
+    }
+    let drawn = Drawn::read(lines);
+    if let Err(fault) = &drawn {
+        let line = match fault {
+            DrawnFault::Ragged { line, .. } | DrawnFault::Sign { line, .. } => list.get(line - 1),
+            _ => None,
+        };
+        let message = format!("`{path}`: {fault}");
+        match line.or(list.first()).map(Spanned::span) {
+            Some(span) => section.context.problem(span, message, fault.help()),
+            None => section.problem(&CHART, message, fault.help()),
+        }
+    }
+    drawn.ok()
+}
+
+/// A drawn weave has a chart, and no other has one.
+fn check_place(section: &Section, kind: Option<WeaveKind>) {
+    let keys: [&dyn Declared; 2] = [&CHART, &CHART_FILE];
+    let written = keys.into_iter().find(|key| section.has(*key));
+    match written {
+        None if kind == Some(WeaveKind::Drawn) => {
+            let example = format!(
+                "{} = {}, as seen from outside, the uppermost row first",
+                CHART.name(),
+                CHART.example
+            );
+            section.missing(&CHART, &example);
+        }
+        Some(key) if kind != Some(WeaveKind::Drawn) => {
+            let message = format!("`{}` belongs to a drawn weave", key.path());
+            section.problem(key, message, r#"write weave = "drawn", or take it out"#);
+        }
+        _ => {}
+    }
+}

@@ -1,0 +1,107 @@
+//! What every section needs while it is read.
+
+use std::cell::RefCell;
+use std::ops::Range;
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::palette::Palette;
+use super::problem::Problem;
+use super::raw::type_name;
+use super::text::{Text, shorten};
+use crate::measure::{Length, LengthFault, Unit};
+use crate::pattern::keys::Lengths;
+use crate::stock::Catalogue;
+
+/// What is known before a section is read, and where its problems are noted.
+#[derive(Clone, Copy)]
+pub(super) struct Context<'c> {
+    pub(super) catalogue: &'c Catalogue,
+    pub(super) unit: Option<Unit>,
+    pub(super) palette: &'c Palette,
+    pub(super) problems: &'c RefCell<Vec<Problem>>,
+}
+
+impl Context<'_> {
+    pub(super) fn problem(&self, span: Range<usize>, message: String, help: impl Into<String>) {
+        self.problems.borrow_mut().push(Problem { message, span: Some(span), help: Some(help.into()) });
+    }
+
+    /// The text of a value that should be a text.
+    pub(super) fn text<'s>(&self, name: &str, value: &'s Spanned<DeValue<'_>>) -> Option<Text<'s>> {
+        let text = value.get_ref().as_str().map(|text| Text { text, span: value.span() });
+        if text.is_none() {
+            self.not_a_text(name, value, "write it in quotes".to_owned());
+        }
+        text
+    }
+
+    fn not_a_text(&self, name: &str, value: &Spanned<DeValue<'_>>, help: String) {
+        let message = format!("`{name}` must be a text in quotes, not {}", type_name(value.get_ref()));
+        self.problem(value.span(), message, help);
+    }
+
+    /// A length that stands in the given part of a text.
+    pub(super) fn length(
+        &self,
+        name: &str,
+        text: &Text,
+        part: Range<usize>,
+        limits: Lengths,
+    ) -> Option<Length> {
+        let written = text.text.get(part.clone()).unwrap_or_default();
+        let length = match Length::parse(written, self.unit) {
+            Ok(length) => length,
+            Err(error) => {
+                let place = text.place(part.start + error.span.start..part.start + error.span.end);
+                let help = match error.fault {
+                    LengthFault::NoUnit => {
+                        let written = written.trim();
+                        format!(
+                            "write \"{written} in\" or \"{written} mm\", or units = \"in\" at the top of the file"
+                        )
+                    }
+                    _ => error.help(),
+                };
+                self.problem(place, format!("`{name}`: {error}"), help);
+                return None;
+            }
+        };
+        if limits.hold(length) {
+            return Some(length);
+        }
+        let message = format!("`{name}` cannot be {}", shorten(written.trim()));
+        self.problem(text.place(part), message, limits.help);
+        None
+    }
+
+    /// A length value: a text with a unit.
+    pub(super) fn length_value(
+        &self,
+        name: &str,
+        value: &Spanned<DeValue<'_>>,
+        limits: Lengths,
+    ) -> Option<Length> {
+        let Some(text) = value.get_ref().as_str() else {
+            let unit = self.unit.unwrap_or(Unit::Inch).symbol();
+            let number = match value.get_ref() {
+                DeValue::Integer(number) => number.as_str(),
+                DeValue::Float(number)
+                    if number.as_str().starts_with(|first: char| first.is_ascii_digit()) =>
+                {
+                    number.as_str()
+                }
+                _ => "5",
+            };
+            self.not_a_text(
+                name,
+                value,
+                format!("write a length with its unit: \"{} {unit}\"", shorten(number)),
+            );
+            return None;
+        };
+        let text = Text { text, span: value.span() };
+        self.length(name, &text, 0..text.text.len(), limits)
+    }
+}

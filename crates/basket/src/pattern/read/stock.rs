@@ -1,0 +1,86 @@
+//! Reading the names of materials and woods.
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::section::{Read, Section, list};
+use super::text::{nearest, one_of, shorten};
+use crate::pattern::keys::{Declared, Key};
+use crate::stock::{Kind, Material, Wood};
+
+impl Read for Material {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        material(section, key, key.takes, value)
+    }
+}
+
+impl Read for Vec<Material> {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let list = list(section.context, key, value, key.takes.most)?;
+        let found: Self =
+            list.iter().filter_map(|value| material(section, key, key.takes.each, value)).collect();
+        (found.len() == list.len()).then_some(found)
+    }
+}
+
+/// A material of one of these kinds, where a key's value or an entry of its list names it.
+fn material(
+    section: &Section,
+    key: &dyn Declared,
+    kinds: &[Kind],
+    value: &Spanned<DeValue<'_>>,
+) -> Option<Material> {
+    let context = &section.context;
+    let text = context.text(key.path(), value)?;
+    let fits = |material: &&Material| kinds.contains(&material.kind);
+    match context.catalogue.material(text.text) {
+        Some(material) if fits(&material) => return Some(material.clone()),
+        Some(material) => {
+            let words: Vec<&str> = kinds.iter().map(|kind| kind.words()).collect();
+            let message = format!("`{}` cannot be a {}", key.path(), material.kind.words());
+            context.problem(
+                value.span(),
+                message,
+                format!("choose a material of the kind {}", one_of(&words)),
+            );
+        }
+        None => {
+            let known: Vec<&Material> = context.catalogue.materials.iter().filter(fits).collect();
+            unknown_material(section, value, text.text, &known);
+        }
+    }
+    None
+}
+
+/// Notes a name that is none of these materials.
+pub(super) fn unknown_material(
+    section: &Section,
+    value: &Spanned<DeValue<'_>>,
+    name: &str,
+    known: &[&Material],
+) {
+    let near = nearest(name, known.iter().flat_map(|material| material.names()));
+    let near = near.and_then(|near| known.iter().find(|material| material.is_called(near)));
+    let help = match near {
+        Some(material) => format!("did you mean `{}`?", material.name),
+        None => "look it up with `stavewright materials`, or add it under [materials]".to_owned(),
+    };
+    section.context.problem(value.span(), format!("`{}` is not a known material", shorten(name)), help);
+}
+
+impl Read for Wood {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let text = section.context.text(key.path, value)?;
+        let catalogue = section.context.catalogue;
+        let found = catalogue.wood(text.text).cloned();
+        if found.is_none() {
+            let names: Vec<&str> = catalogue.woods.iter().map(|wood| wood.name.as_str()).collect();
+            let help = match nearest(text.text, names.iter().copied()) {
+                Some(near) => format!("did you mean `{near}`?"),
+                None => format!("known: {}", names.join(", ")),
+            };
+            section.problem(key, format!("`{}` is not a known wood", shorten(text.text)), help);
+        }
+        found
+    }
+}

@@ -1,0 +1,149 @@
+//! Reading lengths, numbers, texts and words.
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::raw::{type_name, whole_number};
+use super::section::{Read, Section};
+use super::text::{is_inside, is_picture, paragraphs_fault, shorten, title_fault};
+use crate::measure::Length;
+use crate::pattern::Word;
+use crate::pattern::keys::{Declared, Key, Minutes, Texts};
+
+impl Read for Length {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        section.context.length_value(key.path, value, key.takes)
+    }
+}
+
+/// A count.
+impl Read for u32 {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let (least, most) = (key.takes.least, key.takes.most);
+        let count = whole_number(value.get_ref()).and_then(|number| Self::try_from(number).ok());
+        let count = count.filter(|count| (least..=most).contains(count));
+        if count.is_none() {
+            let what = match value.get_ref() {
+                DeValue::Integer(number) => shorten(number.as_str()),
+                other => type_name(other).to_owned(),
+            };
+            let help = format!("write a whole number from {least} to {most}, without quotes");
+            section.problem(key, format!("`{}` cannot be {what}", key.path), help);
+        }
+        count
+    }
+}
+
+/// A share, written in percent (`"4 %"`) or as a plain number (`0.04`).
+impl Read for f64 {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let (least, most) = (key.takes.least, key.takes.most);
+        let share = match value.get_ref() {
+            DeValue::String(text) => percent(text),
+            DeValue::Float(number) => number.as_str().parse().ok(),
+            other => whole_number(other).map(|number| number as f64),
+        };
+        let share = share.filter(|share| (least..=most).contains(share));
+        if share.is_none() {
+            let help =
+                format!("write a percentage from \"{:.0} %\" to \"{:.0} %\"", least * 100.0, most * 100.0);
+            section.problem(key, format!("`{}` is not a share that makes sense here", key.path), help);
+        }
+        share
+    }
+}
+
+fn percent(text: &str) -> Option<f64> {
+    let number = text.trim().strip_suffix('%')?.trim_end().replace(',', ".");
+    let plain = !number.is_empty() && number.chars().all(|sign| sign.is_ascii_digit() || sign == '.');
+    number.parse::<f64>().ok().filter(|_| plain).map(|percent| percent / 100.0)
+}
+
+/// Minutes: `15`, or shortest and longest as `[10, 15]`.
+impl Read for Minutes {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let minutes = match value.get_ref() {
+            DeValue::Array(list) => match list.as_ref() {
+                [least, most] => whole_number(least.get_ref()).zip(whole_number(most.get_ref())),
+                _ => None,
+            },
+            single => whole_number(single).map(|minutes| (minutes, minutes)),
+        };
+        let longest = i64::from(key.takes);
+        let minutes = minutes.filter(|(least, most)| 0 <= *least && least <= most && *most <= longest);
+        if minutes.is_none() {
+            let name = key.name();
+            let help = format!("write {name} = 15, or the shortest and longest as {name} = {}", key.example);
+            section.problem(key, format!("`{}` must be minutes", key.path), help);
+        }
+        minutes.map(|(least, most)| (least as f64, most as f64))
+    }
+}
+
+impl Read for bool {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let flag = value.get_ref().as_bool();
+        if flag.is_none() {
+            let message = format!("`{}` cannot be {}", key.path, type_name(value.get_ref()));
+            section.problem(key, message, "write true or false, without quotes");
+        }
+        flag
+    }
+}
+
+impl<W: Word + Sync> Read for W {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let text = section.context.text(key.path, value)?;
+        let found = Self::ALL.iter().copied().find(|one| one.word() == text.text);
+        if found.is_none() {
+            let known: Vec<&str> = Self::ALL.iter().map(|one| one.word()).collect();
+            section.unknown_word(key, text.text, &known);
+        }
+        found
+    }
+}
+
+impl Read for String {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let text = section.context.text(key.path, value)?;
+        match key.takes {
+            Texts::Line => line(section, key, text.text),
+            Texts::Paragraphs(longest) => paragraphs(section, key, text.text, longest),
+            Texts::Photo => photo(section, key, text.text),
+        }
+    }
+}
+
+/// A title or a name: not empty, on one line, not endless.
+fn line(section: &Section, key: &Key<String>, text: &str) -> Option<String> {
+    let title = text.trim();
+    let Some(fault) = title_fault(title) else {
+        return Some(title.to_owned());
+    };
+    section.problem(key, format!("`{}` {fault}", key.path), "write one line of at most 120 characters");
+    None
+}
+
+fn paragraphs(section: &Section, key: &Key<String>, text: &str, longest: usize) -> Option<String> {
+    let text = text.trim();
+    let Some(fault) = paragraphs_fault(text, longest) else {
+        return Some(text.to_owned());
+    };
+    let help = format!("write at most {longest} characters; leave a line empty between paragraphs");
+    section.problem(key, format!("`{}` {fault}", key.path), help);
+    None
+}
+
+fn photo(section: &Section, key: &Key<String>, path: &str) -> Option<String> {
+    if !is_inside(path) {
+        let help = format!("write a path from the pattern's own folder downward, such as {}", key.example);
+        section.problem(key, format!("`{}` cannot be `{}`", key.path, shorten(path)), help);
+        return None;
+    }
+    if !is_picture(path) {
+        let message = format!("`{}` is not named as a photo", shorten(path));
+        section.problem(key, message, "save it as .jpg, .jpeg or .png");
+        return None;
+    }
+    Some(path.to_owned())
+}

@@ -1,0 +1,43 @@
+//! The parts of a basket, kept so that drawings of several stages can share them.
+
+use std::sync::OnceLock;
+
+use basket::Basket;
+use basket::steps::Stage;
+
+use super::detail::Detail;
+use super::maker::Maker;
+use super::part::{Part, PartKind, Solid};
+use super::stage::{self, PartGroup};
+
+/// The parts of a basket at one detail, each made when it is first wanted.
+pub(crate) struct PartCache<'a> {
+    maker: Maker<'a>,
+    groups: [OnceLock<Vec<Part>>; PartGroup::COUNT],
+}
+
+impl<'a> PartCache<'a> {
+    pub(crate) fn of(basket: &'a Basket, detail: Detail) -> Self {
+        Self { maker: Maker::of(basket, detail), groups: std::array::from_fn(|_| OnceLock::new()) }
+    }
+
+    /// What exists at a stage: the same parts as in [`solid`](super::solid), apart from
+    /// [`Part::turned`], which counts within a group.
+    pub(crate) fn at(&self, stage: Stage) -> Vec<&Part> {
+        let upto = stage::rows(self.maker.basket, stage);
+        let woven = |part: &&Part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= upto);
+        stage::groups(stage).flat_map(|group| self.group(group)).filter(woven).collect()
+    }
+
+    /// The tails of the lashing before they are cut: of its start and of its end.
+    pub(crate) fn tails(&self) -> Vec<Part> {
+        Solid { parts: self.maker.tails() }.mirrored().parts
+    }
+
+    fn group(&self, group: PartGroup) -> &[Part] {
+        self.groups[group as usize].get_or_init(|| {
+            let parts = self.maker.make(group, self.maker.basket.body.weave.rows);
+            Solid { parts }.mirrored().parts
+        })
+    }
+}

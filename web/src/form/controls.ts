@@ -1,0 +1,25 @@
+/** The control that suits a field. */
+
+import type { Field } from "../api/types.ts";
+import { materialControl, wordControl } from "./choice-control.ts";
+import type { FormContext } from "./context.ts";
+import type { Control } from "./control.ts";
+import { flagControl } from "./flag-control.ts";
+import { materialsControl } from "./materials-control.ts";
+import { textControl } from "./text-control.ts";
+
+export function controlFor(field: Field, context: FormContext): Control {
+  switch (field.kind) {
+    case "word":
+      return wordControl(field, context);
+    case "material":
+      return materialControl(field, context);
+    case "materials":
+      return materialsControl(field, context);
+    case "flag":
+    case "part":
+      return flagControl(field, context);
+    default:
+      return textControl(field, context);
+  }
+}
