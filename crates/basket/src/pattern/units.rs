@@ -16,14 +16,6 @@ pub enum Units {
 }
 
 impl Units {
-    /// The word for them in a pattern.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Inches => "in",
-            Self::Millimetres => "mm",
-        }
-    }
-
     /// The unit of a bare number.
     pub const fn unit(self) -> Unit {
         match self {

@@ -260,6 +260,18 @@ impl WeaveKind {
         if let Self::Chase(rule) = self { Some(Self::of(rule)) } else { None }
     }
 
+    /// The same with floats over and under at most so many staves; none where it has none of its own.
+    pub fn shortened(self, most: u32) -> Option<Self> {
+        let short = |rule: Rule| Rule::new(rule.over().min(most), rule.under().min(most));
+        match self {
+            Self::Twill(rule) => Some(Self::of(short(rule))),
+            Self::ReversedTwill(rule) => Some(Self::ReversedTwill(short(rule))),
+            Self::Chase(rule) => Some(Self::Chase(short(rule))),
+            Self::Slew(rule) => Some(Self::Slew(short(rule))),
+            _ => None,
+        }
+    }
+
     /// Its name, with over and under where they belong to it.
     pub fn name(self) -> Message {
         let name = Message::new(self.term());

@@ -3,6 +3,8 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
+use basket::pattern::keys;
+
 use super::api::{CompareRequest, Comparison, Cut, Finding, Pair, Shown};
 use super::compute::{compute, words};
 use super::look::{self, label_of};
@@ -44,7 +46,7 @@ fn fields(shown: &Shown, label: impl Fn(&str) -> String) -> Vec<Entry> {
         .collect();
     for (girth, number) in shown.mould.girths.iter().zip(1..) {
         let value = format!("{}: {}", girth.height.text, girth.girth.text);
-        entries.push((girth.path.clone(), format!("{} {number}", label("mould.girths")), value));
+        entries.push((girth.path.clone(), format!("{} {number}", label(keys::mould::GIRTHS.path)), value));
     }
     entries
 }

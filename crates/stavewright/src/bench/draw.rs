@@ -199,7 +199,7 @@ pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
             basket.body.weave.rows,
             basket.body.uprights().count
         ),
-        "weave.courses",
+        basket::pattern::keys::weave::COURSES.path,
         "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
     ))
 }

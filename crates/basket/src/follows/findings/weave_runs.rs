@@ -112,7 +112,11 @@ impl Runs<'_> {
         };
         let best = self.near().filter_map(together).max();
         let counts = self.either_side(&|count| best.is_some() && together(count) == best);
-        counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()))
+        let finding =
+            counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()));
+        // Where no count suits all, this course may be woven another way.
+        let ways = self.course.verdict.mends.iter().filter_map(|mend| self.pattern.change(*mend));
+        ways.fold(finding, |finding, (key, value)| finding.remedy(self.key(key), value))
     }
 
     /// The counts that are looked at beside this one.
@@ -229,22 +233,17 @@ impl Runs<'_> {
     /// Floats longer than the pattern's limit, else than the usual one.
     fn floats(&self) -> impl Iterator<Item = Finding> {
         let (weave, verdict) = (&self.case.pattern.weave, &self.course.verdict);
-        let staves = (
-            "weave-float-staves",
-            "float-staves",
-            verdict.float_staves,
-            weave.float_staves.unwrap_or(FLOAT_STAVES),
-        );
-        let rows =
-            ("weave-float-rows", "float-rows", verdict.float_rows, weave.float_rows.unwrap_or(FLOAT_ROWS));
+        let staves = ("weave-float-staves", verdict.float_staves, weave.float_staves.unwrap_or(FLOAT_STAVES));
+        let rows = ("weave-float-rows", verdict.float_rows, weave.float_rows.unwrap_or(FLOAT_ROWS));
         // A weave that does not hold floats without end; that is said already.
         let both = if verdict.holds { vec![staves, rows] } else { Vec::new() };
-        let long = both.into_iter().filter(|(_, _, float, limit)| float > limit);
-        let finding = |(code, limit_key, float, limit): (&'static str, &str, u32, u32)| {
+        let long = both.into_iter().filter(|(_, float, limit)| float > limit);
+        let finding = |(code, float, limit): (&'static str, u32, u32)| {
             let finding = Finding::new(Grade::Care, code, self.place(), float, limit)
                 .arg("weave", self.course.weave.name());
             // Another limit is for the maker to set, and what fits a hand-drawn weave only they know.
-            finding.remedy(format!("weave.{limit_key}"), float.min(99).to_string())
+            let shorter = self.course.weave.shortened(limit).filter(|shorter| *shorter != self.course.weave);
+            finding.maybe(&self.key("weave"), shorter.map(|weave| format!("\"{weave}\"")))
         };
         long.map(finding).collect::<Vec<_>>().into_iter()
     }

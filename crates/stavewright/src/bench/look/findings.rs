@@ -2,7 +2,7 @@
 
 use basket::findings::{Part, Remedy};
 use basket::message::Value;
-use basket::pattern::fields::FIELDS;
+use basket::pattern::keys;
 use basket::{Basket, Grade};
 use words::Words;
 
@@ -71,7 +71,9 @@ fn path(finding: &basket::Finding) -> Option<String> {
         return Some(remedy.key.clone());
     }
     let part = finding.place.part.name();
-    FIELDS.iter().map(|field| field.path).find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
+    let fields = keys::fields();
+    let mut paths = fields.iter().map(|field| field.key.path());
+    paths.find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
 }
 
 fn step(remedy: &Remedy, words: &Words) -> Option<Step> {

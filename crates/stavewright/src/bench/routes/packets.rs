@@ -50,7 +50,9 @@ fn photographs(source: &str, pattern: &Pattern, folder: &std::path::Path) -> Res
     let text = Text { origin, content: source.to_owned() };
     photos::load(pattern, &text).map_err(|failure| match failure {
         Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
-        other => Refusal::senseless(other.parts().0, "note.photo", other.parts().1),
+        other => {
+            Refusal::senseless(other.parts().0, basket::pattern::keys::note::PHOTO.path, other.parts().1)
+        }
     })
 }
 
