@@ -7,6 +7,7 @@ mod draft;
 mod sides;
 
 use basket::findings::Grade::{Care, Note, Stop};
+use basket::weave::Running;
 use draft::pattern;
 use sides::{basket, beyond_limit, both_sides, found};
 
@@ -35,6 +36,22 @@ fn counts_that_suit_all_courses() {
     for remedy in remedies.filter(|remedy| remedy.key == "staves.count") {
         assert!(["75", "77"].contains(&remedy.value.as_str()), "{remedy:?}");
     }
+}
+
+/// On a count courses run as wanted, or hold and do not, or do not hold: plain weave wants an odd count, a twill
+/// of three and three one that leaves neither nothing nor three.
+#[test]
+fn how_many_courses_run() {
+    let text = pattern(&[(WEAVE, "\"twill 3/3\"")]).to_string();
+    let courses = basket::pattern::read(&text, basket::Catalogue::built_in()).expect("the pattern reads");
+    let running = |count| {
+        let running = Running::of(&courses.weave.courses, count);
+        (running.courses, running.run, running.hold, running.all(), running.stops())
+    };
+    assert_eq!(running(73), (2, 2, 2, true, false));
+    assert_eq!(running(75), (2, 1, 2, false, false));
+    assert_eq!(running(74), (2, 1, 1, false, true));
+    assert_eq!(running(72), (2, 0, 0, false, true));
 }
 
 /// An even count can be woven with a second weaver, by skipping one, row by row, with a step up, or

@@ -7,6 +7,8 @@ use crate::drawing::closed;
 
 /// Steps in which curves of the wall are drawn.
 const STEPS: u32 = 96;
+/// How far lines may stray from the bend.
+const FINE: Length = Length::mm(0.02);
 
 /// The wall of a basket in section: radius to the right and height above the mould's base up, in mm.
 pub(crate) struct Wall<'a> {
@@ -50,9 +52,19 @@ impl<'a> Wall<'a> {
         (middle + outward(up) * (pushed.max(0.0) - half), up)
     }
 
-    /// A line that stays `out` from the stave's inner face between two places.
+    /// A line that stays `out` from the stave's inner face between two places; round the bend at the foot it
+    /// keeps to the curve.
     pub(crate) fn line(&self, from: Length, to: Length, out: f64) -> impl DoubleEndedIterator<Item = Point> {
-        (0..=STEPS).map(move |step| self.at(from + (to - from) * (f64::from(step) / f64::from(STEPS)), out))
+        let bend = &self.basket.body.staves().bend;
+        let even = (0..=STEPS).map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)));
+        let bent = bend.points(FINE).map(|on| on.way - bend.turn());
+        let mut places: Vec<Length> =
+            even.chain(bent.filter(|along| *along > from.min(to) && *along < from.max(to))).collect();
+        places.sort_by(|a, b| a.to_mm().total_cmp(&b.to_mm()));
+        if to < from {
+            places.reverse();
+        }
+        places.into_iter().map(move |along| self.at(along, out))
     }
 
     /// A strip of the wall between two places, from `inner` to `outer` out from the inner face.

@@ -2,7 +2,7 @@
 
 use super::word::{Word, words};
 use crate::measure::Unit;
-use crate::message::Term;
+use crate::term::Term;
 
 /// The units in which a pattern's bare numbers are meant and its sheets are printed first.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]

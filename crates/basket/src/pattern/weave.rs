@@ -7,8 +7,9 @@ use super::rule::Rule;
 use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::message::{Message, Term};
+use crate::message::Message;
 use crate::stock::Material;
+use crate::term::Term;
 
 /// The weaving.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -1,7 +1,7 @@
 //! Makes the parts of a basket, group by group.
 
+use basket::Basket;
 use basket::steps::Stage;
-use basket::{Basket, Length};
 
 use super::detail::Detail;
 use super::part::Part;

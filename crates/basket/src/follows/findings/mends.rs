@@ -1,7 +1,8 @@
 //! Remedies mend: each is tried on the pattern before it is offered.
 
 use super::case::Case;
-use super::{Finding, Grade, Remedy, found};
+use super::families::found;
+use super::finding::{Finding, Grade, Remedy};
 use crate::assemble::assemble;
 use crate::pattern::Pattern;
 use crate::stock::Catalogue;

@@ -1,13 +1,13 @@
 //! Does each course run on this count of staves, and how loose are its floats?
 
 use super::case::Case;
+use super::finding::{Finding, Grade, Place};
 use super::weave::key;
-use super::{Finding, Grade, Place};
-use crate::message::Term;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
 use crate::piece::Piece;
+use crate::term::Term;
 use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Running};
 
 /// How far from the count others are looked for.
@@ -67,14 +67,9 @@ fn default_does_not_lock(case: &Case<'_>) -> Option<Finding> {
 /// derivation, checked against weaving stave by stave); other weaves are read off their cells.
 fn does_not_lock(case: &Case<'_>, course: &Course, number: u32) -> Finding {
     let limit = if course.weave == WeaveKind::Plain { "weave-count-odd" } else { "weave-count-other" };
-    Finding::new(
-        Grade::Stop,
-        "weave-does-not-lock",
-        Place::from(Piece::Course(number)),
-        case.basket.body.uprights().count,
-        Value::Term(limit),
-    )
-    .arg("weave", course.weave.name())
+    Finding::new(Grade::Stop, "weave-does-not-lock", Place::from(Piece::Course(number)))
+        .measured(case.basket.body.uprights().count, Value::Term(limit))
+        .arg("weave", course.weave.name())
 }
 
 struct Runs<'a> {
@@ -98,7 +93,8 @@ impl Runs<'_> {
     }
 
     fn note(&self, grade: Grade, code: &'static str) -> Finding {
-        Finding::new(grade, code, self.place(), self.count(), self.count())
+        Finding::new(grade, code, self.place())
+            .measured(self.count(), self.count())
             .arg("weave", self.course.weave.name())
     }
 
@@ -239,7 +235,8 @@ impl Runs<'_> {
         let both = if verdict.holds { vec![staves, rows] } else { Vec::new() };
         let long = both.into_iter().filter(|(_, float, limit)| float > limit);
         let finding = |(code, float, limit): (&'static str, u32, u32)| {
-            let finding = Finding::new(Grade::Care, code, self.place(), float, limit)
+            let finding = Finding::new(Grade::Care, code, self.place())
+                .measured(float, limit)
                 .arg("weave", self.course.weave.name());
             // Another limit is for the maker to set, and what fits a hand-drawn weave only they know.
             let shorter = self.course.weave.shortened(limit).filter(|shorter| *shorter != self.course.weave);

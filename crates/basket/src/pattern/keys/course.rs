@@ -80,8 +80,12 @@ keys! {
     pub const STEP_UP: Key<bool> =
         Key::new("weave.courses.step-up", (), Usual::Constant(false), "true").with(LEVEL);
     /// The stave at which the first row begins.
-    pub const START: Key<u32> =
-        Key::new("weave.courses.start", Counts::of(1, 999).usually(1, 151), Usual::Constant(1), "31");
+    pub const START: Key<u32> = Key::new(
+        "weave.courses.start",
+        Counts::of(1, 999).usually(1, 151),
+        Usual::Computed("usual-course-start"),
+        "31",
+    );
     /// A weave drawn by hand.
     pub const CHART: Key<Drawn> =
         Key::new("weave.courses.chart", 2000, Usual::Nothing("usual-course-chart"), r#"["X.X.", ".X.X"]"#)
