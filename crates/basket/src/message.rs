@@ -3,6 +3,8 @@
 
 use serde::Serialize;
 
+pub use crate::term::Term;
+
 use crate::colour::Colour;
 use crate::measure::{Angle, Length};
 use crate::stock::{Material, Wood};
@@ -38,12 +40,6 @@ pub enum Value {
     Term(&'static str),
     /// Words that are translated and mention values of their own.
     Said(Message),
-}
-
-/// A word with a name in the message files.
-pub trait Term {
-    /// Identifier of its name in the message files.
-    fn term(self) -> &'static str;
 }
 
 /// A sentence to be: an identifier in the message files and the values it mentions.

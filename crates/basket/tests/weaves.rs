@@ -245,7 +245,7 @@ fn twined_rows_agree_with_weavers_that_take_turns() {
 fn a_start_turns_the_weave() {
     for (over, under, count, start) in [(2, 2, 13, 5), (3, 1, 40, 39), (1, 1, 9, 1)] {
         let at_first = repeat(over, under, Follow::Spiral, count);
-        let further = at_first.clone().from_stave(start);
+        let further = at_first.clone().starting_at(start);
         for (row, stave) in (0..8).flat_map(|row| (0..count).map(move |stave| (row, stave))) {
             assert_eq!(further.cell(row, (stave + start) % count), at_first.cell(row, stave));
         }

@@ -112,3 +112,10 @@ mod tests {
         assert!(super::catalogue().materials.len() > 60);
     }
 }
+
+impl Catalogue {
+    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
+    pub fn built_in() -> &'static Self {
+        catalogue()
+    }
+}

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use serde::{Deserialize, Serialize, Serializer};
 
 use crate::measure::Length;
-use crate::message::Term;
+use crate::term::Term;
 
 /// What a material is; decides the shape of its section.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -202,11 +202,6 @@ pub struct Catalogue {
 }
 
 impl Catalogue {
-    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
-    pub fn built_in() -> &'static Self {
-        built_in::catalogue()
-    }
-
     /// The material of this name; its first name goes before another's second.
     pub fn material(&self, name: &str) -> Option<&Material> {
         let exact = self.materials.iter().find(|material| material.name == name);

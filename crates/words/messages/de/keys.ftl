@@ -238,6 +238,7 @@ usual-course-weavers = alle wie der eine Flechtfaden
 usual-course-rows = eine Stelle, bis zu der es geht, ist nötig
 usual-course-until = eine Zahl von Reihen ist nötig
 usual-course-lean = nach rechts, wo Reihen einzeln beginnen; sonst entscheidet die Anzahl
+usual-course-start = 1; über demselben Geflecht da, wo es weitergeht
 usual-course-chart = ein gezeichnetes Geflecht braucht eine Datei damit
 usual-course-chart-file = ein gezeichnetes Geflecht steht in der Vorlage
 usual-course-strands = jedes, wie sein Material es hat

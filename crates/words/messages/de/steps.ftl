@@ -197,6 +197,7 @@ caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last a
 weave-row-over = Ab Stake { $stave }: vor { $first }, dann hinter { $under }, vor { $over } und so weiter.
 weave-row-under = Ab Stake { $stave }: hinter { $first }, dann vor { $over }, hinter { $under } und so weiter.
 weave-row-twined = { $weavers } Fäden beginnen hinter benachbarten Staken, der erste an Stake { $stave }. Reihum den hintersten nehmen: vor { $over }, hinter eine.
+weave-row-twined-from = { $weavers } Fäden beginnen hinter benachbarten Staken im Wechsel der Reihe darunter: Faden { $weaver } an Stake { $stave }, dann der nächste. Reihum den hintersten nehmen: vor { $over }, hinter eine.
 weave-row-twined-on = Im selben Wechsel weiter: vor { $over }, hinter eine.
 weave-row-twined-step-up = An Stake { $stave } jeden der { $weavers } Fäden der Reihe nach aufsteigen lassen, den vordersten zuerst. Dann weiter: vor { $over }, hinter eine.
 weave-row-drawn-over = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }.

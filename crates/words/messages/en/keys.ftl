@@ -238,6 +238,7 @@ usual-course-weavers = all as the one weaver
 usual-course-rows = a place to go until is needed
 usual-course-until = a count of rows is needed
 usual-course-lean = right, row by row; else the count decides
+usual-course-start = 1; above the same weave, where that goes on
 usual-course-chart = a drawn weave needs a file with it
 usual-course-chart-file = a drawn weave stands in the pattern
 usual-course-strands = each as its material

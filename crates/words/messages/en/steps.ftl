@@ -197,6 +197,7 @@ caution-handle-load = No safe load can be given for a handle like this. Try it g
 weave-row-over = From stave { $stave }: over { $first }, then under { $under }, over { $over } and so on.
 weave-row-under = From stave { $stave }: under { $first }, then over { $over }, under { $under } and so on.
 weave-row-twined = { $weavers } weavers begin behind neighbouring staves, the first at stave { $stave }. In turn take the one furthest behind: in front of { $over }, behind one.
+weave-row-twined-from = { $weavers } weavers begin behind neighbouring staves in the turn of the row below: weaver { $weaver } at stave { $stave }, then the next. In turn take the one furthest behind: in front of { $over }, behind one.
 weave-row-twined-on = Go on in the same turn: in front of { $over }, behind one.
 weave-row-twined-step-up = At stave { $stave } let each of the { $weavers } weavers step up in turn, the foremost first. Then go on: in front of { $over }, behind one.
 weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.

@@ -5,14 +5,14 @@
 //! works a fixed time each day before it; material soaks and work dries at any hour.
 
 mod plan;
+mod span;
+
+pub use span::{DAY, Span};
 
 use serde::Serialize;
 
 use crate::steps::{Stage, Step};
 use plan::{Chore, plan};
-
-/// Minutes in a day.
-pub const DAY: f64 = 24.0 * 60.0;
 
 /// What is to be shown.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -37,15 +37,6 @@ impl Default for Show {
             moulds: None,
         }
     }
-}
-
-/// A time between two moments, in minutes before the show; `from` is the earlier and larger one.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Span {
-    /// Its beginning.
-    pub from: f64,
-    /// Its end.
-    pub to: f64,
 }
 
 /// The work of one step on one sample.

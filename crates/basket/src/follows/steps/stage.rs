@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::message::Term;
+use crate::term::Term;
 
 /// A state of the basket that a step reaches.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]

@@ -49,7 +49,6 @@ impl Spot {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Profile {
     panels: Vec<Panel>,
-    area_mm2: f64,
     volume_mm3: f64,
 }
 
@@ -156,7 +155,7 @@ impl Profile {
 
     fn of_pieces(pieces: &[Piece]) -> Self {
         let fine = (MOST_PANELS / pieces.len().max(1)).clamp(2, PANELS);
-        let mut profile = Self { panels: Vec::new(), area_mm2: 0.0, volume_mm3: 0.0 };
+        let mut profile = Self { panels: Vec::new(), volume_mm3: 0.0 };
         for piece in pieces {
             profile.add(piece, if piece.is_straight() { 1 } else { fine });
         }
@@ -174,7 +173,6 @@ impl Profile {
             let from = Node::at(along, start_point);
             along += sums.length;
             self.panels.push(Panel { from, to: Node::at(along, end_point) });
-            self.area_mm2 += sums.area;
             self.volume_mm3 += sums.volume;
             (start, start_point) = (end, end_point);
         }
@@ -188,11 +186,6 @@ impl Profile {
     /// Height from base to top.
     pub fn height(&self) -> Length {
         Length::mm(self.top().height)
-    }
-
-    /// Area of the surface, in square millimetres.
-    pub fn area_mm2(&self) -> f64 {
-        self.area_mm2
     }
 
     /// Volume inside the surface, in cubic millimetres.

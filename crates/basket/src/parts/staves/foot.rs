@@ -31,9 +31,9 @@ use crate::stock::Material;
 /// thicknesses, measured to its middle (from memory: soaked and thinned reed is bent over edges of 1.5 to 2
 /// thicknesses, a strain of 0.2 to 0.25; a bent test piece is better).
 pub const USUAL_BEND_LIMIT: f64 = 0.25;
-/// A stave may stand this much further off the mould than one that lies on it before anybody sees
-/// it: a weaver behind it, about 1 mm of cane, holds it off as far (derived here).
-pub const UNSEEN: Length = Length::mm(1.0);
+/// A stave may stand this much further off the mould than one that lies on it before anybody sees more than
+/// the turn of the foot (common practice: 1/8 in; the first rows follow it).
+pub const UNSEEN: Length = Length::inches(1.0 / 8.0);
 /// The tightest radius that is drawn, in mm, and the largest.
 const RADII: (f64, f64) = (1e-3, 1e5);
 /// Places below the touch at which the stand-off is measured.

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::Needs;
 use super::foot::Bend;
+use super::needs::Needs;
 use crate::base::Base;
 use crate::measure::Length;
 

@@ -12,8 +12,9 @@ use crate::stock::Material;
 use crate::uprights::Uprights;
 use crate::weave::fabric::Fabric;
 use crate::weave::joins::{Joiner, Run};
-use crate::weave::layout::{Laid, twined_rise};
+use crate::weave::layout::Laid;
 use crate::weave::look::Eye;
+use crate::weave::overlaps::APART;
 use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
 use crate::weave::taut::{Crossing, TakeUp};
@@ -38,7 +39,7 @@ impl Weave {
                 Some(course) if laid.below > 0 => fabric.over(&course.fabric, course.rows),
                 _ => fabric,
             };
-            let loom = Loom { laid, form, uprights, fabric, hand }.spread();
+            let loom = Loom { laid, form, uprights, fabric, hand }.spread(&joiner);
             let (course, rows) = loom.weave(number, &mut joiner);
             woven.push(course);
             each_row.extend(rows);
@@ -101,13 +102,19 @@ impl Round {
 }
 
 impl Loom<'_> {
-    /// With the beginnings of rows that are woven by themselves spread round.
-    fn spread(mut self) -> Self {
+    /// With the beginnings of rows that are woven by themselves spread round and clear of the joins below.
+    fn spread(mut self, joiner: &Joiner) -> Self {
         if self.laid.pattern.rows_follow() == Way::RowByRow {
             let first = self.laid.middle(0);
             let pitch = self.uprights.pitch(self.form, first);
-            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest());
+            let spread = begin::spread(&self.fabric, pitch, self.laid.lowest(), self.laid.rows);
             self.fabric = self.fabric.spread(spread);
+            if spread > 0 && self.laid.pattern.start.is_none() {
+                let middles = (0..self.laid.rows).map(|row| self.laid.middle(row));
+                let rows: Vec<Length> = middles.take_while(|along| *along < first + APART).collect();
+                let further = begin::further(&self.fabric, &rows, pitch, joiner.overlaps());
+                self.fabric = self.fabric.begun(further);
+            }
         }
         self
     }
@@ -175,7 +182,7 @@ impl Loom<'_> {
         let crossing = Crossing::at(along, self.form, self.uprights, weaver.thickness);
         let share = (f64::from(changes) / f64::from(self.uprights.count.max(1))).min(1.0);
         let outward = (self.uprights.thickness + weaver.thickness) * (PI * self.fabric.outward());
-        let climbed = twined_rise(self.laid.pattern.weave, weaver) * f64::from(changes);
+        let climbed = self.fabric.climb(weaver) * f64::from(changes);
         let length = |take_up: f64| {
             let round = straight * (1.0 + take_up * self.hand.take_up * share);
             Length::mm(libm::hypot(round.to_mm(), climbed.to_mm())) + outward

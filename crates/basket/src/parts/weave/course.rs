@@ -13,7 +13,7 @@ impl CoursePattern {
     /// This course on a count of staves, where it does not go on from one below.
     pub fn fabric(&self, count: u32) -> Fabric {
         let start = self.start.unwrap_or(1).saturating_sub(1);
-        Fabric::new(Passing::of(self), count).from_stave(start)
+        Fabric::new(Passing::of(self), count).starting_at(start)
     }
 
     /// Whether the weave goes on from the course below: where it is the same in any material, unless the

@@ -7,7 +7,9 @@ use super::diagonal::Diagonal;
 use super::look::Eye;
 use super::passing::Passing;
 use super::weaves::{Cell, Told};
+use crate::measure::Length;
 use crate::message::Message;
+use crate::stock::Material;
 
 /// A weave on a count of staves. Rows of a course are counted from 0 at its bottom, staves from 0.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -34,7 +36,7 @@ impl Fabric {
 
     /// The same from another stave.
     #[must_use]
-    pub fn from_stave(self, stave: u32) -> Self {
+    pub fn starting_at(self, stave: u32) -> Self {
         Self { start: stave % self.count, ..self }
     }
 
@@ -53,6 +55,12 @@ impl Fabric {
     #[must_use]
     pub(super) fn spread(self, spread: u32) -> Self {
         Self { spread, ..self }
+    }
+
+    /// The same with all its rows begun so many staves further round.
+    #[must_use]
+    pub(super) fn begun(self, further: u32) -> Self {
+        Self { first: (self.first + further % self.count) % self.count, ..self }
     }
 
     /// What is seen at the crossing of a row and a stave.
@@ -120,6 +128,11 @@ impl Fabric {
     /// By how many rows a weaver rises in a round; none where each row begins anew.
     pub fn rise(&self) -> u32 {
         self.passing.weave().rise()
+    }
+
+    /// How far above its own width a weaver rises on its way over the others, and as far down again.
+    pub(super) fn climb(&self, weaver: &Material) -> Length {
+        self.passing.weave().climb(weaver)
     }
 
     /// Rows from one row of a weaver to its next: more than one where weavers take turns.

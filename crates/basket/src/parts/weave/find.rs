@@ -2,22 +2,22 @@
 //! cell, and looked at from outside.
 
 mod colouring;
+mod wanted;
 mod ways;
 
+pub use wanted::{COUNTS, Wanted};
+
 use std::collections::BTreeMap;
-use std::ops::RangeInclusive;
 
 use serde::Serialize;
 
-use crate::pattern::{Lean, WeaveKind};
+use crate::pattern::WeaveKind;
 use crate::weave::fabric::Fabric;
-use crate::weave::look::{Look, ROWS_READ, Sighting, USUAL_PROPORTION};
+use crate::weave::look::{Look, ROWS_READ, Sighting};
 use crate::weave::passing::Passing;
 use crate::weave::sights::Sights;
 pub use colouring::{Colouring, MOST_COLOURS};
 
-/// Counts that are searched unless told otherwise.
-pub const COUNTS: RangeInclusive<u32> = 21..=121;
 /// Staves that a look is read off: twice the longest repeat of weave and colours.
 const STAVES_READ: u32 = 64;
 /// No basket has more staves.
@@ -28,43 +28,6 @@ const TURN: f64 = 12.0;
 const OFF: f64 = 0.5;
 /// Of proposals of one family of weaves, no more than so many are kept.
 const OF_A_FAMILY: usize = 3;
-
-/// What is wanted.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Wanted {
-    /// The look from outside.
-    pub look: Look,
-    /// For spirals: to which side they climb; none if either will do.
-    pub lean: Option<Lean>,
-    /// For spirals: how often a line goes round; none if any will do.
-    pub turns: Option<f64>,
-    /// How many colours, 1 to [`MOST_COLOURS`]; one colour shows its look by weaver and stave alone.
-    pub colours: u8,
-    /// The count of staves that would be best.
-    pub near: u32,
-    /// The counts that will do.
-    pub counts: RangeInclusive<u32>,
-    /// How many rows the look has to grow in.
-    pub rows: u32,
-    /// How many rows wide a stave with its gap is.
-    pub proportion: f64,
-}
-
-impl Wanted {
-    /// A look in so many colours near a count, in 80 rows of usual proportion on 21 to 121 staves.
-    pub const fn new(look: Look, colours: u8, near: u32) -> Self {
-        Self {
-            look,
-            lean: None,
-            turns: None,
-            colours,
-            near,
-            counts: COUNTS,
-            rows: 80,
-            proportion: USUAL_PROPORTION,
-        }
-    }
-}
 
 /// A way to get a wanted look.
 #[derive(Clone, Debug, PartialEq, Serialize)]

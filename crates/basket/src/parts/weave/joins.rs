@@ -2,9 +2,7 @@
 //!
 //! The spent strand is cut where it lies over a stave. The new strand starts where the weaver dips
 //! behind a stave, at least four staves back, and runs with the old one, over it, so that neither end
-//! shows from outside. No two joins come within an inch of each other: one that would is moved back.
-
-use std::collections::BTreeMap;
+//! shows from outside. No two overlaps come within an inch of each other: one that would is moved back.
 
 use crate::colour::Colour;
 use crate::measure::Length;
@@ -14,17 +12,14 @@ use crate::uprights::Uprights;
 use crate::weave::Join;
 use crate::weave::fabric::Fabric;
 use crate::weave::layout::Laid;
+use crate::weave::overlaps::{Overlap, Overlaps};
 use crate::weave::strands::{RowsOf, Strand, TooShort, WeaverAmount};
 
 /// Staves over which old and new strand lie together, at least (common practice: four to six).
 pub const OVERLAP_STAVES: u32 = 4;
-/// Joins stay this far from each other, along the row or across it (common practice).
-pub const APART: Length = Length::inches(1.0);
 /// Length of a strand to count on where the material does not say: a 1000 ft hank of 80 strands
 /// (L. Day Perry, *Seat Weaving*, p. 7, for the hank; a published how-to for the strands).
 const STRAND: Length = Length::feet(12.5);
-/// With more joins than this in a band two inches high no basket can keep them apart, and none is moved.
-const MOST_APART: usize = 120;
 /// The furthest that a start is looked for, in staves behind the cut.
 const FURTHEST_START: u32 = 24;
 
@@ -50,6 +45,14 @@ struct RunRow {
     along: Length,
     /// Distance from stave to stave.
     pitch: Length,
+}
+
+impl RunRow {
+    /// Where strands lie together from a stave (from 0) of this row on to one so many staves further, which may
+    /// be in another.
+    fn overlap(&self, last: &Self, first: u32, reach: u32) -> Overlap {
+        Overlap { low: self.along, high: last.along, first, reach, pitch: last.pitch }
+    }
 }
 
 /// A place in a run: index of the row within the run, and place within the row.
@@ -144,21 +147,17 @@ impl<'a> Run<'a> {
 
 /// Joins the strands of all courses, and keeps the joins apart.
 pub(super) struct Joiner {
-    count: u32,
-    /// By the band along the mould in which they are, each as high as joins are kept apart.
-    placed: BTreeMap<i64, Vec<Placed>>,
-}
-
-/// Where a join is: along the mould, and at which stave (from 0).
-#[derive(Clone, Copy)]
-struct Placed {
-    along: Length,
-    stave: u32,
+    overlaps: Overlaps,
 }
 
 impl Joiner {
     pub(super) const fn new(count: u32) -> Self {
-        Self { count, placed: BTreeMap::new() }
+        Self { overlaps: Overlaps::new(count) }
+    }
+
+    /// Where strands lie together so far.
+    pub(super) const fn overlaps(&self) -> &Overlaps {
+        &self.overlaps
     }
 
     /// Cuts a run into strands.
@@ -177,7 +176,13 @@ impl Joiner {
                 Way::Continuous => cutter.segment(self, 0, run.rows.len()),
                 Way::RowByRow => {
                     // Where a row begins it overlaps itself: no join comes near that either.
-                    run.rows.iter().for_each(|line| self.place(line.along, fabric.stave_in(line.row, 0)));
+                    for line in &run.rows {
+                        self.overlaps.place(line.overlap(
+                            line,
+                            fabric.stave_in(line.row, 0),
+                            OVERLAP_STAVES - 1,
+                        ));
+                    }
                     (0..run.rows.len()).for_each(|row| cutter.segment(self, row, row + 1));
                 }
             }
@@ -195,38 +200,6 @@ impl Joiner {
             too_short,
         }
     }
-
-    /// The joins that may be too near to one in a band along the mould.
-    fn near(&self, from: Length, to: Length) -> Vec<Placed> {
-        let bands = self.placed.range(band(from - APART)..=band(to + APART)).map(|(_, placed)| placed);
-        if bands.clone().map(Vec::len).sum::<usize>() > MOST_APART {
-            return Vec::new();
-        }
-        let near = |other: &&Placed| from - APART < other.along && other.along < to + APART;
-        bands.flatten().filter(near).copied().collect()
-    }
-
-    fn place(&mut self, along: Length, stave: u32) {
-        self.placed.entry(band(along)).or_default().push(Placed { along, stave });
-    }
-
-    /// How near the nearest of some joins is, as a share of the distance to keep; one and more is
-    /// enough.
-    fn distance(&self, near: &[Placed], along: Length, stave: u32, pitch: Length) -> f64 {
-        let count = self.count;
-        let share = |other: &Placed| {
-            let across = (other.along - along).abs() / APART;
-            let apart = (other.stave + count - stave) % count;
-            let round = pitch * f64::from(apart.min(count - apart)) / APART;
-            across.max(round)
-        };
-        near.iter().map(share).fold(f64::INFINITY, f64::min)
-    }
-}
-
-/// The band along the mould in which a place lies.
-fn band(along: Length) -> i64 {
-    (along / APART).floor() as i64
 }
 
 fn colours(run: &Run<'_>) -> Vec<Colour> {
@@ -268,24 +241,31 @@ impl Cutter<'_> {
             let colour = index % self.colours.len().max(1) as u32;
             self.strands.push(Strand { colour, row, place: start.1, cut: reach - begun });
             let Some(cut) = cut else { break };
-            let next = Some(run.start(self.fabric, cut)).filter(|next| *next > start).unwrap_or(cut);
+            let next = self.next(start, cut);
             self.place(joiner, cut, next);
             (start, begun) = (next, run.at(next));
         }
     }
 
-    /// The last spot, at most a round back, where the weaver lies over a stave and no other join is
+    /// Where the strand after one that starts and is cut at these spots begins.
+    fn next(&self, start: Spot, cut: Spot) -> Spot {
+        Some(self.run.start(self.fabric, cut)).filter(|next| *next > start).unwrap_or(cut)
+    }
+
+    /// The last spot, at most a round back, where the weaver lies over a stave and no other overlap is
     /// near; else the one furthest from others.
     fn cut(&self, joiner: &Joiner, start: Spot, reach: Spot) -> Spot {
         let run = self.run;
         let least = run.at(start) + run.step(start.0) * f64::from(OVERLAP_STAVES + 1);
         let along = |row: usize| run.rows.get(row).map_or(Length::ZERO, |row| row.along);
-        let near = joiner.near(along(reach.0.saturating_sub(1)), along(reach.0));
+        // A round back, and the new strand's start before that.
+        let near = joiner.overlaps.near(along(reach.0.saturating_sub(2)), along(reach.0));
         let mut best: Option<(f64, Spot)> = None;
         let mut spot = reach;
         for _ in 0..run.count {
             if run.is_over(self.fabric, spot) {
-                let distance = self.apart(joiner, &near, spot);
+                let overlap = self.overlap(spot, self.next(start, spot));
+                let distance = overlap.map_or(0.0, |overlap| joiner.overlaps.distance(&near, &overlap));
                 if distance >= 1.0 {
                     return spot;
                 }
@@ -301,20 +281,20 @@ impl Cutter<'_> {
         best.map_or(reach, |(_, spot)| spot)
     }
 
-    fn apart(&self, joiner: &Joiner, near: &[Placed], spot: Spot) -> f64 {
-        let Some(line) = self.run.rows.get(spot.0) else { return 0.0 };
-        joiner.distance(near, line.along, self.fabric.stave_in(line.row, spot.1), line.pitch)
+    /// Where the old strand, cut at a spot, and the new one, begun at another, lie together.
+    fn overlap(&self, cut: Spot, next: Spot) -> Option<Overlap> {
+        let (first, last) = (self.run.rows.get(next.0)?, self.run.rows.get(cut.0)?);
+        let reach = (cut.0 - next.0.min(cut.0)) as u32 * self.run.count + cut.1 - next.1;
+        Some(first.overlap(last, self.fabric.stave_in(first.row, next.1), reach))
     }
 
     fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {
-        let Some(line) = self.run.rows.get(cut.0) else { return };
-        let stave = self.fabric.stave_in(line.row, cut.1);
-        joiner.place(line.along, stave);
-        let next_row = self.run.rows.get(next.0).map_or(line.row, |line| line.row);
+        let (Some(overlap), Some(line)) = (self.overlap(cut, next), self.run.rows.get(cut.0)) else { return };
+        joiner.overlaps.place(overlap);
         self.joins.push(Join {
             row: self.run.laid.first_row + line.row,
-            cut_over: stave + 1,
-            start_behind: self.fabric.stave_in(next_row, next.1) + 1,
+            cut_over: self.fabric.stave_in(line.row, cut.1) + 1,
+            start_behind: overlap.first + 1,
             weaver: self.run.weaver,
             recolour: self.colours.len() > 1,
         });

@@ -3,9 +3,10 @@
 use crate::form::Form;
 use crate::hand::Hand;
 use crate::measure::Length;
-use crate::pattern::{CoursePattern, Until, WeaveKind};
+use crate::pattern::{CoursePattern, Until};
 use crate::stock::Material;
 use crate::uprights::Standing;
+use crate::weave::passing::Passing;
 
 /// More rows than any basket has; a bound on the work for absurd patterns.
 const MOST_ROWS: u32 = 5000;
@@ -50,21 +51,6 @@ impl Laid<'_> {
     }
 }
 
-/// How far above its own width a twined weaver rises on its way, and as far down again.
-///
-/// A round of pairing is 1.6 to 2.0 thicknesses of a round weaver high and one of a three-rod wale 2.3 to 2.6
-/// (common practice): over the weavers that lie on the outside of a stave, all but one, those that pass
-/// behind it wedge the round up by a share of their thickness. Wales of four and five rods are taken to
-/// be wedged up as one of three.
-pub(super) fn twined_rise(weave: WeaveKind, weaver: &Material) -> Length {
-    let (others, wedge) = match weave {
-        WeaveKind::Pairing => (0, 0.8),
-        WeaveKind::Wale(rods) => (rods.saturating_sub(2), 0.45),
-        _ => (0, 0.0),
-    };
-    weaver.width * f64::from(others) + weaver.thickness * wedge
-}
-
 /// How high rows lie: weavers that chase take turns, slewed weavers lie side by side, twined weavers lie over
 /// each other, and doubled rows are twice as high. A height that the pattern gives in widths of the
 /// weaver goes before what is usual.
@@ -82,15 +68,15 @@ impl Heights {
         let weavers = || (0..course.weavers()).map(|weaver| course.material(weaver));
         let most = |of: &dyn Fn(&Material) -> Length| weavers().map(of).fold(Length::ZERO, Length::max);
         let edge_to_edge = |width: Length| (width, width);
+        let passing = Passing::of(course);
+        let weave = passing.weave();
         // The width by which packing is meant, and the usual height.
-        let rows: Vec<(Length, Length)> = match course.weave {
-            WeaveKind::Chase(_) => weavers().map(|weaver| edge_to_edge(weaver.width)).collect(),
-            WeaveKind::Slew(_) => vec![edge_to_edge(weavers().map(|weaver| weaver.width).sum())],
-            WeaveKind::Wale(_) | WeaveKind::Pairing => {
-                let height = |weaver: &Material| weaver.width + twined_rise(course.weave, weaver);
-                vec![(most(&|weaver| weaver.width), most(&height))]
-            }
-            _ => vec![edge_to_edge(course.weaver.width)],
+        let rows: Vec<(Length, Length)> = if weave.twined() > 1 {
+            vec![(most(&|weaver| weaver.width), most(&|weaver| weaver.width + weave.climb(weaver)))]
+        } else if weave.weavers() > 1 {
+            weavers().map(|weaver| edge_to_edge(weaver.width)).collect()
+        } else {
+            vec![edge_to_edge(weavers().map(|weaver| weaver.width).sum())]
         };
         let spaced = course.spaced.unwrap_or(Length::ZERO);
         let height = |&(width, usual): &(Length, Length)| {

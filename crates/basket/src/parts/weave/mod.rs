@@ -13,6 +13,7 @@ pub mod layout;
 mod line;
 pub mod look;
 mod mends;
+mod overlaps;
 mod passing;
 pub mod runs;
 mod seen;
@@ -36,7 +37,7 @@ pub use mends::Mend;
 pub use passing::{BAND, Passing};
 pub use seen::{Face, Seen};
 pub use sight::CourseLook;
-pub use strands::{RowsOf, Strand, TooShort, WeaverAmount};
+pub use strands::{Join, RowsOf, Strand, TooShort, WeaverAmount};
 pub use taut::{Crossing, TakeUp};
 pub use verdict::{FLOAT_ROWS, FLOAT_STAVES, Running, Verdict};
 pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
@@ -124,21 +125,6 @@ pub struct Course {
     /// What is seen at each of its crossings.
     #[serde(skip)]
     pub fabric: Fabric,
-}
-
-/// A change from a spent strand to a new one of the same weaver.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Join {
-    /// Row in which the spent strand ends.
-    pub row: u32,
-    /// Stave over which the spent strand is cut.
-    pub cut_over: u32,
-    /// Stave behind which the new strand starts.
-    pub start_behind: u32,
-    /// Number of the weaver within its course, counted from 1.
-    pub weaver: u32,
-    /// Whether the new strand has another colour.
-    pub recolour: bool,
 }
 
 /// One round of the weaver.

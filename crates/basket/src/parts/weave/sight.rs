@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::measure::Angle;
-use crate::message::{Message, Term, Value};
+use crate::message::{Message, Value};
 use crate::pattern::Lean;
+use crate::term::Term;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::{Look, ROWS_READ, Sighting, USUAL_PROPORTION};
 use crate::weave::sights::Sights;

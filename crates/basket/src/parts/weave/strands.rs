@@ -5,7 +5,6 @@ use serde::Serialize;
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::stock::{self, Material};
-use crate::weave::Join;
 
 /// One weaver of a course.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -90,4 +89,19 @@ impl WeaverAmount {
         let colour = strand.map_or(0, |strand| strand.colour as usize);
         self.colours.get(colour % self.colours.len().max(1))
     }
+}
+
+/// A change from a spent strand to a new one of the same weaver.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Join {
+    /// Row in which the spent strand ends.
+    pub row: u32,
+    /// Stave over which the spent strand is cut.
+    pub cut_over: u32,
+    /// Stave behind which the new strand starts.
+    pub start_behind: u32,
+    /// Number of the weaver within its course, counted from 1.
+    pub weaver: u32,
+    /// Whether the new strand has another colour.
+    pub recolour: bool,
 }

@@ -2,8 +2,10 @@
 
 use std::ops::Range;
 
+use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::WeaveKind;
+use crate::stock::Material;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
 
@@ -83,6 +85,10 @@ pub(crate) trait Answers {
     /// By how many rows a weaver rises in a round; none where each row begins anew.
     fn rise(&self) -> u32 {
         1
+    }
+    /// How far above its own width a weaver rises on its way over the others, and as far down again.
+    fn climb(&self, _weaver: &Material) -> Length {
+        Length::ZERO
     }
     /// Rows before the first that was there already.
     fn rows_that_differ(&self, count: u32) -> u32 {

@@ -4,8 +4,10 @@ use std::ops::Range;
 
 use super::answers::{Answers, Cell, Told};
 use super::over_under;
+use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::WeaveKind;
+use crate::stock::Material;
 
 /// Several weavers twisted round each stave in turn: two are pairing, three and more a wale. Each passes in
 /// front of all staves of its repeat but one.
@@ -45,6 +47,14 @@ impl Answers for Twined {
     }
     fn rise(&self) -> u32 {
         u32::from(!self.step_up)
+    }
+    /// A round of pairing is 1.6 to 2.0 thicknesses of a round weaver high and one of a three-rod wale 2.3 to 2.6
+    /// (common practice): over the weavers that lie on the outside of a stave, all but one, those that pass
+    /// behind it wedge the round up by a share of their thickness. Wales of four and five rods are taken to
+    /// be wedged up as one of three.
+    fn climb(&self, weaver: &Material) -> Length {
+        let wedge = if self.weavers() == 2 { 0.8 } else { 0.45 };
+        weaver.width * f64::from(self.weavers() - 2) + weaver.thickness * wedge
     }
     fn outward(&self) -> f64 {
         over_under::share(f64::from(self.float()), 1.0)
