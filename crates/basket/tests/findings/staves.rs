@@ -14,12 +14,12 @@ use crate::sides::{basket, both_sides, found};
 fn staves_overlap_in_groove() {
     let taper = |foot: &str| format!("{{ from = \"3 in\", foot = \"{foot}\" }}");
     let (over, within) = (taper("4.5 mm"), taper("4.4 mm"));
-    let count = ("staves.count", "79");
+    let (disc, count) = (("base.diameter", "\"4 7/8 in\""), ("staves.count", "79"));
     let finding = both_sides(
         "staves-overlap-in-groove",
         Stop,
-        &[count, ("staves.taper", &over)],
-        &[count, ("staves.taper", &within)],
+        &[disc, count, ("staves.taper", &over)],
+        &[disc, count, ("staves.taper", &within)],
     );
     let basket::message::Value::Length(limit) = finding.limit else { panic!("a length") };
     assert!((limit - Length::mm(4.421)).abs() < Length::mm(0.001), "{limit:?}");

@@ -1,6 +1,7 @@
 //! The handout as data: its sections in their order, with all that stands in each. The PDF and the page
 //! of HTML are two renderings of it, so that neither says what the other leaves out.
 
+mod lines;
 mod materials;
 mod notes;
 mod reasons;
@@ -12,7 +13,7 @@ mod weaving;
 use basket::Draft;
 use serde::Serialize;
 
-use self::steps::StepLine;
+use self::lines::StepLine;
 pub(crate) use self::steps::tools;
 use self::table::Table;
 pub(crate) use self::weaving::rows;

@@ -2,23 +2,10 @@
 
 use basket::pattern::{Note, Photo};
 use basket::steps::Step;
-use serde::Serialize;
 
 use super::Source;
+use super::lines::{NoteLine, PhotoLine};
 use crate::photos::Photos;
-
-/// A note as a template sees it.
-#[derive(Serialize)]
-pub(crate) struct NoteLine {
-    text: Vec<String>,
-    photo: Option<PhotoLine>,
-}
-
-#[derive(Serialize)]
-struct PhotoLine {
-    file: String,
-    caption: String,
-}
 
 impl Source<'_> {
     /// The notes for a step; those without a step are told in a finding.

@@ -3,23 +3,11 @@
 use basket::message::Value;
 use basket::steps::Step;
 use drawings::stages::Plate;
-use serde::Serialize;
 
-use super::notes::NoteLine;
+use super::lines::StepLine;
 use super::{Block, Source};
 use crate::scribe::Scribe;
 use crate::written;
-
-/// A step with what the sheets add to it.
-#[derive(Serialize)]
-pub(crate) struct StepLine<'a> {
-    #[serde(flatten)]
-    step: &'a written::Step,
-    times: Vec<String>,
-    /// Names of its drawings.
-    plates: Vec<String>,
-    notes: Vec<NoteLine>,
-}
 
 impl<'a> Source<'a> {
     pub(super) fn steps(&self) -> Vec<Block<'a>> {

@@ -16,7 +16,7 @@ use crate::measure::Length;
 /// Largest figure taken from a pattern, in mm.
 const LARGEST: f64 = 1e5;
 /// Less than this, in mm or radians, is rounding.
-const ROUNDING: f64 = 1e-9;
+const ROUNDING: f64 = 1e-8;
 /// How far, in mm, a curve may cut into what it should clear.
 const CLEARANCE: f64 = 1e-7;
 /// A turn whose versine is smaller is none.
@@ -134,22 +134,18 @@ impl<'a> Foot<'a> {
 
     /// The same touch at the foot on the largest radius.
     fn widened(&self, found: Solved) -> Solved {
-        let with = |radius| {
-            let curve = self.swing(radius, 0.0, 0.0)?;
-            Some(Solved { radius, curve, ..found })
-        };
         let (mut best, mut beyond) = (found, self.mould.max(self.rise).max(found.radius));
         for _ in 0..HALVINGS {
             let radius = f64::midpoint(best.radius, beyond);
-            match with(radius) {
-                Some(wider) => best = wider,
+            match self.swing(radius, 0.0, 0.0) {
+                Some(curve) => best = Solved { radius, curve, ..best },
                 None => beyond = radius,
             }
         }
         best
     }
 
-    /// The largest of smaller radii on which the stave lies on the wall.
+    /// A smaller radius, the first of those tried, on which the stave comes to lie on the wall.
     fn tighter(&self, least: f64) -> Option<Solved> {
         let radii = std::iter::successors(Some(least * TIGHTER), |radius| Some(radius * TIGHTER));
         radii.take(TRIES as usize).find_map(|radius| self.one_bend(radius).or_else(|| self.swung(radius)))
@@ -173,28 +169,38 @@ impl<'a> Foot<'a> {
 
     /// The lowest touch after so long a level stretch, and the curve to it.
     fn lowest(&self, radius: f64, level: f64) -> Option<(f64, Curve)> {
-        let swing = |along| self.swing(radius, level, along);
-        let lowest = self.first(swing)?;
+        let lowest = self.first(radius, level, |_| true)?;
         if self.clears_wall(&lowest) {
             return Some(lowest);
         }
-        self.first(|along| swing(along).filter(|curve| self.clears_wall(&(along, *curve))))
+        self.first(radius, level, |swing| self.clears_wall(swing))
     }
 
-    /// The first place up the wall for which there is a curve.
-    fn first(&self, curve: impl Fn(f64) -> Option<Curve>) -> Option<(f64, Curve)> {
+    /// The first place up the wall to which a curve leads that will do. Where the circles come to touch
+    /// is looked at by itself: further up a curve may have to turn the wrong way.
+    fn first(
+        &self,
+        radius: f64,
+        level: f64,
+        will_do: impl Fn(&(f64, Curve)) -> bool,
+    ) -> Option<(f64, Curve)> {
+        let apart = |along: f64| self.tangent(radius, level, self.on_wall(along)).is_some();
+        let swing = |along: f64| Some((along, self.swing(radius, level, along)?)).filter(&will_do);
         let step = self.length / f64::from(STEPS);
-        let tried = (0..=STEPS).map(|number| step * f64::from(number));
-        let mut found = tried.filter_map(|along| Some((along, curve(along)?))).next()?;
-        let mut below = found.0 - step;
-        for _ in 0..if found.0 > 0.0 { HALVINGS } else { 0 } {
-            let along = f64::midpoint(below, found.0);
-            match curve(along) {
-                Some(curve) => found = (along, curve),
-                None => below = along,
+        let (mut below, mut was_apart) = (0.0, true);
+        for along in (0..=STEPS).map(|number| step * f64::from(number)) {
+            let is_apart = apart(along);
+            let touching = (is_apart && !was_apart).then(|| halved(below, along, apart));
+            let found = touching.and_then(swing).or_else(|| {
+                swing(along)?;
+                swing(halved(below, along, |between| swing(between).is_some()))
+            });
+            if found.is_some() {
+                return found;
             }
+            (below, was_apart) = (along, is_apart);
         }
-        Some(found)
+        None
     }
 
     /// The curve that swings out and touches the wall here, if there is one that turns the right way and
@@ -272,6 +278,15 @@ impl<'a> Foot<'a> {
         let on_mould = OnWall { point: (spot.radius.to_mm(), spot.height.to_mm()), heading };
         OnWall { point: on_mould.out(self.half), heading }
     }
+}
+
+/// The lower end of what holds, between a place where it does not and one where it does.
+fn halved(mut below: f64, mut above: f64, holds: impl Fn(f64) -> bool) -> f64 {
+    for _ in 0..HALVINGS {
+        let middle = f64::midpoint(below, above);
+        if holds(middle) { above = middle } else { below = middle }
+    }
+    above
 }
 
 fn sane(length: Length) -> f64 {
