@@ -231,10 +231,6 @@ fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<
     value.serialize(serializer)
 }
 
-pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(&material.name)
-}
-
 impl Term for Kind {
     fn term(self) -> &'static str {
         match self {

@@ -82,9 +82,9 @@ fn row(told: &written::Cut, cut: &Cut, scribe: &Scribe<'_>) -> Vec<Cell> {
     let width = cut.width.map(|width| scribe.text("width", &[("width", name(scribe.fine(width)))]));
     let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
     vec![
-        Cell::strong(&told.piece).with(told.purpose.clone()),
+        Cell::strong(told.piece.clone()).with(told.purpose.clone()),
         material.into(),
-        Cell::strong(told.count).with(spare),
+        Cell::strong(told.count.to_string()).with(spare),
         Cell::lines(cut.length.map(|length| scribe.lines(length)).unwrap_or_default()),
         Cell::lines(width.into_iter().chain(shape).collect()),
     ]

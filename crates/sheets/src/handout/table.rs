@@ -85,8 +85,8 @@ impl Cell {
     pub(super) fn lines(lines: Vec<String>) -> Self {
         Self { style: Style::Plain, lines, small: String::new() }
     }
-    pub(super) fn strong(text: impl ToString) -> Self {
-        Self { style: Style::Strong, ..Self::from(text.to_string()) }
+    pub(super) fn strong(text: String) -> Self {
+        Self { style: Style::Strong, ..Self::from(text) }
     }
     pub(super) fn code(text: &str) -> Self {
         Self { style: Style::Code, ..Self::from(text.to_owned()) }

@@ -56,7 +56,9 @@ fn headings_of_pdf(packet: &[PacketFile]) -> Vec<(u32, String)> {
 fn collect(document: &Document, element: &Object, headings: &mut Vec<(u32, String)>) {
     match document.dereference(element).map(|(_, object)| object) {
         Ok(Object::Array(children)) => {
-            children.iter().for_each(|child| collect(document, child, headings));
+            for child in children {
+                collect(document, child, headings);
+            }
         }
         Ok(Object::Dictionary(element)) => {
             let level = match element.get(b"S").and_then(Object::as_name) {

@@ -9,13 +9,11 @@ mod span;
 
 pub use span::{DAY, Span};
 
-use serde::Serialize;
-
 use crate::steps::{Stage, Step};
 use plan::{Chore, plan};
 
 /// What is to be shown.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Show {
     /// The stages, one sample each.
     pub stages: Vec<Stage>,
@@ -40,7 +38,7 @@ impl Default for Show {
 }
 
 /// The work of one step on one sample.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Block {
     /// Number of the step.
     pub step: u32,
@@ -49,7 +47,7 @@ pub struct Block {
 }
 
 /// A basket that stands ready at a stage.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Sample {
     /// The stage at which it is stopped.
     pub stage: Stage,
@@ -66,7 +64,7 @@ pub struct Sample {
 }
 
 /// What a day before the show asks for.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Day {
     /// How many days before the show, from 1.
     pub before: u32,
@@ -75,7 +73,7 @@ pub struct Day {
 }
 
 /// Work on one sample on one day.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Task {
     /// Which sample, counted from 0.
     pub sample: usize,
@@ -88,7 +86,7 @@ pub struct Task {
 }
 
 /// The samples of a show and their plan.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Demonstration {
     /// One for each stage shown, in making order.
     pub samples: Vec<Sample>,

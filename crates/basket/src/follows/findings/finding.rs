@@ -1,15 +1,12 @@
 //! A finding, and how it is put together.
 
-use serde::Serialize;
-
 use crate::measure::Length;
 use crate::message::Value;
 use crate::piece::{Of, Piece};
 use crate::term::Term;
 
 /// How much a finding weighs.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "lowercase")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Grade {
     /// Cannot be woven as written.
     Stop,

@@ -9,8 +9,6 @@ pub use wanted::{COUNTS, Wanted};
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
-
 use crate::pattern::WeaveKind;
 use crate::weave::fabric::Fabric;
 use crate::weave::look::{Look, ROWS_READ, Sighting};
@@ -30,12 +28,11 @@ const OFF: f64 = 0.5;
 const OF_A_FAMILY: usize = 3;
 
 /// A way to get a wanted look.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Proposal {
     /// How many staves.
     pub count: u32,
     /// The weave on them.
-    #[serde(skip)]
     pub fabric: Fabric,
     /// Which colours go where.
     pub colouring: Colouring,

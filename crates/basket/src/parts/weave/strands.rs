@@ -1,36 +1,29 @@
 //! What one weaver of a course takes: its length, its strands in order and where they are joined.
 
-use serde::Serialize;
-
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::stock::{self, Material};
+use crate::stock::Material;
 
 /// One weaver of a course.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct WeaverAmount {
     /// Its material.
-    #[serde(serialize_with = "stock::name_only")]
     pub material: Material,
     /// Colours of its strands, in order and then again; never empty.
     pub colours: Vec<Colour>,
     /// Its rows: the first (from 0 within the course), how many rows on the next is, and past the last.
     pub rows: RowsOf,
     /// Length on the basket, take-up included, joins not.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Length to lay out, with the overlaps where a strand begins.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
     /// How long one whole strand is.
-    #[serde(rename = "strand_mm")]
     pub strand: Length,
     /// Its strands in the order in which they are used.
     pub strands: Vec<Strand>,
     /// Where one strand follows another, in weaving order.
     pub joins: Vec<Join>,
     /// The first strand that is too short to be joined; what is computed is for one that is not.
-    #[serde(skip)]
     pub too_short: Option<TooShort>,
 }
 
@@ -44,7 +37,7 @@ pub struct TooShort {
 }
 
 /// Which rows of its course a weaver lays.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct RowsOf {
     /// The first, from 0.
     pub first: u32,
@@ -62,7 +55,7 @@ impl RowsOf {
 }
 
 /// A strand as it lies in the basket.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Strand {
     /// Which of its weaver's colours it has, from 0.
     pub colour: u32,
@@ -71,7 +64,6 @@ pub struct Strand {
     /// Place in that row (from 0 where the row begins) from which it is the one that is seen.
     pub place: u32,
     /// Length to cut, overlap included.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
 }
 
@@ -92,7 +84,7 @@ impl WeaverAmount {
 }
 
 /// A change from a spent strand to a new one of the same weaver.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Join {
     /// Row in which the spent strand ends.
     pub row: u32,

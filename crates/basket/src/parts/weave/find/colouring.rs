@@ -1,7 +1,5 @@
 //! Ways to give colours to weavers and staves.
 
-use serde::Serialize;
-
 use super::Wanted;
 use crate::pattern::Rule;
 use crate::weave::fabric::Fabric;
@@ -17,7 +15,7 @@ pub(super) const STAVE: u8 = u8::MAX;
 const BANDS: u32 = 12;
 
 /// Which colours go where; colours are numbered from 0, the one that most is made of.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Colouring {
     /// The colour of each weaver; where rows change colour, that of the weaver in one band after another.
     pub weavers: Vec<u8>,
