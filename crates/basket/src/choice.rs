@@ -1,11 +1,9 @@
 //! What Stavewright chose because the pattern left it open, and why.
 
-use serde::Serialize;
-
 use crate::message::{Message, Value};
 
 /// One value that the pattern left out.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Choice {
     /// The pattern key that would fix it, such as `staves.count`.
     pub key: &'static str,

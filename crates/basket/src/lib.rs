@@ -33,6 +33,7 @@ pub mod parts;
 pub mod pattern;
 pub mod piece;
 pub mod stock;
+mod term;
 
 pub use self::assemble::assemble;
 pub use self::basket::{Basket, Lid};

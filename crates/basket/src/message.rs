@@ -1,24 +1,20 @@
 //! What the computation wants to say, as an identifier and values: the sentence itself is made
 //! from message files by the `words` crate, in the reader's language and units.
 
-use serde::Serialize;
+pub use crate::term::Term;
 
 use crate::colour::Colour;
 use crate::measure::{Angle, Length};
 use crate::stock::{Material, Wood};
 
 /// A value that stands in a sentence.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Value {
     /// A length; printed in the reader's units.
-    #[serde(rename = "mm")]
     Length(Length),
     /// From one length to another; said once where both print alike.
-    #[serde(rename = "mm_from_to")]
     Span(Length, Length),
     /// An angle; printed in degrees.
-    #[serde(rename = "deg")]
     Angle(Angle),
     /// A whole number of things.
     Count(i64),
@@ -40,14 +36,8 @@ pub enum Value {
     Said(Message),
 }
 
-/// A word with a name in the message files.
-pub trait Term {
-    /// Identifier of its name in the message files.
-    fn term(self) -> &'static str;
-}
-
 /// A sentence to be: an identifier in the message files and the values it mentions.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Message {
     /// Identifier in the message files.
     pub id: &'static str,

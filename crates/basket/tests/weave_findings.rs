@@ -22,7 +22,8 @@ fn a_twill_that_stacks() {
         &[("weave.courses[1].weave", "\"pairing\""), (WEAVE, "\"twill 2/2\""), ("staves.count", "76")],
         &[("weave.courses[1].weave", "\"pairing\""), (WEAVE, "\"twill 2/2\""), ("staves.count", "77")],
     );
-    assert_eq!(finding.remedies.len(), 2);
+    let counts = finding.remedies.iter().filter(|remedy| remedy.key == "staves.count").count();
+    assert_eq!(counts, 2);
 }
 
 /// Every course that fails is named, and no count is proposed on which the other course would fail.
@@ -31,7 +32,8 @@ fn counts_that_suit_all_courses() {
     let table = pattern(&[(WEAVE, "\"twill 2/2\""), ("staves.count", "76")]);
     let findings = found(&basket(&table), "weave-does-not-lock");
     assert_eq!(findings.len(), 2);
-    for remedy in findings.iter().flat_map(|finding| &finding.remedies) {
+    let remedies = findings.iter().flat_map(|finding| &finding.remedies);
+    for remedy in remedies.filter(|remedy| remedy.key == "staves.count") {
         assert!(["75", "77"].contains(&remedy.value.as_str()), "{remedy:?}");
     }
 }

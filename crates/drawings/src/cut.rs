@@ -10,6 +10,8 @@ use crate::wall::Wall;
 
 /// Steps round the section of a weaver.
 const STEPS: u32 = 20;
+/// Places on the mould's side that are drawn.
+const MOULD_STEPS: u32 = 97;
 /// More rows than this are not drawn one by one.
 const MOST: usize = 1500;
 
@@ -72,7 +74,8 @@ impl<'a> Cut<'a> {
 
     /// The mould: its base and its side up to the rim.
     pub(crate) fn mould(&self, drawing: &mut Drawing) {
-        let side = self.wall.line(Length::ZERO, self.basket.body.form.arc(), 0.0);
+        let spots = self.basket.body.profile().spots(MOULD_STEPS);
+        let side = spots.map(|spot| Point::new(spot.radius.to_mm(), spot.height.to_mm()));
         let line = std::iter::once(Point::ZERO).chain(side).map(|at| self.place(at));
         drawing.stroke(open(line), Line::Hidden);
     }

@@ -68,7 +68,7 @@ pub fn base_girth(basket: &Basket) -> Length {
 
 /// Girth outside the staves at the middle of the rim.
 pub fn rim_girth(basket: &Basket) -> Length {
-    (basket.body.rim().radius() + basket.body.uprights().thickness) * TAU
+    basket.body.rim().girth + basket.body.uprights().thickness * TAU
 }
 
 /// A strip as high as the outer hoop, laid round its outside, with the middle of every pin.

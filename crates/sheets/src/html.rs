@@ -74,3 +74,28 @@ fn mistake(text: &str, error: &Error) -> Mistake {
     let detail = error.detail().map(|detail| format!(": {detail}")).unwrap_or_default();
     Mistake { at, message: format!("{}{detail}", error.kind()), hints: Vec::new() }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_mistake_in_the_template_is_pointed_at() {
+        let data = br#"{ "labels": { "handout": "handout" }, "figures": {}, "handout": [] }"#;
+        let files = Files::from([("data.json".to_owned(), data.to_vec())]);
+        let cases = [
+            ("<p>\n{{ t('handout') }}\n  {{ t('handuot') }}", 3, "there is no label `handuot`"),
+            ("{{ drawing('nowhere') }}", 1, "there is no drawing `nowhere`"),
+            ("a\n{% for section in handout %}", 2, "end"),
+            ("a\n\n{{ titel }}", 3, "undefined"),
+        ];
+        for (template, line, part) in cases {
+            let templates = Templates::default().with(HANDOUT, template);
+            let error = handout(&templates, &files).expect_err("it is wrong");
+            let SheetError::Template { sheet, mistakes } = &error else { panic!("{error}") };
+            let at = mistakes[0].at.as_ref().unwrap_or_else(|| panic!("no place: {error}"));
+            assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (HANDOUT, HANDOUT, line), "{error}");
+            assert!(error.to_string().contains(part), "{error}");
+        }
+    }
+}

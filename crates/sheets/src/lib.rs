@@ -5,11 +5,10 @@
 //! own. What the sheets say comes from the `words` crate, what they show from `drawings`; the
 //! templates under `templates/` only lay it out, and a teacher may replace any of them.
 
-mod basket_json;
-mod cuts;
 mod data;
 mod error;
 mod figures;
+mod handout;
 mod html;
 mod labels;
 mod packet;
@@ -17,12 +16,13 @@ mod paper;
 mod photos;
 mod press;
 mod scribe;
+mod tables;
 mod templates;
+mod written;
 
-pub use basket_json::{BasketFile, FindingEntry, basket_json};
 pub use error::{Mistake, Position, SheetError};
-pub use packet::{Options, PacketFile, SHEETS, data, packet, sheets};
+pub use packet::{Options, PacketFile, SHEETS, data, packet};
 pub use paper::Paper;
 pub use photos::Photos;
-pub use press::{Files, Sheet, print};
 pub use templates::Templates;
+pub use written::{BasketFile, Finding, basket_json};

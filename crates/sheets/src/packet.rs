@@ -3,21 +3,22 @@
 use std::panic::resume_unwind;
 use std::thread;
 
-use basket::Basket;
+use basket::Draft;
 use basket::demonstration::{Demonstration, Show};
 use words::Words;
 
-use crate::basket_json::basket_json;
-use crate::cuts;
-use crate::data::{Own, SheetData, demonstration, notes};
+use crate::data::{SheetData, demonstration};
 use crate::error::SheetError;
 use crate::figures::{self, Figure};
+use crate::handout::Source;
 use crate::html;
 use crate::paper::Paper;
 use crate::photos::Photos;
-use crate::press::{self, Files, Sheet};
+use crate::press::{self, Files};
 use crate::scribe::Scribe;
+use crate::tables;
 use crate::templates::Templates;
+use crate::written::basket_json;
 
 /// How the packet is wanted.
 #[derive(Clone, Debug, Default)]
@@ -49,28 +50,28 @@ pub const SHEETS: [(&str, &str); 4] = [
     ("demonstration", "demonstration.pdf"),
 ];
 
-/// Makes all files for one basket. Nothing is written: that is the caller's part.
+/// Makes all files for one draft. Nothing is written: that is the caller's part.
 ///
 /// `progress` is told the name of each sheet when its setting begins.
 ///
 /// # Errors
 /// [`SheetError`] when a template is wrong or data cannot be written.
 pub fn packet(
-    basket: &Basket,
+    draft: &Draft,
     words: &Words,
     options: &Options,
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<PacketFile>, SheetError> {
-    let files = files(basket, words, options)?;
+    let files = files(draft, words, options)?;
     let (sheets, page) = thread::scope(|scope| {
         let page = scope.spawn(|| html::handout(&options.templates, &files));
         let sheets = set(&files, options, progress);
         (sheets, page.join().unwrap_or_else(|panic| resume_unwind(panic)))
     });
     let pdfs = sheets?.into_iter().zip(SHEETS);
-    let mut packet: Vec<_> = pdfs.map(|(sheet, (_, name))| PacketFile { name, bytes: sheet.pdf }).collect();
+    let mut packet: Vec<_> = pdfs.map(|(bytes, (_, name))| PacketFile { name, bytes }).collect();
     packet.push(PacketFile { name: html::HANDOUT, bytes: page? });
-    packet.extend(data(basket, words)?);
+    packet.extend(data(draft, words)?);
     Ok(packet)
 }
 
@@ -78,32 +79,19 @@ pub fn packet(
 ///
 /// # Errors
 /// [`SheetError`] when data cannot be written.
-pub fn data(basket: &Basket, words: &Words) -> Result<Vec<PacketFile>, SheetError> {
+pub fn data(draft: &Draft, words: &Words) -> Result<Vec<PacketFile>, SheetError> {
     let file = |name, bytes| PacketFile { name, bytes };
     Ok(vec![
-        file("cuts.csv", cuts::csv(basket, words)?),
-        file("cuts.json", cuts::json(basket, words)?),
-        file("section.svg", figures::section_svg(basket, words).into_bytes()),
-        file("base.svg", figures::base_svg(basket, words).into_bytes()),
-        file("basket.json", serde_json::to_vec_pretty(&basket_json(basket, words)?)?),
+        file("cuts.csv", tables::csv(draft, words)?),
+        file("cuts.json", tables::json(draft, words)?),
+        file("section.svg", figures::section_svg(&draft.basket, words).into_bytes()),
+        file("base.svg", figures::base_svg(&draft.basket, words).into_bytes()),
+        file("basket.json", serde_json::to_vec_pretty(&basket_json(draft, words))?),
     ])
 }
 
-/// Makes the sheets alone, in the order of [`SHEETS`].
-///
-/// # Errors
-/// [`SheetError::Template`] when a template is wrong.
-pub fn sheets(
-    basket: &Basket,
-    words: &Words,
-    options: &Options,
-    progress: &mut dyn FnMut(&str),
-) -> Result<Vec<Sheet>, SheetError> {
-    set(&files(basket, words, options)?, options, progress)
-}
-
-/// Sets all sheets at once.
-fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Result<Vec<Sheet>, SheetError> {
+/// Sets all sheets at once, in the order of [`SHEETS`].
+fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Result<Vec<Vec<u8>>, SheetError> {
     let sheets: Vec<_> = thread::scope(|scope| {
         let running = SHEETS.map(|(template, name)| {
             progress(name);
@@ -116,16 +104,21 @@ fn set(files: &Files, options: &Options, progress: &mut dyn FnMut(&str)) -> Resu
 }
 
 /// The data and the drawings that the templates read.
-fn files(basket: &Basket, words: &Words, options: &Options) -> Result<Files, SheetError> {
+fn files(draft: &Draft, words: &Words, options: &Options) -> Result<Files, SheetError> {
     let scribe = Scribe::new(words);
-    let mut drawn = figures::drawn(basket, &scribe, options.paper);
-    let demonstration = Demonstration::of(basket, &options.show);
-    drawn.figures.push(Figure::of(&drawings::timeline(&demonstration, words)));
-    let own = Own {
-        notes: notes::notes(basket, &options.photos),
-        demonstration: demonstration::plan(basket, &demonstration, &scribe),
+    let mut drawn = figures::drawn(&draft.basket, &scribe, options.paper);
+    let show = Demonstration::of(&draft.steps, &options.show);
+    drawn.figures.push(Figure::of(&drawings::timeline(&show, words)));
+    let written = basket_json(draft, words);
+    let source = Source {
+        draft,
+        written: &written,
+        scribe: &scribe,
+        figures: &drawn.figures,
+        photos: &options.photos,
     };
-    let data = SheetData::new(basket, &scribe, &drawn, own);
+    let plan = demonstration::plan(draft, &show, &scribe);
+    let data = SheetData::of(&source, &drawn, plan);
     let mut files = Files::from([("data.json".to_owned(), serde_json::to_vec(&data)?)]);
     files.extend(drawn.figures.iter().map(|figure| (figure.file.clone(), figure.svg.clone().into_bytes())));
     files.extend(options.photos.files());

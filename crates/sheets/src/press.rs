@@ -17,19 +17,8 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 use crate::error::{Mistake, Position, SheetError};
 use crate::templates::Templates;
 
-/// A finished sheet.
-#[derive(Clone, Debug)]
-pub struct Sheet {
-    /// Its name, such as `handout`.
-    pub name: String,
-    /// The PDF.
-    pub pdf: Vec<u8>,
-    /// How many pages it has.
-    pub pages: usize,
-}
-
 /// Files that a template may read, by name: data as JSON, drawings as SVG.
-pub type Files = BTreeMap<String, Vec<u8>>;
+pub(crate) type Files = BTreeMap<String, Vec<u8>>;
 
 /// What every sheet shares: the typesetter's library and the fonts inside the program.
 struct House {
@@ -47,7 +36,7 @@ static HOUSE: LazyLock<House> = LazyLock::new(|| {
 ///
 /// # Errors
 /// [`SheetError::Template`] when the template is missing or wrong.
-pub fn print(name: &str, templates: &Templates, files: &Files) -> Result<Sheet, SheetError> {
+pub(crate) fn print(name: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
     let failed = |mistakes: Vec<Mistake>| SheetError::Template { sheet: name.to_owned(), mistakes };
     let main = format!("{name}.typ");
     if templates.text(&main).is_none() {
@@ -63,8 +52,7 @@ pub fn print(name: &str, templates: &Templates, files: &Files) -> Result<Sheet, 
         .map_err(|error| failed(vec![Mistake::without_place(error.message().to_string())]))?;
     let creator = Smart::Custom(Some(format!("Stavewright {}", env!("CARGO_PKG_VERSION"))));
     let options = PdfOptions { standards, creator, ..PdfOptions::default() };
-    let pdf = typst_pdf::pdf(&document, &options).map_err(|found| failed(job.mistakes(&found)))?;
-    Ok(Sheet { name: name.to_owned(), pdf, pages: document.pages().len() })
+    typst_pdf::pdf(&document, &options).map_err(|found| failed(job.mistakes(&found)))
 }
 
 /// Forgets what earlier sheets left in the typesetter's memory and later ones did not use.
@@ -139,5 +127,83 @@ impl World for Job {
     }
     fn today(&self, _: Option<Duration>) -> Option<Datetime> {
         None
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const DATA: &[u8] = br#"{ "title": "A basket", "lang": "en", "stop": false, "labels": {},
+        "figures": { "dot": { "file": "dot.svg" } } }"#;
+    const DOT: &[u8] = br#"<svg xmlns="http://www.w3.org/2000/svg" width="2mm" height="2mm"/>"#;
+
+    /// The bench card from a teacher's own template.
+    fn with_template(text: &str) -> Result<Vec<u8>, SheetError> {
+        with(&Templates::default().with("bench-card.typ", text))
+    }
+
+    fn with(templates: &Templates) -> Result<Vec<u8>, SheetError> {
+        let files = [("data.json", DATA), ("dot.svg", DOT)];
+        let files = files.map(|(name, bytes)| (name.to_owned(), bytes.to_vec()));
+        print("bench-card", templates, &Files::from(files))
+    }
+
+    /// How many pages a PDF has.
+    fn pages(pdf: &[u8]) -> usize {
+        lopdf::Document::load_mem(pdf).expect("lopdf opens it").get_pages().len()
+    }
+
+    #[test]
+    fn own_template_takes_the_place_of_the_built_in() {
+        let own =
+            "#import \"house.typ\": *\n#show: house.with(\"own card\")\nOur own card.\n#pagebreak()\nMore.";
+        let pdf = with_template(own).expect("the template is fine");
+        assert_eq!(pages(&pdf), 2);
+    }
+
+    #[test]
+    fn mistake_points_into_the_template() {
+        let error = with_template("#import \"house.typ\": *\n= Card\nü #nonsense").expect_err("it is wrong");
+        let SheetError::Template { sheet, mistakes } = &error else { panic!("{error}") };
+        assert_eq!(sheet, "bench-card");
+        let at = mistakes[0].at.as_ref().expect("a place");
+        assert_eq!((at.file.as_str(), at.line, at.column), ("bench-card.typ", 3, 4));
+        assert!(error.to_string().contains("bench-card.typ:3:4: unknown variable: nonsense"), "{error}");
+    }
+
+    #[test]
+    fn files_outside_cannot_be_read() {
+        let error = with_template("#read(\"/etc/passwd\")").expect_err("there is no such file");
+        assert!(error.to_string().contains("bench-card.typ:1:"), "{error}");
+        let error = with_template("#import \"@preview/x:1.0.0\": y").expect_err("there is no such package");
+        assert!(error.to_string().contains("bench-card.typ:1:"), "{error}");
+    }
+
+    #[test]
+    fn drawing_without_text_is_refused() {
+        let show = |text: &str| {
+            let image = format!("#image(data.figures.dot.file{text})");
+            with_template(&format!("#import \"house.typ\": *\n#show: house.with(\"x\")\n{image}"))
+        };
+        let error = show("").expect_err("PDF/UA-1 asks for a text");
+        assert!(error.to_string().contains("bench-card.typ:3:"), "{error}");
+        assert!(show(", alt: \"a dot\"").is_ok());
+    }
+
+    #[test]
+    fn mistakes_carry_the_typesetters_hint() {
+        let error = with_template("#let a = 1\n#a-b").expect_err("it is wrong");
+        let said = error.to_string();
+        assert!(said.contains("bench-card.typ:2:2") && said.contains("hint: "), "{said}");
+    }
+
+    #[test]
+    fn mistake_in_a_file_that_a_template_imports_is_found_there() {
+        let templates = Templates::default()
+            .with("own-notes.typ", "#let own-notes(step) = {\n  step.nothing\n}")
+            .with("bench-card.typ", "#import \"own-notes.typ\": own-notes\n#own-notes((:))");
+        let error = with(&templates).expect_err("it is wrong");
+        assert!(error.to_string().contains("own-notes.typ:2:"), "{error}");
     }
 }

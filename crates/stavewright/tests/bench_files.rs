@@ -25,7 +25,7 @@ fn a_change_keeps_comments_and_layout() {
         &bench,
         &source,
         &json!([
-            { "do": "set", "path": "staves.uprights.count", "value": 73 },
+            { "do": "set", "path": "staves.count", "value": 73 },
             { "do": "measure", "path": "base.diameter", "mm": 127.2 },
             { "do": "set", "path": "weave.courses[1].rows", "value": 6 },
             { "do": "measure", "path": "mould.girths[2][2]", "mm": 508.0 },

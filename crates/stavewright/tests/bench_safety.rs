@@ -270,7 +270,8 @@ fn nonsense_is_answered_and_never_by_a_fault_of_ours() {
     {
         let look = bench.post("/api/look", &json!({ "source": source }));
         assert!(look["basket"].is_null() && !look["problems"].as_array().unwrap().is_empty(), "{source:?}");
-        let edits = json!({ "source": source, "edits": [{ "do": "set", "path": "staves.uprights.count", "value": 5 }] });
+        let edits =
+            json!({ "source": source, "edits": [{ "do": "set", "path": "staves.count", "value": 5 }] });
         let edit = bench.ask("POST", "/api/edit", Some(&edits));
         assert!([200, 422].contains(&edit.status), "{source:?}: {}", edit.status);
         for path in ["picture", "chart", "packets"] {

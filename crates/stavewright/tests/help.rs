@@ -57,6 +57,20 @@ fn help_of_materials() {
 }
 
 #[test]
+fn help_of_schema() {
+    insta::assert_snapshot!(help(&["schema"]));
+}
+
+#[test]
+fn the_schema_is_the_published_one() {
+    let said = run(stavewright(room().path()).arg("schema"));
+    assert_eq!(said.code, 0, "{}", said.err);
+    assert_eq!(said.out, include_str!("../../../docs/pattern.schema.json"));
+    let german = run(stavewright(room().path()).args(["schema", "--language", "de"]));
+    assert!(german.out.contains("Vorlage eines Korbs"), "{}", german.out);
+}
+
+#[test]
 fn help_of_completions() {
     insta::assert_snapshot!(help(&["completions"]));
 }

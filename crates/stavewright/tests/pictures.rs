@@ -134,9 +134,17 @@ fn solids_that_cannot_be_written() {
 }
 
 #[test]
-fn a_basket_with_a_stop_is_drawn_all_the_same() {
+fn a_basket_with_a_stop_is_drawn_all_the_same_and_told_by_the_exit_status() {
     let room = room();
     let even = common::changed(&room, "# Count, taper", "count = 72 # taper");
-    let said = run(stavewright(room.path()).arg("solid").arg(even).args(["--detail", "thumbnail"]));
-    assert_eq!(said.code, 1, "{}", said.err);
+    let commands: [(&[&str], &str); 3] = [
+        (&["solid", "--detail", "thumbnail"], "changed-solid.glb"),
+        (&["picture", "--stage", "prepared", "--width", "20 mm"], "changed-prepared.svg"),
+        (&["chart"], "changed-chart.svg"),
+    ];
+    for (args, file) in commands {
+        let said = run(stavewright(room.path()).args(args).arg(&even));
+        assert_eq!(said.code, 1, "{args:?}: {}", said.err);
+        assert!(room.path().join(file).is_file(), "{file}: {:?}", names(room.path()));
+    }
 }

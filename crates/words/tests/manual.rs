@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use basket::pattern::keys::{self, Declared, Takes};
 use basket::pattern::{STARTER, Units};
+use boon::{Compiler, Draft, Schemas};
 use serde_json::Value;
 use words::{Language, Words};
 
@@ -48,7 +49,7 @@ fn the_tables_of_the_manual_have_not_drifted() {
     for part in parts {
         let (marked, rest) = part.split_once(END).expect("each table has an end");
         let section = marked.split_once(" -->").expect("a name").0;
-        generated += &format!("{BEGIN}{section} -->\n{}{END}{rest}", table(section));
+        generated.extend([BEGIN, section, " -->\n", &table(section), END, rest]);
         tables += 1;
     }
     let sections = keys::every().iter().filter(|key| !key.takes().contents().keys.is_empty()).count();
@@ -91,24 +92,57 @@ fn json(toml: &str) -> Value {
     serde_json::to_value(table).unwrap()
 }
 
-fn faults(toml: &str) -> Vec<String> {
-    let schema: Value = serde_json::from_str(&english().schema()).unwrap();
-    let validator = jsonschema::draft7::new(&schema).unwrap();
-    validator.iter_errors(&json(toml)).map(|error| format!("{}: {error}", error.instance_path())).collect()
+/// What a schema finds in a value; the schema itself is held against draft 7 first.
+fn faults_by(schema: Value, value: &Value) -> Option<String> {
+    let mut compiler = Compiler::new();
+    compiler.set_default_draft(Draft::V7);
+    compiler.add_resource("pattern.json", schema).unwrap();
+    let mut schemas = Schemas::new();
+    let index = compiler.compile("pattern.json", &mut schemas).unwrap_or_else(|error| panic!("{error:#}"));
+    schemas.validate(value, index).err().map(|error| format!("{error:#}"))
+}
+
+fn schema(language: Language) -> Value {
+    serde_json::from_str(&Words::new(language, Units::Inches).schema()).unwrap()
+}
+
+fn faults(toml: &str) -> Option<String> {
+    faults_by(schema(Language::English), &json(toml))
 }
 
 #[track_caller]
 fn passes(toml: &str) {
-    let faults = faults(toml);
-    assert!(faults.is_empty(), "{faults:#?}\n{toml}");
+    if let Some(faults) = faults(toml) {
+        panic!("{faults}\n{toml}");
+    }
 }
 
 #[test]
-fn the_schema_is_one() {
+fn the_schema_is_one_in_every_language() {
     for language in Language::ALL {
-        let schema = Words::new(*language, Units::Millimetres).schema();
-        let schema: Value = serde_json::from_str(&schema).unwrap();
-        assert!(jsonschema::draft7::meta::is_valid(&schema), "{language:?}");
+        assert_eq!(faults_by(schema(*language), &json(STARTER)), None, "{language:?}");
+    }
+}
+
+/// All properties of a schema and of those within it.
+fn properties(schema: &Value) -> Vec<&Value> {
+    let own = schema["properties"].as_object().into_iter().flat_map(|own| own.values());
+    let inner = ["items", "additionalProperties"].into_iter().filter_map(|inner| schema.get(inner));
+    let ways = schema["anyOf"].as_array().into_iter().flatten();
+    let within = inner.chain(ways).flat_map(properties);
+    own.flat_map(|own| std::iter::once(own).chain(properties(own))).chain(within).collect()
+}
+
+#[test]
+fn what_is_usual_and_what_is_an_example_pass() {
+    let schema = schema(Language::English);
+    let properties = properties(&schema);
+    assert_eq!(properties.len(), keys::every().len());
+    for property in properties {
+        let examples = property["examples"].as_array().into_iter().flatten();
+        for value in examples.chain(property.get("default")) {
+            assert_eq!(faults_by(property.clone(), value), None, "{value} as {}", property["title"]);
+        }
     }
 }
 
@@ -119,7 +153,9 @@ fn the_patterns_and_the_starter_pass() {
     let patterns: Vec<String> =
         folder.map(|entry| std::fs::read_to_string(entry.unwrap().path()).unwrap()).collect();
     assert!(patterns.len() >= 3);
-    patterns.iter().for_each(|pattern| passes(pattern));
+    for pattern in patterns {
+        passes(&pattern);
+    }
 }
 
 const HEAD: &str = "title = \"T\"\nunits = \"in\"\nmould = { base = \"5\", rim = \"8\", height = \"4\" }\n";
@@ -162,11 +198,9 @@ fn what_has_a_wrong_shape_is_stopped() {
         ("soaking in words", "[materials.mine]\nlike = \"cane fine\"\nsoak = \"a while\""),
     ];
     for (what, lines) in wrong {
-        assert!(!faults(&format!("{HEAD}{lines}")).is_empty(), "{what} passes");
+        assert!(faults(&format!("{HEAD}{lines}")).is_some(), "{what} passes");
     }
-    assert!(!faults("title = \"T\"").is_empty(), "a pattern without a mould passes");
-    assert!(
-        !faults("title = \"T\"\nmould = { base = \"5 in\", girths = [[\"0\", \"15\"], [\"4\", \"20\"]] }")
-            .is_empty()
-    );
+    assert!(faults("title = \"T\"").is_some(), "a pattern without a mould passes");
+    let twice = "mould = { base = \"5 in\", girths = [[\"0\", \"15\"], [\"4\", \"20\"]] }";
+    assert!(faults(&format!("title = \"T\"\n{twice}")).is_some(), "a mould measured and drawn passes");
 }

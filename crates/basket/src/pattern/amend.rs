@@ -2,8 +2,9 @@
 
 use super::{
     BasePattern, CoursePattern, EarsPattern, FillerPattern, HandlePattern, LashingPattern, Pattern,
-    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, read,
+    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, Word, read,
 };
+use crate::measure::Length;
 use crate::stock::Catalogue;
 
 /// A mould of which nothing is kept, for reading a key of another section.
@@ -31,9 +32,31 @@ impl Pattern {
         } else if key == "mould.rim" {
             changed.mould.widen(written(&ANY_MOULD.replace("\"8 in\"", value))?.mould);
         } else {
-            changed.overlay(written(&format!("{ANY_MOULD}\n{key} = {value}"))?);
+            let beside = self.beside(key);
+            changed.overlay(written(&format!("{ANY_MOULD}\n{beside}{key} = {value}"))?);
         }
         Some(changed)
+    }
+
+    /// What else must be written for this key to be held against it: sizes of base and staves.
+    fn beside(&self, key: &str) -> String {
+        let base = &self.base;
+        let sizes = [
+            ("base.diameter", base.diameter),
+            ("base.thickness", base.thickness),
+            ("base.groove.depth", base.groove_depth),
+            ("base.groove.width", base.groove_width),
+            ("base.screw", base.screw_hole),
+            ("staves.width", self.staves.width.or(self.staves.stock.as_ref().map(|stock| stock.width))),
+        ];
+        let section = key.split('.').next().unwrap_or_default();
+        let fit = |(other, _): &(&str, Option<Length>)| {
+            *other != key && other.split('.').next() == Some(section) && key != "staves.stock"
+        };
+        sizes.into_iter().filter(fit).fold(String::new(), |written, (other, size)| match size {
+            Some(size) => format!("{written}{other} = \"{} mm\"\n", size.to_mm()),
+            None => written,
+        })
     }
 
     /// Takes over what another pattern says of base, staves, rim and fittings.
@@ -48,7 +71,7 @@ impl Pattern {
         self.lashing = self.lashing.clone().overlaid(over.lashing);
         self.pins = self.pins.clone().overlaid(over.pins);
         if let Some(over) = over.ears {
-            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
+            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(&over));
         }
         if let Some(over) = over.handle {
             self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
@@ -167,8 +190,8 @@ impl PinsPattern {
 }
 
 impl EarsPattern {
-    fn overlaid(self, over: Self) -> Self {
-        let Self { material, placing, width, thickness, hole_height, tail } = over;
+    fn overlaid(self, over: &Self) -> Self {
+        let Self { material, placing, width, thickness, hole_height, tail } = *over;
         Self {
             material: material.or(self.material),
             placing: placing.or(self.placing),

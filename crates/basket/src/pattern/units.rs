@@ -2,7 +2,7 @@
 
 use super::word::{Word, words};
 use crate::measure::Unit;
-use crate::message::Term;
+use crate::term::Term;
 
 /// The units in which a pattern's bare numbers are meant and its sheets are printed first.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
@@ -16,14 +16,6 @@ pub enum Units {
 }
 
 impl Units {
-    /// The word for them in a pattern.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Inches => "in",
-            Self::Millimetres => "mm",
-        }
-    }
-
     /// The unit of a bare number.
     pub const fn unit(self) -> Unit {
         match self {

@@ -7,8 +7,9 @@ use super::rule::Rule;
 use super::word::words;
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::message::{Message, Term};
+use crate::message::Message;
 use crate::stock::Material;
+use crate::term::Term;
 
 /// The weaving.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -258,6 +259,18 @@ impl WeaveKind {
     /// The same with one weaver, for weavers that chase each other.
     pub fn of_one(self) -> Option<Self> {
         if let Self::Chase(rule) = self { Some(Self::of(rule)) } else { None }
+    }
+
+    /// The same with floats over and under at most so many staves; none where it has none of its own.
+    pub fn shortened(self, most: u32) -> Option<Self> {
+        let short = |rule: Rule| Rule::new(rule.over().min(most), rule.under().min(most));
+        match self {
+            Self::Twill(rule) => Some(Self::of(short(rule))),
+            Self::ReversedTwill(rule) => Some(Self::ReversedTwill(short(rule))),
+            Self::Chase(rule) => Some(Self::Chase(short(rule))),
+            Self::Slew(rule) => Some(Self::Slew(short(rule))),
+            _ => None,
+        }
     }
 
     /// Its name, with over and under where they belong to it.

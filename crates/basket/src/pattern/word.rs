@@ -1,7 +1,7 @@
 //! The words by which a pattern file says one of a few things.
 
-use crate::message::Term;
 use crate::stock::Kind;
+use crate::term::Term;
 
 /// One of a few things that a pattern file says by a word.
 pub trait Word: Term + Copy + Eq + 'static {
@@ -26,7 +26,7 @@ macro_rules! words {
             }
         }
 
-        impl $crate::message::Term for $of {
+        impl $crate::term::Term for $of {
             fn term(self) -> &'static str {
                 match self {
                     $(Self::$value => $term,)+

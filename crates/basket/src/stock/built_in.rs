@@ -100,6 +100,13 @@ impl TryFrom<String> for Written {
     }
 }
 
+impl Catalogue {
+    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
+    pub fn built_in() -> &'static Self {
+        catalogue()
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use serde::{Deserialize, Serialize, Serializer};
 
 use crate::measure::Length;
-use crate::message::Term;
+use crate::term::Term;
 
 /// What a material is; decides the shape of its section.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -202,11 +202,6 @@ pub struct Catalogue {
 }
 
 impl Catalogue {
-    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
-    pub fn built_in() -> &'static Self {
-        built_in::catalogue()
-    }
-
     /// The material of this name; its first name goes before another's second.
     pub fn material(&self, name: &str) -> Option<&Material> {
         let exact = self.materials.iter().find(|material| material.name == name);
@@ -234,10 +229,6 @@ impl Catalogue {
 
 fn shared<T: Serialize, S: Serializer>(value: &Arc<T>, serializer: S) -> Result<S::Ok, S::Error> {
     value.serialize(serializer)
-}
-
-pub(crate) fn name_only<S: Serializer>(material: &Material, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(&material.name)
 }
 
 impl Term for Kind {

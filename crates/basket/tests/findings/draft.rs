@@ -10,7 +10,7 @@ units = "in"
 [mould]
 girths = [["0", "15 1/2"], ["1", "19 3/4"], ["2", "22 1/4"], ["3", "24"], ["4 1/4", "25 1/8"]]
 [base]
-diameter = "4 7/8"
+diameter = "4 5/8"
 thickness = "3/8"
 groove = { depth = "1/4", width = "3/32" }
 [staves]

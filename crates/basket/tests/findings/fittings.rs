@@ -40,7 +40,7 @@ fn ear_pin_too_short() {
     let thin = ("ears.thickness", "\"1/64 in\"");
     let finding = both_sides("ear-pin-too-short", Care, &[inner], &[inner, thin]);
     let keys: Vec<_> = finding.remedies.iter().map(|remedy| remedy.key.as_str()).collect();
-    assert_eq!(keys, ["ears.thickness", "rim.inner"]);
+    assert_eq!(keys, ["rim.inner", "ears.thickness"]);
     let thick = [("ears.thickness", "\"3/16 in\"")];
     beyond_limit("ear-pin-too-short", Stop, &thick);
 }

@@ -63,7 +63,7 @@ fn base_smaller_than_mould() {
     );
 }
 
-/// Half of a groove 1/8 in deep is 1.6 mm. The disc of 4 7/8 in moves by more in sugar maple,
+/// Half of a groove 1/8 in deep is 1.6 mm. The disc of 4 5/8 in moves by more in sugar maple,
 /// whose tangential shrinkage is 9.9 % (from memory); a small disc hardly moves.
 #[test]
 fn base_wood_moves() {
@@ -119,7 +119,8 @@ fn groove_too_shallow() {
 fn groove_too_deep() {
     let thick = ("base.thickness", "\"2 in\"");
     let few = ("staves.count", "7");
-    let depth = |depth| [thick, few, ("base.groove.depth", depth)];
+    let disc = ("base.diameter", "\"4 7/8 in\"");
+    let depth = |depth| [thick, few, disc, ("base.groove.depth", depth)];
     both_sides("groove-too-deep", Care, &depth("\"2 1/16 in\""), &depth("\"1 15/16 in\""));
     both_sides("groove-too-deep", Stop, &depth("\"2 3/8 in\""), &depth("\"1 15/16 in\""));
 }

@@ -64,7 +64,7 @@ fn stock_cannot_yield() {
         &[("materials.mine", &beyond), stock],
         &[("materials.mine", &within), stock],
     );
-    let short = like("flat oval reed 1/4 in", "strand", "\"5 in\"");
+    let short = like("flat oval reed 1/4 in", "strand", "\"4 1/2 in\"");
     let finding =
         beyond_limit("stock-cannot-yield", Stop, &[("materials.mine", &short), ("staves.stock", "\"mine\"")]);
     assert_eq!(finding.place.piece, Piece::Uprights);

@@ -1,7 +1,7 @@
 //! Baskets with handles, and their rim and wall as a condition that a place in them meets.
 
 use basket::stock::{Kind, Material};
-use basket::{Basket, Catalogue, Hand, assemble};
+use basket::{Basket, Catalogue, Hand, Length, assemble};
 
 /// What is varied; lengths in millimetres.
 pub(crate) struct Case {
@@ -168,7 +168,11 @@ impl<'a> Solid<'a> {
     pub(crate) fn holds(&self, radius: f64, below: f64, aside: f64) -> bool {
         let body = &self.basket.body;
         let (rim, stave) = (body.rim(), body.uprights().thickness.to_mm());
-        let [out, along] = self.wall.out_and_along(radius, self.pivots - below);
+        // The staves stand level off the mould, by so much so far along.
+        let standing = &body.uprights().standing;
+        let along = |off: f64| self.wall.out_and_along(radius - off, self.pivots - below)[1];
+        let off = standing.at(Length::mm(along(standing.at(rim.along).to_mm()))).to_mm();
+        let [out, along] = self.wall.out_and_along(radius - off, self.pivots - below);
         let (low, height) = (rim.along.to_mm(), rim.height.to_mm());
         let up = along - low;
         if up < 0.0 && along > 0.0 {

@@ -1,7 +1,5 @@
 //! Where rows and staves lie on a chart.
 
-use std::f64::consts::TAU;
-
 use basket::weave::{Face, Row};
 use basket::{Basket, Length};
 use kurbo::Rect;
@@ -61,7 +59,8 @@ impl<'a> Plane<'a> {
                     Face::Outside => self.basket.body.uprights().thickness,
                     Face::Inside => Length::ZERO,
                 };
-                (self.basket.body.form.profile.at(along).radius + surface).to_mm() * TAU * self.scale
+                let off = self.basket.body.uprights().standing.at(along);
+                self.basket.body.form.girth(along, off + surface).to_mm() * self.scale
             }
         }
     }

@@ -71,25 +71,16 @@ impl Maker<'_> {
         Part::new("screw", PartKind::Screw, colour::STEEL, Shape { mesh, edges })
     }
 
-    /// The mould. As lengths are reckoned, staves lie on it and weavers pass behind them, so it is drawn
-    /// smaller by `less` than the figures say.
-    pub(super) fn mould(&self, less: f32) -> Part {
-        let arc = self.basket.body.form.arc().to_mm() as f32;
+    /// The mould.
+    pub(super) fn mould(&self) -> Part {
         let steps = if self.detail == Detail::Thumbnail { 12 } else { 40 };
-        let mut profile: Vec<[f32; 2]> = (0..=steps)
-            .map(|step| self.surface.at(arc * step as f32 / steps as f32))
-            .map(|node| {
-                let [radius, _, height] = node.point(-less, [1.0, 0.0]);
-                [radius.max(0.01), height]
-            })
-            .collect();
-        if let Some(first) = profile.first_mut() {
-            first[1] = 0.0;
-        }
+        let spots = self.basket.body.profile().spots(steps + 1);
+        let profile: Vec<[f32; 2]> =
+            spots.map(|spot| [(spot.radius.to_mm() as f32).max(0.01), spot.height.to_mm() as f32]).collect();
         let widest = profile.iter().fold(0.0_f32, |widest, at| widest.max(at[0]));
         let sides = self.detail.segments(widest);
         let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
-        let edges = rims(&[profile[0], profile[steps]], sides);
+        let edges = rims(&[profile[0], profile[steps as usize]], sides);
         Part::new("mould", PartKind::Mould, colour::MOULD, Shape { mesh, edges })
     }
 

@@ -1,15 +1,12 @@
 //! Makes the parts of a basket, group by group.
 
+use basket::Basket;
 use basket::steps::Stage;
-use basket::{Basket, Length};
 
 use super::detail::Detail;
 use super::part::Part;
 use super::stage::PartGroup;
 use super::surface::Surface;
-
-/// Slack between the mould as drawn and the weavers on it, in mm.
-const MOULD_SLACK: f32 = 0.1;
 
 /// Makes parts at one detail. How each is made stands in the file of its kind.
 pub(super) struct Maker<'a> {
@@ -29,9 +26,7 @@ impl<'a> Maker<'a> {
             PartGroup::Base => vec![self.base()],
             PartGroup::Screw => vec![self.screw()],
             PartGroup::Plug => vec![self.plug()],
-            PartGroup::Mould => {
-                vec![self.mould(self.thickest_weaver() + MOULD_SLACK + self.detail.sagitta())]
-            }
+            PartGroup::Mould => vec![self.mould()],
             PartGroup::StavesSet => self.staves(Stage::StavesSet),
             PartGroup::StavesShaved => self.staves(Stage::EarsSet),
             PartGroup::StavesTrimmed => self.staves(Stage::Pinned),
@@ -53,10 +48,5 @@ impl<'a> Maker<'a> {
         let top = self.basket.body.weave.top_along.to_mm() as f32;
         let room = self.lashing_height();
         if top > 0.0 { (1.0 - room / top).max(0.5) } else { 1.0 }
-    }
-
-    fn thickest_weaver(&self) -> f32 {
-        let thickness = self.basket.body.weave.courses.iter().map(|course| course.weaver.thickness);
-        thickness.fold(Length::ZERO, Length::max).to_mm() as f32
     }
 }

@@ -1,10 +1,11 @@
 //! The bench card: the numbers needed with wet hands.
 
+use basket::rim::Scarf;
 use basket::weave::Course;
 use basket::{Basket, Length};
 use serde::Serialize;
 
-use super::weaving;
+use crate::handout::rows;
 use crate::scribe::{Scribe, name};
 
 #[derive(Serialize)]
@@ -20,13 +21,11 @@ struct CardLine {
     note: String,
 }
 
+/// What is said of a course; its rows and joins are figures.
 #[derive(Serialize)]
 struct CardCourse {
     name: String,
     note: String,
-    first_row: u32,
-    rows: u32,
-    joins: Vec<u32>,
 }
 
 pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
@@ -88,21 +87,70 @@ fn rows_to_add(basket: &Basket, scribe: &Scribe<'_>) -> String {
     if rows == 0 { String::new() } else { scribe.text("card-rows-to-add", &[("rows", rows.into())]) }
 }
 
-fn scarf(scarf: basket::rim::Scarf, scribe: &Scribe<'_>) -> String {
+fn scarf(scarf: Scarf, scribe: &Scribe<'_>) -> String {
     scribe.text("card-scarf", &[("from", scarf.from_stave.into()), ("to", scarf.to_stave.into())])
 }
 
 fn tally(course: &Course, scribe: &Scribe<'_>) -> CardCourse {
     let note = [
-        ("rows", name(weaving::rows(course))),
+        ("rows", name(rows(course))),
         ("count", course.rows.into()),
         ("length", name(length_of(course.cut, scribe))),
     ];
-    CardCourse {
-        name: scribe.words.material(&course.weaver.name),
-        note: scribe.text("card-course", &note),
-        first_row: course.first_row,
-        rows: course.rows,
-        joins: course.joins.iter().map(|join| join.row).collect(),
+    CardCourse { name: scribe.words.material(&course.weaver.name), note: scribe.text("card-course", &note) }
+}
+
+#[cfg(test)]
+mod tests {
+    use basket::demonstration::{Demonstration, Show};
+    use basket::pattern::Units;
+    use basket::{Catalogue, Draft, Hand};
+    use words::{Language, Words};
+
+    use crate::data::{SheetData, demonstration};
+    use crate::figures::Drawn;
+    use crate::handout::Source;
+    use crate::paper::Paper;
+    use crate::press::{Files, print};
+    use crate::scribe::Scribe;
+    use crate::{Photos, Templates, basket_json};
+
+    const PATTERNS: [&str; 3] = [
+        include_str!("../../../../patterns/harbour-bread-basket.toml"),
+        include_str!("../../tests/fixed/fixed.toml"),
+        include_str!("../../tests/fixed/stopped.toml"),
+    ];
+
+    /// How many pages the bench card has. It shows no drawing, so none is made.
+    fn pages(draft: &Draft, paper: Paper, units: Units) -> usize {
+        let words = Words::new(Language::English, units);
+        let (scribe, written) = (Scribe::new(&words), basket_json(draft, &words));
+        let photos = Photos::default();
+        let source = Source { draft, written: &written, scribe: &scribe, figures: &[], photos: &photos };
+        let show = Demonstration::of(&draft.steps, &Show::default());
+        let plan = demonstration::plan(draft, &show, &scribe);
+        let drawn = Drawn { paper, figures: Vec::new(), pieces: Vec::new() };
+        let data = SheetData::of(&source, &drawn, plan);
+        let data = serde_json::to_vec(&data).expect("it is JSON");
+        let files = Files::from([("data.json".to_owned(), data)]);
+        let pdf = print("bench-card", &Templates::default(), &files).expect("the card can be set");
+        lopdf::Document::load_mem(&pdf).expect("lopdf opens it").get_pages().len()
+    }
+
+    #[test]
+    fn bench_card_is_one_page_with_large_type() {
+        let catalogue = Catalogue::built_in();
+        for pattern in PATTERNS {
+            let pattern = basket::pattern::read(pattern, catalogue).expect("the pattern can be read");
+            let draft = Draft::of(pattern, catalogue, &Hand::USUAL);
+            for (paper, units) in [
+                (Paper::Letter, Units::Inches),
+                (Paper::Letter, Units::Millimetres),
+                (Paper::A4, Units::Inches),
+                (Paper::A4, Units::Millimetres),
+            ] {
+                assert_eq!(pages(&draft, paper, units), 1, "{} {paper:?} {units:?}", draft.basket.title);
+            }
+        }
     }
 }

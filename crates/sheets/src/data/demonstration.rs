@@ -1,6 +1,6 @@
 //! The demonstration sheet: samples, days, and what stands ready at the show.
 
-use basket::Basket;
+use basket::Draft;
 use basket::demonstration::{DAY, Day, Demonstration, Sample, Task, day_before};
 use basket::message::Value;
 use basket::steps::Step;
@@ -38,7 +38,7 @@ struct DayLine {
     tasks: Vec<String>,
 }
 
-pub(crate) fn plan(basket: &Basket, show: &Demonstration, scribe: &Scribe<'_>) -> Plan {
+pub(crate) fn plan(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> Plan {
     let days = show.days();
     let missing: Vec<String> = show.missing.iter().map(|stage| scribe.words.name(*stage)).collect();
     Plan {
@@ -49,10 +49,10 @@ pub(crate) fn plan(basket: &Basket, show: &Demonstration, scribe: &Scribe<'_>) -
         } else {
             scribe.text("demo-missing", &[("stages", name(missing.join(", ")))])
         },
-        samples: all(show).map(|(letter, sample)| line(basket, show, &letter, sample, scribe)).collect(),
-        days: days.iter().map(|day| day_line(basket, day, scribe)).collect(),
-        at_show: all(show).map(|(letter, sample)| at_show(basket, &letter, sample, scribe)).collect(),
-        tools: tools(basket, show, scribe),
+        samples: all(show).map(|(letter, sample)| line(draft, show, &letter, sample, scribe)).collect(),
+        days: days.iter().map(|day| day_line(draft, day, scribe)).collect(),
+        at_show: all(show).map(|(letter, sample)| at_show(draft, &letter, sample, scribe)).collect(),
+        tools: tools(draft, show, scribe),
     }
 }
 
@@ -73,18 +73,18 @@ fn sum(show: &Demonstration, scribe: &Scribe<'_>) -> String {
 }
 
 fn line(
-    basket: &Basket,
+    draft: &Draft,
     show: &Demonstration,
     letter: &str,
     sample: &Sample,
     scribe: &Scribe<'_>,
 ) -> SampleLine {
-    let stop = step(basket, sample.last_step);
+    let stop = step(draft, sample.last_step);
     SampleLine {
         letter: letter.to_owned(),
         stage: scribe.words.name(sample.stage),
         stop: stop
-            .map(|step| format!("{}. {}", step.number, scribe.words.say(&step.title)))
+            .map(|step| format!("{}. {}", step.number, scribe.words.name(step.kind)))
             .unwrap_or_default(),
         begin: when(sample.begin, show.work_a_day, scribe),
         work: scribe.minutes(sample.work_minutes),
@@ -112,16 +112,16 @@ fn when(minutes: f64, work_a_day: f64, scribe: &Scribe<'_>) -> String {
     }
 }
 
-fn day_line(basket: &Basket, day: &Day, scribe: &Scribe<'_>) -> DayLine {
+fn day_line(draft: &Draft, day: &Day, scribe: &Scribe<'_>) -> DayLine {
     DayLine {
         name: scribe.text("demo-day", &[("days", day.before.into())]),
         work: scribe.minutes(day.tasks.iter().map(|task| task.minutes).sum()),
-        tasks: day.tasks.iter().map(|task| task_line(basket, task, scribe)).collect(),
+        tasks: day.tasks.iter().map(|task| task_line(draft, task, scribe)).collect(),
     }
 }
 
-fn task_line(basket: &Basket, task: &Task, scribe: &Scribe<'_>) -> String {
-    let title = step(basket, task.step).map(|step| scribe.words.say(&step.title)).unwrap_or_default();
+fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
+    let title = step(draft, task.step).map(|step| scribe.words.name(step.kind)).unwrap_or_default();
     let args = [
         ("sample", name(sample_letter(task.sample))),
         ("step", task.step.into()),
@@ -131,12 +131,12 @@ fn task_line(basket: &Basket, task: &Task, scribe: &Scribe<'_>) -> String {
     scribe.text(if task.goes_on { "demo-task-on" } else { "demo-task" }, &args)
 }
 
-fn at_show(basket: &Basket, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
+fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
     let mut args = vec![("sample", name(letter)), ("stage", name(scribe.words.name(sample.stage)))];
-    let Some(next) = step(basket, sample.last_step.saturating_add(1)) else {
+    let Some(next) = step(draft, sample.last_step.saturating_add(1)) else {
         return scribe.text("demo-last", &args);
     };
-    args.extend([("step", next.number.into()), ("title", name(scribe.words.say(&next.title)))]);
+    args.extend([("step", next.number.into()), ("title", name(scribe.words.name(next.kind)))]);
     match next.soak_minutes {
         Some(soak) => {
             args.push(("time", Value::Minutes(soak)));
@@ -147,17 +147,11 @@ fn at_show(basket: &Basket, letter: &str, sample: &Sample, scribe: &Scribe<'_>) 
 }
 
 /// What the steps after each sample's last one take up, each once.
-fn tools(basket: &Basket, show: &Demonstration, scribe: &Scribe<'_>) -> Vec<String> {
-    let next = show.samples.iter().filter_map(|sample| step(basket, sample.last_step.saturating_add(1)));
-    let mut ids: Vec<&str> = Vec::new();
-    for id in next.flat_map(|step| &step.tools) {
-        if !ids.contains(id) {
-            ids.push(id);
-        }
-    }
-    ids.into_iter().map(|id| scribe.words.term(id)).collect()
+fn tools(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> Vec<String> {
+    let next = show.samples.iter().filter_map(|sample| step(draft, sample.last_step.saturating_add(1)));
+    crate::handout::tools(next, scribe)
 }
 
-fn step(basket: &Basket, number: u32) -> Option<&Step> {
-    basket.steps.iter().find(|step| step.number == number)
+fn step(draft: &Draft, number: u32) -> Option<&Step> {
+    draft.steps.iter().find(|step| step.number == number)
 }

@@ -1,18 +1,18 @@
 //! The size of the basket at a glance.
 
+use basket::form::litres_to_us_quarts;
 use basket::message::Value;
-use basket::{Basket, Length};
+use basket::pattern::Units;
+use basket::{Basket, Draft, Length};
 use serde::Serialize;
 
 use crate::scribe::{Scribe, name};
 
-const LITRES_PER_QUART: f64 = 0.946_352_946;
-
 /// A name and its value.
 #[derive(Serialize)]
 pub(crate) struct Fact {
-    pub(crate) name: String,
-    pub(crate) value: String,
+    name: String,
+    value: String,
 }
 
 pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
@@ -25,7 +25,8 @@ pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
         .text(id, &[("staves", basket.body.uprights().count.into()), ("rows", basket.body.weave.rows.into())])
 }
 
-pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
+pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
+    let basket = &draft.basket;
     let fact = |id, value| Fact { name: scribe.label(id), value };
     vec![
         fact("fact-across", scribe.words.both(across(basket))),
@@ -34,7 +35,7 @@ pub(crate) fn facts(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
         fact("fact-holds", holds(basket, scribe)),
         fact("fact-staves", staves(basket, scribe)),
         fact("fact-weaving", scribe.words.run(basket.body.weave.length)),
-        fact("fact-time", time(basket, scribe)),
+        fact("fact-time", time(draft, scribe)),
     ]
 }
 
@@ -61,10 +62,10 @@ fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
 
 fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let litres = basket.body.form.litres();
-    let quarts = litres / LITRES_PER_QUART;
+    let quarts = litres_to_us_quarts(litres);
     let id = match scribe.words.units() {
-        basket::pattern::Units::Inches => "capacity-quarts",
-        basket::pattern::Units::Millimetres => "capacity-litres",
+        Units::Inches => "capacity-quarts",
+        Units::Millimetres => "capacity-litres",
     };
     scribe.text(id, &[("litres", Value::Number(litres, 1)), ("quarts", Value::Number(quarts, 1))])
 }
@@ -74,8 +75,8 @@ fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
     scribe.text("staves-of", &[("count", staves.uprights.count.into()), ("stock", (&staves.stock).into())])
 }
 
-fn time(basket: &Basket, scribe: &Scribe<'_>) -> String {
-    let work: f64 = basket.steps.iter().map(|step| step.work_minutes).sum();
-    let wait: f64 = basket.steps.iter().map(|step| step.wait_minutes).sum();
+fn time(draft: &Draft, scribe: &Scribe<'_>) -> String {
+    let work: f64 = draft.steps.iter().map(|step| step.work_minutes).sum();
+    let wait: f64 = draft.steps.iter().map(|step| step.wait_minutes).sum();
     scribe.text("time-in-all", &[("work", Value::Minutes(work)), ("wait", Value::Minutes(wait))])
 }

@@ -1,25 +1,21 @@
-//! What the templates read: the basket as finished texts, in the reader's language and units.
+//! What the templates read: the basket's figures, the handout section by section, and finished texts in
+//! the reader's language and units.
 
 mod card;
 pub(crate) mod demonstration;
 mod facts;
-mod materials;
-pub(crate) mod notes;
-mod reasons;
-mod record;
-mod steps;
-mod weaving;
 
 use std::collections::BTreeMap;
 
 use basket::message::Value;
-use basket::{Basket, Grade};
 use serde::Serialize;
 
 use crate::figures::{Drawn, Figure, Piece};
+use crate::handout::{Section, Source};
 use crate::labels::labels;
 use crate::paper::{Margin, TEMPLATE_MARGIN};
 use crate::scribe::Scribe;
+use crate::written::BasketFile;
 
 /// The whole of it, as it stands in `data.json` for a template.
 #[derive(Serialize)]
@@ -30,43 +26,16 @@ pub(crate) struct SheetData<'a> {
     title: &'a str,
     stop: bool,
     labels: BTreeMap<&'static str, String>,
+    /// All figures, as in `basket.json`.
+    basket: &'a BasketFile,
     summary: String,
     facts: Vec<facts::Fact>,
-    findings: Vec<FindingLine>,
-    cuts: Vec<materials::CutLine>,
-    supplies: Vec<materials::Supply>,
-    soaks: Vec<materials::Soak>,
-    tools: Vec<String>,
-    steps: Vec<steps::StepLine>,
-    courses: Vec<weaving::CourseLine>,
-    weave_notes: Vec<String>,
-    joins: Vec<basket::weave::Join>,
-    checkpoints: Vec<weaving::Checkpoint>,
-    choices: Vec<reasons::ChoiceLine>,
-    candidates: Vec<reasons::CandidateLine>,
-    record: Vec<facts::Fact>,
+    handout: Vec<Section<'a>>,
     card: card::Card,
     corrections: Vec<Correction>,
-    own: Own,
+    demonstration: demonstration::Plan,
     figures: BTreeMap<&'a str, &'a Figure>,
     pieces: &'a [Piece],
-}
-
-/// What is there because this maker asked for it.
-#[derive(Serialize)]
-pub(crate) struct Own {
-    pub(crate) notes: BTreeMap<u32, Vec<notes::NoteLine>>,
-    pub(crate) demonstration: demonstration::Plan,
-}
-
-#[derive(Serialize)]
-struct FindingLine {
-    grade: Grade,
-    word: String,
-    what: String,
-    place: String,
-    why: String,
-    remedy: String,
 }
 
 /// What to tell the printer when a bar of 100 mm does not measure 100 mm.
@@ -77,52 +46,26 @@ struct Correction {
 }
 
 impl<'a> SheetData<'a> {
-    pub(crate) fn new(basket: &'a Basket, scribe: &Scribe<'_>, drawn: &'a Drawn, own: Own) -> Self {
+    pub(crate) fn of(source: &Source<'a>, drawn: &'a Drawn, demonstration: demonstration::Plan) -> Self {
+        let Source { draft, written, scribe, .. } = *source;
+        let Drawn { paper, figures, pieces } = drawn;
         Self {
             lang: scribe.words.language().tag(),
-            paper: drawn.paper.template_name(),
+            paper: paper.template_name(),
             template_margin: TEMPLATE_MARGIN,
-            title: &basket.title,
-            stop: has_stop(basket),
+            title: &draft.basket.title,
+            stop: draft.stops(),
             labels: labels(scribe),
-            summary: facts::summary(basket, scribe),
-            facts: facts::facts(basket, scribe),
-            findings: basket.findings.iter().map(|finding| finding_line(finding, scribe)).collect(),
-            cuts: materials::cuts(basket, scribe),
-            supplies: materials::supplies(basket, scribe),
-            soaks: materials::soaks(basket, scribe),
-            tools: steps::tools(basket, scribe),
-            steps: steps::steps(basket, scribe),
-            courses: weaving::courses(basket, scribe),
-            weave_notes: weaving::notes(basket, scribe),
-            joins: weaving::joins(basket),
-            checkpoints: weaving::checkpoints(basket, scribe),
-            choices: reasons::choices(basket, scribe),
-            candidates: reasons::candidates(basket, scribe),
-            record: record::record(basket, scribe),
-            card: card::card(basket, scribe),
+            basket: written,
+            summary: facts::summary(&draft.basket, scribe),
+            facts: facts::facts(draft, scribe),
+            handout: source.handout(),
+            card: card::card(&draft.basket, scribe),
             corrections: corrections(scribe),
-            own,
-            figures: drawn.figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
-            pieces: &drawn.pieces,
+            demonstration,
+            figures: figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
+            pieces,
         }
-    }
-}
-
-/// Whether the basket cannot be woven as written.
-pub(crate) fn has_stop(basket: &Basket) -> bool {
-    basket.findings.iter().any(|finding| finding.grade == Grade::Stop)
-}
-
-fn finding_line(finding: &basket::Finding, scribe: &Scribe<'_>) -> FindingLine {
-    let text = scribe.words.finding(finding);
-    FindingLine {
-        grade: finding.grade,
-        word: text.grade,
-        what: text.what,
-        place: text.place,
-        why: text.why,
-        remedy: text.remedy,
     }
 }
 

@@ -1,17 +1,18 @@
 //! Two versions side by side: what differs in figures, values, cuts and findings.
 
 use std::collections::BTreeMap;
-use std::path::Path;
+
+use basket::pattern::keys;
 
 use super::api::{CompareRequest, Comparison, Cut, Finding, Pair, Shown};
-use super::compute::{compute, words};
+use super::compute::{Shop, draft, words};
 use super::look::{self, label_of};
 use super::refusal::Refusal;
 
 /// In what two patterns differ.
-pub(crate) fn compare(request: &CompareRequest, folder: &Path) -> Result<Comparison, Refusal> {
-    let left = compute(&request.left, folder).map_err(Refusal::misread)?;
-    let right = compute(&request.right, folder).map_err(Refusal::misread)?;
+pub(crate) fn compare(request: &CompareRequest, shop: Shop<'_>) -> Result<Comparison, Refusal> {
+    let left = draft(&request.left, shop).map_err(Refusal::misread)?;
+    let right = draft(&request.right, shop).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, left.pattern.units)?;
     let left = look::shown(&request.left, &left, &words);
     let right = look::shown(&request.right, &right, &words);
@@ -44,7 +45,7 @@ fn fields(shown: &Shown, label: impl Fn(&str) -> String) -> Vec<Entry> {
         .collect();
     for (girth, number) in shown.mould.girths.iter().zip(1..) {
         let value = format!("{}: {}", girth.height.text, girth.girth.text);
-        entries.push((girth.path.clone(), format!("{} {number}", label("mould.girths")), value));
+        entries.push((girth.path.clone(), format!("{} {number}", label(keys::mould::GIRTHS.path)), value));
     }
     entries
 }

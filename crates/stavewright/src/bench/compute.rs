@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use basket::pattern::{Pattern, Units};
-use basket::{Basket, Catalogue};
+use basket::{Basket, Catalogue, Draft, Hand, assemble};
 use words::{Language, Words};
 
 use super::api::{Problem, UnitsWord};
@@ -11,23 +11,30 @@ use super::look::problems;
 use super::refusal::Refusal;
 use crate::drawn;
 
-/// A pattern and what was computed from it.
-pub(crate) struct Computed {
-    /// The pattern.
-    pub(crate) pattern: Pattern,
-    /// The basket.
-    pub(crate) basket: Basket,
+/// What the patterns of a bench may name.
+#[derive(Clone, Copy)]
+pub(crate) struct Shop<'a> {
+    /// Where weaves drawn in files of their own lie; they are read from nowhere else.
+    pub(crate) folder: &'a Path,
+    /// The materials.
+    pub(crate) catalogue: &'a Catalogue,
 }
 
-/// Reads a pattern and computes its basket. Weaves drawn in files of their own are read from this
-/// folder, and from nowhere else.
-pub(crate) fn compute(source: &str, folder: &Path) -> Result<Computed, Vec<Problem>> {
-    let catalogue = Catalogue::built_in();
+/// Reads a pattern and works it out whole.
+pub(crate) fn draft(source: &str, shop: Shop<'_>) -> Result<Draft, Vec<Problem>> {
+    Ok(Draft::of(read(source, shop)?, shop.catalogue, &Hand::USUAL))
+}
+
+/// Reads a pattern and computes its basket alone: for pictures, which ask for nothing that follows.
+pub(crate) fn basket(source: &str, shop: Shop<'_>) -> Result<Basket, Vec<Problem>> {
+    Ok(assemble(&read(source, shop)?, shop.catalogue, &Hand::USUAL))
+}
+
+fn read(source: &str, shop: Shop<'_>) -> Result<Pattern, Vec<Problem>> {
     let mut pattern =
-        basket::pattern::read(source, catalogue).map_err(|found| problems::of(source, &found))?;
-    load_drawn(&mut pattern, folder)?;
-    let basket = basket::assemble(&pattern, catalogue);
-    Ok(Computed { pattern, basket })
+        basket::pattern::read(source, shop.catalogue).map_err(|found| problems::of(source, &found))?;
+    load_drawn(&mut pattern, shop.folder)?;
+    Ok(pattern)
 }
 
 fn load_drawn(pattern: &mut Pattern, folder: &Path) -> Result<(), Vec<Problem>> {

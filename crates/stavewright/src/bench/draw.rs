@@ -1,7 +1,5 @@
 //! Pictures of a basket: solids, drawings and the chart's cells.
 
-use std::path::Path;
-
 use axum::http::StatusCode;
 use basket::steps::Stage;
 use basket::weave::Face;
@@ -15,7 +13,7 @@ use super::api::{
     Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord,
     PictureRequest, Seen, SolidFormat,
 };
-use super::compute::{Computed, compute, words};
+use super::compute::{self, Shop, words};
 use super::look::colours::colour_name;
 use super::refusal::Refusal;
 
@@ -96,7 +94,7 @@ pub(crate) const FLAT: &[Flat] = &{
 };
 
 /// A picture in the round as a file, with its media type.
-pub(crate) fn picture(request: &PictureRequest, folder: &Path) -> Result<(&'static str, Vec<u8>), Refusal> {
+pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'static str, Vec<u8>), Refusal> {
     let stage = match request.stage.as_deref() {
         None => Stage::Finished,
         Some(name) => {
@@ -108,7 +106,7 @@ pub(crate) fn picture(request: &PictureRequest, folder: &Path) -> Result<(&'stat
         Some(DetailWord::Page) | None => Detail::Page,
         Some(DetailWord::Full) => Detail::Full,
     };
-    let Computed { basket, .. } = compute(&request.source, folder).map_err(Refusal::misread)?;
+    let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
     in_bounds(&basket)?;
     let solid = solid::solid(&basket, stage, detail);
     match request.format {
@@ -129,9 +127,9 @@ pub(crate) fn picture(request: &PictureRequest, folder: &Path) -> Result<(&'stat
 }
 
 /// A drawing as SVG.
-pub(crate) fn drawing(request: &DrawingRequest, folder: &Path) -> Result<String, Refusal> {
-    let Computed { pattern, basket } = compute(&request.source, folder).map_err(Refusal::misread)?;
-    let words = words(request.language.as_deref(), request.units, pattern.units)?;
+pub(crate) fn drawing(request: &DrawingRequest, shop: Shop<'_>) -> Result<String, Refusal> {
+    let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
+    let words = words(request.language.as_deref(), request.units, basket.units)?;
     in_bounds(&basket)?;
     let drawn = if let Some(name) = request.name.strip_prefix("stage-") {
         Plate::named(name).ok().and_then(|plate| stage_drawing(&basket, &words, plate))
@@ -143,8 +141,8 @@ pub(crate) fn drawing(request: &DrawingRequest, folder: &Path) -> Result<String,
 }
 
 /// The weaving crossing by crossing.
-pub(crate) fn chart(request: &ChartRequest, folder: &Path) -> Result<Chart, Refusal> {
-    let Computed { basket, .. } = compute(&request.source, folder).map_err(Refusal::misread)?;
+pub(crate) fn chart(request: &ChartRequest, shop: Shop<'_>) -> Result<Chart, Refusal> {
+    let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
     in_bounds(&basket)?;
     let face = match request.face {
         Some(FaceWord::Inside) => Face::Inside,
@@ -199,7 +197,7 @@ pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
             basket.body.weave.rows,
             basket.body.uprights().count
         ),
-        "weave.courses",
+        basket::pattern::keys::weave::COURSES.path,
         "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
     ))
 }

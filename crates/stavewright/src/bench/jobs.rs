@@ -6,7 +6,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use axum::http::StatusCode;
-use basket::Basket;
+use basket::Draft;
 use sheets::Options;
 use words::Words;
 use zip::write::SimpleFileOptions;
@@ -44,7 +44,7 @@ impl Jobs {
     /// Begins a packet; it is made on a thread of its own.
     pub(crate) fn begin(
         self: &Arc<Self>,
-        basket: Basket,
+        draft: Draft,
         words: Words,
         options: Options,
     ) -> Result<Packet, Refusal> {
@@ -71,7 +71,7 @@ impl Jobs {
         let jobs = Arc::clone(self);
         std::thread::spawn(move || {
             let made = std::panic::catch_unwind(std::panic::AssertUnwindSafe(|| {
-                make(&basket, &words, &options, &mut |step| jobs.tell(&id, step))
+                make(&draft, &words, &options, &mut |step| jobs.tell(&id, step))
             }));
             let made = made.unwrap_or_else(|_| {
                 Err("the sheets could not be set; the fault is Stavewright's".to_owned())
@@ -151,12 +151,12 @@ impl Jobs {
 type Files = Vec<(String, Vec<u8>)>;
 
 fn make(
-    basket: &Basket,
+    draft: &Draft,
     words: &Words,
     options: &Options,
     tell: &mut dyn FnMut(&str),
 ) -> Result<Files, String> {
-    let packet = sheets::packet(basket, words, options, tell).map_err(|error| error.to_string())?;
+    let packet = sheets::packet(draft, words, options, tell).map_err(|error| error.to_string())?;
     tell(ALL);
     let mut files: Files = packet.into_iter().map(|file| (file.name.to_owned(), file.bytes)).collect();
     let all = zipped(&files).map_err(|error| error.to_string())?;

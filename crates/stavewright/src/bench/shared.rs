@@ -4,7 +4,9 @@ use std::net::SocketAddr;
 use std::sync::Arc;
 
 use axum::http::StatusCode;
+use basket::Catalogue;
 
+use super::compute::Shop;
 use super::folder::Folder;
 use super::gate::Gate;
 use super::jobs::Jobs;
@@ -25,6 +27,8 @@ pub(crate) struct Access {
 pub(crate) struct Bench {
     /// The pattern files.
     pub(crate) folder: Folder,
+    /// The materials that patterns may name.
+    pub(crate) catalogue: Catalogue,
     /// The packets.
     pub(crate) jobs: Arc<Jobs>,
     /// Turns for work.
@@ -38,10 +42,20 @@ pub(crate) struct Bench {
 }
 
 impl Bench {
-    /// A bench over a folder.
-    pub(crate) fn new(folder: Folder, access: Access, open: Option<String>, started: String) -> Arc<Self> {
+    /// A bench over a folder, perhaps with a pattern to open first, and with these materials.
+    pub(crate) fn new(
+        (folder, open): (Folder, Option<String>),
+        catalogue: Catalogue,
+        access: Access,
+        started: String,
+    ) -> Arc<Self> {
         let (jobs, gate) = (Arc::default(), Gate::new());
-        Arc::new(Self { folder, jobs, gate, access, open, started })
+        Arc::new(Self { folder, catalogue, jobs, gate, access, open, started })
+    }
+
+    /// What patterns may name.
+    pub(crate) fn shop(&self) -> Shop<'_> {
+        Shop { folder: self.folder.path(), catalogue: &self.catalogue }
     }
 
     /// Refuses where nothing may be written.

@@ -5,7 +5,10 @@ use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
+use basket::Catalogue;
+
 use super::outcome::Outcome;
+use super::reading::catalogue;
 use crate::bench::{self, Access, Bench, Folder};
 use crate::failure::Failure;
 use crate::screen;
@@ -20,6 +23,7 @@ use crate::screen;
   stavewright bench                      the patterns of this folder
   stavewright bench patterns             those of another one
   stavewright bench harbour.toml         open this one first
+  stavewright bench --shelf shelf.toml   with your own materials
   stavewright bench --studio             let tablets in the room look on
 
 It runs until it is stopped with Ctrl-C. Exit status: 0 when it was stopped,
@@ -28,6 +32,10 @@ pub(super) struct Args {
     /// The folder with the patterns, or a pattern to open first.
     #[arg(default_value = ".")]
     folder: PathBuf,
+
+    /// A file with your own materials; they stand before the catalogue's.
+    #[arg(long, value_name = "FILE")]
+    shelf: Option<PathBuf>,
 
     /// The port to listen on [default: one that is free].
     #[arg(long, default_value_t = 0, hide_default_value = true)]
@@ -48,19 +56,22 @@ pub(super) struct Args {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let (folder, open) = place(&args.folder)?;
+    let place = place(&args.folder)?;
+    let catalogue = catalogue(args.shelf.as_deref())?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .enable_all()
         .build()
         .map_err(|error| Failure::plain(format!("the server cannot be started: {error}"), ""))?;
-    let served = runtime.block_on(serve(args, folder, open));
+    let served = runtime.block_on(serve(args, place, catalogue));
     // Whatever is still being worked out is for nobody.
     runtime.shutdown_timeout(Duration::from_millis(200));
     served.map(|()| Outcome::Fine)
 }
 
-/// The folder, and the name of the pattern in it that was asked for.
-fn place(path: &Path) -> Result<(Folder, Option<String>), Failure> {
+/// A folder, and the name of the pattern in it that was asked for.
+type Place = (Folder, Option<String>);
+
+fn place(path: &Path) -> Result<Place, Failure> {
     let cannot = |error: std::io::Error| {
         let message = format!("{}: this folder cannot be used: {error}", path.display());
         Failure::plain(message, "Name a folder with patterns, or a pattern.")
@@ -78,7 +89,7 @@ fn place(path: &Path) -> Result<(Folder, Option<String>), Failure> {
     Ok((Folder::at(path).map_err(cannot)?, None))
 }
 
-async fn serve(args: &Args, folder: Folder, open: Option<String>) -> Result<(), Failure> {
+async fn serve(args: &Args, place: Place, catalogue: Catalogue) -> Result<(), Failure> {
     let studio = args.studio || args.studio_write;
     let (listener, address) = bench::listen(studio, args.port).await.map_err(|error| {
         let message = format!("port {} cannot be used: {error}", args.port);
@@ -88,8 +99,8 @@ async fn serve(args: &Args, folder: Folder, open: Option<String>) -> Result<(), 
     let token = if studio { Some(random()?) } else { None };
     let may_write = !studio || args.studio_write;
     let here = url(Ipv4Addr::LOCALHOST.into(), address, token.as_deref());
-    screen::print(&greeting(&folder, address, token.as_deref(), may_write))?;
-    let bench = Bench::new(folder, Access { address, token, may_write }, open, random()?);
+    screen::print(&greeting(&place.0, address, token.as_deref(), may_write))?;
+    let bench = Bench::new(place, catalogue, Access { address, token, may_write }, random()?);
     if !args.no_open && open::that_detached(&here).is_err() {
         screen::tell("No browser could be opened; open the address yourself.\n");
     }

@@ -61,7 +61,8 @@ enum KindArg {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let basket = args.reading.basket()?;
+    let read = args.reading.read()?;
+    let basket = read.basket();
     let words = words(&basket);
     if args.rows {
         screen::print(&report::rows::render(&basket.body.weave, &words))?;
@@ -82,7 +83,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         single::write(&out, &bytes(&drawing, &out)?)?;
         screen::print(&format!("Wrote {}: {}\n", out.display(), drawing.title))?;
     }
-    Ok(Outcome::of(&basket))
+    Ok(Outcome::of(&read.draft()))
 }
 
 fn file(args: &Args) -> PathBuf {

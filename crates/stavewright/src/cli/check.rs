@@ -25,11 +25,11 @@ pub(super) struct Args {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let basket = args.reading.basket()?;
-    let words = words(&basket);
+    let draft = args.reading.read()?.draft();
+    let words = words(&draft.basket);
     match args.format {
-        Format::Text => screen::print(report::findings::render(&basket.findings, &words).trim_start())?,
-        Format::Json => screen::print_json(&sheets::basket_json(&basket, &words)?.findings)?,
+        Format::Text => screen::print(report::findings::render(&draft.findings, &words).trim_start())?,
+        Format::Json => screen::print_json(&sheets::basket_json(&draft, &words).findings)?,
     }
-    Ok(Outcome::of(&basket))
+    Ok(Outcome::of(&draft))
 }

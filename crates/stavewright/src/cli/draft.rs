@@ -2,10 +2,10 @@
 
 use std::path::{Path, PathBuf};
 
-use basket::Basket;
 use basket::demonstration::Show;
 use basket::pattern::Units;
 use basket::steps::Stage;
+use basket::{Basket, Draft};
 use clap::ValueEnum;
 use sheets::{Options, PacketFile, Paper, Photos};
 use words::Words;
@@ -83,20 +83,22 @@ enum PaperArg {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let (basket, photos) = args.reading.basket_and_photos()?;
-    let out = packet::place(&folder(args, &basket))?;
-    let words = words(&basket);
-    let files = files(args, &basket, &words, photos)?;
+    let read = args.reading.read()?;
+    let photos = read.photos()?;
+    let draft = read.draft();
+    let out = packet::place(&folder(args, &draft.basket))?;
+    let words = words(&draft.basket);
+    let files = files(args, &draft, &words, photos)?;
     packet::write(&out, &files)?;
     let written = written(&out, &files);
     match args.format {
-        Format::Text => screen::print(&(answer(&basket, &words) + &written))?,
+        Format::Text => screen::print(&(answer(&draft, &words) + &written))?,
         Format::Json => {
             screen::tell(&written);
-            screen::print_json(&sheets::basket_json(&basket, &words)?)?;
+            screen::print_json(&sheets::basket_json(&draft, &words))?;
         }
     }
-    Ok(Outcome::of(&basket))
+    Ok(Outcome::of(&draft))
 }
 
 /// `--out`, or `out/` and the name of the pattern file, or of the basket when it comes without.
@@ -115,14 +117,14 @@ fn plain_name(title: &str) -> String {
     if name.is_empty() { "basket".to_owned() } else { name.chars().take(60).collect() }
 }
 
-fn files(args: &Args, basket: &Basket, words: &Words, photos: Photos) -> Result<Vec<PacketFile>, Failure> {
+fn files(args: &Args, draft: &Draft, words: &Words, photos: Photos) -> Result<Vec<PacketFile>, Failure> {
     let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
-    let options = Options { paper: paper(args, basket), templates, photos, show: show(args) };
+    let options = Options { paper: paper(args, &draft.basket), templates, photos, show: show(args) };
     let progress = Progress::begin();
     Ok(if args.no_sheets {
-        sheets::data(basket, words)?
+        sheets::data(draft, words)?
     } else {
-        sheets::packet(basket, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))?
+        sheets::packet(draft, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))?
     })
 }
 
@@ -146,12 +148,12 @@ fn paper(args: &Args, basket: &Basket) -> Paper {
     }
 }
 
-fn answer(basket: &Basket, words: &Words) -> String {
+fn answer(draft: &Draft, words: &Words) -> String {
     [
-        report::summary::render(basket, words),
-        report::choices::render(&basket.choices, words),
-        report::cuts::render(&basket.cuts, words),
-        report::findings::render(&basket.findings, words),
+        report::summary::render(&draft.basket, words),
+        report::choices::render(&draft.basket.choices, words),
+        report::cuts::render(&draft.cuts, words),
+        report::findings::render(&draft.findings, words),
     ]
     .concat()
 }

@@ -13,6 +13,7 @@ mod outcome;
 mod own_templates;
 mod picture;
 mod reading;
+mod schema;
 mod solid;
 mod templates;
 mod weaves;
@@ -61,6 +62,7 @@ enum Command {
     FindWeave(find_weave::Args),
     New(new::Args),
     Materials(materials::Args),
+    Schema(schema::Args),
     Bench(bench::Args),
     Completions(completions::Args),
 }
@@ -78,6 +80,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
+        Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
     }

@@ -2,7 +2,7 @@
 
 use std::process::ExitCode;
 
-use basket::{Basket, Grade};
+use basket::Draft;
 use clap::ValueEnum;
 
 /// How an answer is printed.
@@ -25,12 +25,8 @@ pub(crate) enum Outcome {
 }
 
 impl Outcome {
-    pub(super) fn of(basket: &Basket) -> Self {
-        if basket.findings.iter().any(|finding| finding.grade == Grade::Stop) {
-            Self::Stopped
-        } else {
-            Self::Fine
-        }
+    pub(super) fn of(draft: &Draft) -> Self {
+        if draft.stops() { Self::Stopped } else { Self::Fine }
     }
 }
 

@@ -94,7 +94,8 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let form = Form::of(&out, args.style)?;
     let width = args.width.as_deref().map(width).transpose()?;
     let subject = Subject::of(args)?;
-    let basket = args.reading.basket()?;
+    let read = args.reading.read()?;
+    let basket = read.basket();
     let progress = Progress::begin();
     progress.say("drawing the basket");
     let bytes = match subject {
@@ -105,7 +106,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     single::write(&out, &bytes)?;
     drop(progress);
     screen::print(&format!("Wrote {}\n", out.display()))?;
-    Ok(Outcome::of(&basket))
+    Ok(Outcome::of(&read.draft()))
 }
 
 fn file(args: &Args) -> PathBuf {

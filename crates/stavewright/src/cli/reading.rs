@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use basket::pattern::{Pattern, Units};
-use basket::{Basket, Catalogue};
+use basket::{Basket, Catalogue, Draft, Hand, assemble};
 use clap::ValueEnum;
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use sheets::Photos;
@@ -71,19 +71,11 @@ impl From<UnitsArg> for Units {
 }
 
 impl Reading {
-    /// Reads the pattern and computes the basket.
-    pub(super) fn basket(&self) -> Result<Basket, Failure> {
-        let catalogue = catalogue(self.shelf.as_deref())?;
-        let (pattern, _) = self.pattern(&catalogue)?;
-        Ok(basket::assemble(&pattern, &catalogue))
-    }
-
-    /// The same, with the photographs that its notes name.
-    pub(super) fn basket_and_photos(&self) -> Result<(Basket, Photos), Failure> {
+    /// Reads the pattern.
+    pub(super) fn read(&self) -> Result<Read, Failure> {
         let catalogue = catalogue(self.shelf.as_deref())?;
         let (pattern, text) = self.pattern(&catalogue)?;
-        let photos = photos::load(&pattern, &text)?;
-        Ok((basket::assemble(&pattern, &catalogue), photos))
+        Ok(Read { pattern, text, catalogue })
     }
 
     fn pattern(&self, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {
@@ -99,6 +91,31 @@ impl Reading {
         }
         drawn::load(&mut pattern, Origin::of(&self.pattern).folder())?;
         Ok((pattern, text))
+    }
+}
+
+/// A pattern that was read, with the materials that it may name.
+pub(super) struct Read {
+    pattern: Pattern,
+    text: Text,
+    catalogue: Catalogue,
+}
+
+impl Read {
+    /// The basket alone, for those who draw it.
+    pub(super) fn basket(&self) -> Basket {
+        assemble(&self.pattern, &self.catalogue, &Hand::USUAL)
+    }
+
+    /// The photographs that the pattern's notes name.
+    pub(super) fn photos(&self) -> Result<Photos, Failure> {
+        photos::load(&self.pattern, &self.text)
+    }
+
+    /// The basket and all that follows from it. It is worked out anew: after a picture, whose exit status
+    /// tells of a stop, that takes a hundredth of the picture's time.
+    pub(super) fn draft(self) -> Draft {
+        Draft::of(self.pattern, &self.catalogue, &Hand::USUAL)
     }
 }
 

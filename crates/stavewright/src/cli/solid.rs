@@ -69,7 +69,8 @@ impl From<DetailArg> for Detail {
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let out = args.out.clone().unwrap_or_else(|| single::named(&args.reading.pattern, "solid.glb"));
     let write = form(&out)?;
-    let basket = args.reading.basket()?;
+    let read = args.reading.read()?;
+    let basket = read.basket();
     let progress = Progress::begin();
     progress.say("cutting the basket into triangles");
     let solid = solid(&basket, args.stage, args.detail.into());
@@ -85,7 +86,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         solid.parts.len(),
         solid.triangles()
     ))?;
-    Ok(Outcome::of(&basket))
+    Ok(Outcome::of(&read.draft()))
 }
 
 type Form = fn(&Solid) -> std::io::Result<Vec<u8>>;

@@ -23,11 +23,11 @@ pub(crate) fn render(cuts: &[Cut], words: &Words) -> String {
     super::heading(&words.term("screen-cuts")) + &table
 }
 
-/// Of weavers also the colour: otherwise their lines look alike.
+/// Also the colour: otherwise lines of weavers look alike.
 fn material(cut: &Cut, words: &Words) -> String {
-    let material = words.value(&cut.material);
-    match cut.shape.as_ref().filter(|shape| shape.id == "cut-weaver-colour") {
-        Some(colour) => format!("{material}, {}", words.say(colour)),
+    let material = words.value(&cut.stock.name());
+    match &cut.colour {
+        Some(colour) => format!("{material}, {}", words.colour(&colour.name)),
         None => material,
     }
 }
@@ -36,7 +36,7 @@ fn row(cut: &Cut, words: &Words) -> Vec<String> {
     let pieces =
         if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
     vec![
-        words.term(cut.piece),
+        words.name(cut.piece),
         material(cut, words),
         pieces,
         cut.length.map(|length| words.length(length)).unwrap_or_default(),

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use basket::fittings::{Ears, Fold, Handle, Pins};
-use basket::form::Mould;
+use basket::form::{Form, litres_to_us_quarts};
 use basket::lashing::{Filler, Lashing};
 use basket::message::Value;
 use basket::rim::Rim;
@@ -16,7 +16,6 @@ use crate::screen;
 
 /// Room at least for the names of the parts.
 const INDENT: usize = 9;
-const LITRES_PER_QUART: f64 = 0.946_352_946;
 
 /// The summary.
 pub(crate) fn render(basket: &Basket, words: &Words) -> String {
@@ -32,7 +31,7 @@ pub(crate) fn render(basket: &Basket, words: &Words) -> String {
 fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     let label = |part: &str| words.term(&format!("screen-{part}"));
     let mut parts = vec![
-        (label("mould"), mould(&basket.mould, words)),
+        (label("mould"), mould(&basket.body.form, words)),
         (label("base"), base(basket.body.base(), words)),
         (label("staves"), staves(basket.body.staves(), words)),
         (String::new(), gaps(basket.body.staves(), words)),
@@ -71,13 +70,13 @@ fn run(length: Length, words: &Words) -> Value {
     Value::Name(words.run(length))
 }
 
-fn mould(mould: &Mould, words: &Words) -> String {
+fn mould(form: &Form, words: &Words) -> String {
     let args = [
-        ("height", piece(mould.height, words)),
-        ("base", piece(mould.girth_base, words)),
-        ("top", piece(mould.girth_top, words)),
-        ("litres", Value::Number(mould.capacity_litres, 1)),
-        ("quarts", Value::Number(mould.capacity_litres / LITRES_PER_QUART, 1)),
+        ("height", piece(form.height(), words)),
+        ("base", piece(form.girth_base(), words)),
+        ("top", piece(form.girth_top(), words)),
+        ("litres", Value::Number(form.litres(), 1)),
+        ("quarts", Value::Number(litres_to_us_quarts(form.litres()), 1)),
     ];
     words.with("screen-mould-text", &args)
 }

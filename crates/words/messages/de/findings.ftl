@@ -123,11 +123,11 @@ finding-weave-start-past-count = Dieser Abschnitt beginnt an Stake { $measured }
 
 finding-weave-float-staves = In { $weave } läuft der längste Sprung an { $measured } Staken vorbei, ohne die Seite zu wechseln. Mehr als { $limit } ist locker.
     .why = Ein langer Sprung bleibt hängen, und die Staken darunter wandern.
-    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+    .remedy = Einen kürzeren Sprung nehmen.
 
 finding-weave-float-rows = In { $weave } liegt eine Stake { $measured } Reihen lang auf einer Seite. Mehr als { $limit } ist locker.
     .why = Reihen rutschen, wo nichts sie kreuzt, und die Stake beult sich aus der Wand.
-    .remedy = Einen kürzeren Sprung nehmen oder ihn zulassen.
+    .remedy = Einen kürzeren Sprung nehmen.
 
 finding-course-empty = Dieser Abschnitt hat keine Reihen: er würde enden, bevor er bei { $from } beginnt.
     .why = Die Vorlage verlangt etwas, das sich nicht flechten lässt.

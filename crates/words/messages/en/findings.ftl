@@ -123,11 +123,11 @@ finding-weave-start-past-count = This course begins at stave { $measured }, but 
 
 finding-weave-float-staves = In { $weave } the longest float passes { $measured } staves without changing sides. More than { $limit } is loose.
     .why = A long float catches on things, and the staves under it wander.
-    .remedy = Use a shorter float, or allow it.
+    .remedy = Use a shorter float.
 
 finding-weave-float-rows = In { $weave } a stave lies on one side for { $measured } rows. More than { $limit } is loose.
     .why = Rows slide where nothing crosses them, and the stave bulges out of the wall.
-    .remedy = Use a shorter float, or allow it.
+    .remedy = Use a shorter float.
 
 finding-course-empty = This course has no rows: it would end before it begins, at { $from }.
     .why = The pattern asks for something that cannot be woven.

@@ -5,17 +5,15 @@
 //! works a fixed time each day before it; material soaks and work dries at any hour.
 
 mod plan;
+mod span;
 
-use serde::Serialize;
+pub use span::{DAY, Span};
 
 use crate::steps::{Stage, Step};
 use plan::{Chore, plan};
 
-/// Minutes in a day.
-pub const DAY: f64 = 24.0 * 60.0;
-
 /// What is to be shown.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Show {
     /// The stages, one sample each.
     pub stages: Vec<Stage>,
@@ -39,17 +37,8 @@ impl Default for Show {
     }
 }
 
-/// A time between two moments, in minutes before the show; `from` is the earlier and larger one.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Span {
-    /// Its beginning.
-    pub from: f64,
-    /// Its end.
-    pub to: f64,
-}
-
 /// The work of one step on one sample.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Block {
     /// Number of the step.
     pub step: u32,
@@ -58,7 +47,7 @@ pub struct Block {
 }
 
 /// A basket that stands ready at a stage.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Sample {
     /// The stage at which it is stopped.
     pub stage: Stage,
@@ -75,7 +64,7 @@ pub struct Sample {
 }
 
 /// What a day before the show asks for.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Day {
     /// How many days before the show, from 1.
     pub before: u32,
@@ -84,7 +73,7 @@ pub struct Day {
 }
 
 /// Work on one sample on one day.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Task {
     /// Which sample, counted from 0.
     pub sample: usize,
@@ -97,7 +86,7 @@ pub struct Task {
 }
 
 /// The samples of a show and their plan.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Demonstration {
     /// One for each stage shown, in making order.
     pub samples: Vec<Sample>,

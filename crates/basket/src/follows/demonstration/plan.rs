@@ -1,6 +1,6 @@
 //! Backward planning of work on several samples for one pair of hands.
 
-use super::{DAY, Span};
+use super::span::{DAY, Span};
 use crate::steps::{Stage, Step};
 
 /// A step as the plan sees it, in minutes.

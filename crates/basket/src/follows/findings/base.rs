@@ -1,7 +1,8 @@
 //! Does the base fit the mould, and will its wood stay still?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, write};
+use super::finding::{Finding, Grade};
+use super::write;
 use crate::measure::Length;
 use crate::piece::{FloorPart, Piece};
 
@@ -33,7 +34,8 @@ fn foot(case: &Case<'_>) -> Length {
 fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = overhang(case);
     measured.exceeds(OVERHANG).then(|| {
-        Finding::new(Grade::Care, "base-wider-than-mould", Piece::Floor(FloorPart::Disc), measured, OVERHANG)
+        Finding::new(Grade::Care, "base-wider-than-mould", Piece::Floor(FloorPart::Disc))
+            .measured(measured, OVERHANG)
             .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
             .remedy("base.diameter", write::at_most(foot(case) * 2.0, case.units()))
@@ -43,7 +45,8 @@ fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
 fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = -overhang(case);
     measured.exceeds(BRIDGE).then(|| {
-        Finding::new(Grade::Care, "base-smaller-than-mould", Piece::Floor(FloorPart::Disc), measured, BRIDGE)
+        Finding::new(Grade::Care, "base-smaller-than-mould", Piece::Floor(FloorPart::Disc))
+            .measured(measured, BRIDGE)
             .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
             .remedy("base.diameter", write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
@@ -59,7 +62,8 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
         return None;
     }
     let grade = if base.movement.exceeds(limit) { Grade::Care } else { Grade::Note };
-    let finding = Finding::new(grade, "base-wood-moves", Piece::Floor(FloorPart::Disc), base.movement, limit)
+    let finding = Finding::new(grade, "base-wood-moves", Piece::Floor(FloorPart::Disc))
+        .measured(base.movement, limit)
         .arg("wood", &base.wood)
         .arg("side", base.movement / 2.0);
     Some(match grade {

@@ -1,8 +1,9 @@
 //! Does a weaver stand the bend from one stave to the next?
 
 use super::case::Case;
+use super::finding::{Finding, Grade, Place};
 use super::weave::key;
-use super::{Finding, Grade, Place, write};
+use super::write;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::piece::Piece;
@@ -54,20 +55,15 @@ impl<'a> Hardest<'a> {
             let place = Place::from(Piece::Course(number)).at(row.height);
             let percent = Value::Percent;
             let ways = Ways { case, weaver, crossing: *crossing, limit: *limit };
-            let finding = Finding::new(
-                Grade::Note,
-                "weaver-bends-hard",
-                place,
-                percent(crossing.strain()),
-                percent(*limit),
-            )
-            .arg("row", row.number)
-            .arg("weaver", *weaver)
-            .arg("thickness", weaver.thickness)
-            .arg("gap", crossing.gap.max(Length::ZERO))
-            .arg("stave", crossing.thickness)
-            .arg("radius", crossing.tightest())
-            .maybe(&key(number, "weaver"), ways.thinner());
+            let finding = Finding::new(Grade::Note, "weaver-bends-hard", place)
+                .measured(percent(crossing.strain()), percent(*limit))
+                .arg("row", row.number)
+                .arg("weaver", *weaver)
+                .arg("thickness", weaver.thickness)
+                .arg("gap", crossing.gap.max(Length::ZERO))
+                .arg("stave", crossing.thickness)
+                .arg("radius", crossing.tightest())
+                .maybe(&key(number, "weaver"), ways.thinner());
             let finding = ways.wider_gaps().fold(finding, |finding, gap| finding.remedy("staves.gap", gap));
             finding.maybe("staves.count", ways.fewer_staves())
         })

@@ -1,12 +1,13 @@
 //! Do the ears face each other, sit on a stave, and leave their neighbours alone?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Place, write};
+use super::finding::{Finding, Grade, Place};
+use super::write;
 use crate::fittings::{EarOption, Ears};
 use crate::measure::Length;
-use crate::message::Term;
 use crate::message::Value;
 use crate::piece::Piece;
+use crate::term::Term;
 
 /// How far an ear may be off facing the other before the eye sees it, along the rim
 /// (common practice: 1/8 in).
@@ -53,7 +54,8 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
     let measured = behind(case, ears, ear.off_stave);
     measured.falls_short_of(limit).then(|| {
         let place = Place::from(Piece::Ear(number)).at(case.basket.body.weave.top_height);
-        Finding::new(Grade::Care, "pin-misses-stave", place, measured, limit)
+        Finding::new(Grade::Care, "pin-misses-stave", place)
+            .measured(measured, limit)
             .arg("stave", ear.stave)
             .arg("off", ear.off_stave.abs())
             .maybe("ears.placing", placing(ears, |option| behind(case, ears, option.off_stave) >= limit))
@@ -63,7 +65,8 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
 fn off_opposite(ears: &Ears) -> Option<Finding> {
     let measured = ears.off_opposite_rim.abs();
     measured.exceeds(OFF_OPPOSITE).then(|| {
-        Finding::new(Grade::Care, "ears-off-opposite", Piece::Ears, measured, OFF_OPPOSITE)
+        Finding::new(Grade::Care, "ears-off-opposite", Piece::Ears)
+            .measured(measured, OFF_OPPOSITE)
             .arg("angle", ears.off_opposite)
             .arg("middle", ears.off_middle)
             .arg("placing", Value::Term(ears.placing.term()))
@@ -78,7 +81,8 @@ fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
     let (tail, most) = (stave + gap * 2.0, stave * 3.0 + gap * 2.0);
     let (grade, limit) = if ears.width > most { (Grade::Care, most) } else { (Grade::Note, tail) };
     ears.width.exceeds(limit).then(|| {
-        Finding::new(grade, "ear-too-wide", Piece::Ears, ears.width, limit)
+        Finding::new(grade, "ear-too-wide", Piece::Ears)
+            .measured(ears.width, limit)
             .arg("stave", stave)
             .arg("tail", tail)
             .remedy("ears.width", write::workable(tail, case.units()))

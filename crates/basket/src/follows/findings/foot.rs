@@ -1,7 +1,8 @@
 //! Does a stave have room for its bend between the groove and the mould?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Place, Remedy, write};
+use super::finding::{Finding, Grade, Place, Remedy};
+use super::write;
 use crate::base::Base;
 use crate::measure::Length;
 use crate::piece::Piece;
@@ -21,7 +22,8 @@ pub(super) fn stave_too_stiff(case: &Case<'_>) -> Option<Finding> {
         return None;
     }
     let place = Place::from(Piece::Uprights).at(Length::ZERO);
-    let mut finding = Finding::new(Grade::Care, "stave-too-stiff", place, bend.stand_off, UNSEEN)
+    let mut finding = Finding::new(Grade::Care, "stave-too-stiff", place)
+        .measured(bend.stand_off, UNSEEN)
         .arg("stock", &staves.stock)
         .arg("thickness", staves.uprights.thickness)
         .arg("radius", bend.least_radius)

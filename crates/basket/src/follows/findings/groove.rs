@@ -1,7 +1,8 @@
 //! Does the groove hold the staves, and does the disc hold the groove?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, write};
+use super::finding::{Finding, Grade};
+use super::write;
 use crate::measure::Length;
 use crate::piece::{FloorPart, Piece};
 
@@ -29,7 +30,8 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 fn too_narrow(case: &Case<'_>) -> Option<Finding> {
     let (width, stave) = (case.basket.body.base().groove_width, case.basket.body.uprights().thickness);
     width.falls_short_of(stave).then(|| {
-        Finding::new(Grade::Stop, "groove-too-narrow", Piece::Floor(FloorPart::Groove), width, stave)
+        Finding::new(Grade::Stop, "groove-too-narrow", Piece::Floor(FloorPart::Groove))
+            .measured(width, stave)
             .arg("stock", &case.basket.body.staves().stock)
             .remedy("base.groove.width", write::at_least(stave, case.units()))
     })
@@ -39,7 +41,8 @@ fn too_wide(case: &Case<'_>) -> Option<Finding> {
     let (width, stave) = (case.basket.body.base().groove_width, case.basket.body.uprights().thickness);
     let limit = stave + SLACK;
     width.exceeds(limit).then(|| {
-        Finding::new(Grade::Care, "groove-too-wide", Piece::Floor(FloorPart::Groove), width, limit)
+        Finding::new(Grade::Care, "groove-too-wide", Piece::Floor(FloorPart::Groove))
+            .measured(width, limit)
             .arg("thickness", stave)
             .remedy("base.groove.width", write::at_least(stave + SLACK / 4.0, case.units()))
     })
@@ -48,7 +51,8 @@ fn too_wide(case: &Case<'_>) -> Option<Finding> {
 fn too_shallow(case: &Case<'_>) -> Option<Finding> {
     let depth = case.basket.body.base().groove_depth;
     depth.falls_short_of(SHALLOWEST).then(|| {
-        Finding::new(Grade::Care, "groove-too-shallow", Piece::Floor(FloorPart::Groove), depth, SHALLOWEST)
+        Finding::new(Grade::Care, "groove-too-shallow", Piece::Floor(FloorPart::Groove))
+            .measured(depth, SHALLOWEST)
             .remedy("base.groove.depth", write::at_least(SHALLOWEST, case.units()))
     })
 }
@@ -61,7 +65,8 @@ fn too_deep(case: &Case<'_>) -> Option<Finding> {
     }
     let grade = if core <= Length::ZERO { Grade::Stop } else { Grade::Care };
     let deepest = base.groove_depth - (CORE - core);
-    let finding = Finding::new(grade, "groove-too-deep", Piece::Floor(FloorPart::Groove), core, CORE)
+    let finding = Finding::new(grade, "groove-too-deep", Piece::Floor(FloorPart::Groove))
+        .measured(core, CORE)
         .arg("depth", base.groove_depth)
         .arg("plug", base.plug_diameter);
     Some(if deepest >= SHALLOWEST {
@@ -78,7 +83,8 @@ fn cheek_thin(case: &Case<'_>) -> Option<Finding> {
     let limit = THINNEST_CHEEK.max(base.groove_depth * CHEEK_SHARE);
     cheek.falls_short_of(limit).then(|| {
         let grade = if cheek <= Length::ZERO { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "groove-cheek-thin", Piece::Floor(FloorPart::Groove), cheek, limit)
+        Finding::new(grade, "groove-cheek-thin", Piece::Floor(FloorPart::Groove))
+            .measured(cheek, limit)
             .arg("thickness", base.thickness)
             .arg("width", base.groove_width)
             .remedy("base.thickness", write::at_least(base.groove_width + limit * 2.0, case.units()))

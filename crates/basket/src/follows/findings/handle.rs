@@ -1,7 +1,8 @@
 //! Does the handle swing, fold and hang level?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Place, write};
+use super::finding::{Finding, Grade, Place};
+use super::write;
 use crate::fittings::{BEND_LIMIT, Fold, Handle, Lashed, Ring};
 use crate::measure::{Angle, Length};
 use crate::message::Value;
@@ -29,7 +30,8 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     room.falls_short_of(SWING_ROOM).then(|| {
         let grade = if room < Length::ZERO { Grade::Stop } else { Grade::Care };
         let end = (handle.cut - handle.arc) / 2.0;
-        Finding::new(grade, "handle-fouls-rim", Piece::Handle, room, SWING_ROOM)
+        Finding::new(grade, "handle-fouls-rim", Piece::Handle)
+            .measured(room, SWING_ROOM)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
             .maybe("ears.hole", higher(case, handle, end.max(handle.width / 2.0)))
@@ -42,7 +44,8 @@ fn cannot_fold(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let Fold::OnRim { above_level } = handle.fold else { return None };
     (above_level.to_degrees() > STANDS_UP).then(|| {
         let limit = Angle::degrees(STANDS_UP);
-        Finding::new(Grade::Care, "handle-cannot-fold", Piece::Handle, above_level, limit)
+        Finding::new(Grade::Care, "handle-cannot-fold", Piece::Handle)
+            .measured(above_level, limit)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
             .maybe("ears.hole", higher(case, handle, handle.width / 2.0))
@@ -70,7 +73,8 @@ fn bent_too_hard(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     let pattern = case.pattern.handle.as_ref()?;
     (handle.bend_strain > BEND_LIMIT).then(|| {
         let [strain, limit] = [handle.bend_strain, BEND_LIMIT].map(Value::Percent);
-        let finding = Finding::new(Grade::Care, "bail-bent-too-hard", Piece::Handle, strain, limit)
+        let finding = Finding::new(Grade::Care, "bail-bent-too-hard", Piece::Handle)
+            .measured(strain, limit)
             .arg("thickness", handle.thickness)
             .arg("radius", handle.thickness / (2.0 * handle.bend_strain));
         rounder(handle, pattern, case.units())
@@ -123,10 +127,11 @@ fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
     (lean > LEAN).then(|| {
         let least = case.basket.ears.as_ref().and_then(|ears| ears.options.first());
         let placing = least.map(|option| {
-            let word = crate::message::Term::term(option.placing);
+            let word = crate::term::Term::term(option.placing);
             write::name(word.trim_start_matches("ear-placing-"))
         });
-        Finding::new(Grade::Care, "handle-uneven", Piece::Handle, handle.tilt, limit)
+        Finding::new(Grade::Care, "handle-uneven", Piece::Handle)
+            .measured(handle.tilt, limit)
             .maybe("ears.placing", placing)
     })
 }
@@ -144,7 +149,8 @@ fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         };
         let place = Place::from(Piece::Handle);
         let missing = handle.rivet_length - length;
-        Finding::new(grade, "rivet-too-short", place, length, handle.rivet_length)
+        Finding::new(grade, "rivet-too-short", place)
+            .measured(length, handle.rivet_length)
             .arg("rivet", &handle.rivet)
             .arg("grip", handle.grip)
             .maybe("handle.rivet", longer_rivet(case, handle))

@@ -1,8 +1,9 @@
 //! Do filler and lashing reach, and do they cover?
 
 use super::case::{Case, Measured};
+use super::finding::{Finding, Grade, Place};
 use super::stock::reaches;
-use super::{Finding, Grade, Place, write};
+use super::write;
 use crate::lashing::Filler;
 use crate::measure::Length;
 use crate::message::Value;
@@ -32,7 +33,8 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
         filler.pieces.iter().zip(1_u32..).max_by(|a, b| a.0.length.to_mm().total_cmp(&b.0.length.to_mm()))?;
     piece.length.exceeds(strand).then(|| {
         let place = Place::from(Piece::Filler(number));
-        Finding::new(Grade::Stop, "filler-short", place, strand, piece.length)
+        Finding::new(Grade::Stop, "filler-short", place)
+            .measured(strand, piece.length)
             .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| reaches(other, piece.length)))
     })
@@ -42,7 +44,8 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
 fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     let (width, tips) = (filler.stock.width, case.basket.body.uprights().thickness);
     width.falls_short_of(tips).then(|| {
-        Finding::new(Grade::Care, "filler-too-narrow", Piece::Fillers, width, tips)
+        Finding::new(Grade::Care, "filler-too-narrow", Piece::Fillers)
+            .measured(width, tips)
             .arg("stock", &filler.stock)
             .maybe("filler.stock", case.stock_like(&filler.stock, |other| other.width >= tips))
     })
@@ -55,7 +58,8 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
     usable.falls_short_of(limit).then(|| {
         let grade = if usable < lashing.round * 2.0 { Grade::Stop } else { Grade::Care };
         let enough = (limit + lashing.tail * 2.0) * 1.05;
-        Finding::new(grade, "lashing-short", Piece::Lashing, usable.max(Length::ZERO), limit)
+        Finding::new(grade, "lashing-short", Piece::Lashing)
+            .measured(usable.max(Length::ZERO), limit)
             .arg("weaver", &lashing.weaver)
             .arg("strand", lashing.strand)
             .arg("strands", lashing.strands)
@@ -74,8 +78,9 @@ fn shorter_tail(case: &Case<'_>) -> Option<String> {
 fn tail_short(case: &Case<'_>) -> Option<Finding> {
     let tail = case.basket.body.lashing().tail;
     tail.falls_short_of(LEAST_TAIL).then(|| {
-        Finding::new(Grade::Care, "lashing-tail-short", Piece::Lashing, tail, LEAST_TAIL)
-            .arg("style", Value::Term(crate::message::Term::term(case.basket.body.lashing().style)))
+        Finding::new(Grade::Care, "lashing-tail-short", Piece::Lashing)
+            .measured(tail, LEAST_TAIL)
+            .arg("style", Value::Term(crate::term::Term::term(case.basket.body.lashing().style)))
             .remedy("lashing.tail", write::at_least(LEAST_TAIL, case.units()))
     })
 }

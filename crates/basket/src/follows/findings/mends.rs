@@ -1,7 +1,8 @@
 //! Remedies mend: each is tried on the pattern before it is offered.
 
 use super::case::Case;
-use super::{Finding, Grade, Remedy, found};
+use super::families::found;
+use super::finding::{Finding, Grade, Remedy};
 use crate::assemble::assemble;
 use crate::pattern::Pattern;
 use crate::stock::Catalogue;
@@ -9,6 +10,8 @@ use crate::stock::Catalogue;
 /// Crossings that are woven in trying remedies, at most; what would take more is not offered.
 const MOST_CROSSINGS: u64 = 2_000_000;
 
+/// How many values of one key are offered: one on either side.
+const OF_A_KEY: usize = 2;
 /// Ways to weave on a count, told beside what does not run there: they mend that, not themselves.
 const WAYS: &str = "weave-mend";
 
@@ -22,7 +25,7 @@ pub(super) fn keep(case: &Case<'_>, findings: &mut [Finding]) {
     for finding in findings.iter_mut().filter(|finding| finding.code != WAYS) {
         let offered = std::mem::take(&mut finding.remedies);
         for remedy in offered {
-            if finding.remedies.iter().any(|kept| kept.key == remedy.key && kept.brings.is_empty()) {
+            if finding.remedies.iter().filter(|kept| kept.key == remedy.key).count() >= OF_A_KEY {
                 continue;
             }
             let Some(rest) = left.checked_sub(crossings) else { break };

@@ -1,7 +1,8 @@
 //! Does the basket come off its mould?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Place, write};
+use super::finding::{Finding, Grade, Place};
+use super::write;
 use crate::form::Undercut;
 use crate::measure::Length;
 use crate::pattern::Form;
@@ -25,7 +26,8 @@ fn undercut(case: &Case<'_>) -> Option<Finding> {
     }
     let grade = if depth > HOPELESS { Grade::Stop } else { Grade::Care };
     let place = Place::from(Piece::Mould).at(wide_at);
-    let finding = Finding::new(grade, "mould-undercut", place, depth, FORGIVEN).arg("narrowing", depth * 2.0);
+    let finding =
+        Finding::new(grade, "mould-undercut", place).measured(depth, FORGIVEN).arg("narrowing", depth * 2.0);
     let (key, value) = straightened(case);
     Some(finding.remedy(key, value))
 }

@@ -1,8 +1,9 @@
 //! Do the pins go through, hold, and leave the staves whole?
 
 use super::case::{Case, Measured};
+use super::finding::{Finding, Grade};
 use super::rim::{hoops, stock_key};
-use super::{Finding, Grade, write};
+use super::write;
 use crate::measure::Length;
 use crate::piece::Piece;
 use crate::stock::Material;
@@ -20,7 +21,8 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
     let pins = case.basket.body.pins();
     pins.length.falls_short_of(pins.length_needed).then(|| {
         let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "pin-too-short", Piece::Pins, pins.length, pins.length_needed)
+        Finding::new(grade, "pin-too-short", Piece::Pins)
+            .measured(pins.length, pins.length_needed)
             .arg("pin", &pins.stock)
             .arg("stack", pins.stack)
             .maybe("pins.stock", longer(case))
@@ -50,7 +52,8 @@ fn ear_pins_too_short(case: &Case<'_>) -> Option<Finding> {
     (short && !pins.length.falls_short_of(pins.length_needed)).then(|| {
         let grade = if ears.length <= ears.stack { Grade::Stop } else { Grade::Care };
         let by = ears.length_needed - ears.length;
-        let finding = Finding::new(grade, "ear-pin-too-short", Piece::Ears, ears.length, ears.length_needed)
+        let finding = Finding::new(grade, "ear-pin-too-short", Piece::Ears)
+            .measured(ears.length, ears.length_needed)
             .arg("pin", &ears.stock)
             .arg("stack", ears.stack)
             .maybe("ears.thickness", thinner_ear(case, by));
@@ -80,7 +83,8 @@ fn splits_stave(case: &Case<'_>) -> Option<Finding> {
             other.width * (pins.drill / pins.stock.width) <= limit
                 && other.length.is_some_and(|length| length >= pins.length_needed)
         });
-        Finding::new(Grade::Care, "pin-splits-stave", Piece::Pins, pins.drill, limit)
+        Finding::new(Grade::Care, "pin-splits-stave", Piece::Pins)
+            .measured(pins.drill, limit)
             .arg("pin", &pins.stock)
             .arg("width", case.stave_width_at_rim())
             .maybe("pins.stock", finer)

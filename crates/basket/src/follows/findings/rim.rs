@@ -1,7 +1,8 @@
 //! Do the hoops bend, and do their scarfs keep clear?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, write};
+use super::finding::{Finding, Grade};
+use super::write;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::piece::Piece;
@@ -50,24 +51,20 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
         let thinner = case.stock_like(&hoop.stock, |other| {
             other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() * SAFE <= limit)
         });
-        Finding::new(
-            grade,
-            "hoop-bent-too-hard",
-            part,
-            Value::Percent(hoop.bend_strain),
-            Value::Percent(limit),
-        )
-        .arg("stock", &hoop.stock)
-        .arg("thickness", hoop.stock.thickness)
-        .arg("radius", case.basket.body.rim().radius())
-        .maybe(stock_key(case, part), thinner)
+        Finding::new(grade, "hoop-bent-too-hard", part)
+            .measured(Value::Percent(hoop.bend_strain), Value::Percent(limit))
+            .arg("stock", &hoop.stock)
+            .arg("thickness", hoop.stock.thickness)
+            .arg("radius", case.basket.body.rim().radius())
+            .maybe(stock_key(case, part), thinner)
     })
 }
 
 fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let limit = hoop.stock.thickness * LAP_THICKNESSES;
     hoop.scarf.lap.falls_short_of(limit).then(|| {
-        Finding::new(Grade::Care, "lap-too-short", part, hoop.scarf.lap, limit)
+        Finding::new(Grade::Care, "lap-too-short", part)
+            .measured(hoop.scarf.lap, limit)
             .arg("thickness", hoop.stock.thickness)
             .remedy("rim.lap", write::at_least(limit, case.units()))
     })
@@ -77,7 +74,8 @@ fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding>
     let clear = hoop.scarf.clear_of_ear?;
     clear.falls_short_of(CLEAR_OF_EAR).then(|| {
         let lap = shorter(hoop, (CLEAR_OF_EAR - clear) * 2.0);
-        Finding::new(Grade::Care, "scarf-under-ear", part, clear, CLEAR_OF_EAR)
+        Finding::new(Grade::Care, "scarf-under-ear", part)
+            .measured(clear, CLEAR_OF_EAR)
             .arg("lap", hoop.scarf.lap)
             .arg("from", hoop.scarf.from_stave)
             .arg("to", hoop.scarf.to_stave)
@@ -90,7 +88,8 @@ fn scarfs_together(case: &Case<'_>) -> Option<Finding> {
     let clear = rim.outer.scarf.clear_of_other.min(rim.inner.scarf.clear_of_other);
     clear.falls_short_of(CLEAR_OF_EACH_OTHER).then(|| {
         let lap = shorter(&rim.outer, CLEAR_OF_EACH_OTHER - clear);
-        Finding::new(Grade::Care, "scarfs-together", Piece::Rim, clear, CLEAR_OF_EACH_OTHER)
+        Finding::new(Grade::Care, "scarfs-together", Piece::Rim)
+            .measured(clear, CLEAR_OF_EACH_OTHER)
             .arg("lap", rim.outer.scarf.lap)
             .remedy("rim.lap", write::at_most(lap, case.units()))
     })

@@ -1,8 +1,9 @@
 //! Do the staves fit the groove, the mould and the weaver?
 
 use super::case::{Case, Measured};
+use super::finding::{Finding, Grade, Place};
 use super::foot::stave_too_stiff;
-use super::{Finding, Grade, Place, write};
+use super::write;
 use crate::measure::Length;
 use crate::piece::{FloorPart, Piece};
 use crate::staves::{GapAt, least_foot};
@@ -43,14 +44,9 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
     let staves = case.basket.body.staves();
     staves.taper.foot.exceeds(staves.foot_touch).then(|| {
-        let finding = Finding::new(
-            Grade::Stop,
-            "staves-overlap-in-groove",
-            Piece::Floor(FloorPart::Groove),
-            staves.taper.foot,
-            staves.foot_touch,
-        )
-        .arg("count", staves.uprights.count);
+        let finding = Finding::new(Grade::Stop, "staves-overlap-in-groove", Piece::Floor(FloorPart::Groove))
+            .measured(staves.taper.foot, staves.foot_touch)
+            .arg("count", staves.uprights.count);
         let foot = write::at_most(staves.foot_touch, case.units());
         let taper = write::taper(staves.taper.from, &foot, case.units());
         let count = count_for_foot(case, staves.taper.foot).to_string();
@@ -70,7 +66,8 @@ fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
     staves.taper.foot.falls_short_of(limit).then(|| {
         let grade = if staves.taper.foot < limit * HOPELESS_SHARE { Grade::Stop } else { Grade::Care };
         let foot = write::at_least(limit, case.units());
-        Finding::new(grade, "foot-too-thin", Piece::Uprights, staves.taper.foot, limit)
+        Finding::new(grade, "foot-too-thin", Piece::Uprights)
+            .measured(staves.taper.foot, limit)
             .arg("count", staves.uprights.count)
             .arg("width", staves.uprights.width)
             .remedy("staves.taper", write::taper(staves.taper.from, &foot, case.units()))
@@ -95,7 +92,8 @@ fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
     let grade = if gap.gap < thickness / 2.0 { Grade::Stop } else { Grade::Care };
     let place = Place::from(Piece::Uprights).at(gap.height);
     Some(
-        Finding::new(grade, "gap-too-small", place, gap.gap, thickness)
+        Finding::new(grade, "gap-too-small", place)
+            .measured(gap.gap, thickness)
             .arg("weaver", &course.weaver)
             .arg("width", gap.width)
             .remedy(
@@ -113,7 +111,8 @@ fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
     let place = Place::from(Piece::Uprights).at(gap.height);
     let count = write::odd_at_least(girth(case, gap) / (gap.width + limit(gap)));
     Some(
-        Finding::new(Grade::Care, "gap-too-wide", place, gap.gap, limit(gap))
+        Finding::new(Grade::Care, "gap-too-wide", place)
+            .measured(gap.gap, limit(gap))
             .arg("weaver", &course.weaver)
             .remedy("staves.count", count.to_string()),
     )
@@ -146,7 +145,8 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
     let needed = needed(case);
     staves.length.falls_short_of(needed + LEAST_TRIM).then(|| {
         let grade = if staves.length < needed { Grade::Stop } else { Grade::Care };
-        Finding::new(grade, "stave-too-short", Piece::Uprights, staves.length, needed + LEAST_TRIM)
+        Finding::new(grade, "stave-too-short", Piece::Uprights)
+            .measured(staves.length, needed + LEAST_TRIM)
             .arg("needed", needed)
             .remedy("staves.length", write::at_least(needed + EASY_TRIM, case.units()))
     })
@@ -157,7 +157,8 @@ fn wasteful(case: &Case<'_>) -> Option<Finding> {
     let enough = needed(case) + EASY_TRIM;
     staves.length.exceeds(enough + WASTE).then(|| {
         let all = f64::from(staves.uprights.count.saturating_add(staves.spares));
-        Finding::new(Grade::Note, "stave-wasteful", Piece::Uprights, staves.length, enough + WASTE)
+        Finding::new(Grade::Note, "stave-wasteful", Piece::Uprights)
+            .measured(staves.length, enough + WASTE)
             .arg("waste", (staves.length - enough) * all)
             .remedy("staves.length", write::at_least(enough, case.units()))
     })
@@ -168,5 +169,5 @@ fn count_surprising(case: &Case<'_>) -> Option<Finding> {
     let (fewest, most) = USUAL_COUNTS;
     let limit = if count < fewest { fewest } else { most };
     (count < fewest || count > most)
-        .then(|| Finding::new(Grade::Note, "stave-count-surprising", Piece::Uprights, count, limit))
+        .then(|| Finding::new(Grade::Note, "stave-count-surprising", Piece::Uprights).measured(count, limit))
 }

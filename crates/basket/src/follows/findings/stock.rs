@@ -1,8 +1,8 @@
 //! Is the stock long enough for the piece?
 
 use super::case::{Case, Measured};
+use super::finding::{Finding, Grade};
 use super::rim::{hoops, stock_key};
-use super::{Finding, Grade};
 use crate::measure::Length;
 use crate::piece::Piece;
 use crate::stock::Material;
@@ -29,7 +29,8 @@ fn cannot_yield(
 ) -> Option<Finding> {
     let strand = stock.put_up.strand?;
     length.exceeds(strand).then(|| {
-        Finding::new(Grade::Stop, "stock-cannot-yield", part, length, strand)
+        Finding::new(Grade::Stop, "stock-cannot-yield", part)
+            .measured(length, strand)
             .arg("stock", stock)
             .maybe(key, case.stock_like(stock, |other| reaches(other, length)))
     })

@@ -1,7 +1,8 @@
 //! Does the weave run on this count, and does it fill the mould?
 
 use super::case::{Case, Measured};
-use super::{Finding, Grade, Place, write};
+use super::finding::{Finding, Grade, Place};
+use super::write;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::pattern::Until;
@@ -35,7 +36,8 @@ fn course_empty(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding
         let top = case.basket.body.form.profile.at(course.from + course.pitch * 4.0).height;
         let place =
             Place::from(Piece::Course(number)).at(case.basket.body.form.profile.at(course.from).height);
-        let finding = Finding::new(Grade::Stop, "course-empty", place, course.rows, 1_u32)
+        let finding = Finding::new(Grade::Stop, "course-empty", place)
+            .measured(course.rows, 1_u32)
             .arg("from", case.basket.body.form.profile.at(course.from).height);
         match ends_by(case, number) {
             Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), "4"),
@@ -64,7 +66,8 @@ fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
     let limit = arc * BARE_SHARE;
     bare.exceeds(limit).then(|| {
         let place = Place::from(Piece::Course(number)).at(case.basket.body.weave.top_height);
-        Finding::new(Grade::Care, "rows-do-not-fill", place, bare, limit)
+        Finding::new(Grade::Care, "rows-do-not-fill", place)
+            .measured(bare, limit)
             .arg("rows", case.basket.body.weave.rows)
             .remedy(key(number, "rows"), rows_to(case, course).to_string())
     })
@@ -79,7 +82,8 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     rim_top.exceeds(limit).then(|| {
         let grade = if case.basket.body.weave.top_along > arc { Grade::Stop } else { Grade::Care };
         let place = Place::from(Piece::Course(number)).at(case.basket.body.weave.top_height);
-        let finding = Finding::new(grade, "rows-past-the-top", place, rim_top, arc)
+        let finding = Finding::new(grade, "rows-past-the-top", place)
+            .measured(rim_top, arc)
             .arg("past", rim_top - arc)
             .arg("rim", width);
         match ends_by(case, number) {
@@ -109,7 +113,8 @@ fn below_top(length: Length, case: &Case<'_>) -> String {
 fn strand_too_short(case: &Case<'_>, course: &Course, number: u32) -> Option<Finding> {
     let (weaver, short) = course.weavers.iter().find_map(|weaver| Some((weaver, weaver.too_short?)))?;
     let place = Place::from(Piece::Course(number));
-    let finding = Finding::new(Grade::Stop, "strand-too-short", place, short.strand, short.least)
+    let finding = Finding::new(Grade::Stop, "strand-too-short", place)
+        .measured(short.strand, short.least)
         .arg("weaver", &weaver.material);
     if short.strand != weaver.strand {
         // It stands in the list of strands; without the list each is as its material.
@@ -132,7 +137,8 @@ fn strand_count_surprising(case: &Case<'_>, course: &Course, number: u32) -> Opt
     (measured < ROWS_PER_STRAND).then(|| {
         let place = Place::from(Piece::Course(number));
         let rows = |number| Value::Number(number, 1);
-        Finding::new(Grade::Note, "strand-count-surprising", place, rows(measured), rows(ROWS_PER_STRAND))
+        Finding::new(Grade::Note, "strand-count-surprising", place)
+            .measured(rows(measured), rows(ROWS_PER_STRAND))
             .arg("strands", course.strands)
             .arg("joins", course.joins.len() as u32)
             .arg("strand", course.strand)

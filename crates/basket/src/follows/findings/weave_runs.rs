@@ -1,13 +1,13 @@
 //! Does each course run on this count of staves, and how loose are its floats?
 
 use super::case::Case;
+use super::finding::{Finding, Grade, Place};
 use super::weave::key;
-use super::{Finding, Grade, Place};
-use crate::message::Term;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{CoursePattern, WeaveKind};
 use crate::piece::Piece;
+use crate::term::Term;
 use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Running};
 
 /// How far from the count others are looked for.
@@ -67,14 +67,9 @@ fn default_does_not_lock(case: &Case<'_>) -> Option<Finding> {
 /// derivation, checked against weaving stave by stave); other weaves are read off their cells.
 fn does_not_lock(case: &Case<'_>, course: &Course, number: u32) -> Finding {
     let limit = if course.weave == WeaveKind::Plain { "weave-count-odd" } else { "weave-count-other" };
-    Finding::new(
-        Grade::Stop,
-        "weave-does-not-lock",
-        Place::from(Piece::Course(number)),
-        case.basket.body.uprights().count,
-        Value::Term(limit),
-    )
-    .arg("weave", course.weave.name())
+    Finding::new(Grade::Stop, "weave-does-not-lock", Place::from(Piece::Course(number)))
+        .measured(case.basket.body.uprights().count, Value::Term(limit))
+        .arg("weave", course.weave.name())
 }
 
 struct Runs<'a> {
@@ -98,7 +93,8 @@ impl Runs<'_> {
     }
 
     fn note(&self, grade: Grade, code: &'static str) -> Finding {
-        Finding::new(grade, code, self.place(), self.count(), self.count())
+        Finding::new(grade, code, self.place())
+            .measured(self.count(), self.count())
             .arg("weave", self.course.weave.name())
     }
 
@@ -112,7 +108,11 @@ impl Runs<'_> {
         };
         let best = self.near().filter_map(together).max();
         let counts = self.either_side(&|count| best.is_some() && together(count) == best);
-        counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()))
+        let finding =
+            counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()));
+        // Where no count suits all, this course may be woven another way.
+        let ways = self.course.verdict.mends.iter().filter_map(|mend| self.pattern.change(*mend));
+        ways.fold(finding, |finding, (key, value)| finding.remedy(self.key(key), value))
     }
 
     /// The counts that are looked at beside this one.
@@ -234,22 +234,18 @@ impl Runs<'_> {
     /// Floats longer than the pattern's limit, else than the usual one.
     fn floats(&self) -> impl Iterator<Item = Finding> {
         let (weave, verdict) = (&self.case.pattern.weave, &self.course.verdict);
-        let staves = (
-            "weave-float-staves",
-            "float-staves",
-            verdict.float_staves,
-            weave.float_staves.unwrap_or(FLOAT_STAVES),
-        );
-        let rows =
-            ("weave-float-rows", "float-rows", verdict.float_rows, weave.float_rows.unwrap_or(FLOAT_ROWS));
+        let staves = ("weave-float-staves", verdict.float_staves, weave.float_staves.unwrap_or(FLOAT_STAVES));
+        let rows = ("weave-float-rows", verdict.float_rows, weave.float_rows.unwrap_or(FLOAT_ROWS));
         // A weave that does not hold floats without end; that is said already.
         let both = if verdict.holds { vec![staves, rows] } else { Vec::new() };
-        let long = both.into_iter().filter(|(_, _, float, limit)| float > limit);
-        let finding = |(code, limit_key, float, limit): (&'static str, &str, u32, u32)| {
-            let finding = Finding::new(Grade::Care, code, self.place(), float, limit)
+        let long = both.into_iter().filter(|(_, float, limit)| float > limit);
+        let finding = |(code, float, limit): (&'static str, u32, u32)| {
+            let finding = Finding::new(Grade::Care, code, self.place())
+                .measured(float, limit)
                 .arg("weave", self.course.weave.name());
             // Another limit is for the maker to set, and what fits a hand-drawn weave only they know.
-            finding.remedy(format!("weave.{limit_key}"), float.min(99).to_string())
+            let shorter = self.course.weave.shortened(limit).filter(|shorter| *shorter != self.course.weave);
+            finding.maybe(&self.key("weave"), shorter.map(|weave| format!("\"{weave}\"")))
         };
         long.map(finding).collect::<Vec<_>>().into_iter()
     }

@@ -7,10 +7,10 @@ use super::time;
 use crate::basket::Basket;
 use crate::fittings::{Ear, EarPins, Ears, Fold, Handle, Pins};
 use crate::measure::Length;
-use crate::message::Term;
 use crate::message::{Message, Value};
 use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle, StepKind};
 use crate::rim::Hoop;
+use crate::term::Term;
 
 pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
     let [first, second] = &ears.each;

@@ -1,12 +1,9 @@
 //! States of the basket in the making.
 
-use serde::Serialize;
-
-use crate::message::Term;
+use crate::term::Term;
 
 /// A state of the basket that a step reaches.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Stage {
     /// Material cut and shaped, nothing assembled.
     Prepared,

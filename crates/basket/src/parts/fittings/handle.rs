@@ -89,6 +89,7 @@ impl Handle {
         let rings = basket.rings(ears.hole_height);
         let swing = Swing { bail: &bail, width, thickness, end: END, off_middle: ears.off_middle };
         let rested = swing.down(&rings);
+        let rim = rings.iter().filter(|ring| ring.part == Rest::Rim);
         let grip = thickness + ears.thickness + WASHER + thickest_burr(making.catalogue);
         let rivet = pattern.rivet.clone().unwrap_or_else(|| choose_rivet(grip, making));
         let rivets = 2;
@@ -103,7 +104,7 @@ impl Handle {
             thickness,
             pivot_height: ears.hole_height,
             swing_clearance: swing.end_room(rested, &rings),
-            side_clearance: inner_face - rings.iter().filter(rim).map(Ring::outer).fold(radius, Length::max),
+            side_clearance: inner_face - rim.map(Ring::outer).fold(radius, Length::max),
             fold: Fold::of(bail.rise(), rested),
             rests: basket.rim.outer_radius(basket.uprights) * rested.from_ear.to_radians(),
             bend_strain: strain(&bail, thickness),
@@ -124,10 +125,6 @@ impl Handle {
         let half_span = self.half_span + (thickness - self.thickness) / 2.0;
         strain(&bend(pattern, half_span), thickness)
     }
-}
-
-fn rim(ring: &&Ring) -> bool {
-    ring.part == Rest::Rim
 }
 
 /// Strain of a bail's outer face in its tightest bend: `t/2R`.

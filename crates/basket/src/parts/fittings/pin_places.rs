@@ -88,13 +88,13 @@ impl Round<'_> {
 
     fn cost(&self, step: u32, at_ear: bool, middle: f64) -> Cost {
         let off = u64::from(step.abs_diff(2));
-        let from_scarf = if off > 0 { (self.from_scarf(middle) * 1000.0) as u64 } else { 0 };
-        [u64::from(at_ear && step == 1), off * off, u64::from(step > 2), from_scarf]
+        let aside = if off > 0 { (self.off_scarf(middle) * 1000.0) as u64 } else { 0 };
+        [u64::from(at_ear && step == 1), off * off, u64::from(step > 2), aside]
     }
 
     /// How far a place in the round is from the nearer scarf, all in staves; of equals the outer hoop's
     /// counts as nearer.
-    fn from_scarf(&self, place: f64) -> f64 {
+    fn off_scarf(&self, place: f64) -> f64 {
         let count = f64::from(self.uprights.count.max(1));
         let [outer, inner] = self.scarfs.map(|turn| {
             let off = place / count - turn;

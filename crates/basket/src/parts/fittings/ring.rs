@@ -8,8 +8,8 @@ use crate::rim::Rim;
 use crate::uprights::Uprights;
 use crate::weave::Weave;
 
-/// Sides by which a rounded face of the rim is drawn: they lie within 0.01 mm of it.
-const STEPS: u32 = 24;
+/// Sides by which a rounded face of the rim is drawn: on a hoop of 3/8 in they lie within 0.01 mm of it.
+const STEPS: u32 = 32;
 /// Rings into which the wall is cut, each with straight sides.
 const SLICES: u32 = 24;
 /// A ring is looked at closely by what comes nearer than this, in mm.
@@ -200,7 +200,7 @@ impl Lashed<'_> {
     /// pivots that stand so high above the rim).
     fn place(&self, along: Length, out: Length, pivots: Length) -> (Length, Length) {
         let (profile, rim) = (&self.form.profile, self.rim);
-        let standing = rim.radius() - profile.at(rim.along + rim.height / 2.0).radius;
+        let standing = self.uprights.standing.at(along);
         let spot = profile.at(along);
         let (sin, cos) = libm::sincos(spot.lean.to_radians());
         let top = profile.at(rim.along + rim.height).height + pivots;

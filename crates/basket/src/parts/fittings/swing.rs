@@ -18,8 +18,8 @@ const COARSE: usize = 12;
 const FINE: u32 = 12;
 const FINER: u32 = 2;
 /// Samples across the thickness and the width, on every side of the section: a rounded hoop comes between
-/// two of them no deeper than a fiftieth of a millimetre.
-const ACROSS: [u32; 2] = [4, 16];
+/// two of them no deeper than a hundredth of a millimetre.
+const ACROSS: [u32; 2] = [4, 24];
 const ROUND: usize = 2 * (ACROSS[0] + ACROSS[1]) as usize;
 /// Samples part when their ball has less room than this share of its radius.
 const SPLIT: f64 = 0.25;
@@ -28,9 +28,9 @@ const TOUCH: f64 = 1e-6;
 /// Steps after which what still comes nearer is taken to touch: it is nearer than it can be made.
 const MOST: u32 = 400;
 /// Positions at which the ends are looked at on their way down.
-const POSITIONS: u32 = 24;
+const POSITIONS: u32 = 16;
 /// Samples on half the rounding of an end.
-const ROUNDING: u32 = 8;
+const ROUNDING: u32 = 6;
 
 /// A bail on its pivots.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -121,7 +121,8 @@ impl<'a> Side<'a> {
         let mut angle = from;
         let mut nearest = None;
         for _ in 0..MOST {
-            if !(angle < rested.below_level.to_radians()) {
+            let sooner = angle < rested.below_level.to_radians();
+            if !sooner {
                 return;
             }
             let (room, ring) = self.nearest(&middle, angle);

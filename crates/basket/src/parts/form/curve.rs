@@ -32,9 +32,7 @@ pub(super) struct Point {
 pub(super) struct Sums {
     /// Way along the curve.
     pub(super) length: f64,
-    /// Area of the surface it sweeps round the axis.
-    pub(super) area: f64,
-    /// Volume inside that surface.
+    /// Volume inside the surface it sweeps round the axis.
     pub(super) volume: f64,
 }
 
@@ -81,7 +79,7 @@ impl Piece {
             if [r2, r3, h2, h3].iter().all(|bend| **bend == 0.0))
     }
 
-    /// Length, area and volume between two parameters.
+    /// Length and volume between two parameters.
     pub(super) fn sums(&self, from: f64, to: f64) -> Sums {
         use std::f64::consts::PI;
         let half = (to - from) / 2.0;
@@ -91,7 +89,6 @@ impl Piece {
             let share = weight * half;
             Sums {
                 length: sums.length + share * point.speed(),
-                area: sums.area + share * 2.0 * PI * point.radius * point.speed(),
                 volume: sums.volume + share * PI * point.radius * point.radius * point.height_rate,
             }
         })

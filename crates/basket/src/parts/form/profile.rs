@@ -2,15 +2,11 @@
 
 use std::f64::consts::TAU;
 
-use serde::{Serialize, Serializer};
-
 use super::curve::{Piece, Point};
 use super::pchip;
 use crate::measure::{Angle, Length};
 use crate::pattern::{Form, MouldPattern, Side};
 
-/// How many places are written out, at even steps along the surface.
-const WRITTEN: u32 = 33;
 /// Panels into which a curved piece is cut, unless there are very many pieces.
 const PANELS: usize = 32;
 /// Panels in the whole profile after which pieces are cut less finely.
@@ -21,19 +17,15 @@ const LARGEST: f64 = 1e5;
 const FLATTEST_BOWL: f64 = 1e-3;
 
 /// A place on the side of a mould.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spot {
     /// Way along the surface from the base.
-    #[serde(rename = "along_mm")]
     pub along: Length,
     /// Height above the base.
-    #[serde(rename = "height_mm")]
     pub height: Length,
     /// Radius of the mould; for outlines that are not round, girth / 2π.
-    #[serde(rename = "radius_mm")]
     pub radius: Length,
     /// Lean of the wall outward from upright.
-    #[serde(rename = "lean_deg")]
     pub lean: Angle,
 }
 
@@ -49,7 +41,6 @@ impl Spot {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Profile {
     panels: Vec<Panel>,
-    area_mm2: f64,
     volume_mm3: f64,
 }
 
@@ -156,7 +147,7 @@ impl Profile {
 
     fn of_pieces(pieces: &[Piece]) -> Self {
         let fine = (MOST_PANELS / pieces.len().max(1)).clamp(2, PANELS);
-        let mut profile = Self { panels: Vec::new(), area_mm2: 0.0, volume_mm3: 0.0 };
+        let mut profile = Self { panels: Vec::new(), volume_mm3: 0.0 };
         for piece in pieces {
             profile.add(piece, if piece.is_straight() { 1 } else { fine });
         }
@@ -174,7 +165,6 @@ impl Profile {
             let from = Node::at(along, start_point);
             along += sums.length;
             self.panels.push(Panel { from, to: Node::at(along, end_point) });
-            self.area_mm2 += sums.area;
             self.volume_mm3 += sums.volume;
             (start, start_point) = (end, end_point);
         }
@@ -188,11 +178,6 @@ impl Profile {
     /// Height from base to top.
     pub fn height(&self) -> Length {
         Length::mm(self.top().height)
-    }
-
-    /// Area of the surface, in square millimetres.
-    pub fn area_mm2(&self) -> f64 {
-        self.area_mm2
     }
 
     /// Volume inside the surface, in cubic millimetres.
@@ -327,13 +312,6 @@ fn hermite(from: (f64, f64), to: (f64, f64), width: f64, share: f64) -> (f64, f6
     let (square, cube) = (3.0 * rise - 2.0 * start - end, start + end - 2.0 * rise);
     let value = from.0 + share * (start + share * (square + share * cube));
     (value, (start + share * (2.0 * square + share * 3.0 * cube)) / width)
-}
-
-impl Serialize for Profile {
-    /// A list of places at even steps along the surface.
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_seq(self.spots(WRITTEN))
-    }
 }
 
 /// The places whose height rises, as `(height, radius)` in mm.

@@ -2,15 +2,13 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
 use crate::fittings::Ears;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::FillerPattern;
 use crate::rim::Rim;
-use crate::stock::{self, Kind, Material};
+use crate::stock::{Kind, Material};
 use crate::uprights::Uprights;
 
 /// How much thicker than the staves a filler is, to cover their tips and rest on both hoops
@@ -22,23 +20,20 @@ const CANES: &[Kind] = &[Kind::ChairCane, Kind::BinderCane];
 const REEDS: &[Kind] = &[Kind::RoundReed];
 
 /// The filler as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Filler {
     /// Its stock.
-    #[serde(serialize_with = "stock::name_only")]
     pub stock: Material,
     /// The pieces, between the ears or once round.
     pub pieces: Vec<FillerPiece>,
     /// Length of all pieces.
-    #[serde(rename = "length_mm")]
     pub length: Length,
 }
 
 /// One piece of filler.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FillerPiece {
     /// Length to cut.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Where it begins, as a fraction of the way round.
     pub from_turn: f64,

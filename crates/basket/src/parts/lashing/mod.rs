@@ -6,14 +6,12 @@ mod section;
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::{Every, LashingPattern, LashingStyle};
 use crate::rim::Rim;
-use crate::stock::{self, Kind, Material};
+use crate::stock::{Kind, Material};
 use crate::uprights::Uprights;
 pub use filler::{Filler, FillerPiece, filler_round};
 pub use hull::Hull;
@@ -30,10 +28,9 @@ const CLOSEST: f64 = 2.0;
 const STEPS: u32 = 256;
 
 /// The lashing as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Lashing {
     /// The strand.
-    #[serde(serialize_with = "stock::name_only")]
     pub weaver: Material,
     /// Once round or crossed.
     pub style: LashingStyle,
@@ -42,25 +39,18 @@ pub struct Lashing {
     /// How many wraps in all.
     pub wraps: u32,
     /// Way round the rim's section, at the strand's neutral axis.
-    #[serde(rename = "round_mm")]
     pub round: Length,
     /// Step along the rim from wrap to wrap.
-    #[serde(rename = "step_mm")]
     pub step: Length,
     /// Length on the rim when every wrap is pulled into a helix.
-    #[serde(rename = "tight_mm")]
     pub tight: Length,
     /// Length on the rim when each wrap goes round and then steps along.
-    #[serde(rename = "net_mm")]
     pub net: Length,
     /// Length left at each end of a strand.
-    #[serde(rename = "tail_mm")]
     pub tail: Length,
     /// Length to lay out, with tails and a spare.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// How long one strand is.
-    #[serde(rename = "strand_mm")]
     pub strand: Length,
     /// How many strands.
     pub strands: u32,

@@ -1,7 +1,8 @@
 //! What was chosen for the staves, and why.
 
-use super::solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
-use super::{Needs, Staves};
+use super::Staves;
+use super::needs::Needs;
+use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use crate::base::Base;
 use crate::making::Making;
 use crate::measure::Length;

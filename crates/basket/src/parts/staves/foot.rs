@@ -10,8 +10,9 @@
 //! `R ≤ (rise − (t/2) cos φ)/(1 − cos φ)` and `R ≤ (run sin φ + t/2 − rise cos φ)/(1 − cos φ)`.
 //!
 //! Where that is tighter than the stock stands, the stave takes the least radius that it stands, bends
-//! further than the wall leans, swings back on the same radius and touches the wall as low as it can
-//! (see the module `swing`). Derived here.
+//! further than the wall leans, swings back on the same radius and touches the wall as low as it can; where
+//! that is at the mould's foot, it takes the largest radius that brings it there (see the module `swing`).
+//! Derived here.
 
 mod curve;
 mod swing;
@@ -26,13 +27,13 @@ use crate::form::{Profile, Spot};
 use crate::measure::{Angle, Length};
 use crate::stock::Material;
 
-/// Strain `t/(2R)` at which soaked stock is bent where nothing is known of it: to a radius of the middle
-/// of two thicknesses (from memory: soaked and thinned reed takes 1.5 to 2 thicknesses; a bent test
-/// piece is better).
+/// Strain `t/(2R)` at which soaked stock is bent where nothing is known of it: on a radius of two
+/// thicknesses, measured to its middle (from memory: soaked and thinned reed is bent over edges of 1.5 to 2
+/// thicknesses, a strain of 0.2 to 0.25; a bent test piece is better).
 pub const USUAL_BEND_LIMIT: f64 = 0.25;
-/// A stave may stand this much further off the mould than one that lies on it before anybody sees
-/// it: a weaver behind it, about 1 mm of cane, holds it off as far (derived here).
-pub const UNSEEN: Length = Length::mm(1.0);
+/// A stave may stand this much further off the mould than one that lies on it before anybody sees more than
+/// the turn of the foot (common practice: 1/8 in; the first rows follow it).
+pub const UNSEEN: Length = Length::inches(1.0 / 8.0);
 /// The tightest radius that is drawn, in mm, and the largest.
 const RADII: (f64, f64) = (1e-3, 1e5);
 /// Places below the touch at which the stand-off is measured.
@@ -78,9 +79,10 @@ impl Bend {
     pub fn of(profile: &Profile, base: &Base, stock: &Material) -> Self {
         let foot = Foot::of(profile, base, stock.thickness);
         let thickness = foot.thickness();
-        let limit = stock.over_an_edge().unwrap_or(USUAL_BEND_LIMIT);
+        let known = stock.over_an_edge().or(stock.bend_limit).filter(|limit| *limit > 0.0);
+        let limit = known.unwrap_or(USUAL_BEND_LIMIT).clamp(1e-4, 1.0);
         let (tightest, widest) = RADII;
-        let least = (thickness.to_mm() / (2.0 * limit.max(1e-4).min(1.0))).max(tightest).min(widest);
+        let least = (thickness.to_mm() / (2.0 * limit)).clamp(tightest, widest);
         let solved = foot.solve(least);
         let radius = Length::mm(solved.radius);
         let mut bend = Self {

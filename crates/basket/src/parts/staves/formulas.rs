@@ -21,27 +21,8 @@ pub fn touch_width(inner_radius: Length, count: u32) -> Length {
     }
 }
 
-/// Distance between the inner corners of neighbouring flat staves on a circle of this inner radius:
-/// `2 (r sin(π/n) − (w/2) cos(π/n))`; negative when they overlap.
-pub fn corner_clearance(inner_radius: Length, width: Length, count: u32) -> Length {
-    let (sin, cos) = libm::sincos(PI / f64::from(count.max(1)));
-    2.0 * (inner_radius * sin - width / 2.0 * cos)
-}
-
-/// Width, along the radius, of an upright groove that takes a flat stave:
-/// `√((r + t/2)² + (w/2)²) − (r − t/2)`, where `r` is the radius of the stave's middle.
-pub fn upright_groove_width(radius: Length, width: Length, thickness: Length) -> Length {
-    let outer = libm::hypot((radius + thickness / 2.0).to_mm(), width.to_mm() / 2.0);
-    Length::mm(outer) - (radius - thickness / 2.0)
-}
-
 /// Strain of the outer face of a strip bent so that its middle has this radius: `t / (2R)`
 /// (elementary beam theory).
 pub fn bend_strain(thickness: Length, middle_radius: Length) -> f64 {
     thickness / (middle_radius.max(Length::mm(1e-3)) * 2.0)
-}
-
-/// The same by the radius of the inner face: `t / (2R + t)`.
-pub fn bend_strain_over(thickness: Length, inner_radius: Length) -> f64 {
-    bend_strain(thickness, inner_radius + thickness / 2.0)
 }

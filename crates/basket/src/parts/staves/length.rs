@@ -1,9 +1,7 @@
 //! How long a stave is.
 
-use serde::Serialize;
-
-use super::Needs;
 use super::foot::Bend;
+use super::needs::Needs;
 use crate::base::Base;
 use crate::measure::Length;
 
@@ -13,23 +11,18 @@ pub const USUAL_TRIM: Length = Length::inches(0.5);
 const CUT_STEP: Length = Length::inches(1.0 / 16.0);
 
 /// The parts of a stave's length.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LengthParts {
     /// In the groove.
-    #[serde(rename = "groove_mm")]
     pub groove: Length,
     /// What the bend from the edge of the base onto the wall adds: the way round it, less the part of the
     /// wall that it keeps off.
-    #[serde(rename = "turn_mm")]
     pub turn: Length,
     /// Along the mould to the top of the last row.
-    #[serde(rename = "wall_mm")]
     pub wall: Length,
     /// Between the hoops.
-    #[serde(rename = "rim_mm")]
     pub rim: Length,
     /// Left above the rim, to hold and trim.
-    #[serde(rename = "trim_mm")]
     pub trim: Length,
 }
 

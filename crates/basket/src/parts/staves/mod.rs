@@ -4,62 +4,24 @@ mod explain;
 mod foot;
 mod formulas;
 mod length;
+mod needs;
 mod rank;
 mod solve;
 mod taper;
+mod usual;
 mod wall;
 
-use crate::form::Form;
 use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::OvalSide;
 use crate::stock::{Kind, Material, PutUp};
-use crate::uprights::{Standing, Uprights};
-use crate::weave::Running;
+use crate::uprights::Uprights;
 pub use foot::{Bend, BendPoint, UNSEEN, USUAL_BEND_LIMIT};
-pub use formulas::{
-    bend_strain, bend_strain_over, corner_clearance, count_on, touch_width, upright_groove_width,
-};
+pub use formulas::{bend_strain, count_on, touch_width};
 pub use length::{LengthParts, USUAL_TRIM};
-pub use solve::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
+pub use needs::Needs;
 pub use taper::{Taper, least_foot};
-
-/// What the rest of the basket asks of the staves.
-#[derive(Clone, Copy)]
-pub struct Needs<'a> {
-    /// The form over which they stand.
-    pub form: &'a Form,
-    /// What they may be cut from where the pattern names no stock.
-    pub stocks: &'a [Material],
-    /// Top of the last row, along the mould.
-    pub wall: Length,
-    /// Height of the rim's hoops.
-    pub rim: Length,
-    /// Thickness of the thickest weaver.
-    pub weaver: Length,
-    /// Width of the weaver at the rim.
-    pub row: Length,
-    /// How far the rows hold the staves off the form.
-    pub behind: &'a Standing,
-    /// Whether the basket has two ears.
-    pub ears: bool,
-    /// How the courses do on a count of staves.
-    pub running: &'a dyn Fn(u32) -> Running,
-}
-
-impl Needs<'_> {
-    /// The same with lengths that make sense: finite and not negative.
-    fn sound(&self) -> Self {
-        let sound = |length: Length| Length::mm(length.to_mm().clamp(0.0, 1e5)).max(Length::ZERO);
-        Self {
-            wall: sound(self.wall),
-            rim: sound(self.rim),
-            weaver: sound(self.weaver),
-            row: sound(self.row),
-            ..*self
-        }
-    }
-}
+pub use usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 
 /// The staves as computed.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,10 +3,10 @@
 //! The penalty is a sum of parts, each measured in wanted gaps or as a share; its weights are our
 //! own judgement: what cannot be woven weighs most, then what will show, then what costs work.
 
-use super::Needs;
 use super::foot::{Bend, UNSEEN};
 use super::formulas::touch_width;
 use super::length::LengthParts;
+use super::needs::Needs;
 use super::taper::{Taper, Task, least_foot};
 use super::wall::Wall;
 use crate::base::Base;

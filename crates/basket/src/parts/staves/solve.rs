@@ -2,9 +2,11 @@
 
 use super::foot::Bend;
 use super::length::LengthParts;
+use super::needs::Needs;
 use super::rank::{Entry, Judge, Judged, Offer};
+use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use super::wall::Wall;
-use super::{Candidate, GapAt, Needs, Staves, explain, formulas};
+use super::{Candidate, GapAt, Staves, explain, formulas};
 use crate::base::Base;
 use crate::chance;
 use crate::making::Making;
@@ -14,13 +16,6 @@ use crate::stock::Material;
 use crate::uprights::Uprights;
 use crate::weave::Running;
 
-/// The usual gap at the rim is one weaver's width, but no less than this (common practice; a learner's weblog
-/// takes 1.5 mm).
-pub const USUAL_GAP: Length = Length::inches(1.0 / 16.0);
-/// Spares for every stave in the basket (a learner's weblog: at least 10 %).
-pub const SPARE_SHARE: f64 = 0.1;
-/// Wanted chance that the spares suffice (assumed).
-pub const SPARES_CONFIDENCE: f64 = 0.95;
 /// How far counts are tried beyond those that the girths suggest.
 const BEYOND: f64 = 4.0;
 /// How many counts are tried for one stock at most.

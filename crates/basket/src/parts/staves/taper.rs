@@ -4,8 +4,6 @@
 //! foot that makes the largest departure from the wanted gap least is where the worst excess and
 //! the worst want are equal. The point is searched over the wall's height. Derived here.
 
-use serde::Serialize;
-
 use super::formulas::touch_width;
 use super::wall::Wall;
 use crate::measure::Length;
@@ -27,19 +25,15 @@ const JAM_SHARE: f64 = 100.0;
 const WORTH_SHAVING: Length = Length::mm(0.1);
 
 /// A taper a maker can shave: full width above a point, then straight to the foot.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Taper {
     /// Distance above the mould's base, along the mould, at which full width begins.
-    #[serde(rename = "from_mm")]
     pub from: Length,
     /// Width at the foot, at the bottom of the groove.
-    #[serde(rename = "foot_mm")]
     pub foot: Length,
     /// Largest departure of a gap from the one aimed at, with this taper.
-    #[serde(rename = "worst_mm")]
     pub worst: Length,
     /// The same for the ideal width curve, which only the stock's width limits.
-    #[serde(rename = "worst_ideal_mm")]
     pub worst_ideal: Length,
 }
 

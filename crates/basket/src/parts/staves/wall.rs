@@ -1,8 +1,8 @@
 //! The wall as the staves meet it: their girth at even steps, and the circle of the groove.
 
-use super::Needs;
 use super::foot::Bend;
 use super::length::LengthParts;
+use super::needs::Needs;
 use crate::base::Base;
 use crate::form::{Form, Spot};
 use crate::measure::Length;

@@ -5,17 +5,16 @@ mod colouring;
 mod wanted;
 mod ways;
 
-use std::collections::BTreeMap;
+pub use wanted::{COUNTS, Wanted};
 
-use serde::Serialize;
+use std::collections::BTreeMap;
 
 use crate::pattern::WeaveKind;
 use crate::weave::fabric::Fabric;
 use crate::weave::look::{Look, ROWS_READ, Sighting};
 use crate::weave::passing::Passing;
 use crate::weave::sights::Sights;
-pub use colouring::Colouring;
-pub use wanted::{COUNTS, MOST_COLOURS, Wanted};
+pub use colouring::{Colouring, MOST_COLOURS};
 
 /// Staves that a look is read off: twice the longest repeat of weave and colours.
 const STAVES_READ: u32 = 64;
@@ -29,12 +28,11 @@ const OFF: f64 = 0.5;
 const OF_A_FAMILY: usize = 3;
 
 /// A way to get a wanted look.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Proposal {
     /// How many staves.
     pub count: u32,
     /// The weave on them.
-    #[serde(skip)]
     pub fabric: Fabric,
     /// Which colours go where.
     pub colouring: Colouring,

@@ -1,7 +1,5 @@
 //! The weaving told row by row.
 
-use serde::Serialize;
-
 use crate::message::{Message, Value};
 use crate::pattern::Way;
 use crate::weave::{Course, Weave};
@@ -10,7 +8,7 @@ use crate::weave::{Course, Weave};
 const MOST_IN_TURN: usize = 12;
 
 /// What to do in rows that are woven alike.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Instruction {
     /// Number of the first row.
     pub first: u32,

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use crate::message::Term;
 use crate::pattern::{CoursePattern, Way, WeaveKind};
+use crate::term::Term;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
 

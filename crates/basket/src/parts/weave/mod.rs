@@ -24,12 +24,10 @@ pub mod taut;
 mod verdict;
 mod weaves;
 
-use serde::Serialize;
-
 use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::{Way, WeaveKind};
-use crate::stock::{self, Material};
+use crate::stock::Material;
 pub use diagonal::Diagonal;
 pub use fabric::Fabric;
 pub use instructions::{Instruction, SENTENCES, instructions};
@@ -43,25 +41,21 @@ pub use verdict::{FLOAT_ROWS, FLOAT_STAVES, Running, Verdict};
 pub use weaves::{Cell, Chart, Chase, Level, Reversed, SkipOne, Spiral, Twined};
 
 /// The weaving as computed.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Weave {
     /// How many rows in all.
     pub rows: u32,
     /// Length of all weavers on the basket, the most take-up included, joins not.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Courses from the base upward.
     pub courses: Vec<Course>,
     /// Top of the last row, along the mould.
-    #[serde(rename = "top_along_mm")]
     pub top_along: Length,
     /// Top of the last row, as a height.
-    #[serde(rename = "top_height_mm")]
     pub top_height: Length,
     /// Share of its height that the weaving loses when it dries.
     pub shrink: f64,
     /// Height that opens at the top when the weaving has dried and is packed down.
-    #[serde(rename = "packing_gap_mm")]
     pub packing_gap: Length,
     /// Rows to add then.
     pub rows_to_add: u32,
@@ -72,14 +66,13 @@ pub struct Weave {
 }
 
 /// A run of rows in one weave.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Course {
     /// The weave.
     pub weave: WeaveKind,
     /// Whether its rows run on or each begins anew.
     pub way: Way,
     /// The first weaver's material.
-    #[serde(serialize_with = "stock::name_only")]
     pub weaver: Material,
     /// Each weaver with its material, colours, length, strands and joins; where the first rows are
     /// doubled, the weaver that doubles them is the last.
@@ -89,32 +82,24 @@ pub struct Course {
     /// How many rows.
     pub rows: u32,
     /// Height of one row along the mould, where it is not doubled; the mean where weavers differ.
-    #[serde(rename = "pitch_mm")]
     pub pitch: Length,
     /// Clear distance between rows, where they are spaced.
-    #[serde(rename = "space_mm")]
     pub space: Length,
     /// How many of the first rows are doubled.
     pub doubled: u32,
     /// Bottom of the first row, along the mould.
-    #[serde(rename = "from_mm")]
     pub from: Length,
     /// Top of the last row, along the mould.
-    #[serde(rename = "to_mm")]
     pub to: Length,
     /// Where the pattern wants the course to end, along the mould; none for a count of rows.
-    #[serde(rename = "wanted_to_mm")]
     pub wanted_to: Option<Length>,
     /// Length of all its weavers on the basket, the most take-up included, joins not.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Shares by which going over and under lengthens the weaver.
     pub take_up: TakeUp,
     /// Length of all its weavers to lay out, with the overlaps where a strand begins.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
     /// How long one strand of the first weaver is.
-    #[serde(rename = "strand_mm")]
     pub strand: Length,
     /// How many strands of all its weavers.
     pub strands: u32,
@@ -123,12 +108,11 @@ pub struct Course {
     /// Whether it runs on this count, and what would mend it.
     pub verdict: Verdict,
     /// What is seen at each of its crossings.
-    #[serde(skip)]
     pub fabric: Fabric,
 }
 
 /// One round of the weaver.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Row {
     /// Number, counted from 1 at the base.
     pub number: u32,
@@ -137,15 +121,11 @@ pub struct Row {
     /// Stave, counted from 1, at which it begins.
     pub begin: u32,
     /// Middle of the row, along the mould.
-    #[serde(rename = "along_mm")]
     pub along: Length,
     /// Middle of the row, as a height.
-    #[serde(rename = "height_mm")]
     pub height: Length,
     /// Height of the row along the mould.
-    #[serde(rename = "pitch_mm")]
     pub pitch: Length,
     /// Length of all weavers in this row, the most take-up included.
-    #[serde(rename = "length_mm")]
     pub length: Length,
 }

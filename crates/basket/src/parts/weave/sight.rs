@@ -1,10 +1,9 @@
 //! What the colours of a woven course make, with its measures on the mould.
 
-use serde::Serialize;
-
 use crate::measure::Angle;
-use crate::message::{Message, Term, Value};
+use crate::message::{Message, Value};
 use crate::pattern::Lean;
+use crate::term::Term;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::{Look, ROWS_READ, Sighting, USUAL_PROPORTION};
 use crate::weave::sights::Sights;
@@ -12,7 +11,7 @@ use crate::weave::strands::WeaverAmount;
 use crate::weave::{Course, Face, Row, Weave};
 
 /// What is seen of a course.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CourseLook {
     /// The look and its slope in staves a row.
     pub sighting: Sighting,
@@ -25,7 +24,6 @@ pub struct CourseLook {
     /// How often a line of a spiral goes round from the first row to the last; zero for other looks.
     pub turns: f64,
     /// How steeply a spiral climbs; none for other looks.
-    #[serde(rename = "climb_deg")]
     pub climb: Option<Angle>,
 }
 

@@ -1,52 +1,30 @@
 //! What one weaver of a course takes: its length, its strands in order and where they are joined.
 
-use serde::Serialize;
-
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::stock::{self, Material};
+use crate::stock::Material;
 
 /// One weaver of a course.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct WeaverAmount {
     /// Its material.
-    #[serde(serialize_with = "stock::name_only")]
     pub material: Material,
     /// Colours of its strands, in order and then again; never empty.
     pub colours: Vec<Colour>,
     /// Its rows: the first (from 0 within the course), how many rows on the next is, and past the last.
     pub rows: RowsOf,
     /// Length on the basket, take-up included, joins not.
-    #[serde(rename = "length_mm")]
     pub length: Length,
     /// Length to lay out, with the overlaps where a strand begins.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
     /// How long one whole strand is.
-    #[serde(rename = "strand_mm")]
     pub strand: Length,
     /// Its strands in the order in which they are used.
     pub strands: Vec<Strand>,
     /// Where one strand follows another, in weaving order.
     pub joins: Vec<Join>,
     /// The first strand that is too short to be joined; what is computed is for one that is not.
-    #[serde(skip)]
     pub too_short: Option<TooShort>,
-}
-
-/// A change from a spent strand to a new one of the same weaver.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Join {
-    /// Row in which the spent strand ends.
-    pub row: u32,
-    /// Stave over which the spent strand is cut.
-    pub cut_over: u32,
-    /// Stave behind which the new strand starts.
-    pub start_behind: u32,
-    /// Number of the weaver within its course, counted from 1.
-    pub weaver: u32,
-    /// Whether the new strand has another colour.
-    pub recolour: bool,
 }
 
 /// A strand that is too short to be joined.
@@ -59,7 +37,7 @@ pub struct TooShort {
 }
 
 /// Which rows of its course a weaver lays.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct RowsOf {
     /// The first, from 0.
     pub first: u32,
@@ -77,7 +55,7 @@ impl RowsOf {
 }
 
 /// A strand as it lies in the basket.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Strand {
     /// Which of its weaver's colours it has, from 0.
     pub colour: u32,
@@ -86,7 +64,6 @@ pub struct Strand {
     /// Place in that row (from 0 where the row begins) from which it is the one that is seen.
     pub place: u32,
     /// Length to cut, overlap included.
-    #[serde(rename = "cut_mm")]
     pub cut: Length,
 }
 
@@ -104,4 +81,19 @@ impl WeaverAmount {
         let colour = strand.map_or(0, |strand| strand.colour as usize);
         self.colours.get(colour % self.colours.len().max(1))
     }
+}
+
+/// A change from a spent strand to a new one of the same weaver.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Join {
+    /// Row in which the spent strand ends.
+    pub row: u32,
+    /// Stave over which the spent strand is cut.
+    pub cut_over: u32,
+    /// Stave behind which the new strand starts.
+    pub start_behind: u32,
+    /// Number of the weaver within its course, counted from 1.
+    pub weaver: u32,
+    /// Whether the new strand has another colour.
+    pub recolour: bool,
 }

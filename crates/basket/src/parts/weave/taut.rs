@@ -17,8 +17,6 @@
 
 use std::f64::consts::FRAC_PI_2;
 
-use serde::Serialize;
-
 use crate::form::Form;
 use crate::measure::Length;
 use crate::stock::Kind;
@@ -40,7 +38,7 @@ const WIDEST: f64 = 1e5;
 /// It is the least certain figure of a basket: the hand, the edges of the staves and how wet they are all
 /// tell. The upper end is the taut way round the stave's own section; the lower end is round an ellipse as
 /// wide and as thick, which staves come to that are thinned at their edges (common practice).
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct TakeUp {
     /// The lower end.
     pub least: f64,

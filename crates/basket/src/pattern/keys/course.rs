@@ -39,7 +39,8 @@ keys! {
         ListOf { each: kinds::WEAVERS, most: MOST_WEAVERS },
         Usual::Computed("usual-course-weavers"),
         r#"["cane fine", "cane fine"]"#,
-    ).with(SEVERAL);
+    )
+    .with(SEVERAL);
     /// How many rows.
     pub const ROWS: Key<u32> = Key::new(
         "weave.courses.rows",
@@ -48,12 +49,8 @@ keys! {
         "4",
     );
     /// Up to which place.
-    pub const UNTIL: Key<Until> = Key::new(
-        "weave.courses.until",
-        (),
-        Usual::Nothing("usual-course-until"),
-        r#""1 below mould top""#,
-    );
+    pub const UNTIL: Key<Until> =
+        Key::new("weave.courses.until", (), Usual::Nothing("usual-course-until"), r#""1 below mould top""#);
     /// The colours of the weavers' strands.
     pub const COLOURS: Key<Vec<Vec<Colour>>> = Key::new(
         "weave.courses.colours",
@@ -73,14 +70,12 @@ keys! {
         Counts::of(1, 2 * weaves::LONGEST_FLOAT).usually(1, 7),
         Usual::Constant(1),
         "2",
-    ).with(TWILL);
+    )
+    .with(TWILL);
     /// Rows of a reversed twill before it turns; the usual count is common practice.
-    pub const BAND: Key<u32> = Key::new(
-        "weave.courses.band",
-        Counts::of(1, 500).usually(1, 24),
-        Usual::Constant(6),
-        "8",
-    ).with(REVERSED_TWILL);
+    pub const BAND: Key<u32> =
+        Key::new("weave.courses.band", Counts::of(1, 500).usually(1, 24), Usual::Constant(6), "8")
+            .with(REVERSED_TWILL);
     /// Whether each round ends with a step up.
     pub const STEP_UP: Key<bool> =
         Key::new("weave.courses.step-up", (), Usual::Constant(false), "true").with(LEVEL);
@@ -92,26 +87,21 @@ keys! {
         "31",
     );
     /// A weave drawn by hand.
-    pub const CHART: Key<Drawn> = Key::new(
-        "weave.courses.chart",
-        2000,
-        Usual::Nothing("usual-course-chart"),
-        r#"["X.X.", ".X.X"]"#,
-    ).with(DRAWN);
+    pub const CHART: Key<Drawn> =
+        Key::new("weave.courses.chart", 2000, Usual::Nothing("usual-course-chart"), r#"["X.X.", ".X.X"]"#)
+            .with(DRAWN);
     /// A file with such a weave.
     pub const CHART_FILE: Key<String> = Key::new(
         "weave.courses.chart-file",
         Texts::Line,
         Usual::Nothing("usual-course-chart-file"),
         r#""waves.csv""#,
-    ).with(DRAWN);
+    )
+    .with(DRAWN);
     /// How many of the first rows are woven with the weaver double.
-    pub const DOUBLED: Key<u32> = Key::new(
-        "weave.courses.doubled",
-        Counts::of(0, 100).usually(0, 12),
-        Usual::Constant(0),
-        "2",
-    ).with(OF_ONE);
+    pub const DOUBLED: Key<u32> =
+        Key::new("weave.courses.doubled", Counts::of(0, 100).usually(0, 12), Usual::Constant(0), "2")
+            .with(OF_ONE);
     /// Lengths of the first strands.
     pub const STRANDS: Key<Vec<Length>> = Key::new(
         "weave.courses.strands",
@@ -120,8 +110,12 @@ keys! {
         r#"["14 ft", "11 ft"]"#,
     );
     /// Distance from row to row against the weaver's width.
-    pub const PACKING: Key<f64> =
-        Key::new("weave.courses.packing", Shares::of(0.5, 6.0), Usual::Computed("usual-course-packing"), r#""105 %""#);
+    pub const PACKING: Key<f64> = Key::new(
+        "weave.courses.packing",
+        Shares::of(0.5, 6.0),
+        Usual::Computed("usual-course-packing"),
+        r#""105 %""#,
+    );
     /// Clear distance from row to row.
     pub const SPACED: Key<Length> = Key::new(
         "weave.courses.spaced",

@@ -17,15 +17,15 @@ keys! {
     pub const WIDTH: Key<Length> =
         Key::new("ears.width", PART.usually(0.25, 2.0), Usual::Computed("usual-ears-size"), r#""3/8""#);
     /// Thickness.
-    pub const THICKNESS: Key<Length> =
-        Key::new("ears.thickness", PART.usually(0.015_625, 0.5), Usual::Computed("usual-ears-size"), r#""1/16""#);
-    /// Height of the rivet hole above the rim; the usual one is common practice.
-    pub const HOLE: Key<Length> = Key::new(
-        "ears.hole",
-        PLACE.usually(0.0625, 2.0),
-        Usual::Constant(Length::inches(0.625)),
-        r#""3/8""#,
+    pub const THICKNESS: Key<Length> = Key::new(
+        "ears.thickness",
+        PART.usually(0.015_625, 0.5),
+        Usual::Computed("usual-ears-size"),
+        r#""1/16""#,
     );
+    /// Height of the rivet hole above the rim; the usual one is common practice.
+    pub const HOLE: Key<Length> =
+        Key::new("ears.hole", PLACE.usually(0.0625, 2.0), Usual::Constant(Length::inches(0.625)), r#""3/8""#);
     /// Length that goes down behind the weaving; the usual one is common practice.
     pub const TAIL: Key<Length> =
         Key::new("ears.tail", PART.usually(0.5, 6.0), Usual::Constant(Length::inches(2.0)), r#""2 1/2""#);

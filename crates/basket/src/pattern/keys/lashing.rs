@@ -18,10 +18,6 @@ keys! {
     pub const STYLE: Key<LashingStyle> =
         Key::new("lashing.style", (), Usual::Constant(LashingStyle::Single), r#""crossed""#);
     /// Length left at each end of a strand; the usual one is common practice.
-    pub const TAIL: Key<Length> = Key::new(
-        "lashing.tail",
-        PART.usually(0.5, 8.0),
-        Usual::Constant(Length::inches(2.0)),
-        r#""2""#,
-    );
+    pub const TAIL: Key<Length> =
+        Key::new("lashing.tail", PART.usually(0.5, 8.0), Usual::Constant(Length::inches(2.0)), r#""2""#);
 }

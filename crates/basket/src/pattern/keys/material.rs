@@ -35,8 +35,12 @@ keys! {
     pub const LENGTH: Key<Length> =
         Key::new("materials.length", PART, Usual::Computed("usual-material"), r#""1/2 in""#);
     /// What is bought.
-    pub const PUT_UP: Key<String> =
-        Key::new("materials.put-up", Texts::Line, Usual::Computed("usual-material-put-up"), r#""coil of 1 lb""#);
+    pub const PUT_UP: Key<String> = Key::new(
+        "materials.put-up",
+        Texts::Line,
+        Usual::Computed("usual-material-put-up"),
+        r#""coil of 1 lb""#,
+    );
     /// Length in one put-up.
     pub const HOLDS: Key<Length> =
         Key::new("materials.holds", RUN, Usual::Computed("usual-material"), r#""275 ft""#);
@@ -50,6 +54,10 @@ keys! {
     pub const BEND: Key<f64> =
         Key::new("materials.bend", Shares::of(0.001, 0.5), Usual::Computed("usual-material"), r#""12 %""#);
     /// Share of its width that it loses in drying.
-    pub const SHRINK: Key<f64> =
-        Key::new("materials.shrink", Shares::of(0.0, 0.3), Usual::Computed("usual-material-shrink"), r#""5 %""#);
+    pub const SHRINK: Key<f64> = Key::new(
+        "materials.shrink",
+        Shares::of(0.0, 0.3),
+        Usual::Computed("usual-material-shrink"),
+        r#""5 %""#,
+    );
 }

@@ -52,12 +52,15 @@ keys! {
     pub const FINISH: Key<Finish> =
         Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
     /// The mould.
-    pub const MOULD: Key<Section> =
-        Key::new("mould", mould::CONTENTS, Usual::Needed, r#"{ base = "5 in", rim = "8 in", height = "4 in" }"#)
-            .among(Group::Mould);
+    pub const MOULD: Key<Section> = Key::new(
+        "mould",
+        mould::CONTENTS,
+        Usual::Needed,
+        r#"{ base = "5 in", rim = "8 in", height = "4 in" }"#,
+    )
+    .among(Group::Mould);
     /// The base.
-    pub const BASE: Key<Section> =
-        section("base", base::ALL, r#"{ diameter = "4 7/8" }"#).among(Group::Base);
+    pub const BASE: Key<Section> = section("base", base::ALL, r#"{ diameter = "4 7/8" }"#).among(Group::Base);
     /// The staves.
     pub const STAVES: Key<Section> = section("staves", staves::ALL, "{ count = 67 }").among(Group::Staves);
     /// The weaving.
@@ -72,7 +75,8 @@ keys! {
         (Contents::of(filler::ALL), Some(filler::NONE)),
         Usual::Computed("usual-chosen"),
         r#""none""#,
-    ).among(Group::Rim);
+    )
+    .among(Group::Rim);
     /// The lashing.
     pub const LASHING: Key<Section> =
         section("lashing", lashing::ALL, r#"{ every = "stave" }"#).among(Group::Lashing);
@@ -84,14 +88,16 @@ keys! {
         (Contents::of(ears::ALL), None),
         Usual::Nothing("usual-ears"),
         r#"{ material = "brass" }"#,
-    ).among(Group::Handle);
+    )
+    .among(Group::Handle);
     /// The handle.
     pub const HANDLE: Key<Part> = Key::new(
         "handle",
         (Contents::of(handle::ALL), None),
         Usual::Nothing("usual-handle"),
         r#"{ kind = "swing" }"#,
-    ).among(Group::Handle);
+    )
+    .among(Group::Handle);
     /// The maker's own words and photographs.
     pub const NOTE: Key<Sections> = Key::new(
         "note",

@@ -45,20 +45,11 @@ keys! {
     pub const LENGTH: Key<Length> =
         Key::new("staves.length", PART.usually(2.0, 20.0), Usual::Computed("usual-computed"), r#""8""#);
     /// How many more to shape.
-    pub const SPARES: Key<u32> = Key::new(
-        "staves.spares",
-        Counts::of(0, 999).usually(0, 30),
-        Usual::Computed("usual-computed"),
-        "7",
-    );
+    pub const SPARES: Key<u32> =
+        Key::new("staves.spares", Counts::of(0, 999).usually(0, 30), Usual::Computed("usual-computed"), "7");
     /// Which way the rounded face looks.
-    pub const OVAL: Key<OvalSide> =
-        Key::new("staves.oval", (), Usual::Constant(OvalSide::Out), r#""out""#);
+    pub const OVAL: Key<OvalSide> = Key::new("staves.oval", (), Usual::Constant(OvalSide::Out), r#""out""#);
     /// Colours, stave by stave.
-    pub const COLOURS: Key<Vec<Colour>> = Key::new(
-        "staves.colours",
-        MOST_COLOURS,
-        Usual::Nothing("usual-natural"),
-        r#"["natural", "blue"]"#,
-    );
+    pub const COLOURS: Key<Vec<Colour>> =
+        Key::new("staves.colours", MOST_COLOURS, Usual::Nothing("usual-natural"), r#"["natural", "blue"]"#);
 }

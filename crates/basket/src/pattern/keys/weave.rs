@@ -1,7 +1,7 @@
 //! Keys of `[weave]`.
 
 use super::course;
-use super::declared::{Contents, Declared, Usual};
+use super::declared::{Declared, Usual};
 use super::key::{Key, keys};
 use super::limits::{Counts, ListOf, Shares};
 use super::values::Sections;
@@ -18,19 +18,12 @@ keys! {
     pub const SHRINK: Key<f64> =
         Key::new("weave.shrink", Shares::of(0.0, 0.3), Usual::Computed("usual-weave-shrink"), r#""4 %""#);
     /// Staves that a weaver may pass without changing sides; the usual count is common practice.
-    pub const FLOAT_STAVES: Key<u32> = Key::new(
-        "weave.float-staves",
-        Counts::of(1, 99).usually(1, 12),
-        Usual::Constant(4),
-        "5",
-    );
+    pub const FLOAT_STAVES: Key<u32> =
+        Key::new("weave.float-staves", Counts::of(1, 99).usually(1, 12), Usual::Constant(4), "5");
     /// Rows that a stave may lie bare, or hidden; the usual count is common practice.
     pub const FLOAT_ROWS: Key<u32> =
         Key::new("weave.float-rows", Counts::of(1, 99).usually(1, 12), Usual::Constant(4), "5");
 }
-
-/// What stands in `[weave]`.
-pub const CONTENTS: Contents = Contents::of(ALL);
 
 /// The way to a course, counted from 1: `weave.courses[2]`.
 pub fn course(number: u32) -> String {

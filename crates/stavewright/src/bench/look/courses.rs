@@ -4,72 +4,67 @@ use std::collections::BTreeMap;
 
 use basket::Basket;
 use basket::message::Value;
-use basket::pattern::fields::{COURSE_FIELDS, CourseField, FieldKind};
-use basket::pattern::{CoursePattern, Pattern, Until};
-use basket::weave::BAND;
+use basket::pattern::keys::course::{
+    self, BAND, COLOURS, DOUBLED, PACKING, ROWS, SPACED, START, STEP_UP, UNTIL, WAY, WEAVE, WEAVER, WEAVERS,
+};
+use basket::pattern::keys::weave::{self, COURSES};
+use basket::pattern::keys::{Declared, Usual};
+use basket::pattern::{CoursePattern, Pattern, Until, WeaveKind, Word};
 use words::Words;
 
 use super::field::{Making, in_file};
 use super::lengths;
-use crate::bench::api::{Course, Courses, Edit, EditValue, Field};
+use crate::bench::api::{Course, Courses, Edit, EditValue, Field, Used};
 use crate::bench::text::Written;
-
-/// Keys of which a course has one or the other.
-const EITHER: [(&str, &str); 3] = [("rows", "until"), ("weaver", "weavers"), ("packing", "spaced")];
 
 /// All courses.
 pub(super) fn courses(written: &Written, pattern: &Pattern, basket: &Basket, words: &Words) -> Courses {
-    let entries = written.entries("weave.courses");
-    let choice = basket.choices.iter().find(|choice| choice.key == "weave.courses");
-    let list = Edit::Set { path: "weave.courses".to_owned(), value: EditValue::List(Vec::new()) };
-    let take = basket.body.weave.courses.iter().zip(1..).map(|(course, at)| Edit::Insert {
-        path: "weave.courses".to_owned(),
+    let path = || COURSES.path.to_owned();
+    let entries = written.entries(COURSES.path);
+    let choice = basket.choices.iter().find(|choice| choice.key == COURSES.path);
+    let list = Edit::Set { path: path(), value: EditValue::List(Vec::new()) };
+    let courses = &basket.body.weave.courses;
+    let take = courses.iter().zip(1..).map(|(course, at)| Edit::Insert {
+        path: path(),
         at,
-        value: in_braces(course, at as usize == basket.body.weave.courses.len(), basket, pattern),
+        value: in_braces(course, at as usize == courses.len(), basket, pattern),
     });
+    let row = |(course, number): (_, u32)| {
+        let index = number as usize - 1;
+        let (pattern_of, entry) = (pattern.weave.courses.get(index), entries.get(index));
+        Row { course, pattern: pattern_of, entry, file: pattern, basket, words }.shown(number)
+    };
     Courses {
-        each: basket
-            .weave
-            .courses
-            .iter()
-            .zip(1..)
-            .map(|(course, number)| {
-                let entry = entries.get(number as usize - 1);
-                let of = Row { course, pattern: pattern.weave.courses.get(number as usize - 1), entry };
-                of.shown(number, basket, pattern, words)
-            })
-            .collect(),
+        each: courses.iter().zip(1..).map(row).collect(),
         why: choice.map(|choice| words.say(&choice.reason)),
         take: if choice.is_some() { std::iter::once(list).chain(take).collect() } else { Vec::new() },
         give: match choice {
             Some(_) => Vec::new(),
-            None => vec![Edit::Remove { path: "weave.courses".to_owned() }],
+            None => vec![Edit::Remove { path: path() }],
         },
         fresh: fresh(basket),
     }
 }
 
-fn table<const N: usize>(pairs: [(&str, EditValue); N]) -> EditValue {
-    EditValue::Table(BTreeMap::from(pairs.map(|(key, value)| (key.to_owned(), value))))
+fn table<const N: usize>(pairs: [(&dyn Declared, EditValue); N]) -> EditValue {
+    EditValue::Table(BTreeMap::from(pairs.map(|(key, value)| (key.name().to_owned(), value))))
 }
 
 /// A few rows of plain weave in the weaver of the last course.
 fn fresh(basket: &Basket) -> EditValue {
     let weaver = basket.body.weave.courses.last().map_or("cane fine", |course| course.weaver.name.as_str());
-    table([("weave", "plain".into()), ("weaver", weaver.into()), ("rows", EditValue::Whole(4))])
+    let plain = WeaveKind::Plain.to_string();
+    table([(&WEAVE, plain.as_str().into()), (&WEAVER, weaver.into()), (&ROWS, EditValue::Whole(4))])
 }
 
 /// A chosen course as the maker would write it; the last one goes up to where it ends now.
 fn in_braces(course: &basket::weave::Course, last: bool, basket: &Basket, pattern: &Pattern) -> EditValue {
-    let end = match (last, course.wanted_to) {
-        (true, Some(_)) => ("until", below_top(basket, course, pattern)),
-        _ => ("rows", EditValue::Whole(i32::try_from(course.rows).unwrap_or(1).max(1))),
+    let end: (&dyn Declared, EditValue) = match (last, course.wanted_to) {
+        (true, Some(_)) => (&UNTIL, below_top(basket, course, pattern)),
+        _ => (&ROWS, EditValue::Whole(i32::try_from(course.rows).unwrap_or(1).max(1))),
     };
-    table([
-        ("weave", course.weave.to_string().as_str().into()),
-        ("weaver", course.weaver.name.as_str().into()),
-        end,
-    ])
+    let weave = course.weave.to_string();
+    table([(&WEAVE, weave.as_str().into()), (&WEAVER, course.weaver.name.as_str().into()), end])
 }
 
 /// Where a course ends, as a distance below the mould's top.
@@ -88,18 +83,18 @@ struct Row<'a> {
     course: &'a basket::weave::Course,
     pattern: Option<&'a CoursePattern>,
     entry: Option<&'a EditValue>,
+    file: &'a Pattern,
+    basket: &'a Basket,
+    words: &'a Words,
 }
 
 impl Row<'_> {
-    fn shown(&self, number: u32, basket: &Basket, pattern: &Pattern, words: &Words) -> Course {
-        let course = self.course;
-        let path = self.pattern.map(|_| format!("weave.courses[{number}]"));
-        let fields = match &path {
-            Some(path) => COURSE_FIELDS
-                .iter()
-                .filter(|field| (field.fits)(course.weave) || self.written(field.key).is_some())
-                .map(|field| self.field(field, path, basket, pattern, words))
-                .collect(),
+    fn shown(&self, number: u32) -> Course {
+        let (course, words) = (self.course, self.words);
+        let is_shown =
+            |key: &&&dyn Declared| (key.fits().with)(course.weave) || self.written(**key).is_some();
+        let fields = match self.pattern {
+            Some(_) => course::ALL.iter().filter(is_shown).map(|key| self.field(*key, number)).collect(),
             None => Vec::new(),
         };
         let weavers = course.weavers.iter().flat_map(|weaver| &weaver.colours);
@@ -110,19 +105,19 @@ impl Row<'_> {
             }
         }
         Course {
-            path,
+            path: self.pattern.map(|_| weave::course(number)),
             fields,
             first_row: course.first_row,
             rows: course.rows,
-            summary: self.summary(words),
+            summary: self.summary(),
             length: words.run(course.cut),
             runs: course.verdict.holds,
             colours,
         }
     }
 
-    fn summary(&self, words: &Words) -> String {
-        let course = self.course;
+    fn summary(&self) -> String {
+        let (course, words) = (self.course, self.words);
         let args = [
             ("weave", Value::Name(words.say(&course.weave.name()))),
             ("first", course.first_row.into()),
@@ -137,47 +132,39 @@ impl Row<'_> {
         words.with(id, &args)
     }
 
-    fn written(&self, key: &str) -> Option<EditValue> {
+    fn written(&self, key: &dyn Declared) -> Option<EditValue> {
         match self.entry {
-            Some(EditValue::Table(table)) => table.get(key).cloned(),
+            Some(EditValue::Table(table)) => table.get(key.name()).cloned(),
             _ => None,
         }
     }
 
-    fn field(
-        &self,
-        field: &CourseField,
-        path: &str,
-        basket: &Basket,
-        pattern: &Pattern,
-        words: &Words,
-    ) -> Field {
+    fn field(&self, key: &dyn Declared, number: u32) -> Field {
         let making = Making {
-            path: format!("{path}.{}", field.key),
-            label: words.term(&field.label()),
-            kind: &field.kind,
-            written: self.written(field.key),
-            chosen: self.used(field.key).map(|value| (value, String::new())),
+            path: weave::in_course(number, key),
+            key,
+            written: self.written(key),
+            chosen: self.used(key).map(|value| (value, String::new())),
         };
-        let mut made = making.field(words, pattern.units);
-        if matches!(field.key, "rows" | "until" | "weaver" | "weavers") {
+        let mut made = making.field(self.words, self.file.units);
+        let pair = pair(key);
+        if pair.as_ref().is_some_and(|pair| pair.is_needed) {
             made.give.clear();
         }
-        if let FieldKind::Flag = field.kind {
+        if key.path() == STEP_UP.path {
             made.take = vec![Edit::Set { path: made.path.clone(), value: EditValue::Flag(true) }];
         }
-        if let Some(other) = other(field.key).filter(|_| made.written.is_none()) {
-            made.take = self.instead(field.key, basket, pattern).map_or_else(Vec::new, |value| {
-                let remove = Edit::Remove { path: format!("{path}.{other}") };
+        if let Some(pair) = pair.filter(|_| made.written.is_none()) {
+            made.take = self.instead(key).map_or_else(Vec::new, |value| {
+                let remove = Edit::Remove { path: weave::in_course(number, pair.other) };
                 vec![remove, Edit::Set { path: made.path.clone(), value }]
             });
         }
-        if field.key == "until" && made.used.is_none() {
-            let place = self.course.to;
-            let height = basket.body.form.profile.at(place).height;
-            made.used = Some(crate::bench::api::Used {
-                text: lengths::both(words, height),
-                word: format!("height {}", in_file(height, pattern.units)),
+        if key.path() == UNTIL.path && made.used.is_none() {
+            let height = self.basket.body.form.profile.at(self.course.to).height;
+            made.used = Some(Used {
+                text: lengths::both(self.words, height),
+                word: format!("height {}", in_file(height, self.file.units)),
                 number: None,
             });
         }
@@ -185,56 +172,71 @@ impl Row<'_> {
     }
 
     /// What is used of a key that the course leaves out.
-    fn used(&self, key: &str) -> Option<Value> {
+    fn used(&self, key: &dyn Declared) -> Option<Value> {
         let course = self.course;
-        Some(match key {
-            "weave" => course.weave.to_string().into(),
-            "rows" => course.rows.into(),
-            "way" => match course.way {
-                basket::pattern::Way::Continuous => "continuous".into(),
-                basket::pattern::Way::RowByRow => "row by row".into(),
-            },
-            "band" => BAND.into(),
-            "start" => 1_u32.into(),
-            "doubled" => 0_u32.into(),
-            "colours" => "natural".into(),
-            "packing" => Value::Percent(course.pitch.to_mm() / course.weaver.width.to_mm().max(1e-3)),
-            _ => return None,
+        let is = |other: &dyn Declared| key.path() == other.path();
+        Some(if is(&WEAVE) {
+            course.weave.to_string().into()
+        } else if is(&ROWS) {
+            course.rows.into()
+        } else if is(&WAY) {
+            course.way.word().into()
+        } else if is(&COLOURS) {
+            "natural".into()
+        } else if is(&PACKING) {
+            Value::Percent(self.packing())
+        } else if let (true, Usual::Constant(usual)) = (is(&BAND) || is(&START) || is(&DOUBLED), key.usual())
+        {
+            usual
+        } else {
+            return None;
         })
     }
 
     /// The value of a key in place of the other one of its pair.
-    fn instead(&self, key: &str, basket: &Basket, pattern: &Pattern) -> Option<EditValue> {
-        let course = self.course;
-        Some(match key {
-            "rows" => EditValue::Whole(i32::try_from(course.rows).ok()?.max(1)),
-            "until" => match self.pattern?.until {
-                Until::Rows(_) => below_top(basket, course, pattern),
-                _ => return None,
-            },
-            "weaver" => course.weaver.name.as_str().into(),
-            "weavers" => {
-                let count = self.pattern?.weavers();
-                let names = (0..count).map(|weaver| self.pattern.map(|course| course.material(weaver)));
-                EditValue::List(names.flatten().map(|material| material.name.as_str().into()).collect())
-            }
-            "packing" => {
-                let share = course.pitch.to_mm() / course.weaver.width.to_mm().max(1e-3);
-                format!("{:.0} %", (share * 100.0).clamp(50.0, 300.0)).as_str().into()
-            }
-            "spaced" => {
-                let clear = (course.pitch - course.weaver.width).max(basket::Length::mm(0.5));
-                in_file(clear, pattern.units).as_str().into()
-            }
-            _ => return None,
+    fn instead(&self, key: &dyn Declared) -> Option<EditValue> {
+        let (course, pattern) = (self.course, self.pattern?);
+        let is = |other: &dyn Declared| key.path() == other.path();
+        Some(if is(&ROWS) {
+            EditValue::Whole(i32::try_from(course.rows).ok()?.max(1))
+        } else if is(&UNTIL) && matches!(pattern.until, Until::Rows(_)) {
+            below_top(self.basket, course, self.file)
+        } else if is(&WEAVER) {
+            course.weaver.name.as_str().into()
+        } else if is(&WEAVERS) {
+            let names = (0..pattern.weavers()).map(|weaver| pattern.material(weaver).name.as_str().into());
+            EditValue::List(names.collect())
+        } else if is(&PACKING) {
+            let limits = PACKING.takes;
+            format!("{:.0} %", self.packing().clamp(limits.least, limits.most) * 100.0).as_str().into()
+        } else if is(&SPACED) {
+            let clear = (course.pitch - course.weaver.width).max(basket::Length::mm(0.5));
+            in_file(clear, self.file.units).as_str().into()
+        } else {
+            return None;
         })
+    }
+
+    /// Height of a row in widths of the weaver.
+    fn packing(&self) -> f64 {
+        self.course.pitch.to_mm() / self.course.weaver.width.to_mm().max(1e-3)
     }
 }
 
-fn other(key: &str) -> Option<&'static str> {
-    EITHER.iter().find_map(|(one, two)| match key {
-        _ if key == *one => Some(*two),
-        _ if key == *two => Some(*one),
+/// The key of which a course has one or this one.
+struct Pair {
+    other: &'static dyn Declared,
+    is_needed: bool,
+}
+
+fn pair(key: &dyn Declared) -> Option<Pair> {
+    course::CONTENTS.either.iter().find_map(|either| match either.ways {
+        [[one], [other]] if one.path() == key.path() => {
+            Some(Pair { other: *other, is_needed: either.is_needed })
+        }
+        [[other], [one]] if one.path() == key.path() => {
+            Some(Pair { other: *other, is_needed: either.is_needed })
+        }
         _ => None,
     })
 }

@@ -2,8 +2,8 @@
 
 use basket::Length;
 use basket::message::Value;
-use basket::pattern::Units;
-use basket::pattern::fields::{self, FieldKind, Word as KnownWord};
+use basket::pattern::keys::{Declared, Known, Takes, Usual, weaves};
+use basket::pattern::{Units, WeaveKind};
 use basket::stock::Kind;
 use words::Words;
 
@@ -15,10 +15,8 @@ use crate::bench::text::marks;
 pub(super) struct Making<'a> {
     /// Its path.
     pub(super) path: String,
-    /// Its name.
-    pub(super) label: String,
-    /// What it takes.
-    pub(super) kind: &'a FieldKind,
+    /// Its key.
+    pub(super) key: &'a dyn Declared,
     /// What stands in the file.
     pub(super) written: Option<EditValue>,
     /// What is used if nothing stands there, and why.
@@ -28,16 +26,17 @@ pub(super) struct Making<'a> {
 impl Making<'_> {
     /// The field.
     pub(super) fn field(self, words: &Words, units: Units) -> Field {
-        let options = options(self.kind, words);
+        let takes = self.key.takes();
+        let options = options(&takes, words);
         let used = match (&self.written, &self.chosen) {
-            (Some(written), _) => Some(of_written(written, self.kind, &options, words, units)),
+            (Some(written), _) => Some(of_written(written, &takes, &options, words, units)),
             (None, Some((value, _))) => Some(of_value(value, &options, words, units)),
             (None, None) => None,
         };
         let left_out = self.written.is_none();
         let taken = self.chosen.as_ref().filter(|_| left_out).and_then(|(value, _)| to_write(value, units));
         let set = |value| Edit::Set { path: self.path.clone(), value };
-        let is_needed = matches!(self.path.as_str(), "title");
+        let is_needed = self.key.usual() == Usual::Needed;
         Field {
             take: taken.map(set).into_iter().collect(),
             give: (!left_out && !is_needed)
@@ -45,11 +44,11 @@ impl Making<'_> {
                 .into_iter()
                 .collect(),
             why: self.chosen.filter(|_| left_out).map(|(_, why)| why).filter(|why| !why.is_empty()),
-            range: range(self.kind, used.as_ref(), units),
-            kinds: kinds(self.kind).iter().map(|kind| kind.words().to_owned()).collect(),
-            kind: kind(self.kind),
+            range: range(&takes, used.as_ref(), units),
+            kinds: kinds(&takes).iter().map(|kind| kind.words().to_owned()).collect(),
+            kind: kind(&takes),
             path: self.path,
-            label: self.label,
+            label: words.term(&self.key.label()),
             written: self.written,
             used,
             options,
@@ -102,10 +101,10 @@ fn label_of(word: &str, options: &[Word]) -> String {
     options.iter().find(|option| option.word == word).map_or(word, |option| &option.label).to_owned()
 }
 
-fn of_written(written: &EditValue, kind: &FieldKind, options: &[Word], words: &Words, units: Units) -> Used {
+fn of_written(written: &EditValue, takes: &Takes, options: &[Word], words: &Words, units: Units) -> Used {
     let word = as_word(written);
-    match (kind, written) {
-        (FieldKind::Length(_), EditValue::Text(text)) => match Length::parse(text, Some(units.unit())) {
+    match (takes, written) {
+        (Takes::Length(_), EditValue::Text(text)) => match Length::parse(text, Some(units.unit())) {
             Ok(length) => Used { text: lengths::both(words, length), word, number: Some(length.to_mm()) },
             Err(_) => Used { text: word.clone(), word, number: None },
         },
@@ -130,38 +129,41 @@ fn as_word(value: &EditValue) -> String {
     }
 }
 
-fn options(kind: &FieldKind, words: &Words) -> Vec<Word> {
-    match kind {
-        FieldKind::Word(known) => known().into_iter().map(|word| option(word, words)).collect(),
-        FieldKind::Weave => fields::weaves().map(|word| weave(word, words)).collect(),
+fn options(takes: &Takes, words: &Words) -> Vec<Word> {
+    match takes {
+        Takes::Word(known) => known.iter().map(|known| option(*known, words)).collect(),
+        Takes::Weave => {
+            weaves::ALL.iter().flat_map(weaves::Weave::offered).map(|kind| weave(kind, words)).collect()
+        }
         _ => Vec::new(),
     }
 }
 
-fn option((word, term): KnownWord, words: &Words) -> Word {
-    Word { word: word.to_owned(), label: words.term(term) }
+fn option(known: Known, words: &Words) -> Word {
+    Word { word: known.word.to_owned(), label: words.term(known.term) }
 }
 
-fn weave(word: String, words: &Words) -> Word {
-    let label = fields::weave(&word).map_or_else(|| word.clone(), |kind| words.say(&kind.name()));
-    Word { word, label }
+fn weave(kind: WeaveKind, words: &Words) -> Word {
+    Word { word: kind.to_string(), label: words.say(&kind.name()) }
 }
 
-fn kinds(kind: &FieldKind) -> &'static [Kind] {
-    match kind {
-        FieldKind::Material(kinds) | FieldKind::Materials(kinds) => kinds,
+fn kinds(takes: &Takes) -> &'static [Kind] {
+    match takes {
+        Takes::Material(kinds) => kinds,
+        Takes::Materials(list) => list.each,
         _ => &[],
     }
 }
 
-fn range(kind: &FieldKind, used: Option<&Used>, units: Units) -> Option<Range> {
+fn range(takes: &Takes, used: Option<&Used>, units: Units) -> Option<Range> {
     let present = used.and_then(|used| used.number);
-    match kind {
-        FieldKind::Length(usual) => {
-            Some(lengths::slider(*usual.start(), *usual.end(), units, present.map(Length::mm)))
+    match takes {
+        Takes::Length(limits) => {
+            let [least, most] = limits.usually?;
+            Some(lengths::slider(least.to_mm(), most.to_mm(), units, present.map(Length::mm)))
         }
-        FieldKind::Count(usual) => {
-            let (least, most) = (f64::from(*usual.start()), f64::from(*usual.end()));
+        Takes::Count(counts) => {
+            let [least, most] = counts.usually.map(f64::from);
             let (least, most) =
                 (present.map_or(least, |now| now.min(least)), present.map_or(most, |now| now.max(most)));
             Some(Range { least, most, step: 1.0 })
@@ -170,21 +172,30 @@ fn range(kind: &FieldKind, used: Option<&Used>, units: Units) -> Option<Range> {
     }
 }
 
-fn kind(kind: &FieldKind) -> api::FieldKind {
-    match kind {
-        FieldKind::Text => api::FieldKind::Text,
-        FieldKind::Length(_) => api::FieldKind::Length,
-        FieldKind::Count(_) => api::FieldKind::Count,
-        FieldKind::Share => api::FieldKind::Share,
-        FieldKind::Word(_) => api::FieldKind::Word,
-        FieldKind::Weave => api::FieldKind::OpenWord,
-        FieldKind::Material(_) => api::FieldKind::Material,
-        FieldKind::Materials(_) => api::FieldKind::Materials,
-        FieldKind::Wood => api::FieldKind::Wood,
-        FieldKind::Colours => api::FieldKind::Colours,
-        FieldKind::Lengths => api::FieldKind::Lengths,
-        FieldKind::Chart => api::FieldKind::Chart,
-        FieldKind::Flag => api::FieldKind::Flag,
-        FieldKind::Part => api::FieldKind::Part,
+/// What the page shows it with; sections, girths and what stands in lists of sections have no field of
+/// their own.
+fn kind(takes: &Takes) -> api::FieldKind {
+    match takes {
+        Takes::Length(_) => api::FieldKind::Length,
+        Takes::Count(_) => api::FieldKind::Count,
+        Takes::Share(_) => api::FieldKind::Share,
+        Takes::Word(_) => api::FieldKind::Word,
+        Takes::Weave => api::FieldKind::OpenWord,
+        Takes::Material(_) => api::FieldKind::Material,
+        Takes::Materials(_) => api::FieldKind::Materials,
+        Takes::Wood => api::FieldKind::Wood,
+        Takes::Colours(_) | Takes::WeaverColours(_) => api::FieldKind::Colours,
+        Takes::Lengths(_) => api::FieldKind::Lengths,
+        Takes::Chart(_) => api::FieldKind::Chart,
+        Takes::Flag => api::FieldKind::Flag,
+        Takes::Part(..) => api::FieldKind::Part,
+        Takes::Text(_)
+        | Takes::End
+        | Takes::Minutes(_)
+        | Takes::Girths(_)
+        | Takes::Section(_)
+        | Takes::Sections(_)
+        | Takes::Named(_)
+        | Takes::OwnColours(_) => api::FieldKind::Text,
     }
 }

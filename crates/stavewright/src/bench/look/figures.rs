@@ -2,14 +2,15 @@
 
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
-use basket::{Basket, Length};
+use basket::{Basket, Draft, Length};
 use words::Words;
 
 use super::lengths;
 use crate::bench::api::Figure;
 
 /// The figures that are always in sight.
-pub(super) fn figures(basket: &Basket, words: &Words) -> Vec<Figure> {
+pub(super) fn figures(draft: &Draft, words: &Words) -> Vec<Figure> {
+    let basket = &draft.basket;
     let figure = |id: &str, value: String| Figure {
         id: id.to_owned(),
         label: words.term(&format!("form-figure-{id}")),
@@ -29,12 +30,11 @@ pub(super) fn figures(basket: &Basket, words: &Words) -> Vec<Figure> {
         figure("height", words.both(basket.body.weave.top_height)),
         figure("across", words.both(across(basket))),
         figure("capacity", capacity),
-        figure("work", words.minutes(basket.steps.iter().map(|step| step.work_minutes).sum())),
+        figure("work", words.minutes(draft.steps.iter().map(|step| step.work_minutes).sum())),
     ]
 }
 
 /// Diameter over the outer hoop.
 fn across(basket: &Basket) -> Length {
-    (basket.body.rim().radius() + basket.body.uprights().thickness + basket.body.rim().outer.stock.thickness)
-        * 2.0
+    basket.body.rim().outer_radius(basket.body.uprights()) * 2.0
 }

@@ -1,19 +1,19 @@
 //! Findings with the steps that mend them.
 
-use basket::findings::{Part, Remedy};
+use basket::findings::Remedy;
 use basket::message::Value;
-use basket::pattern::fields::FIELDS;
-use basket::{Basket, Grade};
+use basket::pattern::keys;
+use basket::{Basket, Draft, Grade};
 use words::Words;
 
 use super::form::label_of;
-use super::span::span;
+use super::place;
 use crate::bench::api::{self, Edit, EditValue, Finding, Place, Step};
 use crate::bench::text::value_of;
 
 /// All findings, heaviest first.
-pub(crate) fn findings(basket: &Basket, words: &Words) -> Vec<Finding> {
-    basket.findings.iter().map(|finding| shown(basket, finding, words)).collect()
+pub(crate) fn findings(draft: &Draft, words: &Words) -> Vec<Finding> {
+    draft.findings.iter().map(|finding| shown(&draft.basket, finding, words)).collect()
 }
 
 fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
@@ -31,37 +31,20 @@ fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
         remedy: text.remedy,
         measured: text.measured,
         limit: text.limit,
-        place: place(basket, finding, text.place),
+        place: of_place(basket, finding, text.place),
         steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
     }
 }
 
-fn place(basket: &Basket, finding: &basket::Finding, label: String) -> Place {
+fn of_place(basket: &Basket, finding: &basket::Finding, label: String) -> Place {
     let place = finding.place;
     Place {
         label,
-        part: place.part.name().to_owned(),
-        number: place.number,
-        span_mm: span(basket, place),
-        node: node(finding),
+        part: place::part(place.piece).to_owned(),
+        number: place.piece.numbers().first().copied(),
+        span_mm: place::span(basket, place),
+        node: place::node(place.piece),
         path: path(finding),
-    }
-}
-
-/// The node of the GLB that shows the place.
-fn node(finding: &basket::Finding) -> Option<String> {
-    let number = finding.place.number;
-    let numbered = |word: &str| number.map(|number| format!("{word} {number}"));
-    match finding.place.part {
-        Part::Mould => Some("mould".to_owned()),
-        Part::Base | Part::Groove => Some("base".to_owned()),
-        Part::Staves => numbered("stave"),
-        Part::Rim | Part::OuterHoop => Some("outer hoop".to_owned()),
-        Part::InnerHoop => Some("inner hoop".to_owned()),
-        Part::Pins => numbered("pin").or(Some("pin 1".to_owned())),
-        Part::Ears => numbered("ear").or(Some("ear 1".to_owned())),
-        Part::Handle => Some("bail".to_owned()),
-        Part::Whole | Part::Weave | Part::Filler | Part::Lashing => None,
     }
 }
 
@@ -70,8 +53,10 @@ fn path(finding: &basket::Finding) -> Option<String> {
     if let Some(remedy) = finding.remedies.first() {
         return Some(remedy.key.clone());
     }
-    let part = finding.place.part.name();
-    FIELDS.iter().map(|field| field.path).find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
+    let part = place::part(finding.place.piece);
+    let fields = keys::fields();
+    let mut paths = fields.iter().map(|field| field.key.path());
+    paths.find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
 }
 
 fn step(remedy: &Remedy, words: &Words) -> Option<Step> {

@@ -2,9 +2,10 @@
 
 use basket::Basket;
 use basket::message::Value;
-use basket::pattern::fields::{COURSE_FIELDS, FIELDS, Group};
-use basket::pattern::{BailCurve, FillerPattern, Form, Pattern};
-use basket::weave::{FLOAT_ROWS, FLOAT_STAVES};
+use basket::pattern::keys::{
+    self, Declared, Group, Usual, ears, filler, handle, mould, rim, staves, taper, weave,
+};
+use basket::pattern::{BailCurve, EarMaterial, FillerPattern, Form, HandleKind, Pattern, Word};
 use words::Words;
 
 use super::field::{Making, in_file};
@@ -19,13 +20,14 @@ pub(super) fn groups(
     words: &Words,
 ) -> Vec<api::Group> {
     let form = FormInput { written, pattern, basket, words };
+    let fields = keys::fields();
     let group = |group: &Group| api::Group {
         id: group.name().to_owned(),
         label: words.term(&format!("form-group-{}", group.name())),
-        fields: FIELDS
+        fields: fields
             .iter()
-            .filter(|field| field.group == *group && form.applies(field.path))
-            .map(|field| form.field(field))
+            .filter(|field| field.group == *group && form.applies(field.key.path()))
+            .map(|field| form.field(field.key))
             .collect(),
     };
     Group::ALL.iter().map(group).collect()
@@ -33,16 +35,16 @@ pub(super) fn groups(
 
 /// The name of a value with its group, such as `Staves: Count`; the path itself if there is none.
 pub(crate) fn label_of(path: &str, words: &Words) -> String {
-    if let Some((number, key)) = path.strip_prefix("weave.courses[").and_then(|rest| rest.split_once("].")) {
-        let Some(field) = COURSE_FIELDS.iter().find(|field| field.key == key) else { return path.to_owned() };
-        let args = [("number", Value::Name(number.to_owned())), ("field", name(words.term(&field.label())))];
-        return words.with("form-in-course", &args);
+    let Some(key) = keys::find(path) else { return path.to_owned() };
+    let field = ("field", name(words.term(&key.label())));
+    let course = path.strip_prefix(keys::weave::COURSES.path).and_then(|rest| rest.strip_prefix('['));
+    if let Some((number, _)) = course.and_then(|rest| rest.split_once(']')) {
+        return words.with("form-in-course", &[("number", name(number.to_owned())), field]);
     }
-    let known = FIELDS.iter().find(|field| field.path == path || field.path.starts_with(&format!("{path}.")));
-    let label = format!("form-{}", path.replace('.', "-"));
-    let Some(field) = known.filter(|_| words.has(&label)) else { return path.to_owned() };
-    let group = words.term(&format!("form-group-{}", field.group.name()));
-    words.with("form-in-group", &[("group", name(group)), ("field", name(words.term(&label)))])
+    let group = path.split('.').next().and_then(keys::find).and_then(Declared::group);
+    let Some(group) = group else { return path.to_owned() };
+    let group = name(words.term(&format!("form-group-{}", group.name())));
+    words.with("form-in-group", &[("group", group), field])
 }
 
 fn name(text: String) -> Value {
@@ -60,31 +62,29 @@ struct FormInput<'a> {
 impl FormInput<'_> {
     /// Whether a value belongs to this basket. What the file says is shown in any case.
     fn applies(&self, path: &str) -> bool {
-        let drawn = matches!(self.pattern.mould.form, Form::Drawn { .. });
+        let [_, drawn] = mould::MEASURED_OR_DRAWN.ways;
+        let within = |part: &str| path.strip_prefix(part).is_some_and(|rest| rest.starts_with('.'));
         let curve = self.pattern.handle.as_ref().and_then(|handle| handle.curve);
-        let fits = match path {
-            "mould.base" | "mould.rim" | "mould.height" | "mould.side" => drawn,
-            "filler.stock" => self.basket.body.filler().is_some(),
-            "handle.rise" => curve != Some(BailCurve::Semicircle),
-            "handle.corner" => {
-                self.basket.handle.as_ref().is_some_and(|handle| handle.curve == BailCurve::ThreeCentred)
-            }
-            _ if path.starts_with("ears.") => self.basket.ears.is_some(),
-            _ if path.starts_with("handle.") => self.basket.handle.is_some(),
-            _ => true,
+        let fits = if drawn.iter().any(|key| key.path() == path) {
+            matches!(self.pattern.mould.form, Form::Drawn { .. })
+        } else if path == filler::STOCK.path {
+            self.basket.body.filler().is_some()
+        } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {
+            false
+        } else if path == handle::CORNER.path {
+            self.basket.handle.as_ref().is_some_and(|handle| handle.curve == BailCurve::ThreeCentred)
+        } else if within(keys::EARS.path) {
+            self.basket.ears.is_some()
+        } else {
+            !within(keys::HANDLE.path) || self.basket.handle.is_some()
         };
         fits || self.written.has(path)
     }
 
-    fn field(&self, field: &basket::pattern::fields::Field) -> Field {
-        let path = field.path;
-        let making = Making {
-            path: path.to_owned(),
-            label: self.words.term(&field.label()),
-            kind: &field.kind,
-            written: self.written(path),
-            chosen: self.chosen(path),
-        };
+    fn field(&self, key: &dyn Declared) -> Field {
+        let path = key.path();
+        let making =
+            Making { path: path.to_owned(), key, written: self.written(path), chosen: self.chosen(key) };
         let mut made = making.field(self.words, self.pattern.units);
         self.amend(&mut made);
         made
@@ -92,54 +92,43 @@ impl FormInput<'_> {
 
     fn written(&self, path: &str) -> Option<EditValue> {
         let there = |there: bool| Some(EditValue::Flag(there));
-        match path {
-            "ears" => there(self.pattern.ears.is_some()),
-            "handle" => there(self.pattern.handle.is_some()),
-            "filler" => match self.pattern.filler {
+        if path == keys::EARS.path {
+            there(self.pattern.ears.is_some())
+        } else if path == keys::HANDLE.path {
+            there(self.pattern.handle.is_some())
+        } else if path == keys::FILLER.path {
+            match self.pattern.filler {
                 FillerPattern::Choose => None,
                 FillerPattern::None => there(false),
                 FillerPattern::Stock(_) => there(true),
-            },
-            _ => self.written.get(path),
+            }
+        } else {
+            self.written.get(path)
         }
     }
 
     /// What is used where the file says nothing, and why.
-    fn chosen(&self, path: &str) -> Option<(Value, String)> {
+    fn chosen(&self, key: &dyn Declared) -> Option<(Value, String)> {
+        let path = key.path();
         let choice = |key: &str| self.basket.choices.iter().find(|choice| choice.key == key);
+        let reason = |key: &str| choice(key).map(|choice| self.words.say(&choice.reason));
         if let Some(choice) = choice(path) {
-            let value = match &choice.value {
-                Value::Term(term) => Value::Term(term),
-                other => other.clone(),
-            };
-            return Some((value, self.words.say(&choice.reason)));
+            return Some((choice.value.clone(), self.words.say(&choice.reason)));
         }
-        let usual = |value: Value| Some((value, self.words.term("form-why-usual")));
-        let staves = &self.basket.body.staves();
-        match path {
-            "staves.taper.from" | "staves.taper.foot" => {
-                let why = choice("staves.taper").map(|choice| self.words.say(&choice.reason))?;
-                let taper = staves.taper;
-                let value = if path == "staves.taper.from" { taper.from } else { taper.foot };
-                Some((value.into(), why))
+        let taper = self.basket.body.staves().taper;
+        let in_taper = reason(staves::TAPER.path);
+        let usual = |value: Value| Some((value, self.words.key(key).left_out));
+        match key.usual() {
+            Usual::Constant(usual) => Some((usual, self.words.term("form-why-usual"))),
+            _ if path == taper::FROM.path => Some((taper.from.into(), in_taper?)),
+            _ if path == taper::FOOT.path => Some((taper.foot.into(), in_taper?)),
+            _ if path == keys::FILLER.path => {
+                let there = self.basket.body.filler().is_some().to_string();
+                let why = reason(filler::STOCK.path).or_else(|| reason(path));
+                Some((there.into(), why.unwrap_or_default()))
             }
-            "filler" => {
-                let there = if self.basket.body.filler().is_some() { "true" } else { "false" };
-                let why = choice("filler.stock").or(choice("filler"));
-                Some((there.into(), why.map(|choice| self.words.say(&choice.reason)).unwrap_or_default()))
-            }
-            "rim.inner" => Some((
-                self.basket.body.rim().inner.stock.name.as_str().into(),
-                self.words.term("form-why-rim-inner"),
-            )),
-            "units" => usual("in".into()),
-            "language" => usual("en".into()),
-            "mould.shape" => usual("round".into()),
-            "mould.side" => usual("cone".into()),
-            "finish" => usual("shellac".into()),
-            "weave.shrink" => usual(Value::Percent(self.basket.body.weave.shrink)),
-            "weave.float-staves" => usual(FLOAT_STAVES.into()),
-            "weave.float-rows" => usual(FLOAT_ROWS.into()),
+            _ if path == rim::INNER.path => usual(self.basket.body.rim().inner.stock.name.as_str().into()),
+            _ if path == weave::SHRINK.path => usual(Value::Percent(self.basket.body.weave.shrink)),
             _ => None,
         }
     }
@@ -148,35 +137,37 @@ impl FormInput<'_> {
     fn amend(&self, field: &mut Field) {
         let set = |path: &str, text: &str| Edit::Set { path: path.to_owned(), value: text.into() };
         let remove = |path: &str| Edit::Remove { path: path.to_owned() };
-        let taper = self.basket.body.staves().taper;
-        match field.path.as_str() {
-            "staves.taper.from" | "staves.taper.foot" => {
-                if field.written.is_none() {
-                    field.take = vec![
-                        set("staves.taper.from", &in_file(taper.from, self.pattern.units)),
-                        set("staves.taper.foot", &in_file(taper.foot, self.pattern.units)),
-                    ];
-                } else {
-                    field.give = vec![remove("staves.taper")];
-                }
+        let path = field.path.as_str();
+        let [_, drawn] = mould::MEASURED_OR_DRAWN.ways;
+        if taper::ALL.iter().any(|key| key.path() == path) {
+            let used = self.basket.body.staves().taper;
+            if field.written.is_none() {
+                let length = |length| in_file(length, self.pattern.units);
+                field.take = vec![
+                    set(taper::FROM.path, &length(used.from)),
+                    set(taper::FOOT.path, &length(used.foot)),
+                ];
+            } else {
+                field.give = vec![remove(staves::TAPER.path)];
             }
+        } else if path == keys::UNITS.path
+            || path != mould::SIDE.path && drawn.iter().any(|key| key.path() == path)
+        {
             // Bare lengths need the units; a drawn mould needs its sizes.
-            "units" | "mould.base" | "mould.rim" | "mould.height" => field.give.clear(),
-            "ears" => {
-                (field.take, field.give) = (vec![set("ears.material", "brass")], vec![remove("ears")]);
-            }
-            "handle" => {
-                (field.take, field.give) = (vec![set("handle.kind", "swing")], vec![remove("handle")]);
-            }
-            "filler" => {
-                let stock = self.basket.body.filler().map(|filler| filler.stock.name.clone());
-                field.take = match stock {
-                    Some(stock) => vec![set("filler.stock", &stock)],
-                    None => vec![remove("filler")],
-                };
-                field.give = vec![set("filler", "none")];
-            }
-            _ => {}
+            field.give.clear();
+        } else if path == keys::EARS.path {
+            field.take = vec![set(ears::MATERIAL.path, EarMaterial::Brass.word())];
+            field.give = vec![remove(path)];
+        } else if path == keys::HANDLE.path {
+            field.take = vec![set(handle::KIND.path, HandleKind::Swing.word())];
+            field.give = vec![remove(path)];
+        } else if path == keys::FILLER.path {
+            let stock = self.basket.body.filler().map(|filler| filler.stock.name.clone());
+            field.take = match stock {
+                Some(stock) => vec![set(filler::STOCK.path, &stock)],
+                None => vec![remove(path)],
+            };
+            field.give = vec![set(path, filler::NONE)];
         }
     }
 }

@@ -10,16 +10,14 @@ mod findings;
 mod form;
 mod lengths;
 mod mould;
+mod place;
 pub(crate) mod problems;
-mod span;
 
-use std::path::Path;
-
-use basket::{Catalogue, Material};
+use basket::{Catalogue, Draft, Material};
 use words::Words;
 
 use super::api::{Looked, MaterialName, Shown, Stock, UnitsWord};
-use super::compute::{Computed, compute, language, words};
+use super::compute::{Shop, draft, language, words};
 use super::refusal::Refusal;
 use super::text::Written;
 pub(crate) use drawings::stages;
@@ -31,31 +29,31 @@ pub(crate) fn look(
     source: &str,
     tag: Option<&str>,
     units: Option<UnitsWord>,
-    folder: &Path,
+    shop: Shop<'_>,
 ) -> Result<Looked, Refusal> {
     language(tag)?;
-    match compute(source, folder) {
+    match draft(source, shop) {
         Err(problems) => Ok(Looked { problems, basket: None }),
-        Ok(computed) => {
-            let words = words(tag, units, computed.pattern.units)?;
-            Ok(Looked { problems: Vec::new(), basket: Some(shown(source, &computed, &words)) })
+        Ok(draft) => {
+            let words = words(tag, units, draft.pattern.units)?;
+            Ok(Looked { problems: Vec::new(), basket: Some(shown(source, &draft, &words)) })
         }
     }
 }
 
 /// A basket as the page shows it.
-pub(crate) fn shown(source: &str, computed: &Computed, words: &Words) -> Shown {
+pub(crate) fn shown(source: &str, draft: &Draft, words: &Words) -> Shown {
     let written = Written::of(source);
-    let Computed { pattern, basket } = computed;
+    let Draft { pattern, basket, .. } = draft;
     Shown {
         title: basket.title.clone(),
         units: pattern.units.into(),
         groups: form::groups(&written, pattern, basket, words),
         mould: mould::mould(&written, pattern, basket, words),
         courses: courses::courses(&written, pattern, basket, words),
-        findings: findings(basket, words),
-        cuts: cuts::cuts(basket, words),
-        figures: figures::figures(basket, words),
+        findings: findings(draft, words),
+        cuts: cuts::cuts(&draft.cuts, words),
+        figures: figures::figures(draft, words),
         stages: stages(basket, words),
         drawings: drawings::drawings(basket, words),
         materials: pattern.materials.iter().map(|material| material_name(material, words)).collect(),
@@ -65,8 +63,7 @@ pub(crate) fn shown(source: &str, computed: &Computed, words: &Words) -> Shown {
 }
 
 /// The catalogue, woods and colours that every pattern may name.
-pub(crate) fn stock(words: &Words) -> Stock {
-    let catalogue = Catalogue::built_in();
+pub(crate) fn stock(catalogue: &Catalogue, words: &Words) -> Stock {
     Stock {
         materials: catalogue.materials.iter().map(|material| material_name(material, words)).collect(),
         woods: catalogue.woods.iter().map(|wood| wood.name.clone()).collect(),

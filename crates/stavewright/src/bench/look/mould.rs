@@ -1,6 +1,8 @@
 //! The mould: its measurements and its side.
 
-use basket::pattern::{Form, Pattern};
+use basket::pattern::keys::Declared;
+use basket::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, RIM, SIDE};
+use basket::pattern::{Form, Pattern, Side, Word};
 use basket::{Basket, Length};
 use words::Words;
 
@@ -21,9 +23,9 @@ pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words
         Form::Girths(girths) => girths.as_slice(),
         Form::Drawn { .. } => &[],
     };
-    let entries = written.entries("mould.girths");
+    let entries = written.entries(GIRTHS.path);
     let one = |(index, girth): (usize, &basket::pattern::Girth)| Girth {
-        path: format!("mould.girths[{}]", index + 1),
+        path: format!("{}[{}]", GIRTHS.path, index + 1),
         height: measured(entries.get(index), 0, girth.height, words),
         girth: measured(entries.get(index), 1, girth.girth, words),
     };
@@ -48,39 +50,40 @@ fn measured(entry: Option<&EditValue>, at: usize, length: Length, words: &Words)
     Measured { written, text: lengths::both(words, length), mm: length.to_mm() }
 }
 
-fn remove(keys: &[&str]) -> Vec<Edit> {
-    keys.iter().map(|key| Edit::Remove { path: format!("mould.{key}") }).collect()
+fn remove(keys: &[&dyn Declared]) -> Vec<Edit> {
+    keys.iter().map(|key| Edit::Remove { path: key.path().to_owned() }).collect()
 }
 
 /// Girths at even heights in place of base, rim and height.
 fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let pair = |step: u32| {
-        let height = mould.height * (f64::from(step) / f64::from(TAKEN - 1));
-        let girth = mould.profile.at(mould.profile.along_at_height(height)).girth();
+        let height = form.height() * (f64::from(step) / f64::from(TAKEN - 1));
+        let girth = form.girth(form.profile.along_at_height(height), Length::ZERO);
         let text = |length| in_file(length, pattern.units).as_str().into();
         EditValue::List(vec![text(height), text(girth)])
     };
     let girths = EditValue::List((0..TAKEN).map(pair).collect());
-    let mut edits = remove(&["base", "rim", "height", "side"]);
-    edits.push(Edit::Set { path: "mould.girths".to_owned(), value: girths });
+    let [_, drawn] = MEASURED_OR_DRAWN.ways;
+    let mut edits = remove(drawn);
+    edits.push(Edit::Set { path: GIRTHS.path.to_owned(), value: girths });
     edits
 }
 
 /// Base, rim and height in place of girths.
 fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
-    let mould = &basket.mould;
+    let form = &basket.body.form;
     let across = |girth: Length| girth / std::f64::consts::PI;
-    let (base, rim) = (across(mould.girth_base), across(mould.girth_top));
-    let side = if base < rim { "bowl" } else { "cone" };
-    let set = |key: &str, value: EditValue| Edit::Set { path: format!("mould.{key}"), value };
+    let (base, rim) = (across(form.girth_base()), across(form.girth_top()));
+    let side = if base < rim { Side::Bowl } else { Side::Cone };
+    let set = |key: &dyn Declared, value: EditValue| Edit::Set { path: key.path().to_owned(), value };
     let text = |length| in_file(length, pattern.units).as_str().into();
-    let mut edits = remove(&["girths"]);
+    let mut edits = remove(&[&GIRTHS]);
     edits.extend([
-        set("base", text(base)),
-        set("rim", text(rim)),
-        set("height", text(mould.height)),
-        set("side", side.into()),
+        set(&BASE, text(base)),
+        set(&RIM, text(rim)),
+        set(&HEIGHT, text(form.height())),
+        set(&SIDE, side.word().into()),
     ]);
     edits
 }

@@ -1,6 +1,7 @@
 //! What is wrong in a pattern, with line, column and the value that it concerns.
 
 use basket::Catalogue;
+use basket::pattern::keys;
 
 use crate::bench::api::Problem;
 use crate::bench::text::Written;
@@ -37,6 +38,6 @@ pub(crate) fn of_text(source: &str) -> Vec<Problem> {
 
 /// A problem of the drawing of a course, counted from 1.
 pub(crate) fn at(course: u32, message: String, help: String) -> Problem {
-    let path = Some(format!("weave.courses[{course}].chart-file"));
+    let path = Some(keys::weave::in_course(course, &keys::course::CHART_FILE));
     Problem { message, help: Some(help).filter(|help| !help.is_empty()), line: 1, column: 1, path }
 }

@@ -25,7 +25,7 @@ pub(super) async fn look(
 ) -> Result<Json<Looked>, Refusal> {
     let own = Arc::clone(&bench);
     let LookRequest { source, language, units } = request;
-    let work = move || looking::look(&source, language.as_deref(), units, own.folder.path());
+    let work = move || looking::look(&source, language.as_deref(), units, own.shop());
     bench.gate.run(work).await.map(Json)
 }
 
@@ -39,7 +39,7 @@ pub(super) async fn edit(
     let own = Arc::clone(&bench);
     let work = move || {
         let source = text::edit(&request.source, &request.edits)?;
-        let look = looking::look(&source, request.language.as_deref(), request.units, own.folder.path())?;
+        let look = looking::look(&source, request.language.as_deref(), request.units, own.shop())?;
         Ok(Edited { source, look })
     };
     bench.gate.run(work).await.map(Json)
@@ -53,7 +53,7 @@ pub(super) async fn picture(
     Sent(request): Sent<PictureRequest>,
 ) -> Result<Response, Refusal> {
     let own = Arc::clone(&bench);
-    let (media, file) = bench.gate.run(move || draw::picture(&request, own.folder.path())).await?;
+    let (media, file) = bench.gate.run(move || draw::picture(&request, own.shop())).await?;
     Ok(([(header::CONTENT_TYPE, media)], file).into_response())
 }
 
@@ -65,7 +65,7 @@ pub(super) async fn drawing(
     Sent(request): Sent<DrawingRequest>,
 ) -> Result<Response, Refusal> {
     let own = Arc::clone(&bench);
-    let svg = bench.gate.run(move || draw::drawing(&request, own.folder.path())).await?;
+    let svg = bench.gate.run(move || draw::drawing(&request, own.shop())).await?;
     Ok(([(header::CONTENT_TYPE, "image/svg+xml")], svg).into_response())
 }
 
@@ -77,7 +77,7 @@ pub(super) async fn chart(
     Sent(request): Sent<ChartRequest>,
 ) -> Result<Json<Chart>, Refusal> {
     let own = Arc::clone(&bench);
-    bench.gate.run(move || draw::chart(&request, own.folder.path())).await.map(Json)
+    bench.gate.run(move || draw::chart(&request, own.shop())).await.map(Json)
 }
 
 /// In what two patterns differ.
@@ -88,5 +88,5 @@ pub(super) async fn compare(
     Sent(request): Sent<CompareRequest>,
 ) -> Result<Json<Comparison>, Refusal> {
     let own = Arc::clone(&bench);
-    bench.gate.run(move || comparing::compare(&request, own.folder.path())).await.map(Json)
+    bench.gate.run(move || comparing::compare(&request, own.shop())).await.map(Json)
 }

@@ -13,7 +13,7 @@ use utoipa::IntoParams;
 
 use crate::bench::api::{Fault, Packet, PacketRequest, PaperWord};
 use crate::bench::body::Sent;
-use crate::bench::compute::{compute, words};
+use crate::bench::compute::{draft, words};
 use crate::bench::jobs::media;
 use crate::bench::look::problems;
 use crate::bench::refusal::Refusal;
@@ -31,15 +31,15 @@ pub(super) async fn begin(
 ) -> Result<(StatusCode, Json<Packet>), Refusal> {
     let own = Arc::clone(&bench);
     let work = move || {
-        let computed = compute(&request.source, own.folder.path()).map_err(Refusal::misread)?;
-        crate::bench::draw::in_bounds(&computed.basket)?;
-        let words = words(request.language.as_deref(), request.units, computed.pattern.units)?;
+        let draft = draft(&request.source, own.shop()).map_err(Refusal::misread)?;
+        crate::bench::draw::in_bounds(&draft.basket)?;
+        let words = words(request.language.as_deref(), request.units, draft.pattern.units)?;
         let paper = match (request.paper, words.units()) {
             (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
             (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
         };
-        let photos = photographs(&request.source, &computed.pattern, own.folder.path())?;
-        own.jobs.begin(computed.basket, words, Options { paper, photos, ..Options::default() })
+        let photos = photographs(&request.source, &draft.pattern, own.folder.path())?;
+        own.jobs.begin(draft, words, Options { paper, photos, ..Options::default() })
     };
     bench.gate.run(work).await.map(|packet| (StatusCode::ACCEPTED, Json(packet)))
 }
@@ -50,7 +50,9 @@ fn photographs(source: &str, pattern: &Pattern, folder: &std::path::Path) -> Res
     let text = Text { origin, content: source.to_owned() };
     photos::load(pattern, &text).map_err(|failure| match failure {
         Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
-        other => Refusal::senseless(other.parts().0, "note.photo", other.parts().1),
+        other => {
+            Refusal::senseless(other.parts().0, basket::pattern::keys::note::PHOTO.path, other.parts().1)
+        }
     })
 }
 

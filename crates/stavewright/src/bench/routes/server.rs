@@ -56,7 +56,10 @@ pub(super) async fn messages(Query(reader): Query<Reader>) -> Result<Response, R
 /// What a pattern may name: materials, woods, colours.
 #[utoipa::path(get, path = "/api/stock", params(Reader), responses(
     (status = 200, body = Stock), (status = 422, body = Fault)))]
-pub(super) async fn stock(Query(reader): Query<Reader>) -> Result<Json<Stock>, Refusal> {
+pub(super) async fn stock(
+    State(bench): State<Arc<Bench>>,
+    Query(reader): Query<Reader>,
+) -> Result<Json<Stock>, Refusal> {
     let words = compute::words(reader.language.as_deref(), reader.units, Units::default())?;
-    Ok(Json(look::stock(&words)))
+    Ok(Json(look::stock(&bench.catalogue, &words)))
 }

@@ -1,21 +1,21 @@
 //! Ways to give colours to weavers and staves.
 
-use serde::Serialize;
-
-use super::wanted::{MOST_COLOURS, Wanted};
+use super::Wanted;
 use crate::pattern::Rule;
 use crate::weave::fabric::Fabric;
 use crate::weave::look::Look;
 use crate::weave::passing::Passing;
 use crate::weave::weaves::Spiral;
 
+/// Most colours that are searched for.
+pub const MOST_COLOURS: u8 = 3;
 /// Stands for the stave where weavers are numbered.
 pub(super) const STAVE: u8 = u8::MAX;
 /// Rows in which all colours come once, where bands are wanted.
 const BANDS: u32 = 12;
 
 /// Which colours go where; colours are numbered from 0, the one that most is made of.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Colouring {
     /// The colour of each weaver; where rows change colour, that of the weaver in one band after another.
     pub weavers: Vec<u8>,

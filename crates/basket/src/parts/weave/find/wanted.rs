@@ -1,12 +1,10 @@
-//! What is asked of the search.
+//! What the search is asked for.
 
 use std::ops::RangeInclusive;
 
 use crate::pattern::Lean;
 use crate::weave::look::{Look, USUAL_PROPORTION};
 
-/// Most colours that are searched for.
-pub const MOST_COLOURS: u8 = 3;
 /// Counts that are searched unless told otherwise.
 pub const COUNTS: RangeInclusive<u32> = 21..=121;
 
@@ -19,7 +17,7 @@ pub struct Wanted {
     pub lean: Option<Lean>,
     /// For spirals: how often a line goes round; none if any will do.
     pub turns: Option<f64>,
-    /// How many colours, 1 to [`MOST_COLOURS`]; one colour shows its look by weaver and stave alone.
+    /// How many colours, 1 to [`MOST_COLOURS`](super::MOST_COLOURS); one colour shows its look by weaver and stave alone.
     pub colours: u8,
     /// The count of staves that would be best.
     pub near: u32,

@@ -1,0 +1,230 @@
+//! The cut list, in making order.
+
+mod cut;
+
+pub use cut::{Cut, CutPiece, CutStock};
+
+use crate::basket::Basket;
+use crate::colour::Colour;
+use crate::fittings::{EarPins, Ears, Handle, Pins};
+use crate::measure::Length;
+use crate::message::Message;
+use crate::parts::base::Base;
+use crate::parts::construction::Construction;
+use crate::parts::edge::Edge;
+use crate::parts::lashing::{Filler, Lashing};
+use crate::parts::rim::Hoop;
+use crate::parts::staves::Staves;
+use crate::parts::vessel::Vessel;
+use crate::parts::weave::{Course, WeaverAmount};
+use crate::pattern::Way;
+use crate::stock::Material;
+
+/// Strands of weaver to have ready beyond those counted (common practice: one in ten).
+const SPARE_STRANDS: u32 = 10;
+
+/// What to cut, in making order: each vessel, then ears and handle.
+pub fn list(basket: &Basket) -> Vec<Cut> {
+    let mut cuts: Vec<Cut> = basket
+        .vessels()
+        .flat_map(|(of, vessel)| vessel_cuts(vessel).into_iter().map(move |cut| Cut { of, ..cut }))
+        .collect();
+    cuts.extend(basket.ears.as_ref().map(ears));
+    cuts.extend(basket.handle.iter().flat_map(handle));
+    cuts
+}
+
+fn vessel_cuts(vessel: &Vessel) -> Vec<Cut> {
+    let mut cuts = vessel.construction.cuts();
+    cuts.extend(vessel.weave.courses.iter().zip(1..).flat_map(|(course, number)| weavers(course, number)));
+    cuts.extend(vessel.edge.cuts());
+    cuts
+}
+
+impl Construction {
+    fn cuts(&self) -> Vec<Cut> {
+        match self {
+            Self::Moulded { base, staves } => vec![disc(base), plug(base), stave(staves)],
+        }
+    }
+}
+
+impl Edge {
+    fn cuts(&self) -> Vec<Cut> {
+        let Self::Rim { rim, filler: over_tips, lashing: binding, pins: through } = self;
+        let mut cuts = vec![
+            hoop(CutPiece::OuterHoop, "cut-outer-hoop-purpose", &rim.outer),
+            hoop(CutPiece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
+        ];
+        cuts.extend(over_tips.iter().flat_map(filler));
+        cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
+        cuts
+    }
+}
+
+fn disc(base: &Base) -> Cut {
+    let shape = Message::new("cut-base-shape")
+        .with("thickness", base.thickness)
+        .with("depth", base.groove_depth)
+        .with("width", base.groove_width)
+        .with("hole", base.screw_hole);
+    Cut::new(CutPiece::Base, CutStock::Wood(base.wood.clone()), 1, Message::new("cut-base-purpose"))
+        .width(base.diameter)
+        .shape(shape)
+}
+
+fn plug(base: &Base) -> Cut {
+    let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
+    let plug = Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose);
+    Cut { length: Some(base.thickness), ..plug.width(base.plug_diameter) }
+}
+
+fn stave(staves: &Staves) -> Cut {
+    let narrower = staves.uprights.width < staves.stock.width;
+    let shape = if narrower { "cut-stave-shape-narrower" } else { "cut-stave-shape" };
+    let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
+    let shape = Message::new(shape)
+        .with("width", staves.uprights.width)
+        .with("foot", staves.taper.foot)
+        .with("above_foot", above_foot);
+    Cut::new(
+        CutPiece::Stave,
+        CutStock::Material(staves.stock.clone()),
+        staves.uprights.count,
+        Message::new("cut-stave-purpose"),
+    )
+    .spares(staves.spares)
+    .length(staves.length)
+    .width(staves.uprights.width)
+    .shape(shape)
+}
+
+/// A line for each material and colour of a course.
+fn weavers(course: &Course, number: u32) -> Vec<Cut> {
+    let mut lines: Vec<(&WeaverAmount, &Colour, u32, Length)> = Vec::new();
+    for weaver in &course.weavers {
+        for strand in &weaver.strands {
+            let Some(colour) = weaver.colours.get(strand.colour as usize) else { continue };
+            let whole = match course.way {
+                Way::Continuous => weaver.strand.min(weaver.cut).max(strand.cut),
+                Way::RowByRow => strand.cut,
+            };
+            let same = |line: &&mut (&WeaverAmount, &Colour, u32, Length)| {
+                line.0.material.name == weaver.material.name && line.1.name == colour.name
+            };
+            match lines.iter_mut().find(same) {
+                Some(line) => (line.2, line.3) = (line.2 + 1, line.3.max(whole)),
+                None => lines.push((weaver, colour, 1, whole)),
+            }
+        }
+    }
+    if lines.is_empty() {
+        let undyed = course.weavers.first().and_then(|weaver| Some((weaver, weaver.colours.first()?)));
+        lines.extend(undyed.map(|(weaver, colour)| (weaver, colour, 0, Length::ZERO)));
+    }
+    lines.into_iter().map(|line| strands(course, number, line)).collect()
+}
+
+fn strands(
+    course: &Course,
+    number: u32,
+    (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
+) -> Cut {
+    let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
+    let cut = Cut::new(CutPiece::Weaver, CutStock::Material(weaver.material.clone()), count, purpose)
+        .spares(count.div_ceil(SPARE_STRANDS))
+        .length(length)
+        .width(weaver.material.width);
+    let dyed = *colour != Colour::natural();
+    Cut { colour: dyed.then(|| colour.clone()), ..cut }
+}
+
+fn hoop(piece: CutPiece, purpose: &'static str, hoop: &Hoop) -> Cut {
+    Cut::new(piece, CutStock::Material(hoop.stock.clone()), 1, Message::new(purpose))
+        .length(hoop.cut)
+        .width(hoop.stock.width)
+        .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
+}
+
+/// Pieces of one length share a line.
+fn filler(filler: &Filler) -> Vec<Cut> {
+    let mut lengths: Vec<(Length, u32)> = Vec::new();
+    for piece in &filler.pieces {
+        match lengths.iter_mut().find(|(length, _)| (*length - piece.length).abs() < Length::mm(0.5)) {
+            Some((_, count)) => *count += 1,
+            None => lengths.push((piece.length, 1)),
+        }
+    }
+    let line = |(length, count)| {
+        Cut::new(
+            CutPiece::Filler,
+            CutStock::Material(filler.stock.clone()),
+            count,
+            Message::new("cut-filler-purpose"),
+        )
+        .length(length)
+        .width(filler.stock.width)
+    };
+    lengths.into_iter().map(line).collect()
+}
+
+/// The length to lay out already holds tails and a spare; it is shared by the strands.
+fn lashing(lashing: &Lashing) -> Cut {
+    let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
+    let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
+    Cut::new(CutPiece::Lashing, CutStock::Material(lashing.weaver.clone()), lashing.strands, purpose)
+        .length(each)
+        .total(lashing.length)
+        .width(lashing.weaver.width)
+}
+
+/// The pins of the ears, which are longer, stand apart.
+fn pins(pins: &Pins) -> Vec<Cut> {
+    let at_ears = pins.ears.as_ref().map_or(0, |ears| ears.count);
+    let others = (pins.count.saturating_sub(at_ears), pins.spares);
+    let others = pin(&pins.stock, others, pins.length_needed, "cut-pin-purpose");
+    let ears = |it: &EarPins| pin(&it.stock, (it.count, it.spares), it.length_needed, "cut-pin-ear-purpose");
+    std::iter::once(others).chain(pins.ears.as_ref().map(ears)).collect()
+}
+
+fn pin(stock: &Material, (count, spares): (u32, u32), needed: Length, purpose: &'static str) -> Cut {
+    let purpose = Message::new(purpose);
+    let cut = Cut::new(CutPiece::Pin, CutStock::Material(stock.clone()), count, purpose)
+        .spares(spares)
+        .width(stock.width)
+        .shape(Message::new("cut-pin-shape").with("drill", stock.width).with("needed", needed));
+    Cut { length: Some(stock.length.unwrap_or(needed)), ..cut }
+}
+
+fn ears(ears: &Ears) -> Cut {
+    let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
+    Cut::new(CutPiece::Ear, CutStock::Ear(ears.material), 2, Message::new("cut-ear-purpose"))
+        .length(ears.length)
+        .width(ears.width)
+        .shape(shape)
+}
+
+fn handle(handle: &Handle) -> Vec<Cut> {
+    let bail = Cut::new(CutPiece::Bail, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
+        .length(handle.cut)
+        .width(handle.width)
+        .shape(
+            Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
+        );
+    let (stock, purpose) = (CutStock::Material(handle.rivet.clone()), Message::new("cut-rivet-purpose"));
+    let rivet = Cut::new(CutPiece::Rivet, stock, handle.rivets, purpose)
+        .spares(1)
+        .width(handle.rivet.width)
+        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
+    let rivet = Cut { length: Some(handle.rivet.length.unwrap_or(handle.rivet_length)), ..rivet };
+    vec![bail, rivet, washers(handle)]
+}
+
+fn washers(handle: &Handle) -> Cut {
+    let purpose = Message::new("cut-washer-purpose");
+    let washer = |stock| Cut::new(CutPiece::Washer, stock, handle.washers, purpose).spares(2);
+    match &handle.burr {
+        Some(burr) => washer(CutStock::Material(burr.clone())).width(burr.width),
+        None => washer(CutStock::WasherFor(handle.rivet.clone())),
+    }
+}

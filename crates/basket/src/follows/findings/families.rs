@@ -1,0 +1,29 @@
+//! All families of checks.
+
+use super::case::Case;
+use super::finding::Finding;
+use super::{
+    base, crossing, fittings, groove, handle, lashing, mould, notes, pins, rim, staves, stock, weave,
+    weave_runs,
+};
+
+/// What all families of checks find, in making order; remedies are as they are thought of.
+pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 14] = [
+        mould::check,
+        base::check,
+        groove::check,
+        staves::check,
+        weave_runs::check,
+        weave::check,
+        crossing::check,
+        rim::check,
+        stock::check,
+        lashing::check,
+        pins::check,
+        fittings::check,
+        handle::check,
+        notes::check,
+    ];
+    families.iter().flat_map(|family| family(case)).collect()
+}

@@ -1,0 +1,132 @@
+//! The cut list, what it adds up to, and what has to be soaked.
+
+use basket::cuts::Cut;
+use basket::{Length, Material};
+
+use super::table::{Cell, Column, Table, Width};
+use super::{Block, Content, Source};
+use crate::scribe::{Scribe, name};
+use crate::written;
+
+impl<'a> Source<'a> {
+    pub(super) fn materials(&self) -> Content<'a> {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::left(scribe.label("piece"), Width::Share(1.1)),
+            Column::left(scribe.label("material"), Width::Share(1.0)),
+            Column::right(scribe.label("number"), Width::Mm(17.0)),
+            Column::right(scribe.label("length-each"), Width::Mm(21.0)),
+            Column::left(scribe.label("shape"), Width::Share(1.5)),
+        ];
+        let cuts = self.written.cuts.iter().zip(&self.draft.cuts);
+        let table = Table::new(columns, cuts.map(|(told, cut)| row(told, cut, scribe))).wide();
+        (vec![Block::Table { table }], vec![self.part("supplies", vec![self.supplies()])])
+    }
+
+    /// What is needed of each stock, in the order of the cut list.
+    fn supplies(&self) -> Block<'a> {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::left(scribe.label("material"), Width::Share(1.3)),
+            Column::right(scribe.label("all-pieces"), Width::Share(1.0)),
+            Column::left(scribe.label("sold"), Width::Share(1.0)),
+        ];
+        let row = |of: Use<'_>| {
+            let name = scribe.words.material(&of.material.name);
+            vec![name.into(), total(&of, scribe).into(), sold(of.material, scribe).into()]
+        };
+        Block::Table { table: Table::new(columns, self.uses().into_iter().map(row)) }
+    }
+
+    /// What has to be soaked and shaped beforehand.
+    pub(super) fn preparation(&self) -> Vec<Block<'a>> {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::left(scribe.label("material"), Width::Share(1.4)),
+            Column::left(scribe.label("soak"), Width::Share(1.0)),
+            Column::left(scribe.label("soak-for"), Width::Share(1.6)),
+        ];
+        let row = |of: Use<'_>| {
+            let (from, to) = of.material.soak_minutes?;
+            let name = scribe.words.material(&of.material.name);
+            Some(vec![name.into(), range(from, to, scribe).into(), pieces(&of, scribe).join(", ").into()])
+        };
+        let table = Table::new(columns, self.uses().into_iter().filter_map(row));
+        vec![self.note("soaking-note"), Block::Table { table }, self.note("preparation-taper")]
+    }
+
+    /// What is cut from each material that is sold, in the order of the cut list.
+    fn uses(&self) -> Vec<Use<'a>> {
+        let mut uses: Vec<Use<'_>> = Vec::new();
+        for cut in &self.draft.cuts {
+            let Some(material) = cut.stock.material() else { continue };
+            match uses.iter_mut().find(|known| known.material.name == material.name) {
+                Some(known) => known.cuts.push(cut),
+                None => uses.push(Use { material, cuts: vec![cut] }),
+            }
+        }
+        uses
+    }
+}
+
+/// A line of the cut list.
+fn row(told: &written::Cut, cut: &Cut, scribe: &Scribe<'_>) -> Vec<Cell> {
+    let material = match &told.colour {
+        Some(colour) => format!("{}, {colour}", told.material),
+        None => told.material.clone(),
+    };
+    let spare = match told.spares {
+        0 => String::new(),
+        spares => format!("+ {spares} {}", scribe.label("spare")),
+    };
+    let width = cut.width.map(|width| scribe.text("width", &[("width", name(scribe.fine(width)))]));
+    let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
+    vec![
+        Cell::strong(told.piece.clone()).with(told.purpose.clone()),
+        material.into(),
+        Cell::strong(told.count.to_string()).with(spare),
+        Cell::lines(cut.length.map(|length| scribe.lines(length)).unwrap_or_default()),
+        Cell::lines(width.into_iter().chain(shape).collect()),
+    ]
+}
+
+/// A material with all that is cut from it.
+struct Use<'a> {
+    material: &'a Material,
+    cuts: Vec<&'a Cut>,
+}
+
+/// The names of the pieces, each once.
+fn pieces(of: &Use<'_>, scribe: &Scribe<'_>) -> Vec<String> {
+    let mut pieces: Vec<String> = Vec::new();
+    for piece in of.cuts.iter().map(|cut| scribe.words.name(cut.piece)) {
+        if !pieces.contains(&piece) {
+            pieces.push(piece);
+        }
+    }
+    pieces
+}
+
+/// From one time to another; said once where both read alike.
+fn range(from: f64, to: f64, scribe: &Scribe<'_>) -> String {
+    let (from, to) = (scribe.minutes(from), scribe.minutes(to));
+    if from == to { from } else { scribe.text("range", &[("from", name(from)), ("to", name(to))]) }
+}
+
+fn total(of: &Use<'_>, scribe: &Scribe<'_>) -> String {
+    let length: Length = of.cuts.iter().filter_map(|cut| cut.total).sum();
+    if length > Length::ZERO {
+        return scribe.line(length);
+    }
+    let pieces = of.cuts.iter().map(|cut| cut.count.saturating_add(cut.spares));
+    scribe.text("pieces", &[("count", pieces.fold(0, u32::saturating_add).into())])
+}
+
+fn sold(material: &Material, scribe: &Scribe<'_>) -> String {
+    let put_up = &material.put_up;
+    let unit = ("unit", name(scribe.words.put_up(&put_up.unit)));
+    match put_up.length {
+        Some(length) => scribe.text("sold-by-length", &[unit, ("length", name(scribe.line(length)))]),
+        None => scribe.text("sold-by", &[unit]),
+    }
+}

@@ -1,0 +1,58 @@
+//! The steps of the making, and the tools that they take up.
+
+use basket::message::Value;
+use basket::steps::Step;
+use drawings::stages::Plate;
+
+use super::lines::StepLine;
+use super::{Block, Source};
+use crate::scribe::Scribe;
+use crate::written;
+
+impl<'a> Source<'a> {
+    pub(super) fn steps(&self) -> Vec<Block<'a>> {
+        let steps = self.written.steps.iter().zip(&self.draft.steps);
+        let line = |(told, step): (&'a written::Step, &Step)| StepLine {
+            step: told,
+            times: times(step, self.scribe),
+            plates: self.plates(step),
+            notes: self.notes(step),
+        };
+        vec![self.note("times-note"), Block::Steps { steps: steps.map(line).collect() }]
+    }
+
+    fn plates(&self, step: &Step) -> Vec<String> {
+        let plates = Plate::of_step(step.kind).iter().filter(|plate| plate.is_of(&self.draft.basket));
+        plates.map(|plate| plate.figure()).collect()
+    }
+
+    /// All tools, in the order in which they are first taken up.
+    pub(super) fn tools(&self) -> Vec<Block<'a>> {
+        vec![Block::List { items: tools(&self.draft.steps, self.scribe) }]
+    }
+}
+
+/// The tools of these steps, each once, in the order in which they are first taken up.
+pub(crate) fn tools<'a>(steps: impl IntoIterator<Item = &'a Step>, scribe: &Scribe<'_>) -> Vec<String> {
+    let mut ids: Vec<&str> = Vec::new();
+    for id in steps.into_iter().flat_map(|step| &step.tools) {
+        if !ids.contains(id) {
+            ids.push(id);
+        }
+    }
+    ids.into_iter().map(|id| scribe.words.term(id)).collect()
+}
+
+fn times(step: &Step, scribe: &Scribe<'_>) -> Vec<String> {
+    let time = |id: &str, minutes: f64| {
+        (minutes > 0.0).then(|| scribe.text(id, &[("time", Value::Minutes(minutes))]))
+    };
+    [
+        time("time-soak", step.soak_minutes.unwrap_or(0.0)),
+        time("time-work", step.work_minutes),
+        time("time-wait", step.wait_minutes),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}

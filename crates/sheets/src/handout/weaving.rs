@@ -1,0 +1,120 @@
+//! Courses, joins, and how high the weaving should stand after so many rows.
+
+use basket::Length;
+use basket::weave::Course;
+
+use super::table::{Cell, Column, Table, Width};
+use super::{Block, CHARTS, Content, Source};
+use crate::scribe::name;
+use crate::written::Join;
+
+/// Every so many rows there is a checkpoint.
+const CHECK_EVERY: u32 = 5;
+
+impl<'a> Source<'a> {
+    pub(super) fn weaving(&self) -> Content<'a> {
+        let mut blocks = vec![Block::Table { table: self.courses() }];
+        let notes = self.take_up().into_iter().chain(self.packing());
+        blocks.extend(notes.map(|text| Block::Text { text }));
+        blocks.extend(self.drawn(&CHARTS));
+        let joins = self
+            .joins()
+            .map(|table| self.part("joins", vec![self.note("joins-note"), Block::Table { table }]));
+        let checkpoints = Block::Table { table: self.checkpoints() };
+        let checkpoints = self.part("checkpoints", vec![self.note("checkpoints-note"), checkpoints]);
+        (blocks, joins.into_iter().chain([checkpoints]).collect())
+    }
+
+    fn courses(&self) -> Table {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::right(scribe.label("course"), Width::Mm(14.0)),
+            Column::left(scribe.label("weave"), Width::Share(1.0)),
+            Column::left(scribe.label("weaver"), Width::Share(1.4)),
+            Column::right(scribe.label("rows"), Width::Mm(18.0)),
+            Column::right(scribe.label("height-each"), Width::Mm(27.0)),
+            Column::right(scribe.label("lay-out"), Width::Share(1.2)),
+            Column::right(scribe.label("strands"), Width::Mm(19.0)),
+        ];
+        let row = |(course, number): (&Course, u32)| {
+            vec![
+                number.into(),
+                scribe.words.say(&course.weave.name()).into(),
+                scribe.words.material(&course.weaver.name).into(),
+                rows(course).into(),
+                scribe.fine(course.pitch).into(),
+                scribe.line(course.cut).into(),
+                course.strands.into(),
+            ]
+        };
+        Table::new(columns, self.draft.basket.body.weave.courses.iter().zip(1..).map(row)).wide()
+    }
+
+    /// By how much going over and under lengthens the weavers of each course that has rows.
+    fn take_up(&self) -> Option<String> {
+        let scribe = self.scribe;
+        let one = |(course, number): (&Course, u32)| {
+            let takes = scribe.words.shares(course.take_up.least, course.take_up.most);
+            scribe.text("take-up-course", &[("takes", name(takes)), ("course", number.into())])
+        };
+        let woven = self.draft.basket.body.weave.courses.iter().zip(1..);
+        let courses: Vec<String> = woven.filter(|(course, _)| course.rows > 0).map(one).collect();
+        (!courses.is_empty()).then(|| scribe.text("take-up-note", &[("courses", name(courses.join(", ")))]))
+    }
+
+    /// What to do when the weaving has dried, where rows have to be added then.
+    fn packing(&self) -> Option<String> {
+        let weave = &self.draft.basket.body.weave;
+        let args = [("gap", weave.packing_gap.into()), ("rows", weave.rows_to_add.into())];
+        (weave.rows_to_add > 0).then(|| self.scribe.text("packing-note", &args))
+    }
+
+    /// All joins in weaving order; none where no strand is joined.
+    fn joins(&self) -> Option<Table> {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::right(scribe.label("row"), Width::Share(1.0)),
+            Column::right(scribe.label("cut-over"), Width::Share(1.5)),
+            Column::right(scribe.label("start-behind"), Width::Share(1.6)),
+        ];
+        let joins: Vec<Join> =
+            self.written.body.weave.courses.iter().flat_map(|course| &course.joins).copied().collect();
+        let row = |join: &Join| vec![join.row.into(), join.cut_over.into(), join.start_behind.into()];
+        (!joins.is_empty()).then(|| Table::new(columns, joins.iter().map(row)).narrow())
+    }
+
+    /// Height and length used at every fifth row and at the end of each course.
+    fn checkpoints(&self) -> Table {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::right(scribe.label("row"), Width::Mm(13.0)),
+            Column::right(scribe.label("height-at-top"), Width::Share(1.0)),
+            Column::right(scribe.label("used-so-far"), Width::Share(1.0)),
+        ];
+        let body = &self.draft.basket.body;
+        let is_end = |number| {
+            let mut ends = body.weave.courses.iter().map(|course| course.first_row + course.rows);
+            ends.any(|past| past == number + 1)
+        };
+        let mut used = Length::ZERO;
+        let mut points: Vec<Vec<Cell>> = Vec::new();
+        for row in &body.weave.each_row {
+            used += row.length;
+            if row.number % CHECK_EVERY == 0 || is_end(row.number) {
+                let top = body.profile().at(row.along + row.pitch / 2.0).height;
+                points.push(vec![row.number.into(), scribe.words.both(top).into(), scribe.line(used).into()]);
+            }
+        }
+        Table::new(columns, points).narrow()
+    }
+}
+
+/// The rows of a course, such as `1–4`.
+pub(crate) fn rows(course: &Course) -> String {
+    let last = (course.first_row + course.rows).saturating_sub(1);
+    if last > course.first_row {
+        format!("{}–{last}", course.first_row)
+    } else {
+        course.first_row.to_string()
+    }
+}

@@ -1,0 +1,198 @@
+//! Pins and ears.
+
+use basket::fittings;
+use serde::Serialize;
+
+use super::measure::{Degrees, Mm};
+use super::vocabulary::{EarMaterial, EarPlacing, Every};
+
+/// The pins through hoops and staves.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Pins {
+    /// The pin.
+    stock: String,
+    /// At each or every other stave.
+    every: Every,
+    /// The staves that are pinned, in order round the rim; those of the ears among them.
+    staves: Vec<u32>,
+    /// How many, those at the ears among them.
+    count: u32,
+    /// How many more to have at hand.
+    spares: u32,
+    /// Thickness to go through.
+    stack_mm: Mm,
+    /// Least length: the stack and enough to clinch.
+    length_needed_mm: Mm,
+    /// Length of the pin chosen.
+    length_mm: Mm,
+    /// Diameter of the hole to drill.
+    drill_mm: Mm,
+    /// The pins through the ears; `null` without ears.
+    ears: Option<EarPins>,
+}
+
+/// The pins that hold the ears: each goes through hoop, ear, stave and hoop.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct EarPins {
+    /// The pin; the same as elsewhere where that is long enough.
+    stock: String,
+    /// The staves of the ears, in order round the rim.
+    staves: Vec<u32>,
+    /// How many.
+    count: u32,
+    /// How many more to have at hand.
+    spares: u32,
+    /// Thickness to go through.
+    stack_mm: Mm,
+    /// Least length: the stack and enough to clinch.
+    length_needed_mm: Mm,
+    /// Length of the pin chosen.
+    length_mm: Mm,
+    /// Diameter of the hole to drill.
+    drill_mm: Mm,
+}
+
+/// The two ears.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Ears {
+    /// What they are made of.
+    material: EarMaterial,
+    /// How they are placed.
+    placing: EarPlacing,
+    /// Width along the rim.
+    width_mm: Mm,
+    /// Thickness.
+    thickness_mm: Mm,
+    /// Height of the rivet hole above the rim.
+    hole_height_mm: Mm,
+    /// Length of the tail below the rim's lower edge.
+    tail_mm: Mm,
+    /// Length of one ear, from the tail's end to the top.
+    length_mm: Mm,
+    /// The two ears.
+    each: [Ear; 2],
+    /// How far the second is off from facing the first.
+    off_opposite_deg: Degrees,
+    /// The same along the rim.
+    off_opposite_mm: Mm,
+    /// How far the line through both ears misses the middle of the basket.
+    off_middle_mm: Mm,
+    /// All ways of placing, least error first.
+    options: Vec<EarOption>,
+}
+
+/// One ear.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Ear {
+    /// Its middle, as a fraction of the way round.
+    turn: f64,
+    /// The nearest stave.
+    stave: u32,
+    /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
+    off_stave_mm: Mm,
+}
+
+/// What one way of placing would give.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct EarOption {
+    /// The way.
+    placing: EarPlacing,
+    /// How far off opposite.
+    off_opposite_deg: Degrees,
+    /// The same along the rim.
+    off_opposite_mm: Mm,
+    /// The larger distance of an ear's middle from its stave's.
+    off_stave_mm: Mm,
+}
+
+impl From<&fittings::Pins> for Pins {
+    fn from(pins: &fittings::Pins) -> Self {
+        let fittings::Pins { stock, every, staves, count, spares, stack, length_needed, length, drill, ears } =
+            pins;
+        Self {
+            stock: stock.name.clone(),
+            every: every.into(),
+            staves: staves.clone(),
+            count: *count,
+            spares: *spares,
+            stack_mm: stack.into(),
+            length_needed_mm: length_needed.into(),
+            length_mm: length.into(),
+            drill_mm: drill.into(),
+            ears: ears.as_ref().map(EarPins::from),
+        }
+    }
+}
+
+impl From<&fittings::EarPins> for EarPins {
+    fn from(pins: &fittings::EarPins) -> Self {
+        let fittings::EarPins { stock, staves, count, spares, stack, length_needed, length, drill } = pins;
+        Self {
+            stock: stock.name.clone(),
+            staves: staves.clone(),
+            count: *count,
+            spares: *spares,
+            stack_mm: stack.into(),
+            length_needed_mm: length_needed.into(),
+            length_mm: length.into(),
+            drill_mm: drill.into(),
+        }
+    }
+}
+
+impl From<&fittings::Ears> for Ears {
+    fn from(ears: &fittings::Ears) -> Self {
+        let fittings::Ears {
+            material,
+            placing,
+            width,
+            thickness,
+            hole_height,
+            tail,
+            length,
+            each,
+            off_opposite,
+            off_opposite_rim,
+            off_middle,
+            options,
+        } = ears;
+        Self {
+            material: material.into(),
+            placing: placing.into(),
+            width_mm: width.into(),
+            thickness_mm: thickness.into(),
+            hole_height_mm: hole_height.into(),
+            tail_mm: tail.into(),
+            length_mm: length.into(),
+            each: each.each_ref().map(Ear::from),
+            off_opposite_deg: off_opposite.into(),
+            off_opposite_mm: off_opposite_rim.into(),
+            off_middle_mm: off_middle.into(),
+            options: options.iter().map(EarOption::from).collect(),
+        }
+    }
+}
+
+impl From<&fittings::Ear> for Ear {
+    fn from(ear: &fittings::Ear) -> Self {
+        let fittings::Ear { turn, stave, off_stave } = ear;
+        Self { turn: *turn, stave: *stave, off_stave_mm: off_stave.into() }
+    }
+}
+
+impl From<&fittings::EarOption> for EarOption {
+    fn from(option: &fittings::EarOption) -> Self {
+        let fittings::EarOption { placing, off_opposite, off_opposite_rim, off_stave } = option;
+        Self {
+            placing: placing.into(),
+            off_opposite_deg: off_opposite.into(),
+            off_opposite_mm: off_opposite_rim.into(),
+            off_stave_mm: off_stave.into(),
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! The shape of a wall.
+
+use basket::form::{self, Held};
+use serde::Serialize;
+
+use super::measure::{Degrees, Mm};
+
+/// Places of the side that are written, at even steps along the wall.
+const PLACES: u32 = 33;
+
+/// The shape of a wall, and what holds it while it is woven.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Form {
+    /// Shape seen from above.
+    outline: Outline,
+    /// Shape seen from the side, base upward.
+    profile: Vec<Spot>,
+    /// Height from base to top.
+    height_mm: Mm,
+    /// Way along the wall from base to top.
+    arc_mm: Mm,
+    /// Girth at the base.
+    girth_base_mm: Mm,
+    /// Girth at the top.
+    girth_top_mm: Mm,
+    /// Largest girth.
+    girth_widest_mm: Mm,
+    /// What it holds, in litres.
+    capacity_litres: f64,
+    /// The mould over which it is woven; `null` where there is none.
+    mould: Option<Mould>,
+}
+
+/// An outline seen from above.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+enum Outline {
+    Round,
+}
+
+/// A place on the side.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Spot {
+    /// Way along the wall from the base.
+    along_mm: Mm,
+    /// Height above the base.
+    height_mm: Mm,
+    /// Radius; for outlines that are not round, girth / 2π.
+    radius_mm: Mm,
+    /// Lean of the wall outward from upright.
+    lean_deg: Degrees,
+}
+
+/// A mould: whether it comes out again.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Mould {
+    /// How far the mould narrows again above a wider place; zero when the basket lifts off.
+    undercut: Undercut,
+    /// Smallest draft angle (lean of the wall outward); negative where it leans in.
+    draft_deg: Degrees,
+}
+
+/// How far a mould narrows toward the rim.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Undercut {
+    /// Largest loss of radius.
+    depth_mm: Mm,
+    /// Height of the wide place.
+    wide_at_mm: Mm,
+    /// Height of the narrow place above it.
+    narrow_at_mm: Mm,
+}
+
+impl From<&form::Form> for Form {
+    fn from(form: &form::Form) -> Self {
+        let form::Form { outline, profile, held } = form;
+        let Held::Mould(mould) = held;
+        let form::Circle { radius: _ } = outline;
+        Self {
+            outline: Outline::Round,
+            profile: profile.spots(PLACES).map(Spot::from).collect(),
+            height_mm: form.height().into(),
+            arc_mm: form.arc().into(),
+            girth_base_mm: form.girth_base().into(),
+            girth_top_mm: form.girth_top().into(),
+            girth_widest_mm: form.girth_widest().into(),
+            capacity_litres: form.litres(),
+            mould: Some(mould.into()),
+        }
+    }
+}
+
+impl From<form::Spot> for Spot {
+    fn from(spot: form::Spot) -> Self {
+        let form::Spot { along, height, radius, lean } = &spot;
+        Self {
+            along_mm: along.into(),
+            height_mm: height.into(),
+            radius_mm: radius.into(),
+            lean_deg: lean.into(),
+        }
+    }
+}
+
+impl From<&form::Mould> for Mould {
+    fn from(mould: &form::Mould) -> Self {
+        let form::Mould { undercut: form::Undercut { depth, wide_at, narrow_at }, draft } = mould;
+        let undercut =
+            Undercut { depth_mm: depth.into(), wide_at_mm: wide_at.into(), narrow_at_mm: narrow_at.into() };
+        Self { undercut, draft_deg: draft.into() }
+    }
+}

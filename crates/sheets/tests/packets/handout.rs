@@ -1,0 +1,160 @@
+//! The handout: what must stand on it, in both renderings, and in which order.
+
+use basket::pattern::StepKind;
+use basket::{Draft, Length};
+use lopdf::{Document, Object, decode_text_string};
+use sheets::PacketFile;
+use words::Words;
+
+use crate::common::{file, plain, text, told};
+
+/// The text of the page of HTML, without its markup and drawings.
+fn page(packet: &[PacketFile]) -> String {
+    let (_, body) = text(packet, "handout.html").split_once("<body>").expect("a body");
+    let mut said = String::new();
+    for part in body.split("<svg ") {
+        said.push_str(part.rsplit_once("</svg>").map_or(part, |(_, after)| after));
+    }
+    let mut plain_text = String::new();
+    for part in said.split('<') {
+        plain_text.push(' ');
+        plain_text.push_str(part.split_once('>').map_or(part, |(_, text)| text));
+    }
+    plain(
+        &plain_text
+            .replace("&amp;", "&")
+            .replace("&lt;", "<")
+            .replace("&gt;", ">")
+            .replace("&quot;", "\"")
+            .replace("&#x27;", "'")
+            .replace("&#x2f;", "/"),
+    )
+}
+
+/// The headings of the page of HTML, with their levels.
+fn headings_of_page(packet: &[PacketFile]) -> Vec<(u32, String)> {
+    let heading = |rest: &str| {
+        let level = rest.chars().next()?.to_digit(10)?;
+        let (_, rest) = rest.split_once('>')?;
+        Some((level, plain(rest.split_once("</h")?.0)))
+    };
+    text(packet, "handout.html").split("<h").skip(1).filter_map(heading).collect()
+}
+
+/// The headings of the PDF in the order in which they are read, with their levels on the page of HTML,
+/// where the title comes first.
+fn headings_of_pdf(packet: &[PacketFile]) -> Vec<(u32, String)> {
+    let document = Document::load_mem(file(packet, "handout.pdf")).expect("lopdf opens it");
+    let catalog = document.catalog().expect("a catalog");
+    let mut headings = Vec::new();
+    collect(&document, catalog.get(b"StructTreeRoot").expect("a tagged PDF"), &mut headings);
+    headings
+}
+
+/// Walks the tree of structure elements (ISO 32000-1:2008, 14.7.2): `S` is the kind, `T` the title, `K` the
+/// children.
+fn collect(document: &Document, element: &Object, headings: &mut Vec<(u32, String)>) {
+    match document.dereference(element).map(|(_, object)| object) {
+        Ok(Object::Array(children)) => {
+            for child in children {
+                collect(document, child, headings);
+            }
+        }
+        Ok(Object::Dictionary(element)) => {
+            let level = match element.get(b"S").and_then(Object::as_name) {
+                Ok(b"H1") => Some(2),
+                Ok(b"H2") => Some(3),
+                _ => None,
+            };
+            if let Some(level) = level {
+                let title = element.get(b"T").and_then(decode_text_string).expect("a heading has a title");
+                headings.push((level, plain(&title)));
+            }
+            if let Ok(children) = element.get(b"K") {
+                collect(document, children, headings);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// PDF and page have the same headings in the same order.
+pub(crate) fn assert_alike(packet: &[PacketFile], draft: &Draft) {
+    let (printed, shown) = (headings_of_pdf(packet), headings_of_page(packet));
+    let (title, shown) = shown.split_first().expect("a title");
+    assert_eq!(title, &(1, draft.basket.title.clone()));
+    assert_eq!(printed, shown);
+    // Nine sections at most, and the steps.
+    assert!(printed.len() > 8 + draft.steps.len(), "{printed:?}");
+}
+
+/// What a maker works by: counts, lengths, stave numbers, and every sentence of the steps and findings.
+pub(crate) fn assert_whole(packet: &[PacketFile], draft: &Draft, words: &Words) {
+    let wanted = wanted(draft, words);
+    assert!(wanted.len() > 60, "{}", wanted.len());
+    for (name, said) in [("handout.pdf", told(file(packet, "handout.pdf"))), ("handout.html", page(packet))] {
+        for text in wanted.iter().map(|text| plain(text)) {
+            assert!(said.contains(&text), "{name} does not say: {text}\n{said}");
+        }
+        assert!(!said.contains("sheet-"), "{name}: a text is missing");
+    }
+}
+
+fn wanted(draft: &Draft, words: &Words) -> Vec<String> {
+    let body = &draft.basket.body;
+    let mut wanted = vec![draft.basket.title.clone()];
+    for cut in &draft.cuts {
+        wanted.extend([words.name(cut.piece), words.say(&cut.purpose), words.value(&cut.stock.name())]);
+        wanted.extend(cut.shape.as_ref().map(|shape| words.say(shape)));
+        let piece = cut.length.filter(|length| *length < Length::feet(6.0));
+        wanted.extend(piece.map(|length| words.length(length)));
+    }
+    for course in &body.weave.courses {
+        for join in &course.joins {
+            wanted.push(format!("{} {} {}", join.row, join.cut_over, join.start_behind));
+        }
+    }
+    for step in &draft.steps {
+        wanted.push(format!("{} {}", step.number, words.name(step.kind)));
+        wanted.extend(step.text.iter().map(|paragraph| words.say(paragraph)));
+        wanted.extend(step.cautions.iter().chain(&step.tools).map(|id| words.term(id)));
+    }
+    for finding in &draft.findings {
+        let text = words.finding(finding);
+        wanted.extend([text.what, text.place, text.why, text.remedy]);
+    }
+    wanted.extend(draft.basket.choices.iter().map(|choice| words.say(&choice.reason)));
+    wanted.extend(draft.basket.notes.iter().filter_map(|note| note.text.clone()));
+    wanted
+}
+
+/// The stave numbers that the steps name are those of the basket.
+pub(crate) fn assert_staves_are_named(draft: &Draft, words: &Words) {
+    let paragraphs = |kind: StepKind| {
+        let step = draft.steps.iter().find(|step| step.kind == kind).expect("the step");
+        step.text.iter().map(|paragraph| words.say(paragraph)).collect::<Vec<_>>().join(" ")
+    };
+    let ears = draft.basket.ears.as_ref().expect("ears");
+    for ear in ears.each {
+        let said = paragraphs(StepKind::Ears);
+        assert!(names(&said, ear.stave), "stave {} in: {said}", ear.stave);
+    }
+    for stave in &draft.basket.body.pins().ears.as_ref().expect("pins through the ears").staves {
+        let said = paragraphs(StepKind::Pins);
+        assert!(names(&said, *stave), "stave {stave} in: {said}");
+    }
+    let said = paragraphs(StepKind::Rim);
+    let rim = draft.basket.body.rim();
+    for scarf in [rim.outer.scarf, rim.inner.scarf] {
+        assert!(names(&said, scarf.from_stave) && names(&said, scarf.to_stave), "{scarf:?} in: {said}");
+    }
+    for join in &draft.basket.body.lashing().joins {
+        let said = paragraphs(StepKind::Lashing);
+        assert!(names(&said, *join), "stave {join} in: {said}");
+    }
+}
+
+/// Whether a number stands in a text.
+fn names(said: &str, number: u32) -> bool {
+    said.split(|sign: char| !sign.is_ascii_digit()).any(|word| word == number.to_string())
+}

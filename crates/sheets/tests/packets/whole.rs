@@ -1,0 +1,100 @@
+//! Whole packets: each is made once and asked everything.
+
+use basket::pattern::Units;
+use sheets::{Options, Paper, Photos, SHEETS};
+use words::{Language, Words};
+
+use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, on, packet_of, poppler, text, words};
+use crate::{german, handout, html, pdf, true_size};
+
+#[test]
+fn a_basket_in_inches_on_letter() {
+    let (draft, words) = (draft(HARBOUR), words(Units::Inches));
+    let packet = packet_of(&draft, &words, &on(Paper::Letter));
+    for (_, name) in SHEETS {
+        pdf::assert_sound(file(&packet, name), ("612 x 792 pts", "en"), "Harbour bread basket – ");
+    }
+    true_size::assert_bars(file(&packet, "templates.pdf"));
+    true_size::assert_disc(file(&packet, "templates.pdf"), draft.basket.body.base().diameter);
+    html::assert_sound(text(&packet, "handout.html"));
+    handout::assert_alike(&packet, &draft);
+    handout::assert_whole(&packet, &draft, &words);
+    handout::assert_staves_are_named(&draft, &words);
+    pdf::assert_demonstration(file(&packet, "demonstration.pdf"));
+    assert!(!pdf::says_stop(file(&packet, "handout.pdf")) && !text(&packet, "handout.html").contains("STOP"));
+}
+
+#[test]
+fn the_same_basket_on_a4_in_millimetres_twice() {
+    let (draft, words) = (draft(HARBOUR), words(Units::Millimetres));
+    let packet = packet_of(&draft, &words, &on(Paper::A4));
+    for (_, name) in SHEETS {
+        pdf::assert_sound(file(&packet, name), ("595.276 x 841.89 pts", "en"), "Harbour bread basket – ");
+    }
+    true_size::assert_bars(file(&packet, "templates.pdf"));
+    for (first, second) in packet.iter().zip(packet_of(&draft, &words, &on(Paper::A4))) {
+        assert!(first.bytes == second.bytes, "{} differs", first.name);
+    }
+}
+
+#[test]
+fn a_basket_of_which_all_is_written_in_english() {
+    let (draft, words) = (draft(FIXED), words(Units::Inches));
+    let packet = packet_of(&draft, &words, &on(Paper::Letter));
+    html::assert_sound(text(&packet, "handout.html"));
+    handout::assert_alike(&packet, &draft);
+    handout::assert_whole(&packet, &draft, &words);
+    handout::assert_staves_are_named(&draft, &words);
+    let card = poppler("pdftotext", &["-layout", "-", "-"], file(&packet, "bench-card.pdf"));
+    insta::assert_snapshot!("bench_card_in_english", card);
+}
+
+#[test]
+fn the_same_in_german() {
+    let (draft, words) = (draft(FIXED), Words::new(Language::German, Units::Millimetres));
+    let packet = packet_of(&draft, &words, &on(Paper::A4));
+    for (_, name) in SHEETS {
+        pdf::assert_sound(file(&packet, name), ("595.276 x 841.89 pts", "de"), "Fixed basket – ");
+        german::assert_no_english(name, file(&packet, name), &draft);
+    }
+    handout::assert_alike(&packet, &draft);
+    handout::assert_whole(&packet, &draft, &words);
+    handout::assert_staves_are_named(&draft, &words);
+    german::assert_tables(&packet);
+    let card = poppler("pdftotext", &["-layout", "-", "-"], file(&packet, "bench-card.pdf"));
+    insta::assert_snapshot!("bench_card_in_german", card.replace('\u{a0}', " "));
+}
+
+#[test]
+fn a_basket_that_cannot_be_woven_says_so_on_every_page() {
+    let (draft, words) = (draft(STOPPED), words(Units::Inches));
+    let packet = packet_of(&draft, &words, &on(Paper::Letter));
+    for (_, name) in SHEETS {
+        assert!(pdf::says_stop(file(&packet, name)), "{name}");
+    }
+    let page = text(&packet, "handout.html");
+    html::assert_sound(page);
+    let at = page.find("<p class=\"stop\">STOP").expect("the mark");
+    assert!(at < page.find("<h1").expect("a heading"));
+    handout::assert_alike(&packet, &draft);
+    handout::assert_whole(&packet, &draft, &words);
+}
+
+#[test]
+fn the_makers_own_text_and_photographs_stand_in_their_step_and_are_never_markup() {
+    let evil = "<script>alert(1)</script> \\\"quoted\\\" & <b>";
+    let notes = format!(
+        "[[note]]\nstep = \"rim\"\ntext = \"{evil}\"\nphoto = \"a.png\"\ncaption = \"{evil}\"\n\
+         [[note]]\nstep = \"lashing\"\ntext = \"Shiny side out.\"\nphoto = \"photos/dot.png\"\n\
+         caption = \"The first wrap\"\n"
+    );
+    let pattern = HARBOUR.replace("Harbour bread basket\"", &format!("{evil}\"")) + &notes;
+    assert!(pattern.contains("title = \"<script>"), "the title was replaced");
+    let dot = include_bytes!("../fixed/dot.png");
+    let photos = Photos::default().with("a.png", dot.to_vec()).with("photos/dot.png", dot.to_vec());
+    let options = Options { photos, ..Options::default() };
+    let packet = packet_of(&draft(&pattern), &words(Units::Inches), &options);
+    html::assert_escaped(text(&packet, "handout.html"));
+    html::assert_notes(text(&packet, "handout.html"));
+    pdf::assert_notes(file(&packet, "handout.pdf"));
+}
