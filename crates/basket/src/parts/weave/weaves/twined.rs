@@ -86,9 +86,6 @@ impl Answers for Twined {
     fn holds(&self, _count: u32) -> bool {
         true
     }
-    fn is_crossed(&self, _place: u32, _count: u32) -> bool {
-        true
-    }
     fn changes(&self, _row: u32, _begin: u32, count: u32) -> u32 {
         2 * count / self.weavers()
     }
