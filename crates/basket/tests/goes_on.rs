@@ -156,3 +156,13 @@ fn a_course_without_rows_parts_nothing() {
     assert_eq!((weave.courses[1].rows, weave.rows), (0, 10));
     assert_eq!(cells(&weave, 9), cells(&bands(9, "weaver = \"cane fine\"", &[(10, "")]), 9));
 }
+
+/// Each of two weavers that chase over one, under one changes sides in every gap, the one before its own next row
+/// included: it is as long as one that goes round row by row.
+#[test]
+fn a_chasing_weaver_goes_on_in_its_own_row() {
+    let length =
+        |weave: &str| bands(72, &format!("{weave}, weaver = \"cane fine\""), &[(20, "")]).length.to_mm();
+    let (chased, level) = (length("weave = \"chase\""), length("way = \"row by row\""));
+    assert!((chased - level).abs() < 1e-6, "{chased} {level}");
+}

@@ -186,7 +186,7 @@ fn choices_and_remedies_name_keys_that_there_are() {
         [weave]\ncourses = [{ weave = \"twill 2/2\", weaver = \"cane common\", rows = 200 }]\n\
         [rim]\nlap = \"1/2\"\n[filler]\nstock = \"round reed 0\"\n[lashing]\ntail = \"1/2\"\n\
         [ears]\nmaterial = \"bone\"\nplacing = \"on-staves\"\nwidth = \"2\"\nhole = \"1/8\"\n[handle]\n";
-    let drafts = [draft(BARE), draft(troubled)];
+    let drafts: Vec<Draft> = [BARE, troubled].into_iter().map(draft).collect();
     let choices = drafts.iter().flat_map(|draft| &draft.basket.choices).map(|choice| choice.key.to_owned());
     let findings = drafts.iter().flat_map(|draft| &draft.findings);
     let remedies = findings.flat_map(|finding| &finding.remedies).map(|remedy| remedy.key.clone());

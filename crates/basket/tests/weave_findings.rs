@@ -124,6 +124,26 @@ fn the_count_decides_the_lean() {
     both_sides("weave-leans-other-way", Care, &on("77"), &on("75"));
 }
 
+/// Single cells that step on by two in five lie nearer to those two rows up and one stave back.
+#[test]
+fn the_step_decides_the_lean() {
+    let first = ("weave.courses[1].weave", "\"pairing\"");
+    let level = ("weave.courses[2].way", "\"row by row\"");
+    let lean = ("weave.courses[2].lean", "\"left\"");
+    let on = |step| {
+        [
+            first,
+            (WEAVE, "\"twill 1/4\""),
+            level,
+            lean,
+            ("weave.courses[2].step", step),
+            ("staves.count", "75"),
+        ]
+    };
+    let finding = both_sides("weave-leans-other-way", Care, &on("2"), &on("1"));
+    assert_eq!(finding.remedies.len(), 1, "{finding:?}");
+}
+
 #[test]
 fn a_twill_without_a_diagonal() {
     let first = ("weave.courses[1].weave", "\"pairing\"");

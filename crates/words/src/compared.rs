@@ -18,7 +18,7 @@ enum Manner {
     Fine,
     /// The same, in inches with millimetres to a tenth beside them.
     FineInBoth,
-    /// In hundredths, then in thousandths of a millimetre.
+    /// Hundredths of a millimetre.
     Hundredths,
     /// Thousandths of a millimetre.
     Thousandths,
@@ -34,37 +34,21 @@ impl Words {
         match (measured, limit) {
             (Value::Length(one), Value::Length(other)) => {
                 let coarsest = self.coarsest(*one, *other);
-                self.apart(MANNERS.iter().filter(|manner| **manner >= coarsest), |manner| {
+                apart(MANNERS.iter().filter(|manner| **manner >= coarsest), |manner| {
                     (self.in_manner(*one, *manner), self.in_manner(*other, *manner))
                 })
             }
-            (Value::Angle(one), Value::Angle(other)) => self.apart(1..=4, |decimals| {
+            (Value::Angle(one), Value::Angle(other)) => apart(1..=4, |decimals| {
                 let say = |degrees| format!("{}°", numbers::decimal(degrees, decimals, self.language));
                 (say(one.to_degrees()), say(other.to_degrees()))
             }),
-            (Value::Percent(one), Value::Percent(other)) => self.apart(1..=4, |decimals| {
+            (Value::Percent(one), Value::Percent(other)) => apart(1..=4, |decimals| {
                 let number = |share: f64| numbers::decimal(share * 100.0, decimals, self.language);
                 let say = |share| self.with("unit-percent", &[("number", Value::Name(number(share)))]);
                 (say(*one), say(*other))
             }),
             _ => (measured.clone(), limit.clone()),
         }
-    }
-
-    /// The first way of saying in which two values differ, else the last.
-    fn apart<T>(
-        &self,
-        ways: impl IntoIterator<Item = T>,
-        say: impl Fn(T) -> (String, String),
-    ) -> (Value, Value) {
-        let mut said = (String::new(), String::new());
-        for way in ways {
-            said = say(way);
-            if said.0 != said.1 {
-                break;
-            }
-        }
-        (Value::Name(said.0), Value::Name(said.1))
     }
 
     /// The manner that suits both: fine as soon as one of them is small.
@@ -87,15 +71,26 @@ impl Words {
         match manner {
             Manner::Run => numbers::run(length, self.units, self.language),
             Manner::Length => self.length(length),
-            Manner::Fine => self.fine(length),
             Manner::FineInBoth if self.units == Units::Inches => {
                 format!("{} ({})", self.fine(length), millimetres(0.1))
             }
-            Manner::FineInBoth => self.fine(length),
+            Manner::Fine | Manner::FineInBoth => self.fine(length),
             Manner::Hundredths => millimetres(0.01),
             Manner::Thousandths => millimetres(0.001),
         }
     }
+}
+
+/// The first way of saying in which two values differ, else the last.
+fn apart<T>(ways: impl IntoIterator<Item = T>, say: impl Fn(T) -> (String, String)) -> (Value, Value) {
+    let mut said = (String::new(), String::new());
+    for way in ways {
+        said = say(way);
+        if said.0 != said.1 {
+            break;
+        }
+    }
+    (Value::Name(said.0), Value::Name(said.1))
 }
 
 #[cfg(test)]

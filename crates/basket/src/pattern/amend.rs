@@ -71,7 +71,7 @@ impl Pattern {
         self.lashing = self.lashing.clone().overlaid(over.lashing);
         self.pins = self.pins.clone().overlaid(over.pins);
         if let Some(over) = over.ears {
-            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
+            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(&over));
         }
         if let Some(over) = over.handle {
             self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
@@ -190,8 +190,8 @@ impl PinsPattern {
 }
 
 impl EarsPattern {
-    fn overlaid(self, over: Self) -> Self {
-        let Self { material, placing, width, thickness, hole_height, tail } = over;
+    fn overlaid(self, over: &Self) -> Self {
+        let Self { material, placing, width, thickness, hole_height, tail } = *over;
         Self {
             material: material.or(self.material),
             placing: placing.or(self.placing),

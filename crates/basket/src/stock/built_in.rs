@@ -100,6 +100,13 @@ impl TryFrom<String> for Written {
     }
 }
 
+impl Catalogue {
+    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
+    pub fn built_in() -> &'static Self {
+        catalogue()
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -110,12 +117,5 @@ mod tests {
         assert_eq!(catalogue.as_ref(), Ok(super::catalogue()));
         assert_eq!(super::catalogue().materials.len(), TEXT.matches("{ name = ").count());
         assert!(super::catalogue().materials.len() > 60);
-    }
-}
-
-impl Catalogue {
-    /// The catalogue that comes with Stavewright. Each figure has its source beside it.
-    pub fn built_in() -> &'static Self {
-        catalogue()
     }
 }

@@ -102,11 +102,11 @@ finding-weave-chase-uneven = Auf { $measured } Staken folgen die Fäden in { $we
     .remedy = Eine Zahl nehmen, auf der sie einander gleich folgen.
 
 finding-weave-leans-other-way = Auf { $measured } Staken neigt sich { $weave } nach { $lean }, nicht nach { $wanted }.
-    .why = In einem Geflecht, das von Reihe zu Reihe weiterläuft, bestimmt allein die Zahl die Neigung.
-    .remedy = Eine Zahl nehmen, auf der es sich wie gewünscht neigt.
+    .why = Das Auge folgt den Feldern, die sich berühren oder am nächsten liegen. In einem Geflecht, das von Reihe zu Reihe weiterläuft, bestimmt allein die Zahl ihre Lage; Reihe für Reihe bestimmt sie der Schritt.
+    .remedy = Eine Zahl oder einen Schritt nehmen, bei dem es sich wie gewünscht neigt.
 
-finding-weave-no-diagonal = Auf { $measured } Staken hält { $weave }, aber es gibt keine Schräge: jede Reihe liegt entgegengesetzt zu der darunter.
-    .why = Das bestimmt allein die Zahl. Es kann gewollt sein: es gibt kleine Würfel.
+finding-weave-no-diagonal = Auf { $measured } Staken hält { $weave }, aber es gibt keine Schräge: keine Linie steigt mehr zur einen als zur anderen Seite.
+    .why = Das bestimmen allein Zahl und Bindung. Es kann gewollt sein: es gibt kleine Würfel oder Punkte.
     .remedy = Für eine Schräge eine andere Zahl nehmen.
 
 finding-weave-skips-none = Auf { $measured } Staken, einer ungeraden Zahl, wird nichts ausgelassen: es ist einfaches Zäunen.

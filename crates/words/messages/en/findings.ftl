@@ -102,11 +102,11 @@ finding-weave-chase-uneven = On { $measured } staves the weavers of { $weave } d
     .remedy = Use a count on which they follow alike.
 
 finding-weave-leans-other-way = On { $measured } staves { $weave } leans to the { $lean }, not to the { $wanted }.
-    .why = In a weave that runs on from row to row, the count alone decides the lean.
-    .remedy = Use a count that leans as you want it.
+    .why = The eye follows the cells that touch or lie nearest. In a weave that runs on from row to row the count alone decides how they lie; row by row the step does.
+    .remedy = Use a count, or a step, that leans as you want it.
 
-finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it makes no diagonal: each row lies opposite to the one below.
-    .why = The count alone decides that. It may be meant: it makes small blocks.
+finding-weave-no-diagonal = On { $measured } staves { $weave } holds, but it makes no diagonal: no line climbs to one side more than to the other.
+    .why = Count and rule alone decide that. It may be meant: it makes small blocks or dots.
     .remedy = For a diagonal use another count.
 
 finding-weave-skips-none = On { $measured } staves, an odd count, nothing is skipped: it is plain weave.

@@ -141,8 +141,12 @@ impl Runs<'_> {
         if let Some(chart) = &self.pattern.chart {
             return Some(self.chart_does_not_lock(chart));
         }
-        let finding = self.with_counts(does_not_lock(self.case, self.course, self.number));
-        Some(if self.pattern.step.is_some() { finding.remedy(self.key("step"), "1") } else { finding })
+        Some(self.with_step(self.with_counts(does_not_lock(self.case, self.course, self.number))))
+    }
+
+    /// Adds the least step, where the pattern says one.
+    fn with_step(&self, finding: Finding) -> Finding {
+        if self.pattern.step.is_some() { finding.remedy(self.key("step"), "1") } else { finding }
     }
 
     /// A drawing locks or not by itself, whatever the count; what is wrong with it is named by its columns.
@@ -181,7 +185,8 @@ impl Runs<'_> {
         })
     }
 
-    /// A twill leans as its count decides, not as the pattern asks; on some counts it does not at all.
+    /// A twill leans as its count or its step decides, not as the pattern asks; on some counts it does not at
+    /// all.
     fn leans(&self) -> Option<Finding> {
         let verdict = &self.course.verdict;
         if !self.course.weave.has_diagonal() || !verdict.holds {
@@ -195,7 +200,7 @@ impl Runs<'_> {
                 .arg("wanted", Value::Term(wanted.term())),
             _ => return None,
         };
-        Some(self.with_counts(finding))
+        Some(self.with_step(self.with_counts(finding)))
     }
 
     fn plain_after_all(&self) -> Option<Finding> {

@@ -80,8 +80,8 @@ impl Fabric {
     }
 
     /// Whether a weaver lies outside at each stave of a row, in the order in which it comes to them.
-    pub fn sides(&self, row: u32) -> impl Iterator<Item = bool> + '_ {
-        (0..self.count).map(move |place| self.is_over(row, self.stave_in(row, place)))
+    fn sides(&self, row: u32) -> Vec<bool> {
+        self.passing.weave().sides(self.below.saturating_add(row), self.offset(row), self.count)
     }
 
     /// The stave at a place of a row, counted from 0 where the row begins.
@@ -194,7 +194,35 @@ impl Fabric {
             by_itself,
             count: self.count,
             begin: self.stave_in(row, 0) + 1,
-            sides: self.sides(row).collect(),
+            sides: self.sides(row),
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::pattern::Rule;
+    use crate::weave::weaves::{Chase, Level, Reversed, SkipOne, Spiral};
+
+    /// A row told at once is the row told crossing by crossing, wherever it begins.
+    #[test]
+    fn sides_are_those_of_the_cells() {
+        let rule = Rule::new(3, 2);
+        let weaves = [
+            Passing::Spiral(Spiral { rule }),
+            Passing::Chase(Chase { rule, weavers: 3 }),
+            Passing::Level(Level { rule, step: -2 }),
+            Passing::Reversed(Reversed { rule, band: 4 }),
+            Passing::SkipOne(SkipOne),
+        ];
+        for (passing, count) in weaves.into_iter().flat_map(|weave| [(weave.clone(), 3), (weave, 24)]) {
+            let lower = Fabric::new(passing.clone(), count).starting_at(5);
+            let fabric = Fabric::new(passing, count).over(&lower, 7).begun(11).spread(4);
+            for row in 0..20 {
+                let cells = (0..count).map(|place| fabric.is_over(row, fabric.stave_in(row, place)));
+                assert_eq!(fabric.sides(row), cells.collect::<Vec<_>>(), "{fabric:?}, row {row}");
+            }
+        }
     }
 }

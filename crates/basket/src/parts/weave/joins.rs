@@ -9,11 +9,10 @@ use crate::measure::Length;
 use crate::pattern::Way;
 use crate::stock::Material;
 use crate::uprights::Uprights;
-use crate::weave::Join;
 use crate::weave::fabric::Fabric;
 use crate::weave::layout::Laid;
 use crate::weave::overlaps::{Overlap, Overlaps};
-use crate::weave::strands::{RowsOf, Strand, TooShort, WeaverAmount};
+use crate::weave::strands::{Join, RowsOf, Strand, TooShort, WeaverAmount};
 
 /// Staves over which old and new strand lie together, at least (common practice: four to six).
 pub const OVERLAP_STAVES: u32 = 4;

@@ -25,12 +25,11 @@ const NO_TURN: f64 = 1e-9;
 const STEPS: u32 = 128;
 /// Halvings of a step, until nothing is left of it.
 const HALVINGS: u32 = 40;
-/// Places on the wall that a curve is held against, and how closely the worst of them is looked at.
-const HELD: (u32, u32) = (24, 32);
-/// Where no curve of the least radius lies on the wall, radii that step down by this share are tried.
-const TIGHTER: f64 = 0.8;
-/// How many of them.
-const TRIES: u32 = 48;
+/// How closely the place on the wall that lies furthest outside a curve is looked at.
+const CLOSER: u32 = 32;
+/// Where no curve of the least radius lies on the wall, radii that step down by this share are tried, and so
+/// many of them.
+const TIGHTER: (f64, usize) = (0.75, 20);
 
 /// What a stave has to get round, in mm: the base, the foot of the mould and the wall.
 pub(super) struct Foot<'a> {
@@ -43,8 +42,9 @@ pub(super) struct Foot<'a> {
     half: f64,
     /// Radius of the mould's foot.
     mould: f64,
-    /// Way up the wall.
-    length: f64,
+    /// Places up the wall, evenly from the foot to the top, and the way between two of them.
+    wall: Vec<OnWall>,
+    step: f64,
 }
 
 /// A bend as found.
@@ -56,30 +56,46 @@ pub(super) struct Solved {
     pub(super) curve: Curve,
 }
 
-/// A place of a stave's middle that lies on the wall, and the wall's heading there.
+/// A place of a stave's middle that lies on the wall: how far along the mould, where, which way the wall
+/// heads, and which way is out.
 #[derive(Clone, Copy)]
 struct OnWall {
+    along: f64,
     point: Point,
     heading: f64,
+    out: Point,
 }
 
 impl OnWall {
+    /// The place of a stave's middle half its thickness outside the mould.
+    fn of(profile: &Profile, along: f64, half: f64) -> Self {
+        let spot = profile.at(Length::mm(along));
+        let heading = (FRAC_PI_2 - spot.lean.to_radians()).clamp(0.0, PI);
+        let (sin, cos) = libm::sincos(heading);
+        let on_mould =
+            Self { along, point: (spot.radius.to_mm(), spot.height.to_mm()), heading, out: (sin, -cos) };
+        Self { point: on_mould.outside(half), ..on_mould }
+    }
+
     /// The place so far out from it, square to the wall.
-    fn out(&self, distance: f64) -> Point {
-        let (sin, cos) = libm::sincos(self.heading);
-        (self.point.0 + distance * sin, self.point.1 - distance * cos)
+    fn outside(&self, distance: f64) -> Point {
+        (self.point.0 + distance * self.out.0, self.point.1 + distance * self.out.1)
     }
 }
 
 impl<'a> Foot<'a> {
     pub(super) fn of(profile: &'a Profile, base: &Base, thickness: Length) -> Self {
+        let half = sane(thickness / 2.0);
+        let step = profile.length().to_mm() / f64::from(STEPS);
+        let place = |number| OnWall::of(profile, step * f64::from(number), half);
         Self {
             profile,
             edge: sane(base.edge_radius()),
             rise: sane(base.thickness / 2.0),
-            half: sane(thickness / 2.0),
+            half,
             mould: profile.at(Length::ZERO).radius.to_mm(),
-            length: profile.length().to_mm(),
+            wall: (0..=STEPS).map(place).collect(),
+            step,
         }
     }
 
@@ -129,15 +145,16 @@ impl<'a> Foot<'a> {
         let (touch, curve) =
             levels.into_iter().flatten().filter_map(lowest).min_by(|one, other| one.0.total_cmp(&other.0))?;
         let found = Solved { radius, is_single: false, touch, curve };
-        Some(if touch > 0.0 { found } else { self.widened(found) })
+        Some(if touch > 0.0 { found } else { self.widened(&found) })
     }
 
     /// The same touch at the foot on the largest radius.
-    fn widened(&self, found: Solved) -> Solved {
-        let (mut best, mut beyond) = (found, self.mould.max(self.rise).max(found.radius));
+    fn widened(&self, found: &Solved) -> Solved {
+        let foot = self.on_wall(0.0);
+        let (mut best, mut beyond) = (*found, self.mould.max(self.rise).max(found.radius));
         for _ in 0..HALVINGS {
             let radius = f64::midpoint(best.radius, beyond);
-            match self.swing(radius, 0.0, 0.0) {
+            match self.swing(radius, 0.0, &foot) {
                 Some(curve) => best = Solved { radius, curve, ..best },
                 None => beyond = radius,
             }
@@ -145,26 +162,27 @@ impl<'a> Foot<'a> {
         best
     }
 
-    /// A smaller radius, the first of those tried, on which the stave comes to lie on the wall.
+    /// A smaller radius, the first of those tried, on which the stave comes to lie on the wall. None that is
+    /// larger than wall and base together can.
     fn tighter(&self, least: f64) -> Option<Solved> {
-        let radii = std::iter::successors(Some(least * TIGHTER), |radius| Some(radius * TIGHTER));
-        radii.take(TRIES as usize).find_map(|radius| self.one_bend(radius).or_else(|| self.swung(radius)))
+        let (share, tries) = TIGHTER;
+        let room = self.step * f64::from(STEPS) + self.rise + (self.mould - self.edge).abs();
+        let radii = std::iter::successors(Some(least.min(room) * share), |radius| Some(radius * share));
+        let mut radii = radii.take(tries).take_while(|radius| *radius > ROUNDING);
+        radii.find_map(|radius| self.one_bend(radius).or_else(|| self.swung(radius)))
     }
 
     /// A curve onto the wall, whatever it cuts: for a base, a groove or a mould that cannot be.
     fn forced(&self, least: f64) -> Solved {
-        let away = |along: f64| {
-            let point = self.on_wall(along).point;
-            libm::hypot(point.0 - self.edge, point.1 + self.rise)
-        };
-        let touch = if away(0.0) > 1e-2 { 0.0 } else { self.length };
-        let radius = least.min(away(touch) / 4.0).max(ROUNDING);
-        let wall = self.on_wall(touch);
-        let (heading, between) = self.tangent(radius, 0.0, wall).unwrap_or((wall.heading, 0.0));
+        let away = |wall: &OnWall| libm::hypot(wall.point.0 - self.edge, wall.point.1 + self.rise);
+        let (foot, top) = (self.on_wall(0.0), self.on_wall(self.step * f64::from(STEPS)));
+        let wall = if away(&foot) > 1e-2 { foot } else { top };
+        let radius = least.min(away(&wall) / 4.0).max(ROUNDING);
+        let (heading, between) = self.tangent(radius, 0.0, &wall).unwrap_or((wall.heading, 0.0));
         let whole = |angle: f64| if angle > -ROUNDING { angle.max(0.0) } else { angle + TAU };
         let (turn, back) = (whole(heading), whole(whole(heading) - wall.heading));
         let curve = self.swinging(radius, 0.0, (turn, between, back));
-        Solved { radius, is_single: false, touch, curve }
+        Solved { radius, is_single: false, touch: wall.along, curve }
     }
 
     /// The lowest touch after so long a level stretch, and the curve to it.
@@ -184,29 +202,29 @@ impl<'a> Foot<'a> {
         level: f64,
         will_do: impl Fn(&(f64, Curve)) -> bool,
     ) -> Option<(f64, Curve)> {
-        let apart = |along: f64| self.tangent(radius, level, self.on_wall(along)).is_some();
-        let swing = |along: f64| Some((along, self.swing(radius, level, along)?)).filter(&will_do);
-        let step = self.length / f64::from(STEPS);
+        let tangent = |wall: &OnWall| self.tangent(radius, level, wall);
+        let swing = |wall: &OnWall| Some((wall.along, self.swing(radius, level, wall)?)).filter(&will_do);
+        let apart = |along: f64| tangent(&self.on_wall(along)).is_some();
+        let swings = |along: f64| swing(&self.on_wall(along));
         let (mut below, mut was_apart) = (0.0, true);
-        for along in (0..=STEPS).map(|number| step * f64::from(number)) {
-            let is_apart = apart(along);
-            let touching = (is_apart && !was_apart).then(|| halved(below, along, apart));
-            let found = touching.and_then(swing).or_else(|| {
-                swing(along)?;
-                swing(halved(below, along, |between| swing(between).is_some()))
+        for wall in &self.wall {
+            let is_apart = tangent(wall).is_some();
+            let touching = (is_apart && !was_apart).then(|| halved(below, wall.along, apart));
+            let found = touching.and_then(swings).or_else(|| {
+                swing(wall)?;
+                swings(halved(below, wall.along, |along| swings(along).is_some()))
             });
             if found.is_some() {
                 return found;
             }
-            (below, was_apart) = (along, is_apart);
+            (below, was_apart) = (wall.along, is_apart);
         }
         None
     }
 
     /// The curve that swings out and touches the wall here, if there is one that turns the right way and
     /// passes the foot of the mould.
-    fn swing(&self, radius: f64, level: f64, along: f64) -> Option<Curve> {
-        let wall = self.on_wall(along);
+    fn swing(&self, radius: f64, level: f64, wall: &OnWall) -> Option<Curve> {
         let (heading, between) = self.tangent(radius, level, wall)?;
         let back = heading - wall.heading;
         if heading < -ROUNDING || back < -ROUNDING {
@@ -216,18 +234,18 @@ impl<'a> Foot<'a> {
         self.clears_foot(&curve).then_some(curve)
     }
 
-    /// Heading and length of the inner tangent from the circle of the bend to that of the bend back.
-    fn tangent(&self, radius: f64, level: f64, wall: OnWall) -> Option<(f64, f64)> {
-        let middle = wall.out(radius);
+    /// Heading and length of the inner tangent from the circle of the bend to that of the bend back; none
+    /// where the circles cut each other.
+    fn tangent(&self, radius: f64, level: f64, wall: &OnWall) -> Option<(f64, f64)> {
+        let middle = wall.outside(radius);
         let (across, up) = (middle.0 - self.edge - level, middle.1 + self.rise - radius);
-        let square = across * across + up * up - 4.0 * radius * radius;
-        if square < 0.0 {
-            return None;
-        }
-        let between = square.sqrt();
         let twice = 2.0 * radius;
-        let heading = libm::atan2(twice * across + between * up, between * across - twice * up);
-        Some((heading, between))
+        let square = across * across + up * up - twice * twice;
+        (square >= 0.0).then(|| {
+            let between = square.sqrt();
+            let heading = libm::atan2(twice * across + between * up, between * across - twice * up);
+            (heading, between)
+        })
     }
 
     fn swinging(&self, radius: f64, level: f64, (turn, between, back): (f64, f64, f64)) -> Curve {
@@ -256,27 +274,28 @@ impl<'a> Foot<'a> {
     }
 
     /// Whether no part of the wall below the touch lies outside the curve.
-    fn clears_wall(&self, (along, curve): &(f64, Curve)) -> bool {
-        let (places, closer) = HELD;
+    fn clears_wall(&self, (touch, curve): &(f64, Curve)) -> bool {
+        let mut worst = (0.0, f64::NEG_INFINITY);
+        for wall in self.wall.iter().take_while(|wall| wall.along < *touch) {
+            let outside = curve.outside(wall.point);
+            if outside > CLEARANCE {
+                return false;
+            }
+            if outside > worst.1 {
+                worst = (wall.along, outside);
+            }
+        }
         let outside = |along: f64| curve.outside(self.on_wall(along).point);
-        let step = along / f64::from(places);
-        let tried = (0..places).map(|number| step * f64::from(number)).map(|place| (place, outside(place)));
-        let Some(worst) = tried.reduce(|worst, next| if next.1 > worst.1 { next } else { worst }) else {
-            return true;
-        };
-        let (mut low, mut high) = ((worst.0 - step).max(0.0), (worst.0 + step).min(*along));
-        for _ in 0..closer {
+        let (mut low, mut high) = ((worst.0 - self.step).max(0.0), (worst.0 + self.step).min(*touch));
+        for _ in 0..CLOSER {
             let (one, other) = (low + (high - low) / 3.0, high - (high - low) / 3.0);
             if outside(one) > outside(other) { high = other } else { low = one }
         }
-        worst.1.max(outside(f64::midpoint(low, high))) <= CLEARANCE
+        outside(f64::midpoint(low, high)) <= CLEARANCE
     }
 
     fn on_wall(&self, along: f64) -> OnWall {
-        let spot = self.profile.at(Length::mm(along));
-        let heading = (FRAC_PI_2 - spot.lean.to_radians()).clamp(0.0, PI);
-        let on_mould = OnWall { point: (spot.radius.to_mm(), spot.height.to_mm()), heading };
-        OnWall { point: on_mould.out(self.half), heading }
+        OnWall::of(self.profile, along, self.half)
     }
 }
 

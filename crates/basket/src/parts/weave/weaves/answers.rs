@@ -121,26 +121,25 @@ pub(crate) trait Answers {
     fn holds(&self, count: u32) -> bool {
         is_crossed_everywhere(self, count)
     }
+    /// Whether a weaver is seen outside at each stave of a row that begins at a place.
+    fn sides(&self, row: u32, begin: u32, count: u32) -> Vec<bool> {
+        (begin..count).chain(0..begin.min(count)).map(|place| self.is_over(row, place, count)).collect()
+    }
     /// How often one weaver changes sides in a row that begins at a place, the step to its own next row
     /// included.
     fn changes(&self, row: u32, begin: u32, count: u32) -> u32 {
-        let side = |row, place| self.is_over(row, (begin + place) % count, count);
-        let next = side(row.saturating_add(self.rise()), 0);
-        let mut before = side(row, 0);
-        let mut changes = 0;
-        for now in (1..count).map(|place| side(row, place)).chain([next]) {
-            changes += u32::from(now != before);
-            before = now;
-        }
-        changes
+        let next = self.is_over(row.saturating_add(self.rise()), begin, count);
+        let sides = self.sides(row, begin, count);
+        let changed = sides.windows(2).filter(|pair| pair.first() != pair.last()).count() as u32;
+        changed + u32::from(sides.last() != Some(&next))
     }
     /// Most staves that a weaver passes without changing sides within some rows.
     fn float_staves(&self, rows: Range<u32>, count: u32) -> u32 {
         let rows = rows.start..rows.end.min(rows.start.saturating_add(self.rows(count)));
-        let round = |row: u32| (0..count).map(move |place| self.is_over(row, place, count));
+        let round = |row: u32| self.sides(row, 0, count);
         let rise = self.rise();
         if rise == 0 {
-            let ring = |row| longest(round(row).chain(round(row)));
+            let ring = |row| longest(round(row).into_iter().chain(round(row)));
             return rows.map(ring).max().unwrap_or(0).min(count);
         }
         let own = |first: u32| longest((first..rows.end).step_by(rise as usize).flat_map(round));

@@ -24,13 +24,20 @@ impl Chase {
         let alike = |step: &u32| self.weavers().wrapping_mul(*step) % repeat == count % repeat;
         (1..=repeat).find(alike).unwrap_or(1) % repeat
     }
+
+    /// How many staves its weaver has passed when a row begins, and by how many it is set off from the first.
+    fn begun(self, row: u32, count: u32) -> i64 {
+        let (round, weaver) = (row / self.weavers(), row % self.weavers());
+        i64::from(round) * i64::from(count) + i64::from(self.step(count)) * i64::from(weaver)
+    }
 }
 
 impl Answers for Chase {
     fn cell(&self, row: u32, place: u32, count: u32) -> Cell {
-        let (round, weaver) = (row / self.weavers(), row % self.weavers());
-        let begun = i64::from(round) * i64::from(count) + i64::from(self.step(count)) * i64::from(weaver);
-        over_under::cell(self.rule, i64::from(place) + begun, weaver)
+        over_under::cell(self.rule, i64::from(place) + self.begun(row, count), row % self.weavers())
+    }
+    fn sides(&self, row: u32, begin: u32, count: u32) -> Vec<bool> {
+        over_under::sides(self.rule, self.begun(row, count), begin, count)
     }
     fn period(&self) -> u32 {
         self.rule.repeat()

@@ -16,9 +16,19 @@ pub struct Level {
     pub step: i32,
 }
 
+impl Level {
+    /// How far into its rule a row begins.
+    fn begun(self, row: u32) -> i64 {
+        -i64::from(row) * i64::from(self.step)
+    }
+}
+
 impl Answers for Level {
     fn cell(&self, row: u32, place: u32, _count: u32) -> Cell {
-        over_under::cell(self.rule, i64::from(place) - i64::from(row) * i64::from(self.step), 0)
+        over_under::cell(self.rule, i64::from(place) + self.begun(row), 0)
+    }
+    fn sides(&self, row: u32, begin: u32, count: u32) -> Vec<bool> {
+        over_under::sides(self.rule, self.begun(row), begin, count)
     }
     fn period(&self) -> u32 {
         self.rule.repeat()

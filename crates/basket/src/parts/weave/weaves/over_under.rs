@@ -9,6 +9,20 @@ pub(super) fn cell(rule: Rule, into: i64, weaver: u32) -> Cell {
     Cell::of_one(weaver, into.rem_euclid(i64::from(rule.repeat())) < i64::from(rule.over()))
 }
 
+/// On which side a weaver lies at each stave of a row that begins at a place, so far into its rule at the place
+/// from which all are counted.
+pub(super) fn sides(rule: Rule, into: i64, begin: u32, count: u32) -> Vec<bool> {
+    let run = |from: u32, to: u32| {
+        let mut step = (into + i64::from(from)).rem_euclid(i64::from(rule.repeat())) as u32;
+        (from..to).map(move |_| {
+            let over = step < rule.over();
+            step = if step + 1 < rule.repeat() { step + 1 } else { 0 };
+            over
+        })
+    };
+    run(begin, count).chain(run(0, begin.min(count))).collect()
+}
+
 /// Whether every stave is crossed on both sides where each row is set off by so many staves from the one
 /// below, on staves enough for one repeat: `gcd(step, over + under) ≤ min(over, under)` (derived for this
 /// project).

@@ -20,14 +20,21 @@ impl Reversed {
     fn band(self) -> u32 {
         self.band.max(1)
     }
+
+    /// How far into its rule a row begins.
+    fn begun(self, row: u32) -> i64 {
+        let band = self.band();
+        let within = row % (2 * band);
+        -i64::from(if within < band { within } else { 2 * band - within })
+    }
 }
 
 impl Answers for Reversed {
     fn cell(&self, row: u32, place: u32, _count: u32) -> Cell {
-        let band = self.band();
-        let within = row % (2 * band);
-        let moved = if within < band { within } else { 2 * band - within };
-        over_under::cell(self.rule, i64::from(place) - i64::from(moved), 0)
+        over_under::cell(self.rule, i64::from(place) + self.begun(row), 0)
+    }
+    fn sides(&self, row: u32, begin: u32, count: u32) -> Vec<bool> {
+        over_under::sides(self.rule, self.begun(row), begin, count)
     }
     fn period(&self) -> u32 {
         self.rule.repeat()

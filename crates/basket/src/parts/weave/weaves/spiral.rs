@@ -19,7 +19,10 @@ pub struct Spiral {
 
 impl Answers for Spiral {
     fn cell(&self, row: u32, place: u32, count: u32) -> Cell {
-        over_under::cell(self.rule, i64::from(place) + i64::from(row) * i64::from(count), 0)
+        over_under::cell(self.rule, i64::from(place) + begun(row, count), 0)
+    }
+    fn sides(&self, row: u32, begin: u32, count: u32) -> Vec<bool> {
+        over_under::sides(self.rule, begun(row, count), begin, count)
     }
     fn period(&self) -> u32 {
         self.rule.repeat()
@@ -45,4 +48,9 @@ impl Answers for Spiral {
     fn holds(&self, count: u32) -> bool {
         over_under::locks(self.rule, count)
     }
+}
+
+/// How many staves have been passed when a row begins.
+fn begun(row: u32, count: u32) -> i64 {
+    i64::from(row) * i64::from(count)
 }
