@@ -71,8 +71,9 @@ fn standing(form: &Form, behind: &Standing, bend: &Bend) -> Standing {
     let mut places: Vec<Length> = behind.places().chain(below).chain([bend.touch]).collect();
     places.sort_by(|a, b| a.to_mm().total_cmp(&b.to_mm()));
     let off = |along: Length| {
-        let bent = bend.stand_off_at(form.profile.at(along)) - bend.thickness() / 2.0;
-        behind.at(along).max(bent)
+        let spot = form.profile.at(along);
+        let square = bend.stand_off_at(spot) - bend.thickness() / 2.0;
+        behind.at(along).max(square * libm::cos(spot.lean.to_radians()))
     };
     Standing::new(places.into_iter().map(|along| (along, off(along))).collect())
 }
