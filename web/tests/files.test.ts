@@ -32,13 +32,13 @@ const save = (page: Page): Promise<void> => page.getByRole("button", { name: "Sa
 
 test("saving keeps the comments and all that was not changed", async () => {
   const page = await openHarbour();
-  await type(page, "staves.count", "71");
-  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
   assert.equal(await state(page), "not saved");
   await page.keyboard.press("Control+s");
   await until("it is saved", async () => (await state(page)) === "saved");
   const [before, after_] = [await example(NAME), await served.file(NAME)];
-  assert.match(after_, /^count = 71$/m);
+  assert.match(after_, /^count = 77$/m);
   const lost = before.split("\n").filter((line) => line.trim() !== "" && !after_.includes(line));
   assert.deepEqual(lost, []);
 });
@@ -55,8 +55,8 @@ test("a file changed outside is taken in when nothing here is unsaved", async ()
 
 test("a file changed outside is not overwritten by unsaved work", async () => {
   const page = await openHarbour();
-  await type(page, "staves.count", "71");
-  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
   const outside = (await example(NAME)).replace('lap = "4"', 'lap = "5"');
   await served.write(NAME, outside);
   await save(page);
@@ -68,20 +68,20 @@ test("a file changed outside is not overwritten by unsaved work", async () => {
   await until("both are drawn", async () => (await page.locator(".compare .paper svg").count()) === 2);
   await save(page);
   await until("saved knowingly", async () => (await state(page)) === "saved");
-  assert.match(await served.file(NAME), /count = 71/);
+  assert.match(await served.file(NAME), /count = 77/);
 });
 
 test("of two windows the second is told, and may take the file's text", async () => {
   const [one, other] = [await openHarbour(), await openHarbour()];
-  await type(one, "staves.count", "71");
+  await type(one, "staves.count", "77");
   await type(other, "staves.count", "69");
   await until("both changed", async () => (await state(one)) === "not saved" && (await state(other)) === "not saved");
   await save(one);
   await until("the first saved", async () => (await state(one)) === "saved");
   await save(other);
   await other.locator("[data-notice=outside]").getByRole("button", { name: "Take the file’s" }).click();
-  await until("the other shows the file", async () => (await figure(other, "staves")) === "71");
-  assert.match(await served.file(NAME), /count = 71/);
+  await until("the other shows the file", async () => (await figure(other, "staves")) === "77");
+  assert.match(await served.file(NAME), /count = 77/);
   await other.getByRole("button", { name: /^Undo/ }).click();
   await until("its own work is not lost", async () => (await figure(other, "staves")) === "69");
 });
@@ -89,27 +89,27 @@ test("of two windows the second is told, and may take the file's text", async ()
 test("unsaved work survives a crash of the browser", async () => {
   const page = await openHarbour();
   const context = page.context();
-  await type(page, "staves.count", "71");
-  await until("71 staves", async () => (await figure(page, "staves")) === "71");
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
   await page.waitForTimeout(400);
   await page.close({ runBeforeUnload: false });
   const next = await context.newPage();
   await next.goto(served.url);
   await next.locator("[data-notice=restored]").waitFor();
-  await until("the work is back", async () => (await figure(next, "staves")) === "71");
+  await until("the work is back", async () => (await figure(next, "staves")) === "77");
   await next.getByRole("button", { name: /^Undo/ }).click();
-  await until("and the way back", async () => (await figure(next, "staves")) !== "71");
+  await until("and the way back", async () => (await figure(next, "staves")) !== "77");
 });
 
 test("a server that is gone is said, and the page goes on when it is back", async () => {
   const page = await openHarbour();
   await served.kill();
-  await type(page, "staves.count", "71");
+  await type(page, "staves.count", "77");
   const notice = page.locator("[data-notice=server]");
   await notice.getByText("does not answer").waitFor();
   await served.again();
   await notice.getByText("is back").waitFor();
-  await until("the change was not lost", async () => (await figure(page, "staves")) === "71");
+  await until("the change was not lost", async () => (await figure(page, "staves")) === "77");
   await save(page);
   await until("it is saved", async () => (await state(page)) === "saved");
 });

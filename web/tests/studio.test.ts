@@ -27,7 +27,7 @@ test("without the token the studio shows nothing, with it others may try but not
     assert.equal(new URL(page.url()).search, "", "the token does not stay in the address");
     assert.match((await page.textContent(".notices")) ?? "", /look and try everything here, but not save/);
     const before = await figure(page, "staves");
-    await type(page, "staves.count", "71");
+    await type(page, "staves.count", "77");
     await until("the trial is computed", async () => (await figure(page, "staves")) !== before);
     assert.ok(await page.locator("button.save").isDisabled());
     assert.deepEqual(page.troubles, []);

@@ -93,9 +93,10 @@ fn rows_of_a_true_chart_have_their_true_girth() {
         _ => None,
     });
     let ground = ground.expect("a ground");
+    let uprights = basket.body.uprights();
     let girth = |along: Length| {
-        (basket.body.form.profile.at(along).radius + basket.body.uprights().thickness).to_mm()
-            * std::f64::consts::TAU
+        let face = uprights.standing.at(along) + uprights.thickness;
+        (basket.body.form.profile.at(along).radius + face).to_mm() * std::f64::consts::TAU
     };
     let widest = basket.body.weave.each_row.iter().map(|row| girth(row.along)).fold(0.0, f64::max);
     let scale = 180.0 / widest;

@@ -6,6 +6,7 @@ mod common;
 use std::collections::BTreeMap;
 
 use basket::steps::Stage;
+use basket::{Basket, Length};
 use common::{CHANNEL, FERRY, HARBOUR, basket};
 use drawings::solid::{Detail, MOST_GAP, MOST_OVERLAP, Mesh, Part, PartKind, Solid, solid};
 use parry3d::bounding_volume::{Aabb, BoundingVolume};
@@ -56,8 +57,22 @@ fn drilled(a: PartKind, b: PartKind) -> bool {
         || matches!((b, a), (Pin, Stave | OuterHoop | InnerHoop | Ear) | (Rivet, Ear | Bail))
 }
 
-/// The deepest overlap found between any two kinds of parts, with the names of the parts.
-fn overlaps(solid: &Solid) -> BTreeMap<(PartKind, PartKind), (f32, String)> {
+/// How much further parts may overlap at a place. Low down the staves are bent over the edge of the base, and
+/// a weaver, drawn flat across its width, lies there on a curve: it gives way by half its thickness.
+fn give(basket: &Basket, kinds: (PartKind, PartKind), at: Vec3) -> f32 {
+    let rows = matches!(kinds, (PartKind::Row, _) | (_, PartKind::Row));
+    let wall = [kinds.0, kinds.1].iter().any(|kind| matches!(kind, PartKind::Stave | PartKind::Mould));
+    let courses = &basket.body.weave.courses;
+    let thinnest = courses.iter().map(|course| course.weaver.thickness.to_mm()).fold(f64::INFINITY, f64::min);
+    let widest = courses.iter().map(|course| course.weaver.width.to_mm()).fold(0.0, f64::max);
+    let touch = basket.body.form.profile.at(basket.body.staves().bend.touch.max(Length::ZERO));
+    let is_bent = f64::from(at.z) < touch.height.to_mm() + widest;
+    if rows && wall && is_bent && thinnest.is_finite() { thinnest as f32 / 2.0 } else { 0.0 }
+}
+
+/// The deepest overlap found between any two kinds of parts beyond what they give, with the names of the
+/// parts.
+fn overlaps(basket: &Basket, solid: &Solid) -> BTreeMap<(PartKind, PartKind), (f32, String)> {
     let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
     let mut found: BTreeMap<(PartKind, PartKind), (f32, String)> = BTreeMap::new();
     for (index, one) in bodies.iter().enumerate() {
@@ -71,10 +86,10 @@ fn overlaps(solid: &Solid) -> BTreeMap<(PartKind, PartKind), (f32, String)> {
             }
             let within = other.bounds;
             let inside = one.samples.iter().filter(|at| within.contains_local_point(**at));
-            let deepest = inside
-                .map(|at| (other.depth(*at), *at))
-                .fold((0.0_f32, Vec3::ZERO), |a, b| if b.0 > a.0 { b } else { a });
             let key = (one.part.kind.min(other.part.kind), one.part.kind.max(other.part.kind));
+            let deepest = inside
+                .map(|at| (other.depth(*at) - give(basket, key, *at), *at))
+                .fold((0.0_f32, Vec3::ZERO), |a, b| if b.0 > a.0 { b } else { a });
             let known = found.entry(key).or_default();
             if deepest.0 > known.0 {
                 *known = (deepest.0, format!("{} in {} at {:?}", one.part.name, other.part.name, deepest.1));
@@ -91,7 +106,7 @@ fn check_overlaps(pattern: &str, stage: Stage) {
 fn check_overlaps_upto(most: f32, pattern: &str, stage: Stage) {
     let basket = basket(pattern);
     let solid = solid(&basket, stage, Detail::Full);
-    let found = overlaps(&solid);
+    let found = overlaps(&basket, &solid);
     for (kinds, (depth, names)) in &found {
         println!("{kinds:?} {depth:.3} {names}");
     }

@@ -97,20 +97,25 @@ impl Maker<'_> {
         Shape::long(positions, per)
     }
 
-    /// Places along a stave: close together in the turn, at the end of the taper, and evenly up the wall.
+    /// Places along a stave: close together in the bend, where its distance off the mould changes, at the
+    /// end of the taper, and evenly up the wall.
     fn stations(&self, to: f32) -> Vec<f32> {
         let basket = self.basket;
-        let parts = &basket.body.staves().length_parts;
+        let staves = basket.body.staves();
+        let (parts, touch) = (&staves.length_parts, staves.bend.touch.to_mm() as f32);
         let (groove, turn) = (parts.groove.to_mm() as f32, parts.turn.to_mm() as f32);
         let (bends, steps) = match self.detail {
-            Detail::Full => (8, 24),
-            Detail::Page | Detail::Column => (5, 12),
-            Detail::Thumbnail => (3, 6),
+            Detail::Full => (16, 24),
+            Detail::Page | Detail::Column => (8, 12),
+            Detail::Thumbnail => (4, 6),
         };
         let mut stations = vec![-groove - turn];
-        stations.extend((0..bends).map(|step| turn * (step as f32 / bends as f32 - 1.0)));
+        let bent = turn + touch.clamp(0.0, to.max(0.0));
+        stations.extend((0..=bends).map(|step| bent * step as f32 / bends as f32 - turn));
+        let standing = basket.body.uprights().standing.places().map(|along| along.to_mm() as f32);
+        stations.extend(standing.filter(|along| (0.0..=to).contains(along)));
         stations.extend((0..=steps).map(|step| to.max(0.0) * step as f32 / steps as f32));
-        let taper = basket.body.staves().taper.from.to_mm() as f32;
+        let taper = staves.taper.from.to_mm() as f32;
         if taper > 0.0 && taper < to {
             stations.push(taper);
         }

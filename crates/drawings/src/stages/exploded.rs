@@ -22,6 +22,8 @@ const DENSITY: f64 = 7.5;
 const ASIDE: f64 = 6.0;
 /// Least distance between names, in mm.
 const ROOM: f64 = 5.0;
+/// Places within this much of each other lie equally far to the right, in mm.
+const AS_FAR: f64 = 0.5;
 /// How far pins are drawn out of the hoop, in mm of the basket.
 const DRAWN_OUT: f32 = 14.0;
 
@@ -79,10 +81,12 @@ fn name(drawing: &mut Drawing, parts: &Parts<'_>, placed: &Placed, words: &Words
     }
 }
 
-/// The place furthest to the right at which parts are seen.
+/// The place furthest to the right at which parts are seen; the highest of those that lie as far out.
 fn rightmost(parts: &Parts<'_>, placed: &Placed, kinds: &[PartKind]) -> Option<Point> {
     let own = parts.iter().filter(|part| kinds.contains(&part.kind));
     let corners = own.flat_map(|part| &part.mesh.positions);
     let seen = corners.filter_map(|at| placed.find(at.map(f64::from))).filter(|(_, seen)| *seen);
-    seen.map(|(at, _)| at).max_by(|a, b| a.x.total_cmp(&b.x))
+    let places: Vec<Point> = seen.map(|(at, _)| at).collect();
+    let most = places.iter().map(|at| at.x).reduce(f64::max)?;
+    places.into_iter().filter(|at| at.x > most - AS_FAR).min_by(|a, b| a.y.total_cmp(&b.y))
 }
