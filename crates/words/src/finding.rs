@@ -63,9 +63,18 @@ impl Words {
         if remedies.is_empty() {
             return what;
         }
-        let changes: Vec<String> =
-            remedies.iter().map(|remedy| format!("{} = {}", remedy.key, remedy.value)).collect();
+        let changes: Vec<String> = remedies.iter().map(|remedy| self.change(remedy)).collect();
         let changes = changes.join(&self.term("remedy-or"));
         self.with("remedy-changes", &[("what", Value::Name(what)), ("changes", Value::Name(changes))])
+    }
+
+    /// What to write, and the cares that come with it.
+    fn change(&self, remedy: &Remedy) -> String {
+        let change = format!("{} = {}", remedy.key, remedy.value);
+        if remedy.brings.is_empty() {
+            return change;
+        }
+        let codes = remedy.brings.join(", ");
+        self.with("remedy-brings", &[("change", Value::Name(change)), ("codes", Value::Name(codes))])
     }
 }

@@ -39,7 +39,7 @@ pub struct Finding {
 /// A change to the pattern.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Remedy {
-    /// The pattern key, such as `staves.uprights.count`.
+    /// The pattern key, such as `staves.count`.
     pub key: String,
     /// The value to write, as TOML, such as `73` or `"3/32 in"`.
     pub value: String,
