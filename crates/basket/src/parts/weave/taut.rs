@@ -30,6 +30,8 @@ const STRIP_EDGE: f64 = 0.25;
 const CANE_ARCH: f64 = 0.5;
 /// No section is thinner or thicker than this many times its width.
 const SLENDER: f64 = 1000.0;
+/// An arch below this has no length, in mm.
+const LEAST_ARCH: f64 = 1e-9;
 /// No stave and no weaver of any basket is wider, in mm.
 const WIDEST: f64 = 1e5;
 
@@ -212,11 +214,11 @@ const fn half_axes(half: f64, arch: f64) -> (f64, f64) {
 /// Legendre's integral of the second kind in symmetric form, by duplication (B. C. Carlson, "Computing
 /// Elliptic Integrals by Duplication", *Numerische Mathematik* 33 (1979), 1–16).
 fn under_an_arch(half: f64, arch: f64, sin: f64, cos: f64) -> f64 {
-    let [half, arch] = [half * half, arch * arch];
-    let (mut x, mut y, mut z) = (arch * cos * cos, half * sin * sin + arch * cos * cos, arch);
-    if y <= 0.0 {
+    if half.max(arch) < LEAST_ARCH {
         return 0.0;
     }
+    let [half, arch] = [half * half, arch * arch];
+    let (mut x, mut y, mut z) = (arch * cos * cos, half * sin * sin + arch * cos * cos, arch);
     let (mut sum, mut share) = (0.0, 1.0);
     for _ in 0..60 {
         let shift = (x * y).sqrt() + (y * z).sqrt() + (z * x).sqrt();
