@@ -26,7 +26,6 @@ const ALIKE: &[&str] = &[
     "bench-version-file",
     "bench-view-text",
     "bench-which-of",
-    "cut-weaver-colour",
     "drawing-chart-ideal",
     "finding-weave-mend.why",
     "form-in-group",

@@ -13,7 +13,6 @@ cut-stave-shape-narrower = auf { $width } gerissen; volle Breite bis { $above_fo
 cut-stave-purpose = die Ständer der Wand
 
 cut-weaver = Flechtfaden
-cut-weaver-colour = { $colour }
 cut-weaver-purpose = Abschnitt { $course }: { $rows ->
         [one] eine Reihe
        *[other] { $rows } Reihen

@@ -13,7 +13,6 @@ cut-stave-shape-narrower = stripped to { $width }; full width down to { $above_f
 cut-stave-purpose = the uprights of the wall
 
 cut-weaver = Weaver
-cut-weaver-colour = { $colour }
 cut-weaver-purpose = course { $course }: { $rows ->
         [one] one row
        *[other] { $rows } rows
