@@ -71,6 +71,8 @@ pub enum Piece {
     OuterHoop,
     /// The hoop inside the uprights.
     InnerHoop,
+    /// All clamps on the hoops.
+    Clamps,
     /// A clamp on the hoops.
     Clamp(u32),
     /// All pins.
@@ -96,8 +98,12 @@ pub enum Piece {
     Ear(u32),
     /// The handle.
     Handle,
+    /// All rivets through ears and handle.
+    Rivets,
     /// A rivet through ear and handle.
     Rivet(u32),
+    /// All washers.
+    Washers,
     /// A washer under a rivet or between ear and handle.
     Washer(u32),
 }
@@ -106,6 +112,23 @@ impl Piece {
     /// What sort of thing it is, as a word of data, such as `outer-hoop`.
     pub fn kind(self) -> &'static str {
         self.term().trim_start_matches("piece-")
+    }
+
+    /// All things of its sort: of a stave all staves, of a course or row all weaving.
+    #[must_use]
+    pub const fn sort(self) -> Self {
+        match self {
+            Self::Upright(_) => Self::Uprights,
+            Self::Course(_) | Self::Row { .. } => Self::Weaving,
+            Self::Clamp(_) => Self::Clamps,
+            Self::Pin { .. } => Self::Pins,
+            Self::Filler(_) => Self::Fillers,
+            Self::Wrap(_) | Self::Tail(_) => Self::Lashing,
+            Self::Ear(_) => Self::Ears,
+            Self::Rivet(_) => Self::Rivets,
+            Self::Washer(_) => Self::Washers,
+            whole => whole,
+        }
     }
 
     /// The numbers that tell it from its like, in the order in which they are said: none where there is
@@ -155,6 +178,7 @@ impl Term for Piece {
             Self::Rim => "piece-rim",
             Self::OuterHoop => "piece-outer-hoop",
             Self::InnerHoop => "piece-inner-hoop",
+            Self::Clamps => "piece-clamps",
             Self::Clamp(_) => "piece-clamp",
             Self::Pins => "piece-pins",
             Self::Pin { .. } => "piece-pin",
@@ -166,7 +190,9 @@ impl Term for Piece {
             Self::Ears => "piece-ears",
             Self::Ear(_) => "piece-ear",
             Self::Handle => "piece-handle",
+            Self::Rivets => "piece-rivets",
             Self::Rivet(_) => "piece-rivet",
+            Self::Washers => "piece-washers",
             Self::Washer(_) => "piece-washer",
         }
     }

@@ -3,7 +3,7 @@
 mod woven_bench;
 
 use basket::Length;
-use basket::cuts::CutPiece;
+use basket::Piece;
 use basket::pattern::Way;
 use basket::weave::Course;
 use std::f64::consts::TAU;
@@ -173,7 +173,7 @@ fn strands_change_colour_at_joins() {
         let (old, new) = (weaver.colour_at(before.0, before.1), weaver.colour_at(pair[1].row, pair[1].place));
         assert_ne!(old, new);
     }
-    let cuts: Vec<_> = draft.cuts.iter().filter(|cut| cut.piece == CutPiece::Weaver).collect();
+    let cuts: Vec<_> = draft.cuts.iter().filter(|cut| cut.piece == Piece::Course(1)).collect();
     assert_eq!(cuts.len(), 2);
     assert_eq!(cuts.iter().map(|cut| cut.count).sum::<u32>(), course.strands);
 }

@@ -30,7 +30,7 @@ pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
     let reach = parts.iter().map(|part| radius(part)).fold(0.0, f64::max);
     let scale = round_scale(WIDTH / (2.0 * reach));
     let side = 2.0 * (reach * scale + margin(DENSITY));
-    let style = Style { look: look::whole, density: DENSITY, ..Style::print(side, side) };
+    let style = Style { look: &look::whole, density: DENSITY, ..Style::print(side, side) };
     let region = Region { middle: [0.0; 3], half_width: reach, half_height: reach };
     let (picture, placed) = picture_of(parts, &view(basket).close_up(region), &style).ok()?;
     let (middle, _) = placed.find([0.0; 3])?;

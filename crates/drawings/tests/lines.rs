@@ -3,14 +3,15 @@
 #[path = "common/meshes.rs"]
 mod meshes;
 
+use basket::Piece;
 use drawings::lines::{PictureError, Style, View, draw, shaded};
-use drawings::solid::{PartKind, Solid};
+use drawings::solid::Solid;
 use drawings::{Drawing, Item};
 use kurbo::{BezPath, ParamCurve, PathSeg, Point};
-use meshes::{block, cylinder, solid};
+use meshes::{DISC, block, cylinder, solid};
 
 fn cube() -> Solid {
-    solid([block("cube", PartKind::Base, [-10.0; 3], [10.0; 3])])
+    solid([block(DISC, [-10.0; 3], [10.0; 3])])
 }
 
 /// The straight pieces that are drawn.
@@ -69,8 +70,8 @@ fn a_cube_seen_along_an_axis_is_a_square() {
 #[test]
 fn of_two_crossing_strips_exactly_the_lower_is_interrupted() {
     for (near, far) in [(-2.0, 0.0), (2.0, 0.0)] {
-        let level = block("level", PartKind::Row, [-30.0, near, -3.0], [30.0, near + 1.0, 3.0]);
-        let upright = block("upright", PartKind::Stave, [-3.0, far, -30.0], [3.0, far + 1.0, 30.0]);
+        let level = block(Piece::Weaving, [-30.0, near, -3.0], [30.0, near + 1.0, 3.0]);
+        let upright = block(Piece::Uprights, [-3.0, far, -30.0], [3.0, far + 1.0, 30.0]);
         let drawing = draw(&solid([level, upright]), &View::from(0.0, 0.0), &Style::plain(62.0, 62.0))
             .expect("a picture");
         let at = |x, z| from_front(&drawing, [-30.0, -30.0], [30.0, 30.0], [x, z]);
@@ -88,9 +89,9 @@ fn what_stands_behind_is_hidden_and_counted_out() {
     // Twelve posts round a drum that hides those behind it.
     let posts = (0..12).map(|post| {
         let (sine, cosine) = (f32::from(post as u8) * 30.0_f32 + 15.0).to_radians().sin_cos();
-        cylinder("post", [40.0 * cosine, 40.0 * sine], 2.0, [0.0, 30.0], 24)
+        cylinder([40.0 * cosine, 40.0 * sine], 2.0, [0.0, 30.0], 24)
     });
-    let all = solid(posts.chain([cylinder("drum", [0.0, 0.0], 37.0, [0.0, 50.0], 96)]));
+    let all = solid(posts.chain([cylinder([0.0, 0.0], 37.0, [0.0, 50.0], 96)]));
     let drawing = draw(&all, &View::from(0.0, 0.0), &Style::plain(86.0, 60.0)).expect("a picture");
     let middle = 25.0;
     let scale = (drawing.frame().width() - 2.0) / (2.0 * (40.0 * 15.0_f64.to_radians().cos() + 2.0));
@@ -109,8 +110,8 @@ fn what_stands_behind_is_hidden_and_counted_out() {
 
 #[test]
 fn the_outline_of_the_whole_is_heavier_than_edges_within() {
-    let front = block("front", PartKind::Base, [-5.0, -8.0, -5.0], [5.0, -6.0, 5.0]);
-    let back = block("back", PartKind::Base, [-20.0, 0.0, -20.0], [20.0, 2.0, 20.0]);
+    let front = block(DISC, [-5.0, -8.0, -5.0], [5.0, -6.0, 5.0]);
+    let back = block(DISC, [-20.0, 0.0, -20.0], [20.0, 2.0, 20.0]);
     let drawing =
         draw(&solid([front, back]), &View::from(0.0, 0.0), &Style::plain(42.0, 42.0)).expect("a picture");
     let length = |wanted| -> f64 {
@@ -126,8 +127,7 @@ fn the_outline_of_the_whole_is_heavier_than_edges_within() {
 
 #[test]
 fn far_things_look_smaller_from_a_distance() {
-    let posts =
-        [0.0, 60.0].map(|y| block("post", PartKind::Base, [-5.0 + y, y, 0.0], [5.0 + y, y + 1.0, 30.0]));
+    let posts = [0.0, 60.0].map(|y| block(DISC, [-5.0 + y, y, 0.0], [5.0 + y, y + 1.0, 30.0]));
     // From 100 mm before the near post: the middle of both lies 30.5 mm behind its face.
     let view = View::from(0.0, 0.0).at_distance(130.5);
     let drawing = draw(&solid(posts), &view, &Style::plain(80.0, 80.0)).expect("a picture");
@@ -160,11 +160,11 @@ fn pictures_that_cannot_be_drawn_say_why() {
 
 #[test]
 fn meshes_with_broken_places_give_finite_drawings() {
-    let mut broken = block("broken", PartKind::Base, [0.0; 3], [20.0; 3]);
+    let mut broken = block(DISC, [0.0; 3], [20.0; 3]);
     broken.mesh.positions[3] = [f32::NAN; 3];
     broken.mesh.triangles.push([0, 1, 99]);
     broken.edges.push(vec![[f32::INFINITY; 3], [0.0; 3]]);
-    let all = solid([broken, block("sound", PartKind::Base, [-30.0; 3], [-10.0; 3])]);
+    let all = solid([broken, block(DISC, [-30.0; 3], [-10.0; 3])]);
     for name in View::names() {
         let view = View::named(name).expect("a view").at_distance(25.0);
         let svg = draw(&all, &view, &Style::print(60.0, 60.0)).expect("a picture").to_svg();
@@ -176,8 +176,8 @@ fn meshes_with_broken_places_give_finite_drawings() {
 fn a_small_picture_is_written_the_same_every_time() {
     let parts = || {
         solid([
-            cylinder("disc", [0.0, 0.0], 20.0, [0.0, 5.0], 48),
-            block("post", PartKind::Stave, [18.0, -3.0, 2.0], [20.0, 3.0, 30.0]),
+            cylinder([0.0, 0.0], 20.0, [0.0, 5.0], 48),
+            block(Piece::Uprights, [18.0, -3.0, 2.0], [20.0, 3.0, 30.0]),
         ])
     };
     let svg =

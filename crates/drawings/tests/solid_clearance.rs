@@ -5,10 +5,11 @@ mod common;
 
 use std::collections::BTreeMap;
 
+use basket::piece::FloorPart;
 use basket::steps::Stage;
-use basket::{Basket, Length};
+use basket::{Basket, Length, Piece};
 use common::{CHANNEL, FERRY, HARBOUR, basket};
-use drawings::solid::{Detail, MOST_GAP, MOST_OVERLAP, Mesh, Part, PartKind, Solid, solid};
+use drawings::solid::{Detail, MOST_GAP, MOST_OVERLAP, Mesh, Part, Solid, solid};
 use parry3d::bounding_volume::{Aabb, BoundingVolume};
 use parry3d::glamx::Vec3;
 use parry3d::query::PointQuery;
@@ -51,17 +52,17 @@ fn samples(mesh: &Mesh, corners: &[Vec3]) -> Vec<Vec3> {
 }
 
 /// Pins and rivets fill the holes drilled for them.
-fn drilled(a: PartKind, b: PartKind) -> bool {
-    use PartKind::{Bail, Ear, InnerHoop, OuterHoop, Pin, Rivet, Stave};
-    matches!((a, b), (Pin, Stave | OuterHoop | InnerHoop | Ear) | (Rivet, Ear | Bail))
-        || matches!((b, a), (Pin, Stave | OuterHoop | InnerHoop | Ear) | (Rivet, Ear | Bail))
+fn drilled(a: Piece, b: Piece) -> bool {
+    use Piece::{Ears, Handle, InnerHoop, OuterHoop, Pins, Rivets, Uprights};
+    matches!((a, b), (Pins, Uprights | OuterHoop | InnerHoop | Ears) | (Rivets, Ears | Handle))
+        || matches!((b, a), (Pins, Uprights | OuterHoop | InnerHoop | Ears) | (Rivets, Ears | Handle))
 }
 
 /// How much further parts may overlap at a place. Low down the staves are bent over the edge of the base, and
 /// a weaver, drawn flat across its width, lies there on a curve: it gives way by half its thickness.
-fn give(basket: &Basket, kinds: (PartKind, PartKind), at: Vec3) -> f32 {
-    let rows = matches!(kinds, (PartKind::Row, _) | (_, PartKind::Row));
-    let wall = [kinds.0, kinds.1].iter().any(|kind| matches!(kind, PartKind::Stave | PartKind::Mould));
+fn give(basket: &Basket, kinds: (Piece, Piece), at: Vec3) -> f32 {
+    let rows = matches!(kinds, (Piece::Weaving, _) | (_, Piece::Weaving));
+    let wall = [kinds.0, kinds.1].iter().any(|kind| matches!(kind, Piece::Uprights | Piece::Mould));
     let courses = &basket.body.weave.courses;
     let thinnest = courses.iter().map(|course| course.weaver.thickness.to_mm()).fold(f64::INFINITY, f64::min);
     let widest = courses.iter().map(|course| course.weaver.width.to_mm()).fold(0.0, f64::max);
@@ -72,27 +73,31 @@ fn give(basket: &Basket, kinds: (PartKind, PartKind), at: Vec3) -> f32 {
 
 /// The deepest overlap found between any two kinds of parts beyond what they give, with the names of the
 /// parts.
-fn overlaps(basket: &Basket, solid: &Solid) -> BTreeMap<(PartKind, PartKind), (f32, String)> {
+fn overlaps(basket: &Basket, solid: &Solid) -> BTreeMap<(Piece, Piece), (f32, String)> {
     let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
-    let mut found: BTreeMap<(PartKind, PartKind), (f32, String)> = BTreeMap::new();
+    let mut found: BTreeMap<(Piece, Piece), (f32, String)> = BTreeMap::new();
     for (index, one) in bodies.iter().enumerate() {
         for (_, other) in bodies
             .iter()
             .enumerate()
             .filter(|(number, other)| *number != index && one.bounds.intersects(&other.bounds))
         {
-            if drilled(one.part.kind, other.part.kind) {
+            if drilled(one.part.piece.sort(), other.part.piece.sort()) {
                 continue;
             }
             let within = other.bounds;
             let inside = one.samples.iter().filter(|at| within.contains_local_point(**at));
-            let key = (one.part.kind.min(other.part.kind), one.part.kind.max(other.part.kind));
+            let key = (
+                one.part.piece.sort().min(other.part.piece.sort()),
+                one.part.piece.sort().max(other.part.piece.sort()),
+            );
             let deepest = inside
                 .map(|at| (other.depth(*at) - give(basket, key, *at), *at))
                 .fold((0.0_f32, Vec3::ZERO), |a, b| if b.0 > a.0 { b } else { a });
             let known = found.entry(key).or_default();
             if deepest.0 > known.0 {
-                *known = (deepest.0, format!("{} in {} at {:?}", one.part.name, other.part.name, deepest.1));
+                *known =
+                    (deepest.0, format!("{} in {} at {:?}", one.part.name(), other.part.name(), deepest.1));
             }
         }
     }
@@ -135,11 +140,12 @@ fn clamps_hold_the_hoops_and_pass_through_nothing() {
         check_overlaps(pattern, Stage::RimClamped);
         let solid = solid(&basket(pattern), Stage::RimClamped, Detail::Full);
         let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
-        for (index, clamp) in bodies.iter().enumerate().filter(|(_, body)| body.part.kind == PartKind::Clamp)
+        for (index, clamp) in
+            bodies.iter().enumerate().filter(|(_, body)| body.part.piece.sort() == Piece::Clamps)
         {
-            for hoop in [PartKind::OuterHoop, PartKind::InnerHoop] {
+            for hoop in [Piece::OuterHoop, Piece::InnerHoop] {
                 let gap = nearest(&bodies, index, hoop);
-                assert!(gap < 2.0 * MOST_GAP, "{} is {gap} from any {hoop:?}", clamp.part.name);
+                assert!(gap < 2.0 * MOST_GAP, "{} is {gap} from any {hoop:?}", clamp.part.name());
             }
         }
     }
@@ -184,7 +190,7 @@ fn weavers_of_a_wale_overlap_by_no_more_than_their_thickness() {
 }
 
 /// The least distance from a part to any part of a kind; negative where they overlap.
-fn nearest(bodies: &[Body<'_>], from: usize, kind: PartKind) -> f32 {
+fn nearest(bodies: &[Body<'_>], from: usize, kind: Piece) -> f32 {
     let one = &bodies[from];
     let near = |other: &Body<'_>| {
         let room = other.bounds.loosened(1.0);
@@ -198,39 +204,40 @@ fn nearest(bodies: &[Body<'_>], from: usize, kind: PartKind) -> f32 {
     bodies
         .iter()
         .enumerate()
-        .filter(|(index, other)| *index != from && other.part.kind == kind)
+        .filter(|(index, other)| *index != from && other.part.piece.sort() == kind)
         .map(|(_, other)| near(other))
         .fold(f32::INFINITY, f32::min)
 }
 
 #[test]
 fn what_touches_in_wood_touches_in_the_solid() {
-    use PartKind::{Bail, Base, Ear, Filler, InnerHoop, Lashing, OuterHoop, Row, Stave, Washer};
+    use Piece::{Ears, Fillers, Handle, InnerHoop, Lashing, OuterHoop, Uprights, Washers, Weaving};
     for pattern in [FERRY, CHANNEL] {
         let basket = basket(pattern);
         let solid = solid(&basket, Stage::Handled, Detail::Full);
         let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
         let touching = [
-            (Stave, Base),
-            (Stave, OuterHoop),
-            (Stave, InnerHoop),
-            (Stave, Filler),
-            (Row, Stave),
+            (Uprights, Piece::Floor(FloorPart::Disc)),
+            (Uprights, OuterHoop),
+            (Uprights, InnerHoop),
+            (Uprights, Fillers),
+            (Weaving, Uprights),
             (Lashing, OuterHoop),
             (Lashing, InnerHoop),
-            (Ear, Stave),
-            (Washer, Bail),
+            (Ears, Uprights),
+            (Washers, Handle),
         ];
         for (kind, other) in touching {
-            for (index, body) in bodies.iter().enumerate().filter(|(_, body)| body.part.kind == kind) {
-                if matches!(other, Filler | OuterHoop) && kind == Stave && near_ear(&basket, body.part) {
+            for (index, body) in bodies.iter().enumerate().filter(|(_, body)| body.part.piece.sort() == kind)
+            {
+                if matches!(other, Fillers | OuterHoop) && kind == Uprights && near_ear(&basket, body.part) {
                     continue;
                 }
                 let mut gap = nearest(&bodies, index, other);
                 if kind == Lashing {
                     gap = gap.min(nearest(&bodies, index, Lashing));
                 }
-                assert!(gap < MOST_GAP, "{}: {} is {gap} from any {other:?}", basket.title, body.part.name);
+                assert!(gap < MOST_GAP, "{}: {} is {gap} from any {other:?}", basket.title, body.part.name());
             }
         }
     }
@@ -238,7 +245,7 @@ fn what_touches_in_wood_touches_in_the_solid() {
 
 /// Where an ear stands, it lies between stave and outer hoop, and the filler leaves room for it.
 fn near_ear(basket: &basket::Basket, part: &Part) -> bool {
-    let (Some(ears), Some(number)) = (&basket.ears, part.number) else { return false };
+    let (Some(ears), Piece::Upright(number)) = (&basket.ears, part.piece) else { return false };
     ears.each.iter().any(|ear| {
         let off = basket.body.uprights().turn(number) - ear.turn;
         (off - off.round()).abs() * f64::from(basket.body.uprights().count) < 2.0
@@ -250,15 +257,18 @@ fn every_row_lies_on_every_stave() {
     let basket = basket(CHANNEL);
     let solid = solid(&basket, Stage::Woven, Detail::Full);
     let bodies: Vec<Body<'_>> = solid.parts.iter().map(Body::of).collect();
-    let staves: Vec<&Body<'_>> = bodies.iter().filter(|body| body.part.kind == PartKind::Stave).collect();
+    let staves: Vec<&Body<'_>> =
+        bodies.iter().filter(|body| body.part.piece.sort() == Piece::Uprights).collect();
     // The first and the last row are tapered and reach round only in part.
-    for row in bodies.iter().filter(|body| body.part.kind == PartKind::Row).skip(1).step_by(5).take(7) {
+    for row in
+        bodies.iter().filter(|body| body.part.piece.sort() == Piece::Weaving).skip(1).step_by(5).take(7)
+    {
         for stave in &staves {
             let room = stave.bounds.loosened(1.0);
             let near =
                 row.samples.iter().filter(|at| room.contains_local_point(**at)).map(|at| -stave.depth(*at));
             let gap = near.fold(f32::INFINITY, f32::min);
-            assert!(gap < MOST_GAP, "{} is {gap} from {}", row.part.name, stave.part.name);
+            assert!(gap < MOST_GAP, "{} is {gap} from {}", row.part.name(), stave.part.name());
         }
     }
 }

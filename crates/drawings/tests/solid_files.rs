@@ -18,7 +18,7 @@ fn glb_is_read_by_the_crate_gltf_with_every_part_by_name() {
     let gltf::Gltf { document, blob } = gltf::Gltf::from_slice(&glb(&solid)).expect("a sound GLB");
     let blob = blob.expect("a binary chunk");
     let names: Vec<&str> = document.nodes().filter_map(|node| node.name()).collect();
-    let wanted: Vec<&str> = solid.parts.iter().map(|part| part.name.as_str()).collect();
+    let wanted: Vec<String> = solid.parts.iter().map(|part| part.name()).collect();
     assert_eq!(names, wanted);
     let mut triangles = 0;
     for (node, part) in document.nodes().zip(&solid.parts) {
@@ -32,7 +32,7 @@ fn glb_is_read_by_the_crate_gltf_with_every_part_by_name() {
             for (at, own) in reader.read_positions().expect("positions").zip(&part.mesh.positions) {
                 let at = place.transform_point3(glam::Vec3::from(at)) * 1000.0;
                 let off = glam::Vec3::new(at.x, -at.z, at.y).distance(glam::Vec3::from(*own));
-                assert!(off < 0.01, "{}: {off} mm off", part.name);
+                assert!(off < 0.01, "{}: {off} mm off", part.name());
             }
             let colour = primitive.material().pbr_metallic_roughness().base_color_factor();
             assert!(colour.iter().all(|figure| (0.0..=1.0).contains(figure)));
@@ -86,7 +86,7 @@ fn three_mf_is_read_by_the_crate_threemf_with_every_part_by_name() {
         let mesh = object.mesh.as_ref().expect("a mesh");
         assert_eq!(mesh.triangles.triangle.len(), part.mesh.triangles.len());
         assert_eq!(mesh.vertices.vertex.len(), part.mesh.positions.len());
-        assert_eq!(object.name.as_deref(), Some(part.name.as_str()));
+        assert_eq!(object.name.as_deref(), Some(part.name().as_str()));
         let (first, own) = (&mesh.vertices.vertex[0], part.mesh.positions[0]);
         assert!((first.x as f32 - own[0]).abs() < 1e-4 && (first.z as f32 - own[2]).abs() < 1e-4);
     }

@@ -4,10 +4,11 @@ mod common;
 
 use std::f64::consts::TAU;
 
+use basket::piece::{FloorPart, Piece};
 use basket::steps::Stage;
 use basket::{Basket, Length};
 use common::{CHANNEL, FERRY, HARBOUR, ODD, basket};
-use drawings::solid::{Detail, Mesh, Part, PartKind, Solid, solid};
+use drawings::solid::{Detail, Mesh, Part, Solid, solid};
 use glam::Vec3;
 use proptest::prelude::*;
 
@@ -18,15 +19,15 @@ fn assert_closed(part: &Part) {
     let corners = part.mesh.positions.len() as u32;
     let mut edges: Vec<(u32, u32)> = Vec::with_capacity(3 * part.mesh.triangles.len());
     for [a, b, c] in &part.mesh.triangles {
-        assert!(a != b && b != c && c != a, "{}: a triangle with two corners in one", part.name);
-        assert!(*a < corners && *b < corners && *c < corners, "{}: a corner that is not there", part.name);
+        assert!(a != b && b != c && c != a, "{}: a triangle with two corners in one", part.name());
+        assert!(*a < corners && *b < corners && *c < corners, "{}: a corner that is not there", part.name());
         edges.extend([(*a, *b), (*b, *c), (*c, *a)]);
     }
     edges.sort_unstable();
-    assert!(edges.windows(2).all(|pair| pair[0] != pair[1]), "{}: an edge is run along twice", part.name);
+    assert!(edges.windows(2).all(|pair| pair[0] != pair[1]), "{}: an edge is run along twice", part.name());
     let mut back: Vec<(u32, u32)> = edges.iter().map(|(from, to)| (*to, *from)).collect();
     back.sort_unstable();
-    assert!(edges == back, "{}: an edge is open", part.name);
+    assert!(edges == back, "{}: an edge is open", part.name());
 }
 
 fn assert_sound(solid: &Solid) {
@@ -34,12 +35,12 @@ fn assert_sound(solid: &Solid) {
         assert_closed(part);
         let finite =
             part.mesh.positions.iter().chain(part.edges.iter().flatten()).flatten().all(|at| at.is_finite());
-        assert!(finite, "{} has a place that is no number", part.name);
+        assert!(finite, "{} has a place that is no number", part.name());
     }
 }
 
-fn of_kind(solid: &Solid, kind: PartKind) -> impl Iterator<Item = &Part> {
-    solid.parts.iter().filter(move |part| part.kind == kind)
+fn of_kind(solid: &Solid, kind: Piece) -> impl Iterator<Item = &Part> {
+    solid.parts.iter().filter(move |part| part.piece.sort() == kind)
 }
 
 /// Volume inside, in mm³: the sum of the tetrahedra on the origin.
@@ -57,7 +58,7 @@ fn every_part_is_closed_and_right_side_out_at_every_stage_and_detail() {
             let solid = solid(&basket, stage, detail);
             assert_sound(&solid);
             for part in &solid.parts {
-                assert!(volume(&part.mesh) > 0.0, "{stage:?} {detail:?}: {} is inside out", part.name);
+                assert!(volume(&part.mesh) > 0.0, "{stage:?} {detail:?}: {} is inside out", part.name());
             }
         }
     }
@@ -66,7 +67,7 @@ fn every_part_is_closed_and_right_side_out_at_every_stage_and_detail() {
 #[test]
 fn names_are_unique() {
     let solid = solid(&basket(HARBOUR), Stage::Finished, Detail::Full);
-    let mut names: Vec<&str> = solid.parts.iter().map(|part| part.name.as_str()).collect();
+    let mut names: Vec<String> = solid.parts.iter().map(|part| part.name()).collect();
     names.sort_unstable();
     names.dedup();
     assert_eq!(names.len(), solid.parts.len());
@@ -78,34 +79,34 @@ fn each_stage_has_what_exists_then() {
     let count = |stage, kind| of_kind(&solid(&basket, stage, Detail::Thumbnail), kind).count();
     let staves = basket.body.uprights().count as usize;
     let rows = basket.body.weave.rows as usize;
-    assert_eq!(count(Stage::BaseOnMould, PartKind::Mould), 1);
-    assert_eq!(count(Stage::BaseOnMould, PartKind::Screw), 1);
-    assert_eq!(count(Stage::BaseOnMould, PartKind::Stave), 0);
-    assert_eq!(count(Stage::StavesSet, PartKind::Stave), staves);
-    assert_eq!(count(Stage::StavesSet, PartKind::Band), 1);
-    assert_eq!(count(Stage::FirstRows, PartKind::Row), 4);
-    assert_eq!(count(Stage::HalfWoven, PartKind::Row), rows / 2);
-    assert_eq!(count(Stage::Woven, PartKind::Row), rows);
-    assert_eq!(count(Stage::Woven, PartKind::Ear), 0);
-    assert_eq!(count(Stage::EarsSet, PartKind::Ear), 2);
+    assert_eq!(count(Stage::BaseOnMould, Piece::Mould), 1);
+    assert_eq!(count(Stage::BaseOnMould, Piece::Floor(FloorPart::Screw)), 1);
+    assert_eq!(count(Stage::BaseOnMould, Piece::Uprights), 0);
+    assert_eq!(count(Stage::StavesSet, Piece::Uprights), staves);
+    assert_eq!(count(Stage::StavesSet, Piece::Band), 1);
+    assert_eq!(count(Stage::FirstRows, Piece::Weaving), 4);
+    assert_eq!(count(Stage::HalfWoven, Piece::Weaving), rows / 2);
+    assert_eq!(count(Stage::Woven, Piece::Weaving), rows);
+    assert_eq!(count(Stage::Woven, Piece::Ears), 0);
+    assert_eq!(count(Stage::EarsSet, Piece::Ears), 2);
+    assert_eq!(count(Stage::RimClamped, Piece::OuterHoop) + count(Stage::RimClamped, Piece::InnerHoop), 2);
+    assert_eq!(count(Stage::Woven, Piece::Mould), 1);
     assert_eq!(
-        count(Stage::RimClamped, PartKind::OuterHoop) + count(Stage::RimClamped, PartKind::InnerHoop),
-        2
+        count(Stage::EarsSet, Piece::Mould) + count(Stage::EarsSet, Piece::Floor(FloorPart::Screw)),
+        0
     );
-    assert_eq!(count(Stage::Woven, PartKind::Mould), 1);
-    assert_eq!(count(Stage::EarsSet, PartKind::Mould) + count(Stage::EarsSet, PartKind::Screw), 0);
     // As many as are listed with the tools of the step.
-    assert_eq!(count(Stage::RimClamped, PartKind::Clamp), 24);
-    assert_eq!(count(Stage::Pinned, PartKind::Clamp), 0);
-    assert_eq!(count(Stage::Pinned, PartKind::Pin), basket.body.pins().count as usize);
-    assert_eq!(count(Stage::Pinned, PartKind::Lashing), 0);
-    assert_eq!(count(Stage::Lashed, PartKind::Lashing), basket.body.lashing().wraps as usize);
-    assert_eq!(count(Stage::Lashed, PartKind::Filler), 2);
-    assert_eq!(count(Stage::Lashed, PartKind::Bail), 0);
-    assert_eq!(count(Stage::Handled, PartKind::Bail), 1);
-    assert_eq!(count(Stage::Handled, PartKind::Washer), 4);
-    assert_eq!(count(Stage::Finished, PartKind::Mould), 0);
-    assert_eq!(count(Stage::Finished, PartKind::Plug), 1);
+    assert_eq!(count(Stage::RimClamped, Piece::Clamps), 24);
+    assert_eq!(count(Stage::Pinned, Piece::Clamps), 0);
+    assert_eq!(count(Stage::Pinned, Piece::Pins), basket.body.pins().count as usize);
+    assert_eq!(count(Stage::Pinned, Piece::Lashing), 0);
+    assert_eq!(count(Stage::Lashed, Piece::Lashing), basket.body.lashing().wraps as usize);
+    assert_eq!(count(Stage::Lashed, Piece::Fillers), 2);
+    assert_eq!(count(Stage::Lashed, Piece::Handle), 0);
+    assert_eq!(count(Stage::Handled, Piece::Handle), 1);
+    assert_eq!(count(Stage::Handled, Piece::Washers), 4);
+    assert_eq!(count(Stage::Finished, Piece::Mould), 0);
+    assert_eq!(count(Stage::Finished, Piece::Floor(FloorPart::Plug)), 1);
 }
 
 #[test]
@@ -116,7 +117,7 @@ fn tips_stand_above_the_rim_until_they_are_trimmed() {
     let top = |stage| {
         let solid = solid(&basket, stage, Detail::Full);
         let heights: Vec<f32> =
-            of_kind(&solid, PartKind::Stave).flat_map(|part| &part.mesh.positions).map(|at| at[2]).collect();
+            of_kind(&solid, Piece::Uprights).flat_map(|part| &part.mesh.positions).map(|at| at[2]).collect();
         heights.into_iter().fold(f32::NEG_INFINITY, f32::max)
     };
     let trim = basket.body.staves().length_parts.trim.to_mm() as f32;
@@ -144,7 +145,7 @@ fn a_stave_has_the_volume_of_its_section_along_its_length() {
         let wanted = mean * staves.uprights.thickness.to_mm() * 5.0 / 6.0 * length.to_mm();
         let solid = solid(&basket, Stage::Finished, Detail::Full);
         // Stave 20 carries no ear.
-        let volume = of_kind(&solid, PartKind::Stave).nth(19).map_or(0.0, |part| volume(&part.mesh));
+        let volume = of_kind(&solid, Piece::Uprights).nth(19).map_or(0.0, |part| volume(&part.mesh));
         assert!((volume / wanted - 1.0).abs() < 0.05, "{}: {volume} for {wanted}", basket.title);
         println!("{}: {}", basket.title, volume / wanted);
     }
@@ -166,13 +167,13 @@ fn each_row_is_as_long_as_the_weaver_it_takes() {
         let basket = basket(pattern);
         let solid = solid(&basket, Stage::Woven, Detail::Full);
         let mut whole = [0.0, 0.0];
-        for part in of_kind(&solid, PartKind::Row) {
+        for part in of_kind(&solid, Piece::Weaving) {
             let row = basket
                 .body
                 .weave
                 .each_row
                 .iter()
-                .find(|row| Some(row.number) == part.number)
+                .find(|row| Some(row.number) == part.row())
                 .expect("the row");
             let course = &basket.body.weave.courses[row.course as usize - 1];
             if row.number == course.first_row || row.number + 1 == course.first_row + course.rows {
@@ -183,7 +184,7 @@ fn each_row_is_as_long_as_the_weaver_it_takes() {
                 (drawn / reckoned - 1.0).abs() < 0.02,
                 "{}: {}: {drawn} for {reckoned}",
                 basket.title,
-                part.name
+                part.name()
             );
             whole = [whole[0] + drawn, whole[1] + reckoned];
         }
@@ -196,11 +197,11 @@ fn each_row_is_as_long_as_the_weaver_it_takes() {
 fn rows_go_over_and_under_as_the_weave_says() {
     let basket = basket(CHANNEL);
     let solid = solid(&basket, Stage::Woven, Detail::Full);
-    let rows: Vec<&Part> = of_kind(&solid, PartKind::Row).collect();
+    let rows: Vec<&Part> = of_kind(&solid, Piece::Weaving).collect();
     for (part, stave) in
         rows.iter().skip(2).step_by(3).take(10).zip((2..=basket.body.uprights().count).cycle().step_by(5))
     {
-        let number = part.number.expect("rows are numbered");
+        let number = part.row().expect("a row");
         let row = &basket.body.weave.each_row[number as usize - 1];
         let middle = basket.body.form.profile.at(row.along).radius + basket.body.uprights().thickness / 2.0;
         let angle = basket.body.uprights().turn(stave) * TAU;
@@ -210,13 +211,13 @@ fn rows_go_over_and_under_as_the_weave_says() {
             (off - TAU * (off / TAU).round()).abs() < 0.003
         });
         let radii: Vec<f64> = at_stave.map(|at| f64::from(at[0]).hypot(f64::from(at[1]))).collect();
-        assert!(!radii.is_empty(), "{} has no corner at stave {stave}", part.name);
+        assert!(!radii.is_empty(), "{} has no corner at stave {stave}", part.name());
         let outside = radii.iter().sum::<f64>() / radii.len() as f64 > middle.to_mm();
         assert_eq!(
             outside,
             basket.body.weave.cell(number, stave).outside.is_some(),
             "{} at stave {stave}",
-            part.name
+            part.name()
         );
     }
 }
@@ -225,7 +226,7 @@ fn rows_go_over_and_under_as_the_weave_says() {
 fn the_base_has_the_size_it_is_turned_to() {
     let basket = basket(HARBOUR);
     let solid = solid(&basket, Stage::BaseOnMould, Detail::Full);
-    let base = of_kind(&solid, PartKind::Base).next().expect("a base");
+    let base = of_kind(&solid, Piece::Floor(FloorPart::Disc)).next().expect("a base");
     let radii = base.mesh.positions.iter().map(|at| at[0].hypot(at[1]));
     assert!((radii.fold(0.0, f32::max) - basket.body.base().diameter.to_mm() as f32 / 2.0).abs() < 1e-3);
     let low = base.mesh.positions.iter().fold(0.0_f32, |low, at| low.min(at[2]));
@@ -239,7 +240,7 @@ fn the_base_has_the_size_it_is_turned_to() {
     assert!((0.97..1.0).contains(&share), "{share}");
 }
 
-fn longest(solid: &Solid, kind: PartKind, per: usize) -> f64 {
+fn longest(solid: &Solid, kind: Piece, per: usize) -> f64 {
     of_kind(solid, kind).map(|part| way(&part.mesh, per)).fold(0.0, f64::max)
 }
 
@@ -251,10 +252,10 @@ fn hoops_and_bail_are_as_long_as_they_are_cut() {
     let close = |drawn: f64, cut: Length, share: f64| {
         assert!((drawn / cut.to_mm() - 1.0).abs() < share, "{drawn} for {cut:?}");
     };
-    close(longest(&solid, PartKind::OuterHoop, 7), basket.body.rim().outer.cut, 0.015);
-    close(longest(&solid, PartKind::InnerHoop, 7), basket.body.rim().inner.cut, 0.015);
-    close(longest(&solid, PartKind::Bail, 8), basket.handle.as_ref().expect("a handle").cut, 0.015);
-    let wraps = longest(&solid, PartKind::Lashing, 6) * f64::from(basket.body.lashing().wraps);
+    close(longest(&solid, Piece::OuterHoop, 7), basket.body.rim().outer.cut, 0.015);
+    close(longest(&solid, Piece::InnerHoop, 7), basket.body.rim().inner.cut, 0.015);
+    close(longest(&solid, Piece::Handle, 8), basket.handle.as_ref().expect("a handle").cut, 0.015);
+    let wraps = longest(&solid, Piece::Lashing, 6) * f64::from(basket.body.lashing().wraps);
     close(wraps, basket.body.lashing().net, 0.2);
 }
 
@@ -294,7 +295,7 @@ fn every_weave_is_closed() {
             ));
             let solid = solid(&basket, Stage::Woven, Detail::Full);
             assert_sound(&solid);
-            let rows: Vec<u32> = of_kind(&solid, PartKind::Row).filter_map(|part| part.number).collect();
+            let rows: Vec<u32> = of_kind(&solid, Piece::Weaving).filter_map(|part| part.row()).collect();
             assert!((1..=7).all(|row| rows.contains(&row)), "{course} on {count}: {rows:?}");
         }
     }
@@ -308,7 +309,7 @@ fn a_weaver_is_cut_where_its_strand_changes_colour() {
          colours = [[\"red\", \"blue\"]], strands = [\"1200\"] }]\n",
     );
     let solid = solid(&basket, Stage::Woven, Detail::Full);
-    let mut colours: Vec<[u8; 3]> = of_kind(&solid, PartKind::Row).map(|part| part.colour).collect();
+    let mut colours: Vec<[u8; 3]> = of_kind(&solid, Piece::Weaving).map(|part| part.colour).collect();
     assert!(colours.len() > 7, "{} pieces", colours.len());
     colours.sort_unstable();
     colours.dedup();

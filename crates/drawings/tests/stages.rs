@@ -2,10 +2,11 @@
 
 mod common;
 
+use basket::Piece;
 use basket::steps::Stage;
 use common::{CHANNEL, FERRY, HARBOUR, ODD, basket, labels, words};
 use drawings::lines::{PartStyle, PictureError, Region, Style, View, draw};
-use drawings::solid::{Detail, Part, PartKind, Solid, solid};
+use drawings::solid::{Detail, Part, Solid, solid};
 use drawings::stages::{Plate, plates, stage_drawing, stage_drawings};
 use drawings::{Drawing, Item, Tone};
 use kurbo::{PathEl, Rect, Shape};
@@ -18,7 +19,7 @@ const SMALL: &str = "title = \"Small\"\nunits = \"mm\"\n[mould]\nside = \"cone\"
 
 /// Staves in black, the rest without tone but hiding what lies behind it.
 fn black_staves(part: &Part) -> PartStyle {
-    let tone = (part.kind == PartKind::Stave).then_some(Tone::Black);
+    let tone = (part.piece.sort() == Piece::Uprights).then_some(Tone::Black);
     PartStyle { edge: None, lit: tone, shaded: tone }
 }
 
@@ -26,7 +27,7 @@ fn black_staves(part: &Part) -> PartStyle {
 fn staves_set(count: usize) -> Solid {
     let basket = basket(&format!("{BOWL}count = {count}\n"));
     let mut solid = solid(&basket, Stage::StavesSet, Detail::Full);
-    solid.parts.retain(|part| part.kind != PartKind::Band);
+    solid.parts.retain(|part| part.piece.sort() != Piece::Band);
     solid
 }
 
@@ -43,7 +44,7 @@ fn patches(drawing: &Drawing, wanted: Tone) -> Vec<Rect> {
 #[test]
 fn a_basket_of_43_staves_shows_43() {
     for count in [43, 36, 51] {
-        let style = Style { look: black_staves, ..Style::plain(110.0, 110.0) };
+        let style = Style { look: &black_staves, ..Style::plain(110.0, 110.0) };
         let view = View::from(0.0, 90.0).base_up();
         let drawing = draw(&staves_set(count), &view, &style).expect("a picture");
         assert_eq!(patches(&drawing, Tone::Black).len(), count, "staves seen round the base");
@@ -53,7 +54,7 @@ fn a_basket_of_43_staves_shows_43() {
 #[test]
 fn from_the_front_each_stave_is_seen_at_its_place() {
     let (count, half_width) = (43, 130.0);
-    let style = Style { look: black_staves, ..Style::plain(110.0, 110.0) };
+    let style = Style { look: &black_staves, ..Style::plain(110.0, 110.0) };
     // Well above the base, where their feet stand close together.
     let band = Region { middle: [0.0, 0.0, 75.0], half_width, half_height: 20.0 };
     let drawing = draw(&staves_set(count), &View::from(0.0, 0.0).close_up(band), &style).expect("a picture");
@@ -118,7 +119,7 @@ fn captions_count_what_is_drawn() {
     assert!(title(Plate::Woven).contains(&basket.body.weave.rows.to_string()));
     assert!(title(Plate::Lashed).contains(&basket.body.lashing().wraps.to_string()));
     let half = solid(&basket, Stage::HalfWoven, Detail::Full);
-    let rows = half.parts.iter().filter(|part| part.kind == PartKind::Row).count();
+    let rows = half.parts.iter().filter(|part| part.piece.sort() == Piece::Weaving).count();
     assert!(title(Plate::HalfWoven).contains(&rows.to_string()));
 }
 
@@ -144,7 +145,7 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
     for pattern in [HARBOUR, FERRY, CHANNEL] {
         let basket = basket(pattern);
         let words = words(&basket);
-        let rows = |stage| of_kind(&solid(&basket, stage, Detail::Thumbnail), PartKind::Row);
+        let rows = |stage| of_kind(&solid(&basket, stage, Detail::Thumbnail), Piece::Weaving);
         let clamped = solid(&basket, Stage::RimClamped, Detail::Thumbnail);
         let join = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
         let mut known: Vec<u32> =
@@ -153,7 +154,7 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
         known.extend([basket.body.rim().outer.scarf.from_stave, basket.body.rim().outer.scarf.to_stave]);
         known.extend([basket.body.uprights().count, basket.body.pins().count, basket.body.lashing().wraps]);
         known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::Woven].map(rows));
-        known.push(of_kind(&clamped, PartKind::Clamp));
+        known.push(of_kind(&clamped, Piece::Clamps));
         let drawings = stage_drawings(&basket, &words);
         for (plate, drawing) in &drawings {
             assert_ne!(drawing.title, drawing.description, "{plate:?}");
@@ -167,14 +168,14 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
         };
         assert_eq!(count(Plate::StavesSet), Some(vec![basket.body.uprights().count]));
         assert_eq!(count(Plate::Pinned), Some(vec![basket.body.pins().count]));
-        assert_eq!(count(Plate::RimClamped), Some(vec![of_kind(&clamped, PartKind::Clamp)]));
+        assert_eq!(count(Plate::RimClamped), Some(vec![of_kind(&clamped, Piece::Clamps)]));
         assert_eq!(count(Plate::Woven), Some(vec![basket.body.weave.rows, basket.body.uprights().count]));
     }
 }
 
-fn of_kind(solid: &Solid, kind: PartKind) -> u32 {
-    let parts = solid.parts.iter().filter(|part| part.kind == kind);
-    let mut numbers: Vec<Option<u32>> = parts.map(|part| part.number).collect();
+fn of_kind(solid: &Solid, kind: Piece) -> u32 {
+    let parts = solid.parts.iter().filter(|part| part.piece.sort() == kind);
+    let mut numbers: Vec<Piece> = parts.map(|part| part.piece).collect();
     numbers.dedup();
     numbers.len() as u32
 }

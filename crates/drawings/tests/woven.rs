@@ -8,7 +8,7 @@ use basket::Basket;
 use basket::steps::Stage;
 use basket::weave::{Course, Row};
 use common::{basket, words};
-use drawings::solid::{Detail, PartKind, solid};
+use drawings::solid::{Detail, solid};
 use drawings::{Item, Line, Tone, section};
 use kurbo::{BezPath, PathEl, Point, Shape};
 
@@ -128,10 +128,7 @@ fn the_solid_weaves_as_the_fabric() {
         for (course, row) in rows(basket).skip(3).take(5) {
             for stave in (2..basket.body.uprights().count).step_by(3) {
                 let angle = basket.body.uprights().turn(stave) * TAU;
-                let parts = solid
-                    .parts
-                    .iter()
-                    .filter(|part| part.kind == PartKind::Row && part.number == Some(row.number));
+                let parts = solid.parts.iter().filter(|part| part.row() == Some(row.number));
                 let lying: Vec<f64> = parts
                     .filter_map(|part| {
                         let at_stave = part.mesh.positions.iter().filter(|at| {

@@ -8,7 +8,7 @@ use crate::error::SheetError;
 use crate::written::{Cut, cuts};
 
 /// Version of `cuts.json`. It rises when a key goes away or changes its meaning.
-const VERSION: u32 = 2;
+const VERSION: u32 = 3;
 
 #[derive(Serialize)]
 struct CutFile<'a> {

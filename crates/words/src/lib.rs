@@ -19,7 +19,7 @@ use std::borrow::Cow;
 use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
-use basket::{Angle, Length};
+use basket::{Angle, Length, Piece};
 use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
@@ -58,6 +58,10 @@ impl Words {
     /// The name of one of the computation's own words: a stage, a weave, the material of an ear.
     pub fn name(&self, word: impl Term) -> String {
         self.term(word.term())
+    }
+    /// The name of what a line of the cut list is cut for: of a course its weaver.
+    pub fn cut(&self, piece: Piece) -> String {
+        self.term(&format!("{}.cut", piece.term()))
     }
     /// A message with values given on the spot.
     ///

@@ -890,13 +890,31 @@ format?: SolidFormat | null, };
  */
 export type PieceLength = { 
 /**
- * Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
+ * What it is; without numbers all of its like.
  */
-node: string, 
+piece: PieceWord, 
 /**
  * Its length, in both units.
  */
 length: string, };
+
+/**
+ * A piece of the basket, as the nodes of the GLB carry it in their extras.
+ */
+export type PieceWord = { 
+/**
+ * What sort of piece: `stave`, `row`, `outer-hoop`, …
+ */
+kind: string, 
+/**
+ * Of which vessel: `body` or `lid`.
+ */
+of: string, 
+/**
+ * What tells it from its like: of a row its number, its weaver and its strand. Numbers left out at the
+ * end stand for any.
+ */
+numbers: Array<number>, };
 
 /**
  * A place on the basket.
@@ -907,21 +925,13 @@ export type Place = {
  */
 label: string, 
 /**
- * The part: `whole`, `mould`, `base`, `groove`, `staves`, `weave`, `rim`, `outer-hoop`, …
- */
-part: string, 
-/**
- * Which one of several (stave, course, row, pin, ear).
- */
-number: number | null, 
-/**
  * Between which heights above the mould's base it lies, in mm; the same twice for one height.
  */
 span_mm: [number, number], 
 /**
- * Name of a node in the GLB that shows it, if one does.
+ * The pieces that show it; none for the whole basket.
  */
-node: string | null, 
+shown: Array<PieceWord>, 
 /**
  * The value in the form that has most to do with it.
  */

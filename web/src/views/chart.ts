@@ -91,14 +91,11 @@ export class ChartView implements View {
   #mark(): void {
     const place = this.bench.place.value;
     const chart = this.#paper.chart;
-    const row = /^row (\d+)/.exec(place?.node ?? "")?.[1];
-    const numbered = place?.number ?? null;
-    let [stave, rows]: [number | undefined, readonly number[]] = [undefined, []];
-    if (row !== undefined) rows = [Number(row)];
-    else if (place?.part === "staves" && numbered !== null) stave = numbered;
-    else if (place?.part === "weave" && chart) {
-      rows = chart.rows.filter(({ course }) => numbered === null || course === numbered).map(({ number }) => number);
-    }
+    const shown = place?.shown ?? [];
+    const stave = shown.find(({ kind }) => kind === "stave")?.numbers[0];
+    const woven = shown.filter(({ kind }) => kind === "row");
+    const means = (row: number): boolean => woven.some(({ numbers: [only] }) => only === undefined || only === row);
+    const rows = chart?.rows.map(({ number }) => number).filter(means) ?? [];
     this.#paper.mark(stave, rows);
     if (place && (stave !== undefined || rows.length > 0)) say(this.#told, t("bench-place-shown", { place: place.label }));
   }

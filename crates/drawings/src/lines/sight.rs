@@ -64,7 +64,7 @@ impl<'a> Sight<'a> {
             Some((part, self.buffer.depth_of(face, at.x, at.y)))
         };
         let (Some((one, near)), Some((other, far))) = (face(SIDE), face(-SIDE)) else { return false };
-        let alike = one.kind == other.kind && one.material == other.material;
+        let alike = one.piece.sort() == other.piece.sort() && one.material == other.material;
         alike && !std::ptr::eq(one, other) && (near - far).abs() < FLUSH
     }
 

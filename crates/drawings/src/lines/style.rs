@@ -1,8 +1,10 @@
 //! How a picture is drawn.
 
+use basket::Piece;
+
 use crate::drawing::{Line, Tone};
 use crate::lines::PictureError;
-use crate::solid::{Part, PartKind};
+use crate::solid::Part;
 
 /// Least side of a picture, in mm.
 const LEAST: f64 = 5.0;
@@ -25,8 +27,8 @@ pub struct PartStyle {
 }
 
 /// Size, weights and tones of a picture.
-#[derive(Clone, Copy, Debug)]
-pub struct Style {
+#[derive(Clone, Copy)]
+pub struct Style<'a> {
     /// Most width on paper, in mm.
     pub width: f64,
     /// Most height on paper, in mm.
@@ -39,18 +41,18 @@ pub struct Style {
     /// Weight of the outline of the whole.
     pub outline: Line,
     /// How each part is drawn.
-    pub look: fn(&Part) -> PartStyle,
+    pub look: &'a dyn Fn(&Part) -> PartStyle,
 }
 
-impl Style {
+impl Style<'_> {
     /// Lines and light tones, to fit into this many mm of paper.
     pub const fn print(width: f64, height: f64) -> Self {
-        Self { width, height, clear: 0.2, density: 14.0, outline: Line::Outline, look: print }
+        Self { width, height, clear: 0.2, density: 14.0, outline: Line::Outline, look: &print }
     }
 
     /// Lines alone.
     pub const fn plain(width: f64, height: f64) -> Self {
-        Self { look: plain, ..Self::print(width, height) }
+        Self { look: &plain, ..Self::print(width, height) }
     }
 
     pub(crate) fn check(&self) -> Result<(), PictureError> {
@@ -72,8 +74,8 @@ impl Style {
 
 /// Weaving, lashing and small metal in fine lines, all else in the weight of edges.
 fn plain(part: &Part) -> PartStyle {
-    let edge = match part.kind {
-        PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer => Line::Fine,
+    let edge = match part.piece.sort() {
+        Piece::Weaving | Piece::Lashing | Piece::Uprights | Piece::Pins | Piece::Washers => Line::Fine,
         _ => Line::Edge,
     };
     PartStyle { edge: Some(edge), lit: None, shaded: None }
@@ -81,13 +83,11 @@ fn plain(part: &Part) -> PartStyle {
 
 /// The same with tones: the weaving stays white, so that it stands out from staves and wood.
 fn print(part: &Part) -> PartStyle {
-    let (lit, shaded) = match part.kind {
-        PartKind::Row | PartKind::Lashing => (None, Some(Tone::Pale)),
-        PartKind::Stave => (Some(Tone::Pale), Some(Tone::Pale)),
-        PartKind::Mould => (Some(Tone::Light), Some(Tone::Light)),
-        PartKind::Band | PartKind::Pin | PartKind::Rivet | PartKind::Washer => {
-            (Some(Tone::Light), Some(Tone::Mid))
-        }
+    let (lit, shaded) = match part.piece.sort() {
+        Piece::Weaving | Piece::Lashing => (None, Some(Tone::Pale)),
+        Piece::Uprights => (Some(Tone::Pale), Some(Tone::Pale)),
+        Piece::Mould => (Some(Tone::Light), Some(Tone::Light)),
+        Piece::Band | Piece::Pins | Piece::Rivets | Piece::Washers => (Some(Tone::Light), Some(Tone::Mid)),
         _ => (None, Some(Tone::Light)),
     };
     PartStyle { lit, shaded, ..plain(part) }

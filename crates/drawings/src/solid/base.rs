@@ -2,12 +2,13 @@
 //! staves.
 
 use basket::Basket;
+use basket::piece::{FloorPart, Piece};
 
 use super::colour;
 use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, Mesh, round};
-use super::part::{Part, PartKind};
+use super::part::Part;
 use super::shape::Shape;
 
 /// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
@@ -44,7 +45,7 @@ impl Maker<'_> {
         let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
         let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
         let wood = colour::wood(&self.basket.body.base().wood.name);
-        Part::new("base", PartKind::Base, wood, Shape { mesh, edges })
+        Part::new(Piece::Floor(FloorPart::Disc), wood, Shape { mesh, edges })
     }
 
     /// The plug in the base's screw hole, flush with the lower face.
@@ -54,7 +55,7 @@ impl Maker<'_> {
         let sides = self.detail.segments(sizes.plug);
         let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
         let wood = colour::wood(&self.basket.body.base().wood.name);
-        Part::new("plug", PartKind::Plug, wood, Shape { mesh, edges: rims(&profile, sides) })
+        Part::new(Piece::Floor(FloorPart::Plug), wood, Shape { mesh, edges: rims(&profile, sides) })
     }
 
     /// The screw that holds the base on the mould, its head sunk in the plug's hole.
@@ -68,7 +69,7 @@ impl Maker<'_> {
         let slot = [[-head * 0.7, 0.0, lower], [head * 0.7, 0.0, lower]];
         let across = slot.map(|[x, y, z]| [y, x, z]);
         let edges = [rims(&profile[..1], sides), vec![slot.to_vec(), across.to_vec()]].concat();
-        Part::new("screw", PartKind::Screw, colour::STEEL, Shape { mesh, edges })
+        Part::new(Piece::Floor(FloorPart::Screw), colour::STEEL, Shape { mesh, edges })
     }
 
     /// The mould.
@@ -81,7 +82,7 @@ impl Maker<'_> {
         let sides = self.detail.segments(widest);
         let mesh = Mesh::lathe(&profile, sides, Ends::Capped);
         let edges = rims(&[profile[0], profile[steps as usize]], sides);
-        Part::new("mould", PartKind::Mould, colour::MOULD, Shape { mesh, edges })
+        Part::new(Piece::Mould, colour::MOULD, Shape { mesh, edges })
     }
 
     /// The band that holds the staves against the mould, in the upper part of the wall.
@@ -99,7 +100,7 @@ impl Maker<'_> {
             .iter()
             .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
             .collect();
-        Part::new("band", PartKind::Band, colour::BAND, Shape::swept(positions, 4, Ends::Joined, [2, 3]))
+        Part::new(Piece::Band, colour::BAND, Shape::swept(positions, 4, Ends::Joined, [2, 3]))
     }
 }
 

@@ -7,7 +7,7 @@ use basket::steps::Stage;
 
 use super::detail::Detail;
 use super::maker::Maker;
-use super::part::{Part, PartKind, Solid};
+use super::part::{Part, Solid};
 use super::stage::{self, PartGroup};
 
 /// The parts of a basket at one detail, each made when it is first wanted.
@@ -25,7 +25,7 @@ impl<'a> PartCache<'a> {
     /// [`Part::turned`], which counts within a group.
     pub(crate) fn at(&self, stage: Stage) -> Vec<&Part> {
         let upto = stage::rows(self.maker.basket, stage);
-        let woven = |part: &&Part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= upto);
+        let woven = |part: &&Part| part.row().is_none_or(|row| row <= upto);
         stage::groups(stage).flat_map(|group| self.group(group)).filter(woven).collect()
     }
 

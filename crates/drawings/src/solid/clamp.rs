@@ -1,12 +1,12 @@
 //! The clamps that hold both hoops while they dry: plain bent clips over the tips of the staves.
 
-use basket::Basket;
 use basket::steps::Stage;
+use basket::{Basket, Piece};
 use glam::{Vec2, Vec3};
 
 use super::frame::Frame;
 use super::maker::Maker;
-use super::part::{Part, PartKind};
+use super::part::Part;
 use super::shape::Shape;
 use super::{colour, stage};
 
@@ -72,7 +72,7 @@ impl Maker<'_> {
             .map(|(at, aside)| frame.point(Vec3::new(at.x, aside, at.y)))
             .collect();
         let shape = Shape::long(positions, 4);
-        Part::new(format!("clamp {number}"), PartKind::Clamp, colour::STEEL, shape).numbered(number)
+        Part::new(Piece::Clamp(number), colour::STEEL, shape)
     }
 }
 

@@ -4,14 +4,14 @@
 //! Hoops and staves leave an ear no room of its own, so stave and ear are thinned to share the stave's
 //! thickness where they meet, as a half lap.
 
-use basket::Length;
 use basket::fittings::{Ear, Ears};
+use basket::{Length, Piece};
 
 use super::colour;
 use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
-use super::part::{Part, PartKind};
+use super::part::Part;
 use super::section::{CrossSection, extent};
 use super::shape::Shape;
 use super::stave::{SLOPE, Shave};
@@ -66,7 +66,7 @@ impl Maker<'_> {
         let part = |(ear, number): (&Ear, u32)| {
             let corners = [0, ACROSS - 1, ACROSS, per - 1];
             let shape = Shape::swept(self.ear(ears, ear), per, Ends::Capped, corners);
-            Part::new(format!("ear {number}"), PartKind::Ear, substance, shape).numbered(number)
+            Part::new(Piece::Ear(number), substance, shape)
         };
         ears.each.iter().zip(1..).map(part).collect()
     }

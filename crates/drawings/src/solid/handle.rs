@@ -2,6 +2,7 @@
 //!
 //! The bail stands upright. Holes are not cut in ears and bail; the rivet fills them.
 
+use basket::Piece;
 use basket::fittings::{Bail, Ears, Handle};
 use glam::{Vec2, Vec3};
 
@@ -9,7 +10,7 @@ use super::colour::{self, Substance};
 use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, Mesh, direction, round};
-use super::part::{Part, PartKind};
+use super::part::Part;
 use super::shape::Shape;
 
 /// Thickness of the washer between ear and bail, in mm, as the handle's span reckons it.
@@ -95,7 +96,7 @@ impl<'a> Stand<'a> {
                 })
             })
             .collect();
-        Part::new("bail", PartKind::Bail, colour::BAIL, Shape::long(positions, per))
+        Part::new(Piece::Handle, colour::BAIL, Shape::long(positions, per))
     }
 
     /// Rivet and washers at one pivot.
@@ -127,10 +128,10 @@ impl<'a> Stand<'a> {
             (2 * number, Substance { name: "burr", ..metal }, washer(outside - burr, burr)),
         ];
         let rivet = self.turned(side, &rivet, Ends::Capped);
-        let rivet = Part::new(format!("rivet {number}"), PartKind::Rivet, metal, rivet).numbered(number);
+        let rivet = Part::new(Piece::Rivet(number), metal, rivet);
         let washers = washers.map(|(number, substance, profile)| {
             let shape = self.turned(side, &profile, Ends::Joined);
-            Part::new(format!("washer {number}"), PartKind::Washer, substance, shape).numbered(number)
+            Part::new(Piece::Washer(number), substance, shape)
         });
         std::iter::once(rivet).chain(washers).collect()
     }

@@ -57,7 +57,7 @@ struct Station {
 }
 
 /// A piece of one colour.
-type Piece<'a> = (Substance<'a>, Shape);
+type Strand<'a> = (Substance<'a>, Shape);
 
 impl<'a> Laid<'a> {
     pub(super) fn of(maker: &'a Maker<'a>, course: &'a Course, row: &Row, lane: &'a Lane<'a>) -> Self {
@@ -139,20 +139,20 @@ impl<'a> Laid<'a> {
     }
 
     /// The weaver from the row's beginning to its end, cut where its colour changes.
-    pub(super) fn pieces(&self) -> Vec<Piece<'a>> {
+    pub(super) fn strands(&self) -> Vec<Strand<'a>> {
         let count = self.basket.body.uprights().count.max(1);
         let per = self.section.len();
         let mut positions = Vec::with_capacity(count as usize * 8 * per);
         let mut outside = self.outside(0);
         let start = Station::of(&self.crossing.middle[usize::from(outside)], &self.section, self.per_mm, 0.0);
         self.put(&mut positions, &start, (0, self.angle(0)), self.band_at(0));
-        let mut pieces = Vec::new();
+        let mut strands = Vec::new();
         let mut substance = self.substance(0);
         for place in 0..count {
             let now = self.substance(place);
             if now.colour != substance.colour && positions.len() > per {
                 let again = positions.split_at(positions.len() - per).1.to_vec();
-                pieces.extend(piece(substance, std::mem::replace(&mut positions, again), per));
+                strands.extend(strand(substance, std::mem::replace(&mut positions, again), per));
             }
             substance = now;
             let next = self.outside(place + 1);
@@ -163,8 +163,8 @@ impl<'a> Laid<'a> {
             }
             outside = next;
         }
-        pieces.extend(piece(substance, positions, per));
-        pieces
+        strands.extend(strand(substance, positions, per));
+        strands
     }
 
     /// Adds the weaver's section at a station, unless the row has no height there.
@@ -189,7 +189,7 @@ impl<'a> Laid<'a> {
     }
 
     /// The row as a plain band over the staves, for baskets with more crossings than can be drawn.
-    pub(super) fn band(&self) -> Piece<'a> {
+    pub(super) fn band(&self) -> Strand<'a> {
         let steps = 48;
         let out = self.crossing.middle[1];
         let mut positions = Vec::with_capacity(4 * steps);
@@ -205,7 +205,7 @@ impl<'a> Laid<'a> {
     }
 }
 
-fn piece(substance: Substance<'_>, positions: Vec<[f32; 3]>, per: usize) -> Option<Piece<'_>> {
+fn strand(substance: Substance<'_>, positions: Vec<[f32; 3]>, per: usize) -> Option<Strand<'_>> {
     let long = positions.len() >= 2 * per;
     long.then(|| (substance, Shape::swept(positions, per, Ends::Capped, [0, 1])))
 }

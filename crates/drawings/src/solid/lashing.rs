@@ -4,14 +4,14 @@
 //! inside to the next gap and out through it under the rim. At an ear it passes over the rim beside
 //! the ear. A second round lies on the first and steps the other way.
 
-use basket::Basket;
 use basket::pattern::{Every, LashingStyle};
+use basket::{Basket, Piece};
 use kurbo::Point;
 
 use super::colour;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
-use super::part::{Part, PartKind, Turned};
+use super::part::{Part, Turned};
 use super::section::section;
 use super::shape::{Shape, turned};
 use crate::rim_shape::hull;
@@ -64,14 +64,13 @@ impl Maker<'_> {
                 let alike = wrap.passes_no_ear() && next - gap == stride as u32;
                 let mut part = match plain.filter(|_| alike) {
                     Some((of, first)) => again(&parts[of], of, (gap - first) as f32 / count as f32),
-                    None => wrap.part(&way),
+                    None => wrap.part(number, &way),
                 };
                 if alike && plain.is_none() {
                     plain = Some((parts.len(), gap));
                     part.turned = Some(Turned { of: parts.len(), angle: [1.0, 0.0] });
                 }
-                part.name = format!("wrap {number}");
-                part.number = Some(number);
+                part.piece = Piece::Wrap(number);
                 parts.push(part);
             }
         }
@@ -91,7 +90,7 @@ impl Maker<'_> {
         let length = TAIL.min(basket.body.lashing().tail.to_mm() as f32).min(top * 0.7);
         let per_mm = 1.0 / (basket.body.rim().radius().to_mm() as f32).max(1.0);
         let gap = std::f32::consts::PI / basket.body.uprights().count.max(1) as f32;
-        let tail = |(name, near): (&str, f32)| {
+        let tail = |(number, near): (u32, f32)| {
             let positions: Vec<[f32; 3]> = (0..=TAIL_STEPS)
                 .flat_map(|step| {
                     let node = surface.at(top - length * step as f32 / TAIL_STEPS as f32);
@@ -99,9 +98,9 @@ impl Maker<'_> {
                         .map(|(out, across)| node.point(out, direction(gap + across * per_mm)))
                 })
                 .collect();
-            Part::new(name, PartKind::Lashing, colour::stock(strand), Shape::long(positions, 4))
+            Part::new(Piece::Tail(number), colour::stock(strand), Shape::long(positions, 4))
         };
-        [("start tail", -weaver - thick - TAIL_ROOM), ("end tail", outside + TAIL_ROOM)].map(tail).to_vec()
+        [(1, -weaver - thick - TAIL_ROOM), (2, outside + TAIL_ROOM)].map(tail).to_vec()
     }
 
     /// The way round the rim, from the middle of its underside up outside, over and down inside.
@@ -212,7 +211,7 @@ impl Wrap<'_> {
         }
     }
 
-    fn part(&self, way: &[Corner]) -> Part {
+    fn part(&self, number: u32, way: &[Corner]) -> Part {
         let strand = &self.basket.body.lashing().weaver;
         let (width, thick) = (strand.width.to_mm() as f32, strand.thickness.to_mm() as f32);
         let section = section(strand, width, self.maker.detail);
@@ -239,7 +238,7 @@ impl Wrap<'_> {
         }
         let corners = if per == 4 { [2, 3] } else { [per - 2, per - 1] };
         let shape = Shape::swept(positions, per, Ends::Capped, corners);
-        Part::new("", PartKind::Lashing, colour::stock(strand), shape)
+        Part::new(Piece::Wrap(number), colour::stock(strand), shape)
     }
 
     /// How far round each corner of the way lies, in turns.

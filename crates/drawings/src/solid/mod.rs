@@ -41,7 +41,7 @@ pub use detail::Detail;
 pub use export::{glb, stl, three_mf};
 use maker::Maker;
 pub use mesh::Mesh;
-pub use part::{Part, PartKind, Solid, Turned};
+pub use part::{Part, Solid, Turned};
 
 /// No piece passes through another by more than this many mm, apart from pins and rivets in their holes,
 /// and from the weavers of a wale, which press each other flat where they pass in a gap.

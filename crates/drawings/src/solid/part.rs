@@ -1,57 +1,18 @@
 //! The parts of a solid.
 
+use basket::{Of, Piece};
+
 use super::colour::Substance;
 use super::mesh::Mesh;
 use super::shape::Shape;
 
-/// What a part is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum PartKind {
-    /// The mould, while the basket is on it.
-    Mould,
-    /// The band that holds the staves against the mould.
-    Band,
-    /// The wooden base.
-    Base,
-    /// The screw that holds the base on the mould.
-    Screw,
-    /// The plug in the base's screw hole.
-    Plug,
-    /// A stave.
-    Stave,
-    /// A row of weaving.
-    Row,
-    /// The outer hoop of the rim.
-    OuterHoop,
-    /// The inner hoop of the rim.
-    InnerHoop,
-    /// A clamp that holds both hoops.
-    Clamp,
-    /// A filler that lies over the stave tips.
-    Filler,
-    /// A wrap of the lashing.
-    Lashing,
-    /// A pin through rim and stave.
-    Pin,
-    /// An ear.
-    Ear,
-    /// The bail.
-    Bail,
-    /// A rivet through ear and bail.
-    Rivet,
-    /// A washer under a rivet or between ear and bail.
-    Washer,
-}
-
 /// One piece of the basket.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Part {
-    /// Its name in plain English, such as `stave 12`, `row 34` or `outer hoop`.
-    pub name: String,
     /// What it is.
-    pub kind: PartKind,
-    /// Its number among its like, counted from 1, where there are several.
-    pub number: Option<u32>,
+    pub piece: Piece,
+    /// Of which vessel.
+    pub of: Of,
     /// What it is made of.
     pub material: String,
     /// Its colour as red, green and blue.
@@ -74,17 +35,11 @@ pub struct Turned {
 }
 
 impl Part {
-    /// A part that is the only one of its kind, like no other.
-    pub(super) fn new(
-        name: impl Into<String>,
-        kind: PartKind,
-        substance: Substance<'_>,
-        shape: Shape,
-    ) -> Self {
+    /// A part like no other.
+    pub(super) fn new(piece: Piece, substance: Substance<'_>, shape: Shape) -> Self {
         Self {
-            name: name.into(),
-            kind,
-            number: None,
+            piece,
+            of: Of::Body,
             material: substance.name.to_owned(),
             colour: substance.colour,
             mesh: shape.mesh,
@@ -93,9 +48,29 @@ impl Part {
         }
     }
 
-    /// The same with a number among its like.
-    pub(super) fn numbered(self, number: u32) -> Self {
-        Self { number: Some(number), ..self }
+    /// Its name in plain English, such as `stave 12`, `row 34, weaver 2` or `outer hoop`; no other part of a
+    /// solid has it. A row's first weaver and its first strand go without saying.
+    pub fn name(&self) -> String {
+        let kind = self.piece.kind().replace('-', " ");
+        match self.piece {
+            Piece::Row { row, weaver, strand } => {
+                let more = |what: &str, number: u32| match number {
+                    1 => String::new(),
+                    number => format!(", {what} {number}"),
+                };
+                format!("{kind} {row}{}{}", more("weaver", weaver), more("strand", strand))
+            }
+            Piece::Pin { upright } => format!("{kind} in stave {upright}"),
+            piece => piece.numbers().iter().fold(kind, |name, number| format!("{name} {number}")),
+        }
+    }
+
+    /// The row it belongs to, if it is a strand of one.
+    pub const fn row(&self) -> Option<u32> {
+        match self.piece {
+            Piece::Row { row, .. } => Some(row),
+            _ => None,
+        }
     }
 }
 

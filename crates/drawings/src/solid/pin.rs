@@ -2,7 +2,7 @@
 //!
 //! Holes are not cut in what a pin goes through; the pin fills its hole.
 
-use basket::Basket;
+use basket::{Basket, Piece};
 use glam::Vec3;
 
 use super::colour;
@@ -10,7 +10,7 @@ use super::detail::Detail;
 use super::frame::Frame;
 use super::maker::Maker;
 use super::mesh::{Ends, Mesh, direction, round};
-use super::part::{Part, PartKind, Turned};
+use super::part::{Part, Turned};
 use super::shape::Shape;
 
 /// Radius and height of the head in diameters of the pin (common practice: about two and a half
@@ -26,15 +26,15 @@ impl Maker<'_> {
         let shape = self.pin();
         let substance = colour::stock(&basket.body.pins().stock);
         let mut first: Option<f32> = None;
-        let place = |(number, stave): (u32, &u32)| {
+        let place = |stave: &u32| {
             let turn = basket.body.uprights().turn(*stave) as f32;
             let shape = shape.turned(direction(turn * std::f32::consts::TAU));
-            let part = Part::new(format!("pin in stave {stave}"), PartKind::Pin, substance, shape);
+            let part = Part::new(Piece::Pin { upright: *stave }, substance, shape);
             let from_first = turn - *first.get_or_insert(turn);
             let turned = Turned { of: 0, angle: direction(from_first * std::f32::consts::TAU) };
-            Part { turned: Some(turned), ..part.numbered(number) }
+            Part { turned: Some(turned), ..part }
         };
-        (1..).zip(&basket.body.pins().staves).map(place).collect()
+        basket.body.pins().staves.iter().map(place).collect()
     }
 
     /// A pin through the stave on the x axis.

@@ -1,5 +1,6 @@
 //! The rim: both hoops with their scarfs, and the filler.
 
+use basket::Piece;
 use basket::lashing::FillerPiece;
 use basket::rim::Hoop;
 
@@ -7,7 +8,7 @@ use super::colour;
 use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
-use super::part::{Part, PartKind};
+use super::part::Part;
 use super::section::{CrossSection, extent, section};
 use super::shape::Shape;
 
@@ -21,13 +22,13 @@ impl Maker<'_> {
     pub(super) fn outer_hoop(&self) -> Part {
         let flat = self.basket.body.uprights().thickness.to_mm() as f32;
         let hoop = &self.basket.body.rim().outer;
-        Part::new("outer hoop", PartKind::OuterHoop, colour::stock(&hoop.stock), self.hoop(hoop, flat, 1.0))
+        Part::new(Piece::OuterHoop, colour::stock(&hoop.stock), self.hoop(hoop, flat, 1.0))
     }
 
     /// The hoop inside the staves.
     pub(super) fn inner_hoop(&self) -> Part {
         let hoop = &self.basket.body.rim().inner;
-        Part::new("inner hoop", PartKind::InnerHoop, colour::stock(&hoop.stock), self.hoop(hoop, 0.0, -1.0))
+        Part::new(Piece::InnerHoop, colour::stock(&hoop.stock), self.hoop(hoop, 0.0, -1.0))
     }
 
     /// A hoop's section as (up from its lower edge, out from its flat side), counter-clockwise.
@@ -124,7 +125,7 @@ impl Maker<'_> {
                 .collect();
             let shape = Shape::swept(positions, per, Ends::Capped, [per / 4, per * 3 / 4]);
             let substance = colour::stock(&filler.stock);
-            Part::new(format!("filler {number}"), PartKind::Filler, substance, shape).numbered(number)
+            Part::new(Piece::Filler(number), substance, shape)
         };
         (1..).zip(filler.pieces.iter().filter(|piece| piece.length.to_mm() > 1.0)).map(piece).collect()
     }

@@ -1,11 +1,12 @@
 //! Rows of weaving, weaver by weaver.
 
+use basket::Piece;
 use basket::weave::Row;
 
 use super::laid::Laid;
 use super::lane::Lane;
 use super::maker::Maker;
-use super::part::{Part, PartKind};
+use super::part::Part;
 
 /// Crossings above which rows are drawn as plain bands, so that no pattern takes too long.
 const MOST: u64 = 60_000;
@@ -35,16 +36,13 @@ impl Maker<'_> {
             return Vec::new();
         };
         let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
-        let alone = lanes.len() == 1;
         let mut parts = Vec::new();
         for lane in lanes {
             let laid = Laid::of(self, course, row, &lane);
-            let pieces = if woven { laid.pieces() } else { vec![laid.band()] };
-            for (piece, (substance, shape)) in (1..).zip(pieces) {
-                let weaver = if alone { String::new() } else { format!(", weaver {}", lane.weaver + 1) };
-                let strand = if piece == 1 { String::new() } else { format!(", strand {piece}") };
-                let name = format!("row {}{weaver}{strand}", row.number);
-                parts.push(Part::new(name, PartKind::Row, substance, shape).numbered(row.number));
+            let strands = if woven { laid.strands() } else { vec![laid.band()] };
+            for (strand, (substance, shape)) in (1..).zip(strands) {
+                let piece = Piece::Row { row: row.number, weaver: lane.weaver + 1, strand };
+                parts.push(Part::new(piece, substance, shape));
             }
         }
         parts

@@ -1,13 +1,13 @@
 //! Staves: tapered strips from the bottom of the groove round the turn and up the mould.
 
-use basket::Length;
 use basket::pattern::OvalSide;
 use basket::steps::Stage;
+use basket::{Length, Piece};
 
 use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::direction;
-use super::part::{Part, PartKind, Turned};
+use super::part::{Part, Turned};
 use super::section::{CrossSection, section};
 use super::shape::Shape;
 use super::{colour, stage};
@@ -61,8 +61,7 @@ impl Maker<'_> {
                 });
                 let colour = Some(basket.body.weave.stave_colour(index + 1));
                 let substance = colour::dyed(&basket.body.staves().stock, colour);
-                let part = Part::new(format!("stave {}", index + 1), PartKind::Stave, substance, shape);
-                Part { turned, ..part.numbered(index + 1) }
+                Part { turned, ..Part::new(Piece::Upright(index + 1), substance, shape) }
             })
             .collect()
     }

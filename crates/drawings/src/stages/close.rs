@@ -2,14 +2,14 @@
 
 use std::borrow::Cow;
 
-use basket::Basket;
 use basket::steps::Stage;
+use basket::{Basket, Piece};
 use glam::Vec3;
 use kurbo::{Circle, Point, Rect};
 
 use crate::drawing::{Drawing, Label, Line, Tone};
 use crate::lines::{PartStyle, Region, Style, View};
-use crate::solid::{Part, PartKind};
+use crate::solid::Part;
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::plate::Plate;
@@ -57,7 +57,7 @@ impl CloseUp {
 }
 
 /// Lines and light tones for a drawing of a size.
-fn style(look: fn(&Part) -> PartStyle, size: [f64; 2]) -> Style {
+fn style(look: &dyn Fn(&Part) -> PartStyle, size: [f64; 2]) -> Style<'_> {
     Style { look, density: DENSITY, ..Style::print(size[0], size[1]) }
 }
 
@@ -75,7 +75,7 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
         Plate::Scarf => scarf(studio)?,
         Plate::TipsTrimmed => {
             let mut parts = at(studio, Stage::Pinned);
-            parts.retain(|part| part.kind != PartKind::Pin);
+            parts.retain(|part| part.piece.sort() != Piece::Pins);
             let middle = at_rim(&parts, basket, clear_of_all(basket, 1..=basket.body.uprights().count)?)?;
             (
                 parts,
@@ -85,7 +85,7 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
         }
         Plate::EarWithRivet => {
             let parts = at(studio, Stage::Handled);
-            let rivet = parts::middle(parts::find(&parts, PartKind::Rivet, Some(1))?, |_| true)?;
+            let rivet = parts::middle(parts::find(&parts, Piece::Rivet(1))?, |_| true)?;
             let middle = rivet - Vec3::Z * (rim * 0.5) as f32;
             (
                 parts,
@@ -97,7 +97,7 @@ pub(super) fn close(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
     };
     let size = if plate == Plate::Scarf { LONG } else { SIZE };
     let rows = rows(&parts);
-    let (drawing, _) = parts::picture(&spot.near(parts), &spot.view(size), &style(look, size)).ok()?;
+    let (drawing, _) = parts::picture(&spot.near(parts), &spot.view(size), &style(&look, size)).ok()?;
     Some((framed(drawing), rows))
 }
 
@@ -106,7 +106,7 @@ type Close<'a> = (Parts<'a>, CloseUp, fn(&Part) -> PartStyle);
 fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
     let mut parts = at(studio, Stage::RimClamped);
-    parts.retain(|part| part.kind != PartKind::Clamp);
+    parts.retain(|part| part.piece.sort() != Piece::Clamps);
     let scarf = &basket.body.rim().outer.scarf;
     let [from, to] = [scarf.from_stave, scarf.to_stave].map(|stave| at_rim(&parts, basket, stave));
     let middle = (from? + to?) / 2.0;
@@ -119,25 +119,25 @@ fn lashing_end<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
     let mut parts = at(studio, Stage::Lashed);
     let middle = (wrap(&parts, 1)? + wrap(&parts, basket.body.lashing().wraps)?) / 2.0;
-    parts.extend(tail(studio, "end tail"));
+    parts.extend(tail(studio, Piece::Tail(2)));
     let width = basket.body.rim().height.to_mm() * 6.0;
     Some((parts, CloseUp { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
 }
 
 fn wrap(parts: &Parts<'_>, number: u32) -> Option<Vec3> {
-    parts::middle(parts::find(parts, PartKind::Lashing, Some(number))?, |_| true)
+    parts::middle(parts::find(parts, Piece::Wrap(number))?, |_| true)
 }
 
-fn tail<'a>(studio: &Studio<'_>, name: &str) -> Option<Cow<'a, Part>> {
-    studio.near.tails().into_iter().find(|part| part.name == name).map(Cow::Owned)
+fn tail<'a>(studio: &Studio<'_>, tail: Piece) -> Option<Cow<'a, Part>> {
+    studio.near.tails().into_iter().find(|part| part.piece == tail).map(Cow::Owned)
 }
 
 /// The first wraps alone from outside, and beside them the tail from inside.
 pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let mut parts = at(studio, Stage::Lashed);
-    parts.retain(|part| part.kind != PartKind::Lashing || part.number.is_some_and(|number| number <= WRAPS));
+    parts.retain(|part| !matches!(part.piece, Piece::Wrap(number) if number > WRAPS));
     let middle = wrap(&parts, 2.min(studio.basket.body.lashing().wraps))?;
-    parts.extend(tail(studio, "start tail"));
+    parts.extend(tail(studio, Piece::Tail(1)));
     let width = studio.basket.body.rim().height.to_mm() * 3.8;
     let spot = CloseUp { middle, aside: 14.0, elevation: 20.0, width };
     both_sides(studio, parts, &spot, look::close_lashing)
@@ -162,7 +162,7 @@ fn both_sides(
 ) -> Option<(Drawing, u32)> {
     let rows = rows(&parts);
     let near = spot.near(parts);
-    let style = style(look, HALF);
+    let style = style(&look, HALF);
     let drawn = |view: &View| parts::picture(&near, view, &style).ok().map(|(drawing, _)| framed(drawing));
     let outside = drawn(&spot.view(HALF))?;
     let inside = drawn(&CloseUp { aside: spot.aside + 180.0, ..*spot }.view(HALF))?;
@@ -186,11 +186,16 @@ pub(super) fn join(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let width = f64::from(opened.cut.distance(opened.start)) * 1.7;
     let spot = CloseUp { middle, aside: 0.0, elevation: 12.0, width };
     let parts = spot.near(opened.parts);
-    let (drawing, placed) = parts::picture(&parts, &spot.view(SIZE), &style(look::join, SIZE)).ok()?;
+    let (drawing, placed) = parts::picture(
+        &parts,
+        &spot.view(SIZE),
+        &style(&|part| look::join(part, opened.spent, opened.new), SIZE),
+    )
+    .ok()?;
     let mut drawing = framed(drawing);
     let frame = drawing.frame();
     for stave in join.start_behind..=join.cut_over {
-        let at = parts::find(&parts, PartKind::Stave, Some(stave))
+        let at = parts::find(&parts, Piece::Upright(stave))
             .and_then(|part| parts::middle_at(part, middle.z + width as f32 * 0.16))
             .and_then(|at| placed.find(at.as_dvec3().to_array()));
         if let Some((at, _)) = at {
@@ -219,7 +224,7 @@ fn at_rim(parts: &Parts<'_>, basket: &Basket, stave: u32) -> Option<Vec3> {
     let rim =
         basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height / 2.0).height.to_mm()
             as f32;
-    parts::middle_at(parts::find(parts, PartKind::Stave, Some(stave))?, rim)
+    parts::middle_at(parts::find(parts, Piece::Upright(stave))?, rim)
 }
 
 /// The stave furthest from ears, scarfs and the first wrap.

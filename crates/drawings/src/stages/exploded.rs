@@ -1,5 +1,6 @@
 //! The parts of the finished basket drawn apart, with their names.
 
+use basket::piece::{FloorPart, Piece};
 use basket::steps::Stage;
 use glam::Vec3;
 use kurbo::Point;
@@ -8,7 +9,7 @@ use words::Words;
 use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Placed, Style, View};
-use crate::solid::{Part, PartKind};
+use crate::solid::Part;
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::studio::Studio;
@@ -29,17 +30,17 @@ const DRAWN_OUT: f32 = 14.0;
 
 /// The layers from the top down: their parts, how far each is raised as a share of the width of the
 /// basket, and their names.
-const LAYERS: [(&[PartKind], f32, &str); 10] = [
-    (&[PartKind::Bail], 1.06, "plate-part-handle"),
-    (&[PartKind::Rivet, PartKind::Washer], 1.06, "plate-part-rivet"),
-    (&[PartKind::Lashing], 0.88, "plate-part-lashing"),
-    (&[PartKind::Filler], 0.72, "plate-part-filler"),
-    (&[PartKind::OuterHoop], 0.54, "plate-part-outer-hoop"),
-    (&[PartKind::Pin], 0.54, "plate-part-pin"),
-    (&[PartKind::InnerHoop], 0.34, "plate-part-inner-hoop"),
-    (&[PartKind::Ear], 0.16, "plate-part-ear"),
-    (&[PartKind::Row, PartKind::Stave], 0.0, "plate-part-wall"),
-    (&[PartKind::Base, PartKind::Plug], -0.26, "plate-part-base"),
+const LAYERS: [(&[Piece], f32, &str); 10] = [
+    (&[Piece::Handle], 1.06, "plate-part-handle"),
+    (&[Piece::Rivets, Piece::Washers], 1.06, "plate-part-rivet"),
+    (&[Piece::Lashing], 0.88, "plate-part-lashing"),
+    (&[Piece::Fillers], 0.72, "plate-part-filler"),
+    (&[Piece::OuterHoop], 0.54, "plate-part-outer-hoop"),
+    (&[Piece::Pins], 0.54, "plate-part-pin"),
+    (&[Piece::InnerHoop], 0.34, "plate-part-inner-hoop"),
+    (&[Piece::Ears], 0.16, "plate-part-ear"),
+    (&[Piece::Weaving, Piece::Uprights], 0.0, "plate-part-wall"),
+    (&[Piece::Floor(FloorPart::Disc), Piece::Floor(FloorPart::Plug)], -0.26, "plate-part-base"),
 ];
 
 /// The drawing, and how many rows it shows.
@@ -48,16 +49,17 @@ pub(super) fn exploded(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let mut parts = parts::shared(studio.far.at(Stage::Finished));
     let width = 2.0 * basket.body.rim().outer_radius(basket.body.uprights()).to_mm() as f32;
     for part in &mut parts {
-        let share = LAYERS.iter().find(|(kinds, ..)| kinds.contains(&part.kind)).map_or(0.0, |layer| layer.1);
-        let by = if part.kind == PartKind::Plug { share - 0.14 } else { share };
-        let aside = if part.kind == PartKind::Pin { drawn_out(part) } else { Vec3::ZERO };
+        let share =
+            LAYERS.iter().find(|(kinds, ..)| kinds.contains(&part.piece.sort())).map_or(0.0, |layer| layer.1);
+        let by = if part.piece.sort() == Piece::Floor(FloorPart::Plug) { share - 0.14 } else { share };
+        let aside = if part.piece.sort() == Piece::Pins { drawn_out(part) } else { Vec3::ZERO };
         let by = Vec3::Z * width * by + aside;
         if by != Vec3::ZERO {
             parts::moved(part.to_mut(), by);
         }
     }
     let style =
-        Style { look: look::whole, density: DENSITY, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
+        Style { look: &look::whole, density: DENSITY, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
     let (mut drawing, placed) = parts::picture(&parts, &View::from(24.0, 26.0), &style).ok()?;
     name(&mut drawing, &parts, &placed, studio.words);
     Some((drawing.fitted(1.0), rows(&parts)))
@@ -82,8 +84,8 @@ fn name(drawing: &mut Drawing, parts: &Parts<'_>, placed: &Placed, words: &Words
 }
 
 /// The place furthest to the right at which parts are seen; the highest of those that lie as far out.
-fn rightmost(parts: &Parts<'_>, placed: &Placed, kinds: &[PartKind]) -> Option<Point> {
-    let own = parts.iter().filter(|part| kinds.contains(&part.kind));
+fn rightmost(parts: &Parts<'_>, placed: &Placed, kinds: &[Piece]) -> Option<Point> {
+    let own = parts.iter().filter(|part| kinds.contains(&part.piece.sort()));
     let corners = own.flat_map(|part| &part.mesh.positions);
     let seen = corners.filter_map(|at| placed.find(at.map(f64::from))).filter(|(_, seen)| *seen);
     let places: Vec<Point> = seen.map(|(at, _)| at).collect();

@@ -6,12 +6,12 @@
 
 use std::borrow::Cow;
 
-use basket::Basket;
 use basket::steps::Stage;
 use basket::weave::Join;
+use basket::{Basket, Piece};
 use glam::Vec3;
 
-use crate::solid::{Mesh, Part, PartKind};
+use crate::solid::{Mesh, Part};
 use crate::stages::parts::{Parts, find, middle, shared};
 use crate::stages::studio::Studio;
 
@@ -23,6 +23,9 @@ const MOST: u32 = 12;
 /// A basket whose row is taken apart at a join.
 pub(super) struct Opened<'a> {
     pub(super) parts: Parts<'a>,
+    /// The strand that ends, and the one that goes on.
+    pub(super) spent: Piece,
+    pub(super) new: Piece,
     /// Where the spent strand ends.
     pub(super) cut: Vec3,
     /// Where the new strand is first seen outside.
@@ -38,8 +41,8 @@ pub(super) fn first(basket: &Basket) -> Option<Join> {
 /// The basket woven as far as the row of a join, with the join open.
 pub(super) fn opened<'a>(studio: &'a Studio<'_>, join: &Join) -> Option<Opened<'a>> {
     let mut all = shared(studio.near.at(Stage::Woven));
-    all.retain(|part| part.kind != PartKind::Row || part.number.is_some_and(|row| row <= join.row));
-    let at_stave = |stave| find(&all, PartKind::Stave, Some(stave)).and_then(|part| middle(part, |_| true));
+    all.retain(|part| part.row().is_none_or(|row| row <= join.row));
+    let at_stave = |stave| find(&all, Piece::Upright(stave)).and_then(|part| middle(part, |_| true));
     let (cut, start) = (at_stave(join.cut_over)?, at_stave(join.start_behind)?);
     let lies_at = |index: &usize| {
         let row = Swept::of(&all[*index])?;
@@ -51,19 +54,24 @@ pub(super) fn opened<'a>(studio: &'a Studio<'_>, join: &Join) -> Option<Opened<'
     let row = Swept::of(&all[index])?;
     let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
     let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
-    let spent = row.piece("spent strand", [0, to], |_, ring| ring.to_vec());
-    let new = row.piece("new strand", [from, row.count - 1], |index, ring| {
-        if index <= to { row.raised(ring) } else { ring.to_vec() }
-    });
+    let spent = row.between([0, to], |_, ring| ring.to_vec());
+    let lay = |at: usize, ring: &[[f32; 3]]| if at <= to { row.raised(ring) } else { ring.to_vec() };
+    let strands = (1..).find(|strand| find(&all, strand_of(join, *strand)).is_none())?;
+    let new = Part { piece: strand_of(join, strands), ..row.between([from, row.count - 1], lay) };
+    let (spent_piece, new_piece) = (spent.piece, new.piece);
     all[index] = Cow::Owned(spent);
     all.insert(index + 1, Cow::Owned(new));
-    Some(Opened { parts: all, cut, start })
+    Some(Opened { parts: all, spent: spent_piece, new: new_piece, cut, start })
 }
 
-/// Whether a part is a strand of the weaver of a join, in its row.
+/// A strand of the weaver of a join, in its row.
+const fn strand_of(join: &Join, strand: u32) -> Piece {
+    Piece::Row { row: join.row, weaver: join.weaver, strand }
+}
+
+/// Whether a part is any of them.
 fn is_row(part: &Part, join: &Join) -> bool {
-    let own = part.kind == PartKind::Row && part.number == Some(join.row);
-    own && (!part.name.contains("weaver") || part.name.contains(&format!("weaver {}", join.weaver)))
+    matches!(part.piece, Piece::Row { row, weaver, .. } if (row, weaver) == (join.row, join.weaver))
 }
 
 /// A row as its sections, one after the other.
@@ -121,12 +129,7 @@ impl<'a> Swept<'a> {
     }
 
     /// The row from one section to another, capped at both ends.
-    fn piece(
-        &self,
-        name: &str,
-        [from, to]: [usize; 2],
-        lay: impl Fn(usize, &[[f32; 3]]) -> Vec<[f32; 3]>,
-    ) -> Part {
+    fn between(&self, [from, to]: [usize; 2], lay: impl Fn(usize, &[[f32; 3]]) -> Vec<[f32; 3]>) -> Part {
         let positions: Vec<[f32; 3]> = (from..=to).flat_map(|index| lay(index, self.ring(index))).collect();
         let (first, after) = ((from * self.per) as u32, ((to + 1) * self.per) as u32);
         let within = |triangle: &&[u32; 3]| triangle.iter().all(|corner| (first..after).contains(corner));
@@ -142,7 +145,7 @@ impl<'a> Swept<'a> {
         };
         let edges = vec![line(0), line(1), end(0), end(positions.len() - self.per)];
         let mesh = Mesh { positions, triangles };
-        Part { name: name.to_owned(), edges, mesh, turned: None, ..self.part.clone() }
+        Part { edges, mesh, turned: None, ..self.part.clone() }
     }
 }
 

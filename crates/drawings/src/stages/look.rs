@@ -5,7 +5,8 @@
 
 use crate::drawing::{Line, Tone};
 use crate::lines::PartStyle;
-use crate::solid::{Part, PartKind};
+use crate::solid::Part;
+use basket::piece::{FloorPart, Piece};
 
 /// Cane darker than this (as the eye weighs it, of 255) is dyed and gets a tone.
 const DYED: f64 = 140.0;
@@ -19,8 +20,8 @@ fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>
 /// A picture of the whole, fine enough for the width of a column.
 pub(crate) fn whole(part: &Part) -> PartStyle {
     let fine = matches!(
-        part.kind,
-        PartKind::Row | PartKind::Lashing | PartKind::Stave | PartKind::Pin | PartKind::Washer
+        part.piece.sort(),
+        Piece::Weaving | Piece::Lashing | Piece::Uprights | Piece::Pins | Piece::Washers
     );
     toned(part, if fine { Line::Fine } else { Line::Edge })
 }
@@ -31,15 +32,15 @@ pub(super) fn close(part: &Part) -> PartStyle {
 }
 
 fn toned(part: &Part, edge: Line) -> PartStyle {
-    match part.kind {
-        PartKind::Row | PartKind::Lashing => match dyed(part) {
+    match part.piece.sort() {
+        Piece::Weaving | Piece::Lashing => match dyed(part) {
             Some(tone) => look(edge, tone, tone),
             None => look(edge, None, Tone::Pale),
         },
-        PartKind::Stave => look(edge, Tone::Pale, Tone::Pale),
-        PartKind::Mould => look(edge, Tone::Light, Tone::Light),
-        PartKind::Band => look(edge, Tone::Mid, Tone::Mid),
-        PartKind::Pin | PartKind::Rivet | PartKind::Washer | PartKind::Screw | PartKind::Clamp => {
+        Piece::Uprights => look(edge, Tone::Pale, Tone::Pale),
+        Piece::Mould => look(edge, Tone::Light, Tone::Light),
+        Piece::Band => look(edge, Tone::Mid, Tone::Mid),
+        Piece::Pins | Piece::Rivets | Piece::Washers | Piece::Floor(FloorPart::Screw) | Piece::Clamps => {
             look(edge, Tone::Light, Tone::Mid)
         }
         _ => look(edge, None, None),
@@ -54,10 +55,10 @@ fn dyed(part: &Part) -> Option<Tone> {
     if light < DEEP { Some(Tone::Dark) } else { (light < DYED).then_some(Tone::Mid) }
 }
 
-fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> PartStyle) -> PartStyle {
+fn marked(part: &Part, kinds: &[Piece], edge: fn(&Part) -> PartStyle) -> PartStyle {
     let own = edge(part);
-    let small = matches!(part.kind, PartKind::Lashing | PartKind::Pin | PartKind::Rivet | PartKind::Washer);
-    if kinds.contains(&part.kind) {
+    let small = matches!(part.piece.sort(), Piece::Lashing | Piece::Pins | Piece::Rivets | Piece::Washers);
+    if kinds.contains(&part.piece.sort()) {
         // Light and shade on large bent pieces would part them in patches.
         look(own.edge.unwrap_or(Line::Edge), Tone::Light, if small { Tone::Mid } else { Tone::Light })
     } else if small {
@@ -68,73 +69,73 @@ fn marked(part: &Part, kinds: &[PartKind], edge: fn(&Part) -> PartStyle) -> Part
 }
 
 pub(super) fn base(part: &Part) -> PartStyle {
-    match part.kind {
-        PartKind::Base => look(Line::Edge, None, None),
+    match part.piece.sort() {
+        Piece::Floor(FloorPart::Disc) => look(Line::Edge, None, None),
         _ => whole(part),
     }
 }
 
 pub(super) fn ears(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Ear], whole)
+    marked(part, &[Piece::Ears], whole)
 }
 
 pub(super) fn hoops(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::OuterHoop, PartKind::InnerHoop], whole)
+    marked(part, &[Piece::OuterHoop, Piece::InnerHoop], whole)
 }
 
 pub(super) fn clamps(part: &Part) -> PartStyle {
-    match part.kind {
-        PartKind::Clamp => look(Line::Edge, None, Tone::Mid),
+    match part.piece.sort() {
+        Piece::Clamps => look(Line::Edge, None, Tone::Mid),
         _ => hoops(part),
     }
 }
 
 pub(super) fn pins(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Pin], whole)
+    marked(part, &[Piece::Pins], whole)
 }
 
 pub(super) fn lashing(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Lashing], whole)
+    marked(part, &[Piece::Lashing], whole)
 }
 
 pub(super) fn handle(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Bail, PartKind::Rivet, PartKind::Washer], whole)
+    marked(part, &[Piece::Handle, Piece::Rivets, Piece::Washers], whole)
 }
 
 pub(super) fn scarf(part: &Part) -> PartStyle {
-    let edge = |part: &Part| match part.kind {
-        PartKind::Row | PartKind::Stave => whole(part),
+    let edge = |part: &Part| match part.piece.sort() {
+        Piece::Weaving | Piece::Uprights => whole(part),
         _ => close(part),
     };
-    marked(part, &[PartKind::OuterHoop], edge)
+    marked(part, &[Piece::OuterHoop], edge)
 }
 
 pub(super) fn close_staves(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Stave], close)
+    marked(part, &[Piece::Uprights], close)
 }
 
 pub(super) fn close_pins(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Pin], close)
+    marked(part, &[Piece::Pins], close)
 }
 
 /// Wraps light, tails dark.
 pub(super) fn close_lashing(part: &Part) -> PartStyle {
-    if part.kind == PartKind::Lashing && part.number.is_none() {
+    if matches!(part.piece, Piece::Tail(_)) {
         return look(Line::Edge, Tone::Mid, Tone::Mid);
     }
-    marked(part, &[PartKind::Lashing], close)
+    marked(part, &[Piece::Lashing], close)
 }
 
 pub(super) fn close_rivet(part: &Part) -> PartStyle {
-    marked(part, &[PartKind::Ear, PartKind::Rivet, PartKind::Washer], close)
+    marked(part, &[Piece::Ears, Piece::Rivets, Piece::Washers], close)
 }
 
 /// The new strand light, the spent one dark.
-pub(super) fn join(part: &Part) -> PartStyle {
-    match (part.name.as_str(), part.kind) {
-        ("spent strand", _) => look(Line::Edge, Tone::Mid, Tone::Mid),
-        ("new strand", _) => look(Line::Edge, Tone::Light, Tone::Light),
-        (_, PartKind::Row) => whole(part),
+pub(super) fn join(part: &Part, spent: Piece, new: Piece) -> PartStyle {
+    match part.piece {
+        piece if piece == spent => look(Line::Edge, Tone::Mid, Tone::Mid),
+        piece if piece == new => look(Line::Edge, Tone::Light, Tone::Light),
+        Piece::Row { .. } => whole(part),
         _ => close(part),
     }
 }

@@ -1,12 +1,13 @@
 //! Picking, moving and finding parts.
 
+use basket::Piece;
 use std::borrow::Cow;
 
 use glam::Vec3;
 
 use crate::drawing::Drawing;
 use crate::lines::{PictureError, Placed, Style, View, picture_of};
-use crate::solid::{Mesh, Part, PartKind};
+use crate::solid::{Mesh, Part};
 
 /// Parts to draw: most of them shared, some made for one drawing.
 pub(super) type Parts<'a> = Vec<Cow<'a, Part>>;
@@ -25,10 +26,9 @@ pub(super) fn picture(
     picture_of(parts.iter().map(|part| &**part).collect(), view, style)
 }
 
-/// The first part of a kind, with a number if one is given.
-pub(super) fn find<'p>(parts: &'p Parts<'_>, kind: PartKind, number: Option<u32>) -> Option<&'p Part> {
-    let is_wanted = |part: &&Part| part.kind == kind && (number.is_none() || part.number == number);
-    parts.iter().map(|part| &**part).find(is_wanted)
+/// The part that is a piece.
+pub(super) fn find<'p>(parts: &'p Parts<'_>, piece: Piece) -> Option<&'p Part> {
+    parts.iter().map(|part| &**part).find(|part| part.piece == piece)
 }
 
 /// A part as another, moved.
@@ -82,9 +82,8 @@ pub(super) fn around<'a>(parts: Parts<'a>, place: Vec3, reach: f32) -> Parts<'a>
         let edges = edges.filter(|piece| keep(&piece[0])).map(<[_]>::to_vec).collect();
         let mesh = Mesh { positions: part.mesh.positions.clone(), triangles };
         Some(Cow::Owned(Part {
-            name: part.name.clone(),
-            kind: part.kind,
-            number: part.number,
+            piece: part.piece,
+            of: part.of,
             material: part.material.clone(),
             colour: part.colour,
             mesh,
@@ -97,8 +96,7 @@ pub(super) fn around<'a>(parts: Parts<'a>, place: Vec3, reach: f32) -> Parts<'a>
 
 /// How many rows parts show.
 pub(super) fn rows(parts: &Parts<'_>) -> u32 {
-    let rows = parts.iter().filter(|part| part.kind == PartKind::Row);
-    rows.filter_map(|part| part.number).max().unwrap_or(0)
+    parts.iter().filter_map(|part| part.row()).max().unwrap_or(0)
 }
 
 /// The azimuth, in degrees, from which a place is seen straight from outside.

@@ -1,11 +1,12 @@
 //! Drawings of the whole basket at a stage.
 
+use basket::Piece;
 use basket::steps::Stage;
 use glam::Vec3;
 
 use crate::drawing::Drawing;
 use crate::lines::{PartStyle, Style, View};
-use crate::solid::{Part, PartKind};
+use crate::solid::Part;
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::plate::Plate;
@@ -63,17 +64,17 @@ pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
         }
         _ => {}
     }
-    let style = Style { density, look, ..Style::print(size[0], size[1]) };
+    let style = Style { density, look: &look, ..Style::print(size[0], size[1]) };
     let (drawing, _) = parts::picture(&parts, &view, &style).ok()?;
     Some((drawing, rows(&parts)))
 }
 
 /// The hoops above their places, not yet clamped.
 fn raise_hoops(parts: &mut Parts<'_>) {
-    parts.retain(|part| part.kind != PartKind::Clamp);
+    parts.retain(|part| part.piece.sort() != Piece::Clamps);
     let [low, high] = parts::heights(parts);
-    for (kind, share) in [(PartKind::InnerHoop, RAISED[0]), (PartKind::OuterHoop, RAISED[1])] {
-        for part in parts.iter_mut().filter(|part| part.kind == kind) {
+    for (kind, share) in [(Piece::InnerHoop, RAISED[0]), (Piece::OuterHoop, RAISED[1])] {
+        for part in parts.iter_mut().filter(|part| part.piece.sort() == kind) {
             parts::moved(part.to_mut(), Vec3::Z * (high - low) * share);
         }
     }

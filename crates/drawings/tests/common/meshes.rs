@@ -1,9 +1,13 @@
 //! Small solids whose pictures are known beforehand.
 
-use drawings::solid::{Mesh, Part, PartKind, Solid};
+use basket::piece::{FloorPart, Of, Piece};
+use drawings::solid::{Mesh, Part, Solid};
+
+/// What a plain block of wood stands for.
+pub(crate) const DISC: Piece = Piece::Floor(FloorPart::Disc);
 
 /// A closed box from its low to its high corner.
-pub(crate) fn block(name: &str, kind: PartKind, low: [f32; 3], high: [f32; 3]) -> Part {
+pub(crate) fn block(piece: Piece, low: [f32; 3], high: [f32; 3]) -> Part {
     let corner =
         |index: u32| [0, 1, 2].map(|axis| if index >> axis & 1 == 0 { low[axis] } else { high[axis] });
     let sides: [[u32; 4]; 6] =
@@ -14,11 +18,11 @@ pub(crate) fn block(name: &str, kind: PartKind, low: [f32; 3], high: [f32; 3]) -
         .filter(|(from, to)| from < to)
         .map(|(from, to)| vec![corner(from), corner(to)])
         .collect();
-    part(name, kind, Mesh { positions: (0..8).map(corner).collect(), triangles }, edges)
+    part(piece, Mesh { positions: (0..8).map(corner).collect(), triangles }, edges)
 }
 
 /// An upright closed cylinder round a place, of so many sides, with the edges of its ends.
-pub(crate) fn cylinder(name: &str, middle: [f32; 2], radius: f32, height: [f32; 2], sides: u32) -> Part {
+pub(crate) fn cylinder(middle: [f32; 2], radius: f32, height: [f32; 2], sides: u32) -> Part {
     let ring = |z: f32| -> Vec<[f32; 3]> {
         (0..sides)
             .map(|side| (side as f32 / sides as f32 * std::f32::consts::TAU).sin_cos())
@@ -39,14 +43,14 @@ pub(crate) fn cylinder(name: &str, middle: [f32; 2], radius: f32, height: [f32; 
         ring.push(ring[0]);
         ring
     };
-    part(name, PartKind::Base, Mesh { positions, triangles }, vec![closed(low), closed(high)])
+    part(DISC, Mesh { positions, triangles }, vec![closed(low), closed(high)])
 }
 
 pub(crate) fn solid(parts: impl IntoIterator<Item = Part>) -> Solid {
     Solid { parts: parts.into_iter().collect() }
 }
 
-fn part(name: &str, kind: PartKind, mesh: Mesh, edges: Vec<Vec<[f32; 3]>>) -> Part {
-    let (name, material) = (name.to_owned(), "cane".to_owned());
-    Part { name, kind, number: None, material, colour: [200, 160, 110], mesh, edges, turned: None }
+fn part(piece: Piece, mesh: Mesh, edges: Vec<Vec<[f32; 3]>>) -> Part {
+    let material = "cane".to_owned();
+    Part { piece, of: Of::Body, material, colour: [200, 160, 110], mesh, edges, turned: None }
 }

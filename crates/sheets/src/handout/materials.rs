@@ -99,7 +99,7 @@ struct Use<'a> {
 /// The names of the pieces, each once.
 fn pieces(of: &Use<'_>, scribe: &Scribe<'_>) -> Vec<String> {
     let mut pieces: Vec<String> = Vec::new();
-    for piece in of.cuts.iter().map(|cut| scribe.words.name(cut.piece)) {
+    for piece in of.cuts.iter().map(|cut| scribe.words.cut(cut.piece)) {
         if !pieces.contains(&piece) {
             pieces.push(piece);
         }

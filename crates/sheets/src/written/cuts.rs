@@ -4,7 +4,7 @@ use basket::{Length, cuts};
 use serde::Serialize;
 use words::Words;
 
-use super::vocabulary::{CutPiece, Of};
+use super::vocabulary::Of;
 
 /// One line of the cut list, with its texts and both systems of measure.
 #[derive(Serialize)]
@@ -34,8 +34,10 @@ pub(crate) struct Cut {
     total_in: Option<f64>,
     /// What it is for.
     pub(crate) purpose: String,
-    /// What it is cut for, as a word that is the same in every language.
-    kind: CutPiece,
+    /// What sort of piece it is cut for, such as `staves`, as a word that is the same in every language.
+    kind: &'static str,
+    /// The number of the course whose weaver it is; `null` for all else.
+    number: Option<u32>,
     /// For which vessel.
     of: Of,
     /// Name of the colour it is dyed; `null` where it is left as it is.
@@ -46,7 +48,7 @@ impl Cut {
     pub(super) fn of(cut: &cuts::Cut, words: &Words) -> Self {
         let cuts::Cut { piece, of, stock, colour, count, spares, length, width, shape, total, purpose } = cut;
         Self {
-            piece: words.name(*piece),
+            piece: words.cut(*piece),
             material: words.value(&stock.name()),
             count: *count,
             spares: *spares,
@@ -58,7 +60,8 @@ impl Cut {
             total_mm: mm(*total),
             total_in: inches(*total),
             purpose: words.say(purpose),
-            kind: piece.into(),
+            kind: piece.kind(),
+            number: piece.numbers().first().copied(),
             of: of.into(),
             colour: colour.as_ref().map(|colour| words.colour(&colour.name)),
         }

@@ -58,8 +58,4 @@ words! {
     StepKind = basket::pattern::StepKind {
         Cut, Base, Staves, FirstRows, Half, Rest, Dry, Ears, Rim, Pins, Lashing, Handle, OffMould, Finish
     }
-    /// What a line of the cut list is cut for.
-    CutPiece = basket::cuts::CutPiece {
-        Base, Plug, Stave, Weaver, OuterHoop, InnerHoop, Filler, Lashing, Pin, Ear, Bail, Rivet, Washer
-    }
 }

@@ -104,7 +104,7 @@ fn wanted(draft: &Draft, words: &Words) -> Vec<String> {
     let body = &draft.basket.body;
     let mut wanted = vec![draft.basket.title.clone()];
     for cut in &draft.cuts {
-        wanted.extend([words.name(cut.piece), words.say(&cut.purpose), words.value(&cut.stock.name())]);
+        wanted.extend([words.cut(cut.piece), words.say(&cut.purpose), words.value(&cut.stock.name())]);
         wanted.extend(cut.shape.as_ref().map(|shape| words.say(shape)));
         let piece = cut.length.filter(|length| *length < Length::feet(6.0));
         wanted.extend(piece.map(|length| words.length(length)));

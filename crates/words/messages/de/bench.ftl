@@ -156,6 +156,8 @@ bench-node-mould = Form
 bench-node-band = Band um die Staken
 bench-node-base = Boden
 bench-node-plug = Stopfen im Schraubenloch
+bench-node-screw = Schraube des Bodens
+bench-node-clamp = Klammer { $number }
 bench-node-stave = Stake { $number }
 bench-node-row = Reihe { $number }{ $weaver ->
         [0] {""}
@@ -170,7 +172,7 @@ bench-node-filler = Randfüllung, Stück { $number }
 bench-node-wrap = Umwicklung, Windung { $number }
 bench-node-pin = Stift in Stake { $number }
 bench-node-ear = Ohr { $number }
-bench-node-bail = Henkel
+bench-node-handle = Henkel
 bench-node-rivet = Niet { $number }
 bench-node-washer = Scheibe { $number }
 bench-node-length = { $length } lang

@@ -1,56 +1,43 @@
-# Stücke der Zuschnittliste: Name, Form und Zweck.
+# Die Zuschnittliste: Form und Zweck jedes Stücks; die Namen stehen bei den Stücken in terms.ftl.
 
-cut-base = Boden
 cut-base-shape = Scheibe, { $thickness } dick; Nut im Rand { $depth } tief und { $width } breit; Loch { $hole } in der Mitte
 cut-base-purpose = hält die Füße der Staken
 
-cut-plug = Zapfen
 cut-plug-purpose = verschließt das Schraubenloch von { $hole }, wenn der Korb von der Form ist
 
-cut-stave = Stake
 cut-stave-shape = volle Breite bis { $above_foot } über dem Fuß, dann gerade auf { $foot } am Fuß
 cut-stave-shape-narrower = auf { $width } gerissen; volle Breite bis { $above_foot } über dem Fuß, dann gerade auf { $foot } am Fuß
 cut-stave-purpose = die Ständer der Wand
 
-cut-weaver = Flechtfaden
 cut-weaver-purpose = Abschnitt { $course }: { $rows ->
         [one] eine Reihe
        *[other] { $rows } Reihen
     }
 
-cut-outer-hoop = Außenreifen
 cut-outer-hoop-purpose = der Rand außen an den Staken
-cut-inner-hoop = Innenreifen
 cut-inner-hoop-purpose = der Rand innen an den Staken
 cut-hoop-shape = flache Seite zu den Staken; beide Enden über { $lap } verjüngt, damit sie zusammen eine Dicke ergeben
 
-cut-filler = Randfüllung
 cut-filler-purpose = deckt die Spitzen der Staken zwischen den Reifen
 
-cut-lashing = Umwicklung
 cut-lashing-purpose = bindet den Rand: { $wraps ->
         [one] eine Windung
        *[other] { $wraps } Windungen
     }, Enden und Zugabe eingerechnet
 
-cut-pin = Stift
 cut-pin-shape = Bohrer { $drill }; mindestens { $needed } lang
 cut-pin-purpose = durch Reifen und Staken
 cut-pin-ear-purpose = durch Reifen, Staken und Ohren
 
-cut-ear = Ohr
 cut-ear-shape = { $thickness } dick; die unteren { $tail } sind die Angel
 cut-ear-purpose = hält den Henkel
 
-cut-bail = Henkel
 cut-bail-shape = { $thickness } dick; Enden gerundet, { $drill } gebohrt
 cut-bail-material = Eiche, Esche oder Hickory mit gerader Faser
 cut-bail-purpose = der bewegliche Henkel
 
-cut-rivet = Niet
 cut-rivet-shape = reicht durch { $grip }; mindestens { $needed } lang
 cut-rivet-purpose = die Drehpunkte des Henkels
 
-cut-washer = Unterlegscheibe
 cut-washer-for = Nietscheibe zu { $rivet }
 cut-washer-purpose = unter den Nietköpfen und zwischen Henkel und Ohr

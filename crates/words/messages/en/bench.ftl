@@ -156,6 +156,8 @@ bench-node-mould = Mould
 bench-node-band = Band round the staves
 bench-node-base = Base
 bench-node-plug = Plug in the screw hole
+bench-node-screw = Screw of the base
+bench-node-clamp = Clamp { $number }
 bench-node-stave = Stave { $number }
 bench-node-row = Row { $number }{ $weaver ->
         [0] {""}
@@ -170,7 +172,7 @@ bench-node-filler = Filler, piece { $number }
 bench-node-wrap = Lashing, wrap { $number }
 bench-node-pin = Pin in stave { $number }
 bench-node-ear = Ear { $number }
-bench-node-bail = Handle
+bench-node-handle = Handle
 bench-node-rivet = Rivet { $number }
 bench-node-washer = Washer { $number }
 bench-node-length = { $length } long

@@ -1,56 +1,43 @@
-# Pieces of the cut list: name, shape and purpose.
+# The cut list: shape and purpose of each piece; names stand with the pieces in terms.ftl.
 
-cut-base = Base
 cut-base-shape = disc, { $thickness } thick; groove in the edge { $depth } deep and { $width } wide; hole { $hole } in the middle
 cut-base-purpose = holds the feet of the staves
 
-cut-plug = Plug
 cut-plug-purpose = closes the { $hole } screw hole when the basket is off the mould
 
-cut-stave = Stave
 cut-stave-shape = full width down to { $above_foot } above the foot, then straight to { $foot } at the foot
 cut-stave-shape-narrower = stripped to { $width }; full width down to { $above_foot } above the foot, then straight to { $foot } at the foot
 cut-stave-purpose = the uprights of the wall
 
-cut-weaver = Weaver
 cut-weaver-purpose = course { $course }: { $rows ->
         [one] one row
        *[other] { $rows } rows
     }
 
-cut-outer-hoop = Outer hoop
 cut-outer-hoop-purpose = the rim outside the staves
-cut-inner-hoop = Inner hoop
 cut-inner-hoop-purpose = the rim inside the staves
 cut-hoop-shape = flat side to the staves; both ends thinned over { $lap } to lap as one thickness
 
-cut-filler = Filler
 cut-filler-purpose = covers the stave tips between the hoops
 
-cut-lashing = Lashing
 cut-lashing-purpose = binds the rim: { $wraps ->
         [one] one wrap
        *[other] { $wraps } wraps
     }, tails and a spare counted in
 
-cut-pin = Pin
 cut-pin-shape = drill { $drill }; at least { $needed } long
 cut-pin-purpose = through hoops and staves
 cut-pin-ear-purpose = through hoops, staves and ears
 
-cut-ear = Ear
 cut-ear-shape = { $thickness } thick; the lower { $tail } is the tail
 cut-ear-purpose = holds the handle
 
-cut-bail = Handle
 cut-bail-shape = { $thickness } thick; ends rounded, drilled { $drill }
 cut-bail-material = straight-grained oak, ash or hickory
 cut-bail-purpose = the swinging handle
 
-cut-rivet = Rivet
 cut-rivet-shape = goes through { $grip }; at least { $needed } long
 cut-rivet-purpose = the pivots of the handle
 
-cut-washer = Washer or burr
 cut-washer-for = burr for { $rivet }
 cut-washer-purpose = under the formed heads and between handle and ear

@@ -1,10 +1,12 @@
 /**
  * Reads the server's GLB (glTF 2.0 in one binary file) into one buffer for one draw call.
  *
- * The file holds nothing but named nodes with a turn about the upright axis, and meshes of positions,
+ * The file holds nothing but nodes that say which piece they are, with a turn about the upright axis, and meshes of positions,
  * triangles and a plain material. Read into hundreds of separate meshes it would be drawn by as many
  * calls, which a tablet cannot do while a value is dragged.
  */
+
+import type { PieceWord } from "../../api/types.ts";
 
 interface Accessor {
   bufferView: number;
@@ -17,16 +19,16 @@ interface Primitive {
   material: number;
 }
 interface Gltf {
-  nodes: { name: string; mesh: number; rotation?: [number, number, number, number]; extras?: { material?: string } }[];
+  nodes: { mesh: number; rotation?: [number, number, number, number]; extras: PieceWord & { material: string } }[];
   meshes: { primitives: Primitive[] }[];
   materials: { pbrMetallicRoughness: { baseColorFactor: number[]; metallicFactor: number } }[];
   accessors: Accessor[];
   bufferViews: { byteOffset?: number; byteLength: number }[];
 }
 
-/** One named piece of the basket and where it lies in the buffers. */
+/** One piece of the basket and where it lies in the buffers. */
 export interface Piece {
-  readonly name: string;
+  readonly word: PieceWord;
   /** What it is made of. */
   readonly material: string;
   readonly colour: readonly [number, number, number];
@@ -97,8 +99,8 @@ class Reader {
     const look = this.gltf.materials[primitive.material]?.pbrMetallicRoughness;
     const [red = 0.5, green = 0.5, blue = 0.5] = look?.baseColorFactor ?? [];
     return {
-      name: node.name,
-      material: node.extras?.material ?? "",
+      word: node.extras,
+      material: node.extras.material,
       colour: [red, green, blue],
       metal: (look?.metallicFactor ?? 0) > 0.5,
       firstCorner,

@@ -1,42 +1,26 @@
-/** What a piece of the picture is called. */
+/** What a piece of the picture is called, and which pieces are meant by a word. */
 
-import type { Shown } from "../../api/types.ts";
-import { find, t, type Values } from "../../words/texts.ts";
+import type { PieceWord, Shown } from "../../api/types.ts";
+import { find, t } from "../../words/texts.ts";
+import type { Piece } from "./glb.ts";
 
-interface Parsed {
-  readonly kind: string;
-  readonly values: Values;
-}
-
-/** Takes a node's name apart: `stave 12`, `row 3, weaver 2, strand 4`, `pin in stave 7`, `outer hoop`. */
-export function parse(name: string): Parsed {
-  const pin = /^pin in stave (\d+)/.exec(name);
-  if (pin) return { kind: "pin", values: { number: Number(pin[1]) } };
-  const [head = "", ...rest] = name.split(", ");
-  const numbered = /^(.*?) (\d+)$/.exec(head);
-  const values: Values = numbered ? { number: Number(numbered[2]) } : {};
-  for (const part of rest) {
-    const [what = "", number] = part.split(" ");
-    values[what] = Number(number);
-  }
-  return { kind: (numbered?.[1] ?? head).replaceAll(" ", "-"), values };
+/** Whether a word means this piece: numbers that it leaves out stand for any. */
+export function means(word: PieceWord, piece: PieceWord): boolean {
+  const numbered = word.numbers.every((number, index) => piece.numbers[index] === number);
+  return word.kind === piece.kind && word.of === piece.of && numbered;
 }
 
 /** The name of a piece, with its number, material and length. */
-export function describe(name: string, material: string, shown: Shown | undefined): string {
-  const { kind, values } = parse(name);
-  const what = find(`bench-node-${kind}`, { weaver: 0, strand: 0, ...values }) ?? name;
-  const length = lengthOf(name, kind, shown);
-  const facts = [what, material === kind ? "" : material, length === undefined ? "" : t("bench-node-length", { length })];
+export function describe(piece: Piece, all: readonly Piece[], shown: Shown | undefined): string {
+  const { kind, numbers } = piece.word;
+  const [number = 0, weaver = 0, strand = 0] = numbers;
+  const like = all.filter((other) => means({ ...piece.word, numbers: numbers.slice(0, 1) }, other.word));
+  // A weaver or strand that is the only one of its row goes without saying.
+  const several = (index: number): boolean => like.some(({ word }) => word.numbers[index] !== numbers[index]);
+  const values = { number, weaver: several(1) ? weaver : 0, strand: several(2) ? strand : 0 };
+  const what = find(`bench-node-${kind}`, values) ?? kind;
+  const length = shown?.lengths.find(({ piece: word }) => means(word, piece.word))?.length;
+  const material = piece.material === kind ? "" : piece.material;
+  const facts = [what, material, length === undefined ? "" : t("bench-node-length", { length })];
   return facts.filter((fact) => fact !== "").join(" · ");
-}
-
-/** The length of this very piece, or that of all of its like. */
-function lengthOf(name: string, kind: string, shown: Shown | undefined): string | undefined {
-  const names = [name, name.split(", ")[0], kind.replaceAll("-", " ")];
-  for (const wanted of names) {
-    const piece = shown?.lengths.find(({ node }) => node === wanted);
-    if (piece) return piece.length;
-  }
-  return undefined;
 }

@@ -1,6 +1,5 @@
 /** The view in the round: the scene with its knobs, or line drawings where there is no WebGL. */
 
-import type { Place, Shown } from "../../api/types.ts";
 import { attribute, el, fill, say } from "../../dom/element.ts";
 import { icon, type Sign } from "../../dom/icons.ts";
 import { newId } from "../../form/context.ts";
@@ -11,7 +10,7 @@ import type { View } from "../view.ts";
 import { Watch } from "../view.ts";
 import { LineStage } from "./lines.ts";
 import { Models, type Shot } from "./models.ts";
-import { describe, parse } from "./names.ts";
+import { describe, means } from "./names.ts";
 import type { Inks, RoundScene } from "./scene.ts";
 import { StageSlider } from "./stages.ts";
 
@@ -143,15 +142,16 @@ export class RoundView implements View {
   #mark(): void {
     const place = this.bench.place.value;
     const pieces = this.#shot?.model.pieces ?? [];
-    const meant = place ? piecesOf(place, pieces, this.bench.shown.value) : [];
+    const meant = pieces.flatMap(({ word }, number) => (place?.shown.some((part) => means(part, word)) ? [number] : []));
     this.#scene?.mark(meant, matchMedia("(prefers-reduced-motion: reduce)").matches);
     if (place) say(this.#name, t("bench-place-shown", { place: place.label }));
   }
 
   #point(number: number | undefined): void {
     this.#scene?.point(number);
-    const piece = number === undefined ? undefined : this.#shot?.model.pieces[number];
-    say(this.#name, piece ? describe(piece.name, piece.material, this.bench.shown.value) : "");
+    const pieces = this.#shot?.model.pieces ?? [];
+    const piece = number === undefined ? undefined : pieces[number];
+    say(this.#name, piece ? describe(piece, pieces, this.bench.shown.value) : "");
     if (number !== undefined) this.#walked = number;
   }
 
@@ -196,37 +196,6 @@ export class RoundView implements View {
     });
     return el("div", { class: "knob" }, el("label", { for: id }, t("bench-cut-away")), slider);
   }
-}
-
-/** Kinds of nodes by the parts that findings speak of. */
-const NODES: Record<string, readonly string[]> = {
-  staves: ["stave"],
-  weave: ["row"],
-  base: ["base"],
-  groove: ["base"],
-  mould: ["mould"],
-  rim: ["outer-hoop", "inner-hoop"],
-  "outer-hoop": ["outer-hoop"],
-  "inner-hoop": ["inner-hoop"],
-  pins: ["pin"],
-  filler: ["filler"],
-  lashing: ["wrap"],
-  ears: ["ear"],
-  handle: ["bail"],
-};
-
-function piecesOf(place: Place, pieces: Shot["model"]["pieces"], shown: Shown | undefined): number[] {
-  const numbers = [...pieces.keys()];
-  const named = numbers.filter((number) => pieces[number]?.name === place.node);
-  if (named.length > 0) return named;
-  const kinds = NODES[place.part] ?? [];
-  const course = place.part === "weave" && place.number !== null ? shown?.courses.each[place.number - 1] : undefined;
-  return numbers.filter((number) => {
-    const { kind, values } = parse(pieces[number]?.name ?? "");
-    const row = Number(values["number"]);
-    const elsewhere = course && (row < course.first_row || row >= course.first_row + course.rows);
-    return kinds.includes(kind) && !elsewhere;
-  });
 }
 
 function inks(): Inks {

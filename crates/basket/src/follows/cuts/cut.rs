@@ -4,79 +4,9 @@ use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::EarMaterial;
-use crate::piece::Of;
+use crate::piece::{Of, Piece};
 use crate::stock::{Material, Wood};
 use crate::term::Term;
-
-/// What a line of the cut list is cut for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum CutPiece {
-    /// The base.
-    Base,
-    /// The plug for its screw hole.
-    Plug,
-    /// A stave.
-    Stave,
-    /// A strand of a weaver.
-    Weaver,
-    /// The outer hoop.
-    OuterHoop,
-    /// The inner hoop.
-    InnerHoop,
-    /// A piece of filler.
-    Filler,
-    /// A strand of the lashing.
-    Lashing,
-    /// A pin.
-    Pin,
-    /// An ear.
-    Ear,
-    /// The bail of the handle.
-    Bail,
-    /// A rivet.
-    Rivet,
-    /// A washer or burr.
-    Washer,
-}
-
-impl CutPiece {
-    /// All of them, in making order.
-    pub const ALL: [Self; 13] = [
-        Self::Base,
-        Self::Plug,
-        Self::Stave,
-        Self::Weaver,
-        Self::OuterHoop,
-        Self::InnerHoop,
-        Self::Filler,
-        Self::Lashing,
-        Self::Pin,
-        Self::Ear,
-        Self::Bail,
-        Self::Rivet,
-        Self::Washer,
-    ];
-}
-
-impl Term for CutPiece {
-    fn term(self) -> &'static str {
-        match self {
-            Self::Base => "cut-base",
-            Self::Plug => "cut-plug",
-            Self::Stave => "cut-stave",
-            Self::Weaver => "cut-weaver",
-            Self::OuterHoop => "cut-outer-hoop",
-            Self::InnerHoop => "cut-inner-hoop",
-            Self::Filler => "cut-filler",
-            Self::Lashing => "cut-lashing",
-            Self::Pin => "cut-pin",
-            Self::Ear => "cut-ear",
-            Self::Bail => "cut-bail",
-            Self::Rivet => "cut-rivet",
-            Self::Washer => "cut-washer",
-        }
-    }
-}
 
 /// What a piece is cut from.
 #[derive(Clone, Debug, PartialEq)]
@@ -118,7 +48,7 @@ impl CutStock {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Cut {
     /// What it is cut for.
-    pub piece: CutPiece,
+    pub piece: Piece,
     /// For which vessel.
     pub of: Of,
     /// What it is cut from.
@@ -142,7 +72,7 @@ pub struct Cut {
 }
 
 impl Cut {
-    pub(super) fn new(piece: CutPiece, stock: CutStock, count: u32, purpose: Message) -> Self {
+    pub(super) fn new(piece: Piece, stock: CutStock, count: u32, purpose: Message) -> Self {
         Self {
             piece,
             of: Of::Body,

@@ -2,7 +2,7 @@
 
 mod cut;
 
-pub use cut::{Cut, CutPiece, CutStock};
+pub use cut::{Cut, CutStock};
 
 use crate::basket::Basket;
 use crate::colour::Colour;
@@ -18,6 +18,7 @@ use crate::parts::staves::Staves;
 use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::Way;
+use crate::piece::{FloorPart, Piece};
 use crate::stock::Material;
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
@@ -53,8 +54,8 @@ impl Edge {
     fn cuts(&self) -> Vec<Cut> {
         let Self::Rim { rim, filler: over_tips, lashing: binding, pins: through } = self;
         let mut cuts = vec![
-            hoop(CutPiece::OuterHoop, "cut-outer-hoop-purpose", &rim.outer),
-            hoop(CutPiece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
+            hoop(Piece::OuterHoop, "cut-outer-hoop-purpose", &rim.outer),
+            hoop(Piece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
         ];
         cuts.extend(over_tips.iter().flat_map(filler));
         cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
@@ -68,14 +69,19 @@ fn disc(base: &Base) -> Cut {
         .with("depth", base.groove_depth)
         .with("width", base.groove_width)
         .with("hole", base.screw_hole);
-    Cut::new(CutPiece::Base, CutStock::Wood(base.wood.clone()), 1, Message::new("cut-base-purpose"))
-        .width(base.diameter)
-        .shape(shape)
+    Cut::new(
+        Piece::Floor(FloorPart::Disc),
+        CutStock::Wood(base.wood.clone()),
+        1,
+        Message::new("cut-base-purpose"),
+    )
+    .width(base.diameter)
+    .shape(shape)
 }
 
 fn plug(base: &Base) -> Cut {
     let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let plug = Cut::new(CutPiece::Plug, CutStock::Wood(base.wood.clone()), 1, purpose);
+    let plug = Cut::new(Piece::Floor(FloorPart::Plug), CutStock::Wood(base.wood.clone()), 1, purpose);
     Cut { length: Some(base.thickness), ..plug.width(base.plug_diameter) }
 }
 
@@ -88,7 +94,7 @@ fn stave(staves: &Staves) -> Cut {
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
     Cut::new(
-        CutPiece::Stave,
+        Piece::Uprights,
         CutStock::Material(staves.stock.clone()),
         staves.uprights.count,
         Message::new("cut-stave-purpose"),
@@ -131,7 +137,7 @@ fn strands(
     (weaver, colour, count, length): (&WeaverAmount, &Colour, u32, Length),
 ) -> Cut {
     let purpose = Message::new("cut-weaver-purpose").with("course", number).with("rows", course.rows);
-    let cut = Cut::new(CutPiece::Weaver, CutStock::Material(weaver.material.clone()), count, purpose)
+    let cut = Cut::new(Piece::Course(number), CutStock::Material(weaver.material.clone()), count, purpose)
         .spares(count.div_ceil(SPARE_STRANDS))
         .length(length)
         .width(weaver.material.width);
@@ -139,7 +145,7 @@ fn strands(
     Cut { colour: dyed.then(|| colour.clone()), ..cut }
 }
 
-fn hoop(piece: CutPiece, purpose: &'static str, hoop: &Hoop) -> Cut {
+fn hoop(piece: Piece, purpose: &'static str, hoop: &Hoop) -> Cut {
     Cut::new(piece, CutStock::Material(hoop.stock.clone()), 1, Message::new(purpose))
         .length(hoop.cut)
         .width(hoop.stock.width)
@@ -157,7 +163,7 @@ fn filler(filler: &Filler) -> Vec<Cut> {
     }
     let line = |(length, count)| {
         Cut::new(
-            CutPiece::Filler,
+            Piece::Fillers,
             CutStock::Material(filler.stock.clone()),
             count,
             Message::new("cut-filler-purpose"),
@@ -172,7 +178,7 @@ fn filler(filler: &Filler) -> Vec<Cut> {
 fn lashing(lashing: &Lashing) -> Cut {
     let each = (lashing.length / f64::from(lashing.strands.max(1))).min(lashing.strand);
     let purpose = Message::new("cut-lashing-purpose").with("wraps", lashing.wraps);
-    Cut::new(CutPiece::Lashing, CutStock::Material(lashing.weaver.clone()), lashing.strands, purpose)
+    Cut::new(Piece::Lashing, CutStock::Material(lashing.weaver.clone()), lashing.strands, purpose)
         .length(each)
         .total(lashing.length)
         .width(lashing.weaver.width)
@@ -189,7 +195,7 @@ fn pins(pins: &Pins) -> Vec<Cut> {
 
 fn pin(stock: &Material, (count, spares): (u32, u32), needed: Length, purpose: &'static str) -> Cut {
     let purpose = Message::new(purpose);
-    let cut = Cut::new(CutPiece::Pin, CutStock::Material(stock.clone()), count, purpose)
+    let cut = Cut::new(Piece::Pins, CutStock::Material(stock.clone()), count, purpose)
         .spares(spares)
         .width(stock.width)
         .shape(Message::new("cut-pin-shape").with("drill", stock.width).with("needed", needed));
@@ -198,21 +204,21 @@ fn pin(stock: &Material, (count, spares): (u32, u32), needed: Length, purpose: &
 
 fn ears(ears: &Ears) -> Cut {
     let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
-    Cut::new(CutPiece::Ear, CutStock::Ear(ears.material), 2, Message::new("cut-ear-purpose"))
+    Cut::new(Piece::Ears, CutStock::Ear(ears.material), 2, Message::new("cut-ear-purpose"))
         .length(ears.length)
         .width(ears.width)
         .shape(shape)
 }
 
 fn handle(handle: &Handle) -> Vec<Cut> {
-    let bail = Cut::new(CutPiece::Bail, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
+    let bail = Cut::new(Piece::Handle, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
         .length(handle.cut)
         .width(handle.width)
         .shape(
             Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
         );
     let (stock, purpose) = (CutStock::Material(handle.rivet.clone()), Message::new("cut-rivet-purpose"));
-    let rivet = Cut::new(CutPiece::Rivet, stock, handle.rivets, purpose)
+    let rivet = Cut::new(Piece::Rivets, stock, handle.rivets, purpose)
         .spares(1)
         .width(handle.rivet.width)
         .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
@@ -222,7 +228,7 @@ fn handle(handle: &Handle) -> Vec<Cut> {
 
 fn washers(handle: &Handle) -> Cut {
     let purpose = Message::new("cut-washer-purpose");
-    let washer = |stock| Cut::new(CutPiece::Washer, stock, handle.washers, purpose).spares(2);
+    let washer = |stock| Cut::new(Piece::Washers, stock, handle.washers, purpose).spares(2);
     match &handle.burr {
         Some(burr) => washer(CutStock::Material(burr.clone())).width(burr.width),
         None => washer(CutStock::WasherFor(handle.rivet.clone())),

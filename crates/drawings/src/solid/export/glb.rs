@@ -3,12 +3,13 @@
 //! Metres, y up. Each part is a node with its name; parts that are alike but for a turn share a mesh;
 //! lists of triangles that are alike are written once.
 
+use basket::Piece;
 use std::collections::HashMap;
 
 use serde_json::{Value, json};
 
 use crate::solid::mesh::Mesh;
-use crate::solid::part::{Part, PartKind, Solid};
+use crate::solid::part::{Part, Solid};
 
 /// Codes of the format: component types, buffer targets.
 const UNSIGNED_SHORT: u32 = 5123;
@@ -48,7 +49,7 @@ struct Writer<'a> {
 impl<'a> Writer<'a> {
     fn node(&mut self, index: usize, part: &'a Part) {
         let shared = part.turned.and_then(|turned| Some((*self.mesh_of.get(&turned.of)?, turned.angle)));
-        let mut node = json!({ "name": part.name });
+        let mut node = json!({ "name": part.name() });
         if let Some((mesh, [cos, sin])) = shared {
             node["mesh"] = mesh.into();
             // A turn about z by an angle is one about the file's y axis: half the angle in a quaternion.
@@ -59,7 +60,9 @@ impl<'a> Writer<'a> {
             self.mesh_of.insert(index, mesh);
             node["mesh"] = mesh.into();
         }
-        node["extras"] = json!({ "material": part.material });
+        let (kind, numbers) = (part.piece.kind(), part.piece.numbers());
+        node["extras"] =
+            json!({ "kind": kind, "of": part.of.name(), "numbers": numbers, "material": part.material });
         self.nodes.push(node);
     }
 
@@ -67,7 +70,7 @@ impl<'a> Writer<'a> {
         let (position, indices) = (self.positions(&part.mesh), self.triangles(&part.mesh));
         let material = self.material(part);
         self.meshes.push(json!({
-            "name": part.name,
+            "name": part.name(),
             "primitives": [{ "attributes": { "POSITION": position }, "indices": indices, "material": material }],
         }));
         self.meshes.len() - 1
@@ -172,9 +175,9 @@ impl<'a> Writer<'a> {
 
 /// Whether a part shines like metal.
 fn is_metal(part: &Part) -> bool {
-    match part.kind {
-        PartKind::Pin | PartKind::Rivet | PartKind::Washer => true,
-        PartKind::Ear => part.material == "brass",
+    match part.piece.sort() {
+        Piece::Pins | Piece::Rivets | Piece::Washers => true,
+        Piece::Ears => part.material == "brass",
         _ => false,
     }
 }

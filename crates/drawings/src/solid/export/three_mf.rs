@@ -81,7 +81,7 @@ fn object(text: &mut String, part: &Part, number: u32, material: usize) {
         text,
         format_args!(
             r#"<object id="{number}" type="model" name="{}" pid="1" pindex="{material}"><mesh><vertices>"#,
-            escaped(&part.name)
+            escaped(&part.name())
         ),
     );
     for [x, y, z] in &part.mesh.positions {

@@ -76,10 +76,23 @@ pub(crate) struct Shown {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct PieceLength {
-    /// Name of its node in the GLB, such as `row 34`; without a number for all of its like (`stave`).
-    pub(crate) node: String,
+    /// What it is; without numbers all of its like.
+    pub(crate) piece: PieceWord,
     /// Its length, in both units.
     pub(crate) length: String,
+}
+
+/// A piece of the basket, as the nodes of the GLB carry it in their extras.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub(crate) struct PieceWord {
+    /// What sort of piece: `stave`, `row`, `outer-hoop`, …
+    pub(crate) kind: String,
+    /// Of which vessel: `body` or `lid`.
+    pub(crate) of: String,
+    /// What tells it from its like: of a row its number, its weaver and its strand. Numbers left out at the
+    /// end stand for any.
+    pub(crate) numbers: Vec<u32>,
 }
 
 /// The mould.
@@ -208,14 +221,10 @@ pub(crate) struct Finding {
 pub(crate) struct Place {
     /// In words.
     pub(crate) label: String,
-    /// The part: `whole`, `mould`, `base`, `groove`, `staves`, `weave`, `rim`, `outer-hoop`, …
-    pub(crate) part: String,
-    /// Which one of several (stave, course, row, pin, ear).
-    pub(crate) number: Option<u32>,
     /// Between which heights above the mould's base it lies, in mm; the same twice for one height.
     pub(crate) span_mm: [f64; 2],
-    /// Name of a node in the GLB that shows it, if one does.
-    pub(crate) node: Option<String>,
+    /// The pieces that show it; none for the whole basket.
+    pub(crate) shown: Vec<PieceWord>,
     /// The value in the form that has most to do with it.
     pub(crate) path: Option<String>,
 }

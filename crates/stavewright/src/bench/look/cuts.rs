@@ -1,11 +1,11 @@
 //! The cut list.
 
-use basket::Basket;
 use basket::message::Term;
+use basket::{Basket, Of, Piece};
 use words::Words;
 
-use super::lengths;
-use crate::bench::api::{Cut, PieceLength};
+use super::{lengths, place};
+use crate::bench::api::{Cut, PieceLength, PieceWord};
 
 /// Every line of the cut list.
 pub(super) fn cuts(cuts: &[basket::cuts::Cut], words: &Words) -> Vec<Cut> {
@@ -15,7 +15,7 @@ pub(super) fn cuts(cuts: &[basket::cuts::Cut], words: &Words) -> Vec<Cut> {
 fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
     Cut {
         id: cut.piece.term().to_owned(),
-        piece: words.name(cut.piece),
+        piece: words.cut(cut.piece),
         material: words.value(&cut.stock.name()),
         count: cut.count,
         spares: cut.spares,
@@ -33,19 +33,27 @@ fn shape(cut: &basket::cuts::Cut, words: &Words) -> Option<String> {
     shape.or_else(|| cut.colour.as_ref().map(|colour| words.colour(&colour.name)))
 }
 
-/// How long pieces are, by the nodes of the picture.
+/// How long pieces are.
 pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
-    let piece = |node: String, length| PieceLength { node, length: lengths::both(words, length) };
-    let rows = basket.body.weave.each_row.iter().map(|row| piece(format!("row {}", row.number), row.length));
+    let length = |piece, length| PieceLength { piece, length: lengths::both(words, length) };
+    let every = |piece| place::every(Of::Body, piece);
+    let row = |row: u32| {
+        let piece = every(Piece::Row { row, weaver: 1, strand: 1 });
+        PieceWord { numbers: vec![row], ..piece }
+    };
+    let rows = basket.body.weave.each_row.iter().map(|of| length(row(of.number), of.length));
     let filler = basket.body.filler().into_iter().flat_map(|filler| &filler.pieces).zip(1..);
-    let filler = filler.map(|(part, number)| piece(format!("filler {number}"), part.length));
+    let filler = filler.map(|(of, number)| length(place::word(Of::Body, Piece::Filler(number)), of.length));
     let mut pieces = vec![
-        piece("stave".to_owned(), basket.body.staves().length),
-        piece("outer hoop".to_owned(), basket.body.rim().outer.cut),
-        piece("inner hoop".to_owned(), basket.body.rim().inner.cut),
-        piece("pin".to_owned(), basket.body.pins().length),
+        length(every(Piece::Upright(1)), basket.body.staves().length),
+        length(every(Piece::OuterHoop), basket.body.rim().outer.cut),
+        length(every(Piece::InnerHoop), basket.body.rim().inner.cut),
     ];
-    pieces.extend(basket.handle.iter().map(|handle| piece("bail".to_owned(), handle.cut)));
+    pieces.extend(basket.body.pins().staves.iter().map(|upright| {
+        let piece = place::word(Of::Body, Piece::Pin { upright: *upright });
+        length(piece, basket.body.pins().length)
+    }));
+    pieces.extend(basket.handle.iter().map(|handle| length(every(Piece::Handle), handle.cut)));
     pieces.extend(filler);
     pieces.extend(rows);
     pieces

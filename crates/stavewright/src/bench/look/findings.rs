@@ -40,10 +40,8 @@ fn of_place(basket: &Basket, finding: &basket::Finding, label: String) -> Place 
     let place = finding.place;
     Place {
         label,
-        part: place::part(place.piece).to_owned(),
-        number: place.piece.numbers().first().copied(),
         span_mm: place::span(basket, place),
-        node: place::node(place.piece),
+        shown: place::shown(basket, place),
         path: path(finding),
     }
 }
@@ -53,10 +51,10 @@ fn path(finding: &basket::Finding) -> Option<String> {
     if let Some(remedy) = finding.remedies.first() {
         return Some(remedy.key.clone());
     }
-    let part = place::part(finding.place.piece);
+    let section = place::section(finding.place.piece);
     let fields = keys::fields();
     let mut paths = fields.iter().map(|field| field.key.path());
-    paths.find(|path| path.split('.').next() == Some(part)).map(str::to_owned)
+    paths.find(|path| path.split('.').next() == Some(section)).map(str::to_owned)
 }
 
 fn step(remedy: &Remedy, words: &Words) -> Option<Step> {

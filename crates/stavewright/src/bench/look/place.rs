@@ -1,61 +1,60 @@
-//! Where a finding points: the part, the node of the picture and the heights of a piece.
+//! Where a finding points: the section of the pattern, the pieces of the picture and the heights.
 
 use basket::findings::Place;
-use basket::piece::{FloorPart, Piece};
+use basket::piece::{FloorPart, Of, Piece};
 use basket::vessel::Vessel;
 use basket::{Basket, Length};
 
-/// The part of a basket to which a piece belongs, as the page knows it.
-pub(super) const fn part(piece: Piece) -> &'static str {
-    match piece {
-        Piece::Whole => "whole",
+use crate::bench::api::PieceWord;
+
+/// A piece as the nodes of a GLB carry it.
+pub(super) fn word(of: Of, piece: Piece) -> PieceWord {
+    PieceWord { kind: piece.kind().to_owned(), of: of.name().to_owned(), numbers: piece.numbers() }
+}
+
+/// All things like a piece, as the nodes of a GLB carry them.
+pub(super) fn every(of: Of, piece: Piece) -> PieceWord {
+    PieceWord { numbers: Vec::new(), ..word(of, piece) }
+}
+
+/// The section of the pattern that says most of a piece.
+pub(super) const fn section(piece: Piece) -> &'static str {
+    match piece.sort() {
         Piece::Mould | Piece::Band => "mould",
-        Piece::Floor(FloorPart::Disc | FloorPart::Screw | FloorPart::Plug) => "base",
-        Piece::Floor(FloorPart::Groove) => "groove",
-        Piece::Uprights | Piece::Upright(_) => "staves",
-        Piece::Weaving | Piece::Course(_) | Piece::Row { .. } => "weave",
-        Piece::Rim | Piece::Clamp(_) => "rim",
-        Piece::OuterHoop => "outer-hoop",
-        Piece::InnerHoop => "inner-hoop",
-        Piece::Pins | Piece::Pin { .. } => "pins",
-        Piece::Fillers | Piece::Filler(_) => "filler",
-        Piece::Lashing | Piece::Wrap(_) | Piece::Tail(_) => "lashing",
-        Piece::Ears | Piece::Ear(_) => "ears",
-        Piece::Handle | Piece::Rivet(_) | Piece::Washer(_) => "handle",
+        Piece::Floor(_) => "base",
+        Piece::Uprights => "staves",
+        Piece::Weaving => "weave",
+        Piece::Pins => "pins",
+        Piece::Fillers => "filler",
+        Piece::Lashing => "lashing",
+        Piece::Ears => "ears",
+        Piece::Handle | Piece::Rivets | Piece::Washers => "handle",
+        _ => "rim",
     }
 }
 
-/// The node of the GLB that shows a piece; none where several do, or none by itself.
-pub(super) fn node(piece: Piece) -> Option<String> {
-    Some(match piece {
-        Piece::Mould => "mould".to_owned(),
-        Piece::Band => "band".to_owned(),
-        Piece::Floor(FloorPart::Disc | FloorPart::Groove) => "base".to_owned(),
-        Piece::Floor(FloorPart::Screw) => "screw".to_owned(),
-        Piece::Floor(FloorPart::Plug) => "plug".to_owned(),
-        Piece::Upright(number) => format!("stave {number}"),
-        Piece::Row { row, .. } => format!("row {row}"),
-        Piece::OuterHoop => "outer hoop".to_owned(),
-        Piece::InnerHoop => "inner hoop".to_owned(),
-        Piece::Clamp(number) => format!("clamp {number}"),
-        Piece::Pin { upright } => format!("pin in stave {upright}"),
-        Piece::Filler(number) => format!("filler {number}"),
-        Piece::Wrap(number) => format!("wrap {number}"),
-        Piece::Ear(number) => format!("ear {number}"),
-        Piece::Handle => "bail".to_owned(),
-        Piece::Rivet(number) => format!("rivet {number}"),
-        Piece::Washer(number) => format!("washer {number}"),
-        Piece::Whole
-        | Piece::Uprights
-        | Piece::Weaving
-        | Piece::Course(_)
-        | Piece::Rim
-        | Piece::Pins
-        | Piece::Fillers
-        | Piece::Lashing
-        | Piece::Tail(_)
-        | Piece::Ears => return None,
-    })
+/// The pieces of the picture that show a place; none for the whole basket.
+pub(super) fn shown(basket: &Basket, place: Place) -> Vec<PieceWord> {
+    let of = place.of;
+    let every = |piece| every(of, piece);
+    let row = |row| PieceWord { numbers: vec![row], ..every(Piece::Row { row, weaver: 1, strand: 1 }) };
+    match place.piece {
+        Piece::Whole => Vec::new(),
+        Piece::Floor(FloorPart::Groove) => vec![every(Piece::Floor(FloorPart::Disc))],
+        Piece::Uprights => vec![every(Piece::Upright(1))],
+        Piece::Weaving => vec![every(Piece::Row { row: 1, weaver: 1, strand: 1 })],
+        Piece::Course(number) => course(&basket.body, number).map(row).collect(),
+        Piece::Row { row: number, .. } => vec![row(number)],
+        Piece::Rim => vec![every(Piece::OuterHoop), every(Piece::InnerHoop)],
+        Piece::Clamps => vec![every(Piece::Clamp(1))],
+        Piece::Pins => vec![every(Piece::Pin { upright: 1 })],
+        Piece::Fillers => vec![every(Piece::Filler(1))],
+        Piece::Lashing => vec![every(Piece::Wrap(1))],
+        Piece::Ears => vec![every(Piece::Ear(1))],
+        Piece::Rivets => vec![every(Piece::Rivet(1))],
+        Piece::Washers => vec![every(Piece::Washer(1))],
+        piece => vec![word(of, piece)],
+    }
 }
 
 /// Lowest and highest point of a place above the mould's base, in mm. A place at one height has no
@@ -69,21 +68,34 @@ pub(super) fn span(basket: &Basket, place: Place) -> [f64; 2] {
     let (under_rim, rim_top) = (at(body, body.rim().along), at(body, body.rim().along + body.rim().height));
     let pivots = rim_top + basket.ears.as_ref().map_or(Length::ZERO, |ears| ears.hole_height);
     let woven = [Length::ZERO, body.weave.top_height];
+    let rows = |rows: std::ops::Range<u32>| {
+        let row = |number: u32| body.weave.each_row.get(number.checked_sub(1)? as usize);
+        let (first, last) = (row(rows.start)?, row(rows.end.checked_sub(1)?)?);
+        Some([first.along - first.pitch / 2.0, last.along + last.pitch / 2.0].map(|along| at(body, along)))
+    };
     let [low, high] = match place.piece {
-        Piece::Course(number) => course(body, number).unwrap_or(woven),
-        Piece::Row { row, .. } => self::row(body, row).unwrap_or(woven),
-        piece => match part(piece) {
-            "mould" => [Length::ZERO, body.form.height()],
-            "base" | "groove" => [foot, Length::ZERO],
-            "staves" => [Length::ZERO, rim_top],
-            "weave" => woven,
-            "ears" => [under_rim, pivots],
-            "handle" => [pivots, basket.handle.as_ref().map_or(pivots, |handle| pivots + handle.rise)],
-            "whole" => [foot, rim_top],
+        Piece::Course(number) => rows(course(body, number)).unwrap_or(woven),
+        Piece::Row { row, .. } => rows(row..row + 1).unwrap_or(woven),
+        piece => match piece.sort() {
+            Piece::Mould | Piece::Band => [Length::ZERO, body.form.height()],
+            Piece::Floor(_) => [foot, Length::ZERO],
+            Piece::Uprights => [Length::ZERO, rim_top],
+            Piece::Weaving => woven,
+            Piece::Ears => [under_rim, pivots],
+            Piece::Handle | Piece::Rivets | Piece::Washers => {
+                [pivots, basket.handle.as_ref().map_or(pivots, |handle| pivots + handle.rise)]
+            }
+            Piece::Whole => [foot, rim_top],
             _ => [under_rim, rim_top],
         },
     };
     [low.to_mm(), high.to_mm()]
+}
+
+/// The rows of a course; none of a course that is not there.
+fn course(body: &Vessel, number: u32) -> std::ops::Range<u32> {
+    let course = number.checked_sub(1).and_then(|index| body.weave.courses.get(index as usize));
+    course.map_or(0..0, |course| course.first_row..course.first_row.saturating_add(course.rows))
 }
 
 /// Height of a place along the wall.
@@ -91,21 +103,12 @@ fn at(body: &Vessel, along: Length) -> Length {
     body.profile().at(along).height
 }
 
-fn course(body: &Vessel, number: u32) -> Option<[Length; 2]> {
-    let course = body.weave.courses.get(number.checked_sub(1)? as usize)?;
-    Some([at(body, course.from), at(body, course.to)])
-}
-
-fn row(body: &Vessel, number: u32) -> Option<[Length; 2]> {
-    let row = body.weave.each_row.get(number.checked_sub(1)? as usize)?;
-    Some([row.along - row.pitch / 2.0, row.along + row.pitch / 2.0].map(|along| at(body, along)))
-}
-
 #[cfg(test)]
 mod tests {
     use basket::steps::Stage;
     use basket::{Catalogue, Hand, Of, assemble};
     use drawings::solid::{Detail, solid};
+    use words::Language;
 
     use super::*;
 
@@ -148,14 +151,13 @@ mod tests {
 
     /// A link that leads nowhere is worse than none.
     #[test]
-    fn every_node_that_is_named_is_drawn() {
+    fn every_piece_that_is_meant_is_drawn() {
         let basket = basket(HARBOUR);
-        let drawn: Vec<String> = Stage::ALL
+        let drawn: Vec<PieceWord> = Stage::ALL
             .into_iter()
             .flat_map(|stage| solid(&basket, stage, Detail::Thumbnail).parts)
-            .map(|part| part.name)
+            .map(|part| word(part.of, part.piece))
             .collect();
-        let upright = basket.body.pins().staves[1];
         let pieces = [
             Piece::Mould,
             Piece::Band,
@@ -163,21 +165,45 @@ mod tests {
             Piece::Floor(FloorPart::Groove),
             Piece::Floor(FloorPart::Screw),
             Piece::Floor(FloorPart::Plug),
+            Piece::Uprights,
             Piece::Upright(12),
+            Piece::Weaving,
+            Piece::Course(1),
+            Piece::Row { row: 3, weaver: 1, strand: 1 },
+            Piece::Rim,
             Piece::OuterHoop,
             Piece::InnerHoop,
+            Piece::Clamps,
             Piece::Clamp(2),
-            Piece::Pin { upright },
+            Piece::Pins,
+            Piece::Pin { upright: basket.body.pins().staves[1] },
+            Piece::Fillers,
             Piece::Filler(1),
+            Piece::Lashing,
             Piece::Wrap(3),
+            Piece::Ears,
             Piece::Ear(2),
             Piece::Handle,
+            Piece::Rivets,
             Piece::Rivet(2),
+            Piece::Washers,
             Piece::Washer(3),
         ];
         for piece in pieces {
-            let name = node(piece).unwrap();
-            assert!(drawn.contains(&name), "nothing is called {name}");
+            let meant = shown(&basket, place(piece, None));
+            assert!(!meant.is_empty(), "{piece:?}");
+            for word in meant {
+                let is_it = |drawn: &&PieceWord| {
+                    drawn.kind == word.kind && drawn.of == word.of && drawn.numbers.starts_with(&word.numbers)
+                };
+                assert!(drawn.iter().any(|drawn| is_it(&drawn)), "nothing is {word:?}");
+            }
+        }
+        assert!(shown(&basket, place(Piece::Whole, None)).is_empty());
+        for language in Language::ALL {
+            let texts = words::page_texts(*language);
+            let unnamed = drawn.iter().find(|word| !texts.contains(&format!("\nbench-node-{} =", word.kind)));
+            assert_eq!(unnamed, None, "{language:?}");
         }
     }
 }
