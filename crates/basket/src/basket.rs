@@ -2,6 +2,7 @@
 
 use crate::choice::Choice;
 use crate::hand::Hand;
+use crate::measure::Length;
 use crate::parts::fittings::{Ears, Handle};
 use crate::parts::vessel::Vessel;
 use crate::pattern::{Finish, Language, Note, Units};
@@ -43,6 +44,11 @@ pub struct Lid {
 }
 
 impl Basket {
+    /// Width over the outer hoop; of outlines that are not round, its girth / π.
+    pub fn across(&self) -> Length {
+        2.0 * self.body.rim().outer_radius(self.body.uprights())
+    }
+
     /// The body, and the lid where there is one.
     pub fn vessels(&self) -> impl Iterator<Item = (Of, &Vessel)> {
         let lid = self.lid.iter().map(|lid| (Of::Lid, &lid.vessel));

@@ -4,7 +4,7 @@ mod rim_bench;
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
-use basket::lashing::{Filler, Hull, Lashing, Section, filler_round, laid_length, tight_length};
+use basket::lashing::{Filler, Hull, Lashing, RimSection, filler_round, laid_length, tight_length};
 use basket::measure::Length;
 use basket::pattern::{EarsPattern, Every, FillerPattern, LashingPattern, LashingStyle};
 use basket::rim::Rim;
@@ -47,7 +47,7 @@ fn tight_helix_round_a_ring() {
 #[test]
 fn section_of_half_round_hoops() {
     let (rim, _) = rim(25, 125.0);
-    let round = Section::of(&rim, None, 256).hull().girth(Length::mm(0.5));
+    let round = RimSection::of(&rim, None, 256).hull().girth(Length::mm(0.5));
     close(round.to_mm(), 3.0 + 11.0 * PI, 1e-3);
 }
 
@@ -63,7 +63,7 @@ fn section_with_a_round_filler() {
     let leaves = 6.0_f64.atan2(-0.75) - (4.0 / apart).acos();
     let by_hand = 1.5 + 2.0 * straight + 10.0 * (FRAC_PI_2 + leaves) + 2.0 * (FRAC_PI_2 - leaves);
     close(by_hand, 36.1963, 1e-4);
-    close(Section::of(&rim, Some(&filler), 256).hull().girth(Length::ZERO).to_mm(), by_hand, 1e-3);
+    close(RimSection::of(&rim, Some(&filler), 256).hull().girth(Length::ZERO).to_mm(), by_hand, 1e-3);
 }
 
 fn filler(rim: &Rim, stock: Material) -> Filler {
@@ -287,7 +287,7 @@ proptest! {
         rim.height = rim.outer.stock.width;
         rim.stack = rim.outer.stock.thickness + Length::mm(stave) + rim.inner.stock.thickness;
         let on_top = stock(filler, 4);
-        let hull = Section::of(&rim, Some(&self::filler(&rim, on_top.clone())), 256).hull();
+        let hull = RimSection::of(&rim, Some(&self::filler(&rim, on_top.clone())), 256).hull();
         let wanted = by_reach(&rim, &on_top);
         prop_assert!((hull.girth(Length::ZERO).to_mm() - wanted).abs() < 2e-3, "{hull:?} {wanted}");
     }

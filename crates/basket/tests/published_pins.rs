@@ -39,7 +39,8 @@ fn ears(count: u32, placing: EarPlacing, width: f64, material: EarMaterial) -> E
 }
 
 fn pinned(count: u32, every: Every, placing: EarPlacing, width: f64) -> Vec<u32> {
-    pins(count, every, &[], Some(&ears(count, placing, width, EarMaterial::Brass))).staves
+    let ears = ears(count, placing, width, EarMaterial::Brass);
+    pins(count, every, &[], Some(&ears)).each().into_iter().map(|(stave, _)| stave).collect()
 }
 
 /// Rivet stock rule of a how-to article: grip and 1.5 diameters. The stack is 5 + 1.5 + 5.
@@ -48,12 +49,12 @@ fn a_pin_goes_through_the_stack_and_clinches() {
     close(length_needed(Length::mm(11.5), Length::mm(1.2)).to_mm(), 13.3, 1e-12);
     let sizes = [pin(9.5, 1.2), pin(19.0, 1.2), pin(15.9, 1.2), pin(15.9, 0.9), pin(12.7, 0.9)];
     let found = pins(25, Every::OtherStave, &sizes, None);
-    assert_eq!(found.stock.name, "pin 15.9 × 0.9", "12.7 is too short for 12.85");
-    close(found.drill.to_mm(), 0.9, 1e-12);
+    assert_eq!(found.others.stock.name, "pin 15.9 × 0.9", "12.7 is too short for 12.85");
+    close(found.others.drill.to_mm(), 0.9, 1e-12);
     assert_eq!(found.ears, None);
     let short = pins(25, Every::OtherStave, &sizes[..1], None);
-    assert!(short.length < short.length_needed, "the longest there is");
-    assert_eq!(pins(25, Every::OtherStave, &[], None).stock.kind, Kind::Pin);
+    assert!(short.others.length < short.others.length_needed, "the longest there is");
+    assert_eq!(pins(25, Every::OtherStave, &[], None).others.stock.kind, Kind::Pin);
 }
 
 /// Sheet brass of 1/16 in goes between hoop and stave as it is: 11.5 + 1.5875 and 1.5 diameters of 0.9 or
@@ -64,7 +65,7 @@ fn a_pin_at_an_ear_goes_through_the_ear_too() {
     let at_ears = |material| {
         let ears = ears(25, EarPlacing::OnStaves, 6.0, material);
         let pins = pins(25, Every::OtherStave, &sizes, Some(&ears));
-        assert_eq!(pins.stock.name, "pin 13 × 0.9");
+        assert_eq!(pins.others.stock.name, "pin 13 × 0.9");
         pins.ears.expect("it has ears")
     };
     let brass = at_ears(EarMaterial::Brass);
@@ -73,7 +74,7 @@ fn a_pin_at_an_ear_goes_through_the_ear_too() {
     close(brass.length_needed.to_mm(), 14.8875, 1e-12);
     let oak = at_ears(EarMaterial::Oak);
     close(oak.stack.to_mm(), 13.0, 1e-12);
-    assert_eq!((oak.stock.name.as_str(), oak.count, oak.spares), ("pin 14.4 × 0.9", 2, 1));
+    assert_eq!((oak.stock.name.as_str(), oak.count(), oak.spares), ("pin 14.4 × 0.9", 2, 1));
 }
 
 /// Where the pins are long enough for the ears, there is one sort; where none is, the longest is taken.
@@ -92,12 +93,12 @@ fn ears_take_what_there_is() {
 #[test]
 fn pins_at_every_other_stave() {
     let odd = pins(25, Every::OtherStave, &[], None);
-    assert_eq!(odd.staves, [1, 3, 5, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24]);
-    assert_eq!((odd.count, odd.spares), (13, 2));
+    assert_eq!(odd.others.staves, [1, 3, 5, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24]);
+    assert_eq!((odd.count(), odd.others.spares), (13, 2));
     let even = pins(26, Every::OtherStave, &[], None);
-    assert_eq!(even.staves, (1..=25).step_by(2).collect::<Vec<_>>());
+    assert_eq!(even.others.staves, (1..=25).step_by(2).collect::<Vec<_>>());
     let all = pins(75, Every::Stave, &[], None);
-    assert_eq!((all.count, all.spares), (75, 8));
+    assert_eq!((all.count(), all.others.spares), (75, 8));
 }
 
 /// Ears on staves 1 and 14 of 25 leave ways of 13 and 12: the odd one has its neighbours half way, where
@@ -138,17 +139,18 @@ proptest! {
         let every = if each { Every::Stave } else { Every::OtherStave };
         let ears = ears(count, placing, width, EarMaterial::Brass);
         let pins = pins(count, every, &[pin(15.9, 1.2)], Some(&ears));
-        prop_assert!(pins.staves.is_sorted_by(|a, b| a < b), "each once, in order");
-        prop_assert_eq!(pins.count as usize, pins.staves.len());
+        let staves: Vec<u32> = pins.each().into_iter().map(|(stave, _)| stave).collect();
+        prop_assert!(staves.is_sorted_by(|a, b| a < b), "each once, in order");
+        prop_assert_eq!(pins.count() as usize, staves.len());
         let own = &pins.ears.as_ref().expect("it has ears").staves;
         // A pin stands in the middle of its stave, for a stave is all that is said of it.
         let turn = |stave: u32| f64::from(stave - 1) / f64::from(count);
         let off = |stave: u32| ears.each.map(|ear| apart(turn(stave), ear.turn) * TAU * RADIUS);
         let near = |stave: u32| off(stave).iter().any(|off| *off < width / 2.0 + 2.0 + 0.6);
         for ear in &ears.each {
-            prop_assert!(own.contains(&ear.stave) && pins.staves.contains(&ear.stave));
+            prop_assert!(own.contains(&ear.stave) && staves.contains(&ear.stave));
         }
-        for stave in &pins.staves {
+        for stave in &staves {
             prop_assert!((1..=count).contains(stave));
             prop_assert!(own.contains(stave) || !near(*stave), "pin {stave} stands at an ear's edge");
         }
@@ -191,6 +193,7 @@ proptest! {
                 && set.iter().all(|stave| own.contains(stave) || free(*stave))
         });
         let least = allowed.map(|set| cost(&set)).min().expect("the ears alone are a set");
-        prop_assert_eq!(cost(&pins.staves), least, "{:?}", pins.staves);
+        let staves: Vec<u32> = pins.each().into_iter().map(|(stave, _)| stave).collect();
+        prop_assert_eq!(cost(&staves), least, "{:?}", staves);
     }
 }

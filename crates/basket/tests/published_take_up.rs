@@ -5,7 +5,7 @@ use std::f64::consts::TAU;
 
 use basket::pattern::read;
 use basket::stock::Kind;
-use basket::weave::taut::Section;
+use basket::weave::taut::StaveSection;
 use basket::weave::{Crossing, TakeUp};
 use basket::{Basket, Catalogue, Hand, Length, assemble};
 use proptest::prelude::*;
@@ -19,12 +19,12 @@ fn assert_close(got: f64, wanted: f64, within: f64) {
     assert!((got - wanted).abs() <= within, "got {got}, wanted {wanted} within {within}");
 }
 
-fn race_track(width: f64, thickness: f64) -> Section {
-    Section::strip(mm(width), mm(thickness), mm(thickness / 2.0))
+fn race_track(width: f64, thickness: f64) -> StaveSection {
+    StaveSection::strip(mm(width), mm(thickness), mm(thickness / 2.0))
 }
 
 /// Share by which a weaver is longer than the pitch of staves `width` wide, `gap` apart.
-fn share(section: Section, width: f64, gap: f64, weaver: f64) -> f64 {
+fn share(section: StaveSection, width: f64, gap: f64, weaver: f64) -> f64 {
     section.way(mm(gap), mm(weaver)).to_mm() / (width + gap) - 1.0
 }
 
@@ -46,10 +46,10 @@ fn the_taut_way_round_four_sections() {
     for ([width, thickness, weaver, gap], wanted) in SECTIONS {
         let (wide, thick) = (mm(width), mm(thickness));
         let sections = [
-            Section::strip(wide, thick, Length::ZERO),
+            StaveSection::strip(wide, thick, Length::ZERO),
             race_track(width, thickness),
-            Section::arched(wide, thick, thick),
-            Section::ellipse(wide, thick),
+            StaveSection::arched(wide, thick, thick),
+            StaveSection::ellipse(wide, thick),
         ];
         for (section, wanted) in sections.into_iter().zip(wanted) {
             assert_close(share(section, width, gap, weaver), wanted, 1e-4);
@@ -91,7 +91,7 @@ fn a_jammed_thread_goes_half_round_an_ellipse() {
     ];
     for (long, short, perimeter) in ellipses {
         for (width, thickness) in [(long, short), (short, long)] {
-            let stave = Section::ellipse(mm(2.0 * width), mm(2.0 * thickness));
+            let stave = StaveSection::ellipse(mm(2.0 * width), mm(2.0 * thickness));
             assert_close(stave.way(Length::ZERO, Length::ZERO).to_mm(), perimeter / 2.0, 1e-6);
         }
     }
@@ -176,7 +176,7 @@ proptest! {
         prop_assert!(take_up.least >= 0.0 && take_up.least <= take_up.most && take_up.most.is_finite());
         let radius = crossing.tightest().to_mm();
         prop_assert!(radius > 0.0 && radius.is_finite() && crossing.strain().is_finite());
-        let way = Section::of(kind, width, thickness).way(gap, weaver).to_mm();
+        let way = StaveSection::of(kind, width, thickness).way(gap, weaver).to_mm();
         prop_assert!(way >= 0.0 && way.is_finite());
         let thicker = Crossing { weaver: weaver * 1.1, ..crossing };
         prop_assert!(thicker.take_up().most >= take_up.most - 1e-9);
@@ -216,7 +216,7 @@ fn no_shorter_way_clears_the_staves() {
             break;
         }
     }
-    let way = Section::arched(mm(width), mm(thickness), mm(thickness)).way(mm(gap), mm(weaver));
+    let way = StaveSection::arched(mm(width), mm(thickness), mm(thickness)).way(mm(gap), mm(weaver));
     assert_close(way.to_mm(), shortest, 1e-3);
 }
 

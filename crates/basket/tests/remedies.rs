@@ -76,7 +76,7 @@ fn check(table: &Table) -> Result<(), TestCaseError> {
             prop_assert!(!stays(&mended, finding), "{said} does not mend");
             let stops = &codes(&mended, Grade::Stop) - &codes(&bad, Grade::Stop);
             prop_assert!(stops.is_empty(), "{said} brings the stops {stops:?}");
-            let named: BTreeSet<&str> = remedy.brings.iter().copied().collect();
+            let named: BTreeSet<&str> = remedy.brings.iter().map(|care| care.code).collect();
             let cares = &codes(&mended, Grade::Care) - &codes(&bad, Grade::Care);
             prop_assert!(cares.is_subset(&named), "{said} brings {cares:?} and names {named:?}");
         }

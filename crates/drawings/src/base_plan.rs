@@ -124,7 +124,7 @@ impl Plan<'_> {
 
     fn rim_marks(&self, drawing: &mut Drawing) {
         let staves = &self.basket.body.staves();
-        for &stave in self.basket.body.pins().staves.iter().take(MOST as usize) {
+        for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
             drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
         }
         let girth = (self.basket.body.rim().radius().to_mm() * TAU).max(1e-6);

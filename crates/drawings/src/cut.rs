@@ -151,7 +151,7 @@ impl<'a> Cut<'a> {
     }
 
     fn pin(&self, drawing: &mut Drawing) {
-        let (rim, pins) = (&self.basket.body.rim(), &self.basket.body.pins());
+        let (rim, pins) = (self.basket.body.rim(), &self.basket.body.pins().others);
         let middle = rim.height.to_mm() / 2.0;
         let half = pins.stock.width.to_mm() / 2.0;
         let outside = (self.basket.body.uprights().thickness + rim.outer.stock.thickness).to_mm();

@@ -83,7 +83,7 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
             at(height * 0.75, thickness + rim.outer.stock.thickness.to_mm() * 0.4),
             words.term("drawing-part-outer-hoop"),
         ),
-        (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.body.pins().length)),
+        (at(height * 0.5, outer + 0.6), note(words, "drawing-part-pin", basket.body.pins().others.length)),
         (at(height * 0.2, inner * 0.5), words.term("drawing-part-inner-hoop")),
         (at(-last.to_mm() * 0.9, thickness * 0.5), words.term("drawing-part-stave-name")),
     ];

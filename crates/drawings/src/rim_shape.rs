@@ -1,6 +1,6 @@
 //! The section of the rim: hoops, filler and the lashing round them.
 
-use basket::lashing::{Hull, Section};
+use basket::lashing::{Hull, RimSection};
 use basket::{Basket, Length};
 use kurbo::Point;
 
@@ -18,7 +18,7 @@ pub(crate) struct RimShape {
 
 impl RimShape {
     pub(crate) fn of(basket: &Basket) -> Self {
-        let section = Section::of(basket.body.rim(), basket.body.filler(), STEPS);
+        let section = RimSection::of(basket.body.rim(), basket.body.filler(), STEPS);
         Self {
             outer: placed(&section.outer),
             inner: placed(&section.inner),

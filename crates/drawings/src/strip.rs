@@ -77,8 +77,8 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     let strip = Strip { basket, words, girth: girth.to_mm() };
     let args = [
         ("girth", Value::Name(words.both(girth))),
-        ("drill", Value::Name(fine_both(words, basket.body.pins().drill))),
-        ("count", basket.body.pins().count.into()),
+        ("drill", Value::Name(drills(basket, words))),
+        ("count", basket.body.pins().count().into()),
     ];
     let title = words.with("drawing-drilling", &args);
     let mut drawing = Drawing::new("drilling", title, words.with("drawing-drilling-description", &args));
@@ -87,8 +87,8 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     strip.sheet(&mut drawing, hoop + below);
     drawing.line((0.0, hoop), (strip.girth, hoop), Line::Edge);
     drawing.line((0.0, hoop / 2.0), (strip.girth, hoop / 2.0), Line::Centre);
-    let radius = (basket.body.pins().drill.to_mm() / 2.0).max(0.3);
-    for &stave in &basket.body.pins().staves {
+    for (stave, pin) in basket.body.pins().each() {
+        let radius = (pin.drill.to_mm() / 2.0).max(0.3);
         let at = Point::new(strip.x(basket.body.uprights().turn(stave)), hoop / 2.0);
         drawing.stroke(kurbo::Circle::new(at, radius), Line::Edge);
         drawing.line((at.x, at.y - 2.2), (at.x, at.y + 2.2), Line::Dimension);
@@ -97,6 +97,19 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     strip.ears(&mut drawing, hoop + 6.5);
     strip.quarters(&mut drawing, hoop + below, &words.term("drawing-drilling-short"));
     drawing.fitted(1.0)
+}
+
+/// The drill, and that for the ears where it is another.
+fn drills(basket: &Basket, words: &Words) -> String {
+    let pins = basket.body.pins();
+    let drill = fine_both(words, pins.others.drill);
+    match pins.ears.as_ref().filter(|ears| ears.drill != pins.others.drill) {
+        Some(ears) => {
+            let at_ears = Value::Name(fine_both(words, ears.drill));
+            words.with("drawing-drills", &[("drill", Value::Name(drill)), ("ears", at_ears)])
+        }
+        None => drill,
+    }
 }
 
 struct Strip<'a> {
@@ -175,7 +188,7 @@ impl Strip<'_> {
     }
 
     fn pins(&self, drawing: &mut Drawing) {
-        for &stave in self.basket.body.pins().staves.iter().take(MOST as usize) {
+        for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
             let at = Point::new(self.x(self.basket.body.uprights().turn(stave)), 2.5);
             drawing.fill(kurbo::Circle::new(at, 0.7), Tone::Black);
         }

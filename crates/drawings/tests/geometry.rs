@@ -81,9 +81,9 @@ fn pins_stand_on_the_staves_that_are_pinned() {
         .map(|hole| hole.center().x);
     let girth = std::f64::consts::TAU * basket.body.rim().outer_radius(basket.body.uprights()).to_mm();
     let pitch = girth / f64::from(basket.body.uprights().count);
-    let wanted = basket.body.pins().staves.iter().map(|stave| (f64::from(*stave) - 0.5) * pitch);
+    let wanted = basket.body.pins().each().into_iter().map(|(stave, _)| (f64::from(stave) - 0.5) * pitch);
     let (holes, wanted): (Vec<f64>, Vec<f64>) = (holes.collect(), wanted.collect());
-    assert_eq!(holes.len(), basket.body.pins().count as usize);
+    assert_eq!(holes.len(), basket.body.pins().count() as usize);
     assert!(holes.iter().zip(&wanted).all(|(hole, wanted)| close(*hole, *wanted)));
 }
 

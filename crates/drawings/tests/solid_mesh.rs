@@ -98,7 +98,7 @@ fn each_stage_has_what_exists_then() {
     // As many as are listed with the tools of the step.
     assert_eq!(count(Stage::RimClamped, Piece::Clamps), 24);
     assert_eq!(count(Stage::Pinned, Piece::Clamps), 0);
-    assert_eq!(count(Stage::Pinned, Piece::Pins), basket.body.pins().count as usize);
+    assert_eq!(count(Stage::Pinned, Piece::Pins), basket.body.pins().count() as usize);
     assert_eq!(count(Stage::Pinned, Piece::Lashing), 0);
     assert_eq!(count(Stage::Lashed, Piece::Lashing), basket.body.lashing().wraps as usize);
     assert_eq!(count(Stage::Lashed, Piece::Fillers), 2);

@@ -74,7 +74,12 @@ impl Words {
         if remedy.brings.is_empty() {
             return change;
         }
-        let codes = remedy.brings.join(", ");
-        self.with("remedy-brings", &[("change", Value::Name(change)), ("codes", Value::Name(codes))])
+        let cares = self.brought(remedy).join(" ");
+        self.with("remedy-brings", &[("change", Value::Name(change)), ("cares", Value::Name(cares))])
+    }
+
+    /// What comes with a change, a sentence for each care.
+    pub fn brought(&self, remedy: &Remedy) -> Vec<String> {
+        remedy.brings.iter().map(|care| self.finding(care).what).collect()
     }
 }

@@ -3,6 +3,7 @@
 import type { Finding, Mould, Step } from "../api/types.ts";
 import { attribute, el, say } from "../dom/element.ts";
 import { List } from "../dom/list.ts";
+import { newId } from "../form/context.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
 import { whereabouts } from "./whereabouts.ts";
@@ -83,9 +84,14 @@ export class FindingsView {
     );
   }
 
+  /** The step, and under it what comes with it. */
   #step(step: Step): HTMLElement {
     const mend = (): void => this.bench.edit({ edits: step.edits, label: step.label });
-    return el("button", { type: "button", class: "mend", onclick: mend }, step.label);
+    const button = el("button", { type: "button", class: "mend", onclick: mend }, step.label);
+    if (step.brings.length === 0) return button;
+    const id = newId("brings");
+    attribute(button, "aria-describedby", id);
+    return el("div", { class: "step" }, button, el("p", { id, class: "brings" }, t("bench-brings", { cares: step.brings.join(" ") })));
   }
 
   #toggle(finding: Finding, name: string): void {

@@ -3,6 +3,7 @@
 //! The groove runs round the edge of the disc and opens outward; staves lie in it flat, each on a
 //! radius, and turn up over the mould.
 
+use crate::pattern::keys;
 use std::f64::consts::TAU;
 
 use crate::form::Form;
@@ -63,21 +64,22 @@ impl Base {
         making: &mut Making<'_>,
     ) -> Self {
         let stave = stave_thickness.unwrap_or(USUAL_STAVE_THICKNESS);
-        let diameter = making.or(pattern.diameter, "base.diameter", usual_diameter(form, stave), |_| {
-            Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
-        });
-        let thickness = making.or(pattern.thickness, "base.thickness", USUAL_THICKNESS, |usual| {
+        let diameter =
+            making.or(pattern.diameter, keys::base::DIAMETER.path, usual_diameter(form, stave), |_| {
+                Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
+            });
+        let thickness = making.or(pattern.thickness, keys::base::THICKNESS.path, USUAL_THICKNESS, |usual| {
             Message::new("choice-base-thickness").with("thickness", usual)
         });
         let groove_depth =
-            making.or(pattern.groove_depth, "base.groove.depth", USUAL_GROOVE_DEPTH, |usual| {
+            making.or(pattern.groove_depth, keys::groove::DEPTH.path, USUAL_GROOVE_DEPTH, |usual| {
                 Message::new("choice-base-groove-depth").with("depth", usual)
             });
         let groove_width =
-            making.or(pattern.groove_width, "base.groove.width", usual_groove_width(stave), |_| {
+            making.or(pattern.groove_width, keys::groove::WIDTH.path, usual_groove_width(stave), |_| {
                 Message::new("choice-base-groove-width").with("stave", stave).with("play", GROOVE_PLAY)
             });
-        let screw_hole = making.or(pattern.screw_hole, "base.screw", USUAL_SCREW_HOLE, |usual| {
+        let screw_hole = making.or(pattern.screw_hole, keys::base::SCREW.path, USUAL_SCREW_HOLE, |usual| {
             Message::new("choice-base-screw-hole").with("hole", usual)
         });
         let wood = pattern.wood.clone().unwrap_or_else(|| usual_wood(making));
@@ -136,7 +138,7 @@ fn usual_wood(making: &mut Making<'_>) -> Wood {
     let reason = Message::new("choice-base-wood")
         .with("wood", &wood)
         .with("tangential", Value::Percent(wood.tangential));
-    making.chose("base.wood", wood.name.as_str(), reason);
+    making.chose(keys::base::WOOD.path, wood.name.as_str(), reason);
     wood
 }
 

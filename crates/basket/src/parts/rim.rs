@@ -5,6 +5,7 @@
 //! outside any convex outline is `2πd` longer than the outline (Jakob Steiner, 1840), so all
 //! lengths follow from the outline's girth divided by 2π, here called its radius.
 
+use crate::pattern::keys;
 use std::f64::consts::TAU;
 
 use crate::fittings::Ears;
@@ -191,7 +192,7 @@ fn choose_stock(making: &mut Making<'_>) -> Material {
     let stock = found
         .unwrap_or_else(|| Material::bare(USUAL_STOCK, Kind::HalfRoundReed, usual_width, usual_width / 2.0));
     let reason = Message::new(id).with("width", stock.width).with("thickness", stock.thickness);
-    making.chose("rim.stock", stock.name.as_str(), reason);
+    making.chose(keys::rim::STOCK.path, stock.name.as_str(), reason);
     stock
 }
 
@@ -203,7 +204,7 @@ fn choose_lap(thickness: Length, making: &mut Making<'_>) -> Length {
         .with("times", Value::Number(lap / thickness.max(LEAST), 0))
         .with("shortest", shortest)
         .with("longest", longest);
-    making.chose("rim.lap", lap, reason);
+    making.chose(keys::rim::LAP.path, lap, reason);
     lap
 }
 

@@ -5,6 +5,7 @@ use super::{
     PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, Word, read,
 };
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::stock::Catalogue;
 
 /// A mould of which nothing is kept, for reading a key of another section.
@@ -27,9 +28,9 @@ impl Pattern {
                 course.beside(inner)
             ));
             course.take(inner, written?.weave.courses.pop()?)?;
-        } else if key == "mould.girths" {
+        } else if key == keys::mould::GIRTHS.path {
             changed.mould = written(&format!("{key} = {value}"))?.mould;
-        } else if key == "mould.rim" {
+        } else if key == keys::mould::RIM.path {
             changed.mould.widen(written(&ANY_MOULD.replace("\"8 in\"", value))?.mould);
         } else {
             let beside = self.beside(key);
@@ -42,16 +43,19 @@ impl Pattern {
     fn beside(&self, key: &str) -> String {
         let base = &self.base;
         let sizes = [
-            ("base.diameter", base.diameter),
-            ("base.thickness", base.thickness),
-            ("base.groove.depth", base.groove_depth),
-            ("base.groove.width", base.groove_width),
-            ("base.screw", base.screw_hole),
-            ("staves.width", self.staves.width.or(self.staves.stock.as_ref().map(|stock| stock.width))),
+            (keys::base::DIAMETER.path, base.diameter),
+            (keys::base::THICKNESS.path, base.thickness),
+            (keys::groove::DEPTH.path, base.groove_depth),
+            (keys::groove::WIDTH.path, base.groove_width),
+            (keys::base::SCREW.path, base.screw_hole),
+            (
+                keys::staves::WIDTH.path,
+                self.staves.width.or(self.staves.stock.as_ref().map(|stock| stock.width)),
+            ),
         ];
         let section = key.split('.').next().unwrap_or_default();
         let fit = |(other, _): &(&str, Option<Length>)| {
-            *other != key && other.split('.').next() == Some(section) && key != "staves.stock"
+            *other != key && other.split('.').next() == Some(section) && key != keys::staves::STOCK.path
         };
         sizes.into_iter().filter(fit).fold(String::new(), |written, (other, size)| match size {
             Some(size) => format!("{written}{other} = \"{} mm\"\n", size.to_mm()),

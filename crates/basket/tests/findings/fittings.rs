@@ -12,7 +12,7 @@ fn like(name: &str, key: &str, value: &str) -> String {
 #[test]
 fn pin_too_short() {
     let good = basket(&pattern(&[])).basket;
-    let pins = good.body.pins();
+    let pins = &good.body.pins().others;
     let name = pins.stock.name.clone();
     let pin = |mm: f64| like(&name, "length", &format!("\"{mm:.2} mm\""));
     let (care, stop) = (pin(pins.length_needed.to_mm() - 0.1), pin(pins.stack.to_mm() - 0.1));

@@ -56,7 +56,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     let maker = Maker::of(basket, detail);
     let mut solid = Solid::default();
     for group in stage::groups(stage) {
-        solid.extend(maker.make(group, stage::rows(basket, stage)));
+        solid.extend(maker.make(group, stage.rows(&basket.body.weave)));
     }
     solid.mirrored()
 }

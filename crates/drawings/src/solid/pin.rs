@@ -2,6 +2,7 @@
 //!
 //! Holes are not cut in what a pin goes through; the pin fills its hole.
 
+use basket::fittings::PinSet;
 use basket::{Basket, Piece};
 use glam::Vec3;
 
@@ -23,24 +24,26 @@ impl Maker<'_> {
     /// All pins.
     pub(super) fn pins(&self) -> Vec<Part> {
         let basket = self.basket;
-        let shape = self.pin();
-        let substance = colour::stock(&basket.body.pins().stock);
-        let mut first: Option<f32> = None;
-        let place = |stave: &u32| {
-            let turn = basket.body.uprights().turn(*stave) as f32;
-            let shape = shape.turned(direction(turn * std::f32::consts::TAU));
-            let part = Part::new(Piece::Pin { upright: *stave }, substance, shape);
-            let from_first = turn - *first.get_or_insert(turn);
-            let turned = Turned { of: 0, angle: direction(from_first * std::f32::consts::TAU) };
-            Part { turned: Some(turned), ..part }
-        };
-        basket.body.pins().staves.iter().map(place).collect()
+        let mut parts = Vec::new();
+        for set in basket.body.pins().sets() {
+            let shape = self.pin(set);
+            let mut first: Option<(usize, f32)> = None;
+            for stave in &set.staves {
+                let turn = basket.body.uprights().turn(*stave) as f32;
+                let (of, from) = *first.get_or_insert((parts.len(), turn));
+                let shape = shape.turned(direction(turn * std::f32::consts::TAU));
+                let part = Part::new(Piece::Pin { upright: *stave }, colour::stock(&set.stock), shape);
+                let angle = direction((turn - from) * std::f32::consts::TAU);
+                parts.push(Part { turned: Some(Turned { of, angle }), ..part });
+            }
+        }
+        parts
     }
 
     /// A pin through the stave on the x axis.
-    fn pin(&self) -> Shape {
+    fn pin(&self, pins: &PinSet) -> Shape {
         let basket = self.basket;
-        let (rim, pins) = (basket.body.rim(), basket.body.pins());
+        let rim = basket.body.rim();
         let frame = Frame::on_wall(&self.surface, (rim.along + rim.height / 2.0).to_mm() as f32, 0.0);
         let diameter = pins.stock.width.to_mm() as f32;
         let half = diameter / 2.0;

@@ -3,22 +3,6 @@
 use basket::Basket;
 use basket::steps::Stage;
 
-/// Rows that make a start, where the first course is longer than a start (common practice).
-const START: u32 = 4;
-
-/// How many rows are woven.
-pub(super) fn rows(basket: &Basket, stage: Stage) -> u32 {
-    let all = basket.body.weave.rows;
-    let first = basket.body.weave.courses.first().map_or(0, |course| course.rows);
-    let start = if first <= START * 2 { first } else { START };
-    match stage {
-        Stage::Prepared | Stage::BaseOnMould | Stage::StavesSet => 0,
-        Stage::FirstRows => start.min(all),
-        Stage::HalfWoven => (all / 2).max(start).min(all),
-        _ => all,
-    }
-}
-
 /// Parts that are there together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum PartGroup {

@@ -147,7 +147,7 @@ pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
 pub(super) fn pin(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let basket = studio.basket;
     let parts = at(studio, Stage::Pinned);
-    let stave = clear_of_all(basket, basket.body.pins().staves.iter().copied())?;
+    let stave = clear_of_all(basket, basket.body.pins().others.staves.iter().copied())?;
     let middle = at_rim(&parts, basket, stave)?;
     let width = basket.body.rim().height.to_mm() * 2.8;
     both_sides(studio, parts, &CloseUp { middle, aside: 16.0, elevation: 16.0, width }, look::close_pins)

@@ -101,7 +101,7 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("from", scarf.from_stave.into()),
         ("to", scarf.to_stave.into()),
         ("clamps", crate::solid::clamps(basket).into()),
-        ("pins", basket.body.pins().count.into()),
+        ("pins", basket.body.pins().count().into()),
         ("wraps", basket.body.lashing().wraps.into()),
         ("first-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[0].stave).into()),
         ("second-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[1].stave).into()),

@@ -149,7 +149,7 @@ impl Plate {
             Self::Join => super::join::first(basket).is_some(),
             Self::EarsSet => basket.ears.is_some(),
             Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
-            Self::Pinned | Self::PinAndClinch => !basket.body.pins().staves.is_empty(),
+            Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }
     }

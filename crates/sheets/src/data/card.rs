@@ -1,5 +1,6 @@
 //! The bench card: the numbers needed with wet hands.
 
+use basket::fittings::Pins;
 use basket::rim::Scarf;
 use basket::weave::Course;
 use basket::{Basket, Length};
@@ -51,7 +52,7 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
         line("card-top", own(basket.body.weave.top_height), scribe.label("card-top-note")),
         line("card-outer", own(rim.outer.cut), scarf(rim.outer.scarf, scribe)),
         line("card-inner", own(rim.inner.cut), scarf(rim.inner.scarf, scribe)),
-        line("card-pins", pins.count.to_string(), spare(pins.spares, scribe)),
+        line("card-pins", pins.count().to_string(), pin_note(pins, scribe)),
         line(
             "card-lashing",
             own(basket.body.lashing().length),
@@ -76,6 +77,18 @@ fn length_of(length: Length, scribe: &Scribe<'_>) -> String {
 
 fn spare(count: u32, scribe: &Scribe<'_>) -> String {
     if count == 0 { String::new() } else { scribe.text("card-spares", &[("count", count.into())]) }
+}
+
+/// Pins to have ready, and which go through the ears where they are others.
+fn pin_note(pins: &Pins, scribe: &Scribe<'_>) -> String {
+    let spares = spare(pins.sets().map(|set| set.spares).sum(), scribe);
+    match pins.ears.as_ref().filter(|ears| ears.stock.name != pins.others.stock.name) {
+        Some(ears) => {
+            let args = [("spares", name(spares)), ("stock", (&ears.stock).into())];
+            scribe.text("card-pins-ears", &args)
+        }
+        None => spares,
+    }
 }
 
 fn strands(count: u32, scribe: &Scribe<'_>) -> String {

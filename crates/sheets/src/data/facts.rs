@@ -29,7 +29,7 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
     let basket = &draft.basket;
     let fact = |id, value| Fact { name: scribe.label(id), value };
     vec![
-        fact("fact-across", scribe.words.both(across(basket))),
+        fact("fact-across", scribe.words.both(basket.across())),
         fact("fact-height", scribe.words.both(height(basket))),
         fact("fact-base", base(basket, scribe)),
         fact("fact-holds", holds(basket, scribe)),
@@ -37,11 +37,6 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
         fact("fact-weaving", scribe.words.run(basket.body.weave.length)),
         fact("fact-time", time(draft, scribe)),
     ]
-}
-
-/// Width over the outer hoop.
-fn across(basket: &Basket) -> Length {
-    2.0 * basket.body.rim().outer_radius(basket.body.uprights())
 }
 
 /// From the table to the top of the rim.

@@ -69,12 +69,12 @@ pub(crate) struct Section<'a> {
     kind: Kind,
     title: String,
     blocks: Vec<Block<'a>>,
-    parts: Vec<Part<'a>>,
+    parts: Vec<Subsection<'a>>,
 }
 
-/// A part of a section, under a heading of its own. Parts may stand beside each other where there is room.
+/// A part of a section, under a heading of its own. They may stand beside each other where there is room.
 #[derive(Serialize)]
-pub(crate) struct Part<'a> {
+pub(crate) struct Subsection<'a> {
     kind: &'static str,
     title: String,
     blocks: Vec<Block<'a>>,
@@ -101,7 +101,7 @@ pub(crate) enum Block<'a> {
 }
 
 /// What stands in a section: blocks, then parts.
-type Content<'a> = (Vec<Block<'a>>, Vec<Part<'a>>);
+type Content<'a> = (Vec<Block<'a>>, Vec<Subsection<'a>>);
 
 impl<'a> Source<'a> {
     /// The whole handout below its title block.
@@ -144,7 +144,7 @@ impl<'a> Source<'a> {
         Block::Text { text: self.scribe.label(id) }
     }
 
-    fn part(&self, kind: &'static str, blocks: Vec<Block<'a>>) -> Part<'a> {
-        Part { kind, title: self.scribe.label(kind), blocks }
+    fn part(&self, kind: &'static str, blocks: Vec<Block<'a>>) -> Subsection<'a> {
+        Subsection { kind, title: self.scribe.label(kind), blocks }
     }
 }

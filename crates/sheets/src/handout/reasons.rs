@@ -4,7 +4,7 @@ use basket::choice::Choice;
 use basket::staves;
 
 use super::table::{Cell, Column, Table, Width};
-use super::{Block, Content, Part, Source};
+use super::{Block, Content, Source, Subsection};
 use crate::written;
 
 /// The staves used and the next best two.
@@ -13,7 +13,7 @@ const CANDIDATES: usize = 3;
 impl<'a> Source<'a> {
     /// Nothing where the pattern leaves nothing open and there is no next best.
     pub(super) fn choices(&self) -> Content<'a> {
-        let parts: Vec<Part<'a>> = self.candidates().into_iter().collect();
+        let parts: Vec<Subsection<'a>> = self.candidates().into_iter().collect();
         let choices = &self.draft.basket.choices;
         if choices.is_empty() {
             return (Vec::new(), parts);
@@ -32,7 +32,7 @@ impl<'a> Source<'a> {
         (vec![self.note("choices-note"), Block::Table { table }], parts)
     }
 
-    fn candidates(&self) -> Option<Part<'a>> {
+    fn candidates(&self) -> Option<Subsection<'a>> {
         let scribe = self.scribe;
         let columns = vec![
             Column::right(scribe.label("staves"), Width::Mm(14.0)),

@@ -93,7 +93,7 @@ impl Finding {
 impl From<&findings::Remedy> for Remedy {
     fn from(remedy: &findings::Remedy) -> Self {
         let findings::Remedy { key, value, brings } = remedy;
-        Self { key: key.clone(), value: value.clone(), brings: brings.clone() }
+        Self { key: key.clone(), value: value.clone(), brings: brings.iter().map(|care| care.code).collect() }
     }
 }
 

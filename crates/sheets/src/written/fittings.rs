@@ -10,35 +10,25 @@ use super::vocabulary::{EarMaterial, EarPlacing, Every};
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub(crate) struct Pins {
-    /// The pin.
-    stock: String,
     /// At each or every other stave.
     every: Every,
-    /// The staves that are pinned, in order round the rim; those of the ears among them.
-    staves: Vec<u32>,
-    /// How many, those at the ears among them.
+    /// How many in all.
     count: u32,
-    /// How many more to have at hand.
-    spares: u32,
-    /// Thickness to go through.
-    stack_mm: Mm,
-    /// Least length: the stack and enough to clinch.
-    length_needed_mm: Mm,
-    /// Length of the pin chosen.
-    length_mm: Mm,
-    /// Diameter of the hole to drill.
-    drill_mm: Mm,
-    /// The pins through the ears; `null` without ears.
-    ears: Option<EarPins>,
+    /// All staves that are pinned, in order round the rim.
+    staves: Vec<u32>,
+    /// The pins through hoops and staves.
+    others: PinSet,
+    /// The pins that hold the ears: each goes through hoop, ear, stave and hoop. `null` without ears.
+    ears: Option<PinSet>,
 }
 
-/// The pins that hold the ears: each goes through hoop, ear, stave and hoop.
+/// Pins that are alike.
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
-struct EarPins {
-    /// The pin; the same as elsewhere where that is long enough.
+struct PinSet {
+    /// The pin.
     stock: String,
-    /// The staves of the ears, in order round the rim.
+    /// The staves that it goes through, in order round the rim.
     staves: Vec<u32>,
     /// How many.
     count: u32,
@@ -112,30 +102,24 @@ struct EarOption {
 
 impl From<&fittings::Pins> for Pins {
     fn from(pins: &fittings::Pins) -> Self {
-        let fittings::Pins { stock, every, staves, count, spares, stack, length_needed, length, drill, ears } =
-            pins;
+        let fittings::Pins { every, others, ears } = pins;
         Self {
-            stock: stock.name.clone(),
             every: every.into(),
-            staves: staves.clone(),
-            count: *count,
-            spares: *spares,
-            stack_mm: stack.into(),
-            length_needed_mm: length_needed.into(),
-            length_mm: length.into(),
-            drill_mm: drill.into(),
-            ears: ears.as_ref().map(EarPins::from),
+            count: pins.count(),
+            staves: pins.each().into_iter().map(|(stave, _)| stave).collect(),
+            others: others.into(),
+            ears: ears.as_ref().map(PinSet::from),
         }
     }
 }
 
-impl From<&fittings::EarPins> for EarPins {
-    fn from(pins: &fittings::EarPins) -> Self {
-        let fittings::EarPins { stock, staves, count, spares, stack, length_needed, length, drill } = pins;
+impl From<&fittings::PinSet> for PinSet {
+    fn from(set: &fittings::PinSet) -> Self {
+        let fittings::PinSet { stock, staves, spares, stack, length_needed, length, drill } = set;
         Self {
             stock: stock.name.clone(),
+            count: set.count(),
             staves: staves.clone(),
-            count: *count,
             spares: *spares,
             stack_mm: stack.into(),
             length_needed_mm: length_needed.into(),

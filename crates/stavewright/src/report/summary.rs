@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use basket::fittings::{Ears, Fold, Handle, Pins};
+use basket::fittings::{Ears, Fold, Handle, PinSet, Pins};
 use basket::form::{Form, litres_to_us_quarts};
 use basket::lashing::{Filler, Lashing};
 use basket::message::Value;
@@ -199,15 +199,20 @@ fn strands(count: u32, words: &Words) -> Value {
 }
 
 fn pins(pins: &Pins, words: &Words) -> String {
-    let args = [
-        ("count", pins.count.into()),
-        ("spares", pins.spares.into()),
-        ("stock", (&pins.stock).into()),
-        ("every", Value::Name(words.name(pins.every))),
-        ("needed", fine(pins.length_needed, words)),
-        ("stack", fine(pins.stack, words)),
-    ];
-    words.with("screen-pins-text", &args)
+    let set = |id: &str, set: &PinSet| {
+        let args = [
+            ("count", set.count().into()),
+            ("spares", set.spares.into()),
+            ("stock", (&set.stock).into()),
+            ("every", Value::Name(words.name(pins.every))),
+            ("needed", fine(set.length_needed, words)),
+            ("stack", fine(set.stack, words)),
+        ];
+        words.with(id, &args)
+    };
+    let others = set("screen-pins-text", &pins.others);
+    let ears = pins.ears.as_ref().map(|ears| set("screen-pins-ears", ears));
+    others + &ears.unwrap_or_default()
 }
 
 fn ears(ears: &Ears, words: &Words) -> String {

@@ -207,6 +207,7 @@ bench-count-note = { $count ->
        *[other] { $count } Hinweise
     }
 bench-where = Wo: { $place }
+bench-brings = Dann aber: { $cares }
 bench-go-to-field = Zum Feld
 bench-cuts = Zuschnittliste
 bench-cut-count = { $count } + { $spares }

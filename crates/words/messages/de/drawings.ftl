@@ -11,6 +11,7 @@ drawing-strip-description = Ein Papierstreifen in wahrer Größe, { $girth } lan
 drawing-drilling = Bohrstreifen für den Außenreifen, Umfang { $girth }; Bohrer { $drill }
 drawing-drilling-short = bohren
 drawing-drilling-description = Ein Papierstreifen in wahrer Größe, so hoch wie der Außenreifen und { $girth } lang, mit der Mitte jedes von { $count } Stiften. Bohrer { $drill }.
+drawing-drills = { $drill }; an den Ohren { $ears }
 drawing-tab = unterkleben
 
 drawing-ear-number = Ohr { $number }

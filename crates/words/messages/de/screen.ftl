@@ -32,6 +32,7 @@ screen-hoop = { $length } aus { $stock } (Schäftung { $lap }, Staken { $from } 
 screen-and = { " und " }
 screen-lashing-text = { $style }, { $every }, { $length } { $weaver } in { $strands }
 screen-pins-text = { $count } und { $spares } als Ersatz, { $stock }, { $every }; nötig { $needed } durch { $stack }
+screen-pins-ears = {""}; an den Ohren { $count } und { $spares } als Ersatz, { $stock }; nötig { $needed } durch { $stack }
 screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
 screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }

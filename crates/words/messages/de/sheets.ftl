@@ -142,6 +142,7 @@ sheet-card-outer = Außenreifen
 sheet-card-inner = Innenreifen
 sheet-card-scarf = Schäftung: Staken { $from }–{ $to }
 sheet-card-pins = Stifte
+sheet-card-pins-ears = { $spares }; an den Ohren { $stock }
 sheet-card-spares = + { $count } Ersatz
 sheet-card-lashing = Umwicklung
 sheet-card-strands = { $count ->

@@ -14,7 +14,7 @@ grade-note = Hinweis
 place-at-height = { $piece }, { $height } über dem Fuß der Form
 remedy-or = { " oder " }
 remedy-changes = { $what } In der Vorlage: { $changes }
-remedy-brings = { $change } (bringt mit sich: { $codes })
+remedy-brings = { $change } (dann aber: { $cares })
 
 piece-whole = der ganze Korb
 piece-mould = Form

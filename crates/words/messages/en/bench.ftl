@@ -207,6 +207,7 @@ bench-count-note = { $count ->
        *[other] { $count } notes
     }
 bench-where = Where: { $place }
+bench-brings = But then: { $cares }
 bench-go-to-field = Go to the field
 bench-cuts = Cut list
 bench-cut-count = { $count } + { $spares }

@@ -11,6 +11,7 @@ drawing-strip-description = A paper strip at true size, { $girth } long and a ta
 drawing-drilling = Drilling strip for the outer hoop, { $girth } round; drill { $drill }
 drawing-drilling-short = drill
 drawing-drilling-description = A paper strip at true size, as high as the outer hoop and { $girth } long, with the middle of each of { $count } pins. Drill { $drill }.
+drawing-drills = { $drill }; { $ears } at the ears
 drawing-tab = tape under
 
 drawing-ear-number = ear { $number }

@@ -32,6 +32,7 @@ screen-hoop = { $length } of { $stock } (scarf { $lap }, staves { $from } to { $
 screen-and = { " and " }
 screen-lashing-text = { $style }, { $every }, { $length } of { $weaver } in { $strands }
 screen-pins-text = { $count } and { $spares } spare, { $stock }, { $every }; needs { $needed } through { $stack }
+screen-pins-ears = {""}; at the ears { $count } and { $spares } spare, { $stock }; needs { $needed } through { $stack }
 screen-ears-text = { $material }, at staves { $first } and { $second }, { $placing }
 screen-ears-off = { $angle } off opposite, { $off } along the rim
 screen-handle-text = cut { $length }, rise { $rise }, on rivets { $pivot } above the rim; { $fold }

@@ -142,6 +142,7 @@ sheet-card-outer = Outer hoop
 sheet-card-inner = Inner hoop
 sheet-card-scarf = scarf: staves { $from }–{ $to }
 sheet-card-pins = Pins
+sheet-card-pins-ears = { $spares }; at the ears { $stock }
 sheet-card-spares = + { $count } spare
 sheet-card-lashing = Lashing
 sheet-card-strands = { $count ->

@@ -14,7 +14,7 @@ grade-note = note
 place-at-height = { $piece }, { $height } above the mould's foot
 remedy-or = { " or " }
 remedy-changes = { $what } In the pattern: { $changes }
-remedy-brings = { $change } (brings a care: { $codes })
+remedy-brings = { $change } (but then: { $cares })
 
 piece-whole = the whole basket
 piece-mould = mould

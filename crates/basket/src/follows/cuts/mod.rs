@@ -6,7 +6,7 @@ pub use cut::{Cut, CutStock};
 
 use crate::basket::Basket;
 use crate::colour::Colour;
-use crate::fittings::{EarPins, Ears, Handle, Pins};
+use crate::fittings::{Ears, Handle, PinSet, Pins};
 use crate::measure::Length;
 use crate::message::Message;
 use crate::parts::base::Base;
@@ -19,7 +19,6 @@ use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::Way;
 use crate::piece::{FloorPart, Piece};
-use crate::stock::Material;
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
@@ -186,20 +185,17 @@ fn lashing(lashing: &Lashing) -> Cut {
 
 /// The pins of the ears, which are longer, stand apart.
 fn pins(pins: &Pins) -> Vec<Cut> {
-    let at_ears = pins.ears.as_ref().map_or(0, |ears| ears.count);
-    let others = (pins.count.saturating_sub(at_ears), pins.spares);
-    let others = pin(&pins.stock, others, pins.length_needed, "cut-pin-purpose");
-    let ears = |it: &EarPins| pin(&it.stock, (it.count, it.spares), it.length_needed, "cut-pin-ear-purpose");
-    std::iter::once(others).chain(pins.ears.as_ref().map(ears)).collect()
+    let others = pin(&pins.others, "cut-pin-purpose");
+    std::iter::once(others).chain(pins.ears.as_ref().map(|set| pin(set, "cut-pin-ear-purpose"))).collect()
 }
 
-fn pin(stock: &Material, (count, spares): (u32, u32), needed: Length, purpose: &'static str) -> Cut {
-    let purpose = Message::new(purpose);
-    let cut = Cut::new(Piece::Pins, CutStock::Material(stock.clone()), count, purpose)
-        .spares(spares)
-        .width(stock.width)
-        .shape(Message::new("cut-pin-shape").with("drill", stock.width).with("needed", needed));
-    Cut { length: Some(stock.length.unwrap_or(needed)), ..cut }
+fn pin(set: &PinSet, purpose: &'static str) -> Cut {
+    let (stock, purpose) = (CutStock::Material(set.stock.clone()), Message::new(purpose));
+    let cut = Cut::new(Piece::Pins, stock, set.count(), purpose)
+        .spares(set.spares)
+        .width(set.stock.width)
+        .shape(Message::new("cut-pin-shape").with("drill", set.drill).with("needed", set.length_needed));
+    Cut { length: Some(set.length), ..cut }
 }
 
 fn ears(ears: &Ears) -> Cut {

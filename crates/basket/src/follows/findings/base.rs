@@ -4,6 +4,7 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::write;
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::{FloorPart, Piece};
 
 /// How far a base may stand out beyond the mould's foot before it holds the staves off the mould
@@ -38,7 +39,7 @@ fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
             .measured(measured, OVERHANG)
             .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
-            .remedy("base.diameter", write::at_most(foot(case) * 2.0, case.units()))
+            .remedy(keys::base::DIAMETER.path, write::at_most(foot(case) * 2.0, case.units()))
     })
 }
 
@@ -49,7 +50,7 @@ fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
             .measured(measured, BRIDGE)
             .arg("diameter", case.basket.body.base().diameter)
             .arg("foot", foot(case) * 2.0)
-            .remedy("base.diameter", write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
+            .remedy(keys::base::DIAMETER.path, write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
     })
 }
 
@@ -69,8 +70,8 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
     Some(match grade {
         Grade::Note => finding,
         _ => finding
-            .maybe("base.wood", quieter_wood(case, limit))
-            .remedy("base.groove.depth", write::at_least(base.movement / MOVEMENT_SHARE, case.units())),
+            .maybe(keys::base::WOOD.path, quieter_wood(case, limit))
+            .remedy(keys::groove::DEPTH.path, write::at_least(base.movement / MOVEMENT_SHARE, case.units())),
     })
 }
 

@@ -6,6 +6,7 @@ use super::weave::key;
 use super::write;
 use crate::measure::Length;
 use crate::message::Value;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::stock::Material;
 use crate::weave::{Course, Crossing, Row};
@@ -64,8 +65,9 @@ impl<'a> Hardest<'a> {
                 .arg("stave", crossing.thickness)
                 .arg("radius", crossing.tightest())
                 .maybe(&key(number, "weaver"), ways.thinner());
-            let finding = ways.wider_gaps().fold(finding, |finding, gap| finding.remedy("staves.gap", gap));
-            finding.maybe("staves.count", ways.fewer_staves())
+            let finding =
+                ways.wider_gaps().fold(finding, |finding, gap| finding.remedy(keys::staves::GAP.path, gap));
+            finding.maybe(keys::staves::COUNT.path, ways.fewer_staves())
         })
     }
 }

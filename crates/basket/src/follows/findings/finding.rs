@@ -43,8 +43,8 @@ pub struct Remedy {
     pub key: String,
     /// The value to write, as TOML, such as `73` or `"3/32 in"`.
     pub value: String,
-    /// Codes of the cares that come with it.
-    pub brings: Vec<&'static str>,
+    /// The cares that come with it, one of each kind; their own remedies are not looked for.
+    pub brings: Vec<Finding>,
 }
 
 /// A place on the basket.

@@ -6,6 +6,7 @@ use super::write;
 use crate::fittings::{EarOption, Ears};
 use crate::measure::Length;
 use crate::message::Value;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::term::Term;
 
@@ -58,7 +59,10 @@ fn pin_misses_stave(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
             .measured(measured, limit)
             .arg("stave", ear.stave)
             .arg("off", ear.off_stave.abs())
-            .maybe("ears.placing", placing(ears, |option| behind(case, ears, option.off_stave) >= limit))
+            .maybe(
+                keys::ears::PLACING.path,
+                placing(ears, |option| behind(case, ears, option.off_stave) >= limit),
+            )
     })
 }
 
@@ -70,7 +74,10 @@ fn off_opposite(ears: &Ears) -> Option<Finding> {
             .arg("angle", ears.off_opposite)
             .arg("middle", ears.off_middle)
             .arg("placing", Value::Term(ears.placing.term()))
-            .maybe("ears.placing", placing(ears, |option| option.off_opposite_rim.abs() <= OFF_OPPOSITE))
+            .maybe(
+                keys::ears::PLACING.path,
+                placing(ears, |option| option.off_opposite_rim.abs() <= OFF_OPPOSITE),
+            )
     })
 }
 
@@ -85,6 +92,6 @@ fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
             .measured(ears.width, limit)
             .arg("stave", stave)
             .arg("tail", tail)
-            .remedy("ears.width", write::workable(tail, case.units()))
+            .remedy(keys::ears::WIDTH.path, write::workable(tail, case.units()))
     })
 }

@@ -5,6 +5,7 @@ use super::finding::{Finding, Grade, Place, Remedy};
 use super::write;
 use crate::base::Base;
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::staves::{Bend, UNSEEN};
 use crate::stock::Material;
@@ -28,7 +29,7 @@ pub(super) fn stave_too_stiff(case: &Case<'_>) -> Option<Finding> {
         .arg("thickness", staves.uprights.thickness)
         .arg("radius", bend.least_radius)
         .arg("touch", bend.touch)
-        .maybe("staves.stock", thinner_stock(case));
+        .maybe(keys::staves::STOCK.path, thinner_stock(case));
     finding.remedies.extend(roomier_base(case));
     Some(finding)
 }
@@ -76,8 +77,8 @@ fn changed(case: &Case<'_>, smaller: u32, thicker: u32) -> Option<Vec<Remedy>> {
     }
     let remedy = |key: &str, value| Remedy { key: key.to_owned(), value, brings: Vec::new() };
     let diameter =
-        (smaller > 0).then(|| remedy("base.diameter", write::at_most(base.diameter, case.units())));
-    let thickness =
-        (thicker > 0).then(|| remedy("base.thickness", write::at_least(base.thickness, case.units())));
+        (smaller > 0).then(|| remedy(keys::base::DIAMETER.path, write::at_most(base.diameter, case.units())));
+    let thickness = (thicker > 0)
+        .then(|| remedy(keys::base::THICKNESS.path, write::at_least(base.thickness, case.units())));
     Some(thickness.into_iter().chain(diameter).collect())
 }

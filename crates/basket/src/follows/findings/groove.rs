@@ -4,6 +4,7 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::write;
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::{FloorPart, Piece};
 
 /// Room that a stave may have between the cheeks before it rattles and has to be wedged
@@ -33,7 +34,7 @@ fn too_narrow(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Stop, "groove-too-narrow", Piece::Floor(FloorPart::Groove))
             .measured(width, stave)
             .arg("stock", &case.basket.body.staves().stock)
-            .remedy("base.groove.width", write::at_least(stave, case.units()))
+            .remedy(keys::groove::WIDTH.path, write::at_least(stave, case.units()))
     })
 }
 
@@ -44,7 +45,7 @@ fn too_wide(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Care, "groove-too-wide", Piece::Floor(FloorPart::Groove))
             .measured(width, limit)
             .arg("thickness", stave)
-            .remedy("base.groove.width", write::at_least(stave + SLACK / 4.0, case.units()))
+            .remedy(keys::groove::WIDTH.path, write::at_least(stave + SLACK / 4.0, case.units()))
     })
 }
 
@@ -53,7 +54,7 @@ fn too_shallow(case: &Case<'_>) -> Option<Finding> {
     depth.falls_short_of(SHALLOWEST).then(|| {
         Finding::new(Grade::Care, "groove-too-shallow", Piece::Floor(FloorPart::Groove))
             .measured(depth, SHALLOWEST)
-            .remedy("base.groove.depth", write::at_least(SHALLOWEST, case.units()))
+            .remedy(keys::groove::DEPTH.path, write::at_least(SHALLOWEST, case.units()))
     })
 }
 
@@ -70,10 +71,10 @@ fn too_deep(case: &Case<'_>) -> Option<Finding> {
         .arg("depth", base.groove_depth)
         .arg("plug", base.plug_diameter);
     Some(if deepest >= SHALLOWEST {
-        finding.remedy("base.groove.depth", write::at_most(deepest, case.units()))
+        finding.remedy(keys::groove::DEPTH.path, write::at_most(deepest, case.units()))
     } else {
         let diameter = base.diameter + (CORE - core) * 2.0;
-        finding.remedy("base.diameter", write::at_least(diameter, case.units()))
+        finding.remedy(keys::base::DIAMETER.path, write::at_least(diameter, case.units()))
     })
 }
 
@@ -87,6 +88,9 @@ fn cheek_thin(case: &Case<'_>) -> Option<Finding> {
             .measured(cheek, limit)
             .arg("thickness", base.thickness)
             .arg("width", base.groove_width)
-            .remedy("base.thickness", write::at_least(base.groove_width + limit * 2.0, case.units()))
+            .remedy(
+                keys::base::THICKNESS.path,
+                write::at_least(base.groove_width + limit * 2.0, case.units()),
+            )
     })
 }

@@ -6,6 +6,7 @@ use super::write;
 use crate::fittings::{BEND_LIMIT, Fold, Handle, Lashed, Ring};
 use crate::measure::{Angle, Length};
 use crate::message::Value;
+use crate::pattern::keys;
 use crate::pattern::{BailCurve, HandlePattern, Units};
 use crate::piece::Piece;
 use crate::stock::Material;
@@ -34,7 +35,7 @@ fn fouls_rim(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
             .measured(room, SWING_ROOM)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
-            .maybe("ears.hole", higher(case, handle, end.max(handle.width / 2.0)))
+            .maybe(keys::ears::HOLE.path, higher(case, handle, end.max(handle.width / 2.0)))
     })
 }
 
@@ -48,7 +49,7 @@ fn cannot_fold(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
             .measured(above_level, limit)
             .arg("pivot", handle.pivot_height)
             .arg("width", handle.width)
-            .maybe("ears.hole", higher(case, handle, handle.width / 2.0))
+            .maybe(keys::ears::HOLE.path, higher(case, handle, handle.width / 2.0))
     })
 }
 
@@ -96,27 +97,27 @@ fn rounder(
     let (span, with) = (handle.half_span, |rise| HandlePattern { rise: Some(rise), ..pattern.clone() });
     let mut changes = vec![(
         HandlePattern { thickness: Some(thinner), ..pattern.clone() },
-        "handle.thickness",
+        keys::handle::THICKNESS.path,
         write::at_most(thinner, units),
     )];
     match handle.curve {
         BailCurve::ThreeCentred if wanted < handle.rise * ROUNDER => {
             let wider = HandlePattern { corner: Some(wanted), ..pattern.clone() };
-            changes.push((wider, "handle.corner", write::at_least(wanted, units)));
+            changes.push((wider, keys::handle::CORNER.path, write::at_least(wanted, units)));
         }
         BailCurve::HalfEllipse if handle.rise > span => {
             let lower = span * (span / wanted);
-            changes.push((with(lower), "handle.rise", write::at_most(lower, units)));
+            changes.push((with(lower), keys::handle::RISE.path, write::at_most(lower, units)));
         }
         BailCurve::HalfEllipse => {
             let higher = Length::mm(libm::sqrt(wanted.to_mm() * span.to_mm()));
-            changes.push((with(higher), "handle.rise", write::at_least(higher, units)));
+            changes.push((with(higher), keys::handle::RISE.path, write::at_least(higher, units)));
         }
         _ => {}
     }
     if handle.curve != BailCurve::Semicircle && pattern.rise.is_none() && pattern.corner.is_none() {
         let half_circle = HandlePattern { curve: Some(BailCurve::Semicircle), ..pattern.clone() };
-        changes.push((half_circle, "handle.curve", write::name("semicircle")));
+        changes.push((half_circle, keys::handle::CURVE.path, write::name("semicircle")));
     }
     changes
 }
@@ -132,7 +133,7 @@ fn uneven(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
         });
         Finding::new(Grade::Care, "handle-uneven", Piece::Handle)
             .measured(handle.tilt, limit)
-            .maybe("ears.placing", placing)
+            .maybe(keys::ears::PLACING.path, placing)
     })
 }
 
@@ -153,9 +154,9 @@ fn rivet_too_short(case: &Case<'_>, handle: &Handle) -> Option<Finding> {
             .measured(length, handle.rivet_length)
             .arg("rivet", &handle.rivet)
             .arg("grip", handle.grip)
-            .maybe("handle.rivet", longer_rivet(case, handle))
-            .maybe("ears.thickness", thinner_ear(case, missing))
-            .maybe("handle.thickness", thinner(handle.thickness, missing, case))
+            .maybe(keys::handle::RIVET.path, longer_rivet(case, handle))
+            .maybe(keys::ears::THICKNESS.path, thinner_ear(case, missing))
+            .maybe(keys::handle::THICKNESS.path, thinner(handle.thickness, missing, case))
     })
 }
 

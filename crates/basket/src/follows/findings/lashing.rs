@@ -7,6 +7,7 @@ use super::write;
 use crate::lashing::Filler;
 use crate::measure::Length;
 use crate::message::Value;
+use crate::pattern::keys;
 use crate::piece::Piece;
 
 /// Least share of the binding that one strand should do: with shorter strands half the rim is
@@ -36,7 +37,10 @@ fn filler_short(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
         Finding::new(Grade::Stop, "filler-short", place)
             .measured(strand, piece.length)
             .arg("stock", &filler.stock)
-            .maybe("filler.stock", case.stock_like(&filler.stock, |other| reaches(other, piece.length)))
+            .maybe(
+                keys::filler::STOCK.path,
+                case.stock_like(&filler.stock, |other| reaches(other, piece.length)),
+            )
     })
 }
 
@@ -47,7 +51,7 @@ fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
         Finding::new(Grade::Care, "filler-too-narrow", Piece::Fillers)
             .measured(width, tips)
             .arg("stock", &filler.stock)
-            .maybe("filler.stock", case.stock_like(&filler.stock, |other| other.width >= tips))
+            .maybe(keys::filler::STOCK.path, case.stock_like(&filler.stock, |other| other.width >= tips))
     })
 }
 
@@ -63,8 +67,11 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
             .arg("weaver", &lashing.weaver)
             .arg("strand", lashing.strand)
             .arg("strands", lashing.strands)
-            .maybe("lashing.tail", shorter_tail(case))
-            .maybe("lashing.weaver", case.stock_like(&lashing.weaver, |other| reaches(other, enough)))
+            .maybe(keys::lashing::TAIL.path, shorter_tail(case))
+            .maybe(
+                keys::lashing::WEAVER.path,
+                case.stock_like(&lashing.weaver, |other| reaches(other, enough)),
+            )
     })
 }
 
@@ -81,6 +88,6 @@ fn tail_short(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Care, "lashing-tail-short", Piece::Lashing)
             .measured(tail, LEAST_TAIL)
             .arg("style", Value::Term(crate::term::Term::term(case.basket.body.lashing().style)))
-            .remedy("lashing.tail", write::at_least(LEAST_TAIL, case.units()))
+            .remedy(keys::lashing::TAIL.path, write::at_least(LEAST_TAIL, case.units()))
     })
 }

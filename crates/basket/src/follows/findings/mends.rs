@@ -52,8 +52,12 @@ fn tried(case: &Case<'_>, finding: &Finding, remedy: Remedy, before: &[Finding])
     if still || new(Grade::Stop).next().is_some() {
         return None;
     }
-    let mut brings: Vec<&'static str> = new(Grade::Care).map(|left| left.code).collect();
-    brings.dedup();
+    let mut brings: Vec<Finding> = Vec::new();
+    for care in new(Grade::Care) {
+        if brings.iter().all(|said| said.code != care.code) {
+            brings.push(Finding { remedies: Vec::new(), ..care.clone() });
+        }
+    }
     Some(Remedy { brings, ..remedy })
 }
 

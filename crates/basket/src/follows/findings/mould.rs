@@ -6,6 +6,7 @@ use super::write;
 use crate::form::Undercut;
 use crate::measure::Length;
 use crate::pattern::Form;
+use crate::pattern::keys;
 use crate::piece::Piece;
 
 /// What a damp basket forgives of a mould that narrows upward, on the radius (common practice:
@@ -50,8 +51,8 @@ fn straightened(case: &Case<'_>) -> (&'static str, String) {
                     format!("[{}, {}]", write::near(girth.height, units), write::near(widest, units))
                 })
                 .collect();
-            ("mould.girths", format!("[{}]", rows.join(", ")))
+            (keys::mould::GIRTHS.path, format!("[{}]", rows.join(", ")))
         }
-        Form::Drawn { base, .. } => ("mould.rim", write::at_least(*base, units)),
+        Form::Drawn { base, .. } => (keys::mould::RIM.path, write::at_least(*base, units)),
     }
 }

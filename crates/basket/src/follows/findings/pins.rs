@@ -4,7 +4,9 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::rim::{hoops, stock_key};
 use super::write;
+use crate::fittings::PinSet;
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::stock::Material;
 
@@ -18,20 +20,20 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 }
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
-    let pins = case.basket.body.pins();
+    let pins = &case.basket.body.pins().others;
     pins.length.falls_short_of(pins.length_needed).then(|| {
         let grade = if pins.length <= pins.stack { Grade::Stop } else { Grade::Care };
         Finding::new(grade, "pin-too-short", Piece::Pins)
             .measured(pins.length, pins.length_needed)
             .arg("pin", &pins.stock)
             .arg("stack", pins.stack)
-            .maybe("pins.stock", longer(case))
+            .maybe(keys::pins::STOCK.path, longer(case))
     })
 }
 
 /// The shortest pin that is long enough.
 fn longer(case: &Case<'_>) -> Option<String> {
-    let pins = case.basket.body.pins();
+    let pins = &case.basket.body.pins().others;
     let length = |pin: &Material| pin.length.unwrap_or(Length::ZERO).to_mm();
     case.catalogue
         .materials
@@ -48,15 +50,15 @@ fn longer(case: &Case<'_>) -> Option<String> {
 fn ear_pins_too_short(case: &Case<'_>) -> Option<Finding> {
     let pins = case.basket.body.pins();
     let ears = pins.ears.as_ref()?;
-    let short = ears.length.falls_short_of(ears.length_needed);
-    (short && !pins.length.falls_short_of(pins.length_needed)).then(|| {
+    let short = |pins: &PinSet| pins.length.falls_short_of(pins.length_needed);
+    (short(ears) && !short(&pins.others)).then(|| {
         let grade = if ears.length <= ears.stack { Grade::Stop } else { Grade::Care };
         let by = ears.length_needed - ears.length;
         let finding = Finding::new(grade, "ear-pin-too-short", Piece::Ears)
             .measured(ears.length, ears.length_needed)
             .arg("pin", &ears.stock)
             .arg("stack", ears.stack)
-            .maybe("ears.thickness", thinner_ear(case, by));
+            .maybe(keys::ears::THICKNESS.path, thinner_ear(case, by));
         hoops(case).into_iter().fold(finding, |finding, (hoop, piece)| {
             let both = case.pattern.rim.inner.is_none();
             let by = if both { by / 2.0 } else { by };
@@ -75,18 +77,21 @@ fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
     (left >= THINNEST_EAR).then(|| write::at_most(left, case.units()))
 }
 
+/// The widest hole is asked: the ears' pins may be thicker than the others.
 fn splits_stave(case: &Case<'_>) -> Option<Finding> {
     let pins = case.basket.body.pins();
     let limit = case.stave_width_at_rim() * HOLE_SHARE;
-    pins.drill.exceeds(limit).then(|| {
-        let finer = case.stock_like(&pins.stock, |other| {
-            other.width * (pins.drill / pins.stock.width) <= limit
-                && other.length.is_some_and(|length| length >= pins.length_needed)
+    let widest = pins.sets().reduce(|widest, set| if set.drill > widest.drill { set } else { widest })?;
+    widest.drill.exceeds(limit).then(|| {
+        let others = &pins.others;
+        let finer = case.stock_like(&others.stock, |other| {
+            other.width * (others.drill / others.stock.width) <= limit
+                && other.length.is_some_and(|length| length >= others.length_needed)
         });
         Finding::new(Grade::Care, "pin-splits-stave", Piece::Pins)
-            .measured(pins.drill, limit)
-            .arg("pin", &pins.stock)
+            .measured(widest.drill, limit)
+            .arg("pin", &widest.stock)
             .arg("width", case.stave_width_at_rim())
-            .maybe("pins.stock", finer)
+            .maybe(keys::pins::STOCK.path, finer)
     })
 }

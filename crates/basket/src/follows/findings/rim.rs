@@ -5,6 +5,7 @@ use super::finding::{Finding, Grade};
 use super::write;
 use crate::measure::Length;
 use crate::message::Value;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::rim::Hoop;
 
@@ -40,7 +41,11 @@ pub(super) fn hoops<'a>(case: &Case<'a>) -> [(&'a Hoop, Piece); 2] {
 
 /// The pattern key of a hoop's stock.
 pub(super) fn stock_key(case: &Case<'_>, part: Piece) -> &'static str {
-    if part == Piece::InnerHoop && case.pattern.rim.inner.is_some() { "rim.inner" } else { "rim.stock" }
+    if part == Piece::InnerHoop && case.pattern.rim.inner.is_some() {
+        keys::rim::INNER.path
+    } else {
+        keys::rim::STOCK.path
+    }
 }
 
 fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
@@ -66,7 +71,7 @@ fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
         Finding::new(Grade::Care, "lap-too-short", part)
             .measured(hoop.scarf.lap, limit)
             .arg("thickness", hoop.stock.thickness)
-            .remedy("rim.lap", write::at_least(limit, case.units()))
+            .remedy(keys::rim::LAP.path, write::at_least(limit, case.units()))
     })
 }
 
@@ -79,7 +84,7 @@ fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding>
             .arg("lap", hoop.scarf.lap)
             .arg("from", hoop.scarf.from_stave)
             .arg("to", hoop.scarf.to_stave)
-            .remedy("rim.lap", write::at_most(lap, case.units()))
+            .remedy(keys::rim::LAP.path, write::at_most(lap, case.units()))
     })
 }
 
@@ -91,7 +96,7 @@ fn scarfs_together(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Care, "scarfs-together", Piece::Rim)
             .measured(clear, CLEAR_OF_EACH_OTHER)
             .arg("lap", rim.outer.scarf.lap)
-            .remedy("rim.lap", write::at_most(lap, case.units()))
+            .remedy(keys::rim::LAP.path, write::at_most(lap, case.units()))
     })
 }
 

@@ -5,6 +5,7 @@ use super::finding::{Finding, Grade, Place};
 use super::foot::stave_too_stiff;
 use super::write;
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::{FloorPart, Piece};
 use crate::staves::{GapAt, least_foot};
 use crate::weave::Course;
@@ -52,9 +53,9 @@ fn overlap_in_groove(case: &Case<'_>) -> Option<Finding> {
         let count = count_for_foot(case, staves.taper.foot).to_string();
         let smallest = staves.foot_touch - write::step(staves.foot_touch, case.units());
         if smallest > least_foot(staves.uprights.width) {
-            finding.remedy("staves.taper", taper).remedy("staves.count", count)
+            finding.remedy(keys::staves::TAPER.path, taper).remedy(keys::staves::COUNT.path, count)
         } else {
-            finding.remedy("staves.count", count).remedy("staves.taper", taper)
+            finding.remedy(keys::staves::COUNT.path, count).remedy(keys::staves::TAPER.path, taper)
         }
     })
 }
@@ -70,7 +71,7 @@ fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
             .measured(staves.taper.foot, limit)
             .arg("count", staves.uprights.count)
             .arg("width", staves.uprights.width)
-            .remedy("staves.taper", write::taper(staves.taper.from, &foot, case.units()))
+            .remedy(keys::staves::TAPER.path, write::taper(staves.taper.from, &foot, case.units()))
     })
 }
 
@@ -97,7 +98,7 @@ fn gap_too_small(case: &Case<'_>) -> Option<Finding> {
             .arg("weaver", &course.weaver)
             .arg("width", gap.width)
             .remedy(
-                "staves.count",
+                keys::staves::COUNT.path,
                 write::odd_at_most(girth(case, gap) / (gap.width + thickness)).to_string(),
             ),
     )
@@ -114,7 +115,7 @@ fn gap_too_wide(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Care, "gap-too-wide", place)
             .measured(gap.gap, limit(gap))
             .arg("weaver", &course.weaver)
-            .remedy("staves.count", count.to_string()),
+            .remedy(keys::staves::COUNT.path, count.to_string()),
     )
 }
 
@@ -148,7 +149,7 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
         Finding::new(grade, "stave-too-short", Piece::Uprights)
             .measured(staves.length, needed + LEAST_TRIM)
             .arg("needed", needed)
-            .remedy("staves.length", write::at_least(needed + EASY_TRIM, case.units()))
+            .remedy(keys::staves::LENGTH.path, write::at_least(needed + EASY_TRIM, case.units()))
     })
 }
 
@@ -160,7 +161,7 @@ fn wasteful(case: &Case<'_>) -> Option<Finding> {
         Finding::new(Grade::Note, "stave-wasteful", Piece::Uprights)
             .measured(staves.length, enough + WASTE)
             .arg("waste", (staves.length - enough) * all)
-            .remedy("staves.length", write::at_least(enough, case.units()))
+            .remedy(keys::staves::LENGTH.path, write::at_least(enough, case.units()))
     })
 }
 

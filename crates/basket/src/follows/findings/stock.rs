@@ -4,12 +4,13 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::rim::{hoops, stock_key};
 use crate::measure::Length;
+use crate::pattern::keys;
 use crate::piece::Piece;
 use crate::stock::Material;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let staves = case.basket.body.staves();
-    let mut pieces = vec![(&staves.stock, staves.length, Piece::Uprights, "staves.stock")];
+    let mut pieces = vec![(&staves.stock, staves.length, Piece::Uprights, keys::staves::STOCK.path)];
     for (hoop, part) in hoops(case) {
         pieces.push((&hoop.stock, hoop.cut, part, stock_key(case, part)));
     }

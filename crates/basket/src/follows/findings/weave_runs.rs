@@ -5,6 +5,7 @@ use super::finding::{Finding, Grade, Place};
 use super::weave::key;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
+use crate::pattern::keys;
 use crate::pattern::{CoursePattern, WeaveKind};
 use crate::piece::Piece;
 use crate::term::Term;
@@ -59,7 +60,7 @@ fn default_does_not_lock(case: &Case<'_>) -> Option<Finding> {
             .counts
             .iter()
             .take(2)
-            .fold(finding, |finding, count| finding.remedy("staves.count", count.to_string())),
+            .fold(finding, |finding, count| finding.remedy(keys::staves::COUNT.path, count.to_string())),
     )
 }
 
@@ -108,8 +109,9 @@ impl Runs<'_> {
         };
         let best = self.near().filter_map(together).max();
         let counts = self.either_side(&|count| best.is_some() && together(count) == best);
-        let finding =
-            counts.iter().fold(finding, |finding, count| finding.remedy("staves.count", count.to_string()));
+        let finding = counts
+            .iter()
+            .fold(finding, |finding, count| finding.remedy(keys::staves::COUNT.path, count.to_string()));
         // Where no count suits all, this course may be woven another way.
         let ways = self.course.verdict.mends.iter().filter_map(|mend| self.pattern.change(*mend));
         ways.fold(finding, |finding, (key, value)| finding.remedy(self.key(key), value))
@@ -169,7 +171,7 @@ impl Runs<'_> {
                 .arg("look", Value::Term(self.pattern.mended_look(*mend, self.count())));
             match self.pattern.change(*mend) {
                 Some((key, value)) => finding.remedy(self.key(key), value),
-                None => finding.remedy("staves.count", (self.count() + 1).to_string()),
+                None => finding.remedy(keys::staves::COUNT.path, (self.count() + 1).to_string()),
             }
         })
     }
@@ -207,8 +209,8 @@ impl Runs<'_> {
         (!self.course.fabric.suits()).then(|| {
             let finding = self.note(Grade::Note, "weave-skips-none");
             finding
-                .remedy("staves.count", (self.count() + 1).to_string())
-                .remedy("staves.count", (self.count() - 1).max(4).to_string())
+                .remedy(keys::staves::COUNT.path, (self.count() + 1).to_string())
+                .remedy(keys::staves::COUNT.path, (self.count() - 1).max(4).to_string())
                 .remedy(self.key("weave"), format!("\"{}\"", WeaveKind::Plain))
         })
     }

@@ -9,13 +9,9 @@ use crate::message::{Message, Value};
 use crate::pattern::{StepKind, WeaveKind};
 use crate::weave::{Course, Join};
 
-/// Rows that make a start, where the first course is longer than a start (common practice).
-const START: u32 = 4;
-
 pub(super) fn steps(basket: &Basket) -> Vec<Step> {
     let rows = basket.body.weave.rows;
-    let start = start(basket);
-    let half = (rows / 2).max(start);
+    let [start, half] = [Stage::FirstRows, Stage::HalfWoven].map(|stage| stage.rows(&basket.body.weave));
     let mut steps = vec![first_rows(basket, start)];
     if half > start {
         let step = Step::new(StepKind::Half, Stage::HalfWoven)
@@ -34,12 +30,6 @@ pub(super) fn steps(basket: &Basket) -> Vec<Step> {
     }
     steps.push(dry(basket));
     steps
-}
-
-/// The first course, if it is short; else a few rows of it.
-fn start(basket: &Basket) -> u32 {
-    let first = basket.body.weave.courses.first().map_or(0, |course| course.rows);
-    if first <= START * 2 { first } else { START }
 }
 
 /// Height of the upper edge of a row.

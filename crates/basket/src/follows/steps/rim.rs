@@ -5,7 +5,7 @@ use super::step::Step;
 use super::step::{count, numbers};
 use super::time;
 use crate::basket::Basket;
-use crate::fittings::{Ear, EarPins, Ears, Fold, Handle, Pins};
+use crate::fittings::{Ear, Ears, Fold, Handle, PinSet, Pins};
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle, StepKind};
@@ -82,19 +82,20 @@ pub(super) fn pins(basket: &Basket) -> Step {
         Every::Stave => "step-pins-text-every-stave",
         Every::OtherStave => "step-pins-text-every-other",
     };
-    let first = pins.staves.first().copied().unwrap_or(1);
+    let others = &pins.others;
+    let first = pins.each().first().map_or(1, |(stave, _)| *stave);
     let mut step = Step::new(StepKind::Pins, Stage::Pinned)
         .say(Message::new("step-pins-text-trim"))
-        .say(Message::new(where_to).with("pins", pins.count).with("first", first));
+        .say(Message::new(where_to).with("pins", pins.count()).with("first", first));
     step.text.extend(uneven(pins, staves));
     step.text.extend(pins.ears.as_ref().map(ear_pins));
-    step.say(Message::new("step-pins-text-drill").with("drill", pins.drill).with("stack", pins.stack))
+    step.say(Message::new("step-pins-text-drill").with("drill", others.drill).with("stack", others.stack))
         .say(
             Message::new("step-pins-text-clinch")
-                .with("pin", &pins.stock)
-                .with("over", (pins.length - pins.stack).max(Length::ZERO)),
+                .with("pin", &others.stock)
+                .with("over", (others.length - others.stack).max(Length::ZERO)),
         )
-        .work(f64::from(staves) * pace.trim + f64::from(pins.count) * pace.pin)
+        .work(f64::from(staves) * pace.trim + f64::from(pins.count()) * pace.pin)
         .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
         .cautions(&["caution-drilling", "caution-peening"])
 }
@@ -106,7 +107,7 @@ fn uneven(pins: &Pins, staves: u32) -> impl Iterator<Item = Message> {
         Every::OtherStave => 2,
     };
     let pairs = |odd: fn(&u32, &u32) -> bool| -> Vec<String> {
-        let steps = pins.steps(staves).filter(|(_, _, step)| odd(step, &usual));
+        let steps = pins.steps(staves).into_iter().filter(|(_, _, step)| odd(step, &usual));
         steps.map(|(from, to, _)| format!("{from}–{to}")).collect()
     };
     [("step-pins-text-neighbours", pairs(u32::lt)), ("step-pins-text-apart", pairs(u32::gt))]
@@ -115,7 +116,7 @@ fn uneven(pins: &Pins, staves: u32) -> impl Iterator<Item = Message> {
         .map(|(id, pairs)| Message::new(id).with("pairs", Value::Name(pairs.join(", "))))
 }
 
-fn ear_pins(pins: &EarPins) -> Message {
+fn ear_pins(pins: &PinSet) -> Message {
     Message::new("step-pins-text-ears")
         .with("staves", numbers(pins.staves.iter().copied()))
         .with("pin", &pins.stock)

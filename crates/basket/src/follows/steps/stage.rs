@@ -1,6 +1,10 @@
 //! States of the basket in the making.
 
 use crate::term::Term;
+use crate::weave::Weave;
+
+/// Rows that make a start, where the first course is longer than a start (common practice).
+const START: u32 = 4;
 
 /// A state of the basket that a step reaches.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -47,6 +51,18 @@ impl Stage {
         Self::Handled,
         Self::Finished,
     ];
+
+    /// How many rows are woven by then: at first the first course if it is short, else a few rows of it.
+    pub fn rows(self, weave: &Weave) -> u32 {
+        let first = weave.courses.first().map_or(0, |course| course.rows);
+        let start = if first <= START * 2 { first } else { START }.min(weave.rows);
+        match self {
+            Self::Prepared | Self::BaseOnMould | Self::StavesSet => 0,
+            Self::FirstRows => start,
+            Self::HalfWoven => (weave.rows / 2).max(start),
+            _ => weave.rows,
+        }
+    }
 
     /// Its name, fit for a file and a command line, such as `half-woven`.
     pub fn name(self) -> &'static str {

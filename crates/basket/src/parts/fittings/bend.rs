@@ -4,6 +4,7 @@ use super::Bail;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
+use crate::pattern::keys;
 use crate::pattern::{BailCurve, HandlePattern};
 
 /// Corner radius of a three-centred bail as a share of its rise (an even curve to the eye).
@@ -22,7 +23,7 @@ pub(crate) fn bend(pattern: &HandlePattern, half_span: Length) -> Bail {
 pub(super) fn tell(pattern: &HandlePattern, bail: &Bail, making: &mut Making<'_>) {
     let (usual, reason) = usual_curve(pattern);
     if pattern.curve.is_none() {
-        making.chose("handle.curve", curve_name(usual), Message::new(reason));
+        making.chose(keys::handle::CURVE.path, curve_name(usual), Message::new(reason));
     }
     let half_span = bail.half_span();
     let mut tell = |key, value: Value, id| {
@@ -31,21 +32,21 @@ pub(super) fn tell(pattern: &HandlePattern, bail: &Bail, making: &mut Making<'_>
     let wanted = pattern.curve.unwrap_or(usual);
     if wanted == BailCurve::Semicircle {
         match pattern.rise {
-            None => tell("handle.rise", half_span.into(), "choice-handle-rise-semicircle"),
+            None => tell(keys::handle::RISE.path, half_span.into(), "choice-handle-rise-semicircle"),
             Some(rise) if (rise - half_span).abs() > Length::mm(0.5) => {
-                tell("handle.rise", half_span.into(), "choice-handle-rise-not-semicircle");
+                tell(keys::handle::RISE.path, half_span.into(), "choice-handle-rise-not-semicircle");
             }
             Some(_) => {}
         }
         return;
     }
     if pattern.rise.is_none() {
-        tell("handle.rise", rise(pattern, wanted, half_span).into(), "choice-handle-rise");
+        tell(keys::handle::RISE.path, rise(pattern, wanted, half_span).into(), "choice-handle-rise");
     }
     if wanted != bail.curve() {
-        tell("handle.curve", curve_name(bail.curve()).into(), "choice-handle-not-three-centred");
+        tell(keys::handle::CURVE.path, curve_name(bail.curve()).into(), "choice-handle-not-three-centred");
     } else if let (None, Some(corner)) = (pattern.corner, bail.corner()) {
-        tell("handle.corner", corner.into(), "choice-handle-corner");
+        tell(keys::handle::CORNER.path, corner.into(), "choice-handle-corner");
     }
 }
 

@@ -1,5 +1,6 @@
 //! The two ears that hold the handle, and the ways to set them opposite on a count of staves.
 
+use crate::pattern::keys;
 use std::f64::consts::TAU;
 
 use crate::making::Making;
@@ -85,10 +86,11 @@ impl Ears {
         let mut size = |given: Option<Length>, key, usual, id| {
             given.unwrap_or_else(|| choose_size(key, usual, id, making))
         };
-        let width = size(pattern.width, "ears.width", usual.width, usual.reason);
-        let thickness = size(pattern.thickness, "ears.thickness", usual.thickness, usual.reason);
-        let hole_height = size(pattern.hole_height, "ears.hole", HOLE_HEIGHT, "choice-ears-hole-height");
-        let tail = size(pattern.tail, "ears.tail", TAIL, "choice-ears-tail");
+        let width = size(pattern.width, keys::ears::WIDTH.path, usual.width, usual.reason);
+        let thickness = size(pattern.thickness, keys::ears::THICKNESS.path, usual.thickness, usual.reason);
+        let hole_height =
+            size(pattern.hole_height, keys::ears::HOLE.path, HOLE_HEIGHT, "choice-ears-hole-height");
+        let tail = size(pattern.tail, keys::ears::TAIL.path, TAIL, "choice-ears-tail");
 
         let places = Places::of(placing, uprights.count);
         let off_opposite = places.off_opposite();
@@ -212,7 +214,7 @@ fn choose_placing(count: u32, options: &[EarOption], making: &mut Making<'_>) ->
     let odd = count % 2 == 1;
     let id = if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" };
     making.chose(
-        "ears.placing",
+        keys::ears::PLACING.path,
         placing_name(best.placing),
         Message::new(id)
             .with("count", count)
@@ -225,7 +227,7 @@ fn choose_placing(count: u32, options: &[EarOption], making: &mut Making<'_>) ->
 
 fn choose_material(making: &mut Making<'_>) -> EarMaterial {
     let reason = Message::new("choice-ears-material");
-    making.chose("ears.material", "brass", reason);
+    making.chose(keys::ears::MATERIAL.path, "brass", reason);
     EarMaterial::Brass
 }
 

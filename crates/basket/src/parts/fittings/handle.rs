@@ -5,6 +5,7 @@ use super::{Bail, FORMED_HEAD, Fold, Lashed, Rest, Ring, Swing};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
+use crate::pattern::keys;
 use crate::pattern::{BailCurve, HandlePattern};
 use crate::stock::{Catalogue, Kind, Material};
 
@@ -153,7 +154,11 @@ fn rivet_length(grip: Length, diameter: Length) -> Length {
 
 fn choose_width(radius: Length, making: &mut Making<'_>) -> Length {
     let width = Length::inches(if radius < Length::inches(3.0) { 0.5 } else { 0.625 });
-    making.chose("handle.width", width, Message::new("choice-handle-width").with("rim", 2.0 * radius));
+    making.chose(
+        keys::handle::WIDTH.path,
+        width,
+        Message::new("choice-handle-width").with("rim", 2.0 * radius),
+    );
     width
 }
 
@@ -166,7 +171,7 @@ fn choose_thickness(pattern: &HandlePattern, inner_face: Length, making: &mut Ma
     let thickness = found.unwrap_or(thinnest);
     let id = if found.is_some() { "choice-handle-thickness" } else { "choice-handle-thickness-thinnest" };
     let reason = Message::new(id).with("radius", bent(thickness).tightest());
-    making.chose("handle.thickness", thickness, reason);
+    making.chose(keys::handle::THICKNESS.path, thickness, reason);
     thickness
 }
 
@@ -187,6 +192,6 @@ fn choose_rivet(grip: Length, making: &mut Making<'_>) -> Material {
         (Material::bare("rivet 1/8 in", Kind::Rivet, RIVET, RIVET), "choice-handle-rivet-none")
     };
     let reason = Message::new(id).with("grip", grip).with("needed", rivet_length(grip, rivet.width));
-    making.chose("handle.rivet", rivet.name.clone(), reason);
+    making.chose(keys::handle::RIVET.path, rivet.name.clone(), reason);
     rivet
 }

@@ -15,7 +15,7 @@ pub use ears::{Ear, EarOption, Ears, off_middle};
 pub use fold::Fold;
 pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};
-pub use pins::{EarPins, Pins, length_needed};
+pub use pins::{PinSet, Pins, length_needed};
 pub use ring::{Lashed, Rest, Ring, Stretch};
 pub use swing::{Rested, Swing};
 

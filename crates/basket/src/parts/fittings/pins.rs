@@ -5,6 +5,7 @@ use super::{Ears, FORMED_HEAD};
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
+use crate::pattern::keys;
 use crate::pattern::{Every, PinsPattern};
 use crate::rim::Rim;
 use crate::stock::{Catalogue, Kind, Material};
@@ -13,37 +14,21 @@ use crate::uprights::Uprights;
 /// The pins as computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pins {
-    /// The pin.
-    pub stock: Material,
     /// At each or every other stave.
     pub every: Every,
-    /// The staves that are pinned, in order round the rim; those of the ears among them.
-    pub staves: Vec<u32>,
-    /// How many, those at the ears among them.
-    pub count: u32,
-    /// How many more to have at hand.
-    pub spares: u32,
-    /// Thickness to go through.
-    pub stack: Length,
-    /// Least length: the stack and enough to clinch.
-    pub length_needed: Length,
-    /// Length of the pin chosen.
-    pub length: Length,
-    /// Diameter of the hole to drill.
-    pub drill: Length,
-    /// The pins through the ears; none without ears.
-    pub ears: Option<EarPins>,
+    /// The pins through hoops and staves.
+    pub others: PinSet,
+    /// The pins that hold the ears: each goes through hoop, ear, stave and hoop. None without ears.
+    pub ears: Option<PinSet>,
 }
 
-/// The pins that hold the ears: each goes through hoop, ear, stave and hoop.
+/// Pins that are alike.
 #[derive(Clone, Debug, PartialEq)]
-pub struct EarPins {
-    /// The pin; the same as elsewhere where that is long enough.
+pub struct PinSet {
+    /// The pin.
     pub stock: Material,
-    /// The staves of the ears, in order round the rim.
+    /// The staves that it goes through, in order round the rim.
     pub staves: Vec<u32>,
-    /// How many.
-    pub count: u32,
     /// How many more to have at hand.
     pub spares: u32,
     /// Thickness to go through.
@@ -69,68 +54,84 @@ impl Pins {
         let stock = pattern.stock.clone().unwrap_or_else(|| choose_stock(rim.stack, making));
         let scarfs = [rim.outer.scarf.turn, rim.inner.scarf.turn];
         let round = Round { every, uprights, girth: rim.girth, ears, pin: stock.width, scarfs };
-        let staves = round.pinned();
-        let count = staves.len() as u32;
-        let ears = ears.map(|ears| EarPins::of(&stock, (rim, uprights, ears), making.catalogue));
-        let others = count - ears.as_ref().map_or(0, |ears| ears.count);
-        let length_needed = length_needed(rim.stack, stock.width);
-        let pins = Self {
-            every,
-            staves,
-            count,
-            spares: others.div_ceil(10).max(2),
-            stack: rim.stack,
-            length_needed,
-            length: stock.length.unwrap_or(length_needed),
-            drill: stock.width,
-            ears,
-            stock,
-        };
+        let of_ear = |stave: &u32| ears.is_some_and(|ears| ears.each.iter().any(|ear| ear.stave == *stave));
+        let (at_ears, staves): (Vec<u32>, Vec<u32>) = round.pinned().into_iter().partition(of_ear);
+        let ears = ears.map(|ears| {
+            let stack = rim.stack + ears.blade(uprights.thickness);
+            let stock = through_ear(&stock, stack, making.catalogue).clone();
+            PinSet::of(stock, at_ears, stack).spares(1)
+        });
+        let spares = (staves.len() as u32).div_ceil(10).max(2);
+        let pins = Self { every, others: PinSet::of(stock, staves, rim.stack).spares(spares), ears };
         if pattern.every.is_none() {
-            let uneven = pins.steps(uprights.count).any(|(_, _, step)| step != 2);
+            let uneven = pins.steps(uprights.count).into_iter().any(|(_, _, step)| step != 2);
             let id = if uneven { "choice-pins-every-odd" } else { "choice-pins-every-even" };
-            making.chose("pins.every", "other-stave", Message::new(id));
+            making.chose(keys::pins::EVERY.path, "other-stave", Message::new(id));
         }
         pins
     }
 
+    /// Pins that are alike, and those through the ears.
+    pub fn sets(&self) -> impl Iterator<Item = &PinSet> {
+        std::iter::once(&self.others).chain(&self.ears)
+    }
+
+    /// Each pinned stave and its pin, in order round the rim.
+    pub fn each(&self) -> Vec<(u32, &PinSet)> {
+        let of_set = |set| move |stave: &u32| (*stave, set);
+        let mut each: Vec<(u32, &PinSet)> =
+            self.sets().flat_map(|set: &PinSet| set.staves.iter().map(of_set(set))).collect();
+        each.sort_unstable_by_key(|(stave, _)| *stave);
+        each
+    }
+
+    /// How many there are in all.
+    pub fn count(&self) -> u32 {
+        self.sets().map(PinSet::count).sum()
+    }
+
     /// The steps from each pinned stave to the next, round to the first: both staves, and how many of the
     /// basket's staves it is from one to the other.
-    pub fn steps(&self, count: u32) -> impl Iterator<Item = (u32, u32, u32)> + '_ {
-        let next = self.staves.iter().cycle().skip(1);
-        self.staves.iter().zip(next).map(move |(from, to)| {
+    pub fn steps(&self, count: u32) -> Vec<(u32, u32, u32)> {
+        let each = self.each();
+        let next = each.iter().cycle().skip(1);
+        let step = |((from, _), (to, _)): (&(u32, &PinSet), &(u32, &PinSet))| {
             let step = if to > from { to - from } else { (to + count).saturating_sub(*from) };
             (*from, *to, step)
-        })
+        };
+        each.iter().zip(next).map(step).collect()
     }
 }
 
-impl EarPins {
-    /// The pins of ears on a rim whose other pins are of this stock.
-    fn of(other: &Material, (rim, uprights, ears): (&Rim, &Uprights, &Ears), catalogue: &Catalogue) -> Self {
-        let stack = rim.stack + ears.blade(uprights.thickness);
-        let long_enough =
-            |pin: &Material| pin.length.is_none_or(|length| length >= length_needed(stack, pin.width));
-        let stock = if long_enough(other) {
-            other
-        } else {
-            shortest(catalogue, stack).or_else(|| longest(catalogue)).unwrap_or(other)
-        };
-        let mut staves: Vec<u32> = ears.each.iter().map(|ear| ear.stave).collect();
-        staves.sort_unstable();
-        staves.dedup();
+impl PinSet {
+    fn of(stock: Material, staves: Vec<u32>, stack: Length) -> Self {
         let length_needed = length_needed(stack, stock.width);
         Self {
-            count: staves.len() as u32,
             staves,
-            spares: 1,
+            spares: 0,
             stack,
             length_needed,
             length: stock.length.unwrap_or(length_needed),
             drill: stock.width,
-            stock: stock.clone(),
+            stock,
         }
     }
+
+    /// How many there are.
+    pub fn count(&self) -> u32 {
+        self.staves.len() as u32
+    }
+
+    fn spares(self, spares: u32) -> Self {
+        Self { spares, ..self }
+    }
+}
+
+/// The pin through an ear: the other pin where that is long enough, else the shortest that is.
+fn through_ear<'m>(other: &'m Material, stack: Length, catalogue: &'m Catalogue) -> &'m Material {
+    let reaches = other.length.is_none_or(|length| length >= length_needed(stack, other.width));
+    let longer = || shortest(catalogue, stack).or_else(|| longest(catalogue));
+    if reaches { other } else { longer().unwrap_or(other) }
 }
 
 /// Length of a pin that goes through `stack` and is clinched: the stack and 1.5 diameters (the rule
@@ -168,6 +169,6 @@ fn choose_stock(stack: Length, making: &mut Making<'_>) -> Material {
         (Material::bare(name, Kind::Pin, diameter, diameter), "choice-pins-stock-none")
     };
     let reason = Message::new(id).with("stack", stack).with("needed", length_needed(stack, stock.width));
-    making.chose("pins.stock", stock.name.clone(), reason);
+    making.chose(keys::pins::STOCK.path, stock.name.clone(), reason);
     stock
 }

@@ -2,7 +2,7 @@
 
 use super::Ears;
 use crate::form::Form;
-use crate::lashing::{Filler, Hull, Lashing, Section};
+use crate::lashing::{Filler, Hull, Lashing, RimSection};
 use crate::measure::Length;
 use crate::rim::Rim;
 use crate::uprights::Uprights;
@@ -167,7 +167,7 @@ impl Lashed<'_> {
     /// the ears, where the hoops are bare. The wall is as thick as its staves with a weaver on both
     /// sides.
     pub fn rings(&self, pivots: Length) -> Vec<Ring> {
-        let section = Section::of(self.rim, self.filler, STEPS);
+        let section = RimSection::of(self.rim, self.filler, STEPS);
         let lashed = section.hull().grown(self.lashing.thickness());
         let bare = section.outer.iter().chain(&section.inner).chain(&section.stave);
         let place = |(out, up): (Length, Length)| self.place(self.rim.along + up, out, pivots);

@@ -1,5 +1,6 @@
 //! The filler that covers the stave tips between the hoops.
 
+use crate::pattern::keys;
 use std::f64::consts::TAU;
 
 use crate::fittings::Ears;
@@ -96,11 +97,11 @@ fn choose_stock(stave: Length, making: &mut Making<'_>) -> Option<Material> {
         .or_else(|| of(CANES).chain(of(REEDS)).max_by(by_width))
         .cloned();
     let Some(stock) = &found else {
-        making.chose("filler", "none", Message::new("choice-filler-none").with("stave", stave));
+        making.chose(keys::FILLER.path, "none", Message::new("choice-filler-none").with("stave", stave));
         return None;
     };
     let id = if usual.is_some() { "choice-filler-common" } else { "choice-filler" };
     let reason = Message::new(id).with("width", stock.width).with("stave", stave);
-    making.chose("filler.stock", stock.name.as_str(), reason);
+    making.chose(keys::filler::STOCK.path, stock.name.as_str(), reason);
     found
 }

@@ -4,6 +4,7 @@ mod filler;
 mod hull;
 mod section;
 
+use crate::pattern::keys;
 use std::f64::consts::TAU;
 
 use crate::making::Making;
@@ -15,7 +16,7 @@ use crate::stock::{Kind, Material};
 use crate::uprights::Uprights;
 pub use filler::{Filler, FillerPiece, filler_round};
 pub use hull::Hull;
-pub use section::Section;
+pub use section::RimSection;
 
 /// Tail at each end of a strand (a basket maker's lashing tutorial: 2 in, hooked behind the rim row).
 const TAIL: Length = Length::inches(2.0);
@@ -87,7 +88,7 @@ impl Lashing {
 
         let once = wraps_once(every, uprights.count);
         let wraps = once.saturating_mul(if style == LashingStyle::Crossed { 2 } else { 1 });
-        let round = Section::of(rim, filler, STEPS).hull().girth(weaver.thickness / 2.0);
+        let round = RimSection::of(rim, filler, STEPS).hull().girth(weaver.thickness / 2.0);
         let step = girth / f64::from(once.max(1));
         let net = laid_length(wraps, round, step);
         let strand = weaver.put_up.strand.or(weaver.put_up.length).unwrap_or(net * SPARE + 2.0 * tail);
@@ -150,7 +151,7 @@ fn choose_weaver(weaver: &Material, making: &mut Making<'_>) -> Material {
         canes().map_or((weaver, "choice-lashing-weaver-same"), |cane| (cane, "choice-lashing-weaver-cane"))
     };
     making.chose(
-        "lashing.weaver",
+        keys::lashing::WEAVER.path,
         Value::Name(chosen.name.clone()),
         Message::new(id).with("weaver", weaver).with("width", chosen.width),
     );
@@ -163,18 +164,22 @@ fn choose_every(pitch: Length, width: Length, making: &mut Making<'_>) -> Every 
     } else {
         (Every::Stave, "stave", "choice-lashing-every-stave")
     };
-    making.chose("lashing.every", value, Message::new(id).with("pitch", pitch).with("width", width));
+    making.chose(
+        keys::lashing::EVERY.path,
+        value,
+        Message::new(id).with("pitch", pitch).with("width", width),
+    );
     every
 }
 
 fn choose_style(making: &mut Making<'_>) -> LashingStyle {
     let reason = Message::new("choice-lashing-style");
-    making.chose("lashing.style", "single", reason);
+    making.chose(keys::lashing::STYLE.path, "single", reason);
     LashingStyle::Single
 }
 
 fn choose_tail(making: &mut Making<'_>) -> Length {
     let reason = Message::new("choice-lashing-tail");
-    making.chose("lashing.tail", TAIL, reason);
+    making.chose(keys::lashing::TAIL.path, TAIL, reason);
     TAIL
 }

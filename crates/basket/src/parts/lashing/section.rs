@@ -13,7 +13,7 @@ type Outline = Vec<(Length, Length)>;
 /// The parts of a rim cut across, each as its outline: places as (out from the staves' inner face,
 /// up from the hoops' lower edge).
 #[derive(Clone, Debug, PartialEq)]
-pub struct Section {
+pub struct RimSection {
     /// The outer hoop.
     pub outer: Vec<(Length, Length)>,
     /// The stave between the hoops.
@@ -24,7 +24,7 @@ pub struct Section {
     pub filler: Option<Vec<(Length, Length)>>,
 }
 
-impl Section {
+impl RimSection {
     /// The section of a rim with what lies on it. A rounded face is drawn by so many straight sides that
     /// end on it, which makes it at most `(π/steps)²/24` of its length too short (a circle and its
     /// polygon).

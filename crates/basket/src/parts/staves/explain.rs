@@ -8,6 +8,7 @@ use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::StavesPattern;
+use crate::pattern::keys;
 use crate::stock::Kind;
 
 /// Adds a choice for each value that the pattern left out.
@@ -24,17 +25,22 @@ pub(super) fn choices(
             making.chose(key, value, reason);
         }
     };
-    chosen(pattern.gap.is_none(), "staves.gap", staves.gap_wanted.into(), gap(staves, needs));
-    chosen(pattern.stock.is_none(), "staves.stock", staves.stock.name.as_str().into(), stock(staves, base));
-    chosen(pattern.width.is_none(), "staves.width", staves.uprights.width.into(), width(staves));
-    chosen(pattern.count.is_none(), "staves.count", staves.uprights.count.into(), count(staves));
-    chosen(pattern.taper.is_none(), "staves.taper", staves.taper.from.into(), taper(staves));
-    chosen(pattern.length.is_none(), "staves.length", staves.length.into(), length(staves));
-    chosen(pattern.spares.is_none(), "staves.spares", staves.spares.into(), spares(staves, spoilt));
+    chosen(pattern.gap.is_none(), keys::staves::GAP.path, staves.gap_wanted.into(), gap(staves, needs));
+    chosen(
+        pattern.stock.is_none(),
+        keys::staves::STOCK.path,
+        staves.stock.name.as_str().into(),
+        stock(staves, base),
+    );
+    chosen(pattern.width.is_none(), keys::staves::WIDTH.path, staves.uprights.width.into(), width(staves));
+    chosen(pattern.count.is_none(), keys::staves::COUNT.path, staves.uprights.count.into(), count(staves));
+    chosen(pattern.taper.is_none(), keys::staves::TAPER.path, staves.taper.from.into(), taper(staves));
+    chosen(pattern.length.is_none(), keys::staves::LENGTH.path, staves.length.into(), length(staves));
+    chosen(pattern.spares.is_none(), keys::staves::SPARES.path, staves.spares.into(), spares(staves, spoilt));
     let two_sided = matches!(staves.stock.kind, Kind::FlatOvalReed | Kind::HalfRoundReed);
     chosen(
         pattern.oval_side.is_none() && two_sided,
-        "staves.oval",
+        keys::staves::OVAL.path,
         "out".into(),
         Message::new("choice-staves-oval-side"),
     );

@@ -120,13 +120,13 @@ impl<'a> Judge<'a> {
         parts.into_iter().filter_map(|part| part.reason).collect()
     }
 
-    fn parts(&self, judged: &Judged<'_>) -> Vec<Part> {
+    fn parts(&self, judged: &Judged<'_>) -> Vec<Penalty> {
         let tapered = [self.fit(judged), self.passes(judged), self.foot(judged)];
         self.untapered(&judged.entry).into_iter().chain(tapered).collect()
     }
 
     /// What does not depend on the taper.
-    fn untapered(&self, entry: &Entry<'_>) -> [Part; 6] {
+    fn untapered(&self, entry: &Entry<'_>) -> [Penalty; 6] {
         [
             self.lock(entry),
             stock_width(entry),
@@ -143,7 +143,7 @@ impl<'a> Judge<'a> {
     }
 
     /// A course that does not hold is no weaving; one that does not run as wanted shows.
-    fn lock(&self, entry: &Entry<'_>) -> Part {
+    fn lock(&self, entry: &Entry<'_>) -> Penalty {
         let running = (self.needs.running)(entry.count);
         let amiss = running.courses - running.run;
         let (weight, id) = match (running.stops(), amiss) {
@@ -151,12 +151,12 @@ impl<'a> Judge<'a> {
             (false, 0) => (0.0, "stave-reason-lock"),
             (false, amiss) => (AMISS * f64::from(amiss), "stave-reason-some-run"),
         };
-        Part::new(weight, id, |message| {
+        Penalty::new(weight, id, |message| {
             message.with("count", entry.count).with("amiss", amiss).with("courses", running.courses)
         })
     }
 
-    fn groove(&self, entry: &Entry<'_>) -> Part {
+    fn groove(&self, entry: &Entry<'_>) -> Penalty {
         let (thickness, groove) = (entry.offer.stock.thickness, self.base.groove_width.max(Length::mm(0.1)));
         let off = (thickness - groove) / groove;
         let (weight, id) = if thickness > groove + HAIR {
@@ -166,34 +166,34 @@ impl<'a> Judge<'a> {
         } else {
             (-off.min(0.0) / 2.0, "stave-reason-groove-fits")
         };
-        Part::new(weight, id, |message| {
+        Penalty::new(weight, id, |message| {
             message.with("thickness", thickness).with("groove", self.base.groove_width)
         })
     }
 
-    fn bend(&self, entry: &Entry<'_>) -> Part {
+    fn bend(&self, entry: &Entry<'_>) -> Penalty {
         let bend = &entry.offer.bend;
         if bend.stand_off <= UNSEEN {
-            return Part::SILENT;
+            return Penalty::SILENT;
         }
         let (each, most) = STANDS_OFF;
         let weight = (each * (bend.stand_off / self.unit())).min(most);
-        Part::new(weight, "stave-reason-too-stiff", |message| {
+        Penalty::new(weight, "stave-reason-too-stiff", |message| {
             message.with("off", bend.stand_off).with("radius", bend.least_radius)
         })
     }
 
-    fn ears(&self, entry: &Entry<'_>) -> Part {
+    fn ears(&self, entry: &Entry<'_>) -> Penalty {
         if !self.needs.ears || entry.count.is_multiple_of(2) {
-            return Part::SILENT;
+            return Penalty::SILENT;
         }
-        Part::new(ODD_EARS, "stave-reason-ears", |message| message.with("count", entry.count))
+        Penalty::new(ODD_EARS, "stave-reason-ears", |message| message.with("count", entry.count))
     }
 
     /// The worst gap over the whole height and the gap at the rim, where the eye looks first.
-    fn fit(&self, judged: &Judged<'_>) -> Part {
+    fn fit(&self, judged: &Judged<'_>) -> Penalty {
         let off = (judged.gap_rim - self.gap).abs() + judged.taper.worst;
-        Part::new(off / self.unit(), "stave-reason-gap", |message| {
+        Penalty::new(off / self.unit(), "stave-reason-gap", |message| {
             message
                 .with("wanted", self.gap)
                 .with("rim", judged.gap_rim)
@@ -201,58 +201,58 @@ impl<'a> Judge<'a> {
         })
     }
 
-    fn passes(&self, judged: &Judged<'_>) -> Part {
+    fn passes(&self, judged: &Judged<'_>) -> Penalty {
         let weaver = self.needs.weaver;
         if judged.narrowest >= weaver - HAIR {
-            return Part::SILENT;
+            return Penalty::SILENT;
         }
         let weight = POOR + 4.0 * ((weaver - judged.narrowest) / weaver.max(Length::mm(0.1)));
-        Part::new(weight, "stave-reason-weaver-jams", |message| {
+        Penalty::new(weight, "stave-reason-weaver-jams", |message| {
             message.with("narrowest", judged.narrowest).with("weaver", weaver)
         })
     }
 
-    fn foot(&self, judged: &Judged<'_>) -> Part {
+    fn foot(&self, judged: &Judged<'_>) -> Penalty {
         let foot = judged.taper.foot;
         let touch = touch_width(self.base.groove_radius(), judged.entry.count);
         let least = least_foot(judged.entry.width);
         if foot > touch + HAIR {
             let weight = FEET_OVERLAP + 10.0 * ((foot - touch) / foot);
-            Part::new(weight, "stave-reason-feet-overlap", |message| {
+            Penalty::new(weight, "stave-reason-feet-overlap", |message| {
                 message.with("foot", foot).with("touch", touch)
             })
         } else if foot < least - HAIR {
             let weight = POOR + 5.0 * ((least - foot) / least);
-            Part::new(weight, "stave-reason-foot-thin", |message| {
+            Penalty::new(weight, "stave-reason-foot-thin", |message| {
                 message.with("foot", foot).with("least", least)
             })
         } else {
-            Part::SILENT
+            Penalty::SILENT
         }
     }
 }
 
-fn stock_width(entry: &Entry<'_>) -> Part {
+fn stock_width(entry: &Entry<'_>) -> Penalty {
     if entry.width <= entry.offer.stock.width + HAIR {
-        return Part::SILENT;
+        return Penalty::SILENT;
     }
-    Part::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
+    Penalty::new(TOO_NARROW, "stave-reason-stock-narrow", |message| {
         message.with("width", entry.width).with("stock", entry.offer.stock.width)
     })
 }
 
-fn work(entry: &Entry<'_>) -> Part {
+fn work(entry: &Entry<'_>) -> Penalty {
     let weight = WORK * f64::from(entry.count);
-    Part::new(weight, "stave-reason-work", |message| message.with("count", Value::from(entry.count)))
+    Penalty::new(weight, "stave-reason-work", |message| message.with("count", Value::from(entry.count)))
 }
 
-/// One part of a penalty and the sentence for it.
-struct Part {
+/// A penalty and the sentence for it.
+struct Penalty {
     weight: f64,
     reason: Option<Message>,
 }
 
-impl Part {
+impl Penalty {
     /// Nothing to say.
     const SILENT: Self = Self { weight: 0.0, reason: None };
 

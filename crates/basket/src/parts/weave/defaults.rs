@@ -4,6 +4,7 @@ use crate::form::Form;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
+use crate::pattern::keys;
 use crate::pattern::{CoursePattern, Until, WeaveKind};
 use crate::stock::{Kind, Material};
 
@@ -28,7 +29,7 @@ pub fn courses(form: &Form, making: &mut Making<'_>) -> Vec<CoursePattern> {
         .with("finer", &finer)
         .with("weaver", &weaver)
         .with("room", room);
-    making.chose("weave.courses", weaver.name.as_str(), reason);
+    making.chose(keys::weave::COURSES.path, weaver.name.as_str(), reason);
     let course = |weaver, until| CoursePattern::new(WeaveKind::Plain, weaver, until);
     vec![course(finer, Until::Rows(FINE_ROWS)), course(weaver, Until::BelowTop(room))]
 }

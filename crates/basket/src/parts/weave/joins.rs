@@ -55,7 +55,7 @@ impl RunRow {
 }
 
 /// A place in a run: index of the row within the run, and place within the row.
-type Spot = (usize, u32);
+type RunPlace = (usize, u32);
 
 impl<'a> Run<'a> {
     pub(super) fn new(laid: &'a Laid<'a>, material: u32, uprights: &Uprights, weaver: u32) -> Self {
@@ -85,12 +85,12 @@ impl<'a> Run<'a> {
     }
 
     /// Length of the run up to a spot.
-    fn at(&self, (row, place): Spot) -> Length {
+    fn at(&self, (row, place): RunPlace) -> Length {
         self.rows.get(row).map_or(self.total(), |line| line.from + self.step(row) * f64::from(place))
     }
 
     /// The spot to which a length of the run reaches.
-    fn spot(&self, reach: Length) -> Option<Spot> {
+    fn spot(&self, reach: Length) -> Option<RunPlace> {
         let row = self.rows.partition_point(|row| row.to <= reach);
         let line = self.rows.get(row)?;
         let place = ((reach - line.from) / self.step(row)).floor().clamp(0.0, f64::from(self.count - 1));
@@ -103,7 +103,7 @@ impl<'a> Run<'a> {
         self.step(row) * f64::from((2 * OVERLAP_STAVES + 1).max(self.count / 2))
     }
 
-    fn back(&self, (row, place): Spot) -> Option<Spot> {
+    fn back(&self, (row, place): RunPlace) -> Option<RunPlace> {
         match place.checked_sub(1) {
             Some(place) => Some((row, place)),
             None => row.checked_sub(1).map(|row| (row, self.count - 1)),
@@ -111,7 +111,7 @@ impl<'a> Run<'a> {
     }
 
     /// Whether this weaver lies outside at a spot.
-    fn is_over(&self, fabric: &Fabric, (row, place): Spot) -> bool {
+    fn is_over(&self, fabric: &Fabric, (row, place): RunPlace) -> bool {
         let Some(line) = self.rows.get(row) else { return false };
         fabric.is_outside(line.row, fabric.stave_in(line.row, place), self.weaver - 1)
     }
@@ -127,7 +127,7 @@ impl<'a> Run<'a> {
     }
 
     /// A new strand's start: where the weaver dips behind a stave, at least four staves back.
-    fn start(&self, fabric: &Fabric, cut: Spot) -> Spot {
+    fn start(&self, fabric: &Fabric, cut: RunPlace) -> RunPlace {
         let mut fourth = cut;
         for _ in 0..OVERLAP_STAVES {
             fourth = self.back(fourth).unwrap_or(fourth);
@@ -247,19 +247,19 @@ impl Cutter<'_> {
     }
 
     /// Where the strand after one that starts and is cut at these spots begins.
-    fn next(&self, start: Spot, cut: Spot) -> Spot {
+    fn next(&self, start: RunPlace, cut: RunPlace) -> RunPlace {
         Some(self.run.start(self.fabric, cut)).filter(|next| *next > start).unwrap_or(cut)
     }
 
     /// The last spot, at most a round back, where the weaver lies over a stave and no other overlap is
     /// near; else the one furthest from others.
-    fn cut(&self, joiner: &Joiner, start: Spot, reach: Spot) -> Spot {
+    fn cut(&self, joiner: &Joiner, start: RunPlace, reach: RunPlace) -> RunPlace {
         let run = self.run;
         let least = run.at(start) + run.step(start.0) * f64::from(OVERLAP_STAVES + 1);
         let along = |row: usize| run.rows.get(row).map_or(Length::ZERO, |row| row.along);
         // A round back, and the new strand's start before that.
         let near = joiner.overlaps.near(along(reach.0.saturating_sub(2)), along(reach.0));
-        let mut best: Option<(f64, Spot)> = None;
+        let mut best: Option<(f64, RunPlace)> = None;
         let mut spot = reach;
         for _ in 0..run.count {
             if run.is_over(self.fabric, spot) {
@@ -281,13 +281,13 @@ impl Cutter<'_> {
     }
 
     /// Where the old strand, cut at a spot, and the new one, begun at another, lie together.
-    fn overlap(&self, cut: Spot, next: Spot) -> Option<Overlap> {
+    fn overlap(&self, cut: RunPlace, next: RunPlace) -> Option<Overlap> {
         let (first, last) = (self.run.rows.get(next.0)?, self.run.rows.get(cut.0)?);
         let reach = (cut.0 - next.0.min(cut.0)) as u32 * self.run.count + cut.1 - next.1;
         Some(first.overlap(last, self.fabric.stave_in(first.row, next.1), reach))
     }
 
-    fn place(&mut self, joiner: &mut Joiner, cut: Spot, next: Spot) {
+    fn place(&mut self, joiner: &mut Joiner, cut: RunPlace, next: RunPlace) {
         let (Some(overlap), Some(line)) = (self.overlap(cut, next), self.run.rows.get(cut.0)) else { return };
         joiner.overlaps.place(overlap);
         self.joins.push(Join {

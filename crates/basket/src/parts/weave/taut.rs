@@ -51,7 +51,7 @@ pub struct TakeUp {
 /// A convex section of a stave, as the sum of a rectangle, a circle and half ellipses, whose breadths add up.
 /// Millimetres.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Section {
+pub struct StaveSection {
     /// Width and height of the rectangle.
     across: f64,
     upright: f64,
@@ -63,7 +63,7 @@ pub struct Section {
     arch: f64,
 }
 
-impl Section {
+impl StaveSection {
     /// The section of a stave cut from stock of this kind.
     ///
     /// Flat oval and half round reed have one flat face and the other arched as half an ellipse; so has cane,
@@ -173,9 +173,10 @@ impl Crossing {
     /// By how much a weaver that changes sides in every gap is longer than its way round.
     pub fn take_up(&self) -> TakeUp {
         let pitch = (sound(self.width) + sound(self.gap)).max(1e-6);
-        let share = |section: Section| (section.way(self.gap, self.weaver).to_mm() / pitch - 1.0).max(0.0);
-        let most = share(Section::of(self.kind, self.width, self.thickness));
-        TakeUp { least: share(Section::ellipse(self.width, self.thickness)).min(most), most }
+        let share =
+            |section: StaveSection| (section.way(self.gap, self.weaver).to_mm() / pitch - 1.0).max(0.0);
+        let most = share(StaveSection::of(self.kind, self.width, self.thickness));
+        TakeUp { least: share(StaveSection::ellipse(self.width, self.thickness)).min(most), most }
     }
 
     /// Radius of the weaver's middle line where it bends hardest.

@@ -32,7 +32,7 @@ pub use form::{Field, every, fields, find};
 pub use group::Group;
 pub use key::{Key, Writable};
 pub use limits::{Counts, Lengths, ListOf, PART, PLACE, Shares, Texts};
-pub use values::{Minutes, Named, OwnColours, Part, Section, Sections};
+pub use values::{Minutes, Named, OwnColours, Presence, Section, Sections};
 
 use self::key::keys;
 use self::limits::MOST_COLOURS;
@@ -70,7 +70,7 @@ keys! {
     /// The rim.
     pub const RIM: Key<Section> = section("rim", rim::ALL, r#"{ lap = "4" }"#).among(Group::Rim);
     /// What covers the stave tips.
-    pub const FILLER: Key<Part> = Key::new(
+    pub const FILLER: Key<Presence> = Key::new(
         "filler",
         (Contents::of(filler::ALL), Some(filler::NONE)),
         Usual::Computed("usual-chosen"),
@@ -83,7 +83,7 @@ keys! {
     /// The pins.
     pub const PINS: Key<Section> = section("pins", pins::ALL, r#"{ every = "stave" }"#).among(Group::Rim);
     /// The ears.
-    pub const EARS: Key<Part> = Key::new(
+    pub const EARS: Key<Presence> = Key::new(
         "ears",
         (Contents::of(ears::ALL), None),
         Usual::Nothing("usual-ears"),
@@ -91,7 +91,7 @@ keys! {
     )
     .among(Group::Handle);
     /// The handle.
-    pub const HANDLE: Key<Part> = Key::new(
+    pub const HANDLE: Key<Presence> = Key::new(
         "handle",
         (Contents::of(handle::ALL), None),
         Usual::Nothing("usual-handle"),

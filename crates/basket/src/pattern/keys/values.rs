@@ -19,7 +19,7 @@ pub enum Section {}
 
 /// A section that makes a part of the basket be there, as what a key holds.
 #[derive(Clone, Copy, Debug)]
-pub enum Part {}
+pub enum Presence {}
 
 /// A list of sections, as what a key holds.
 #[derive(Clone, Copy, Debug)]
@@ -146,7 +146,7 @@ writable! {
     Vec<Girth>: usize => Takes::Girths;
     Drawn: usize => Takes::Chart;
     Section: Contents => Takes::Section;
-    Part: (Contents, Option<&'static str>) => |(contents, none)| Takes::Part(contents, none);
+    Presence: (Contents, Option<&'static str>) => |(contents, none)| Takes::Part(contents, none);
     Sections: ListOf<Contents> => Takes::Sections;
     Named: ListOf<Contents> => Takes::Named;
     OwnColours: usize => Takes::OwnColours;

@@ -235,6 +235,8 @@ pub(crate) struct Place {
 pub(crate) struct Step {
     /// What it does: `Staves, count: 73`.
     pub(crate) label: String,
+    /// What comes with it, a sentence for each care.
+    pub(crate) brings: Vec<String>,
     /// The changes.
     pub(crate) edits: Vec<Edit>,
 }

@@ -49,10 +49,14 @@ pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
         length(every(Piece::OuterHoop), basket.body.rim().outer.cut),
         length(every(Piece::InnerHoop), basket.body.rim().inner.cut),
     ];
-    pieces.extend(basket.body.pins().staves.iter().map(|upright| {
-        let piece = place::word(Of::Body, Piece::Pin { upright: *upright });
-        length(piece, basket.body.pins().length)
-    }));
+    pieces.extend(
+        basket
+            .body
+            .pins()
+            .each()
+            .into_iter()
+            .map(|(upright, pin)| length(place::word(Of::Body, Piece::Pin { upright }), pin.length)),
+    );
     pieces.extend(basket.handle.iter().map(|handle| length(every(Piece::Handle), handle.cut)));
     pieces.extend(filler);
     pieces.extend(rows);

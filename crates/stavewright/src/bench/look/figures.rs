@@ -1,8 +1,8 @@
 //! The main figures of a basket.
 
+use basket::Draft;
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
-use basket::{Basket, Draft, Length};
 use words::Words;
 
 use super::lengths;
@@ -28,13 +28,8 @@ pub(super) fn figures(draft: &Draft, words: &Words) -> Vec<Figure> {
         figure("stave-length", words.both(staves.length)),
         figure("weaver", words.run(basket.body.weave.length)),
         figure("height", words.both(basket.body.weave.top_height)),
-        figure("across", words.both(across(basket))),
+        figure("across", words.both(basket.across())),
         figure("capacity", capacity),
         figure("work", words.minutes(draft.steps.iter().map(|step| step.work_minutes).sum())),
     ]
-}
-
-/// Diameter over the outer hoop.
-fn across(basket: &Basket) -> Length {
-    basket.body.rim().outer_radius(basket.body.uprights()) * 2.0
 }

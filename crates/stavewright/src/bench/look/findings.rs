@@ -72,5 +72,5 @@ fn step(remedy: &Remedy, words: &Words) -> Option<Step> {
     };
     let mut edits: Vec<Edit> = other.map(|path| Edit::Remove { path }).into_iter().collect();
     edits.push(Edit::Set { path: remedy.key.clone(), value });
-    Some(Step { label: words.with("form-remedy", &args), edits })
+    Some(Step { label: words.with("form-remedy", &args), brings: words.brought(remedy), edits })
 }

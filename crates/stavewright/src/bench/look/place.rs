@@ -176,7 +176,7 @@ mod tests {
             Piece::Clamps,
             Piece::Clamp(2),
             Piece::Pins,
-            Piece::Pin { upright: basket.body.pins().staves[1] },
+            Piece::Pin { upright: basket.body.pins().others.staves[1] },
             Piece::Fillers,
             Piece::Filler(1),
             Piece::Lashing,
