@@ -3,7 +3,7 @@
 mod support;
 
 use basket::Catalogue;
-use basket::pattern::{Form, STARTER, keys, read};
+use basket::pattern::{MouldForm, STARTER, keys, read};
 use proptest::prelude::*;
 
 /// A value that may stand behind a key: sound, doubtful or nonsense.
@@ -117,7 +117,7 @@ proptest! {
 
     #[test]
     fn random_patterns_are_varied_but_finite(pattern in support::any_pattern()) {
-        if let Form::Girths(girths) = &pattern.mould.form {
+        if let MouldForm::Girths(girths) = &pattern.mould.form {
             prop_assert!(girths.len() >= 2);
             prop_assert!(girths.windows(2).all(|pair| pair[0].height < pair[1].height));
         }

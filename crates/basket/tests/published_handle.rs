@@ -9,7 +9,8 @@ use basket::form;
 use basket::lashing::Lashing;
 use basket::measure::Length;
 use basket::pattern::{
-    BailCurve, EarMaterial, EarsPattern, Form, HandlePattern, LashingPattern, MouldPattern, Outline, Side,
+    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, Outline,
+    Side,
 };
 use basket::stock::{Catalogue, Kind};
 use basket::uprights::Uprights;
@@ -84,7 +85,8 @@ fn handle_on(
     let ears = rim_bench::ears(ears, count, radius);
     let rim = rim_bench::rim(count, radius, Some(50.0), Some(&ears));
     let across = Length::mm(2.0 * radius);
-    let upright = Form::Drawn { base: across, rim: across, height: Length::mm(120.0), side: Side::Straight };
+    let upright =
+        MouldForm::Drawn { base: across, rim: across, height: Length::mm(120.0), side: Side::Straight };
     let form = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: upright });
     let weave = unwoven(&form, &uprights);
     let cane = material("cane", Kind::ChairCane, 2.5, 1.0);

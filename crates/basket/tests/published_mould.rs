@@ -3,7 +3,7 @@
 use std::f64::consts::TAU;
 
 use basket::form::{self, Profile, litres_to_us_quarts};
-use basket::pattern::{Form, Girth, MouldPattern, Outline, Side};
+use basket::pattern::{Girth, MouldForm, MouldPattern, Outline, Side};
 use basket::{Angle, Length};
 
 fn mm(figure: f64) -> Length {
@@ -18,14 +18,14 @@ fn close(measured: f64, published: f64, allowance: f64) {
 fn drawn(base: f64, rim: f64, height: f64, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
-        form: Form::Drawn { base: mm(base), rim: mm(rim), height: mm(height), side },
+        form: MouldForm::Drawn { base: mm(base), rim: mm(rim), height: mm(height), side },
     })
 }
 
 fn taped(girths: &[(f64, f64)]) -> form::Form {
     let girths =
         girths.iter().map(|(height, girth)| Girth { height: mm(*height), girth: mm(*girth) }).collect();
-    form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: Form::Girths(girths) })
+    form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: MouldForm::Girths(girths) })
 }
 
 /// A mould that swells and narrows again, as a tape would measure it.
@@ -187,7 +187,7 @@ fn beyond_the_ends_the_wall_is_straight() {
 }
 
 mod any_pattern {
-    use super::{Form, Girth, Length, MouldPattern, Outline, Side, form, taped};
+    use super::{Girth, Length, MouldForm, MouldPattern, Outline, Side, form, taped};
     use proptest::prelude::*;
 
     fn any_length() -> impl Strategy<Value = Length> {
@@ -201,12 +201,12 @@ mod any_pattern {
         .prop_map(Length::mm)
     }
 
-    fn any_form() -> impl Strategy<Value = Form> {
+    fn any_form() -> impl Strategy<Value = MouldForm> {
         let side = prop_oneof![Just(Side::Straight), Just(Side::Cone), Just(Side::Bowl)];
         let drawn = (any_length(), any_length(), any_length(), side)
-            .prop_map(|(base, rim, height, side)| Form::Drawn { base, rim, height, side });
+            .prop_map(|(base, rim, height, side)| MouldForm::Drawn { base, rim, height, side });
         let girth = (any_length(), any_length()).prop_map(|(height, girth)| Girth { height, girth });
-        prop_oneof![drawn, prop::collection::vec(girth, 0..12).prop_map(Form::Girths)]
+        prop_oneof![drawn, prop::collection::vec(girth, 0..12).prop_map(MouldForm::Girths)]
     }
 
     proptest! {

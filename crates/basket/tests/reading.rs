@@ -1,8 +1,8 @@
 //! Patterns are read whole: what stands in them, what is left out, and what the manual says.
 
 use basket::pattern::{
-    BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern, Finish, Form, HandlePattern,
-    LashingStyle, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
+    BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern, Finish, HandlePattern,
+    LashingStyle, MouldForm, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
 };
 use basket::{Catalogue, Length, Pattern};
 
@@ -193,7 +193,7 @@ fn an_even_count_is_not_a_reading_error() {
 #[test]
 fn units_apply_to_bare_numbers() {
     let text = "title = \"T\"\nunits = \"mm\"\n[mould]\ngirths = [[\"0\", \"400\"], [\"100\", \"24 in\"]]\n";
-    let Form::Girths(girths) = read_well(text).mould.form else { panic!("not girths") };
+    let MouldForm::Girths(girths) = read_well(text).mould.form else { panic!("not girths") };
     assert_eq!(girths[0].girth, Length::mm(400.0));
     assert_eq!(girths[1].girth, Length::inches(24.0));
 }

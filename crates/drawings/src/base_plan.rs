@@ -127,7 +127,7 @@ impl Plan<'_> {
         for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
             drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
         }
-        let girth = (self.basket.body.rim().radius().to_mm() * TAU).max(1e-6);
+        let girth = self.basket.body.rim().girth.to_mm().max(1e-6);
         if let Some(ears) = &self.basket.ears {
             for (number, ear) in (1_u32..).zip(&ears.each) {
                 let half = ears.width.to_mm() / girth / 2.0;

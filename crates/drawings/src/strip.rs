@@ -3,8 +3,6 @@
 //!
 //! As on the mould, with the base up, numbers run to the right round the outside.
 
-use std::f64::consts::TAU;
-
 use basket::message::Value;
 use basket::rim::Scarf;
 use basket::{Basket, Length};
@@ -68,12 +66,13 @@ pub fn base_girth(basket: &Basket) -> Length {
 
 /// Girth outside the staves at the middle of the rim.
 pub fn rim_girth(basket: &Basket) -> Length {
-    basket.body.rim().girth + basket.body.uprights().thickness * TAU
+    basket.body.rim().girth_at(basket.body.uprights().thickness)
 }
 
 /// A strip as high as the outer hoop, laid round its outside, with the middle of every pin.
 pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
-    let girth = basket.body.rim().outer_radius(basket.body.uprights()) * TAU;
+    let rim = basket.body.rim();
+    let girth = rim.girth_at(basket.body.uprights().thickness + rim.outer.stock.thickness);
     let strip = Strip { basket, words, girth: girth.to_mm() };
     let args = [
         ("girth", Value::Name(words.both(girth))),

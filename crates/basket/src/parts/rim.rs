@@ -124,6 +124,11 @@ impl Rim {
         self.girth / TAU
     }
 
+    /// Girth so far outside the staves' inner faces, at the middle of the rim (Steiner, 1840).
+    pub fn girth_at(&self, outward: Length) -> Length {
+        (self.girth + TAU * outward).max(Length::ZERO)
+    }
+
     /// Radius of the outer hoop's outer face.
     pub fn outer_radius(&self, uprights: &Uprights) -> Length {
         self.radius() + uprights.thickness + self.outer.stock.thickness

@@ -24,7 +24,7 @@ mod word;
 pub use base::BasePattern;
 pub use finish::Finish;
 pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
-pub use mould::{Form, Girth, MouldPattern, Outline, Side};
+pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{LONGEST_TEXT, Problem, read};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};

@@ -9,13 +9,15 @@ pub struct MouldPattern {
     /// Shape seen from above.
     pub outline: Outline,
     /// Shape seen from the side.
-    pub form: Form,
+    pub form: MouldForm,
 }
 
 impl MouldPattern {
     /// Takes over the rim of another mould, where both are drawn from three figures.
     pub(super) fn widen(&mut self, over: Self) {
-        if let (Form::Drawn { rim, side, .. }, Form::Drawn { rim: wider, .. }) = (&mut self.form, over.form) {
+        if let (MouldForm::Drawn { rim, side, .. }, MouldForm::Drawn { rim: wider, .. }) =
+            (&mut self.form, over.form)
+        {
             *rim = wider;
             if *side == Side::Straight {
                 *side = Side::Cone;
@@ -39,7 +41,7 @@ words! { Outline:
 
 /// Shape of a mould seen from the side.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Form {
+pub enum MouldForm {
     /// Tape measurements: girth at heights, base upward.
     Girths(Vec<Girth>),
     /// Drawn from three figures.

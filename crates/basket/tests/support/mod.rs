@@ -5,8 +5,9 @@ use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
-    Finish, Form, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldPattern, Outline, OvalSide,
-    PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
+    Finish, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, Outline,
+    OvalSide, PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind,
+    WeavePattern,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -103,13 +104,13 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
         if girths.len() < 2 {
             girths.push(Girth { height: Length::mm(5000.0), girth: foot });
         }
-        Form::Girths(girths)
+        MouldForm::Girths(girths)
     });
     let drawn = (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl]))
         .prop_map(|(a, b, height, side)| match side {
-            Side::Straight => Form::Drawn { base: a, rim: a, height, side },
-            Side::Cone => Form::Drawn { base: a, rim: b, height, side },
-            Side::Bowl => Form::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
+            Side::Straight => MouldForm::Drawn { base: a, rim: a, height, side },
+            Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
+            Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
         });
     prop_oneof![girths, drawn].prop_map(|form| MouldPattern { outline: Outline::Round, form }).boxed()
 }

@@ -23,7 +23,7 @@ const HOLDS: f32 = 0.8;
 
 /// How many clamps hold the hoops: an even number that finds room beside the ears.
 pub(crate) fn count(basket: &Basket) -> u32 {
-    let girth = std::f32::consts::TAU * basket.body.rim().radius().to_mm() as f32;
+    let girth = basket.body.rim().girth.to_mm() as f32;
     let ears = basket.ears.as_ref().map_or(0.0, |ears| 2.0 * ears.width.to_mm() as f32);
     (((girth - ears) / APART) as u32 / 2 * 2).min(MOST)
 }
@@ -34,7 +34,7 @@ impl Maker<'_> {
         let basket = self.basket;
         let count = count(basket);
         let half = (count / 2).max(1);
-        let girth = std::f32::consts::TAU * (basket.body.rim().radius().to_mm() as f32).max(1.0);
+        let girth = (basket.body.rim().girth.to_mm() as f32).max(1.0);
         let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
             (
                 ears.each.each_ref().map(|ear| ear.turn as f32),

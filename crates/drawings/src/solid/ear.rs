@@ -38,7 +38,7 @@ impl Maker<'_> {
         let Some(ears) = &basket.ears else { return Vec::new() };
         let (staves, rim) = (basket.body.staves(), basket.body.rim());
         let left = staves.uprights.thickness.to_mm() as f32 - self.blade(ears);
-        let girth = rim.radius().to_mm() * std::f64::consts::TAU;
+        let girth = rim.girth.to_mm();
         let reach = (ears.width + staves.uprights.width).to_mm() / 2.0 / girth.max(1.0);
         let shave = |index: u32| {
             let off = |ear: &Ear| {

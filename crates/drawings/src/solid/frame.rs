@@ -2,7 +2,7 @@
 
 use glam::Vec3;
 
-use super::mesh::direction;
+use super::mesh::toward;
 use super::surface::Surface;
 
 /// An origin and three directions at right angles.
@@ -19,7 +19,7 @@ impl Frame {
     /// wall, `aside` runs round it counter-clockwise, `up` along it.
     pub(super) fn on_wall(surface: &Surface, along: f32, turn: f32) -> Self {
         let node = surface.at(along);
-        let [cos, sin] = direction(turn * std::f32::consts::TAU);
+        let [cos, sin] = toward(turn);
         let out = Vec3::new(node.out_radius * cos, node.out_radius * sin, node.out_height);
         let aside = Vec3::new(-sin, cos, 0.0);
         Self { origin: Vec3::from(node.point(0.0, [cos, sin])), out, aside, up: out.cross(aside) }

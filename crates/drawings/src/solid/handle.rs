@@ -9,7 +9,7 @@ use glam::{Vec2, Vec3};
 use super::colour::{self, Substance};
 use super::detail::Detail;
 use super::maker::Maker;
-use super::mesh::{Ends, Mesh, direction, round};
+use super::mesh::{Ends, Mesh, round, toward};
 use super::part::Part;
 use super::shape::Shape;
 
@@ -34,7 +34,7 @@ impl<'a> Stand<'a> {
         let (handle, ears) = (maker.basket.handle.as_ref()?, maker.basket.ears.as_ref()?);
         let (radius, height) = (maker.ear_radius(), maker.pivot_height(ears));
         let [first, second] = ears.each.map(|ear| {
-            let [cos, sin] = direction(ear.turn as f32 * std::f32::consts::TAU);
+            let [cos, sin] = toward(ear.turn as f32);
             Vec3::new(radius * cos, radius * sin, height)
         });
         Some(Self {

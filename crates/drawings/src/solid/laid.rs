@@ -10,7 +10,7 @@ use super::colour::{self, Substance};
 use super::crossing::{Bends, Crossing, Waypoint};
 use super::lane::{Band, Lane};
 use super::maker::Maker;
-use super::mesh::{Ends, direction};
+use super::mesh::{Ends, direction, toward};
 use super::section::{CrossSection, weaver_section};
 use super::shape::Shape;
 
@@ -111,7 +111,7 @@ impl<'a> Laid<'a> {
     /// The direction of the stave at a place of the row.
     fn angle(&self, place: u32) -> [f32; 2] {
         let turn = self.basket.body.uprights().turn(self.course.fabric.stave_in(self.index, place) + 1);
-        direction((turn * std::f64::consts::TAU) as f32)
+        toward(turn as f32)
     }
 
     fn band_at(&self, place: u32) -> Band {
@@ -194,7 +194,7 @@ impl<'a> Laid<'a> {
         let out = self.crossing.middle[1];
         let mut positions = Vec::with_capacity(4 * steps);
         for step in 0..steps {
-            let angle = direction(std::f32::consts::TAU * step as f32 / steps as f32);
+            let angle = toward(step as f32 / steps as f32);
             let at = |share: f32| self.middle + self.half * (2.0 * share - 1.0);
             let [low, high] = [at(self.lane.band.from), at(self.lane.band.to)];
             for (along, side) in [(low, -1.0), (high, -1.0), (high, 1.0), (low, 1.0)] {

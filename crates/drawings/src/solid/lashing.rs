@@ -10,7 +10,7 @@ use kurbo::Point;
 
 use super::colour;
 use super::maker::Maker;
-use super::mesh::{Ends, direction};
+use super::mesh::{Ends, direction, toward};
 use super::part::{Part, Turned};
 use super::section::section;
 use super::shape::{Shape, turned};
@@ -144,7 +144,7 @@ impl Maker<'_> {
 
 /// The same wrap further round.
 fn again(part: &Part, of: usize, turn: f32) -> Part {
-    let angle = direction(turn * std::f32::consts::TAU);
+    let angle = toward(turn);
     Part {
         mesh: part.mesh.turned(angle),
         edges: turned(&part.edges, angle),
@@ -190,9 +190,8 @@ impl Wrap<'_> {
 
     /// Turns in a millimetre round the rim.
     fn per_turn(&self) -> f32 {
-        let radius =
-            (self.basket.body.rim().radius() + self.basket.body.uprights().thickness / 2.0).to_mm() as f32;
-        1.0 / (std::f32::consts::TAU * radius.max(1.0))
+        let body = &self.basket.body;
+        1.0 / (body.rim().girth_at(body.uprights().thickness / 2.0).to_mm() as f32).max(1.0)
     }
 
     /// Where it passes the top of the rim, in turns: outside and inside.
@@ -228,7 +227,7 @@ impl Wrap<'_> {
             let share = if through { pinched } else { 1.0 };
             let ring = section.iter().rev().map(|[across, out]| {
                 let off = self.layer as f32 * thick + out;
-                let angle = direction((turn + across * share * self.per_turn()) * std::f32::consts::TAU);
+                let angle = toward(turn + across * share * self.per_turn());
                 self.maker
                     .surface
                     .at(low + corner.up + off * corner.face[0])

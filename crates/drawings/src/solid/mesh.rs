@@ -71,8 +71,13 @@ pub(super) fn turn([x, y, z]: [f32; 3], [cos, sin]: [f32; 2]) -> [f32; 3] {
 
 /// Cosine and sine of even steps round a circle.
 pub(super) fn round(segments: u32) -> Vec<[f32; 2]> {
-    let step = std::f32::consts::TAU / segments.max(3) as f32;
-    (0..segments.max(3)).map(|number| direction(number as f32 * step)).collect()
+    let segments = segments.max(3);
+    (0..segments).map(|number| toward(number as f32 / segments as f32)).collect()
+}
+
+/// Cosine and sine of the direction in which a share of a turn lies.
+pub(super) fn toward(turn: f32) -> [f32; 2] {
+    direction(turn * std::f32::consts::TAU)
 }
 
 /// Cosine and sine of an angle.

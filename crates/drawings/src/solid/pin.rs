@@ -10,7 +10,7 @@ use super::colour;
 use super::detail::Detail;
 use super::frame::Frame;
 use super::maker::Maker;
-use super::mesh::{Ends, Mesh, direction, round};
+use super::mesh::{Ends, Mesh, round, toward};
 use super::part::{Part, Turned};
 use super::shape::Shape;
 
@@ -31,9 +31,9 @@ impl Maker<'_> {
             for stave in &set.staves {
                 let turn = basket.body.uprights().turn(*stave) as f32;
                 let (of, from) = *first.get_or_insert((parts.len(), turn));
-                let shape = shape.turned(direction(turn * std::f32::consts::TAU));
+                let shape = shape.turned(toward(turn));
                 let part = Part::new(Piece::Pin { upright: *stave }, colour::stock(&set.stock), shape);
-                let angle = direction((turn - from) * std::f32::consts::TAU);
+                let angle = toward(turn - from);
                 parts.push(Part { turned: Some(Turned { of, angle }), ..part });
             }
         }
@@ -94,7 +94,8 @@ impl Maker<'_> {
 
 /// How far the point can be bent over before it meets the lashing: longer points are nipped off.
 fn clinch_room(basket: &Basket) -> f32 {
-    let pitch = std::f32::consts::TAU * basket.body.rim().inner_radius().to_mm() as f32
-        / basket.body.uprights().count.max(1) as f32;
+    let rim = basket.body.rim();
+    let inside = rim.girth_at(-rim.inner.stock.thickness).to_mm() as f32;
+    let pitch = inside / basket.body.uprights().count.max(1) as f32;
     (pitch - basket.body.lashing().weaver.width.to_mm() as f32) / 2.0 - 0.3
 }

@@ -7,7 +7,7 @@ use basket::rim::Hoop;
 use super::colour;
 use super::detail::Detail;
 use super::maker::Maker;
-use super::mesh::{Ends, direction};
+use super::mesh::{Ends, toward};
 use super::part::Part;
 use super::section::{CrossSection, extent, section};
 use super::shape::Shape;
@@ -47,13 +47,13 @@ impl Maker<'_> {
         let section = self.hoop_section(hoop);
         let thick = section.iter().fold(0.0_f32, |thick, at| thick.max(at[1]));
         let low = rim.along.to_mm() as f32;
-        let girth = std::f32::consts::TAU * (rim.radius().to_mm() as f32).max(1.0);
+        let girth = (rim.girth.to_mm() as f32).max(1.0);
         let lap = (hoop.scarf.lap.to_mm() as f32 / girth).clamp(0.001, 0.45);
         let start = hoop.scarf.turn as f32 - lap / 2.0;
         let per = section.len();
         let mut positions = Vec::new();
         for turn in stations(start, lap, self.steps()) {
-            let angle = direction(turn * std::f32::consts::TAU);
+            let angle = toward(turn);
             let under = (turn - start) / lap;
             let over = (turn - start - 1.0) / lap;
             let wedge = |at: &[f32; 2]| {
@@ -111,7 +111,7 @@ impl Maker<'_> {
         };
         let low = basket.body.rim().along.to_mm() as f32;
         let per = section.len();
-        let room = ROOM / (std::f32::consts::TAU * basket.body.rim().radius().to_mm() as f32).max(1.0);
+        let room = ROOM / (basket.body.rim().girth.to_mm() as f32).max(1.0);
         let piece = |(number, piece): (u32, &FillerPiece)| {
             let from = piece.from_turn as f32 + room;
             let whole = (piece.to_turn - piece.from_turn).abs() > 0.999;
@@ -119,7 +119,7 @@ impl Maker<'_> {
             let steps = (self.steps() as f32 * span).ceil().max(1.0) as u32;
             let positions: Vec<[f32; 3]> = (0..=steps)
                 .flat_map(|step| {
-                    let angle = direction((from + span * step as f32 / steps as f32) * std::f32::consts::TAU);
+                    let angle = toward(from + span * step as f32 / steps as f32);
                     section.iter().map(move |[up, out]| self.surface.at(low + up).point(*out, angle))
                 })
                 .collect();

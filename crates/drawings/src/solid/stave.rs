@@ -6,7 +6,7 @@ use basket::{Length, Piece};
 
 use super::detail::Detail;
 use super::maker::Maker;
-use super::mesh::direction;
+use super::mesh::{direction, toward};
 use super::part::{Part, Turned};
 use super::section::{CrossSection, section};
 use super::shape::Shape;
@@ -49,7 +49,7 @@ impl Maker<'_> {
         (0..basket.body.uprights().count)
             .map(|index| {
                 let turn = basket.body.uprights().turn(index + 1);
-                let at = |turn: f64| direction((turn * std::f64::consts::TAU) as f32);
+                let at = |turn: f64| toward(turn as f32);
                 let angle = at(turn);
                 let shave = shaves.iter().find(|shave| shave.stave == index);
                 // Where an ear stands the tip is cut at once: the ear's head has its place.

@@ -5,7 +5,7 @@ use super::finding::{Finding, Grade, Place};
 use super::write;
 use crate::form::Undercut;
 use crate::measure::Length;
-use crate::pattern::Form;
+use crate::pattern::MouldForm;
 use crate::pattern::keys;
 use crate::piece::Piece;
 
@@ -42,7 +42,7 @@ fn narrowing(case: &Case<'_>) -> Undercut {
 fn straightened(case: &Case<'_>) -> (&'static str, String) {
     let units = case.units();
     match &case.pattern.mould.form {
-        Form::Girths(girths) => {
+        MouldForm::Girths(girths) => {
             let mut widest = Length::ZERO;
             let rows: Vec<String> = girths
                 .iter()
@@ -53,6 +53,6 @@ fn straightened(case: &Case<'_>) -> (&'static str, String) {
                 .collect();
             (keys::mould::GIRTHS.path, format!("[{}]", rows.join(", ")))
         }
-        Form::Drawn { base, .. } => (keys::mould::RIM.path, write::at_least(*base, units)),
+        MouldForm::Drawn { base, .. } => (keys::mould::RIM.path, write::at_least(*base, units)),
     }
 }

@@ -5,7 +5,7 @@ use std::f64::consts::TAU;
 use super::curve::{Piece, Point};
 use super::pchip;
 use crate::measure::{Angle, Length};
-use crate::pattern::{Form, MouldPattern, Side};
+use crate::pattern::{MouldForm, MouldPattern, Side};
 
 /// Panels into which a curved piece is cut, unless there are very many pieces.
 const PANELS: usize = 32;
@@ -66,11 +66,11 @@ impl Profile {
     /// pointed one; all results are finite.
     pub fn of(pattern: &MouldPattern) -> Self {
         match &pattern.form {
-            Form::Girths(girths) => {
+            MouldForm::Girths(girths) => {
                 let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
                 Self::through(&places)
             }
-            Form::Drawn { base, rim, height, side } => {
+            MouldForm::Drawn { base, rim, height, side } => {
                 let (base, rim) = (*base / 2.0, *rim / 2.0);
                 match side {
                     Side::Straight => Self::cone(base, base, *height),

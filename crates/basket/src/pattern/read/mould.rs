@@ -8,7 +8,7 @@ use super::raw::type_name;
 use super::section::Section;
 use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, RIM, SHAPE, SIDE};
 use crate::pattern::keys::{self, PART, PLACE};
-use crate::pattern::{Form, Girth, MouldPattern, Side};
+use crate::pattern::{Girth, MouldForm, MouldPattern, Side};
 
 const GIRTHS_EXAMPLE: &str = r#"girths = [ ["0", "15 1/2"], ["4", "24"] ], or base, rim, height and side"#;
 
@@ -38,7 +38,7 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
     Some(MouldPattern { outline, form: form? })
 }
 
-fn girths(section: &Section) -> Option<Form> {
+fn girths(section: &Section) -> Option<MouldForm> {
     let list = section.list(&GIRTHS, GIRTHS.takes)?;
     if list.len() < 2 {
         section.problem(
@@ -50,7 +50,7 @@ fn girths(section: &Section) -> Option<Form> {
     }
     let read: Vec<Option<Girth>> = list.iter().map(|entry| girth(section.context, entry)).collect();
     let girths: Vec<Girth> = read.into_iter().collect::<Option<_>>()?;
-    in_rising_order(section, list, &girths).then_some(Form::Girths(girths))
+    in_rising_order(section, list, &girths).then_some(MouldForm::Girths(girths))
 }
 
 fn girth(context: Context, entry: &Spanned<DeValue<'_>>) -> Option<Girth> {
@@ -92,7 +92,7 @@ fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[G
     fine
 }
 
-fn drawn(section: &Section) -> Option<Form> {
+fn drawn(section: &Section) -> Option<MouldForm> {
     section.need(&[&BASE, &RIM, &HEIGHT]);
     let (base, rim, height) = (section.get(&BASE), section.get(&RIM), section.get(&HEIGHT));
     let side = if section.has(&SIDE) { section.get(&SIDE) } else { SIDE.constant() };
@@ -108,5 +108,5 @@ fn drawn(section: &Section) -> Option<Form> {
         section.problem(&SIDE, message, r#"write side = "cone", or a smaller base"#);
         return None;
     }
-    Some(Form::Drawn { base, rim, height, side })
+    Some(MouldForm::Drawn { base, rim, height, side })
 }

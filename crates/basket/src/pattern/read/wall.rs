@@ -4,7 +4,7 @@ use super::course::course;
 use super::section::Section;
 use crate::measure::Length;
 use crate::pattern::keys::{self, staves, taper, weave};
-use crate::pattern::{CoursePattern, Form, MouldPattern, StavesPattern, TaperPattern, WeavePattern};
+use crate::pattern::{CoursePattern, MouldForm, MouldPattern, StavesPattern, TaperPattern, WeavePattern};
 
 pub(super) fn staves(file: &Section) -> StavesPattern {
     let Some(section) = file.section(&keys::STAVES) else {
@@ -65,7 +65,7 @@ pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePatter
 
 fn mould_height(mould: &MouldPattern) -> Option<Length> {
     match &mould.form {
-        Form::Girths(girths) => girths.last().map(|last| last.height),
-        Form::Drawn { height, .. } => Some(*height),
+        MouldForm::Girths(girths) => girths.last().map(|last| last.height),
+        MouldForm::Drawn { height, .. } => Some(*height),
     }
 }

@@ -5,7 +5,7 @@ use basket::message::Value;
 use basket::pattern::keys::{
     self, Declared, Group, Usual, ears, filler, handle, mould, rim, staves, taper, weave,
 };
-use basket::pattern::{BailCurve, EarMaterial, FillerPattern, Form, HandleKind, Pattern, Word};
+use basket::pattern::{BailCurve, EarMaterial, FillerPattern, HandleKind, MouldForm, Pattern, Word};
 use words::Words;
 
 use super::field::{Making, in_file};
@@ -66,7 +66,7 @@ impl FormInput<'_> {
         let within = |part: &str| path.strip_prefix(part).is_some_and(|rest| rest.starts_with('.'));
         let curve = self.pattern.handle.as_ref().and_then(|handle| handle.curve);
         let fits = if drawn.iter().any(|key| key.path() == path) {
-            matches!(self.pattern.mould.form, Form::Drawn { .. })
+            matches!(self.pattern.mould.form, MouldForm::Drawn { .. })
         } else if path == filler::STOCK.path {
             self.basket.body.filler().is_some()
         } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {

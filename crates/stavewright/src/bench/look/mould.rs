@@ -2,7 +2,7 @@
 
 use basket::pattern::keys::Declared;
 use basket::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, RIM, SIDE};
-use basket::pattern::{Form, Pattern, Side, Word};
+use basket::pattern::{MouldForm, Pattern, Side, Word};
 use basket::{Basket, Length};
 use words::Words;
 
@@ -20,8 +20,8 @@ const TAKEN: u32 = 5;
 pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words: &Words) -> Mould {
     let profile = &basket.body.form.profile;
     let girths = match &pattern.mould.form {
-        Form::Girths(girths) => girths.as_slice(),
-        Form::Drawn { .. } => &[],
+        MouldForm::Girths(girths) => girths.as_slice(),
+        MouldForm::Drawn { .. } => &[],
     };
     let entries = written.entries(GIRTHS.path);
     let one = |(index, girth): (usize, &basket::pattern::Girth)| Girth {
