@@ -1106,6 +1106,10 @@ export type Step = {
  */
 label: string, 
 /**
+ * What comes with it, a sentence for each care.
+ */
+brings: Array<string>, 
+/**
  * The changes.
  */
 edits: Array<Edit>, };

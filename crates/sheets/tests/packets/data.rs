@@ -93,7 +93,7 @@ fn examples_are_as_the_schema_says() {
 fn keys_that_other_programs_rely_on() {
     let file = json(STOPPED);
     assert_eq!(file["format"], "stavewright-basket");
-    assert_eq!(file["version"], 2);
+    assert_eq!(file["version"], 3);
     assert_eq!((&file["of"], &file["lid"]), (&Json::from("body"), &Json::Null));
     for pointer in [
         "/staves/count",
@@ -156,7 +156,8 @@ fn colours_have_a_column_of_their_own() {
     assert_ne!(dyed, FIXED);
     let file = json(&dyed);
     let weavers: Vec<&Json> =
-        file["cuts"].as_array().expect("a list").iter().filter(|cut| cut["kind"] == "weaver").collect();
+        file["cuts"].as_array().expect("a list").iter().filter(|cut| cut["kind"] == "course").collect();
     assert_eq!(weavers[0]["colour"], "blue");
+    assert_eq!((&weavers[0]["number"], &weavers[1]["number"]), (&Json::from(1), &Json::from(2)));
     assert_eq!((&weavers[1]["colour"], &weavers[0]["shape"]), (&Json::Null, &Json::from("")));
 }
