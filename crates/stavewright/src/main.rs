@@ -3,6 +3,7 @@
 
 mod bench;
 mod cli;
+mod disk;
 mod drawn;
 mod failure;
 mod input;
