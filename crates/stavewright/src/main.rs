@@ -13,6 +13,7 @@ mod progress;
 mod raster;
 mod report;
 mod screen;
+mod signs;
 mod single;
 mod source;
 
