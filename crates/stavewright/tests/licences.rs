@@ -19,8 +19,8 @@ use toml_edit::DocumentMut;
 const FONTS: [(&str, &str); 4] = [
     ("DejaVu Sans Mono", "Bitstream-Vera"),
     ("Libertinus Serif", "OFL-1.1"),
-    ("New Computer Modern", "LPPL-1.3c"),
-    ("New Computer Modern Math", "LPPL-1.3c"),
+    ("NewComputerModern", "LPPL-1.3c"),
+    ("NewComputerModern Math", "LPPL-1.3c"),
 ];
 
 fn root() -> PathBuf {
