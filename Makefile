@@ -8,9 +8,12 @@
 
 PATTERN ?= patterns/harbour-bread-basket.toml
 CARGO   ?= cargo
-PROGRAM  = $(abspath $(or $(CARGO_TARGET_DIR),target))/debug/stavewright
+# What `make dist` builds with: release takes minutes and is what to hand out; dev is for a trial.
+PROFILE ?= release
+TARGET   = $(abspath $(or $(CARGO_TARGET_DIR),target))
+PROGRAM  = $(TARGET)/debug/stavewright
 
-.PHONY: help setup page house run test bench
+.PHONY: help setup page house run test bench deny licences dist try-dist
 
 help:
 	@echo "make run     draft $(PATTERN) into out/ and open it on the bench (another: make run PATTERN=my.toml)"
@@ -18,6 +21,10 @@ help:
 	@echo "make house   the rules of the house alone: circles of imports, lengths, constructors, idle functions"
 	@echo "make page    build the page that the bench serves; run and test do it by themselves"
 	@echo "make bench   measure the targets (computing, drafting with and without sheets)"
+	@echo "make deny     ask cargo-deny, if it is at hand, for licences, bans and sources (deny.toml)"
+	@echo "make licences write the list of parts anew that \`stavewright licences\` prints"
+	@echo "make dist     an archive that runs without Rust and Node, in target/dist (for a trial: PROFILE=dev)"
+	@echo "make try-dist unpack it into an empty root and use it there"
 	@echo "make setup   install the tools that are missing; run and test do it by themselves"
 
 setup:
@@ -58,3 +65,22 @@ test: setup page
 # Our own crates are optimised here as in a release; their dependencies are so anyway.
 bench: setup
 	$(CARGO) --config profile.dev.opt-level=3 bench --profile dev --workspace
+
+# `make test` holds the same rules against what cargo says (crates/stavewright/tests/licences.rs).
+deny:
+	@if $(CARGO) deny --version >/dev/null 2>&1; then \
+		$(CARGO) deny check licenses bans sources; \
+	else \
+		echo "cargo-deny is not at hand; asking our own test"; $(CARGO) test -p stavewright --test licences; \
+	fi
+
+licences:
+	STAVEWRIGHT_UPDATE=1 $(CARGO) test -p stavewright --test licences
+
+# The page is put into the program, whatever the profile.
+dist: setup page
+	$(CARGO) build --locked --profile $(PROFILE) -p stavewright --bin stavewright --features rust-embed/debug-embed
+	scripts/dist/pack $(TARGET)/$(if $(filter dev,$(PROFILE)),debug,$(PROFILE))/stavewright
+
+try-dist:
+	scripts/dist/try $(lastword $(sort $(wildcard $(TARGET)/dist/*.tar.gz)))

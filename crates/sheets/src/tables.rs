@@ -19,11 +19,29 @@ struct CutFile<'a> {
 }
 
 pub(crate) fn csv(draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
+    let mut plain = csv::Writer::from_writer(Vec::new());
     for cut in cuts(&draft.cuts, words) {
-        writer.serialize(cut)?;
+        plain.serialize(cut)?;
     }
+    let plain = whole(plain)?;
+    let mut guarded = csv::Writer::from_writer(Vec::new());
+    for record in csv::ReaderBuilder::new().has_headers(false).from_reader(&*plain).records() {
+        guarded.write_record(record?.iter().map(guarded_cell))?;
+    }
+    whole(guarded)
+}
+
+fn whole(writer: csv::Writer<Vec<u8>>) -> Result<Vec<u8>, SheetError> {
     writer.into_inner().map_err(|error| SheetError::Csv(error.into_error().into()))
+}
+
+/// A cell that no spreadsheet takes for a formula: one that begins as a formula may, or with an
+/// apostrophe, has an apostrophe put before it. So a program gets the exact text back by taking one
+/// apostrophe off whatever begins with one. The signs are those of OWASP's page on CSV injection.
+fn guarded_cell(cell: &str) -> String {
+    const FIRST: [char; 12] =
+        ['\'', '=', '+', '-', '@', '\t', '\r', '\n', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
+    if cell.starts_with(FIRST) { format!("'{cell}") } else { cell.to_owned() }
 }
 
 pub(crate) fn json(draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {

@@ -1,14 +1,14 @@
 //! Weaves drawn by hand in a file of their own: rows of signs, or a picture with a dot a crossing.
 
-use std::fs;
-use std::path::Path;
+use std::io::{self, Read};
+use std::path::{Path, PathBuf};
 
 use basket::pattern::Pattern;
 use basket::pattern::drawn::{Drawn, DrawnFault};
 use resvg::tiny_skia::{Pixmap, PremultipliedColorU8};
 
 use crate::failure::Failure;
-use crate::input;
+use crate::input::{self, Unopened};
 use crate::source::{Origin, Text};
 
 /// The largest picture that is read, in bytes.
@@ -21,10 +21,29 @@ const LIGHT: f64 = 160.0;
 pub(crate) fn load(pattern: &mut Pattern, folder: &Path) -> Result<(), Failure> {
     for course in &mut pattern.weave.courses {
         if let Some(name) = &course.chart_file {
-            course.chart = Some(read(&folder.join(name))?);
+            course.chart = Some(read(&found(folder, name)?)?);
         }
     }
     Ok(())
+}
+
+/// The chart's file as the pattern names it, if it really lies in the pattern's folder or below.
+fn found(folder: &Path, name: &str) -> Result<PathBuf, Failure> {
+    let path = folder.join(name);
+    let origin = Origin::File(path.clone());
+    match input::inside(folder, name) {
+        Ok(_) => Ok(path),
+        Err(Unopened::Refused(error)) if error.kind() == io::ErrorKind::NotFound => Err(Failure::of_file(
+            &origin,
+            "there is no such file",
+            "A chart lies in the pattern's own folder or below; check its name and its capitals.",
+        )),
+        Err(unopened) => Err(Failure::of_file(
+            &origin,
+            unopened,
+            "Copy the chart itself into the pattern's folder; a link that leads out of it is not followed.",
+        )),
+    }
 }
 
 fn read(path: &Path) -> Result<Drawn, Failure> {
@@ -62,21 +81,19 @@ fn misdrawn(text: &Text, fault: &DrawnFault) -> Failure {
 }
 
 fn picture(path: &Path, origin: &Origin) -> Result<Drawn, Failure> {
-    let size = fs::metadata(path).map(|about| about.len());
-    if size.as_ref().is_ok_and(|size| *size > LARGEST) {
+    let cannot = |unopened: Unopened| {
+        Failure::of_file(origin, unopened, "The chart lies beside the pattern; check its name.")
+    };
+    let file = input::open(path).map_err(cannot)?;
+    let mut bytes = Vec::new();
+    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(|error| cannot(error.into()))?;
+    if bytes.len() as u64 > LARGEST {
         return Err(Failure::of_file(
             origin,
             "more than 8 MB, far too large for a chart",
             "Draw one dot a crossing.",
         ));
     }
-    let bytes = fs::read(path).map_err(|error| {
-        Failure::of_file(
-            origin,
-            format!("cannot be read: {error}"),
-            "The chart lies beside the pattern; check its name.",
-        )
-    })?;
     let picture = Pixmap::decode_png(&bytes).map_err(|error| {
         Failure::of_file(
             origin,

@@ -9,6 +9,7 @@ use sheets::SheetError;
 
 use crate::report::problems;
 use crate::screen;
+use crate::signs;
 use crate::source::{Origin, Text};
 
 /// Why a command could not do its work.
@@ -60,7 +61,7 @@ impl Failure {
     pub(crate) fn report(&self) {
         let said = match self {
             Self::Misread { text, problems } => problems::render(text, problems, io::stderr().is_terminal()),
-            Self::Plain { message, help } => plainly(message, help),
+            Self::Plain { message, help } => plainly(&signs::shown(message), &signs::shown(help)),
             Self::NobodyListens => return,
         };
         screen::tell(&said);

@@ -1,11 +1,13 @@
 //! Reading a small text file that somebody else wrote: every way in which that goes wrong has its
 //! own message.
 
-use std::fs::File;
+mod open;
+
 use std::io::{self, Read};
-use std::path::Path;
 
 use basket::pattern::Problem;
+
+pub(crate) use self::open::{Unopened, inside, open};
 
 use crate::failure::Failure;
 use crate::source::{Origin, Text};
@@ -18,7 +20,7 @@ pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {
     let bytes = match &origin {
         Origin::Standard => read_limited(&origin, io::stdin().lock())?,
         Origin::File(path) => {
-            let file = open(&origin, path)?;
+            let file = open(path).map_err(|unopened| cannot_open(&origin, unopened))?;
             read_limited(&origin, file)?
         }
     };
@@ -35,15 +37,14 @@ pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {
     Ok(Text { origin, content })
 }
 
-fn open(origin: &Origin, path: &Path) -> Result<File, Failure> {
-    let about = path.metadata().map_err(|error| cannot_read(origin, &error))?;
-    if about.is_dir() {
-        return Err(Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it."));
-    }
-    if about.len() > LIMIT {
-        return Err(too_large(origin));
-    }
-    File::open(path).map_err(|error| cannot_read(origin, &error))
+fn cannot_open(origin: &Origin, unopened: Unopened) -> Failure {
+    let help = match &unopened {
+        Unopened::Refused(error) => return cannot_read(origin, error),
+        Unopened::Odd("a folder") => "Name the file inside it.",
+        Unopened::Odd("a pipe") => "To send a text from another program, name the file - instead.",
+        Unopened::Odd(_) | Unopened::Outside => "Name a file.",
+    };
+    Failure::of_file(origin, unopened, help)
 }
 
 fn read_limited(origin: &Origin, source: impl Read) -> Result<Vec<u8>, Failure> {
@@ -64,9 +65,6 @@ fn cannot_read(origin: &Origin, error: &io::Error) -> Failure {
             "you may not read this file",
             "Ask its owner, or copy it to a folder of your own.",
         ),
-        io::ErrorKind::IsADirectory => {
-            Failure::of_file(origin, "this is a folder, not a file", "Name the file inside it.")
-        }
         _ => Failure::of_file(origin, format!("cannot be read: {error}"), ""),
     }
 }

@@ -3,6 +3,7 @@
 
 mod bench;
 mod cli;
+mod disk;
 mod drawn;
 mod failure;
 mod input;
@@ -12,6 +13,7 @@ mod progress;
 mod raster;
 mod report;
 mod screen;
+mod signs;
 mod single;
 mod source;
 

@@ -2,7 +2,6 @@
 
 mod extras;
 
-use std::fs::File;
 use std::io::{Cursor, Read};
 use std::path::Path;
 
@@ -13,6 +12,7 @@ use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageFormat, ImageReader, 
 use sheets::Photos;
 
 use crate::failure::Failure;
+use crate::input::{self, Unopened};
 use crate::source::Text;
 
 /// The largest photograph that is read, and all together, in bytes.
@@ -45,23 +45,21 @@ pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
 type Fault = (String, &'static str);
 
 fn read(folder: &Path, photo: &Photo) -> Result<Vec<u8>, Fault> {
-    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
     let missing = |error: std::io::Error| {
         let help = "the path starts in the pattern's own folder; check the name and its capitals";
         (format!("cannot be read: {error}"), help)
     };
-    let path = folder.join(&photo.path).canonicalize().map_err(missing)?;
-    if !folder.canonicalize().is_ok_and(|folder| path.starts_with(folder)) {
-        return Err((
+    let unopened = |unopened: Unopened| match unopened {
+        Unopened::Outside => (
             "lies outside the pattern's folder".to_owned(),
             "copy the photo itself into the folder; a link that leads out of it is not followed",
-        ));
-    }
-    if !path.is_file() {
-        return Err(("is not a file".to_owned(), "name the picture file itself"));
-    }
+        ),
+        Unopened::Odd(_) => ("is not a file".to_owned(), "name the picture file itself"),
+        Unopened::Refused(error) => missing(error),
+    };
+    let file = input::inside(folder, &photo.path).and_then(|path| input::open(&path)).map_err(unopened)?;
     let mut bytes = Vec::new();
-    File::open(&path).and_then(|file| file.take(LARGEST + 1).read_to_end(&mut bytes)).map_err(missing)?;
+    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(missing)?;
     if bytes.len() as u64 > LARGEST {
         let help = "save it smaller; 2000 pixels across are plenty for print";
         return Err(("is larger than 10 MB".to_owned(), help));

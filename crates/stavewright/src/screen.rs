@@ -1,12 +1,14 @@
 //! The terminal: width, colours, and printing without ever failing loudly.
 //!
-//! Colour goes out only to a terminal that wants it (`anstream` honours `NO_COLOR` and `CLICOLOR`).
+//! Of what a terminal obeys, only our own styles go out (see [`signs`]). Colour goes out only to a terminal that wants it (`anstream` honours `NO_COLOR` and `CLICOLOR`).
 
 use std::io::{self, Write};
 
 use anstyle::{AnsiColor, Style};
 use serde::Serialize;
 use textwrap::{WordSeparator, WordSplitter};
+
+use crate::signs;
 
 /// No line of an answer is longer.
 pub(crate) const WIDTH: usize = 80;
@@ -33,20 +35,24 @@ pub(crate) fn wrap(text: &str, first: &str, rest: &str) -> String {
 
 /// Prints an answer on standard output.
 pub(crate) fn print(text: &str) -> io::Result<()> {
-    let mut out = anstream::stdout().lock();
-    out.write_all(text.as_bytes())?;
-    out.flush()
+    write(&signs::styled(text))
 }
 
 /// Says something on standard error, if anyone is there to hear it.
 pub(crate) fn tell(text: &str) {
     let mut out = anstream::stderr().lock();
-    let _ = out.write_all(text.as_bytes()).and_then(|()| out.flush());
+    let _ = out.write_all(signs::styled(text).as_bytes()).and_then(|()| out.flush());
 }
 
 /// Prints a value for other programs.
 pub(crate) fn print_json(value: &impl Serialize) -> io::Result<()> {
-    print(&(serde_json::to_string_pretty(value)? + "\n"))
+    write(&(signs::json(&serde_json::to_string_pretty(value)?) + "\n"))
+}
+
+fn write(text: &str) -> io::Result<()> {
+    let mut out = anstream::stdout().lock();
+    out.write_all(text.as_bytes())?;
+    out.flush()
 }
 
 #[cfg(test)]

@@ -68,7 +68,7 @@ fn a_file_far_too_large() {
 #[test]
 fn a_source_without_end() {
     let said = refused(&room(), Path::new("/dev/zero"));
-    assert!(said.contains("/dev/zero: more than 1 MB"), "{said}");
+    assert!(said.contains("/dev/zero: this is a device, not a file"), "{said}");
 }
 
 #[cfg(unix)]
@@ -123,6 +123,43 @@ fn an_impossible_value_is_pointed_at() {
     misread("lap = \"4\"", "lap = nan", "nan");
     misread("rows = 4", "rows = 0", "0");
     misread("[\"1\", \"19 3/4\"]", "[\"-1\", \"19 3/4\"]", "-1");
+}
+
+#[test]
+fn a_chart_outside_the_patterns_folder_is_pointed_at() {
+    for name in ["../waves.csv", "/etc/passwd", "a/../../waves.csv", "C:waves.csv"] {
+        let course =
+            format!("{{ weave = \"drawn\", weaver = \"cane fine\", rows = 4, chart-file = \"{name}\" }},");
+        misread("courses = [", &format!("courses = [\n{course}"), &format!("\"{name}\""));
+    }
+}
+
+#[test]
+fn signs_that_a_terminal_obeys_are_shown() {
+    let text = "title = \"Tin\u{1b}[2J\u{7}pail\u{202e}\"\nunits = \"\u{1b}]0;owned\u{7}\"\nstvaes\u{9b}8m = \u{2066}3\n";
+    for part in [text, &text[text.find("units").unwrap()..], &text[text.find("stvaes").unwrap()..]] {
+        let said = refused_text(part);
+        let obeyed = |sign: char| sign.is_control() && sign != '\n' || "\u{202e}\u{2066}".contains(sign);
+        assert!(!said.contains(obeyed), "{said:?}");
+        assert!(said.contains('␛') || said.contains("\\u{9b}"), "{said}");
+    }
+    let said = refused(&room(), Path::new("no\u{1b}[31m\u{202e}such.toml"));
+    assert!(said.contains("no␛[31m\\u{202e}such.toml: there is no such file"), "{said}");
+}
+
+#[test]
+fn a_title_cannot_turn_the_line_on_the_screen_and_json_says_it_as_it_is() {
+    let room = room();
+    let title = "Harbour \u{202e}daerb";
+    changed(&room, "Harbour bread basket", title);
+    let said = run(stavewright(room.path()).args(["draft", "changed.toml", "--no-sheets"]));
+    assert!(said.out.contains("Harbour \\u{202e}daerb"), "{}", said.out);
+    assert!(!said.out.contains('\u{202e}'), "{}", said.out);
+    let said =
+        run(stavewright(room.path()).args(["draft", "changed.toml", "--no-sheets", "--format", "json"]));
+    assert!(!said.out.contains('\u{202e}'), "{}", said.out);
+    let basket: serde_json::Value = serde_json::from_str(&said.out).unwrap();
+    assert_eq!(basket["title"], title);
 }
 
 #[test]

@@ -47,6 +47,11 @@ fn help_of_check() {
 }
 
 #[test]
+fn help_of_licences() {
+    insta::assert_snapshot!(help(&["licences"]));
+}
+
+#[test]
 fn help_of_new() {
     insta::assert_snapshot!(help(&["new"]));
 }

@@ -9,7 +9,7 @@ use assert_cmd::Command;
 use common::{Said, changed, harbour, names, pattern, room, run, stavewright};
 use serde_json::Value;
 
-const DATA: [&str; 5] = ["base.svg", "basket.json", "cuts.csv", "cuts.json", "section.svg"];
+const DATA: [&str; 6] = ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "section.svg"];
 const SHEETS: [&str; 4] = ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "templates.pdf"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
@@ -50,10 +50,38 @@ fn without_sheets_there_is_no_pdf() {
 fn a_packet_is_replaced_whole() {
     let room = room();
     assert!(quick(room.path(), &["--out", "packet"]).code < 2);
-    fs::write(room.path().join("packet/handout.pdf"), "of an earlier draft").unwrap();
-    assert!(quick(room.path(), &["--out", "packet/"]).code < 2);
+    let metric = quick(room.path(), &["--out", "packet/", "--units", "mm"]);
+    assert!(metric.code < 2 && !metric.out.contains("Kept"), "{}", metric.out);
     assert_eq!(names(&room.path().join("packet")), DATA);
     assert_eq!(names(room.path()), ["packet"]);
+}
+
+#[test]
+fn a_packet_with_a_file_changed_by_hand_is_kept_and_told() {
+    let room = room();
+    assert!(quick(room.path(), &["--out", "packet"]).code < 2);
+    fs::write(room.path().join("packet/cuts.csv"), "mine").unwrap();
+    let said = quick(room.path(), &["--out", "packet"]);
+    let told = "Kept packet-edited, the packet that was there:\n  changed by hand: cuts.csv\n";
+    assert!(said.code < 2 && said.out.ends_with(told), "{}", said.out);
+    assert_eq!(fs::read_to_string(room.path().join("packet-edited/cuts.csv")).unwrap(), "mine");
+    assert_eq!(names(room.path()), ["packet", "packet-edited"]);
+}
+
+#[test]
+fn the_list_in_a_packet_is_read_by_the_usual_tool() {
+    let room = room();
+    assert!(quick(room.path(), &["--out", "packet"]).code < 2);
+    let Ok(check) = std::process::Command::new("sha256sum")
+        .args(["--check", "--strict", "checksums.txt"])
+        .current_dir(room.path().join("packet"))
+        .output()
+    else {
+        return; // a system without that tool
+    };
+    let said = String::from_utf8_lossy(&check.stdout);
+    assert!(check.status.success(), "{said}");
+    assert_eq!(said.lines().count(), DATA.len() - 1, "{said}");
 }
 
 #[test]

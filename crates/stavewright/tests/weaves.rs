@@ -228,7 +228,7 @@ fn a_faulty_drawing_is_told_where_and_how() {
         ("broken.png", "not a picture that can be read"),
         ("chart.gif", "a chart is a .csv, .txt or .png file"),
         ("grey.png", "the dot 2 from the left, 2 from the top (#808080) is neither dark nor light"),
-        ("missing.png", "cannot be read"),
+        ("missing.png", "there is no such file"),
         ("missing.csv", "there is no such file"),
     ] {
         let path = drawn(&room, name);

@@ -8,7 +8,7 @@ use boon::{Compiler, Schemas};
 use serde_json::Value as Json;
 use sheets::{PacketFile, basket_json, data};
 
-use crate::common::{FIXED, STOPPED, draft, text, words};
+use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, text, words};
 
 const MANUAL: &str = include_str!("../../../../docs/basket-json.md");
 /// The example patterns.
@@ -133,6 +133,45 @@ fn no_sentence_is_missing() {
             }
         }
     }
+}
+
+/// What a program does with a cell of `cuts.csv`, as the manual says.
+fn exact(cell: &str) -> &str {
+    cell.strip_prefix('\'').unwrap_or(cell)
+}
+
+#[test]
+fn no_cell_of_the_cut_list_is_a_formula_and_each_says_what_it_said() {
+    // The first signs that OWASP's page on CSV injection names, and the sign that guards against them.
+    let names = ["=1+1", "+49", "-reed", "@SUM(A1)", "'tis", "''", "=cmd|' /C calc'!A0", "\u{ff1d}1"];
+    let mut tried = 0;
+    for name in names {
+        let pattern = HARBOUR.replace(
+            "[staves]\nstock = \"flat oval reed 1/4 in\"",
+            &format!(
+                "[materials.\"{name}\"]\nlike = \"flat oval reed 1/4 in\"\n\n[staves]\nstock = \"{name}\""
+            ),
+        );
+        let files = data_of(&pattern);
+        let json: Json = serde_json::from_str(text(&files, "cuts.json")).expect("it is JSON");
+        let mut table = csv::Reader::from_reader(file(&files, "cuts.csv"));
+        let header = table.headers().expect("a header").clone();
+        for (record, cut) in table.records().zip(json["cuts"].as_array().expect("a list")) {
+            for (key, cell) in header.iter().zip(&record.expect("a row")) {
+                assert!(
+                    !cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '\u{ff1d}']),
+                    "{key}: {cell}"
+                );
+                match &cut[key] {
+                    Json::String(said) => assert_eq!(exact(cell), said, "{key}"),
+                    Json::Number(number) => assert_eq!(cell.parse().ok(), number.as_f64(), "{key}"),
+                    nothing => assert!(nothing.is_null() && cell.is_empty(), "{key}: {nothing} {cell}"),
+                }
+                tried += usize::from(exact(cell) == name);
+            }
+        }
+    }
+    assert!(tried >= names.len(), "each name stands in the list: {tried}");
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use std::fs;
 use std::hash::{DefaultHasher, Hash, Hasher};
-use std::io::{self, Write};
+use std::io;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 use std::time::UNIX_EPOCH;
@@ -15,7 +15,8 @@ use super::look::problems;
 use super::refusal::Refusal;
 use super::text::Written;
 use crate::bench::api::EditValue;
-use crate::packet;
+use crate::disk::{fault, flush_folder};
+use crate::single::{self, Unwritten};
 
 /// What pattern files end in.
 const ENDING: &str = ".toml";
@@ -116,10 +117,24 @@ impl Folder {
         if present.hash != base {
             return Err(changed(name).with_present(Some(present)));
         }
-        let file = self.file(name)?;
-        let written = self.beside(source).and_then(|fresh| fresh.persist(&file).map_err(|error| error.error));
-        written.and_then(|_| self.flush()).map_err(|error| cannot_write(name, &error))?;
+        single::replace(&self.file(name)?, present.source.as_bytes(), source.as_bytes())
+            .map_err(|unwritten| self.unwritten(name, unwritten))?;
         Ok(Saved { name: name.to_owned(), hash: hash(source) })
+    }
+
+    fn unwritten(&self, name: &str, unwritten: Unwritten) -> Refusal {
+        match unwritten {
+            Unwritten::Changed => changed(name).with_present(self.read(name).ok()),
+            Unwritten::Protected => left(name, "this file is write-protected, and is left as it is"),
+            Unwritten::Owner => left(name, "this file belongs to somebody else, and is left as it is"),
+            Unwritten::Refused(error) => cannot_write(name, &error),
+            Unwritten::Unsure(error) => Refusal::new(
+                StatusCode::INTERNAL_SERVER_ERROR,
+                format!("it is saved, but may not outlast a loss of power: {}", fault::reason(&error)),
+                format!("{name}{ENDING}"),
+                "Look after the disk, then save again.",
+            ),
+        }
     }
 
     /// Gives a file another name that is free.
@@ -130,7 +145,7 @@ impl Folder {
         // The new file is there before the old one goes: a crash between leaves both, and loses nothing.
         let saved = self.create(to, &text.source)?;
         let removed = fs::remove_file(self.path.join(format!("{name}{ENDING}")));
-        removed.and_then(|()| self.flush()).map_err(|error| cannot_write(name, &error))?;
+        removed.and_then(|()| flush_folder(&self.path)).map_err(|error| cannot_write(name, &error))?;
         Ok(saved)
     }
 
@@ -147,15 +162,10 @@ impl Folder {
         if self.is_there(name) {
             return Err(taken(name).with_present(self.read(name).ok()));
         }
-        let fresh = self.beside(source).map_err(|error| cannot_write(name, &error))?;
-        match fresh.persist_noclobber(&file) {
-            Ok(_) => {}
-            Err(error) if error.error.kind() == io::ErrorKind::AlreadyExists => {
-                return Err(taken(name).with_present(self.read(name).ok()));
-            }
-            Err(error) => return Err(cannot_write(name, &error.error)),
-        }
-        self.flush().map_err(|error| cannot_write(name, &error))?;
+        single::create(&file, source.as_bytes()).map_err(|error| match error.kind() {
+            io::ErrorKind::AlreadyExists => taken(name).with_present(self.read(name).ok()),
+            _ => cannot_write(name, &error),
+        })?;
         Ok(Saved { name: name.to_owned(), hash: hash(source) })
     }
 
@@ -180,18 +190,6 @@ impl Folder {
             return Err(missing(name));
         }
         Ok(real)
-    }
-
-    /// A text in a temporary file of the folder, flushed to the disk.
-    fn beside(&self, source: &str) -> io::Result<tempfile::NamedTempFile> {
-        let mut file = packet::builder(0o666).tempfile_in(&self.path)?;
-        file.write_all(source.as_bytes())?;
-        file.as_file().sync_all()?;
-        Ok(file)
-    }
-
-    fn flush(&self) -> io::Result<()> {
-        packet::flush_folder(&self.path)
     }
 }
 
@@ -277,10 +275,20 @@ fn unreadable(place: &str, error: &io::Error) -> Refusal {
     )
 }
 
+/// A file that may not be changed.
+fn left(name: &str, what: &str) -> Refusal {
+    Refusal::new(
+        StatusCode::FORBIDDEN,
+        what,
+        format!("{name}{ENDING}"),
+        "Allow writing to it, or save under another name.",
+    )
+}
+
 fn cannot_write(name: &str, error: &io::Error) -> Refusal {
     Refusal::new(
         StatusCode::INTERNAL_SERVER_ERROR,
-        format!("it cannot be written: {error}; what was there before still is"),
+        format!("it cannot be written: {}; what was there before still is", fault::reason(error)),
         format!("{name}{ENDING}"),
         "Check that the folder may be written to and that the disk has room, then save again.",
     )

@@ -1,5 +1,6 @@
 //! `stavewright draft`.
 
+use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use basket::demonstration::Show;
@@ -15,7 +16,7 @@ use super::outcome::{Format, Outcome};
 use super::own_templates;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
-use crate::packet;
+use crate::packet::{self, Kept, Written};
 use crate::progress::Progress;
 use crate::source::Origin;
 use crate::{report, screen};
@@ -24,7 +25,8 @@ use crate::{report, screen};
 ///
 /// Prints a summary, the cut list and the findings, and writes a packet: a folder with handout,
 /// bench card, templates at true size, cut list, drawings and the computed basket. A packet that
-/// is there already is replaced whole; a folder that holds anything else is left alone.
+/// is there already is replaced whole, and kept beside it if you changed a file in it; a folder
+/// that holds anything else is left alone.
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright draft harbour.toml
@@ -89,8 +91,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let out = packet::place(&folder(args, &draft.basket))?;
     let words = words(&draft.basket);
     let files = files(args, &draft, &words, photos)?;
-    packet::write(&out, &files)?;
-    let written = written(&out, &files);
+    let written = written(&packet::write(&out, &files)?);
     match args.format {
         Format::Text => screen::print(&(answer(&draft, &words) + &written))?,
         Format::Json => {
@@ -158,9 +159,14 @@ fn answer(draft: &Draft, words: &Words) -> String {
     .concat()
 }
 
-fn written(out: &Path, files: &[PacketFile]) -> String {
-    let names = files.iter().map(|file| file.name).collect::<Vec<_>>().join(", ");
-    format!("\nWrote {}\n{}\n", out.display(), screen::wrap(&names, "  ", "  "))
+fn written(packet: &Written) -> String {
+    let names = screen::wrap(&packet.files.join(", "), "  ", "  ");
+    let mut said = format!("\nWrote {}\n{names}\n", packet.folder.display());
+    for Kept { place, why } in &packet.kept {
+        let why = screen::wrap(why, "  ", "  ");
+        let _ = writeln!(said, "Kept {}, the packet that was there:\n{why}", place.display());
+    }
+    said
 }
 
 #[cfg(test)]

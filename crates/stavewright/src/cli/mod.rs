@@ -6,6 +6,7 @@ mod check;
 mod completions;
 mod draft;
 mod find_weave;
+mod licences;
 mod materials;
 mod names;
 mod new;
@@ -64,6 +65,7 @@ enum Command {
     Materials(materials::Args),
     Schema(schema::Args),
     Bench(bench::Args),
+    Licences(licences::Args),
     Completions(completions::Args),
 }
 
@@ -82,6 +84,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Materials(args) => materials::run(args),
         Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
+        Command::Licences(args) => licences::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
     }
 }

@@ -1,11 +1,12 @@
 //! `stavewright new`.
 
-use std::io::{self, Write};
+use std::io;
 use std::path::{Path, PathBuf};
 
 use super::outcome::Outcome;
+use crate::disk::{self, fault};
 use crate::failure::Failure;
-use crate::{packet, screen};
+use crate::{screen, single};
 
 /// Write a pattern to begin with: every key, with a word on each.
 #[derive(Debug, clap::Args)]
@@ -31,20 +32,17 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
 }
 
 fn write(path: &Path) -> Result<(), Failure> {
-    let folder = path.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
     if path.symlink_metadata().is_ok() {
         return Err(exists(path));
     }
-    let cannot = |error: io::Error| cannot_write(path, folder, &error);
-    let mut file = packet::builder(0o666).tempfile_in(folder).map_err(cannot)?;
-    file.write_all(basket::pattern::STARTER.as_bytes())
-        .and_then(|()| file.as_file().sync_all())
-        .map_err(cannot)?;
-    match file.persist_noclobber(path) {
-        Ok(_) => Ok(()),
-        Err(failed) if failed.error.kind() == io::ErrorKind::AlreadyExists => Err(exists(path)),
-        Err(failed) => Err(cannot(failed.error)),
-    }
+    single::create(path, basket::pattern::STARTER.as_bytes()).map_err(|error| match error.kind() {
+        io::ErrorKind::AlreadyExists => exists(path),
+        _ => {
+            let folder = disk::folder_of(path).display();
+            let help = format!("Is there a folder {folder} in which you may write?");
+            fault::cannot_write(path, "cannot be written", &error, &help)
+        }
+    })
 }
 
 fn exists(path: &Path) -> Failure {
@@ -52,9 +50,4 @@ fn exists(path: &Path) -> Failure {
         format!("{}: there is a file of this name already", path.display()),
         "Choose another name; stavewright never writes over a pattern.",
     )
-}
-
-fn cannot_write(path: &Path, folder: &Path, error: &io::Error) -> Failure {
-    let message = format!("{}: cannot be written: {error}", path.display());
-    Failure::plain(message, format!("Is there a folder {} in which you may write?", folder.display()))
 }

@@ -1,12 +1,13 @@
 //! A teacher's own templates, from a folder.
 
-use std::fs::{self, File};
+use std::fs;
 use std::io::{self, Read};
 use std::path::Path;
 
 use sheets::Templates;
 
 use crate::failure::Failure;
+use crate::input;
 use crate::source::Origin;
 
 /// The largest template that is read, in bytes.
@@ -49,9 +50,9 @@ fn text(path: &Path) -> Result<String, Failure> {
     let origin = Origin::File(path.to_owned());
     let refuse = |message: String, help: &str| Failure::of_file(&origin, message, help);
     let mut bytes = Vec::new();
-    File::open(path)
-        .and_then(|file| file.take(LARGEST + 1).read_to_end(&mut bytes))
-        .map_err(|error| refuse(format!("cannot be read: {error}"), "A template is a text file."))?;
+    input::open(path)
+        .and_then(|file| Ok(file.take(LARGEST + 1).read_to_end(&mut bytes)?))
+        .map_err(|unopened| refuse(unopened.to_string(), "A template is a text file."))?;
     if bytes.len() as u64 > LARGEST {
         return Err(refuse(
             "more than 1 MB, far too large for a template".to_owned(),

@@ -1,12 +1,13 @@
 //! `stavewright templates`.
 
-use std::fs;
-use std::io;
+use std::fs::{self, File};
+use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use super::outcome::Outcome;
+use crate::disk::{beside, fault, flush_folder, folder_of};
 use crate::failure::Failure;
-use crate::{packet, screen};
+use crate::screen;
 
 /// Write the built-in templates of the sheets, to change them.
 ///
@@ -36,10 +37,8 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     }
     let templates = sheets::Templates::default();
     write(out, &templates).map_err(|error| {
-        Failure::plain(
-            format!("{}: the templates cannot be written: {error}", out.display()),
-            "Name a folder with --out in a place where you may write.",
-        )
+        let help = "Name a folder with --out in a place where you may write.";
+        fault::cannot_write(out, "the templates cannot be written", &error, help)
     })?;
     let names: Vec<_> = templates.names().collect();
     let names = screen::wrap(&names.join(", "), "  ", "  ");
@@ -49,16 +48,18 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
 
 /// Writes all of them into a new folder, which then takes its name.
 fn write(out: &Path, templates: &sheets::Templates) -> io::Result<()> {
-    let parent = out.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let fresh = packet::builder(0o777).tempdir_in(parent)?;
+    let (fresh, _lock) = beside::folder(out)?;
     for name in templates.names() {
-        fs::write(fresh.path().join(name), templates.text(name).unwrap_or_default())?;
+        let mut file = File::create_new(fresh.path().join(name))?;
+        file.write_all(templates.text(name).unwrap_or_default().as_bytes())?;
+        file.sync_all()?;
     }
+    flush_folder(fresh.path())?;
     if out.exists() {
         fs::remove_dir(out)?;
     }
     fs::rename(fresh.path(), out)?;
     // The folder has its name now; there is nothing left to remove under the old one.
     let _ = fresh.keep();
-    Ok(())
+    flush_folder(folder_of(out))
 }

@@ -7,34 +7,35 @@ use basket::pattern::Problem;
 use miette::{Diagnostic, GraphicalReportHandler, GraphicalTheme, LabeledSpan, NamedSource, SourceCode};
 
 use crate::screen;
+use crate::signs;
 use crate::source::Text;
 
-/// One problem as `miette` wants it.
+/// One problem as `miette` wants it, with nothing in it that a terminal obeys.
 #[derive(Debug)]
-struct Shown<'a> {
+struct Shown {
     headline: String,
-    problem: &'a Problem,
+    help: Option<String>,
+    span: Option<Range<usize>>,
     source: NamedSource<String>,
 }
 
-impl fmt::Display for Shown<'_> {
+impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&self.headline)
     }
 }
 
-impl std::error::Error for Shown<'_> {}
+impl std::error::Error for Shown {}
 
-impl Diagnostic for Shown<'_> {
+impl Diagnostic for Shown {
     fn help<'a>(&'a self) -> Option<Box<dyn fmt::Display + 'a>> {
-        self.problem.help.as_ref().map(|help| Box::new(help) as Box<dyn fmt::Display>)
+        self.help.as_ref().map(|help| Box::new(help) as Box<dyn fmt::Display>)
     }
     fn source_code(&self) -> Option<&dyn SourceCode> {
-        self.problem.span.as_ref().map(|_| &self.source as &dyn SourceCode)
+        self.span.as_ref().map(|_| &self.source as &dyn SourceCode)
     }
     fn labels(&self) -> Option<Box<dyn Iterator<Item = LabeledSpan> + '_>> {
-        let span = within(self.problem.span.clone()?, self.source.inner().len());
-        Some(Box::new(std::iter::once(LabeledSpan::underline(span))))
+        Some(Box::new(std::iter::once(LabeledSpan::underline(self.span.clone()?))))
     }
 }
 
@@ -43,14 +44,19 @@ impl Diagnostic for Shown<'_> {
 pub(crate) fn render(text: &Text, problems: &[Problem], terminal: bool) -> String {
     let mut said = String::new();
     for problem in problems {
-        let place = place(text, problem);
-        let headline =
-            if terminal { problem.message.clone() } else { format!("{place}: {}", problem.message) };
-        let source = NamedSource::new(text.origin.to_string(), text.content.clone());
+        let (place, message) = (place(text, problem), signs::shown(&problem.message));
+        let headline = if terminal { message.to_string() } else { format!("{place}: {message}") };
+        let span = problem.span.clone().map(|span| within(span, text.content.len()));
+        let (content, at) = signs::with_place(&text.content, span.clone().unwrap_or_default());
         let mut one = String::new();
-        let shown = Shown { headline, problem, source };
+        let shown = Shown {
+            headline,
+            help: problem.help.as_deref().map(|help| signs::shown(help).into_owned()),
+            span: span.map(|_| at),
+            source: NamedSource::new(name(text), content),
+        };
         if handler(terminal).render_report(&mut one, &shown).is_err() {
-            one = format!("{place}: {}\n", problem.message);
+            one = format!("{place}: {message}\n");
         }
         said.push_str(if terminal { &one } else { one.trim_start() });
         said.push('\n');
@@ -72,15 +78,19 @@ fn place(text: &Text, problem: &Problem) -> String {
     match problem.span {
         Some(_) => {
             let (line, column) = problem.line_column(&text.content);
-            format!("{}:{line}:{column}", text.origin)
+            format!("{}:{line}:{column}", name(text))
         }
-        None => text.origin.to_string(),
+        None => name(text),
     }
+}
+
+fn name(text: &Text) -> String {
+    signs::shown(&text.origin.to_string()).into_owned()
 }
 
 fn count(problems: usize, text: &Text) -> String {
     let things = if problems == 1 { "1 problem".to_owned() } else { format!("{problems} problems") };
-    format!("{things} in {}; nothing was written.\n", text.origin)
+    format!("{things} in {}; nothing was written.\n", name(text))
 }
 
 /// The span without what lies outside the text.

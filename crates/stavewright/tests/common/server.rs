@@ -72,11 +72,15 @@ impl Served {
 
     /// A bench over a folder that is there already.
     pub fn over(folder: &Path, arguments: &[&str]) -> Self {
-        let mut child = Command::new(env!("CARGO_BIN_EXE_stavewright"))
-            .arg("bench")
+        let mut command = Command::new(env!("CARGO_BIN_EXE_stavewright"));
+        Self::by(command.arg("bench").args(arguments), folder)
+    }
+
+    /// The same, by a command that starts the program in its own way.
+    pub fn by(command: &mut Command, folder: &Path) -> Self {
+        let mut child = command
             .arg(folder)
             .arg("--no-open")
-            .args(arguments)
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
             .spawn()

@@ -3,6 +3,7 @@
 use toml::Spanned;
 
 use super::section::Section;
+use super::text::{is_inside, shorten};
 use crate::pattern::WeaveKind;
 use crate::pattern::drawn::{Drawn, DrawnFault};
 use crate::pattern::keys::Declared;
@@ -31,6 +32,21 @@ pub(super) fn chart(section: &Section, kind: Option<WeaveKind>) -> Option<Drawn>
         }
     }
     drawn.ok()
+}
+
+/// The name of a file with the drawing, which lies in the pattern's own folder or below.
+pub(super) fn chart_file(section: &Section) -> Option<String> {
+    let file = section.get(&CHART_FILE)?;
+    if is_inside(&file) {
+        return Some(file);
+    }
+    let message = format!("`{}` cannot be `{}`", CHART_FILE.path, shorten(&file));
+    section.problem(
+        &CHART_FILE,
+        message,
+        format!("write a path from the pattern's own folder downward, such as {}", CHART_FILE.example),
+    );
+    None
 }
 
 /// A drawn weave has a chart, and no other has one.

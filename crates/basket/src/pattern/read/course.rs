@@ -3,7 +3,7 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::chart::chart;
+use super::chart::{chart, chart_file};
 use super::context::Context;
 use super::ends::ends;
 use super::raw::type_name;
@@ -12,8 +12,7 @@ use super::text::{nearest, one_of, shorten};
 use super::weavers;
 use crate::measure::Length;
 use crate::pattern::keys::course::{
-    self, BAND, CHART_FILE, DOUBLED, LEAN, PACKED_OR_SPACED, PACKING, SPACED, START, STEP, STEP_UP, STRANDS,
-    WAY, WEAVE,
+    self, BAND, DOUBLED, LEAN, PACKED_OR_SPACED, PACKING, SPACED, START, STEP, STEP_UP, STRANDS, WAY, WEAVE,
 };
 use crate::pattern::keys::weave::COURSES;
 use crate::pattern::keys::weaves::{self, Figures, LONGEST_FLOAT, Weave};
@@ -52,7 +51,7 @@ pub(super) fn course(
         band: section.get(&BAND),
         start: section.get(&START),
         chart,
-        chart_file: section.get(&CHART_FILE),
+        chart_file: chart_file(&section),
         doubled: section.get_or_usual(&DOUBLED),
         strands: strands(&section),
         packing: section.get(&PACKING),

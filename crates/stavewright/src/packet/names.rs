@@ -1,0 +1,25 @@
+//! What lies in a packet.
+
+/// Every file that a packet may hold.
+pub(super) const NAMES: [&str; 11] = [
+    "handout.pdf",
+    "handout.html",
+    "bench-card.pdf",
+    "templates.pdf",
+    "demonstration.pdf",
+    "cuts.csv",
+    "cuts.json",
+    "section.svg",
+    "base.svg",
+    "basket.json",
+    LIST,
+];
+
+/// The file that every packet holds, and by which one is known.
+pub(super) const KNOWN_BY: &str = "basket.json";
+
+/// What file managers leave behind in a folder that was looked at.
+pub(super) const CRUMBS: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
+
+/// The list of all others: a line for each, as `sha256sum --check` reads them.
+pub(super) const LIST: &str = "checksums.txt";
