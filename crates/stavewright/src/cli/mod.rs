@@ -17,6 +17,7 @@ mod schema;
 mod solid;
 mod templates;
 mod weaves;
+mod worker;
 
 use clap::{CommandFactory, Parser, Subcommand};
 
@@ -65,6 +66,8 @@ enum Command {
     Schema(schema::Args),
     Bench(bench::Args),
     Completions(completions::Args),
+    #[command(hide = true)]
+    Worker(worker::Args),
 }
 
 /// Runs a command.
@@ -83,5 +86,6 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
+        Command::Worker(args) => worker::run(args),
     }
 }

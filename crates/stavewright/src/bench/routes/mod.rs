@@ -20,9 +20,9 @@ use utoipa_axum::router::OpenApiRouter;
 use utoipa_axum::routes;
 
 use super::body::LARGEST;
+use super::guard;
 use super::refusal::Refusal;
 use super::shared::Bench;
-use super::{gate, guard};
 
 /// The description that the handlers fill in.
 #[derive(OpenApi)]
@@ -63,7 +63,7 @@ pub(crate) fn app(bench: &Arc<Bench>) -> Router {
         .route("/api/openapi.json", axum::routing::get(|| async move { axum::Json(description) }))
         .fallback(page::page)
         .method_not_allowed_fallback(wrong_method)
-        .layer(CatchPanicLayer::custom(|_| gate::broken().into_response()))
+        .layer(CatchPanicLayer::custom(|_| Refusal::broken().into_response()))
         .layer(DefaultBodyLimit::max(LARGEST))
         .layer(middleware::from_fn_with_state(Arc::clone(bench), guard::watch))
         .with_state(Arc::clone(bench))

@@ -37,9 +37,9 @@ pub(super) async fn health(State(bench): State<Arc<Bench>>) -> Json<Health> {
     Json(Health {
         version: env!("CARGO_PKG_VERSION").to_owned(),
         started: bench.started.clone(),
-        folder: bench.folder.path().display().to_string(),
+        folder: bench.folder.mark(),
         may_write: bench.access.may_write,
-        studio: bench.access.token.is_some(),
+        studio: bench.access.door.is_some(),
         open: bench.open.clone(),
         languages: Language::ALL.iter().map(language).collect(),
     })
