@@ -10,6 +10,7 @@ use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
 use serde_json::Value;
+use socket2::{Domain, Socket, Type};
 use tempfile::TempDir;
 
 /// A served bench; it is stopped when it is dropped.
@@ -124,14 +125,14 @@ impl Served {
         rest.chars().take_while(char::is_ascii_hexdigit).collect()
     }
 
-    /// A guest of the studio on a machine of its own, let in by the token. Each address of the local
-    /// network 127.0.0.0/8 (RFC 1122, section 3.2.1.3) is a machine of its own to the server.
+    /// A guest of the studio on a machine of its own, let in by the token. Each address of 127.0.0.0/8
+    /// (RFC 1122, section 3.2.1.3) is a machine of its own to the server.
     pub fn guest(&self, number: u8) -> Guest {
-        let address = SocketAddr::from(([127, 0, 0, number], self.address.port()));
-        let path = format!("/?token={}", self.token());
-        let entered = ask(address, ("GET", &path), &[], None);
+        let mut guest = Guest { host: self.address, from: number, cookie: String::new() };
+        let entered = guest.ask("GET", &format!("/?token={}", self.token()), None);
         let cookie = entered.head.split("set-cookie: ").nth(1).and_then(|rest| rest.split(';').next());
-        Guest { address, cookie: cookie.unwrap_or_else(|| panic!("{}", entered.head)).to_owned() }
+        guest.cookie = cookie.unwrap_or_else(|| panic!("{}", entered.head)).to_owned();
+        guest
     }
 
     /// Numbers of the processes that the server started and that still run.
@@ -191,24 +192,33 @@ impl Drop for Served {
 
 /// A guest of the studio.
 pub struct Guest {
-    /// Where it finds the server.
-    pub address: SocketAddr,
+    host: SocketAddr,
+    from: u8,
     cookie: String,
 }
 
 impl Guest {
     /// A request as the page sends it.
     pub fn ask(&self, method: &str, path: &str, body: Option<&Value>) -> Answer {
-        ask(self.address, (method, path), &[("Cookie", &self.cookie)], body)
+        read(&mut self.begin(method, path, body))
     }
 
     /// Sends a request and leaves the answer where it is.
     pub fn begin(&self, method: &str, path: &str, body: Option<&Value>) -> TcpStream {
-        let mut stream = connect(self.address);
+        let mut stream = self.connect();
         let body = body.map(Value::to_string).unwrap_or_default();
-        let head = head(self.address, (method, path), &[("Cookie", &self.cookie)], &body);
+        let head = head(self.host, (method, path), &[("Cookie", &self.cookie)], &body);
         stream.write_all((head + &body).as_bytes()).unwrap();
         stream
+    }
+
+    /// An open connection from the guest's machine.
+    pub fn connect(&self) -> TcpStream {
+        let socket = Socket::new(Domain::IPV4, Type::STREAM, None).unwrap();
+        socket.bind(&SocketAddr::from(([127, 0, 0, self.from], 0)).into()).unwrap();
+        socket.connect(&self.host.into()).unwrap();
+        socket.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
+        socket.into()
     }
 }
 

@@ -18,6 +18,7 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 use axum::http::StatusCode;
 use tokio::io::BufReader;
 use tokio::process::{Child, ChildStdin, ChildStdout, Command};
+use tokio::sync::oneshot;
 
 use super::answer::Answer;
 use super::refusal::Refusal;
@@ -79,8 +80,8 @@ impl Workers {
     /// A worker that has nothing to do and still lives.
     fn rested(&self) -> Option<Worker> {
         loop {
-            let mut worker = self.idle().pop()?;
-            if matches!(worker.child.try_wait(), Ok(None)) {
+            let worker = self.idle().pop()?;
+            if !worker.stay.is_closed() {
                 return Some(worker);
             }
         }
@@ -97,14 +98,27 @@ impl Workers {
         let (Some(to), Some(from)) = (child.stdin.take(), child.stdout.take()) else {
             return Err(io::ErrorKind::BrokenPipe.into());
         };
-        let mut worker = Worker { child, to, from: BufReader::new(from) };
+        let (stay, leave) = oneshot::channel();
+        tokio::spawn(watch(child, leave));
+        let mut worker = Worker { stay, to, from: BufReader::new(from) };
         frame::send(&mut worker.to, &(), self.shelf.as_bytes()).await?;
         Ok(worker)
     }
 }
 
+/// Kills a worker that nobody has any more, and takes note of its end.
+async fn watch(mut child: Child, leave: oneshot::Receiver<()>) {
+    tokio::select! {
+        _ = child.wait() => {}
+        _ = leave => {
+            let _ = child.kill().await;
+        }
+    }
+}
+
 struct Worker {
-    child: Child,
+    /// Closed when its process has ended; its process ends when this is dropped.
+    stay: oneshot::Sender<()>,
     to: ChildStdin,
     from: BufReader<ChildStdout>,
 }
