@@ -194,7 +194,8 @@ impl Drop for Served {
 pub struct Guest {
     host: SocketAddr,
     from: u8,
-    cookie: String,
+    /// What its browser sends, once it was let in.
+    pub cookie: String,
 }
 
 impl Guest {
@@ -212,10 +213,12 @@ impl Guest {
         stream
     }
 
-    /// An open connection from the guest's machine.
+    /// An open connection from the guest's machine, with a small buffer: what is not read stays with the
+    /// server.
     pub fn connect(&self) -> TcpStream {
         let socket = Socket::new(Domain::IPV4, Type::STREAM, None).unwrap();
         socket.bind(&SocketAddr::from(([127, 0, 0, self.from], 0)).into()).unwrap();
+        socket.set_recv_buffer_size(64 * 1024).unwrap();
         socket.connect(&self.host.into()).unwrap();
         socket.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
         socket.into()
