@@ -55,6 +55,16 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
   }
   const pdf = await page.evaluate(async (path) => (await (await fetch(path)).text()).slice(0, 5), await dialog.getByRole("link", { name: "handout.pdf" }).getAttribute("href") ?? "");
   assert.equal(pdf, "%PDF-");
+
+  const row = dialog.getByRole("listitem").filter({ has: page.getByRole("link", { name: "handout.html", exact: true }) });
+  const [handout] = await Promise.all([page.waitForEvent("popup"), row.getByRole("link", { name: "Print" }).click()]);
+  handout.on("console", (message) => message.type() === "error" && page.troubles.push(message.text()));
+  await handout.reload();
+  await handout.locator("h1").waitFor();
+  // The page's own style holds: without it the list of sections is a list of numbered lines.
+  const style = await handout.evaluate(() => getComputedStyle(document.querySelector("nav ol") ?? document.body).display);
+  assert.equal(style, "flex");
+  assert.match(await handout.title(), /Slipway basket/);
   assert.deepEqual(page.troubles, []);
 });
 

@@ -92,19 +92,41 @@ fn of_two_windows_the_second_is_told() {
 }
 
 #[test]
-fn only_patterns_that_can_be_read_are_saved() {
+fn a_pattern_with_mistakes_is_saved_as_it_is_and_they_are_told() {
     let bench = Served::start();
     let (source, hash) = opened(&bench, "harbour");
     let broken = source.replace("4 7/8", "4 7/8 inn");
-    let refused =
-        bench.ask("PUT", "/api/patterns/harbour", Some(&json!({ "source": broken, "base_hash": hash })));
-    refused.assert_refused(422);
-    let problem = refused.json()["problems"][0].clone();
+    let save = json!({ "source": broken, "base_hash": hash });
+    let saved = bench.ask("PUT", "/api/patterns/harbour", Some(&save));
+    assert_eq!(saved.status, 200, "{}", saved.text());
+    let problem = saved.json()["problems"][0].clone();
     assert_eq!(problem["path"], "base.diameter");
     assert_eq!(problem["help"], "did you mean `in`?");
     let at = source.lines().position(|line| line.starts_with("diameter")).unwrap() + 1;
     assert_eq!((&problem["line"], &problem["column"]), (&json!(at), &json!(19)));
-    assert_eq!(bench.file("harbour.toml"), source);
+    assert_eq!(bench.file("harbour.toml"), broken);
+    assert_eq!(bench.get("/api/patterns").json()[0]["reads"], json!(false));
+
+    let again = json!({ "source": source, "base_hash": saved.json()["hash"] });
+    let saved = bench.ask("PUT", "/api/patterns/harbour", Some(&again));
+    assert_eq!((saved.status, &saved.json()["problems"]), (200, &json!([])));
+}
+
+#[test]
+fn names_that_some_systems_cannot_hold_are_refused_in_both_languages() {
+    let bench = Served::start();
+    for (language, said) in [("en", "some systems"), ("de", "Manche Systeme")] {
+        let to = json!({ "to": "CON", "language": language });
+        for way in ["rename", "duplicate"] {
+            let refused = bench.ask("POST", &format!("/api/patterns/harbour/{way}"), Some(&to));
+            refused.assert_refused(422);
+            assert!(refused.text().contains(said), "{}", refused.text());
+        }
+        let save = json!({ "source": harbour(), "base_hash": null, "language": language });
+        let refused = bench.ask("PUT", "/api/patterns/nul", Some(&save));
+        refused.assert_refused(422);
+        assert!(refused.text().contains(said), "{}", refused.text());
+    }
 }
 
 #[test]

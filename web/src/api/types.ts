@@ -581,7 +581,7 @@ version: string,
  */
 started: string, 
 /**
- * The folder with the patterns.
+ * Stands for the folder with the patterns, the same from start to start; it does not tell where it is.
  */
 folder: string, 
 /**
@@ -714,7 +714,11 @@ export type NameRequest = {
 /**
  * The new name without `.toml`.
  */
-to: string, };
+to: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * A packet in the making, or made.
@@ -990,7 +994,11 @@ source: string,
 /**
  * Hash of the file that it grew from; none for a new file.
  */
-base_hash: string | null, };
+base_hash: string | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * What was saved.
@@ -1003,7 +1011,11 @@ name: string,
 /**
  * Hash of its text.
  */
-hash: string, };
+hash: string, 
+/**
+ * What keeps it from being read; it was saved all the same.
+ */
+problems: Array<Problem>, };
 
 /**
  * A pattern to start from.

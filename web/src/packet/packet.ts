@@ -103,7 +103,7 @@ class TakeAway {
     const name = fileName(this.bench.shown.value?.title ?? "");
     const zip = el("a", { href: `${base}packet.zip`, download: `${name}.zip`, class: "button" }, t("bench-packet-zip"));
     const rows = packet.files.map((file) => {
-      const look = file.media === "application/pdf" || file.media.startsWith("image/");
+      const look = /^(application\/pdf$|text\/html|image\/)/.test(file.media);
       return el(
         "li",
         { class: "file" },

@@ -5,7 +5,7 @@ import { Gone, Refusal, json, tell } from "../server/client.ts";
 import { askName, choose, fileName } from "../shell/dialog.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
-import { t } from "../words/texts.ts";
+import { language, t } from "../words/texts.ts";
 import { Outside } from "./outside.ts";
 
 const CONFLICT = 409;
@@ -73,7 +73,7 @@ export class Files {
     const to = await askName(t("bench-duplicate-heading"), t("bench-duplicate"), `${name}-2`);
     if (to === undefined || !(await this.settled())) return;
     await this.#try(async () => {
-      await tell("POST", place(name, "/duplicate"), { to });
+      await tell("POST", place(name, "/duplicate"), { to, language: language() });
       const { source, hash } = await this.read(to);
       this.bench.open({ name: to, source, saved: source, hash });
     });
@@ -88,7 +88,7 @@ export class Files {
     const to = await askName(t("bench-rename-heading"), t("bench-rename"), name);
     if (to === undefined || to === name) return;
     await this.#try(async () => {
-      await tell("POST", place(name, "/rename"), { to });
+      await tell("POST", place(name, "/rename"), { to, language: language() });
       const { source, hash } = await this.read(to);
       this.bench.filed(to, source, hash);
     });
@@ -109,9 +109,12 @@ export class Files {
   async #write(name: string, hash: string | null): Promise<boolean> {
     const { source } = this.bench.document.value;
     try {
-      const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash });
+      const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash, language: language() });
       this.bench.filed(saved.name, source, saved.hash);
       this.notices.drop("trouble");
+      const count = saved.problems.length;
+      if (count > 0) this.notices.tell("mistakes", t("bench-saved-problems", { count }));
+      else this.notices.drop("mistakes");
       this.outside.settled();
       return true;
     } catch (error) {

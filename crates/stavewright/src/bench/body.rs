@@ -14,10 +14,10 @@ pub(crate) const LARGEST: usize = 1_000_000;
 /// A body has to be there by then.
 const PATIENCE: Duration = Duration::from_secs(10);
 
-/// A body read as JSON. It may hold only the fields that the request knows.
-pub(crate) struct Sent<T>(pub(crate) T);
+/// A body that is said to be JSON, as it was sent: a worker reads it.
+pub(crate) struct Posted(pub(crate) Vec<u8>);
 
-impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Sent<T> {
+impl<S: Send + Sync> FromRequest<S> for Posted {
     type Rejection = Refusal;
 
     async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
@@ -34,7 +34,18 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Sent<T> {
         if length > LARGEST as u64 {
             return Err(too_large());
         }
-        let bytes = read(request.into_body()).await?;
+        read(request.into_body()).await.map(Self)
+    }
+}
+
+/// A body read as JSON. It may hold only the fields that the request knows.
+pub(crate) struct Sent<T>(pub(crate) T);
+
+impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Sent<T> {
+    type Rejection = Refusal;
+
+    async fn from_request(request: Request, state: &S) -> Result<Self, Refusal> {
+        let Posted(bytes) = Posted::from_request(request, state).await?;
         parse(&bytes).map(Self)
     }
 }
@@ -76,7 +87,8 @@ fn too_large() -> Refusal {
     )
 }
 
-fn parse<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, Refusal> {
+/// Reads a body.
+pub(crate) fn parse<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, Refusal> {
     serde_json::from_slice(bytes).map_err(|error| {
         let place = format!("the body, line {}, column {}", error.line(), error.column());
         if error.is_data() {

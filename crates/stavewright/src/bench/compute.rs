@@ -2,22 +2,36 @@
 
 use std::path::Path;
 
-use basket::pattern::{Pattern, Units};
+use basket::pattern::{Pattern, Units, keys};
 use basket::{Basket, Catalogue, Draft, Hand, assemble};
+use sheets::Photos;
 use words::{Language, Words};
 
 use super::api::{Problem, UnitsWord};
+use super::folder::Folder;
 use super::look::problems;
 use super::refusal::Refusal;
-use crate::drawn;
+use crate::failure::Failure;
+use crate::source::{Origin, Text};
+use crate::{drawn, photos};
 
 /// What the patterns of a bench may name.
 #[derive(Clone, Copy)]
 pub(crate) struct Shop<'a> {
-    /// Where weaves drawn in files of their own lie; they are read from nowhere else.
-    pub(crate) folder: &'a Path,
+    /// Where drawn weaves and photographs lie; they are read from nowhere else. This process stands in it,
+    /// so that what is said of a file never tells where the folder is.
+    pub(crate) folder: &'a Folder,
     /// The materials.
     pub(crate) catalogue: &'a Catalogue,
+    /// Whether a pattern may name any file of the folder, or only those that a pattern there names: a guest
+    /// sees the patterns that are offered and learns nothing of other files.
+    pub(crate) any_file: bool,
+}
+
+impl Shop<'_> {
+    fn may_name(&self, file: &str) -> bool {
+        self.any_file || self.folder.has_pattern_with(file, self.catalogue)
+    }
 }
 
 /// Reads a pattern and works it out whole.
@@ -33,20 +47,20 @@ pub(crate) fn basket(source: &str, shop: Shop<'_>) -> Result<Basket, Vec<Problem
 fn read(source: &str, shop: Shop<'_>) -> Result<Pattern, Vec<Problem>> {
     let mut pattern =
         basket::pattern::read(source, shop.catalogue).map_err(|found| problems::of(source, &found))?;
-    load_drawn(&mut pattern, shop.folder)?;
+    load_drawn(&mut pattern, shop)?;
     Ok(pattern)
 }
 
-fn load_drawn(pattern: &mut Pattern, folder: &Path) -> Result<(), Vec<Problem>> {
+fn load_drawn(pattern: &mut Pattern, shop: Shop<'_>) -> Result<(), Vec<Problem>> {
     for (course, number) in pattern.weave.courses.iter().zip(1..) {
         let Some(name) = &course.chart_file else { continue };
-        if !lies_in(folder, name) {
+        if !shop.may_name(name) || !lies_in(shop.folder.path(), name) {
             let message = format!("`{name}` is not a file in the bench's folder");
             let help = "lay the drawn weave beside the pattern and write its name alone";
             return Err(vec![problems::at(number, message, help.to_owned())]);
         }
     }
-    drawn::load(pattern, folder).map_err(|failure| {
+    drawn::load(pattern, Path::new("")).map_err(|failure| {
         let (message, help) = failure.parts();
         let number = pattern.weave.courses.iter().zip(1..).find(|(course, _)| course.chart_file.is_some());
         vec![problems::at(number.map_or(1, |(_, number)| number), message, help)]
@@ -62,6 +76,29 @@ fn lies_in(folder: &Path, name: &str) -> bool {
             .join(name)
             .canonicalize()
             .is_ok_and(|file| file.is_file() && file.parent() == Some(folder.as_path()))
+}
+
+/// The photographs that a pattern's notes name, from the folder and from nowhere else.
+pub(crate) fn photographs(source: &str, pattern: &Pattern, shop: Shop<'_>) -> Result<Photos, Refusal> {
+    let named = pattern.notes.iter().filter_map(|note| note.photo.as_ref());
+    for photo in named {
+        if !shop.may_name(&photo.path) {
+            let what = format!("no pattern of this bench names the photo `{}`", photo.path);
+            return Err(Refusal::senseless(
+                what,
+                keys::note::PHOTO.path,
+                "Guests may use the photos of the patterns that are offered; leave this one out.",
+            ));
+        }
+    }
+    let text = Text { origin: Origin::File("pattern.toml".into()), content: source.to_owned() };
+    photos::load(pattern, &text).map_err(|failure| match failure {
+        Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
+        other => {
+            let (what, help) = other.parts();
+            Refusal::senseless(what, keys::note::PHOTO.path, help)
+        }
+    })
 }
 
 /// The reader whom a request names. Units are those that it wants, else those of the language's

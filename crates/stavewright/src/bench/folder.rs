@@ -12,16 +12,15 @@ use basket::Catalogue;
 
 use super::api::{PatternName, PatternText, Saved};
 use super::look::problems;
+use super::name::{is_plain, plain};
 use super::refusal::Refusal;
 use super::text::Written;
-use crate::bench::api::EditValue;
+use crate::bench::api::{EditValue, NameRequest, SaveRequest};
 use crate::disk::{fault, flush_folder};
 use crate::single::{self, Unwritten};
 
 /// What pattern files end in.
 const ENDING: &str = ".toml";
-/// No name of a file is longer, in bytes.
-const LONGEST_NAME: usize = 120;
 /// More files are not listed.
 const MOST_FILES: usize = 1000;
 
@@ -48,20 +47,44 @@ impl Folder {
         &self.path
     }
 
+    /// Stands for the folder where its path would tell guests too much.
+    pub(crate) fn mark(&self) -> String {
+        hash(&self.path.to_string_lossy())
+    }
+
     /// Its pattern files by name; links that lead out of the folder are left out.
-    pub(crate) fn list(&self) -> Result<Vec<PatternName>, Refusal> {
-        let entries = fs::read_dir(&self.path).map_err(|error| unreadable("the folder", &error))?;
-        let mut names: Vec<String> = entries
+    pub(crate) fn list(&self, catalogue: &Catalogue) -> Result<Vec<PatternName>, Refusal> {
+        let names = self.names().map_err(|error| unreadable("the folder", &error))?;
+        Ok(names.iter().filter_map(|name| self.about(name, catalogue)).collect())
+    }
+
+    fn names(&self) -> io::Result<Vec<String>> {
+        let mut names: Vec<String> = fs::read_dir(&self.path)?
             .flatten()
             .filter_map(|entry| entry.file_name().to_str()?.strip_suffix(ENDING).map(str::to_owned))
             .filter(|name| is_plain(name))
             .collect();
         names.sort();
         names.truncate(MOST_FILES);
-        Ok(names.iter().filter_map(|name| self.about(name)).collect())
+        Ok(names)
     }
 
-    fn about(&self, name: &str) -> Option<PatternName> {
+    /// Whether a pattern of the folder names this file as a drawn weave or a photograph.
+    pub(crate) fn has_pattern_with(&self, file: &str, catalogue: &Catalogue) -> bool {
+        let names = self.names().unwrap_or_default();
+        let texts = names.iter().filter_map(|name| self.read(name).ok());
+        let mut read = texts.filter(|text| text.source.contains(file)).filter_map(|text| {
+            let pattern = basket::pattern::read(&text.source, catalogue);
+            pattern.ok()
+        });
+        read.any(|pattern| {
+            let drawn = pattern.weave.courses.iter().filter_map(|course| course.chart_file.as_deref());
+            let photos = pattern.notes.iter().filter_map(|note| Some(note.photo.as_ref()?.path.as_str()));
+            drawn.chain(photos).any(|named| named == file)
+        })
+    }
+
+    fn about(&self, name: &str, catalogue: &Catalogue) -> Option<PatternName> {
         let text = self.read(name).ok()?;
         let modified = fs::metadata(self.file(name).ok()?).and_then(|about| about.modified()).ok();
         let since = modified.and_then(|time| time.duration_since(UNIX_EPOCH).ok());
@@ -74,7 +97,7 @@ impl Folder {
             title,
             hash: text.hash,
             modified: since.map_or(0, |since| since.as_secs()),
-            reads: basket::pattern::read(&text.source, Catalogue::built_in()).is_ok(),
+            reads: basket::pattern::read(&text.source, catalogue).is_ok(),
         })
     }
 
@@ -100,13 +123,35 @@ impl Folder {
         Ok(PatternText { name: name.to_owned(), hash: hash(&source), source })
     }
 
-    /// Saves a text, whole or not at all. `base` is the hash of the file that it grew from, or none for
-    /// a file that must not exist yet.
-    pub(crate) fn save(&self, name: &str, source: &str, base: Option<&str>) -> Result<Saved, Refusal> {
-        plain(name)?;
-        if let Err(found) = basket::pattern::read(source, Catalogue::built_in()) {
-            return Err(Refusal::misread(problems::of(source, &found)));
+    /// A pattern file as it is offered to whoever may write, or to a guest: to guests only what is a pattern,
+    /// for other files of the folder may end in `.toml` too.
+    pub(crate) fn offered(
+        &self,
+        name: &str,
+        may_write: bool,
+        catalogue: &Catalogue,
+    ) -> Result<PatternText, Refusal> {
+        let text = self.read(name)?;
+        if may_write || basket::pattern::read(&text.source, catalogue).is_ok() {
+            return Ok(text);
         }
+        Err(missing(name))
+    }
+
+    /// Saves a text, whole or not at all; a pattern with mistakes as it is, with what is wrong in it said.
+    pub(crate) fn save(
+        &self,
+        name: &str,
+        request: &SaveRequest,
+        catalogue: &Catalogue,
+    ) -> Result<Saved, Refusal> {
+        plain(name, request.language.as_deref())?;
+        let saved = self.put(name, &request.source, request.base_hash.as_deref())?;
+        let found = basket::pattern::read(&request.source, catalogue).err().unwrap_or_default();
+        Ok(Saved { problems: problems::of(&request.source, &found), ..saved })
+    }
+
+    fn put(&self, name: &str, source: &str, base: Option<&str>) -> Result<Saved, Refusal> {
         let _saving = self.saving.lock().unwrap_or_else(PoisonError::into_inner);
         let Some(base) = base else { return self.create(name, source) };
         let present = match self.read(name) {
@@ -119,7 +164,7 @@ impl Folder {
         }
         single::replace(&self.file(name)?, present.source.as_bytes(), source.as_bytes())
             .map_err(|unwritten| self.unwritten(name, unwritten))?;
-        Ok(Saved { name: name.to_owned(), hash: hash(source) })
+        Ok(saved(name, source))
     }
 
     fn unwritten(&self, name: &str, unwritten: Unwritten) -> Refusal {
@@ -138,8 +183,9 @@ impl Folder {
     }
 
     /// Gives a file another name that is free.
-    pub(crate) fn rename(&self, name: &str, to: &str) -> Result<Saved, Refusal> {
-        plain(to)?;
+    pub(crate) fn rename(&self, name: &str, request: &NameRequest) -> Result<Saved, Refusal> {
+        let to = &request.to;
+        plain(to, request.language.as_deref())?;
         let _saving = self.saving.lock().unwrap_or_else(PoisonError::into_inner);
         let text = self.read(name)?;
         // The new file is there before the old one goes: a crash between leaves both, and loses nothing.
@@ -150,8 +196,9 @@ impl Folder {
     }
 
     /// Copies a file to another name that is free.
-    pub(crate) fn duplicate(&self, name: &str, to: &str) -> Result<Saved, Refusal> {
-        plain(to)?;
+    pub(crate) fn duplicate(&self, name: &str, request: &NameRequest) -> Result<Saved, Refusal> {
+        let to = &request.to;
+        plain(to, request.language.as_deref())?;
         let _saving = self.saving.lock().unwrap_or_else(PoisonError::into_inner);
         let text = self.read(name)?;
         self.create(to, &text.source)
@@ -166,7 +213,7 @@ impl Folder {
             io::ErrorKind::AlreadyExists => taken(name).with_present(self.read(name).ok()),
             _ => cannot_write(name, &error),
         })?;
-        Ok(Saved { name: name.to_owned(), hash: hash(source) })
+        Ok(saved(name, source))
     }
 
     fn is_there(&self, name: &str) -> bool {
@@ -175,7 +222,7 @@ impl Folder {
 
     /// The file itself: links are followed and have to stay in the folder.
     fn file(&self, name: &str) -> Result<PathBuf, Refusal> {
-        plain(name)?;
+        plain(name, None)?;
         let file = self.path.join(format!("{name}{ENDING}"));
         let real = file.canonicalize().map_err(|error| cannot_read(name, &error))?;
         if real.parent() != Some(self.path.as_path()) {
@@ -200,27 +247,8 @@ pub(crate) fn hash(text: &str) -> String {
     format!("{:016x}{:08x}", hasher.finish(), text.len())
 }
 
-/// Whether a name is that of a file in the folder and of nothing else.
-fn is_plain(name: &str) -> bool {
-    let odd = |sign: char| sign.is_control() || "/\\:*?\"<>|".contains(sign);
-    let edge = |sign: char| sign == '.' || sign.is_whitespace();
-    !name.is_empty()
-        && name.len() <= LONGEST_NAME
-        && !name.chars().any(odd)
-        && !name.starts_with(edge)
-        && !name.ends_with(edge)
-}
-
-fn plain(name: &str) -> Result<(), Refusal> {
-    if is_plain(name) {
-        return Ok(());
-    }
-    let shown: String = name.chars().filter(|sign| !sign.is_control()).take(60).collect();
-    Err(Refusal::senseless(
-        format!("`{shown}` cannot be the name of a pattern"),
-        "name",
-        "Use letters, digits, spaces and hyphens, and leave .toml out.",
-    ))
+fn saved(name: &str, source: &str) -> Saved {
+    Saved { name: name.to_owned(), hash: hash(source), problems: Vec::new() }
 }
 
 fn missing(name: &str) -> Refusal {

@@ -2,6 +2,7 @@
 
 use std::net::IpAddr;
 use std::sync::Arc;
+use std::time::Duration;
 
 use axum::extract::{Request, State};
 use axum::http::uri::Authority;
@@ -9,12 +10,13 @@ use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Redirect, Response};
 
+use super::door::{Knocked, STAY};
+use super::guest::Guest;
 use super::refusal::Refusal;
-use super::secret::is_same;
 use super::shared::{Access, Bench};
 
-/// The cookie that holds the studio's token.
-const COOKIE: &str = "stavewright-token";
+/// The cookie by which the studio knows a browser that was let in.
+const COOKIE: &str = "stavewright-studio";
 /// What the page may load and do: what this server sends, and nothing else.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; \
      font-src 'self'; connect-src 'self'; worker-src 'self'; frame-src 'self' blob:; manifest-src 'self'; \
@@ -40,14 +42,14 @@ pub(crate) async fn watch(State(bench): State<Arc<Bench>>, request: Request, nex
         headers.insert(name, HeaderValue::from_static(value));
     }
     // Browsers heed this on the machine itself; in a network without encryption they complain of it.
-    if bench.access.token.is_none() {
+    if bench.access.door.is_none() {
         let opener = HeaderName::from_static("cross-origin-opener-policy");
         headers.insert(opener, HeaderValue::from_static("same-origin"));
     }
     let is_pdf = headers.get(header::CONTENT_TYPE).is_some_and(|kind| kind == "application/pdf");
     // Browsers show PDF files in a viewer of their own, which the policy would lock out.
     if !is_pdf {
-        headers.insert(header::CONTENT_SECURITY_POLICY, HeaderValue::from_static(POLICY));
+        headers.entry(header::CONTENT_SECURITY_POLICY).or_insert(HeaderValue::from_static(POLICY));
     }
     let cache = if api { "no-store" } else { "no-cache" };
     headers.entry(header::CACHE_CONTROL).or_insert(HeaderValue::from_static(cache));
@@ -58,33 +60,66 @@ pub(crate) async fn watch(State(bench): State<Arc<Bench>>, request: Request, nex
 fn admit(access: &Access, request: &Request) -> Result<Option<Response>, Refusal> {
     let host = host(access, request)?;
     from_the_page(request, &host)?;
-    let Some(token) = &access.token else { return Ok(None) };
-    if cookie(request).is_some_and(|sent| is_same(sent, token)) {
+    let Some(door) = &access.door else { return Ok(None) };
+    if cookie(request).is_some_and(|stay| door.knows(stay)) {
         return Ok(None);
     }
-    let asked =
-        request.uri().query().unwrap_or_default().split('&').find_map(|pair| pair.strip_prefix("token="));
-    if request.method() == Method::GET && asked.is_some_and(|sent| is_same(sent, token)) {
-        let cookie = format!("{COOKIE}={token}; HttpOnly; SameSite=Lax; Path=/");
-        return Ok(Some(([(header::SET_COOKIE, cookie)], Redirect::to("/")).into_response()));
+    let query = request.uri().query().unwrap_or_default();
+    let token = query.split('&').find_map(|pair| pair.strip_prefix("token="));
+    let Some(token) = token.filter(|_| request.method() == Method::GET) else { return Err(outside()) };
+    match door.knock(Guest::of(request.extensions()).0, token)? {
+        Knocked::In(stay) => {
+            let cookie =
+                format!("{COOKIE}={stay}; Max-Age={}; HttpOnly; SameSite=Lax; Path=/", STAY.as_secs());
+            Ok(Some(([(header::SET_COOKIE, cookie)], Redirect::to("/")).into_response()))
+        }
+        Knocked::Wrong => Err(outside()),
+        Knocked::Wait(wait) => Ok(Some(slow(wait))),
     }
-    Err(Refusal::new(
+}
+
+fn outside() -> Refusal {
+    Refusal::new(
         StatusCode::UNAUTHORIZED,
         "this bench is open only with its token",
         "the token",
         "Open the whole address that stands on the terminal, or scan the square there.",
-    ))
+    )
+}
+
+fn slow(wait: Duration) -> Response {
+    let seconds = wait.as_secs() + 1;
+    let refusal = Refusal::new(
+        StatusCode::TOO_MANY_REQUESTS,
+        "several wrong tokens came from this machine",
+        "the token",
+        format!("Wait {seconds} seconds, then open the whole address that stands on the terminal."),
+    );
+    ([(header::RETRY_AFTER, seconds.to_string())], refusal).into_response()
 }
 
 /// The host that was asked for. A name of somebody else's, led here by their name server, is refused.
 fn host(access: &Access, request: &Request) -> Result<String, Refusal> {
-    let named = header(request, header::HOST).or(request.uri().authority().map(Authority::as_str));
+    let authority = request.uri().authority().map(Authority::as_str);
+    let mut said = request.headers().get_all(header::HOST).iter();
+    let (first, second) = (said.next(), said.next());
+    let one = first.and_then(|host| host.to_str().ok());
+    // Of two names, whoever stands between might believe the other.
+    if second.is_some() || matches!((one, authority), (Some(one), Some(other)) if one != other) {
+        return Err(Refusal::new(
+            StatusCode::BAD_REQUEST,
+            "the request names two hosts",
+            "the header Host",
+            "Send it once.",
+        ));
+    }
+    let named = one.or(authority);
     let fits = |host: &&str| -> bool {
         let Ok(authority) = host.parse::<Authority>() else { return false };
         let name = authority.host().trim_matches(['[', ']']);
         let port = authority.port_u16().unwrap_or(80);
         let is_ours = match name.parse::<IpAddr>() {
-            Ok(address) => address.is_loopback() || access.token.is_some(),
+            Ok(address) => address.is_loopback() || access.door.is_some(),
             Err(_) => name.eq_ignore_ascii_case("localhost"),
         };
         is_ours && port == access.address.port() && !host.contains('@')

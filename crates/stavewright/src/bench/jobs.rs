@@ -1,84 +1,111 @@
-//! Packets in the making: a few at a time, kept for a while, and stopped when asked.
+//! Packets in the making: a share for each guest, kept for a while, and stopped when asked.
 
 use std::collections::BTreeMap;
-use std::io::{Cursor, Write};
+use std::net::IpAddr;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use axum::http::StatusCode;
-use basket::Draft;
-use sheets::Options;
-use words::Words;
-use zip::write::SimpleFileOptions;
+use bytes::Bytes;
+use tokio::task::AbortHandle;
 
-use super::api::{Packet, PacketFile, PacketState};
+use super::answer::Answer;
+use super::api::{Fault, Packet, PacketFile, PacketState};
+use super::gate::Gate;
+use super::guest::Guest;
 use super::refusal::Refusal;
 use super::secret::random_text;
+use super::workers::{Order, Word, Workers};
 
 /// Packets that are made at the same time.
 const MOST_WORKING: usize = 2;
+/// Packets that one guest may have in the making: one at work, one that waits.
+const MOST_OF_ONE: usize = 2;
 /// Packets that are kept.
 const MOST_KEPT: usize = 8;
 /// How long a packet is kept.
 const KEPT_FOR: Duration = Duration::from_mins(20);
-/// The file that holds all others.
-const ALL: &str = "packet.zip";
+/// No packet takes longer.
+const LONGEST: Duration = Duration::from_mins(5);
 
 /// All packets.
-#[derive(Default)]
-pub(crate) struct Jobs(Mutex<BTreeMap<String, Job>>);
+pub(crate) struct Jobs {
+    workers: Arc<Workers>,
+    turns: Gate,
+    all: Mutex<BTreeMap<String, Job>>,
+}
 
 struct Job {
+    guest: IpAddr,
     begun: Instant,
-    /// Whether its thread is still at work, be it for nobody.
-    at_work: bool,
     packet: Packet,
-    files: BTreeMap<String, Arc<Vec<u8>>>,
+    files: BTreeMap<String, Bytes>,
+    /// Ends its making at once.
+    stop: Option<AbortHandle>,
+}
+
+impl Job {
+    fn works(&self) -> bool {
+        self.packet.state == PacketState::Working
+    }
 }
 
 impl Jobs {
-    fn all(&self) -> MutexGuard<'_, BTreeMap<String, Job>> {
-        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    /// No packets yet.
+    pub(crate) fn new(workers: Arc<Workers>) -> Self {
+        Self { workers, turns: Gate::new(MOST_WORKING, 1), all: Mutex::default() }
     }
 
-    /// Begins a packet; it is made on a thread of its own.
+    fn all(&self) -> MutexGuard<'_, BTreeMap<String, Job>> {
+        self.all.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Begins a packet.
     pub(crate) fn begin(
         self: &Arc<Self>,
-        draft: Draft,
-        words: Words,
-        options: Options,
+        Guest(guest): Guest,
+        order: Order,
+        request: Vec<u8>,
     ) -> Result<Packet, Refusal> {
         let id = random_text()?;
-        let packet = {
-            let mut all = self.all();
-            make_room(&mut all)?;
+        let packet = Packet {
+            id: id.clone(),
+            state: PacketState::Working,
+            now: None,
+            done: 0,
             // Each sheet, the data and the whole.
-            let total = u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2;
-            let packet = Packet {
-                id: id.clone(),
-                state: PacketState::Working,
-                now: None,
-                done: 0,
-                total,
-                files: Vec::new(),
-                fault: None,
-            };
-            let job =
-                Job { begun: Instant::now(), at_work: true, packet: packet.clone(), files: BTreeMap::new() };
-            all.insert(id.clone(), job);
-            packet
+            total: u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2,
+            files: Vec::new(),
+            fault: None,
         };
-        let jobs = Arc::clone(self);
-        std::thread::spawn(move || {
-            let made = std::panic::catch_unwind(std::panic::AssertUnwindSafe(|| {
-                make(&draft, &words, &options, &mut |step| jobs.tell(&id, step))
-            }));
-            let made = made.unwrap_or_else(|_| {
-                Err("the sheets could not be set; the fault is Stavewright's".to_owned())
-            });
-            jobs.end(&id, made);
+        {
+            let mut all = self.all();
+            make_room(&mut all, guest)?;
+            let (begun, packet) = (Instant::now(), packet.clone());
+            all.insert(id.clone(), Job { guest, begun, packet, files: BTreeMap::new(), stop: None });
+        }
+        let (jobs, own) = (Arc::clone(self), id.clone());
+        let making = tokio::spawn(async move {
+            let made = jobs.make(&own, guest, order, &request).await;
+            jobs.end(&own, made);
         });
+        if let Some(job) = self.all().get_mut(&id) {
+            job.stop = Some(making.abort_handle());
+        }
         Ok(packet)
+    }
+
+    async fn make(&self, id: &str, guest: IpAddr, order: Order, request: &[u8]) -> Result<Answer, Refusal> {
+        let _turn = self.turns.turn(guest).await?;
+        let mut hear = |word, body: Vec<u8>| match word {
+            Word::Step(step) => self.tell(id, &step),
+            Word::File(name) => self.put(id, name, body.into()),
+            Word::Answer { .. } => {}
+        };
+        let making = self.workers.run(order, request, &mut hear);
+        tokio::time::timeout(LONGEST, making).await.unwrap_or_else(|_| {
+            Err(Refusal::senseless("this packet takes too long", "the pattern", "Take fewer staves or rows."))
+        })
     }
 
     /// How far a packet is.
@@ -86,11 +113,13 @@ impl Jobs {
         self.all().get(id).map(|job| job.packet.clone()).ok_or_else(unknown)
     }
 
-    /// Stops a packet, or throws a finished one away. What a thread is setting it sets to the end, for
-    /// nobody.
+    /// Stops a packet at once, or throws a finished one away.
     pub(crate) fn stop(&self, id: &str) -> Result<Packet, Refusal> {
         let mut all = self.all();
         let job = all.get_mut(id).ok_or_else(unknown)?;
+        if let Some(stop) = job.stop.take() {
+            stop.abort();
+        }
         job.packet.state = PacketState::Stopped;
         job.packet.now = None;
         job.packet.files.clear();
@@ -99,9 +128,9 @@ impl Jobs {
     }
 
     /// A file of a finished packet.
-    pub(crate) fn file(&self, id: &str, name: &str) -> Result<Arc<Vec<u8>>, Refusal> {
+    pub(crate) fn file(&self, id: &str, name: &str) -> Result<Bytes, Refusal> {
         let all = self.all();
-        let job = all.get(id).ok_or_else(unknown)?;
+        let job = all.get(id).filter(|job| !job.works()).ok_or_else(unknown)?;
         job.files.get(name).cloned().ok_or_else(|| {
             let shown: String = name.chars().take(60).collect();
             Refusal::new(
@@ -114,9 +143,7 @@ impl Jobs {
     }
 
     fn tell(&self, id: &str, step: &str) {
-        if let Some(job) = self.all().get_mut(id)
-            && job.packet.state == PacketState::Working
-        {
+        if let Some(job) = self.all().get_mut(id).filter(|job| job.works()) {
             if job.packet.now.is_some() {
                 job.packet.done = (job.packet.done + 1).min(job.packet.total - 1);
             }
@@ -124,56 +151,41 @@ impl Jobs {
         }
     }
 
-    fn end(&self, id: &str, made: Result<Files, String>) {
-        let mut all = self.all();
-        let Some(job) = all.get_mut(id) else { return };
-        job.at_work = false;
-        if job.packet.state != PacketState::Working {
-            return;
+    fn put(&self, id: &str, name: String, bytes: Bytes) {
+        if let Some(job) = self.all().get_mut(id).filter(|job| job.works()) {
+            job.packet.files.push(listed(&name, &bytes));
+            job.files.insert(name, bytes);
         }
+    }
+
+    fn end(&self, id: &str, made: Result<Answer, Refusal>) {
+        let mut all = self.all();
+        let Some(job) = all.get_mut(id).filter(|job| job.works()) else { return };
         job.packet.now = None;
-        match made {
-            Ok(files) => {
+        let fault = match made {
+            Ok(answer) if answer.status.is_success() => None,
+            Ok(answer) => Some(
+                serde_json::from_slice::<Fault>(&answer.body)
+                    .map_or_else(|error| error.to_string(), |fault| fault.what),
+            ),
+            Err(refusal) => Some(refusal.fault().what.clone()),
+        };
+        match fault {
+            None => {
                 job.packet.state = PacketState::Done;
                 job.packet.done = job.packet.total;
-                job.packet.files = files.iter().map(|(name, bytes)| listed(name, bytes)).collect();
-                job.files = files.into_iter().map(|(name, bytes)| (name, Arc::new(bytes))).collect();
             }
-            Err(fault) => {
+            Some(_) => {
                 job.packet.state = PacketState::Failed;
-                job.packet.fault = Some(fault);
+                job.packet.files.clear();
+                job.files.clear();
             }
         }
+        job.packet.fault = fault;
     }
 }
 
-/// Names and contents, in the order of the packet.
-type Files = Vec<(String, Vec<u8>)>;
-
-fn make(
-    draft: &Draft,
-    words: &Words,
-    options: &Options,
-    tell: &mut dyn FnMut(&str),
-) -> Result<Files, String> {
-    let packet = sheets::packet(draft, words, options, tell).map_err(|error| error.to_string())?;
-    tell(ALL);
-    let mut files: Files = packet.into_iter().map(|file| (file.name.to_owned(), file.bytes)).collect();
-    let all = zipped(&files).map_err(|error| error.to_string())?;
-    files.push((ALL.to_owned(), all));
-    Ok(files)
-}
-
-fn zipped(files: &Files) -> zip::result::ZipResult<Vec<u8>> {
-    let mut zip = zip::ZipWriter::new(Cursor::new(Vec::new()));
-    for (name, bytes) in files {
-        zip.start_file(name.as_str(), SimpleFileOptions::default())?;
-        zip.write_all(bytes)?;
-    }
-    Ok(zip.finish()?.into_inner())
-}
-
-fn listed(name: &str, bytes: &[u8]) -> PacketFile {
+fn listed(name: &str, bytes: &Bytes) -> PacketFile {
     PacketFile {
         name: name.to_owned(),
         media: media(name).to_owned(),
@@ -198,10 +210,10 @@ pub(crate) fn media(name: &str) -> &'static str {
     }
 }
 
-/// Throws away what is old; refuses when as many as may be are being made.
-fn make_room(all: &mut BTreeMap<String, Job>) -> Result<(), Refusal> {
-    all.retain(|_, job| job.at_work || job.begun.elapsed() < KEPT_FOR);
-    if all.values().filter(|job| job.at_work).count() >= MOST_WORKING {
+/// Throws away what is old; refuses a guest that has as many in the making as it may.
+fn make_room(all: &mut BTreeMap<String, Job>, guest: IpAddr) -> Result<(), Refusal> {
+    all.retain(|_, job| job.works() || job.begun.elapsed() < KEPT_FOR);
+    if all.values().filter(|job| job.works() && job.guest == guest).count() >= MOST_OF_ONE {
         return Err(Refusal::new(
             StatusCode::TOO_MANY_REQUESTS,
             "other packets are being made",
@@ -210,11 +222,19 @@ fn make_room(all: &mut BTreeMap<String, Job>) -> Result<(), Refusal> {
         ));
     }
     while all.len() >= MOST_KEPT {
-        let oldest = all.iter().filter(|(_, job)| !job.at_work).min_by_key(|(_, job)| job.begun);
-        let Some(oldest) = oldest.map(|(id, _)| id.clone()) else { break };
-        all.remove(&oldest);
+        let Some(id) = first_to_go(all) else { break };
+        all.remove(&id);
     }
     Ok(())
+}
+
+/// The oldest packet of the guest who has most of them.
+fn first_to_go(all: &BTreeMap<String, Job>) -> Option<String> {
+    let resting = || all.iter().filter(|(_, job)| !job.works());
+    let of = |guest| resting().filter(|(_, job)| job.guest == guest).count();
+    let (_, most) = resting().max_by_key(|(_, job)| of(job.guest))?;
+    let theirs = resting().filter(|(_, job)| job.guest == most.guest);
+    theirs.min_by_key(|(_, job)| job.begun).map(|(id, _)| id.clone())
 }
 
 fn unknown() -> Refusal {
@@ -228,12 +248,18 @@ fn unknown() -> Refusal {
 
 #[cfg(test)]
 mod tests {
+    use std::net::Ipv4Addr;
+
     use super::*;
 
-    fn job(state: PacketState, at_work: bool) -> Job {
+    fn guest(number: u8) -> IpAddr {
+        Ipv4Addr::new(10, 0, 0, number).into()
+    }
+
+    fn job(guest: IpAddr, state: PacketState) -> Job {
         let packet =
             Packet { id: String::new(), state, now: None, done: 0, total: 6, files: Vec::new(), fault: None };
-        Job { begun: Instant::now(), at_work, packet, files: BTreeMap::new() }
+        Job { guest, begun: Instant::now(), packet, files: BTreeMap::new(), stop: None }
     }
 
     fn all(jobs: Vec<Job>) -> BTreeMap<String, Job> {
@@ -241,20 +267,23 @@ mod tests {
     }
 
     #[test]
-    fn stopped_packets_count_until_their_threads_have_ended() {
-        let stopped = || job(PacketState::Stopped, true);
-        let refused = make_room(&mut all(vec![stopped(), stopped()]));
-        assert_eq!(refused.unwrap_err().status(), StatusCode::TOO_MANY_REQUESTS);
-        assert!(make_room(&mut all(vec![stopped(), job(PacketState::Stopped, false)])).is_ok());
+    fn one_guests_packets_leave_room_for_another_guests() {
+        let mut all = all(vec![job(guest(1), PacketState::Working), job(guest(1), PacketState::Working)]);
+        let refused = make_room(&mut all, guest(1)).unwrap_err();
+        assert_eq!(refused.status(), StatusCode::TOO_MANY_REQUESTS);
+        assert!(make_room(&mut all, guest(2)).is_ok());
+        all.values_mut().for_each(|job| job.packet.state = PacketState::Stopped);
+        assert!(make_room(&mut all, guest(1)).is_ok());
     }
 
     #[test]
-    fn the_oldest_packets_make_room_but_none_at_work() {
-        let mut jobs: Vec<Job> = (0..MOST_KEPT).map(|_| job(PacketState::Done, false)).collect();
-        jobs[0].at_work = true;
+    fn whoever_keeps_most_packets_loses_the_oldest_but_none_at_work() {
+        let mut jobs: Vec<Job> = (1..MOST_KEPT).map(|_| job(guest(1), PacketState::Done)).collect();
+        jobs.insert(0, job(guest(2), PacketState::Done));
+        jobs[1].packet.state = PacketState::Working;
         let mut all = all(jobs);
-        assert!(make_room(&mut all).is_ok());
+        assert!(make_room(&mut all, guest(2)).is_ok());
         assert_eq!(all.len(), MOST_KEPT - 1);
-        assert!(all.contains_key("0") && !all.contains_key("1"));
+        assert!(all.contains_key("0") && all.contains_key("1") && !all.contains_key("2"));
     }
 }

@@ -4,16 +4,23 @@
 //! works out what it gives and writes files. So a server that was stopped loses nothing when it is
 //! started again.
 
+mod answer;
 mod api;
 mod body;
 mod compare;
 mod compute;
+mod door;
 mod draw;
 mod folder;
 mod gate;
 mod guard;
+mod guest;
 mod jobs;
 mod look;
+mod name;
+mod own_page;
+mod patient;
+mod places;
 mod refusal;
 mod routes;
 mod scenarios;
@@ -22,9 +29,13 @@ mod server;
 mod shared;
 mod studio;
 mod text;
+mod workers;
 
+pub(crate) use door::Door;
 pub(crate) use folder::Folder;
+pub(crate) use refusal::Refusal;
 pub(crate) use secret::random_text;
 pub(crate) use server::{listen, serve};
-pub(crate) use shared::{Access, Bench};
+pub(crate) use shared::{Access, Bench, Materials};
 pub(crate) use studio::{own_address, square};
+pub(crate) use workers::serve::serve as work;

@@ -59,8 +59,27 @@ impl Refusal {
         self
     }
 
+    /// Too much is asked at once.
+    pub(crate) fn busy() -> Self {
+        Self::new(
+            StatusCode::SERVICE_UNAVAILABLE,
+            "too much is being asked at once",
+            "the server",
+            "Ask again in a moment.",
+        )
+    }
+
+    /// The answer to a request whose work ended in a panic.
+    pub(crate) fn broken() -> Self {
+        Self::new(
+            StatusCode::INTERNAL_SERVER_ERROR,
+            "this could not be worked out; the fault is Stavewright's",
+            "the server",
+            "The server goes on and nothing was lost. Undo the last change, and report the pattern that did it.",
+        )
+    }
+
     /// Its status code.
-    #[cfg(test)]
     pub(crate) fn status(&self) -> StatusCode {
         self.status
     }

@@ -1,24 +1,26 @@
 //! The server: how it listens and answers.
 
-use std::convert::Infallible;
 use std::future::Future;
 use std::io;
-use std::net::SocketAddr;
+use std::net::{IpAddr, SocketAddr};
 use std::sync::Arc;
 use std::time::Duration;
 
 use axum::Router;
+use hyper::Request;
+use hyper::body::Incoming;
 use hyper::server::conn::http1;
+use hyper::service::{Service, service_fn};
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
 use tokio::net::{TcpListener, TcpStream};
-use tokio::sync::Semaphore;
 
+use super::guest::Guest;
+use super::patient::Patient;
+use super::places::{Place, Places};
 use super::routes;
 use super::shared::Bench;
 
-/// Connections that are served at a time; more wait.
-const MOST_CONNECTIONS: usize = 256;
 /// The head of a request has to be there by then; a connection that asks nothing is closed as well.
 const PATIENCE: Duration = Duration::from_secs(10);
 /// The largest head of a request, in bytes.
@@ -31,41 +33,41 @@ pub(crate) async fn serve(
     stop: impl Future<Output = ()>,
 ) -> io::Result<()> {
     let app = routes::app(&bench);
-    let places = Arc::new(Semaphore::new(MOST_CONNECTIONS));
+    bench.workers.warm().await;
+    let places = Arc::new(Places::default());
     tokio::pin!(stop);
     loop {
-        let place = Arc::clone(&places).acquire_owned();
-        let place = tokio::select! {
-            place = place => place.map_err(io::Error::other)?,
-            () = &mut stop => return Ok(()),
-        };
         let accepted = tokio::select! {
             accepted = listener.accept() => accepted,
             () = &mut stop => return Ok(()),
         };
         // What fails here is one connection, or want of file handles that will be free again.
-        let Ok((stream, _)) = accepted else {
+        let Ok((stream, from)) = accepted else {
             tokio::time::sleep(Duration::from_millis(20)).await;
             continue;
         };
-        let app = app.clone();
-        tokio::spawn(async move {
-            let _place = place;
-            let _: Result<(), Infallible> = converse(stream, app).await;
-        });
+        tokio::spawn(converse(stream, from.ip(), places.take(from.ip()), app.clone()));
     }
 }
 
-/// Answers the requests of one connection; it ends when the client goes or is too slow.
-async fn converse(stream: TcpStream, app: Router) -> Result<(), Infallible> {
+/// Answers the requests of one connection; it ends when the client goes, is too slow, or has to make room.
+async fn converse(stream: TcpStream, guest: IpAddr, mut place: Place, app: Router) {
     let _ = stream.set_nodelay(true);
-    let _ = http1::Builder::new()
+    let stream = Patient::new(stream, Arc::clone(&place.heard));
+    let app = TowerToHyperService::new(app);
+    let answer = service_fn(move |mut request: Request<Incoming>| {
+        request.extensions_mut().insert(Guest(guest));
+        app.call(request)
+    });
+    let serving = http1::Builder::new()
         .timer(TokioTimer::new())
         .header_read_timeout(PATIENCE)
         .max_buf_size(LARGEST_HEAD)
-        .serve_connection(TokioIo::new(stream), TowerToHyperService::new(app))
-        .await;
-    Ok(())
+        .serve_connection(TokioIo::new(stream), answer);
+    tokio::select! {
+        _ = serving => {}
+        _ = &mut place.leave => {}
+    }
 }
 
 /// A listener on this machine, or in the local network.

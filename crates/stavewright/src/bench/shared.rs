@@ -2,25 +2,39 @@
 
 use std::net::SocketAddr;
 use std::sync::Arc;
+use std::time::Duration;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
 
-use super::compute::Shop;
+use super::answer::Answer;
+use super::door::Door;
 use super::folder::Folder;
 use super::gate::Gate;
+use super::guest::Guest;
 use super::jobs::Jobs;
 use super::refusal::Refusal;
+use super::workers::{Order, Task, Workers};
+
+/// No answer takes longer; what takes longer is given up.
+const LONGEST: Duration = Duration::from_secs(30);
 
 /// Who may ask, and for what.
-#[derive(Clone, Debug)]
 pub(crate) struct Access {
     /// Where the server listens.
     pub(crate) address: SocketAddr,
-    /// The token without which nobody gets in; none on this machine alone.
-    pub(crate) token: Option<String>,
+    /// The door of the studio; none on this machine alone.
+    pub(crate) door: Option<Door>,
     /// Whether files may be written.
     pub(crate) may_write: bool,
+}
+
+/// The materials that patterns may name.
+pub(crate) struct Materials {
+    /// All of them.
+    pub(crate) catalogue: Catalogue,
+    /// The text of the maker's own, for workers; empty if there are none.
+    pub(crate) shelf: String,
 }
 
 /// What all requests share.
@@ -31,8 +45,13 @@ pub(crate) struct Bench {
     pub(crate) catalogue: Catalogue,
     /// The packets.
     pub(crate) jobs: Arc<Jobs>,
-    /// Turns for work.
-    pub(crate) gate: Gate,
+    /// Those who work things out.
+    pub(crate) workers: Arc<Workers>,
+    /// Turns for reading and writing files.
+    pub(crate) files: Gate,
+    /// Turns for what is a matter of a moment, and for the rest.
+    quick: Gate,
+    slow: Gate,
     /// Who may ask.
     pub(crate) access: Access,
     /// Name of the pattern to open first.
@@ -45,17 +64,30 @@ impl Bench {
     /// A bench over a folder, perhaps with a pattern to open first, and with these materials.
     pub(crate) fn new(
         (folder, open): (Folder, Option<String>),
-        catalogue: Catalogue,
+        materials: Materials,
         access: Access,
         started: String,
     ) -> Arc<Self> {
-        let (jobs, gate) = (Arc::default(), Gate::new());
-        Arc::new(Self { folder, catalogue, jobs, gate, access, open, started })
+        let workers = Arc::new(Workers::new(folder.path().to_owned(), materials.shelf));
+        let jobs = Arc::new(Jobs::new(Arc::clone(&workers)));
+        let [files, quick, slow] = [(); 3].map(|()| Gate::of_processors());
+        let catalogue = materials.catalogue;
+        Arc::new(Self { folder, catalogue, jobs, workers, files, quick, slow, access, open, started })
     }
 
-    /// What patterns may name.
-    pub(crate) fn shop(&self) -> Shop<'_> {
-        Shop { folder: self.folder.path(), catalogue: &self.catalogue }
+    /// Has something worked out for a guest. When what is returned is dropped, the work is stopped.
+    pub(crate) async fn work(&self, guest: Guest, task: Task, request: Vec<u8>) -> Result<Answer, Refusal> {
+        let gate = if task.is_quick() { &self.quick } else { &self.slow };
+        let turn = gate.turn(guest.0).await?;
+        let mut nobody = |_, _| ();
+        let working = self.workers.run(self.order(task), &request, &mut nobody);
+        let answer = tokio::time::timeout(LONGEST, working).await.map_err(|_| too_long())??;
+        Ok(answer.holding(turn.done()))
+    }
+
+    /// An order with the rights of this bench's guests.
+    pub(crate) fn order(&self, task: Task) -> Order {
+        Order { task, any_file: self.access.may_write }
     }
 
     /// Refuses where nothing may be written.
@@ -70,4 +102,13 @@ impl Bench {
             "Start it with --studio-write to have patterns saved from other machines.",
         ))
     }
+}
+
+fn too_long() -> Refusal {
+    Refusal::new(
+        StatusCode::SERVICE_UNAVAILABLE,
+        "this takes too long",
+        "the pattern",
+        "Take fewer staves or rows.",
+    )
 }

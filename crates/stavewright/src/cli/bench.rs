@@ -5,11 +5,9 @@ use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use basket::Catalogue;
-
 use super::outcome::Outcome;
-use super::reading::catalogue;
-use crate::bench::{self, Access, Bench, Folder};
+use super::reading::shelved;
+use crate::bench::{self, Access, Bench, Door, Folder, Materials, Refusal};
 use crate::failure::Failure;
 use crate::screen;
 
@@ -57,12 +55,13 @@ pub(super) struct Args {
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let place = place(&args.folder)?;
-    let catalogue = catalogue(args.shelf.as_deref())?;
+    let (catalogue, shelf) = shelved(args.shelf.as_deref())?;
+    let materials = Materials { catalogue, shelf };
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .enable_all()
         .build()
         .map_err(|error| Failure::plain(format!("the server cannot be started: {error}"), ""))?;
-    let served = runtime.block_on(serve(args, place, catalogue));
+    let served = runtime.block_on(serve(args, place, materials));
     // Whatever is still being worked out is for nobody.
     runtime.shutdown_timeout(Duration::from_millis(200));
     served.map(|()| Outcome::Fine)
@@ -89,18 +88,21 @@ fn place(path: &Path) -> Result<Place, Failure> {
     Ok((Folder::at(path).map_err(cannot)?, None))
 }
 
-async fn serve(args: &Args, place: Place, catalogue: Catalogue) -> Result<(), Failure> {
+async fn serve(args: &Args, place: Place, materials: Materials) -> Result<(), Failure> {
     let studio = args.studio || args.studio_write;
     let (listener, address) = bench::listen(studio, args.port).await.map_err(|error| {
         let message = format!("port {} cannot be used: {error}", args.port);
         Failure::plain(message, "Leave --port out to take one that is free.")
     })?;
-    let random = || bench::random_text().map_err(|refusal| Failure::plain(refusal.fault().what.clone(), ""));
-    let token = if studio { Some(random()?) } else { None };
+    let door = if studio { Some(Door::new().map_err(told)?) } else { None };
     let may_write = !studio || args.studio_write;
-    let here = url(Ipv4Addr::LOCALHOST.into(), address, token.as_deref());
-    screen::print(&greeting(&place.0, address, token.as_deref(), may_write))?;
-    let bench = Bench::new(place, catalogue, Access { address, token, may_write }, random()?);
+    let token = door.as_ref().map(|door| door.token.as_str());
+    screen::print(&greeting(&place.0, address, token, may_write))?;
+    // Others on this machine can read what a browser is started with: it gets a link that holds once.
+    let link = door.as_ref().map(Door::link).transpose().map_err(told)?;
+    let here = url(Ipv4Addr::LOCALHOST.into(), address, link.as_deref());
+    let started = bench::random_text().map_err(told)?;
+    let bench = Bench::new(place, materials, Access { address, door, may_write }, started);
     if !args.no_open && open::that_detached(&here).is_err() {
         screen::tell("No browser could be opened; open the address yourself.\n");
     }
@@ -112,6 +114,10 @@ async fn serve(args: &Args, place: Place, catalogue: Catalogue) -> Result<(), Fa
     bench::serve(listener, bench, stop)
         .await
         .map_err(|error| Failure::plain(format!("the server stopped: {error}"), "Start it again."))
+}
+
+fn told(refusal: Refusal) -> Failure {
+    Failure::plain(refusal.fault().what.clone(), "")
 }
 
 fn url(host: IpAddr, address: SocketAddr, token: Option<&str>) -> String {

@@ -18,6 +18,7 @@ mod schema;
 mod solid;
 mod templates;
 mod weaves;
+mod worker;
 
 use clap::{CommandFactory, Parser, Subcommand};
 
@@ -67,6 +68,8 @@ enum Command {
     Bench(bench::Args),
     Licences(licences::Args),
     Completions(completions::Args),
+    #[command(hide = true)]
+    Worker(worker::Args),
 }
 
 /// Runs a command.
@@ -86,5 +89,6 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Bench(args) => bench::run(args),
         Command::Licences(args) => licences::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
+        Command::Worker(args) => worker::run(args),
     }
 }

@@ -126,8 +126,16 @@ pub(super) fn words(basket: &Basket) -> Words {
 
 /// The catalogue, with the maker's own materials before it.
 pub(super) fn catalogue(shelf: Option<&Path>) -> Result<Catalogue, Failure> {
+    shelved(shelf).map(|(catalogue, _)| catalogue)
+}
+
+/// The same, with the text of the maker's own materials; it is empty where there are none.
+pub(super) fn shelved(shelf: Option<&Path>) -> Result<(Catalogue, String), Failure> {
     let catalogue = Catalogue::built_in();
-    let Some(shelf) = shelf else { return Ok(catalogue.clone()) };
+    let Some(shelf) = shelf else { return Ok((catalogue.clone(), String::new())) };
     let text = input::read(Origin::of(shelf))?;
-    catalogue.with_shelf(&text.content).map_err(|problems| Failure::Misread { text, problems })
+    match catalogue.with_shelf(&text.content) {
+        Ok(shelved) => Ok((shelved, text.content)),
+        Err(problems) => Err(Failure::Misread { text, problems }),
+    }
 }

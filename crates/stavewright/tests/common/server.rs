@@ -10,6 +10,7 @@ use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
 use serde_json::Value;
+use socket2::{Domain, Socket, Type};
 use tempfile::TempDir;
 
 /// A served bench; it is stopped when it is dropped.
@@ -114,18 +115,40 @@ impl Served {
 
     /// An open connection.
     pub fn connect(&self) -> TcpStream {
-        let stream = TcpStream::connect(self.address).unwrap();
-        stream.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
-        stream
+        connect(self.address)
     }
 
     /// Sends a head and a body as they are and reads the answer.
     pub fn raw(&self, head: &str, body: &[u8]) -> Answer {
-        let mut stream = self.connect();
-        stream.write_all(head.as_bytes()).unwrap();
-        // A server that refuses early may close before all is sent.
-        let _ = stream.write_all(body);
-        read(&mut stream)
+        raw(self.address, head, body)
+    }
+
+    /// The token that stands on the terminal.
+    pub fn token(&self) -> String {
+        let (_, rest) = self.said.split_once("?token=").unwrap();
+        rest.chars().take_while(char::is_ascii_hexdigit).collect()
+    }
+
+    /// A guest of the studio on a machine of its own, let in by the token. Each address of 127.0.0.0/8
+    /// (RFC 1122, section 3.2.1.3) is a machine of its own to the server.
+    pub fn guest(&self, number: u8) -> Guest {
+        let mut guest = Guest { host: self.address, from: number, cookie: String::new() };
+        let entered = guest.ask("GET", &format!("/?token={}", self.token()), None);
+        let cookie = entered.head.split("set-cookie: ").nth(1).and_then(|rest| rest.split(';').next());
+        guest.cookie = cookie.unwrap_or_else(|| panic!("{}", entered.head)).to_owned();
+        guest
+    }
+
+    /// Numbers of the processes that the server started and that still run.
+    #[cfg(target_os = "linux")]
+    pub fn workers(&self) -> Vec<u32> {
+        let tasks = std::fs::read_dir(format!("/proc/{}/task", self.child.id())).unwrap();
+        let children = tasks.flatten().filter_map(|task| {
+            let children = std::fs::read_to_string(task.path().join("children"));
+            children.ok()
+        });
+        let numbers: Vec<String> = children.collect();
+        numbers.join(" ").split_whitespace().map(|number| number.parse().unwrap()).collect()
     }
 
     /// A request as the page sends it.
@@ -141,17 +164,7 @@ impl Served {
         headers: &[(&str, &str)],
         body: Option<&Value>,
     ) -> Answer {
-        let body = body.map(Value::to_string).unwrap_or_default();
-        let host = self.address;
-        let mut head = format!(
-            "{method} {path} HTTP/1.1\r\nHost: {host}\r\nOrigin: http://{host}\r\nContent-Type: application/json\r\n\
-             Content-Length: {}\r\nConnection: close\r\n",
-            body.len()
-        );
-        for (name, value) in headers {
-            let _ = write!(head, "{name}: {value}\r\n");
-        }
-        self.raw(&(head + "\r\n"), body.as_bytes())
+        ask(self.address, (method, path), headers, body)
     }
 
     /// A `POST` that has to succeed.
@@ -178,6 +191,81 @@ impl Drop for Served {
     fn drop(&mut self) {
         let _ = self.child.kill();
         let _ = self.child.wait();
+    }
+}
+
+/// A guest of the studio.
+pub struct Guest {
+    host: SocketAddr,
+    from: u8,
+    /// What its browser sends, once it was let in.
+    pub cookie: String,
+}
+
+impl Guest {
+    /// A request as the page sends it.
+    pub fn ask(&self, method: &str, path: &str, body: Option<&Value>) -> Answer {
+        read(&mut self.begin(method, path, body))
+    }
+
+    /// Sends a request and leaves the answer where it is.
+    pub fn begin(&self, method: &str, path: &str, body: Option<&Value>) -> TcpStream {
+        let mut stream = self.connect();
+        let body = body.map(Value::to_string).unwrap_or_default();
+        let head = head(self.host, (method, path), &[("Cookie", &self.cookie)], &body);
+        stream.write_all((head + &body).as_bytes()).unwrap();
+        stream
+    }
+
+    /// An open connection from the guest's machine, with a small buffer: what is not read stays with the
+    /// server.
+    pub fn connect(&self) -> TcpStream {
+        let socket = Socket::new(Domain::IPV4, Type::STREAM, None).unwrap();
+        socket.bind(&SocketAddr::from(([127, 0, 0, self.from], 0)).into()).unwrap();
+        socket.set_recv_buffer_size(64 * 1024).unwrap();
+        socket.connect(&self.host.into()).unwrap();
+        socket.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
+        socket.into()
+    }
+}
+
+fn connect(address: SocketAddr) -> TcpStream {
+    let stream = TcpStream::connect(address).unwrap();
+    stream.set_read_timeout(Some(Duration::from_secs(40))).unwrap();
+    stream
+}
+
+fn raw(address: SocketAddr, head: &str, body: &[u8]) -> Answer {
+    let mut stream = connect(address);
+    stream.write_all(head.as_bytes()).unwrap();
+    // A server that refuses early may close before all is sent.
+    let _ = stream.write_all(body);
+    read(&mut stream)
+}
+
+fn ask(address: SocketAddr, request: (&str, &str), headers: &[(&str, &str)], body: Option<&Value>) -> Answer {
+    let body = body.map(Value::to_string).unwrap_or_default();
+    raw(address, &head(address, request, headers, &body), body.as_bytes())
+}
+
+fn head(host: SocketAddr, (method, path): (&str, &str), headers: &[(&str, &str)], body: &str) -> String {
+    let mut head = format!(
+        "{method} {path} HTTP/1.1\r\nHost: {host}\r\nOrigin: http://{host}\r\nContent-Type: application/json\r\n\
+         Content-Length: {}\r\nConnection: close\r\n",
+        body.len()
+    );
+    for (name, value) in headers {
+        let _ = write!(head, "{name}: {value}\r\n");
+    }
+    head + "\r\n"
+}
+
+/// Waits until something holds.
+pub fn until(what: &str, holds: impl Fn() -> bool) {
+    let begun = std::time::Instant::now();
+    while !holds() {
+        assert!(begun.elapsed() < Duration::from_secs(40), "waited in vain: {what}");
+        std::thread::sleep(Duration::from_millis(5));
     }
 }
 

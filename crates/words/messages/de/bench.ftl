@@ -247,6 +247,10 @@ bench-problems = { $count ->
        *[other] Die Vorlage hat { $count } Fehler; gezeigt wird der letzte gute Korb. { $first }.
     }
 bench-problems-text = Im Text beheben
+bench-saved-problems = { $count ->
+        [one] Gespeichert, wie sie ist, mit dem Fehler darin.
+       *[other] Gespeichert, wie sie ist, mit den { $count } Fehlern darin.
+    }
 
 ## Mitnehmen
 

@@ -247,6 +247,10 @@ bench-problems = { $count ->
        *[other] The pattern has { $count } mistakes; the last good basket is shown. { $first }.
     }
 bench-problems-text = Mend it in the text
+bench-saved-problems = { $count ->
+        [one] Saved as it is, with the mistake in it.
+       *[other] Saved as it is, with the { $count } mistakes in it.
+    }
 
 ## Take away
 

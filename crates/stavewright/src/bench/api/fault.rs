@@ -1,12 +1,12 @@
 //! What went wrong.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use super::PatternText;
 
 /// Why a request was not done. The status code says the class, this the particulars.
-#[derive(Clone, Debug, Serialize, ToSchema)]
+#[derive(Clone, Debug, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct Fault {
     /// What is wrong.
@@ -23,7 +23,7 @@ pub(crate) struct Fault {
 }
 
 /// Something in a pattern that keeps it from being read.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct Problem {
     /// What is wrong.

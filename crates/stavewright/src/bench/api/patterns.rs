@@ -3,6 +3,8 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
+use super::Problem;
+
 /// A pattern file.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
@@ -21,7 +23,7 @@ pub(crate) struct PatternName {
 }
 
 /// A pattern file with its text.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct PatternText {
     /// Name of the file without `.toml`.
@@ -41,6 +43,9 @@ pub(crate) struct SaveRequest {
     pub(crate) source: String,
     /// Hash of the file that it grew from; none for a new file.
     pub(crate) base_hash: Option<String>,
+    /// Language of the answer, such as `en`.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) language: Option<String>,
 }
 
 /// What was saved.
@@ -51,6 +56,8 @@ pub(crate) struct Saved {
     pub(crate) name: String,
     /// Hash of its text.
     pub(crate) hash: String,
+    /// What keeps it from being read; it was saved all the same.
+    pub(crate) problems: Vec<Problem>,
 }
 
 /// A new name.
@@ -60,6 +67,9 @@ pub(crate) struct Saved {
 pub(crate) struct NameRequest {
     /// The new name without `.toml`.
     pub(crate) to: String,
+    /// Language of the answer, such as `en`.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) language: Option<String>,
 }
 
 /// A pattern to start from.

@@ -13,7 +13,7 @@ pub(crate) struct Health {
     pub(crate) version: String,
     /// Changes each time the server starts.
     pub(crate) started: String,
-    /// The folder with the patterns.
+    /// Stands for the folder with the patterns, the same from start to start; it does not tell where it is.
     pub(crate) folder: String,
     /// Whether the page may save.
     pub(crate) may_write: bool,

@@ -11,18 +11,19 @@ use std::sync::Arc;
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
-use axum::http::{Method, StatusCode, Uri};
+use axum::http::{Method, StatusCode, Uri, header};
 use axum::middleware;
 use axum::response::{IntoResponse, Response};
+use bytes::Bytes;
 use tower_http::catch_panic::CatchPanicLayer;
 use utoipa::OpenApi;
 use utoipa_axum::router::OpenApiRouter;
 use utoipa_axum::routes;
 
 use super::body::LARGEST;
+use super::guard;
 use super::refusal::Refusal;
 use super::shared::Bench;
-use super::{gate, guard};
 
 /// The description that the handlers fill in.
 #[derive(OpenApi)]
@@ -59,11 +60,14 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
 /// The whole server: routes, page, and what every request goes through.
 pub(crate) fn app(bench: &Arc<Bench>) -> Router {
     let (router, description) = described();
+    // Written once and not for each who asks.
+    let description = Bytes::from(description.to_json().unwrap_or_default());
+    let kind = [(header::CONTENT_TYPE, "application/json")];
     router
-        .route("/api/openapi.json", axum::routing::get(|| async move { axum::Json(description) }))
+        .route("/api/openapi.json", axum::routing::get(|| async move { (kind, description) }))
         .fallback(page::page)
         .method_not_allowed_fallback(wrong_method)
-        .layer(CatchPanicLayer::custom(|_| gate::broken().into_response()))
+        .layer(CatchPanicLayer::custom(|_| Refusal::broken().into_response()))
         .layer(DefaultBodyLimit::max(LARGEST))
         .layer(middleware::from_fn_with_state(Arc::clone(bench), guard::watch))
         .with_state(Arc::clone(bench))

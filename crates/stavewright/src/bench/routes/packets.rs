@@ -3,57 +3,36 @@
 use std::sync::Arc;
 
 use axum::Json;
+use axum::body::Body;
 use axum::extract::{Path, Query, State};
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
-use basket::pattern::{Pattern, Units};
 use serde::Deserialize;
-use sheets::{Options, Paper, Photos};
 use utoipa::IntoParams;
 
-use crate::bench::api::{Fault, Packet, PacketRequest, PaperWord};
-use crate::bench::body::Sent;
-use crate::bench::compute::{draft, words};
+use crate::bench::api::{Fault, Packet, PacketRequest};
+use crate::bench::body::Posted;
+use crate::bench::guest::Guest;
 use crate::bench::jobs::media;
-use crate::bench::look::problems;
+use crate::bench::own_page;
 use crate::bench::refusal::Refusal;
 use crate::bench::shared::Bench;
-use crate::failure::Failure;
-use crate::photos;
-use crate::source::{Origin, Text};
+use crate::bench::workers::Task;
 
 /// Begins a packet.
 #[utoipa::path(post, path = "/api/packets", request_body = PacketRequest, responses(
     (status = 202, body = Packet), (status = 422, body = Fault), (status = 429, body = Fault)))]
 pub(super) async fn begin(
     State(bench): State<Arc<Bench>>,
-    Sent(request): Sent<PacketRequest>,
-) -> Result<(StatusCode, Json<Packet>), Refusal> {
-    let own = Arc::clone(&bench);
-    let work = move || {
-        let draft = draft(&request.source, own.shop()).map_err(Refusal::misread)?;
-        crate::bench::draw::in_bounds(&draft.basket)?;
-        let words = words(request.language.as_deref(), request.units, draft.pattern.units)?;
-        let paper = match (request.paper, words.units()) {
-            (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
-            (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
-        };
-        let photos = photographs(&request.source, &draft.pattern, own.folder.path())?;
-        own.jobs.begin(draft, words, Options { paper, photos, ..Options::default() })
-    };
-    bench.gate.run(work).await.map(|packet| (StatusCode::ACCEPTED, Json(packet)))
-}
-
-/// The photographs that a pattern's notes name, from the folder and from nowhere else.
-fn photographs(source: &str, pattern: &Pattern, folder: &std::path::Path) -> Result<Photos, Refusal> {
-    let origin = Origin::File(folder.join("pattern.toml"));
-    let text = Text { origin, content: source.to_owned() };
-    photos::load(pattern, &text).map_err(|failure| match failure {
-        Failure::Misread { problems: found, .. } => Refusal::misread(problems::of(source, &found)),
-        other => {
-            Refusal::senseless(other.parts().0, basket::pattern::keys::note::PHOTO.path, other.parts().1)
-        }
-    })
+    guest: Guest,
+    Posted(request): Posted,
+) -> Result<Response, Refusal> {
+    let checked = bench.work(guest, Task::CheckPacket, request.clone()).await?;
+    if !checked.status.is_success() {
+        return Ok(checked.into_response());
+    }
+    let packet = bench.jobs.begin(guest, bench.order(Task::Packet), request)?;
+    Ok((StatusCode::ACCEPTED, Json(packet)).into_response())
 }
 
 /// How far a packet is.
@@ -94,9 +73,10 @@ pub(super) async fn file(
     let bytes = bench.jobs.file(&id, &name)?;
     let shown =
         if wanted.save.is_some() || media(&name) == "application/zip" { "attachment" } else { "inline" };
+    let policy = own_page::policy(&name, &bytes).map(|policy| [(header::CONTENT_SECURITY_POLICY, policy)]);
     let headers = [
         (header::CONTENT_TYPE, media(&name).to_owned()),
         (header::CONTENT_DISPOSITION, format!("{shown}; filename=\"{name}\"")),
     ];
-    Ok((headers, bytes.to_vec()).into_response())
+    Ok((headers, policy, Body::from(bytes)).into_response())
 }

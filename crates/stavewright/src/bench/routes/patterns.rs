@@ -9,15 +9,24 @@ use axum::response::{IntoResponse, Response};
 
 use crate::bench::api::{Fault, NameRequest, PatternName, PatternText, SaveRequest, Saved, Scenario};
 use crate::bench::body::Sent;
+use crate::bench::guest::Guest;
 use crate::bench::refusal::Refusal;
 use crate::bench::scenarios;
 use crate::bench::shared::Bench;
 
 /// The pattern files of the folder.
 #[utoipa::path(get, path = "/api/patterns", responses((status = 200, body = [PatternName])))]
-pub(super) async fn list(State(bench): State<Arc<Bench>>) -> Result<Json<Vec<PatternName>>, Refusal> {
+pub(super) async fn list(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+) -> Result<Json<Vec<PatternName>>, Refusal> {
     let own = Arc::clone(&bench);
-    bench.gate.run(move || own.folder.list()).await.map(Json)
+    let work = move || {
+        let mut all = own.folder.list(&own.catalogue)?;
+        all.retain(|pattern| own.access.may_write || pattern.reads);
+        Ok(all)
+    };
+    bench.files.run(guest.0, work).await.map(Json)
 }
 
 /// A pattern file with its text. With `If-None-Match` and its hash: 304 as long as it is unchanged.
@@ -25,11 +34,13 @@ pub(super) async fn list(State(bench): State<Arc<Bench>>) -> Result<Json<Vec<Pat
     (status = 200, body = PatternText), (status = 304), (status = 404, body = Fault)))]
 pub(super) async fn read(
     State(bench): State<Arc<Bench>>,
+    guest: Guest,
     Path(name): Path<String>,
     headers: HeaderMap,
 ) -> Result<Response, Refusal> {
     let own = Arc::clone(&bench);
-    let text = bench.gate.run(move || own.folder.read(&name)).await?;
+    let work = move || own.folder.offered(&name, own.access.may_write, &own.catalogue);
+    let text = bench.files.run(guest.0, work).await?;
     let tag = format!("\"{}\"", text.hash);
     let known = headers.get(header::IF_NONE_MATCH).is_some_and(|known| known.as_bytes() == tag.as_bytes());
     let tag = [(header::ETAG, tag)];
@@ -46,13 +57,14 @@ pub(super) async fn read(
     (status = 422, body = Fault)))]
 pub(super) async fn save(
     State(bench): State<Arc<Bench>>,
+    guest: Guest,
     Path(name): Path<String>,
     Sent(request): Sent<SaveRequest>,
 ) -> Result<Json<Saved>, Refusal> {
     bench.may_write()?;
     let own = Arc::clone(&bench);
-    let work = move || own.folder.save(&name, &request.source, request.base_hash.as_deref());
-    bench.gate.run(work).await.map(Json)
+    let work = move || own.folder.save(&name, &request, &own.catalogue);
+    bench.files.run(guest.0, work).await.map(Json)
 }
 
 /// Gives a pattern file another name.
@@ -61,12 +73,13 @@ pub(super) async fn save(
     (status = 404, body = Fault), (status = 409, body = Fault)))]
 pub(super) async fn rename(
     State(bench): State<Arc<Bench>>,
+    guest: Guest,
     Path(name): Path<String>,
     Sent(request): Sent<NameRequest>,
 ) -> Result<Json<Saved>, Refusal> {
     bench.may_write()?;
     let own = Arc::clone(&bench);
-    bench.gate.run(move || own.folder.rename(&name, &request.to)).await.map(Json)
+    bench.files.run(guest.0, move || own.folder.rename(&name, &request)).await.map(Json)
 }
 
 /// Copies a pattern file.
@@ -75,12 +88,13 @@ pub(super) async fn rename(
     (status = 404, body = Fault), (status = 409, body = Fault)))]
 pub(super) async fn duplicate(
     State(bench): State<Arc<Bench>>,
+    guest: Guest,
     Path(name): Path<String>,
     Sent(request): Sent<NameRequest>,
 ) -> Result<Json<Saved>, Refusal> {
     bench.may_write()?;
     let own = Arc::clone(&bench);
-    bench.gate.run(move || own.folder.duplicate(&name, &request.to)).await.map(Json)
+    bench.files.run(guest.0, move || own.folder.duplicate(&name, &request)).await.map(Json)
 }
 
 /// Patterns to start from.

@@ -13,6 +13,7 @@ use words::{Language, Words, page_texts};
 
 use crate::bench::api::{Fault, Health, LanguageName, Stock, UnitsWord};
 use crate::bench::compute;
+use crate::bench::guest::Guest;
 use crate::bench::look;
 use crate::bench::refusal::Refusal;
 use crate::bench::shared::Bench;
@@ -37,9 +38,9 @@ pub(super) async fn health(State(bench): State<Arc<Bench>>) -> Json<Health> {
     Json(Health {
         version: env!("CARGO_PKG_VERSION").to_owned(),
         started: bench.started.clone(),
-        folder: bench.folder.path().display().to_string(),
+        folder: bench.folder.mark(),
         may_write: bench.access.may_write,
-        studio: bench.access.token.is_some(),
+        studio: bench.access.door.is_some(),
         open: bench.open.clone(),
         languages: Language::ALL.iter().map(language).collect(),
     })
@@ -58,8 +59,13 @@ pub(super) async fn messages(Query(reader): Query<Reader>) -> Result<Response, R
     (status = 200, body = Stock), (status = 422, body = Fault)))]
 pub(super) async fn stock(
     State(bench): State<Arc<Bench>>,
+    guest: Guest,
     Query(reader): Query<Reader>,
 ) -> Result<Json<Stock>, Refusal> {
-    let words = compute::words(reader.language.as_deref(), reader.units, Units::default())?;
-    Ok(Json(look::stock(&bench.catalogue, &words)))
+    let own = Arc::clone(&bench);
+    let work = move || {
+        let words = compute::words(reader.language.as_deref(), reader.units, Units::default())?;
+        Ok(look::stock(&own.catalogue, &words))
+    };
+    bench.files.run(guest.0, work).await.map(Json)
 }

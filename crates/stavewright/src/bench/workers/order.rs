@@ -1,0 +1,56 @@
+//! What a worker is told, and what it says.
+
+use serde::{Deserialize, Serialize};
+
+/// A kind of work. The request itself follows as it was sent to the server.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub(crate) enum Task {
+    /// Everything but pictures.
+    Look,
+    /// A changed pattern, and what it gives.
+    Edit,
+    /// The basket in the round.
+    Picture,
+    /// A flat drawing.
+    Drawing,
+    /// The weaving crossing by crossing.
+    Chart,
+    /// Two versions side by side.
+    Compare,
+    /// Whether a packet can be made of a pattern.
+    CheckPacket,
+    /// A packet.
+    Packet,
+}
+
+impl Task {
+    /// Whether it is a matter of a moment, which nobody should wait for behind pictures.
+    pub(crate) fn is_quick(self) -> bool {
+        matches!(self, Self::Look | Self::Edit | Self::Chart | Self::Compare)
+    }
+}
+
+/// An order to a worker.
+#[derive(Clone, Copy, Debug, Serialize, Deserialize)]
+pub(crate) struct Order {
+    /// What to do.
+    pub(crate) task: Task,
+    /// Whether the pattern may name files of the folder that no pattern there names.
+    pub(crate) any_file: bool,
+}
+
+/// What a worker says, with a body.
+#[derive(Clone, Debug, Serialize, Deserialize)]
+pub(crate) enum Word {
+    /// It begins with a piece of the work.
+    Step(String),
+    /// A file is done.
+    File(String),
+    /// The work is done.
+    Answer {
+        /// Status code of the answer.
+        status: u16,
+        /// Media type of the body.
+        media: String,
+    },
+}
