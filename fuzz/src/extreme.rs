@@ -102,8 +102,9 @@ impl Writer {
             Takes::Sections(list) => {
                 let count = self.values.few(list.most);
                 let courses = key.path() == keys::weave::COURSES.path;
-                let each: Vec<String> =
-                    (0..count).map(|_| if courses { self.course() } else { self.section(list.each, None) }).collect();
+                let each: Vec<String> = (0..count)
+                    .map(|_| if courses { self.course() } else { self.section(list.each, None) })
+                    .collect();
                 format!("[{}]", each.join(", "))
             }
             Takes::Named(list) => {

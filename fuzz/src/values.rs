@@ -72,7 +72,8 @@ impl Values {
             Takes::Text(Texts::Photo) => "\"none.png\"".to_owned(),
             Takes::Length(lengths) => self.length(*lengths),
             Takes::Count(counts) => {
-                let [low, high] = if self.chance(self.usual) { counts.usually } else { [counts.least, counts.most] };
+                let [low, high] =
+                    if self.chance(self.usual) { counts.usually } else { [counts.least, counts.most] };
                 self.count(low, high).to_string()
             }
             Takes::Share(shares) => self.within(shares.least, shares.most).to_string(),
@@ -82,7 +83,8 @@ impl Values {
             Takes::End => self.end(),
             Takes::Material(kinds) => self.material(kinds),
             Takes::Materials(list) => {
-                let each: Vec<String> = (0..self.rng.usize(1..=list.most)).map(|_| self.material(list.each)).collect();
+                let each: Vec<String> =
+                    (0..self.rng.usize(1..=list.most)).map(|_| self.material(list.each)).collect();
                 format!("[{}]", each.join(", "))
             }
             Takes::Wood => format!("\"{}\"", self.wood().name),

@@ -40,7 +40,8 @@ fn main() -> ExitCode {
         eprintln!("usage: extreme PROGRAM COMMAND COUNT [FIRST SEED]");
         return ExitCode::from(2);
     };
-    let number = |place: usize, usual: u64| rest.get(place).and_then(|text| text.parse().ok()).unwrap_or(usual);
+    let number =
+        |place: usize, usual: u64| rest.get(place).and_then(|text| text.parse().ok()).unwrap_or(usual);
     let (count, first) = (number(0, 100), number(1, 1));
     let began = Instant::now();
     let mut tally = Tally::default();
@@ -57,7 +58,12 @@ fn main() -> ExitCode {
                 if !run.is_right() || run.end == End::Status(2) {
                     let complaint = run.complaint.split_whitespace().collect::<Vec<_>>().join(" ");
                     let shown: String = complaint.chars().take(160).collect();
-                    println!("{seed}: {:?} after {:.1} s, {} MB: {shown}", run.end, run.took.as_secs_f64(), run.memory_kb / 1024);
+                    println!(
+                        "{seed}: {:?} after {:.1} s, {} MB: {shown}",
+                        run.end,
+                        run.took.as_secs_f64(),
+                        run.memory_kb / 1024
+                    );
                 }
                 tally.add(seed, &run);
             }
