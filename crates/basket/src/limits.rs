@@ -34,14 +34,18 @@ pub const PHOTO_BYTES: u64 = 10_000_000;
 pub const PHOTOS_BYTES: usize = 60_000_000;
 /// Most pixels along a side of a photograph.
 pub const PHOTO_SIDE: u32 = 10_000;
-/// Most pixels of a photograph: as many as good cameras take. Decoded they are 160 MB.
+/// Most pixels of a photograph: as many as good cameras take. Decoded they are up to 160 MB.
 pub const PHOTO_PIXELS: u64 = 40_000_000;
+/// Most pixels of all photographs of a pattern together.
+pub const PHOTOS_PIXELS: u64 = 320_000_000;
 /// The largest drawing of a weave, as a file, in bytes.
 pub const CHART_BYTES: u64 = 8_000_000;
 /// Most rows, and most staves, of a drawn weave. It is one repeat.
 pub const CHART_SIDE: u32 = 2000;
 /// The longest template of the maker's own, in bytes.
 pub const TEMPLATE_BYTES: u64 = 1_000_000;
+/// Most steps of the template of the handout's page. The built-in one takes some hundred thousand.
+pub const TEMPLATE_STEPS: u64 = 50_000_000;
 /// The longest that a sheet is set, in seconds, before a template counts as one without an end. The longest
 /// of the built-in ones takes three.
 pub const SETTING_SECONDS: u64 = 60;

@@ -1,6 +1,7 @@
 //! The parts of a solid.
 
 use super::colour::Substance;
+use super::detail::Simplified;
 use super::mesh::Mesh;
 use super::shape::Shape;
 
@@ -104,6 +105,8 @@ impl Part {
 pub struct Solid {
     /// Its parts, from the base upward.
     pub parts: Vec<Part>,
+    /// How it differs from what was asked for.
+    pub simplified: Option<Simplified>,
 }
 
 impl Solid {
