@@ -26,6 +26,7 @@ pub mod colour;
 mod draft;
 pub mod follows;
 mod hand;
+pub mod limits;
 mod making;
 pub mod measure;
 pub mod message;
@@ -45,7 +46,7 @@ pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};
 pub use self::parts::{
-    base, construction, edge, fittings, form, lashing, rim, seat, staves, uprights, vessel, weave,
+    base, construction, edge, fittings, form, lashing, neck, rim, seat, staves, uprights, vessel, weave,
 };
 pub use self::pattern::Pattern;
 pub use self::piece::{Of, Piece};

@@ -1,7 +1,8 @@
 //! Everything that is wrong in a pattern is named, with its place and how to mend it.
 
 use basket::Catalogue;
-use basket::pattern::{LONGEST_TEXT, Problem, read};
+use basket::limits::{PATTERN_BYTES, ROWS};
+use basket::pattern::{Problem, read};
 
 /// A small sound pattern with more lines after it.
 fn with(lines: &str) -> String {
@@ -224,12 +225,30 @@ fn bad_notes_are_explained() {
 
 #[test]
 fn a_file_over_the_limit_is_refused() {
-    let text = format!("title = \"{}\"", "x".repeat(LONGEST_TEXT));
+    let text = format!("title = \"{}\"", "x".repeat(PATTERN_BYTES));
     let problems = read(&text, Catalogue::built_in()).unwrap_err();
     assert_eq!(problems.len(), 1);
     assert_eq!(
         (problems[0].message.as_str(), problems[0].line_column(&text)),
         ("the file is larger than 1 MB", (1, 1))
+    );
+}
+
+#[test]
+fn more_rows_than_any_basket_has_are_refused_at_the_courses() {
+    let course = |rows: u32| format!("{{ weaver = \"cane fine\", rows = {rows} }}");
+    let weave = |last: u32| {
+        let all = [course(2000), course(2000), course(last)].join(", ");
+        with(&format!("[weave]\ncourses = [{all}]"))
+    };
+    assert!(read(&weave(ROWS - 4000), Catalogue::built_in()).is_ok());
+    let text = weave(ROWS - 3999);
+    let problems = read(&text, Catalogue::built_in()).unwrap_err();
+    assert_eq!(problems.len(), 1);
+    assert_eq!(problems[0].line_column(&text), (5, 11));
+    assert_eq!(
+        problems[0].to_string(),
+        "`weave.courses` have 5001 rows together (write at most 5000 rows in all)"
     );
 }
 

@@ -43,7 +43,8 @@ fn main() -> Result<(), Box<dyn Error>> {
 }
 
 fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
-    let (width, height, overlap) = (Length::mm(190.0), Length::mm(220.0), Length::mm(12.0));
+    let [width, height, overlap] = [190.0, 220.0, 12.0].map(Length::mm);
+    let size = drawings::TileSize { width, height, overlap };
     let mut all = vec![
         drawings::section(basket, words),
         drawings::base_plan(basket, words),
@@ -59,7 +60,7 @@ fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
         drawings::spacing_strip(basket, words, drawings::At::Rim),
         drawings::drilling_template(basket, words),
     ] {
-        all.extend(drawings::tiles(&long, width, height, overlap));
+        all.extend(drawings::tiles(&long, size, words));
     }
     all
 }

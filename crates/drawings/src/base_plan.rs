@@ -11,6 +11,7 @@ use words::Words;
 
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
+use crate::plain::kept;
 use crate::text::fine_both;
 
 /// How far staves are shown beyond the edge, in mm.
@@ -33,7 +34,7 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
     plan.rim_marks(&mut drawing);
     plan.labels(&mut drawing);
     plan.key(&mut drawing);
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 /// The disc at true size: outline, middle, bottom of the groove, screw hole and plug.
@@ -50,7 +51,7 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
         .stroke(Circle::new(Point::ZERO, basket.body.base().groove_radius().to_mm().max(0.0)), Line::Hidden);
     plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 struct Plan<'a> {
@@ -127,16 +128,18 @@ impl Plan<'_> {
         for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
             drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
         }
-        let girth = self.basket.body.rim().girth.to_mm().max(1e-6);
+        let girth = self.basket.body.rim().girth.to_mm();
+        // What is longer than the rim goes once round.
+        let half = |length: Length| if length.to_mm() < girth { length.to_mm() / girth / 2.0 } else { 0.5 };
         if let Some(ears) = &self.basket.ears {
             for (number, ear) in (1_u32..).zip(&ears.each) {
-                let half = ears.width.to_mm() / girth / 2.0;
+                let half = half(ears.width);
                 let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
                 self.arc(drawing, (ear.turn - half, ear.turn + half), 12.0, text);
             }
         }
         let scarf = |drawing: &mut Drawing, scarf: &Scarf, ring, text| {
-            let half = scarf.lap.to_mm() / girth / 2.0;
+            let half = half(scarf.lap);
             self.arc(drawing, (scarf.turn - half, scarf.turn + half), ring, self.words.term(text));
         };
         scarf(drawing, &self.basket.body.rim().outer.scarf, 14.5, "drawing-outer-scarf");

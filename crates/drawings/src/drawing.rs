@@ -1,5 +1,6 @@
 //! A drawing as a value: shapes and labels in millimetres of paper, x to the right and y down.
 
+use basket::limits::ELEMENTS;
 use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
 /// How closely round shapes are approached by curves, in mm.
@@ -222,6 +223,8 @@ pub struct Drawing {
     pub(crate) frame: Rect,
     pub(crate) upright: Option<f64>,
     pub(crate) items: Vec<Item>,
+    /// Points and curves of all shapes, those that were too many among them.
+    pub(crate) elements: usize,
 }
 
 impl Drawing {
@@ -234,6 +237,7 @@ impl Drawing {
             frame: Rect::ZERO,
             upright: None,
             items: Vec::new(),
+            elements: 0,
         }
     }
     /// Adds a shape that is filled and stroked.
@@ -254,13 +258,16 @@ impl Drawing {
     }
     /// Adds a label; one without text or place is left out.
     pub fn label(&mut self, label: Label) {
-        if label.is_placed() && !label.text.is_empty() {
+        if label.is_placed() && !label.text.is_empty() && !self.is_overfull() {
             self.items.push(Item::Label(label));
         }
     }
     /// Adds all that another drawing shows, moved.
     pub fn add(&mut self, other: Self, by: impl Into<Vec2>) {
         let by = by.into();
+        if other.is_overfull() {
+            (self.elements, self.items) = (other.elements, Vec::new());
+        }
         for item in other.items {
             match item {
                 Item::Path { path, line, tone } => {
@@ -272,9 +279,19 @@ impl Drawing {
     }
     /// A shape that a pattern at odds with itself leaves without a place is not drawn.
     fn add_path(&mut self, path: BezPath, line: Option<Line>, tone: Option<Tone>) {
-        if path.is_finite() && !path.elements().is_empty() {
+        if path.elements().is_empty() || !path.is_finite() {
+            return;
+        }
+        self.elements = self.elements.saturating_add(path.elements().len());
+        if self.is_overfull() {
+            self.items = Vec::new();
+        } else {
             self.items.push(Item::Path { path, line, tone });
         }
+    }
+    /// Whether it was to show more than is drawn; then it shows nothing.
+    pub(crate) fn is_overfull(&self) -> bool {
+        self.elements > ELEMENTS
     }
     /// What it shows, in the order of drawing.
     pub fn items(&self) -> &[Item] {

@@ -9,6 +9,7 @@ use words::Words;
 
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone};
+use crate::plain::kept;
 use crate::text::fine_both;
 
 /// One ear with its rivet hole and where the rim crosses it; none for a basket without ears.
@@ -23,7 +24,7 @@ pub fn ear_template(basket: &Basket, words: &Words) -> Option<Drawing> {
     let mut drawing = Drawing::new("ear", title, words.with("drawing-ear-description", &args));
     front(&mut drawing, basket, ears);
     dimensions(&mut drawing, basket, ears, words);
-    Some(drawing.fitted(1.5))
+    Some(kept(drawing.fitted(1.5), words))
 }
 
 /// The front: x from the middle, y down from the rivet hole.

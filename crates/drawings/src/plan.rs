@@ -9,6 +9,7 @@ use words::Words;
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Region, Style, View, margin, picture_of};
+use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
 use crate::solid::{Detail, Part, PartCache};
 use crate::stages::look;
@@ -22,9 +23,22 @@ const NUMBERS: f64 = 4.0;
 /// From the rim to the first dimension, and from one to the next, in mm.
 const DIMENSIONS: [f64; 2] = [12.0, 7.0];
 
-/// The finished basket from above, its ears at the right and left and its handle up, to scale. None
-/// where nothing of it can be drawn.
-pub fn plan(basket: &Basket, words: &Words) -> Option<Drawing> {
+/// The finished basket from above, its ears at the right and left and its handle up, to scale.
+pub fn plan(basket: &Basket, words: &Words) -> Drawing {
+    drawn(basket, words).map_or_else(
+        || {
+            let nothing = Drawing::new("plan", words.term("drawing-plan-left-out"), "");
+            left_out(&nothing, words, &Why::Nothing)
+        },
+        |drawing| kept(drawing, words),
+    )
+}
+
+/// None where nothing of it can be drawn.
+fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
+    if basket.body.neck().closes() {
+        return None;
+    }
     let cache = PartCache::of(basket, Detail::Page);
     let parts = cache.at(Stage::Finished);
     let reach = parts.iter().map(|part| radius(part)).fold(0.0, f64::max);

@@ -8,6 +8,7 @@ use words::Words;
 
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::plain::kept;
 use crate::text::fine_both;
 
 /// How much of the full hoop is shown beyond the lap, in mm.
@@ -26,7 +27,7 @@ pub fn scarf_template(basket: &Basket, words: &Words) -> Drawing {
         y += one.height() + 6.0;
         drawing.add(one, by);
     }
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 fn scarf(hoop: &Hoop, words: &Words, name: &str) -> Drawing {

@@ -12,6 +12,7 @@ use crate::detail;
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line, Tone};
 use crate::elevation::Elevation;
+use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
 
 /// Most width of the basket on paper, in mm.
@@ -31,6 +32,9 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     ];
     let title = words.with("drawing-section", &[("scale", Value::Name(scale_name(scale, words)))]);
     let mut drawing = Drawing::new("section", title, words.with("drawing-section-description", &args));
+    if basket.body.neck().closes() {
+        return left_out(&drawing, words, &Why::Nothing);
+    }
     halves(&mut drawing, basket, scale, &sizes);
     dimensions(&mut drawing, basket, words, scale, &sizes);
 
@@ -43,7 +47,7 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     let lower = Vec2::new(right, low - groove.height()) - groove.frame().origin().to_vec2();
     drawing.add(rim, upper);
     drawing.add(groove, lower);
-    drawing.upright(scale).fitted(1.5)
+    kept(drawing.upright(scale).fitted(1.5), words)
 }
 
 /// Heights above the mould's base and the radius of the rim, in mm of the basket.

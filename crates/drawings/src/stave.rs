@@ -6,6 +6,7 @@ use kurbo::Point;
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::plain::kept;
 use crate::text::spread;
 
 /// Where labels begin, to the right of the stave's middle, in mm.
@@ -28,7 +29,7 @@ pub fn stave_template(basket: &Basket, words: &Words) -> Drawing {
     template.outline(&mut drawing);
     template.places(&mut drawing);
     template.widths(&mut drawing);
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 struct Template<'a> {

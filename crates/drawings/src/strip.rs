@@ -10,6 +10,7 @@ use kurbo::{Point, Rect};
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::plain::kept;
 use crate::text::fine_both;
 
 /// Beyond the girth, to glue or tape under the other end.
@@ -56,7 +57,7 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
         strip.pins(&mut drawing);
         strip.scarfs(&mut drawing);
     }
-    drawing.fitted(1.0)
+    kept(drawing.fitted(1.0), words)
 }
 
 /// Girth of the base at the edge over the groove.
@@ -95,7 +96,7 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     }
     strip.ears(&mut drawing, hoop + 6.5);
     strip.quarters(&mut drawing, hoop + below, &words.term("drawing-drilling-short"));
-    drawing.fitted(1.0)
+    kept(drawing.fitted(1.0), words)
 }
 
 /// The drill, and that for the ears where it is another.

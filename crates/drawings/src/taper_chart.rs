@@ -6,6 +6,7 @@ use kurbo::Point;
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, open};
+use crate::plain::kept;
 use crate::scale::ticks;
 
 /// Size of a panel in mm.
@@ -33,7 +34,7 @@ pub fn taper_chart(basket: &Basket, words: &Words) -> Drawing {
     gap.curve(&mut drawing, Line::Outline, &|at| at.gap);
     gap.heights(&mut drawing);
     key(&mut drawing, words);
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 type Measure<'a> = &'a dyn Fn(&GapAt) -> Length;

@@ -2,27 +2,41 @@
 //! whether the printer keeps true size.
 
 use basket::Length;
+use basket::limits::TILES;
 use basket::pattern::Units;
 use kurbo::{Point, Rect};
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone};
+use crate::plain::{Why, left_out};
 
 /// Half the length of a cross's arms, in mm.
 const ARM: f64 = 2.5;
-/// More tiles than this along one side are not cut: nobody joins so many pages.
-const MOST: u32 = 40;
 
-/// A drawing as tiles of at most this width and height, row by row. Neighbours share a strip of
-/// width `overlap` that carries, in both, the same crosses and the letter of the join. A drawing
-/// that fits on one page comes back as it is.
-pub fn tiles(drawing: &Drawing, width: Length, height: Length, overlap: Length) -> Vec<Drawing> {
-    let overlap = overlap.to_mm();
-    let columns = Cuts::of(drawing.frame().x0, drawing.width(), width.to_mm(), overlap);
-    let rows = Cuts::of(drawing.frame().y0, drawing.height(), height.to_mm(), overlap);
-    let count = columns.count * rows.count;
+/// The size of tiles.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TileSize {
+    /// Most width.
+    pub width: Length,
+    /// Most height.
+    pub height: Length,
+    /// What neighbours share.
+    pub overlap: Length,
+}
+
+/// A drawing as tiles of at most this size, row by row. The strip that neighbours share carries, in both, the
+/// same crosses and the letter of the join. A drawing that fits on one page comes back as it is; in the place
+/// of one that would be joined from too many pages stands a plain one that says so.
+pub fn tiles(drawing: &Drawing, size: TileSize, words: &Words) -> Vec<Drawing> {
+    let overlap = size.overlap.to_mm();
+    let columns = Cuts::of(drawing.frame().x0, drawing.width(), size.width.to_mm(), overlap);
+    let rows = Cuts::of(drawing.frame().y0, drawing.height(), size.height.to_mm(), overlap);
+    let count = columns.count.saturating_mul(rows.count);
     if count == 1 {
         return vec![drawing.clone()];
+    }
+    if count as usize > TILES {
+        return vec![left_out(drawing, words, &Why::Tiles(count))];
     }
     let marked = marked(drawing, &columns, &rows);
     let mut tiles = Vec::new();
@@ -52,7 +66,7 @@ impl Cuts {
     fn of(from: f64, length: f64, most: f64, overlap: f64) -> Self {
         let step = most - overlap;
         let needed = if length <= most || step <= 0.0 { 1.0 } else { ((length - overlap) / step).ceil() };
-        let count = (needed as u32).clamp(1, MOST);
+        let count = (needed as u32).max(1);
         Self { from, length, most, overlap, count }
     }
     /// Where a tile begins and ends; all tiles are of one size.

@@ -4,8 +4,11 @@ mod common;
 
 use basket::Length;
 use common::{CHANNEL, FERRY, HARBOUR, ODD, all, basket, labels, words};
-use drawings::{At, Drawing, Item, Line, tiles};
+use drawings::{At, Drawing, Item, Line, TileSize, tiles};
 use kurbo::{PathEl, Rect, Shape};
+
+const PAGE: TileSize =
+    TileSize { width: Length::mm(190.0), height: Length::mm(220.0), overlap: Length::mm(10.0) };
 
 /// Straight strokes of one kind, as their two ends.
 fn strokes(drawing: &Drawing, kind: Line) -> Vec<kurbo::Line> {
@@ -102,9 +105,9 @@ fn tiles_cover_the_drawing_and_share_their_marks() {
     let basket = basket(HARBOUR);
     let strip = drawings::spacing_strip(&basket, &words(&basket), At::Rim);
     let plan = drawings::base_plan(&basket, &words(&basket));
-    let (width, height, overlap) = (Length::mm(90.0), Length::mm(70.0), Length::mm(12.0));
+    let size = TileSize { width: Length::mm(90.0), height: Length::mm(70.0), overlap: Length::mm(12.0) };
     for drawing in [strip, plan] {
-        let parts = tiles(&drawing, width, height, overlap);
+        let parts = tiles(&drawing, size, &words(&basket));
         assert!(parts.len() > 2);
         let whole = drawing.frame();
         for across in 0..=60 {
@@ -135,7 +138,25 @@ fn tiles_cover_the_drawing_and_share_their_marks() {
 fn a_small_drawing_is_not_cut() {
     let basket = basket(FERRY);
     let disc = drawings::base_disc(&basket, &words(&basket));
-    assert_eq!(tiles(&disc, Length::mm(190.0), Length::mm(220.0), Length::mm(10.0)), [disc]);
+    assert_eq!(tiles(&disc, PAGE, &words(&basket)), [disc]);
+}
+
+#[test]
+fn what_would_take_a_book_of_pages_says_so_on_one() {
+    let basket = basket(FERRY);
+    let mut wide = Drawing::new("wide", "A wide one", "");
+    wide.line((0.0, 0.0), (20_000.0, 0.0), Line::Edge);
+    let says = |of: Drawing| {
+        let parts = tiles(&of.fitted(1.0), PAGE, &words(&basket));
+        (parts.len(), labels(&parts[0]).map(|label| label.text.as_str()).collect::<Vec<_>>().join(" "))
+    };
+    let (count, text) = says(wide);
+    assert_eq!(count, 1);
+    // 20 m on pages of 190 mm that share 10 mm: 20 002 − 10 over 180 is 111.1.
+    assert!(text.contains("112 pages") && text.contains("at most 60"), "{text}");
+    let mut less = Drawing::new("less", "A long one", "");
+    less.line((0.0, 0.0), (10_000.0, 0.0), Line::Edge);
+    assert_eq!(says(less).0, 56);
 }
 
 #[test]

@@ -185,7 +185,7 @@ fn no_two_labels_overlap() {
     for pattern in [HARBOUR, FERRY, CHANNEL] {
         let basket = basket(pattern);
         let words = words(&basket);
-        let plan = drawings::plan(&basket, &words).expect("a plan");
+        let plan = drawings::plan(&basket, &words);
         let drawings = stage_drawings(&basket, &words).into_iter().map(|(_, drawing)| drawing).chain([plan]);
         for drawing in drawings {
             let all: Vec<&drawings::Label> = labels(&drawing).collect();
@@ -203,7 +203,7 @@ fn no_two_labels_overlap() {
 fn the_plan_is_to_scale_and_says_its_sizes_in_both_systems() {
     let basket = basket(HARBOUR);
     let words = words(&basket);
-    let plan = drawings::plan(&basket, &words).expect("a plan");
+    let plan = drawings::plan(&basket, &words);
     let rim = basket.body.rim().outer_radius(basket.body.uprights()) * 2.0;
     for length in [rim, basket.body.base().diameter] {
         let size = words.both(length);

@@ -4,7 +4,7 @@ mod common;
 
 use basket::Length;
 use common::{CHANNEL, FERRY, HARBOUR, ODD, all, basket, words};
-use drawings::{Dimension, Drawing, Label, Line, Tone, tiles};
+use drawings::{Dimension, Drawing, Label, Line, TileSize, Tone, tiles};
 use kurbo::{Circle, Point, Rect};
 use resvg::{tiny_skia, usvg};
 
@@ -79,8 +79,9 @@ fn odd_baskets_give_finite_drawings() {
             assert!(drawing.frame().is_finite() && drawing.width() > 0.0 && drawing.height() > 0.0);
             usvg::Tree::from_str(&svg, &usvg::Options::default())
                 .unwrap_or_else(|error| panic!("{} of {}: {error}", drawing.name, basket.title));
-            let page = [Length::mm(190.0), Length::mm(220.0), Length::mm(12.0)];
-            assert!(!tiles(&drawing, page[0], page[1], page[2]).is_empty());
+            let page = [190.0, 220.0, 12.0].map(Length::mm);
+            let page = TileSize { width: page[0], height: page[1], overlap: page[2] };
+            assert!(!tiles(&drawing, page, &words(&basket)).is_empty());
         }
     }
 }

@@ -2,7 +2,8 @@
 
 use basket::weave::Face;
 use basket::{Basket, Length};
-use drawings::{At, ChartKind, Drawing, stages};
+use drawings::stages::{self, Plate};
+use drawings::{At, ChartKind, Drawing, TileSize};
 use serde::Serialize;
 use words::Words;
 
@@ -61,14 +62,13 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
     let plates = [
         ("section", drawings::section(basket, words)),
         ("base-plan", drawings::base_plan(basket, words)),
+        ("plan", drawings::plan(basket, words)),
         ("taper-chart", drawings::taper_chart(basket, words)),
         ("check-bars", drawings::check_bars(words)),
         ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
         ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
     ];
-    let plan = drawings::plan(basket, words).map(|drawing| ("plan", drawing));
-    let plates = plates.iter().chain(&plan);
-    plates.map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
+    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
 }
 
 /// The pieces that are printed at true size.
@@ -85,9 +85,13 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
     templates
 }
 
-/// The drawings of the making, as far as the basket has what they show.
-fn stages(basket: &Basket, words: &Words) -> impl Iterator<Item = Figure> {
-    stages::stage_drawings(basket, words).into_iter().map(|(_, drawing)| Figure::of(&drawing))
+/// All drawings of the making: a template may ask for any. In the place of one that shows what the basket has
+/// not stands one that says so.
+fn stages(basket: &Basket, words: &Words) -> Vec<Figure> {
+    let made = stages::stage_drawings(basket, words);
+    let absent = Plate::ALL.into_iter().filter(|plate| !plate.is_of(basket));
+    let absent = absent.map(|plate| stages::absent(basket, words, plate));
+    made.into_iter().map(|(_, drawing)| drawing).chain(absent).map(|drawing| Figure::of(&drawing)).collect()
 }
 
 pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn {
@@ -96,7 +100,8 @@ pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn
     let (width, height) = paper.template_room();
     let mut pieces = Vec::new();
     for template in templates(basket, scribe.words) {
-        let tiles = drawings::tiles(&template, width, height - HEADING, OVERLAP);
+        let size = TileSize { width, height: height - HEADING, overlap: OVERLAP };
+        let tiles = drawings::tiles(&template, size, scribe.words);
         let parts: Vec<_> = tiles.iter().map(Figure::of).collect();
         let note = match u32::try_from(parts.len()) {
             Ok(count) if count > 1 => scribe.text("tiled", &[("parts", count.into())]),

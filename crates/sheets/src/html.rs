@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
+use basket::limits::TEMPLATE_STEPS;
 use minijinja::value::Value;
 use minijinja::{Environment, Error, ErrorKind, UndefinedBehavior};
 
@@ -39,6 +40,8 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
     house.set_trim_blocks(true);
     house.set_lstrip_blocks(true);
     house.set_debug(true);
+    // A template without an end runs out of it.
+    house.set_fuel(Some(TEMPLATE_STEPS));
     let labels = Value::from_serialize(&data["labels"]);
     house.add_function("t", move |id: String| {
         labels.get_attr(&id).ok().filter(|label| !label.is_undefined()).ok_or_else(|| nothing("label", &id))

@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, HashMap};
 use std::path::Path;
 use std::sync::LazyLock;
 
+use basket::limits::PAGES;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -48,6 +49,12 @@ pub(crate) fn print(name: &str, templates: &Templates, files: &Files) -> Result<
     let job = Job::new(main, templates, files);
     let document: PagedDocument =
         typst::compile(&job).output.map_err(|found| failed(job.mistakes(&found)))?;
+    let pages = document.pages().len();
+    if pages > PAGES {
+        return Err(failed(vec![Mistake::without_place(format!(
+            "it has {pages} pages; at most {PAGES} are printed"
+        ))]));
+    }
     let standards = PdfStandards::new(&[PdfStandard::Ua_1])
         .map_err(|error| failed(vec![Mistake::without_place(error.message().to_string())]))?;
     let creator = Smart::Custom(Some(format!("Stavewright {}", env!("CARGO_PKG_VERSION"))));

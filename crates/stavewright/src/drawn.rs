@@ -1,18 +1,17 @@
 //! Weaves drawn by hand in a file of their own: rows of signs, or a picture with a dot a crossing.
 
-use std::io::{self, Read};
+use std::io::{self, Cursor, Read};
 use std::path::{Path, PathBuf};
 
+use basket::limits::{CHART_BYTES, CHART_SIDE};
 use basket::pattern::Pattern;
 use basket::pattern::drawn::{Drawn, DrawnFault};
-use resvg::tiny_skia::{Pixmap, PremultipliedColorU8};
+use image::{ImageError, ImageFormat, ImageReader, ImageResult, Limits, Rgba, RgbaImage};
 
 use crate::failure::Failure;
 use crate::input::{self, Unopened};
 use crate::source::{Origin, Text};
 
-/// The largest picture that is read, in bytes.
-const LARGEST: u64 = 8_000_000;
 /// A dot of at most this lightness (of 255) is the weaver, one of at least [`LIGHT`] the stave.
 const DARK: f64 = 96.0;
 const LIGHT: f64 = 160.0;
@@ -86,23 +85,28 @@ fn picture(path: &Path, origin: &Origin) -> Result<Drawn, Failure> {
     };
     let file = input::open(path).map_err(cannot)?;
     let mut bytes = Vec::new();
-    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(|error| cannot(error.into()))?;
-    if bytes.len() as u64 > LARGEST {
+    file.take(CHART_BYTES + 1).read_to_end(&mut bytes).map_err(|error| cannot(error.into()))?;
+    if bytes.len() as u64 > CHART_BYTES {
         return Err(Failure::of_file(
             origin,
             "more than 8 MB, far too large for a chart",
             "Draw one dot a crossing.",
         ));
     }
-    let picture = Pixmap::decode_png(&bytes).map_err(|error| {
-        Failure::of_file(
+    let picture = decoded(&bytes).map_err(|error| match error {
+        ImageError::Limits(_) => Failure::of_file(
+            origin,
+            format!("more than {CHART_SIDE} dots along a side, or too large to hold"),
+            "Draw one repeat, one dot a crossing: it is repeated round and upward.",
+        ),
+        error => Failure::of_file(
             origin,
             format!("not a picture that can be read: {error}"),
             "Save it as PNG, one dot a crossing.",
-        )
+        ),
     })?;
     let width = picture.width() as usize;
-    let dots = picture.pixels().iter().enumerate().map(|(index, dot)| {
+    let dots = picture.pixels().enumerate().map(|(index, dot)| {
         over(*dot).ok_or_else(|| unclear(origin, index % width.max(1), index / width.max(1), *dot))
     });
     let dots: Vec<bool> = dots.collect::<Result<_, _>>()?;
@@ -110,12 +114,23 @@ fn picture(path: &Path, origin: &Origin) -> Result<Drawn, Failure> {
     Drawn::of(rows).map_err(|fault| Failure::of_file(origin, &fault, fault.help()))
 }
 
+/// The dots of a picture, whose size is looked at before any of them.
+fn decoded(bytes: &[u8]) -> ImageResult<RgbaImage> {
+    let mut limits = Limits::default();
+    limits.max_image_width = Some(CHART_SIDE);
+    limits.max_image_height = Some(CHART_SIDE);
+    // Eight bytes a dot, and as much again for what stands beside the dots.
+    limits.max_alloc = Some(16 * u64::from(CHART_SIDE).pow(2));
+    let mut reader = ImageReader::with_format(Cursor::new(bytes), ImageFormat::Png);
+    reader.limits(limits);
+    Ok(reader.decode()?.into_rgba8())
+}
+
 /// Whether a dot is the weaver; none if it is neither dark nor light. A clear dot is paper.
-fn over(dot: PremultipliedColorU8) -> Option<bool> {
-    let paper = 255.0 - f64::from(dot.alpha());
+fn over(Rgba([red, green, blue, alpha]): Rgba<u8>) -> Option<bool> {
     // Lightness as the eye weighs it (Rec. 601).
-    let light =
-        0.299 * f64::from(dot.red()) + 0.587 * f64::from(dot.green()) + 0.114 * f64::from(dot.blue()) + paper;
+    let ink = 0.299 * f64::from(red) + 0.587 * f64::from(green) + 0.114 * f64::from(blue);
+    let light = 255.0 + (ink - 255.0) * f64::from(alpha) / 255.0;
     if light <= DARK {
         Some(true)
     } else if light >= LIGHT {
@@ -125,8 +140,7 @@ fn over(dot: PremultipliedColorU8) -> Option<bool> {
     }
 }
 
-fn unclear(origin: &Origin, column: usize, row: usize, dot: PremultipliedColorU8) -> Failure {
-    let [red, green, blue] = [dot.red(), dot.green(), dot.blue()];
+fn unclear(origin: &Origin, column: usize, row: usize, Rgba([red, green, blue, _]): Rgba<u8>) -> Failure {
     Failure::of_file(
         origin,
         format!(

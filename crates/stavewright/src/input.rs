@@ -13,7 +13,7 @@ use crate::failure::Failure;
 use crate::source::{Origin, Text};
 
 /// A pattern or a shelf has a few kilobytes; whatever is larger is something else.
-const LIMIT: u64 = basket::pattern::LONGEST_TEXT as u64;
+const LIMIT: u64 = basket::limits::PATTERN_BYTES as u64;
 
 /// Reads a text; never more than one megabyte.
 pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {

@@ -2,24 +2,24 @@
 
 mod extras;
 
+use std::collections::BTreeSet;
 use std::io::{Cursor, Read};
 use std::path::Path;
 
+use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS};
 use basket::pattern::{Pattern, Photo, Problem};
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
-use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageFormat, ImageReader, ImageResult, Limits};
+use image::error::{LimitError, LimitErrorKind};
+use image::{
+    DynamicImage, ImageDecoder, ImageEncoder, ImageError, ImageFormat, ImageReader, ImageResult, Limits,
+};
 use sheets::Photos;
 
 use crate::failure::Failure;
 use crate::input::{self, Unopened};
 use crate::source::Text;
 
-/// The largest photograph that is read, and all together, in bytes.
-const LARGEST: u64 = 10_000_000;
-const LARGEST_ALL: usize = 60_000_000;
-/// Most pixels along a side.
-const MOST_PIXELS: u32 = 10_000;
 /// Quality in which a JPEG file is saved anew, of 100.
 const QUALITY: u8 = 92;
 
@@ -27,9 +27,14 @@ const QUALITY: u8 = 92;
 pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
     let mut photos = Photos::default();
     let mut problems = Vec::new();
-    let mut room = LARGEST_ALL;
+    let mut room = Room { bytes: PHOTOS_BYTES, pixels: PHOTOS_PIXELS };
+    // One that several notes show is read once.
+    let mut seen = BTreeSet::new();
     for photo in pattern.notes.iter().filter_map(|note| note.photo.as_ref()) {
-        match read(text.origin.folder(), photo).and_then(|bytes| within(&mut room, bytes)) {
+        if !seen.insert(photo.path.as_str()) {
+            continue;
+        }
+        match read(text.origin.folder(), photo, &mut room) {
             Ok(bytes) => photos = photos.with(photo.path.clone(), bytes),
             Err((message, help)) => problems.push(Problem {
                 message: format!("the photo `{}` {message}", photo.path),
@@ -41,10 +46,16 @@ pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
     if problems.is_empty() { Ok(photos) } else { Err(Failure::Misread { text: text.clone(), problems }) }
 }
 
+/// What is left of what all photographs together may have.
+struct Room {
+    bytes: usize,
+    pixels: u64,
+}
+
 /// What is wrong with a photograph, and how to mend it.
 type Fault = (String, &'static str);
 
-fn read(folder: &Path, photo: &Photo) -> Result<Vec<u8>, Fault> {
+fn read(folder: &Path, photo: &Photo, room: &mut Room) -> Result<Vec<u8>, Fault> {
     let missing = |error: std::io::Error| {
         let help = "the path starts in the pattern's own folder; check the name and its capitals";
         (format!("cannot be read: {error}"), help)
@@ -59,16 +70,16 @@ fn read(folder: &Path, photo: &Photo) -> Result<Vec<u8>, Fault> {
     };
     let file = input::inside(folder, &photo.path).and_then(|path| input::open(&path)).map_err(unopened)?;
     let mut bytes = Vec::new();
-    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(missing)?;
-    if bytes.len() as u64 > LARGEST {
+    file.take(PHOTO_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
+    if bytes.len() as u64 > PHOTO_BYTES {
         let help = "save it smaller; 2000 pixels across are plenty for print";
         return Err(("is larger than 10 MB".to_owned(), help));
     }
-    checked(&photo.path, bytes)
+    checked(&photo.path, bytes, room)
 }
 
-/// Asserts that the file is what its name says, and decodes.
-fn checked(name: &str, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
+/// Asserts that the file is what its name says, finds room and decodes.
+fn checked(name: &str, bytes: Vec<u8>, room: &mut Room) -> Result<Vec<u8>, Fault> {
     let (wanted, kind) = if name.to_lowercase().ends_with(".png") {
         (ImageFormat::Png, "PNG")
     } else {
@@ -77,10 +88,19 @@ fn checked(name: &str, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
     if image::guess_format(&bytes).ok() != Some(wanted) {
         return Err((format!("is not a {kind} file inside"), "save it again as what its name says"));
     }
-    match pixels_alone(&bytes, wanted) {
+    room.bytes = room.bytes.checked_sub(bytes.len()).ok_or_else(|| {
+        let fault = format!("is one too many: all together have more than {} MB", PHOTOS_BYTES / 1_000_000);
+        (fault, "save the photos smaller")
+    })?;
+    match pixels_alone(&bytes, wanted, &mut room.pixels) {
         Ok(anew) => Ok(anew.unwrap_or(bytes)),
-        Err(image::ImageError::Limits(_)) => Err((
-            format!("has more than {MOST_PIXELS} pixels along a side, or is too large to hold"),
+        Err(ImageError::Limits(_)) => Err((
+            format!(
+                "has more than {PHOTO_SIDE} pixels along a side or {} million in all, or is one too many: all \
+                 together have more than {} million",
+                PHOTO_PIXELS / 1_000_000,
+                PHOTOS_PIXELS / 1_000_000
+            ),
             "save it smaller; 2000 pixels across are plenty for print",
         )),
         Err(error) => Err((format!("is broken: {error}"), "save or copy it again")),
@@ -89,13 +109,19 @@ fn checked(name: &str, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
 
 /// Decodes a photograph. If its file holds more than pixels (where and when it was taken, with what), it
 /// is turned upright and saved anew without that; a sheet that is handed out tells nobody's address.
-fn pixels_alone(bytes: &[u8], format: ImageFormat) -> ImageResult<Option<Vec<u8>>> {
+fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResult<Option<Vec<u8>>> {
     let mut limits = Limits::default();
-    limits.max_image_width = Some(MOST_PIXELS);
-    limits.max_image_height = Some(MOST_PIXELS);
+    limits.max_image_width = Some(PHOTO_SIDE);
+    limits.max_image_height = Some(PHOTO_SIDE);
+    // Four bytes a pixel.
+    limits.max_alloc = Some(4 * PHOTO_PIXELS);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     reader.limits(limits.clone());
     let mut decoder = reader.into_decoder()?;
+    let (width, height) = decoder.dimensions();
+    let pixels = u64::from(width) * u64::from(height);
+    let left = room.checked_sub(pixels).filter(|_| pixels <= PHOTO_PIXELS);
+    *room = left.ok_or(ImageError::Limits(LimitError::from_kind(LimitErrorKind::DimensionError)))?;
     limits.reserve(decoder.total_bytes())?;
     let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
     let mut image = DynamicImage::from_decoder(decoder)?;
@@ -120,19 +146,6 @@ fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, colours: Option<V
     image.write_with_encoder(encoder)
 }
 
-/// Takes the bytes from what all photographs together may have.
-fn within(room: &mut usize, bytes: Vec<u8>) -> Result<Vec<u8>, Fault> {
-    match room.checked_sub(bytes.len()) {
-        Some(left) => {
-            *room = left;
-            Ok(bytes)
-        }
-        None => {
-            Err(("is one too many: all together have more than 60 MB".to_owned(), "save the photos smaller"))
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -151,6 +164,10 @@ mod tests {
         data.extend([0; 4]);
         data.extend(text);
         data
+    }
+
+    fn room() -> Room {
+        Room { bytes: PHOTOS_BYTES, pixels: PHOTOS_PIXELS }
     }
 
     const NAMES: [(&str, ImageFormat); 2] = [("rim.png", ImageFormat::Png), ("rim.jpg", ImageFormat::Jpeg)];
@@ -177,7 +194,7 @@ mod tests {
             let bytes = photo(format, Some(told()));
             let harbour = |bytes: &[u8]| bytes.windows(7).any(|window| window == b"harbour");
             assert!(harbour(&bytes), "{name}");
-            let kept = checked(name, bytes).unwrap();
+            let kept = checked(name, bytes, &mut room()).unwrap();
             assert!(!harbour(&kept), "{name}");
             let image = image::load_from_memory(&kept).unwrap();
             assert_eq!((image.width(), image.height()), (8, 16), "{name}");
@@ -192,7 +209,7 @@ mod tests {
         for ((name, format), (at, added)) in NAMES.into_iter().zip([(33, text), (2, comment)]) {
             let mut bytes = photo(format, None);
             bytes.splice(at..at, added);
-            let kept = checked(name, bytes).unwrap();
+            let kept = checked(name, bytes, &mut room()).unwrap();
             assert!(!kept.windows(7).any(|window| window == b"harbour"), "{name}");
             let image = image::load_from_memory(&kept).unwrap();
             assert_eq!((image.width(), image.height()), (16, 8), "{name}");
@@ -203,7 +220,49 @@ mod tests {
     fn a_photo_that_tells_nothing_stays_as_it_is() {
         for (name, format) in NAMES {
             let bytes = photo(format, None);
-            assert_eq!(checked(name, bytes.clone()).unwrap(), bytes, "{name}");
+            assert_eq!(checked(name, bytes.clone(), &mut room()).unwrap(), bytes, "{name}");
         }
+    }
+
+    /// The head of a file says its size (PNG Specification, third edition, W3C 2025, §11.2.1; ITU-T T.81, 1992,
+    /// B.2.2); whatever it says, nothing is decoded before that is looked at.
+    #[test]
+    fn a_photo_that_says_it_is_huge_is_refused_before_it_is_decoded() {
+        for (name, format) in NAMES {
+            let mut bytes = photo(format, None);
+            let at = if format == ImageFormat::Png {
+                16
+            } else {
+                bytes.windows(2).position(|marker| marker == [0xff, 0xc0]).unwrap() + 5
+            };
+            if format == ImageFormat::Png {
+                bytes[at..at + 8].copy_from_slice(&[0, 0, 0x27, 0x10, 0, 0, 0x27, 0x10]);
+                let sum = png_sum(&bytes[12..29]);
+                bytes[29..33].copy_from_slice(&sum.to_be_bytes());
+            } else {
+                bytes[at..at + 4].copy_from_slice(&[0x27, 0x10, 0x27, 0x10]);
+            }
+            // 10000 along each side, as many as may be, but 100 million in all.
+            let (message, _) = checked(name, bytes, &mut room()).unwrap_err();
+            assert!(message.contains("40 million"), "{name}: {message}");
+        }
+    }
+
+    /// The checksum of a chunk (PNG Specification, annex D).
+    fn png_sum(bytes: &[u8]) -> u32 {
+        !bytes.iter().fold(u32::MAX, |sum, byte| {
+            (0..8).fold(sum ^ u32::from(*byte), |sum, _| {
+                if sum & 1 == 1 { (sum >> 1) ^ 0xedb8_8320 } else { sum >> 1 }
+            })
+        })
+    }
+
+    #[test]
+    fn photos_share_their_room() {
+        let (name, format) = NAMES[0];
+        let mut room = Room { bytes: PHOTOS_BYTES, pixels: 200 };
+        assert!(checked(name, photo(format, None), &mut room).is_ok());
+        assert_eq!(room.pixels, 200 - 16 * 8);
+        assert!(checked(name, photo(format, None), &mut room).is_err());
     }
 }

@@ -6,6 +6,7 @@ use crate::parts::edge::Edge;
 use crate::parts::fittings::Pins;
 use crate::parts::form::{Form, Profile};
 use crate::parts::lashing::{Filler, Lashing};
+use crate::parts::neck::Neck;
 use crate::parts::rim::Rim;
 use crate::parts::staves::Staves;
 use crate::parts::uprights::Uprights;
@@ -48,6 +49,11 @@ impl Vessel {
     /// Its hoops.
     pub fn rim(&self) -> &Rim {
         self.edge.rim()
+    }
+
+    /// Its wall where it is narrowest.
+    pub fn neck(&self) -> Neck {
+        Neck::of(&self.form, self.uprights(), self.rim())
     }
 
     /// Its filler, if there is one.

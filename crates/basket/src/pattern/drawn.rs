@@ -2,8 +2,10 @@
 
 use thiserror::Error;
 
+use crate::limits::CHART_SIDE;
+
 /// More staves or rows than a drawing can have.
-const MOST: usize = 2000;
+const MOST: usize = CHART_SIDE as usize;
 
 /// A weave drawn by hand; repeats round and upward.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -26,7 +26,7 @@ pub use finish::Finish;
 pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
-pub use read::{LONGEST_TEXT, Problem, read};
+pub use read::{Problem, read};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};

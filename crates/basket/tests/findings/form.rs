@@ -18,6 +18,31 @@ fn mould_undercut() {
     both_sides("mould-undercut", Care, &[("mould.girths", &care), full], &[("mould.girths", &within), full]);
 }
 
+/// A cone 4 in high, base 8 in across: with a rim of 1/4 in 67 staves have no room, with one of 5 in they
+/// have. (Staves 2 mm thick need 67 · 2/2π = 21 mm of radius; at its end the cone has 3 mm.)
+#[test]
+fn wall_closes() {
+    let cone =
+        |rim: &str| format!("{{ base = \"8 in\", rim = \"{rim}\", height = \"4 in\", side = \"cone\" }}");
+    let (closed, open) = (cone("1/4 in"), cone("5 in"));
+    let base = ("base.diameter", "\"7 7/8 in\"");
+    let full = [base, ("staves.count", "67"), ("weave.courses[2].until", "\"3/8 below mould top\"")];
+    let on = |mould| [&[("mould", mould)][..], &full].concat();
+    both_sides("wall-closes", Stop, &on(closed.as_str()), &on(&open));
+}
+
+/// A hundred rows on a mould of 4 in that narrows run on to where the cone has its point.
+#[test]
+fn rows_past_the_end_of_a_narrowing_mould_close_the_wall() {
+    let mould = ("mould", "{ base = \"8 in\", rim = \"5 in\", height = \"4 in\" }");
+    let base = ("base.diameter", "\"7 7/8 in\"");
+    let rows = |rows: &'static str| ("weave.courses", rows);
+    let many = rows("[{ weaver = \"cane fine\", rows = 200 }]");
+    let few = rows("[{ weaver = \"cane fine\", rows = 20 }]");
+    let finding = both_sides("wall-closes", Stop, &[mould, base, many], &[mould, base, few]);
+    assert_eq!(finding.remedies[0].key, "weave.courses[1].rows");
+}
+
 /// What narrows above the rim of the basket does not hold it.
 #[test]
 fn undercut_above_the_basket_is_harmless() {

@@ -17,6 +17,7 @@ use basket::weave::Face;
 use words::Words;
 
 use crate::drawing::Drawing;
+use crate::plain::{kept, left_out, too_many_crossings};
 use palette::Palette;
 pub use plane::ChartKind;
 use plane::Plane;
@@ -26,6 +27,9 @@ pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Dra
     let plane = Plane::of(basket, face, kind);
     let palette = Palette::of(&basket.body.weave);
     let mut drawing = begin(basket, words, face, &plane);
+    if let Some(why) = too_many_crossings(basket) {
+        return left_out(&drawing, words, &why);
+    }
     cells::staves(&mut drawing, &plane, &palette);
     cells::weaving(&mut drawing, &plane, &palette);
     marks::rows(&mut drawing, &plane);
@@ -35,7 +39,7 @@ pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Dra
     marks::joins(&mut drawing, &plane);
     marks::ears(&mut drawing, &plane, words);
     key::write(&mut drawing, &plane, &palette, words);
-    drawing.fitted(1.5)
+    kept(drawing.fitted(1.5), words)
 }
 
 fn begin(basket: &Basket, words: &Words, face: Face, plane: &Plane<'_>) -> Drawing {

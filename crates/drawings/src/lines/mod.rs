@@ -115,7 +115,7 @@ pub(crate) fn picture_of(
     let (width, height) = (scene.camera.width, scene.camera.height);
     let corners = [scene.camera.paper(0.0, 0.0), scene.camera.paper(width as f32, height as f32)];
     drawing.frame = Rect::from_points(corners[0], corners[1]);
-    if drawing.items.is_empty() {
+    if drawing.items.is_empty() && !drawing.is_overfull() {
         return Err(PictureError::Empty);
     }
     let (plane, camera) = (scene.plane, scene.camera);

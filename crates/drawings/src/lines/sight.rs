@@ -11,6 +11,8 @@ use crate::lines::scene::Scene;
 const STEP: f32 = 1.5;
 /// Runs and gaps of fewer samples are noise.
 const NOISE: usize = 3;
+/// Samples after which a line is cut at the edges of the picture before it is walked.
+const LONG: f32 = 4000.0;
 /// How far beside a line its sides are looked at, in pixels.
 const SIDE: f32 = 2.0;
 /// How far pieces that run on into each other may lie apart, in mm of the basket.
@@ -84,8 +86,18 @@ impl<'a> Sight<'a> {
                 }
                 continue;
             }
-            let steps = ((to - from).truncate().length() / STEP).ceil().clamp(1.0, 20_000.0);
-            points.extend((0..steps as u32).map(|step| from.lerp(to, step as f32 / steps)));
+            let steps = ((to - from).truncate().length() / STEP).ceil().max(1.0);
+            if steps <= LONG {
+                points.extend((0..steps as u32).map(|step| from.lerp(to, step as f32 / steps)));
+                continue;
+            }
+            // Most of a line as long as that lies beyond the picture.
+            let Some([enters, leaves]) = within(from, to, (width, height)) else { continue };
+            points.extend([HIDDEN; NOISE]);
+            let steps = (steps * (leaves - enters)).ceil().clamp(1.0, 2.0 * LONG);
+            let share = |step: u32| enters + (leaves - enters) * step as f32 / steps;
+            points.extend((0..=steps as u32).map(|step| from.lerp(to, share(step))));
+            points.extend([HIDDEN; NOISE]);
         }
         points.extend(line.last().filter(|end| end.is_finite()));
         points
@@ -105,6 +117,24 @@ impl<'a> Sight<'a> {
         }
         runs
     }
+}
+
+/// Between which shares of its way a line passes through the picture (Y.-D. Liang and B. A. Barsky, "A New
+/// Concept and Method for Line Clipping", *ACM Transactions on Graphics* 3 (1984)).
+fn within(from: Vec3, to: Vec3, (width, height): (f32, f32)) -> Option<[f32; 2]> {
+    let way = to - from;
+    let sides = [(-way.x, from.x), (way.x, width - from.x), (-way.y, from.y), (way.y, height - from.y)];
+    let (mut enters, mut leaves) = (0.0_f32, 1.0_f32);
+    for (out, room) in sides {
+        if out < 0.0 {
+            enters = enters.max(room / out);
+        } else if out > 0.0 {
+            leaves = leaves.min(room / out);
+        } else if room < 0.0 {
+            return None;
+        }
+    }
+    (enters <= leaves).then_some([enters, leaves])
 }
 
 /// What is hidden for a moment only is seen.

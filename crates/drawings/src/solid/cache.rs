@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 use basket::Basket;
 use basket::steps::Stage;
 
-use super::detail::Detail;
+use super::detail::{Detail, Simplified};
 use super::maker::Maker;
 use super::part::{Part, Solid};
 use super::stage::{self, PartGroup};
@@ -21,23 +21,28 @@ impl<'a> PartCache<'a> {
         Self { maker: Maker::of(basket, detail), groups: std::array::from_fn(|_| OnceLock::new()) }
     }
 
+    /// How its parts differ from what was asked for.
+    pub(crate) fn simplified(&self) -> Option<Simplified> {
+        self.maker.simplified
+    }
+
     /// What exists at a stage: the same parts as in [`solid`](super::solid), apart from
     /// [`Part::turned`], which counts within a group.
     pub(crate) fn at(&self, stage: Stage) -> Vec<&Part> {
         let upto = stage.rows(&self.maker.basket.body.weave);
         let woven = |part: &&Part| part.row().is_none_or(|row| row <= upto);
-        stage::groups(stage).flat_map(|group| self.group(group)).filter(woven).collect()
+        stage::groups(self.maker.basket, stage).flat_map(|group| self.group(group)).filter(woven).collect()
     }
 
     /// The tails of the lashing before they are cut: of its start and of its end.
     pub(crate) fn tails(&self) -> Vec<Part> {
-        Solid { parts: self.maker.tails() }.mirrored().parts
+        Solid { parts: self.maker.tails(), simplified: None }.mirrored().parts
     }
 
     fn group(&self, group: PartGroup) -> &[Part] {
         self.groups[group as usize].get_or_init(|| {
             let parts = self.maker.make(group, self.maker.basket.body.weave.rows);
-            Solid { parts }.mirrored().parts
+            Solid { parts, simplified: None }.mirrored().parts
         })
     }
 }

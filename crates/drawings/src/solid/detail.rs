@@ -14,6 +14,16 @@ pub enum Detail {
 }
 
 impl Detail {
+    /// The next coarser one, if there is one.
+    pub(super) const fn coarser(self) -> Option<Self> {
+        match self {
+            Self::Full => Some(Self::Page),
+            Self::Page => Some(Self::Column),
+            Self::Column => Some(Self::Thumbnail),
+            Self::Thumbnail => None,
+        }
+    }
+
     /// How far a circle cut into straight pieces may lie inside the true one, in mm.
     pub(super) const fn sagitta(self) -> f32 {
         match self {
@@ -30,5 +40,24 @@ impl Detail {
             return 8;
         }
         ((std::f32::consts::PI / share.acos()).ceil() as u32).clamp(8, 512)
+    }
+}
+
+/// How a basket in the round differs from what was asked for, so that it stays within what a machine can hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Simplified {
+    /// It is cut into fewer triangles.
+    Coarser,
+    /// Rows are plain bands, without the weaving.
+    Bands,
+}
+
+impl Simplified {
+    /// Identifier of what is said of it, in the message files.
+    pub const fn term(self) -> &'static str {
+        match self {
+            Self::Coarser => "solid-coarser",
+            Self::Bands => "solid-bands",
+        }
     }
 }

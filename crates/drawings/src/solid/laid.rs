@@ -3,6 +3,7 @@
 //!
 //! Where a spiral begins and ends on a level edge the weaver is tapered to it, as makers cut it.
 
+use basket::limits::TRIANGLES;
 use basket::weave::{Course, Row};
 use basket::{Basket, Length};
 
@@ -190,7 +191,8 @@ impl<'a> Laid<'a> {
 
     /// The row as a plain band over the staves, for baskets with more crossings than can be drawn.
     pub(super) fn band(&self) -> Strand<'a> {
-        let steps = 48;
+        let bands = (self.basket.body.weave.rows as usize * self.course.weavers.len().max(1)).max(1);
+        let steps = (TRIANGLES / (bands * 8)).clamp(8, 48);
         let out = self.crossing.middle[1];
         let mut positions = Vec::with_capacity(4 * steps);
         for step in 0..steps {

@@ -77,6 +77,13 @@ impl Maker<'_> {
         parts
     }
 
+    /// How many triangles a wrap has.
+    pub(super) fn wrap_triangles(&self) -> usize {
+        let count = self.basket.body.uprights().count.max(1);
+        let wrap = Wrap { maker: self, basket: self.basket, layer: 0, from: 0, to: 1, count };
+        wrap.part(1, &self.way_round_rim()).mesh.triangles.len()
+    }
+
     /// The tails of the lashing before they are cut, hanging below the rim: that of its start inside, over
     /// the top rows, and that of its end outside, as it comes down between the hoops.
     pub(super) fn tails(&self) -> Vec<Part> {

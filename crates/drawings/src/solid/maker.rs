@@ -3,7 +3,7 @@
 use basket::Basket;
 use basket::steps::Stage;
 
-use super::detail::Detail;
+use super::detail::{Detail, Simplified};
 use super::part::Part;
 use super::stage::PartGroup;
 use super::surface::Surface;
@@ -13,13 +13,11 @@ pub(super) struct Maker<'a> {
     pub(super) basket: &'a Basket,
     pub(super) surface: Surface,
     pub(super) detail: Detail,
+    /// How it differs from what was asked for.
+    pub(super) simplified: Option<Simplified>,
 }
 
-impl<'a> Maker<'a> {
-    pub(super) fn of(basket: &'a Basket, detail: Detail) -> Self {
-        Self { basket, surface: Surface::of(basket), detail }
-    }
-
+impl Maker<'_> {
     /// The parts of a group, numbers rising counter-clockwise; of the rows those up to a number.
     pub(super) fn make(&self, group: PartGroup, rows: u32) -> Vec<Part> {
         match group {

@@ -8,6 +8,7 @@
 //! rivets fill theirs.
 
 mod base;
+mod budget;
 mod cache;
 mod clamp;
 mod colour;
@@ -37,7 +38,7 @@ use basket::steps::Stage;
 
 pub(crate) use cache::PartCache;
 pub(crate) use clamp::count as clamps;
-pub use detail::Detail;
+pub use detail::{Detail, Simplified};
 pub use export::{glb, stl, three_mf};
 use maker::Maker;
 pub use mesh::Mesh;
@@ -54,8 +55,8 @@ pub const MOST_GAP: f32 = 0.15;
 /// through each other.
 pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     let maker = Maker::of(basket, detail);
-    let mut solid = Solid::default();
-    for group in stage::groups(stage) {
+    let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
+    for group in stage::groups(basket, stage) {
         solid.extend(maker.make(group, stage.rows(&basket.body.weave)));
     }
     solid.mirrored()

@@ -3,6 +3,7 @@
 use basket::{Of, Piece};
 
 use super::colour::Substance;
+use super::detail::Simplified;
 use super::mesh::Mesh;
 use super::shape::Shape;
 
@@ -79,6 +80,8 @@ impl Part {
 pub struct Solid {
     /// Its parts, from the base upward.
     pub parts: Vec<Part>,
+    /// How it differs from what was asked for.
+    pub simplified: Option<Simplified>,
 }
 
 impl Solid {

@@ -1,25 +1,27 @@
 //! Rows of weaving, weaver by weaver.
 
 use basket::Piece;
-use basket::weave::Row;
+use basket::weave::{Course, Row};
 
+use super::detail::Simplified;
 use super::laid::Laid;
 use super::lane::Lane;
 use super::maker::Maker;
 use super::part::Part;
-
-/// Crossings above which rows are drawn as plain bands, so that no pattern takes too long.
-const MOST: u64 = 60_000;
+use super::stage;
 
 impl Maker<'_> {
+    /// The course to which a row belongs.
+    pub(super) fn course_of(&self, row: &Row) -> Option<&'_ Course> {
+        self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize)
+    }
+
     /// All rows up to a number.
     pub(super) fn rows(&self, upto: u32) -> Vec<Part> {
-        let basket = self.basket;
-        let crossings = u64::from(upto.min(basket.body.weave.rows)) * u64::from(basket.body.uprights().count);
-        let rows: Vec<&Row> = basket.body.weave.each_row.iter().filter(|row| row.number <= upto).collect();
-        let build = |rows: &[&Row]| -> Vec<Part> {
-            rows.iter().flat_map(|row| self.row(row, crossings <= MOST)).collect()
-        };
+        let open = stage::open_to(self.basket);
+        let all = self.basket.body.weave.each_row.iter();
+        let rows: Vec<&Row> = all.filter(|row| row.number <= upto && row.along < open).collect();
+        let build = |rows: &[&Row]| -> Vec<Part> { rows.iter().flat_map(|row| self.row(row)).collect() };
         // Rows make up most of a solid: two threads share them.
         let (lower, upper) = rows.split_at(rows.len() / 2);
         std::thread::scope(|scope| {
@@ -31,15 +33,14 @@ impl Maker<'_> {
     }
 
     /// The weavers of a row, true or as plain bands.
-    fn row(&self, row: &Row, woven: bool) -> Vec<Part> {
-        let Some(course) = self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize) else {
-            return Vec::new();
-        };
+    fn row(&self, row: &Row) -> Vec<Part> {
+        let Some(course) = self.course_of(row) else { return Vec::new() };
         let lanes = Lane::of(course, row.number.saturating_sub(course.first_row));
         let mut parts = Vec::new();
         for lane in lanes {
             let laid = Laid::of(self, course, row, &lane);
-            let strands = if woven { laid.strands() } else { vec![laid.band()] };
+            let bands = self.simplified == Some(Simplified::Bands);
+            let strands = if bands { vec![laid.band()] } else { laid.strands() };
             for (strand, (substance, shape)) in (1..).zip(strands) {
                 let piece = Piece::Row { row: row.number, weaver: lane.weaver + 1, strand };
                 parts.push(Part::new(piece, substance, shape));

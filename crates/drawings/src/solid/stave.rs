@@ -67,7 +67,7 @@ impl Maker<'_> {
     }
 
     /// A stave on the x axis, with its long edges.
-    fn strip(&self, to: f32, shave: Option<Shave>) -> Shape {
+    pub(super) fn strip(&self, to: f32, shave: Option<Shave>) -> Shape {
         let (basket, surface) = (self.basket, &self.surface);
         let thick = basket.body.uprights().thickness.to_mm() as f32;
         let mut places: Vec<(f32, f32)> = self.stations(to).into_iter().map(|along| (along, thick)).collect();

@@ -17,6 +17,8 @@ use basket::message::Value;
 use words::Words;
 
 use crate::drawing::Drawing;
+use crate::plain::{Why, kept, left_out};
+use crate::solid::Simplified;
 pub use plate::Plate;
 use studio::Studio;
 
@@ -26,7 +28,7 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
 }
 
 /// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in black,
-/// white and greys. None where the basket has not what it would show.
+/// white and greys. None where the basket has not what it would show; one that cannot be drawn says so.
 ///
 /// Its title is its caption.
 pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
@@ -67,24 +69,38 @@ fn drawing(studio: &Studio<'_>, plate: Plate) -> Option<Drawing> {
     if !plate.is_of(studio.basket) {
         return None;
     }
-    let (drawing, rows) = match plate {
-        Plate::Exploded => exploded::exploded(studio)?,
-        Plate::Join => close::join(studio)?,
-        Plate::PinAndClinch => close::pin(studio)?,
-        Plate::LashingStart => close::lashing_start(studio)?,
+    let made = match plate {
+        Plate::Exploded => exploded::exploded(studio),
+        Plate::Join => close::join(studio),
+        Plate::PinAndClinch => close::pin(studio),
+        Plate::LashingStart => close::lashing_start(studio),
         Plate::Scarf | Plate::TipsTrimmed | Plate::LashingEnd | Plate::EarWithRivet => {
-            close::close(studio, plate)?
+            close::close(studio, plate)
         }
-        _ => whole::whole(studio, plate)?,
+        _ => whole::whole(studio, plate),
     };
+    let words = studio.words;
+    let Some((drawing, rows)) = made else {
+        return Some(left_out(&named(studio.basket, words, (plate, 0)), words, &Why::Nothing));
+    };
+    let Drawing { name, mut title, description, .. } = named(studio.basket, words, (plate, rows));
+    if studio.far.simplified() == Some(Simplified::Bands) && rows > 0 {
+        title = format!("{title} {}", words.term(Simplified::Bands.term()));
+    }
+    Some(kept(Drawing { name, title, description, ..drawing }, words))
+}
+
+/// What stands in the place of a drawing of the making that a basket has not.
+pub fn absent(basket: &Basket, words: &Words, plate: Plate) -> Drawing {
+    left_out(&named(basket, words, (plate, 0)), words, &Why::Absent)
+}
+
+/// An empty drawing with the name, caption and description of a plate that shows so many rows.
+fn named(basket: &Basket, words: &Words, (plate, rows): (Plate, u32)) -> Drawing {
     let id = format!("plate-{}", plate.name());
-    let args = args(studio.basket, rows);
-    Some(Drawing {
-        name: plate.figure(),
-        title: studio.words.with(&id, &args),
-        description: studio.words.with(&format!("{id}.alt"), &args),
-        ..drawing
-    })
+    let args = args(basket, rows);
+    let alt = words.with(&format!("{id}.alt"), &args);
+    Drawing::new(plate.figure(), words.with(&id, &args), alt)
 }
 
 /// What captions and descriptions may mention.

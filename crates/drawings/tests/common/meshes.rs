@@ -47,7 +47,7 @@ pub(crate) fn cylinder(middle: [f32; 2], radius: f32, height: [f32; 2], sides: u
 }
 
 pub(crate) fn solid(parts: impl IntoIterator<Item = Part>) -> Solid {
-    Solid { parts: parts.into_iter().collect() }
+    Solid { parts: parts.into_iter().collect(), simplified: None }
 }
 
 fn part(piece: Piece, mesh: Mesh, edges: Vec<Vec<[f32; 3]>>) -> Part {

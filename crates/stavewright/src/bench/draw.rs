@@ -57,7 +57,7 @@ pub(crate) const FLAT: &[Flat] = &{
         flat(Side, "taper-chart", "form-drawing-taper-chart", |basket, words| {
             Some(drawings::taper_chart(basket, words))
         }),
-        flat(Side, "plan", "form-drawing-plan", drawings::plan),
+        flat(Side, "plan", "form-drawing-plan", |basket, words| Some(drawings::plan(basket, words))),
         flat(Chart, "chart-outside", "form-drawing-chart-outside", |basket, words| {
             Some(drawings::chart(basket, words, Face::Outside, ChartKind::True))
         }),

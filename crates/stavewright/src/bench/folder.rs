@@ -105,7 +105,7 @@ impl Folder {
     pub(crate) fn read(&self, name: &str) -> Result<PatternText, Refusal> {
         let file = self.file(name)?;
         let about = fs::metadata(&file).map_err(|error| cannot_read(name, &error))?;
-        if about.len() > basket::pattern::LONGEST_TEXT as u64 {
+        if about.len() > basket::limits::PATTERN_BYTES as u64 {
             return Err(Refusal::senseless(
                 "the file is larger than 1 MB, far too large for a pattern",
                 format!("{name}{ENDING}"),

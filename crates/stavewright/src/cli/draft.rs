@@ -15,6 +15,7 @@ use super::names::stages;
 use super::outcome::{Format, Outcome};
 use super::own_templates;
 use super::reading::{Reading, words};
+use super::setting::within_time;
 use crate::failure::Failure;
 use crate::packet::{self, Kept, Written};
 use crate::progress::Progress;
@@ -124,6 +125,8 @@ fn files(args: &Args, draft: &Draft, words: &Words, photos: Photos) -> Result<Ve
     let progress = Progress::begin();
     Ok(if args.no_sheets {
         sheets::data(draft, words)?
+    } else if args.templates.is_some() {
+        within_time(draft, words, options, &progress)?
     } else {
         sheets::packet(draft, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))?
     })

@@ -15,6 +15,7 @@ mod own_templates;
 mod picture;
 mod reading;
 mod schema;
+mod setting;
 mod solid;
 mod templates;
 mod weaves;

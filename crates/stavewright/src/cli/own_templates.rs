@@ -4,14 +4,12 @@ use std::fs;
 use std::io::{self, Read};
 use std::path::Path;
 
+use basket::limits::TEMPLATE_BYTES;
 use sheets::Templates;
 
 use crate::failure::Failure;
 use crate::input;
 use crate::source::Origin;
-
-/// The largest template that is read, in bytes.
-const LARGEST: u64 = 1_000_000;
 
 /// The built-in templates, those in the folder in the place of theirs.
 pub(super) fn read(folder: &Path) -> Result<Templates, Failure> {
@@ -51,9 +49,9 @@ fn text(path: &Path) -> Result<String, Failure> {
     let refuse = |message: String, help: &str| Failure::of_file(&origin, message, help);
     let mut bytes = Vec::new();
     input::open(path)
-        .and_then(|file| Ok(file.take(LARGEST + 1).read_to_end(&mut bytes)?))
+        .and_then(|file| Ok(file.take(TEMPLATE_BYTES + 1).read_to_end(&mut bytes)?))
         .map_err(|unopened| refuse(unopened.to_string(), "A template is a text file."))?;
-    if bytes.len() as u64 > LARGEST {
+    if bytes.len() as u64 > TEMPLATE_BYTES {
         return Err(refuse(
             "more than 1 MB, far too large for a template".to_owned(),
             "Is this the right file?",

@@ -5,10 +5,10 @@ use std::path::{Path, PathBuf};
 use basket::steps::Stage;
 use basket::{Basket, Length};
 use clap::ValueEnum;
-use drawings::Drawing;
 use drawings::lines::{PictureError, Style, View, draw, shaded};
 use drawings::solid::{Detail, solid};
 use drawings::stages::{Plate, plates, stage_drawing};
+use drawings::{Drawing, kept};
 
 use super::outcome::Outcome;
 use super::reading::{Reading, words};
@@ -216,7 +216,10 @@ fn seen(basket: &Basket, stage: Stage, view: &View, form: Form<'_>, width: f64) 
     let mut drawing = draw(&solid, view, &Style::print(width, width)).map_err(refused)?;
     drawing.title.clone_from(&basket.title);
     drawing.description = words(basket).name(stage);
-    form.bytes(&drawing, 1.0)
+    if let Some(simplified) = solid.simplified {
+        drawing.description = format!("{} {}", drawing.description, words(basket).term(simplified.term()));
+    }
+    form.bytes(&kept(drawing, &words(basket)), 1.0)
 }
 
 /// The form of the file.

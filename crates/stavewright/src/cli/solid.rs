@@ -8,7 +8,7 @@ use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
 
 use super::names::stages;
 use super::outcome::Outcome;
-use super::reading::Reading;
+use super::reading::{Reading, words};
 use crate::failure::Failure;
 use crate::progress::Progress;
 use crate::source::Origin;
@@ -86,6 +86,9 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         solid.parts.len(),
         solid.triangles()
     ))?;
+    if let Some(simplified) = solid.simplified {
+        screen::print(&format!("{}\n", words(&basket).term(simplified.term())))?;
+    }
     Ok(Outcome::of(&read.draft()))
 }
 

@@ -100,3 +100,13 @@ drawing-timeline-days = Tage vorher
 drawing-timeline-show = Vorführung
 drawing-timeline-work = Arbeit
 drawing-timeline-mould = auf einer Form
+
+# Wo eine Zeichnung fehlt.
+drawing-left-out-nothing = Nicht gezeichnet: davon ist nichts zu zeigen. Die Befunde sagen, woran dieser Korb scheitert.
+drawing-left-out-absent = Nicht gezeichnet: dieser Korb hat kein solches Teil.
+drawing-left-out-elements = Nicht gezeichnet: die Zeichnung hätte mehr als { $most } Punkte und Kurven.
+drawing-left-out-crossings = Nicht gezeichnet: { $crossings } Kreuzungen von Reihen und Staken sind zu viele, um sie zu unterscheiden; gezeichnet werden höchstens { $most }.
+drawing-left-out-tiles = Nicht gezeichnet: in wahrer Größe wären es { $pages } Seiten, und gedruckt werden höchstens { $most }. Mit Maßstab und Zirkel nach den Zahlen der Anleitung anreißen.
+drawing-plan-left-out = Der Korb von oben
+solid-coarser = (In weniger Dreiecke zerlegt als verlangt: es wären zu viele.)
+solid-bands = (Reihen sind als glatte Bänder gezeigt: es sind zu viele Kreuzungen zum Zeichnen.)

@@ -8,6 +8,10 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Eine geteilte Form nehmen, deren Kern sich ziehen lässt, oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
+finding-wall-closes = Die Wand schließt sich: an der engsten Stelle hat sie einen Radius von { $measured }, und { $count } Staken mit dem inneren Reif brauchen { $limit }.
+    .why = Wo die Staken nebeneinander keinen Platz haben, gibt es keinen Korb, was auch immer darunter geflochten ist. Reihen, die über das Ende einer enger werdenden Form hinauslaufen, kommen an eine solche Stelle.
+    .remedy = Tiefer aufhören zu flechten, oder die Form dort weiter machen.
+
 finding-base-wider-than-mould = Der Boden ({ $diameter }) steht ringsum { $measured } über den Fuß der Form ({ $foot } Durchmesser) vor. Die Grenze ist { $limit }.
     .why = Ein vorstehender Boden hält die Staken von der Form ab, und der Korb wird größer als die Form.
     .remedy = Den Boden nicht größer machen als den Fuß der Form.

@@ -100,3 +100,13 @@ drawing-timeline-days = days before
 drawing-timeline-show = show
 drawing-timeline-work = work
 drawing-timeline-mould = on a mould
+
+# In the place of a drawing that is left out.
+drawing-left-out-nothing = Not drawn: there is nothing of it to show. The findings say what stops this basket.
+drawing-left-out-absent = Not drawn: this basket has no such part.
+drawing-left-out-elements = Not drawn: it would have more than { $most } points and curves.
+drawing-left-out-crossings = Not drawn: { $crossings } crossings of rows and staves are too many to be told apart; at most { $most } are drawn.
+drawing-left-out-tiles = Not drawn: at true size it would take { $pages } pages, and at most { $most } are printed. Lay it out with rule and compasses from the figures of the handout.
+drawing-plan-left-out = The basket from above
+solid-coarser = (Cut into fewer triangles than asked for: there would be too many.)
+solid-bands = (Rows are shown as plain bands: there are too many crossings to draw.)

@@ -8,6 +8,10 @@ finding-mould-undercut = The mould is { $measured } smaller in radius above than
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = Use a mould in pieces round a core that draws out, or end the basket at the widest place, or make the mould no narrower above than below.
 
+finding-wall-closes = The wall closes: it is { $measured } in radius where it is narrowest, and { $count } staves with the inner hoop need { $limit }.
+    .why = Where staves have no room side by side there is no basket, whatever is woven below. Rows that run on past the end of a mould that narrows come to such a place.
+    .remedy = End the weaving lower, or make the mould wider there.
+
 finding-base-wider-than-mould = The base ({ $diameter }) stands out { $measured } all round beyond the foot of the mould ({ $foot } across). The limit is { $limit }.
     .why = A base that stands out holds the staves off the mould, and the basket grows larger than the mould.
     .remedy = Make the base no wider than the foot of the mould.

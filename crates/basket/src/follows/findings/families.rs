@@ -3,14 +3,15 @@
 use super::case::Case;
 use super::finding::Finding;
 use super::{
-    base, crossing, fittings, groove, handle, lashing, mould, notes, pins, rim, staves, stock, weave,
+    base, crossing, fittings, groove, handle, lashing, mould, neck, notes, pins, rim, staves, stock, weave,
     weave_runs,
 };
 
 /// What all families of checks find, in making order; remedies are as they are thought of.
 pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 14] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 15] = [
         mould::check,
+        neck::check,
         base::check,
         groove::check,
         staves::check,

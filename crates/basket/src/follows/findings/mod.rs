@@ -12,6 +12,7 @@ mod handle;
 mod lashing;
 mod mends;
 mod mould;
+mod neck;
 mod notes;
 mod pins;
 mod rim;
@@ -32,6 +33,7 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
+    "wall-closes",
     "base-wider-than-mould",
     "base-smaller-than-mould",
     "base-wood-moves",

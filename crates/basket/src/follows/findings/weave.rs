@@ -53,7 +53,7 @@ fn ends_by(case: &Case<'_>, number: u32) -> Option<Until> {
 }
 
 /// The last course and its number.
-fn last<'a>(case: &Case<'a>) -> Option<(&'a Course, u32)> {
+pub(super) fn last<'a>(case: &Case<'a>) -> Option<(&'a Course, u32)> {
     case.basket.body.weave.courses.iter().zip(1..).last()
 }
 
@@ -86,11 +86,17 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
             .measured(rim_top, arc)
             .arg("past", rim_top - arc)
             .arg("rim", width);
-        match ends_by(case, number) {
-            Some(Until::Rows(_)) => finding.remedy(key(number, "rows"), rows_to(case, course).to_string()),
-            _ => finding.remedy(key(number, "until"), below_top(width + course.pitch, case)),
-        }
+        let (key, value) = ends_lower(case, course, number);
+        finding.remedy(key, value)
     })
+}
+
+/// What of a course to change so that the rim ends with the mould.
+pub(super) fn ends_lower(case: &Case<'_>, course: &Course, number: u32) -> (String, String) {
+    match ends_by(case, number) {
+        Some(Until::Rows(_)) => (key(number, "rows"), rows_to(case, course).to_string()),
+        _ => (key(number, "until"), below_top(case.rim_width() + course.pitch, case)),
+    }
 }
 
 /// Rows of a course that bring the top of the rim to the top of the mould.

@@ -100,6 +100,13 @@ impl<O> Form<O> {
         self.profile.widest() * TAU
     }
 
+    /// Where it is narrowest up to a place along the wall; beyond the form's end the wall runs on straight.
+    pub fn narrowest(&self, to: Length) -> Spot {
+        let end = self.profile.at(to);
+        let below = self.profile.turning_spots().filter(|spot| spot.along <= to);
+        below.fold(end, |least, spot| if spot.radius < least.radius { spot } else { least })
+    }
+
     /// What it holds, in litres.
     pub fn litres(&self) -> f64 {
         self.profile.volume_mm3() / MM3_PER_LITRE

@@ -9,6 +9,7 @@ use super::wall::Wall;
 use super::{Candidate, GapAt, Staves, explain, formulas};
 use crate::base::Base;
 use crate::chance;
+use crate::limits::STAVES;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::pattern::{OvalSide, StavesPattern};
@@ -21,7 +22,7 @@ const BEYOND: f64 = 4.0;
 /// How many counts are tried for one stock at most.
 const MOST_COUNTS: f64 = 40.0;
 /// Most staves that are ever chosen.
-const MOST_STAVES: f64 = 999.0;
+const MOST_STAVES: f64 = STAVES as f64;
 /// How many candidates are kept.
 const KEPT: usize = 3;
 

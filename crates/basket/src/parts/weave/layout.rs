@@ -2,14 +2,12 @@
 
 use crate::form::Form;
 use crate::hand::Hand;
+use crate::limits::ROWS;
 use crate::measure::Length;
 use crate::pattern::{CoursePattern, Until};
 use crate::stock::Material;
 use crate::uprights::Standing;
 use crate::weave::passing::Passing;
-
-/// More rows than any basket has; a bound on the work for absurd patterns.
-const MOST_ROWS: u32 = 5000;
 
 /// A course set on the mould.
 #[derive(Clone, Debug, PartialEq)]
@@ -107,7 +105,7 @@ impl Heights {
     /// How many rows fit into a room.
     fn rows_within(&self, room: Length) -> u32 {
         let slack = self.cycle.first().copied().unwrap_or(Length::ZERO) * 1e-6;
-        (0..MOST_ROWS).find(|&rows| self.of(rows + 1) > room + slack).unwrap_or(MOST_ROWS)
+        (0..ROWS).find(|&rows| self.of(rows + 1) > room + slack).unwrap_or(ROWS)
     }
 }
 
@@ -131,7 +129,7 @@ pub fn lay_out<'a>(courses: &'a [CoursePattern], form: &Form, hand: &Hand) -> Ve
             (_, Some(to)) => heights.rows_within(to - from),
             (_, None) => 0,
         }
-        .min(MOST_ROWS - (first_row - 1).min(MOST_ROWS));
+        .min(ROWS - (first_row - 1).min(ROWS));
         let course = Laid { pattern, below, first_row, rows, from, wanted_to, heights };
         from = course.to();
         first_row += rows;

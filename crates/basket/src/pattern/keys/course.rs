@@ -7,7 +7,7 @@ use super::{kinds, weaves};
 use crate::colour::Colour;
 use crate::pattern::drawn::Drawn;
 use crate::pattern::{Lean, Until, Way, WeaveKind};
-use crate::{Length, Material};
+use crate::{Length, Material, limits};
 
 /// More weavers than anyone lays side by side.
 pub const MOST_WEAVERS: usize = 6;
@@ -88,7 +88,7 @@ keys! {
     );
     /// A weave drawn by hand.
     pub const CHART: Key<Drawn> =
-        Key::new("weave.courses.chart", 2000, Usual::Nothing("usual-course-chart"), r#"["X.X.", ".X.X"]"#)
+        Key::new("weave.courses.chart", limits::CHART_SIDE as usize, Usual::Nothing("usual-course-chart"), r#"["X.X.", ".X.X"]"#)
             .with(DRAWN);
     /// A file with such a weave.
     pub const CHART_FILE: Key<String> = Key::new(

@@ -1,5 +1,6 @@
 //! Within which limits the values of keys make sense.
 
+use crate::limits;
 use crate::measure::Length;
 
 /// Which lengths a key takes.
@@ -33,7 +34,7 @@ impl Lengths {
 /// A part of a basket or mould.
 pub const PART: Lengths = Lengths {
     least: Length::mm(0.05),
-    most: Length::mm(5000.0),
+    most: limits::PART,
     zero: false,
     help: "write a length from 0.05 mm to 5 m (16 ft)",
     usually: None,

@@ -7,13 +7,13 @@ use super::values::Section;
 use super::{kinds, taper};
 use crate::colour::Colour;
 use crate::pattern::OvalSide;
-use crate::{Length, Material};
+use crate::{Length, Material, limits};
 
 keys! {
     /// How many.
     pub const COUNT: Key<u32> = Key::new(
         "staves.count",
-        Counts::of(3, 999).usually(21, 151),
+        Counts::of(3, limits::STAVES).usually(21, 151),
         Usual::Computed("usual-staves-count"),
         "67",
     );

@@ -5,18 +5,16 @@ use toml::de::{DeTable, Error};
 
 use super::problem::Problem;
 use super::section::Section;
+use crate::limits::PATTERN_BYTES;
 use crate::measure::Unit;
 use crate::pattern::{Units, keys};
-
-/// The longest text that is read, in bytes.
-pub const LONGEST_TEXT: usize = 1_000_000;
 
 /// The tree of a file whose text is in order.
 pub(super) fn open_file(text: &str) -> Result<Spanned<DeTable<'_>>, Vec<Problem>> {
     let whole_file = |message: &str, help: &str| {
         vec![Problem { message: message.to_owned(), span: None, help: Some(help.to_owned()) }]
     };
-    if text.len() > LONGEST_TEXT {
+    if text.len() > PATTERN_BYTES {
         return Err(whole_file(
             "the file is larger than 1 MB",
             "a pattern is a few kilobytes: is this the right file?",

@@ -25,7 +25,6 @@ mod weavers;
 use std::cell::RefCell;
 
 use self::context::Context;
-pub use self::file::LONGEST_TEXT;
 use self::file::{in_file_order, open_file, units};
 use self::palette::Palette;
 pub use self::problem::Problem;

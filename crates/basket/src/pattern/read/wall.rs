@@ -2,9 +2,12 @@
 
 use super::course::course;
 use super::section::Section;
+use crate::limits::ROWS;
 use crate::measure::Length;
 use crate::pattern::keys::{self, staves, taper, weave};
-use crate::pattern::{CoursePattern, MouldForm, MouldPattern, StavesPattern, TaperPattern, WeavePattern};
+use crate::pattern::{
+    CoursePattern, MouldForm, MouldPattern, StavesPattern, TaperPattern, Until, WeavePattern,
+};
 
 pub(super) fn staves(file: &Section) -> StavesPattern {
     let Some(section) = file.section(&keys::STAVES) else {
@@ -55,11 +58,25 @@ pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePatter
     let top = mould.and_then(mould_height);
     let courses: Vec<CoursePattern> =
         list.iter().filter_map(|entry| course(section.context, entry, top)).collect();
+    too_many_rows(&section, &courses);
     WeavePattern {
         courses,
         shrink: section.get(&weave::SHRINK),
         float_staves: section.get(&weave::FLOAT_STAVES),
         float_rows: section.get(&weave::FLOAT_ROWS),
+    }
+}
+
+/// Notes that counted rows come to more than any basket has.
+fn too_many_rows(section: &Section, courses: &[CoursePattern]) {
+    let counted = courses.iter().filter_map(|course| match course.until {
+        Until::Rows(rows) => Some(rows),
+        _ => None,
+    });
+    let rows: u32 = counted.sum();
+    if rows > ROWS {
+        let message = format!("`{}` have {rows} rows together", weave::COURSES.path);
+        section.problem(&weave::COURSES, message, format!("write at most {ROWS} rows in all"));
     }
 }
 
