@@ -5,6 +5,7 @@
 //! place, and kept beside it if somebody changed it by hand. A folder that holds anything but a packet
 //! is left alone.
 
+mod before;
 mod list;
 mod names;
 mod swap;
@@ -17,7 +18,8 @@ use std::path::{Path, PathBuf};
 
 use sheets::PacketFile;
 
-use self::names::{CRUMBS, KNOWN_BY, LIST, NAMES};
+pub(crate) use self::before::{Changed, changed};
+use self::names::{CRUMBS, KNOWN_BY, LIST, NAMES, PATTERN};
 pub(crate) use self::swap::Kept;
 use crate::disk::{beside, fault, flush_folder, folder_of, rights};
 use crate::failure::Failure;
@@ -31,6 +33,11 @@ pub(crate) struct Written {
     pub(crate) files: Vec<&'static str>,
     /// Packets that were found or replaced and not thrown away.
     pub(crate) kept: Vec<Kept>,
+}
+
+/// The pattern as a file of the packet that is made from it.
+pub(crate) fn pattern(source: &str) -> PacketFile {
+    PacketFile { name: PATTERN, bytes: source.as_bytes().to_vec() }
 }
 
 /// The folder in which a packet may be written: it is not there yet, or holds a packet or nothing.

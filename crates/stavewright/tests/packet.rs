@@ -9,7 +9,8 @@ use assert_cmd::Command;
 use common::{Said, changed, harbour, names, pattern, room, run, stavewright};
 use serde_json::Value;
 
-const DATA: [&str; 6] = ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "section.svg"];
+const DATA: [&str; 7] =
+    ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "pattern.toml", "section.svg"];
 const SHEETS: [&str; 4] = ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "templates.pdf"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
@@ -54,6 +55,32 @@ fn a_packet_is_replaced_whole() {
     assert!(metric.code < 2 && !metric.out.contains("Kept"), "{}", metric.out);
     assert_eq!(names(&room.path().join("packet")), DATA);
     assert_eq!(names(room.path()), ["packet"]);
+}
+
+/// As if an earlier version of the program had chosen otherwise.
+fn chose_otherwise(packet: &Path, count: u32) {
+    let file = packet.join("basket.json");
+    let mut computed: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
+    let choices = computed["choices"].as_array_mut().unwrap();
+    let chosen = choices.iter_mut().find(|choice| choice["key"] == "staves.count").unwrap();
+    chosen["value"] = serde_json::json!({ "count": count });
+    fs::write(&file, serde_json::to_vec(&computed).unwrap()).unwrap();
+    fs::remove_file(packet.join("checksums.txt")).unwrap();
+}
+
+#[test]
+fn what_comes_out_differently_is_said_once_with_the_way_back() {
+    let room = room();
+    let packet = room.path().join("packet");
+    let again = || quick(room.path(), &["--out", "packet"]).out;
+    assert!(!again().contains("Otherwise than"));
+    chose_otherwise(&packet, 79);
+    let said = again();
+    assert!(said.contains("staves.count: 79 before, 71 now; to keep it: staves.count = 79"), "{said}");
+    assert!(!again().contains("Otherwise than"), "it is said once");
+    chose_otherwise(&packet, 79);
+    fs::write(packet.join("pattern.toml"), "title = \"Another\"").unwrap();
+    assert!(!again().contains("Otherwise than"), "another pattern may come out as it likes");
 }
 
 #[test]

@@ -88,11 +88,15 @@ enum PaperArg {
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let read = args.reading.read()?;
     let photos = read.photos()?;
+    let source = read.source().to_owned();
     let draft = read.draft();
     let out = packet::place(&folder(args, &draft.basket))?;
     let words = words(&draft.basket);
-    let files = files(args, &draft, &words, photos)?;
-    let written = written(&packet::write(&out, &files)?);
+    let mut files = files(args, &draft, &words, photos)?;
+    files.push(packet::pattern(&source));
+    let changed = packet::changed(&out, &source, &draft, &words);
+    let changed = report::changed::render(&changed, &words);
+    let written = changed + &written(&packet::write(&out, &files)?);
     match args.format {
         Format::Text => screen::print(&(answer(&draft, &words) + &written))?,
         Format::Json => {

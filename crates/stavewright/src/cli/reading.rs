@@ -102,6 +102,11 @@ pub(super) struct Read {
 }
 
 impl Read {
+    /// The pattern's text.
+    pub(super) fn source(&self) -> &str {
+        &self.text.content
+    }
+
     /// The basket alone, for those who draw it.
     pub(super) fn basket(&self) -> Basket {
         assemble(&self.pattern, &self.catalogue, &Hand::USUAL)

@@ -1,7 +1,7 @@
 //! What lies in a packet.
 
 /// Every file that a packet may hold.
-pub(super) const NAMES: [&str; 11] = [
+pub(super) const NAMES: [&str; 12] = [
     "handout.pdf",
     "handout.html",
     "bench-card.pdf",
@@ -12,11 +12,15 @@ pub(super) const NAMES: [&str; 11] = [
     "section.svg",
     "base.svg",
     "basket.json",
+    PATTERN,
     LIST,
 ];
 
 /// The file that every packet holds, and by which one is known.
 pub(super) const KNOWN_BY: &str = "basket.json";
+
+/// The pattern from which it was made.
+pub(super) const PATTERN: &str = "pattern.toml";
 
 /// What file managers leave behind in a folder that was looked at.
 pub(super) const CRUMBS: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];

@@ -1,6 +1,7 @@
 //! What is printed for the maker: summary, cut table, findings, problems. No line is longer than
 //! [`screen::WIDTH`].
 
+pub(crate) mod changed;
 pub(crate) mod choices;
 pub(crate) mod cuts;
 pub(crate) mod findings;

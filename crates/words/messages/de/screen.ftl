@@ -42,6 +42,9 @@ screen-fold-rim-below = liegt auf dem Rand, { $angle } unter der Waagrechten
 screen-fold-rim-above = liegt auf dem Rand, { $angle } über der Waagrechten
 
 screen-chosen = Für Sie gewählt (um anders zu wählen, den Schlüssel in die Vorlage schreiben)
+screen-changed = Anders als in dem Paket, das hier lag
+screen-changed-line = { $key }: vorher { $before }, jetzt { $now }
+screen-changed-keep = {""}; so bleibt es beim Alten: { $keep }
 screen-findings = Befunde
 screen-no-findings = Gegen diesen Korb wurde nichts gefunden.
 screen-measured = { $place }: gemessen { $measured }, Grenze { $limit }

@@ -42,6 +42,9 @@ screen-fold-rim-below = rests on the rim, { $angle } below level
 screen-fold-rim-above = rests on the rim, { $angle } above level
 
 screen-chosen = Chosen for you (write the key into the pattern to choose otherwise)
+screen-changed = Otherwise than in the packet that stood here
+screen-changed-line = { $key }: { $before } before, { $now } now
+screen-changed-keep = {""}; to keep it: { $keep }
 screen-findings = Findings
 screen-no-findings = Nothing was found against this basket.
 screen-measured = { $place }: measured { $measured }, limit { $limit }

@@ -6,7 +6,7 @@ use axum::http::StatusCode;
 use basket::Draft;
 use basket::pattern::Units;
 use serde::Serialize;
-use sheets::{Options, Paper};
+use sheets::{Options, PacketFile, Paper};
 use words::Words;
 use zip::write::SimpleFileOptions;
 
@@ -48,8 +48,13 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
             json(&())
         }
         Task::Packet => {
-            let (draft, words, options) = ordered(&parse(request)?, shop)?;
-            packet(&draft, &words, &options, say)?;
+            let request: PacketRequest = parse(request)?;
+            let (draft, words, options) = ordered(&request, shop)?;
+            let mut step = |name: &str| say(Word::Step(name.to_owned()), b"");
+            let sheets = sheets::packet(&draft, &words, &options, &mut step);
+            let mut files = sheets.map_err(|error| unset(&error))?;
+            files.push(crate::packet::pattern(&request.source));
+            hand_over(&files, say)?;
             json(&())
         }
     }
@@ -73,12 +78,11 @@ fn ordered(request: &PacketRequest, shop: Shop<'_>) -> Result<(Draft, Words, Opt
     Ok((draft, words, Options { paper, photos, ..Options::default() }))
 }
 
-fn packet(draft: &Draft, words: &Words, options: &Options, say: &mut Say<'_>) -> Result<(), Refusal> {
-    let mut step = |name: &str| say(Word::Step(name.to_owned()), b"");
-    let files = sheets::packet(draft, words, options, &mut step).map_err(|error| unset(&error))?;
+/// Each file of a packet, and all of them in one.
+fn hand_over(files: &[PacketFile], say: &mut Say<'_>) -> Result<(), Refusal> {
     say(Word::Step(ALL.to_owned()), b"");
     let mut zip = zip::ZipWriter::new(Cursor::new(Vec::new()));
-    for file in &files {
+    for file in files {
         let added = zip.start_file(file.name, SimpleFileOptions::default()).map_err(std::io::Error::other);
         added.and_then(|()| zip.write_all(&file.bytes)).map_err(|error| unset(&error))?;
         say(Word::File(file.name.to_owned()), &file.bytes);
