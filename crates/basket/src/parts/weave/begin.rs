@@ -39,14 +39,14 @@ pub(super) fn spread(fabric: &Fabric, pitch: Length, row: Length, rows: u32) -> 
 pub(super) fn further(fabric: &Fabric, rows: &[Length], pitch: Length, overlaps: &Overlaps) -> u32 {
     let (Some(&from), Some(&to)) = (rows.first(), rows.last()) else { return 0 };
     let near = overlaps.near(from, to);
+    let begins: Vec<u32> = (0..rows.len() as u32).map(|row| fabric.stave_in(row, 0)).collect();
     let distance = |further: &u32| {
-        let fabric = fabric.clone().begun(*further);
-        let begin = |(row, &along): (u32, &Length)| {
-            let first = fabric.stave_in(row, 0);
+        let begin = |(begin, &along): (&u32, &Length)| {
+            let first = (begin + further) % fabric.count;
             let overlap = Overlap { low: along, high: along, first, reach: OVERLAP_STAVES - 1, pitch };
             overlaps.distance(&near, &overlap)
         };
-        (0..).zip(rows).map(begin).fold(f64::INFINITY, f64::min)
+        begins.iter().zip(rows).map(begin).fold(f64::INFINITY, f64::min)
     };
     let steps = || (0..fabric.count).step_by(fabric.twined() as usize);
     let furthest = || steps().rev().max_by(|a, b| distance(a).total_cmp(&distance(b)));

@@ -28,7 +28,8 @@ impl Chase {
     /// How many staves its weaver has passed when a row begins, and by how many it is set off from the first.
     fn begun(self, row: u32, count: u32) -> i64 {
         let (round, weaver) = (row / self.weavers(), row % self.weavers());
-        i64::from(round) * i64::from(count) + i64::from(self.step(count)) * i64::from(weaver)
+        let set_off = if weaver == 0 { 0 } else { i64::from(self.step(count)) * i64::from(weaver) };
+        i64::from(round) * i64::from(count) + set_off
     }
 }
 
