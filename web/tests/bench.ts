@@ -127,6 +127,15 @@ export async function until(what: string, holds: () => Promise<boolean>): Promis
   }
 }
 
+/** Waits until nothing moves or fades any more and what was asked for is painted. */
+export async function still(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const ends = document.getAnimations().filter((moving) => moving.effect?.getComputedTiming().endTime !== Infinity);
+    await Promise.allSettled(ends.map((moving) => moving.finished));
+    for (let frame = 0; frame < 2; frame += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
+  });
+}
+
 /** A field of the form by the path of its value. */
 export function field(page: Page, path: string) {
   return page.locator(`.field[data-path="${path}"]`);

@@ -34,7 +34,7 @@ test("saving keeps the comments and all that was not changed", async () => {
   const page = await openHarbour();
   await type(page, "staves.count", "77");
   await until("77 staves", async () => (await figure(page, "staves")) === "77");
-  assert.equal(await state(page), "not saved");
+  await until("it is not saved", async () => (await state(page)) === "not saved");
   await page.keyboard.press("Control+s");
   await until("it is saved", async () => (await state(page)) === "saved");
   const [before, after_] = [await example(NAME), await served.file(NAME)];
@@ -46,11 +46,10 @@ test("saving keeps the comments and all that was not changed", async () => {
 test("a file changed outside is taken in when nothing here is unsaved", async () => {
   const page = await openHarbour();
   await served.write(NAME, (await example(NAME)).replace('lap = "4"', 'lap = "5"'));
-  await page.locator("[data-notice=outside]").waitFor();
-  assert.match((await page.locator("[data-notice=outside]").textContent()) ?? "", /changed outside/);
+  await page.locator("[data-notice=outside]", { hasText: "changed outside" }).waitFor();
   await page.getByRole("tab", { name: "Text" }).click();
-  assert.match(await page.getByLabel("The pattern’s text").inputValue(), /lap = "5"/);
-  assert.equal(await state(page), "saved");
+  await until("the text is the file's", async () => /lap = "5"/.test(await page.getByLabel("The pattern’s text").inputValue()));
+  await until("nothing is unsaved", async () => (await state(page)) === "saved");
 });
 
 test("a file changed outside is not overwritten by unsaved work", async () => {
@@ -114,6 +113,30 @@ test("a server that is gone is said, and the page goes on when it is back", asyn
   await until("it is saved", async () => (await state(page)) === "saved");
 });
 
+test("a pattern with a mistake is saved as it is, and that is said", async () => {
+  const page = await openHarbour();
+  await type(page, "staves.count", "sixty");
+  await page.locator("[data-notice=problems]").waitFor();
+  await save(page);
+  await page.locator("[data-notice=mistakes]", { hasText: "Saved as it is, with the mistake in it." }).waitFor();
+  assert.match(await served.file(NAME), /^count = "sixty"$/m);
+  await type(page, "staves.count", "73");
+  await until("it is mended", async () => (await figure(page, "staves")) === "73");
+  await save(page);
+  await page.locator("[data-notice=mistakes]").waitFor({ state: "detached" });
+  assert.match(await served.file(NAME), /^count = 73$/m);
+});
+
+test("a name that some systems cannot hold is refused, and why is said", async () => {
+  const page = await openHarbour();
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Rename", exact: true }).click();
+  await page.getByRole("dialog").getByLabel("Name of the file").fill("CON");
+  await page.keyboard.press("Enter");
+  await page.locator("[data-notice=trouble]", { hasText: "some systems keep it for a device" }).waitFor();
+  assert.equal(await served.file(NAME), await example(NAME));
+});
+
 test("a pattern is duplicated, renamed and begun from an example", async () => {
   const page = await openHarbour();
   const menu = async (item: string): Promise<void> => {
@@ -135,5 +158,5 @@ test("a pattern is duplicated, renamed and begun from an example", async () => {
   await page.locator(".title").click();
   await page.getByRole("dialog").getByRole("button", { name: /^Channel marker/ }).click();
   await until("the example is open", async () => (await page.locator(".title-text").textContent()) === "Channel marker");
-  assert.equal(await state(page), "not saved");
+  await until("it is not saved", async () => (await state(page)) === "not saved");
 });
