@@ -1,9 +1,12 @@
 /** Files: comments are kept, and nothing is overwritten silently or lost. */
 
 import assert from "node:assert/strict";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, afterEach, before, beforeEach, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, example, figure, open, serve, type, until, type Served } from "./bench.ts";
+import { browse, browseIn, example, field, figure, open, serve, type, unfold, until, type Served } from "./bench.ts";
 
 const NAME = "harbour-bread-basket";
 let browser: Browser;
@@ -29,6 +32,23 @@ async function openHarbour(): Promise<Page> {
 
 const state = (page: Page): Promise<string | null> => page.locator(".title-state").textContent();
 const save = (page: Page): Promise<void> => page.getByRole("button", { name: "Save", exact: true }).click();
+
+/** All drafts that the browser keeps, as one text. */
+const kept = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open("stavewright", 1);
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const all = await new Promise((resolve, reject) => {
+      const request = database.transaction("drafts").objectStore("drafts").getAll();
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    database.close();
+    return JSON.stringify(all);
+  });
 
 test("saving keeps the comments and all that was not changed", async () => {
   const page = await openHarbour();
@@ -90,7 +110,7 @@ test("unsaved work survives a crash of the browser", async () => {
   const context = page.context();
   await type(page, "staves.count", "77");
   await until("77 staves", async () => (await figure(page, "staves")) === "77");
-  await page.waitForTimeout(400);
+  await until("it is kept", async () => /count = 77/.test(await kept(page)));
   await page.close({ runBeforeUnload: false });
   const next = await context.newPage();
   await next.goto(served.url);
@@ -98,6 +118,33 @@ test("unsaved work survives a crash of the browser", async () => {
   await until("the work is back", async () => (await figure(next, "staves")) === "77");
   await next.getByRole("button", { name: /^Undo/ }).click();
   await until("and the way back", async () => (await figure(next, "staves")) !== "77");
+});
+
+test("what was asked for and what is being typed survive the browser's end", async () => {
+  const folder = await mkdtemp(join(tmpdir(), "browser-"));
+  try {
+    const { page, kill } = await browseIn(folder);
+    await page.goto(served.url);
+    await page.waitForSelector(".figures dd", { state: "attached" });
+    // The server never comes to it.
+    await page.route("**/api/edit", () => new Promise(() => undefined));
+    await unfold(page, "basket");
+    await type(page, "staves.count", "77");
+    await field(page, "title").locator("input[type=text]").fill("Half typed");
+    const begun = performance.now();
+    await until("both are kept", async () => /77.*Half typed/.test(await kept(page)));
+    console.log(`kept ${(performance.now() - begun).toFixed(0)} ms after the last key`);
+    await kill();
+
+    const next = await browseIn(folder);
+    await next.page.goto(served.url);
+    await next.page.locator("[data-notice=restored]").waitFor();
+    await until("the count is back", async () => (await figure(next.page, "staves")) === "77");
+    await until("the title too", async () => (await next.page.locator(".title-text").textContent()) === "Half typed");
+    await next.kill();
+  } finally {
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
+  }
 });
 
 test("a server that is gone is said, and the page goes on when it is back", async () => {
