@@ -12,7 +12,8 @@ import { Drafts, type Draft } from "./state/drafts.ts";
 import { speak, t, type Language } from "./words/texts.ts";
 
 const LANGUAGE = "stavewright-language";
-const KEEP_MS = 200;
+/** What is done is kept so soon, and while a hand moves as often. */
+const KEEP_MS = 50;
 
 interface Beginning {
   readonly document: Document;
@@ -29,25 +30,26 @@ async function start(): Promise<void> {
   const spoken = wanted(health);
   const [messages, stock] = await Promise.all([texts(spoken), json<Stock>("GET", `/api/stock?language=${spoken}`)]);
   speak(spoken, messages);
-  const drafts = new Drafts(health.folder);
-  await drafts.settle();
+  const drafts = await Drafts.of(health.folder);
   const beginning = await begin(drafts, health);
   const bench = new Bench(beginning.document, beginning.draft?.undo);
   const connection = new Connection(health);
   const page = new Page(bench, connection, stock, (language) => {
     localStorage.setItem(LANGUAGE, language);
-    store();
-    location.reload();
+    void keep().finally(() => location.reload());
   });
 
-  let timer = 0;
-  const store = (): void => drafts.put({ ...bench.document.value, undo: bench.history.stack });
-  bench.document.listen(() => {
+  let timer: number | undefined;
+  const keep = (): Promise<void> => {
     clearTimeout(timer);
-    timer = window.setTimeout(store, KEEP_MS);
-  });
-  window.addEventListener("pagehide", store);
-  store();
+    timer = undefined;
+    const [asked, typing] = [bench.asked.value, bench.typing.value];
+    return drafts.put({ ...bench.document.value, undo: bench.history.stack, asked, typing });
+  };
+  const soon = (): void => {
+    timer ??= window.setTimeout(() => void keep(), KEEP_MS);
+  };
+  window.addEventListener("pagehide", () => void keep());
 
   bench.onGone = () => connection.check();
   connection.presence.listen((presence) => {
@@ -61,10 +63,20 @@ async function start(): Promise<void> {
 
   page.begin();
   bench.look();
+  takeUp(bench, beginning);
+  for (const changing of [bench.document, bench.asked, bench.typing]) changing.listen(soon);
+  void keep();
   page.files.outside.watch();
   void page.files.outside.look();
   welcome(page, bench, beginning);
   if (!health.may_write) page.notices.tell("read-only", t("bench-read-only"));
+}
+
+/** Does what was asked for or typed when the window was lost. */
+function takeUp(bench: Bench, { draft }: Beginning): void {
+  if (typeof draft?.typing === "string") bench.replace(draft.typing, t("bench-did-text"));
+  for (const change of draft?.asked ?? []) bench.edit(change);
+  if (typeof draft?.typing === "object") bench.edit(draft.typing);
 }
 
 /** Says what was taken up, or offers what can be begun. */
@@ -79,7 +91,7 @@ function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginnin
 
 /** What this window had, what a crashed one left, the pattern that was asked for, or the first one. */
 async function begin(drafts: Drafts, health: Health): Promise<Beginning> {
-  const own = drafts.own();
+  const own = await drafts.own();
   if (own) return { document: own, draft: own };
   const orphan = await drafts.orphan();
   if (orphan) return { document: orphan, draft: orphan, orphan: true };

@@ -95,6 +95,27 @@ export function browse({ webgl = true } = {}): Promise<Browser> {
   return chromium.launch({ executablePath: CHROMIUM, args: [...drawing, ...root] });
 }
 
+/** A browser that keeps what it keeps in this folder, and that can be ended as a loss of power would. */
+export async function browseIn(folder: string): Promise<{ page: Page; kill: () => Promise<void> }> {
+  const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
+  const args = ["--headless=new", "--remote-debugging-port=0", `--user-data-dir=${folder}`, "--no-first-run", "--lang=en-GB", ...root];
+  const child = spawn(CHROMIUM, args, { stdio: ["ignore", "ignore", "pipe"] });
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = "";
+    child.stderr?.on("data", (data: Buffer) => {
+      said += data.toString();
+      const found = /DevTools listening on (ws:\S+)/.exec(said)?.[1];
+      if (found) resolve(found);
+    });
+    child.on("error", reject);
+    child.on("exit", () => reject(new Error(`the browser ended: ${said}`)));
+  });
+  const browser = await chromium.connectOverCDP(address);
+  const page = await (browser.contexts()[0] ?? (await browser.newContext())).newPage();
+  page.setDefaultTimeout(PATIENCE);
+  return { page, kill: () => stop(child) };
+}
+
 /** Opens the page and waits for its first numbers. What the page complains of fails the test through `troubles`. */
 export async function open(
   browser: Browser,
@@ -125,6 +146,15 @@ export async function until(what: string, holds: () => Promise<boolean>): Promis
     if (Date.now() > end) throw new Error(`waited in vain: ${what}`);
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
+}
+
+/** Waits until nothing moves or fades any more and what was asked for is painted. */
+export async function still(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const ends = document.getAnimations().filter((moving) => moving.effect?.getComputedTiming().endTime !== Infinity);
+    await Promise.allSettled(ends.map((moving) => moving.finished));
+    for (let frame = 0; frame < 2; frame += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
+  });
 }
 
 /** A field of the form by the path of its value. */

@@ -5,7 +5,7 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, figure, open, serve, until, type Served } from "./bench.ts";
+import { browse, figure, open, serve, still, until, type Served } from "./bench.ts";
 
 const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const VIEWS = ["round", "side", "chart", "stages", "templates", "compare", "text"];
@@ -38,7 +38,7 @@ async function wrongs(page: Page): Promise<string[]> {
 async function settled(page: Page, view: string): Promise<void> {
   if (view === "round") await page.waitForSelector("[data-drawn=page]");
   await until("all is drawn", async () => (await page.locator("[aria-busy]").count()) === 0);
-  await page.waitForTimeout(300);
+  await still(page);
 }
 
 for (const colorScheme of ["light", "dark"] as const) {
@@ -56,8 +56,11 @@ for (const colorScheme of ["light", "dark"] as const) {
     }
     for (const button of ["More", "Take away"]) {
       await page.getByRole("button", { name: button, exact: true }).click();
+      await page.getByRole("dialog").waitFor();
+      await still(page);
       assert.deepEqual(await wrongs(page), [], button);
       await page.keyboard.press("Escape");
+      await page.getByRole("dialog").waitFor({ state: "detached" });
     }
     const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     const bright = (/\d+/.exec(ground)?.[0] ?? "0") > "1" && Number(/\d+/.exec(ground)?.[0]) > 128;
@@ -73,10 +76,10 @@ test("light and dark can be switched, and the choice stays", async () => {
   assert.equal(await dark(), false);
   await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("button", { name: "Dark", exact: true }).click();
-  assert.equal(await dark(), true);
+  await until("it is dark", dark);
   await page.reload();
   await page.waitForSelector(".figures dd");
-  assert.equal(await dark(), true);
+  await until("it is dark still", dark);
 });
 
 for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
@@ -85,6 +88,7 @@ for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
     const panes = width < 720 ? ["Form", "Picture", "Findings", "Cuts"] : [""];
     for (const pane of panes) {
       if (pane !== "") await page.getByRole("navigation").getByRole("button", { name: pane, exact: true }).click();
+      await still(page);
       const spill = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       assert.equal(spill, 0, `the page is wider than its window (${pane})`);
       const hidden = await page.evaluate(() =>
@@ -103,7 +107,7 @@ for (const [width, height] of [[390, 844], [768, 1024], [1440, 900]] as const) {
       assert.deepEqual(small, [], pane);
     }
     const worst = width < 720 ? page.locator(".worst") : page.locator(".finding").first();
-    assert.ok(await worst.isVisible(), "the worst finding is in sight");
+    await worst.waitFor();
     await page.context().close();
   });
 }
@@ -146,7 +150,7 @@ test("everything can be reached and done by keyboard alone", async () => {
   await tabTo((name) => name === "In the round");
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("ArrowRight");
-  assert.equal(await page.locator("#tab-chart").getAttribute("aria-selected"), "true");
+  await page.locator("#tab-chart[aria-selected=true]").waitFor();
   await page.waitForSelector(".chart canvas[aria-label]");
   await tabTo((name) => /^Weave chart of/.test(name));
   const told = page.locator(".chart .part-name");
@@ -170,7 +174,7 @@ test("in the round parts are named with number and length, by hand and by key", 
   await canvas.focus();
   await page.mouse.move(5, 5);
   for (let step = 0; step < 400 && !/^Stave \d+/.test((await name.textContent()) ?? ""); step += 1) await page.keyboard.press("PageUp");
-  assert.match((await name.textContent()) ?? "", /^Stave \d+ · .*\d in \([\d.]+ mm\) long$/);
+  await until("a stave is named", async () => /^Stave \d+ · .*\d in \([\d.]+ mm\) long$/.test((await name.textContent()) ?? ""));
 });
 
 test("the stage slider goes back to the bare mould", async () => {
@@ -181,18 +185,19 @@ test("the stage slider goes back to the bare mould", async () => {
   await slider.focus();
   await page.keyboard.press("Home");
   await asked;
-  assert.notEqual(await slider.getAttribute("aria-valuetext"), "Finished");
+  await until("the stage is named", async () => (await slider.getAttribute("aria-valuetext")) !== "Finished");
 });
 
 test("without WebGL the line drawing stands in", async () => {
   const plain = await browse({ webgl: false });
   const page = await open(plain, served.url);
   await page.waitForSelector(".line-stage svg path");
-  assert.match((await page.locator(".round .part-name").textContent()) ?? "", /no WebGL/);
+  await page.locator(".round .part-name", { hasText: "no WebGL" }).waitFor();
   const paths = await page.locator(".line-stage svg path").count();
   await page.getByRole("slider", { name: "Stage", exact: true }).focus();
   await page.keyboard.press("Home");
   await until("another stage is drawn", async () => (await page.locator(".line-stage svg path").count()) !== paths);
+  await still(page);
   assert.deepEqual(await wrongs(page), []);
   await plain.close();
 });
@@ -207,8 +212,8 @@ test("both languages are spoken throughout", async (context) => {
   await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("button", { name: "Deutsch" }).click();
   await page.waitForSelector("html[lang=de] .figures dd");
-  assert.ok(await page.getByRole("tab", { name: "Flechtbild" }).isVisible());
-  assert.ok(await page.getByRole("heading", { name: "Befunde" }).isVisible());
+  await page.getByRole("tab", { name: "Flechtbild" }).waitFor();
+  await page.getByRole("heading", { name: "Befunde" }).waitFor();
   const text = await page.evaluate(() => document.body.innerText);
   assert.doesNotMatch(text, /bench-[a-z]|Chosen by Stavewright|\bFindings\b|Cut list/);
   for (const view of ["round", "chart"]) {

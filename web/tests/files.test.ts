@@ -1,9 +1,12 @@
 /** Files: comments are kept, and nothing is overwritten silently or lost. */
 
 import assert from "node:assert/strict";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, afterEach, before, beforeEach, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, example, figure, open, serve, type, until, type Served } from "./bench.ts";
+import { browse, browseIn, example, field, figure, open, serve, type, unfold, until, type Served } from "./bench.ts";
 
 const NAME = "harbour-bread-basket";
 let browser: Browser;
@@ -30,11 +33,28 @@ async function openHarbour(): Promise<Page> {
 const state = (page: Page): Promise<string | null> => page.locator(".title-state").textContent();
 const save = (page: Page): Promise<void> => page.getByRole("button", { name: "Save", exact: true }).click();
 
+/** All drafts that the browser keeps, as one text. */
+const kept = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open("stavewright", 1);
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const all = await new Promise((resolve, reject) => {
+      const request = database.transaction("drafts").objectStore("drafts").getAll();
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    database.close();
+    return JSON.stringify(all);
+  });
+
 test("saving keeps the comments and all that was not changed", async () => {
   const page = await openHarbour();
   await type(page, "staves.count", "77");
   await until("77 staves", async () => (await figure(page, "staves")) === "77");
-  assert.equal(await state(page), "not saved");
+  await until("it is not saved", async () => (await state(page)) === "not saved");
   await page.keyboard.press("Control+s");
   await until("it is saved", async () => (await state(page)) === "saved");
   const [before, after_] = [await example(NAME), await served.file(NAME)];
@@ -46,11 +66,10 @@ test("saving keeps the comments and all that was not changed", async () => {
 test("a file changed outside is taken in when nothing here is unsaved", async () => {
   const page = await openHarbour();
   await served.write(NAME, (await example(NAME)).replace('lap = "4"', 'lap = "5"'));
-  await page.locator("[data-notice=outside]").waitFor();
-  assert.match((await page.locator("[data-notice=outside]").textContent()) ?? "", /changed outside/);
+  await page.locator("[data-notice=outside]", { hasText: "changed outside" }).waitFor();
   await page.getByRole("tab", { name: "Text" }).click();
-  assert.match(await page.getByLabel("The pattern’s text").inputValue(), /lap = "5"/);
-  assert.equal(await state(page), "saved");
+  await until("the text is the file's", async () => /lap = "5"/.test(await page.getByLabel("The pattern’s text").inputValue()));
+  await until("nothing is unsaved", async () => (await state(page)) === "saved");
 });
 
 test("a file changed outside is not overwritten by unsaved work", async () => {
@@ -91,7 +110,7 @@ test("unsaved work survives a crash of the browser", async () => {
   const context = page.context();
   await type(page, "staves.count", "77");
   await until("77 staves", async () => (await figure(page, "staves")) === "77");
-  await page.waitForTimeout(400);
+  await until("it is kept", async () => /count = 77/.test(await kept(page)));
   await page.close({ runBeforeUnload: false });
   const next = await context.newPage();
   await next.goto(served.url);
@@ -99,6 +118,33 @@ test("unsaved work survives a crash of the browser", async () => {
   await until("the work is back", async () => (await figure(next, "staves")) === "77");
   await next.getByRole("button", { name: /^Undo/ }).click();
   await until("and the way back", async () => (await figure(next, "staves")) !== "77");
+});
+
+test("what was asked for and what is being typed survive the browser's end", async () => {
+  const folder = await mkdtemp(join(tmpdir(), "browser-"));
+  try {
+    const { page, kill } = await browseIn(folder);
+    await page.goto(served.url);
+    await page.waitForSelector(".figures dd", { state: "attached" });
+    // The server never comes to it.
+    await page.route("**/api/edit", () => new Promise(() => undefined));
+    await unfold(page, "basket");
+    await type(page, "staves.count", "77");
+    await field(page, "title").locator("input[type=text]").fill("Half typed");
+    const begun = performance.now();
+    await until("both are kept", async () => /77.*Half typed/.test(await kept(page)));
+    console.log(`kept ${(performance.now() - begun).toFixed(0)} ms after the last key`);
+    await kill();
+
+    const next = await browseIn(folder);
+    await next.page.goto(served.url);
+    await next.page.locator("[data-notice=restored]").waitFor();
+    await until("the count is back", async () => (await figure(next.page, "staves")) === "77");
+    await until("the title too", async () => (await next.page.locator(".title-text").textContent()) === "Half typed");
+    await next.kill();
+  } finally {
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
+  }
 });
 
 test("a server that is gone is said, and the page goes on when it is back", async () => {
@@ -112,6 +158,30 @@ test("a server that is gone is said, and the page goes on when it is back", asyn
   await until("the change was not lost", async () => (await figure(page, "staves")) === "77");
   await save(page);
   await until("it is saved", async () => (await state(page)) === "saved");
+});
+
+test("a pattern with a mistake is saved as it is, and that is said", async () => {
+  const page = await openHarbour();
+  await type(page, "staves.count", "sixty");
+  await page.locator("[data-notice=problems]").waitFor();
+  await save(page);
+  await page.locator("[data-notice=mistakes]", { hasText: "Saved as it is, with the mistake in it." }).waitFor();
+  assert.match(await served.file(NAME), /^count = "sixty"$/m);
+  await type(page, "staves.count", "73");
+  await until("it is mended", async () => (await figure(page, "staves")) === "73");
+  await save(page);
+  await page.locator("[data-notice=mistakes]").waitFor({ state: "detached" });
+  assert.match(await served.file(NAME), /^count = 73$/m);
+});
+
+test("a name that some systems cannot hold is refused, and why is said", async () => {
+  const page = await openHarbour();
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Rename", exact: true }).click();
+  await page.getByRole("dialog").getByLabel("Name of the file").fill("CON");
+  await page.keyboard.press("Enter");
+  await page.locator("[data-notice=trouble]", { hasText: "some systems keep it for a device" }).waitFor();
+  assert.equal(await served.file(NAME), await example(NAME));
 });
 
 test("a pattern is duplicated, renamed and begun from an example", async () => {
@@ -135,5 +205,5 @@ test("a pattern is duplicated, renamed and begun from an example", async () => {
   await page.locator(".title").click();
   await page.getByRole("dialog").getByRole("button", { name: /^Channel marker/ }).click();
   await until("the example is open", async () => (await page.locator(".title-text").textContent()) === "Channel marker");
-  assert.equal(await state(page), "not saved");
+  await until("it is not saved", async () => (await state(page)) === "not saved");
 });

@@ -21,11 +21,11 @@ test("without the token the studio shows nothing, with it others may try but not
     const stranger = await (await browser.newContext()).newPage();
     const refused = await stranger.goto(new URL("/", address).href);
     assert.equal(refused?.status(), 401);
-    assert.match((await stranger.textContent("body")) ?? "", /only with its token/);
+    await stranger.locator("body", { hasText: "only with its token" }).waitFor();
 
     const page = await open(browser, address);
     assert.equal(new URL(page.url()).search, "", "the token does not stay in the address");
-    assert.match((await page.textContent(".notices")) ?? "", /look and try everything here, but not save/);
+    await page.locator(".notices", { hasText: "look and try everything here, but not save" }).waitFor();
     const before = await figure(page, "staves");
     await type(page, "staves.count", "77");
     await until("the trial is computed", async () => (await figure(page, "staves")) !== before);

@@ -4,7 +4,7 @@
 mod server;
 
 use serde_json::{Value, json};
-use server::{Served, harbour};
+use server::{Served, harbour, until};
 
 #[test]
 fn the_studio_opens_only_with_its_token() {
@@ -129,4 +129,25 @@ fn nothing_tells_where_the_folder_is() {
     for said in said {
         assert!(!said.contains(path), "{said}");
     }
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn the_browser_is_started_with_a_link_that_holds_once() {
+    use std::os::unix::fs::PermissionsExt;
+    // Browsers are started through `xdg-open` (freedesktop.org, xdg-utils); this one notes what it is told.
+    let room = tempfile::tempdir().unwrap();
+    let (opener, noted) = (room.path().join("xdg-open"), room.path().join("noted"));
+    std::fs::write(&opener, format!("#!/bin/sh\necho \"$@\" > {0}.new && mv {0}.new {0}\n", noted.display()))
+        .unwrap();
+    std::fs::set_permissions(&opener, std::fs::Permissions::from_mode(0o755)).unwrap();
+    let path = format!("{}:{}", room.path().display(), std::env::var("PATH").unwrap());
+    let bench = Served::opening(room.path(), &path);
+    until("the browser is started", || noted.exists());
+    let told = std::fs::read_to_string(&noted).unwrap();
+    assert!(!told.contains(&bench.token()), "{told}");
+    let link = format!("/{}", told.trim().rsplit_once('/').unwrap().1);
+    assert!(link.starts_with("/?token="), "{told}");
+    assert_eq!(bench.ask("GET", &link, None).status, 303);
+    bench.ask("GET", &link, None).assert_refused(401);
 }

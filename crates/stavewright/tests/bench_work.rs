@@ -269,6 +269,9 @@ fn a_packet_is_made_taken_and_stopped() {
     }
     let handout = bench.get(&format!("{path}/handout.pdf"));
     assert!(handout.body.starts_with(b"%PDF-") && handout.head.contains("content-type: application/pdf"));
+    let page = bench.get(&format!("{path}/handout.html"));
+    assert!(page.head.contains("default-src 'none'; style-src 'sha256-"), "{}", page.head);
+    assert!(!page.head.contains("unsafe") && page.text().contains("<style>"), "{}", page.head);
     assert!(bench.get(&format!("{path}/handout.pdf?save")).head.contains("attachment"));
     let all = bench.get(&format!("{path}/packet.zip")).body;
     let mut zip = zip::ZipArchive::new(std::io::Cursor::new(all)).unwrap();

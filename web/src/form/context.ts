@@ -6,6 +6,8 @@ import type { Change } from "../state/bench.ts";
 export interface FormContext {
   /** Changes the pattern. */
   readonly edit: (change: Change) => void;
+  /** Notes what a field will change when it is left; nothing if it will change nothing. */
+  readonly typing: (change: Change | undefined) => void;
   /** The materials that may be named: the pattern's own and the catalogue's. */
   readonly materials: () => readonly MaterialName[];
   readonly woods: () => readonly string[];

@@ -3,6 +3,7 @@
 import type { Field } from "../api/types.ts";
 import { attribute, el, fill } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
+import type { Change } from "../state/bench.ts";
 import type { Control } from "./control.ts";
 import { newId, set, type FormContext } from "./context.ts";
 import { meant, typed } from "./values.ts";
@@ -20,19 +21,25 @@ export function textControl(first: Field, context: FormContext): Control {
   const list = LISTED[first.kind] ? el("datalist", { id: newId("list") }) : null;
   if (list) attribute(input, "list", list.id);
 
+  const change = (): Change | undefined => {
+    const text = input.value.trim();
+    if (text === "" && field.give.length > 0) {
+      return { edits: field.give, label: t("bench-did-give", { what: field.label }) };
+    }
+    if (text === typed(field).trim()) return undefined;
+    const label = t("bench-did-set", { what: field.label, value: text });
+    return { edits: [set(field.path, meant(field, input.value))], label };
+  };
   const commit = (): void => {
     if (!dirty) return;
     dirty = false;
-    const text = input.value.trim();
-    if (text === "" && field.give.length > 0) {
-      context.edit({ edits: field.give, label: t("bench-did-give", { what: field.label }) });
-    } else if (text !== typed(field).trim()) {
-      const label = t("bench-did-set", { what: field.label, value: text });
-      context.edit({ edits: [set(field.path, meant(field, input.value))], label });
-    }
+    const done = change();
+    if (done) context.edit(done);
+    context.typing(undefined);
   };
   input.addEventListener("input", () => {
     dirty = true;
+    context.typing(change());
   });
   input.addEventListener("change", commit);
   input.addEventListener("keydown", (event) => {
@@ -40,6 +47,7 @@ export function textControl(first: Field, context: FormContext): Control {
     if (event instanceof KeyboardEvent && event.key === "Escape" && dirty) {
       dirty = false;
       input.value = typed(field);
+      context.typing(undefined);
     }
   });
 

@@ -41,6 +41,7 @@ export class Page {
     this.files = new Files(bench, this.notices, compare);
     this.#form = new Form({
       edit: (change) => bench.edit(change),
+      typing: (change) => bench.typing.set(change),
       materials: () => [...(bench.shown.value?.materials ?? []), ...stock.materials],
       woods: () => stock.woods,
       colours: () => bench.shown.value?.colours ?? stock.colours,

@@ -45,6 +45,10 @@ export class Bench {
   readonly problems = new Signal<readonly Problem[]>([]);
   /** The place that a finding means, while it is looked at. */
   readonly place = new Signal<Place | undefined>(undefined);
+  /** Changes that were asked for and that the server has not made yet. */
+  readonly asked = new Signal<readonly Change[]>([]);
+  /** What is being typed and not taken over yet: the change or the whole text that it will be. */
+  readonly typing = new Signal<Change | string | undefined>(undefined);
   /** What the server would not do. */
   readonly refused = new Signal<Refusal | undefined>(undefined);
   /** Called when the server did not answer. */
@@ -53,6 +57,7 @@ export class Bench {
 
   #history = new History();
   #pending: Pending[] = [];
+  #sent: Pending | undefined;
   #busy = false;
   #generation = 0;
   readonly #looks: Latest<string, Looked>;
@@ -93,6 +98,7 @@ export class Bench {
     const last = this.#pending.at(-1);
     if (change.gesture !== undefined && last?.gesture === change.gesture) this.#pending.pop();
     this.#pending.push({ ...change, asked: performance.now() });
+    this.#tellAsked();
     void this.#work();
   }
 
@@ -130,8 +136,16 @@ export class Bench {
   #forget(): void {
     this.#generation += 1;
     this.#pending = [];
+    this.#sent = undefined;
+    this.#tellAsked();
+    this.typing.set(undefined);
     this.#looks.drop();
     this.turn = { moving: false, asked: null };
+  }
+
+  #tellAsked(): void {
+    const all = this.#sent ? [this.#sent, ...this.#pending] : this.#pending;
+    this.asked.set(all.map(({ edits, label }) => ({ edits, label })));
   }
 
   #jump(source: string | undefined): void {
@@ -149,13 +163,16 @@ export class Bench {
     const generation = this.#generation;
     const before = this.document.value.source;
     this.#pending.shift();
+    this.#sent = change;
     try {
       const body = { source: before, edits: change.edits, language: language() };
       const edited = await json<Edited>("POST", "/api/edit", body);
       if (generation === this.#generation) this.#done(before, change, edited);
     } catch (error) {
       if (generation === this.#generation) {
+        this.#sent = undefined;
         if (error instanceof Gone) this.#pending.unshift(change);
+        this.#tellAsked();
         this.#fail(error);
         this.#busy = false;
         if (error instanceof Gone) return;
@@ -171,7 +188,9 @@ export class Bench {
     this.refused.set(undefined);
     this.turn = change.gesture === undefined ? { moving: false, asked: null } : { moving: true, asked: change.asked };
     this.#take(edited.look);
+    this.#sent = undefined;
     this.document.set({ ...this.document.value, source: edited.source });
+    this.#tellAsked();
     if (this.turn.asked !== null) performance.measure("numbers", { start: this.turn.asked });
   }
 

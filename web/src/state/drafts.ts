@@ -1,10 +1,14 @@
 /**
  * Unsaved work, kept in the browser so that it survives a crash of browser or server.
  *
+ * It lies in the browser's database, which writes it to the disk within milliseconds; its simpler storage
+ * takes seconds for that, and what was typed in them would be lost with the browser.
+ *
  * Each window keeps its own draft under its own name and holds a lock of that name while it lives; a
  * draft whose window is gone may be taken up by the next window that opens the pattern.
  */
 
+import type { Change } from "./bench.ts";
 import type { UndoStack } from "./history.ts";
 
 export interface Draft {
@@ -16,11 +20,16 @@ export interface Draft {
   readonly hash: string | null;
   /** The way it came about; a draft is worth keeping without it. */
   readonly undo?: UndoStack;
+  /** Changes that the server has not made yet. */
+  readonly asked?: readonly Change[];
+  /** What was being typed: the change or the whole text that it would have been. */
+  readonly typing?: Change | string | undefined;
   /** When it was kept, in milliseconds since 1970. */
   readonly time: number;
 }
 
-const PREFIX = "stavewright-draft:";
+const DATABASE = "stavewright";
+const STORE = "drafts";
 const WINDOW = "stavewright-window";
 /** So many steps back are kept with a draft. */
 const KEPT_STEPS = 25;
@@ -28,62 +37,93 @@ const KEPT_STEPS = 25;
 export class Drafts {
   #key: string;
 
-  constructor(private readonly folder: string) {
+  private constructor(
+    private readonly folder: string,
+    /** None where the browser keeps nothing, as some do in private windows. */
+    private readonly database: IDBDatabase | undefined,
+  ) {
     this.#key = this.#name(sessionStorage.getItem(WINDOW) ?? fresh());
   }
 
-  /** Holds this window's lock for as long as it lives; a copied window takes a new name. */
-  async settle(): Promise<void> {
-    if (!("locks" in navigator)) return;
-    if (!(await hold(this.#key))) {
-      this.#key = this.#name(fresh());
-      await hold(this.#key);
+  /** The drafts of a folder. This window holds its lock for as long as it lives; a copied window takes a new name. */
+  static async of(folder: string): Promise<Drafts> {
+    const drafts = new Drafts(folder, await opened().catch(() => undefined));
+    if ("locks" in navigator && !(await hold(drafts.#key))) {
+      drafts.#key = drafts.#name(fresh());
+      await hold(drafts.#key);
     }
+    return drafts;
   }
 
   #name(window: string): string {
     sessionStorage.setItem(WINDOW, window);
-    return `${PREFIX}${this.folder}:${window}`;
+    return `${this.folder}:${window}`;
   }
 
-  put(draft: Omit<Draft, "time">): void {
+  /** Keeps a draft; settles when it is safe. */
+  async put(draft: Omit<Draft, "time">): Promise<void> {
     const { past, future } = draft.undo ?? { past: [], future: [] };
     const undo: UndoStack = { past: past.slice(-KEPT_STEPS), future: future.slice(-KEPT_STEPS) };
-    const text = JSON.stringify({ ...draft, undo, time: Date.now() });
-    try {
-      localStorage.setItem(this.#key, text);
-    } catch {
-      // The browser's room is full: keep the text at least, without the way it came about.
-      localStorage.removeItem(this.#key);
-      localStorage.setItem(this.#key, JSON.stringify({ ...draft, undo: undefined, time: Date.now() }));
-    }
-  }
-
-  drop(): void {
-    localStorage.removeItem(this.#key);
+    const kept = { ...draft, time: Date.now() };
+    const write = (value: Draft) => this.#do("readwrite", (store) => store.put(value, this.#key));
+    // Where the browser's room is full, the text at least is kept, without the way it came about; where it
+    // keeps nothing at all, the work goes on without.
+    await write({ ...kept, undo })
+      .catch(() => write({ ...kept, undo: { past: [], future: [] } }))
+      .catch(() => undefined);
   }
 
   /** This window's own draft. */
-  own(): Draft | undefined {
-    return read(this.#key);
+  async own(): Promise<Draft | undefined> {
+    return this.#get(this.#key);
   }
 
   /** Takes the newest unsaved draft of a window that is gone; it is this window's from then on. */
   async orphan(): Promise<Draft | undefined> {
     if (!("locks" in navigator)) return undefined;
     const held = new Set((await navigator.locks.query()).held?.map((lock) => lock.name));
-    const keys = Object.keys(localStorage).filter((key) => key.startsWith(`${PREFIX}${this.folder}:`) && !held.has(key));
-    const drafts = keys.flatMap((key) => {
-      const draft = read(key);
-      return draft ? [{ key, draft }] : [];
-    });
-    const unsaved = drafts.filter(({ draft }) => draft.source !== draft.saved);
+    const all = (await this.#do("readonly", (store) => store.getAllKeys())) ?? [];
+    const keys = all.map(String).filter((key) => key.startsWith(`${this.folder}:`) && !held.has(key));
+    const drafts = await Promise.all(keys.map(async (key) => ({ key, draft: await this.#get(key) })));
+    const unsaved = drafts.flatMap(({ key, draft }) => (draft && isUnsaved(draft) ? [{ key, draft }] : []));
     const newest = unsaved.sort((one, other) => other.draft.time - one.draft.time)[0];
     if (!newest) return undefined;
-    localStorage.removeItem(newest.key);
-    this.put(newest.draft);
+    await this.put(newest.draft);
+    await this.#do("readwrite", (store) => store.delete(newest.key));
     return newest.draft;
   }
+
+  async #get(key: string): Promise<Draft | undefined> {
+    const draft: unknown = await this.#do("readonly", (store) => store.get(key));
+    return isDraft(draft) ? draft : undefined;
+  }
+
+  /** Does one thing and waits until it is done for good. */
+  async #do<T>(mode: IDBTransactionMode, act: (store: IDBObjectStore) => IDBRequest<T>): Promise<T | undefined> {
+    const { database } = this;
+    if (!database) return undefined;
+    return new Promise((resolve, reject) => {
+      const doing = database.transaction(STORE, mode, { durability: "strict" });
+      const request = act(doing.objectStore(STORE));
+      doing.oncomplete = () => resolve(request.result);
+      doing.onabort = () => reject(doing.error ?? new Error("the browser keeps nothing"));
+      // The window may be about to close: nothing more is coming.
+      doing.commit();
+    });
+  }
+}
+
+function opened(): Promise<IDBDatabase> {
+  return new Promise((resolve, reject) => {
+    const request = indexedDB.open(DATABASE, 1);
+    request.onupgradeneeded = () => request.result.createObjectStore(STORE);
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error ?? new Error("the browser keeps nothing"));
+  });
+}
+
+function isUnsaved({ source, saved, asked, typing }: Draft): boolean {
+  return source !== saved || (asked ?? []).length > 0 || typing !== undefined;
 }
 
 function fresh(): string {
@@ -98,15 +138,6 @@ function hold(name: string): Promise<boolean> {
       return lock ? new Promise(() => undefined) : undefined;
     });
   });
-}
-
-function read(key: string): Draft | undefined {
-  try {
-    const draft: unknown = JSON.parse(localStorage.getItem(key) ?? "null");
-    return isDraft(draft) ? draft : undefined;
-  } catch {
-    return undefined;
-  }
 }
 
 function isDraft(draft: unknown): draft is Draft {

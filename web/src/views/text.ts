@@ -22,6 +22,7 @@ export class TextView implements View {
       this.#text.value = source;
     });
     bench.problems.follow((problems) => this.#complain(problems));
+    this.#text.addEventListener("input", () => bench.typing.set(this.#text.value));
     this.#text.addEventListener("change", () => this.#take());
   }
 
@@ -35,6 +36,7 @@ export class TextView implements View {
 
   #take(): void {
     this.bench.replace(this.#text.value, t("bench-did-text"));
+    this.bench.typing.set(undefined);
   }
 
   #complain(problems: readonly Problem[]): void {

@@ -170,16 +170,13 @@ impl Jobs {
             ),
             Err(refusal) => Some(refusal.fault().what.clone()),
         };
-        match fault {
-            None => {
-                job.packet.state = PacketState::Done;
-                job.packet.done = job.packet.total;
-            }
-            Some(_) => {
-                job.packet.state = PacketState::Failed;
-                job.packet.files.clear();
-                job.files.clear();
-            }
+        if fault.is_none() {
+            job.packet.state = PacketState::Done;
+            job.packet.done = job.packet.total;
+        } else {
+            job.packet.state = PacketState::Failed;
+            job.packet.files.clear();
+            job.files.clear();
         }
         job.packet.fault = fault;
     }
@@ -272,7 +269,9 @@ mod tests {
         let refused = make_room(&mut all, guest(1)).unwrap_err();
         assert_eq!(refused.status(), StatusCode::TOO_MANY_REQUESTS);
         assert!(make_room(&mut all, guest(2)).is_ok());
-        all.values_mut().for_each(|job| job.packet.state = PacketState::Stopped);
+        for job in all.values_mut() {
+            job.packet.state = PacketState::Stopped;
+        }
         assert!(make_room(&mut all, guest(1)).is_ok());
     }
 

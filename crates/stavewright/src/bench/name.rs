@@ -1,9 +1,8 @@
 //! Names of pattern files: those of a file in the folder, everywhere, and of nothing else.
 
 use basket::pattern::Units;
-use words::Words;
+use words::{Language, Words};
 
-use super::compute::language;
 use super::refusal::Refusal;
 
 /// No name of a file is longer, in bytes.
@@ -30,7 +29,7 @@ pub(crate) fn is_plain(name: &str) -> bool {
 /// Refuses a name that cannot be that of a pattern, in the language of this tag.
 pub(crate) fn plain(name: &str, tag: Option<&str>) -> Result<(), Refusal> {
     let Some(wrong) = wrong(name) else { return Ok(()) };
-    let words = Words::new(language(tag)?, Units::default());
+    let words = Words::new(tag.and_then(Language::of).unwrap_or_default(), Units::default());
     let (what, help) = match wrong {
         Wrong::Signs => ("form-name-signs", "form-name-signs-help"),
         Wrong::Device => ("form-name-device", "form-name-device-help"),

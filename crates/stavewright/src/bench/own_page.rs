@@ -7,7 +7,8 @@ use sha2::{Digest, Sha256};
 /// The policy for a page of a packet: it shows its own style and the pictures it carries, and nothing runs.
 /// None for files that are no pages.
 pub(crate) fn policy(name: &str, bytes: &[u8]) -> Option<String> {
-    let page = std::str::from_utf8(bytes).ok().filter(|_| name.ends_with(".html"))?;
+    let is_page = name.rsplit_once('.').is_some_and(|(_, ending)| ending == "html");
+    let page = std::str::from_utf8(bytes).ok().filter(|_| is_page)?;
     let styles = styles(page).map(|style| format!(" 'sha256-{}'", STANDARD.encode(Sha256::digest(style))));
     let styles: String = styles.collect();
     let styles = if styles.is_empty() { " 'none'".to_owned() } else { styles };

@@ -94,14 +94,14 @@ async fn serve(args: &Args, place: Place, materials: Materials) -> Result<(), Fa
         let message = format!("port {} cannot be used: {error}", args.port);
         Failure::plain(message, "Leave --port out to take one that is free.")
     })?;
-    let door = if studio { Some(Door::new().map_err(told)?) } else { None };
+    let door = if studio { Some(Door::new().map_err(|refusal| told(&refusal))?) } else { None };
     let may_write = !studio || args.studio_write;
     let token = door.as_ref().map(|door| door.token.as_str());
     screen::print(&greeting(&place.0, address, token, may_write))?;
     // Others on this machine can read what a browser is started with: it gets a link that holds once.
-    let link = door.as_ref().map(Door::link).transpose().map_err(told)?;
+    let link = door.as_ref().map(Door::link).transpose().map_err(|refusal| told(&refusal))?;
     let here = url(Ipv4Addr::LOCALHOST.into(), address, link.as_deref());
-    let started = bench::random_text().map_err(told)?;
+    let started = bench::random_text().map_err(|refusal| told(&refusal))?;
     let bench = Bench::new(place, materials, Access { address, door, may_write }, started);
     if !args.no_open && open::that_detached(&here).is_err() {
         screen::tell("No browser could be opened; open the address yourself.\n");
@@ -116,7 +116,7 @@ async fn serve(args: &Args, place: Place, materials: Materials) -> Result<(), Fa
         .map_err(|error| Failure::plain(format!("the server stopped: {error}"), "Start it again."))
 }
 
-fn told(refusal: Refusal) -> Failure {
+fn told(refusal: &Refusal) -> Failure {
     Failure::plain(refusal.fault().what.clone(), "")
 }
 

@@ -13,6 +13,8 @@ use serde_json::Value;
 use socket2::{Domain, Socket, Type};
 use tempfile::TempDir;
 
+const PROGRAM: &str = env!("CARGO_BIN_EXE_stavewright");
+
 /// A served bench; it is stopped when it is dropped.
 pub struct Served {
     child: Child,
@@ -73,19 +75,21 @@ impl Served {
 
     /// A bench over a folder that is there already.
     pub fn over(folder: &Path, arguments: &[&str]) -> Self {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_stavewright"));
-        Self::by(command.arg("bench").args(arguments), folder)
+        Self::by(Command::new(PROGRAM).arg("bench").args(arguments), folder)
     }
 
     /// The same, by a command that starts the program in its own way.
     pub fn by(command: &mut Command, folder: &Path) -> Self {
-        let mut child = command
-            .arg(folder)
-            .arg("--no-open")
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .unwrap();
+        Self::run(folder, command.arg(folder).arg("--no-open"))
+    }
+
+    /// A bench of the studio that starts a browser, which is looked for along this path.
+    pub fn opening(folder: &Path, path: &str) -> Self {
+        Self::run(folder, Command::new(PROGRAM).arg("bench").arg(folder).arg("--studio").env("PATH", path))
+    }
+
+    fn run(folder: &Path, command: &mut Command) -> Self {
+        let mut child = command.stdout(Stdio::piped()).stderr(Stdio::null()).spawn().unwrap();
         let mut said = String::new();
         let mut out = BufReader::new(child.stdout.take().unwrap());
         while !said.contains("Ctrl-C") {
@@ -132,11 +136,11 @@ impl Served {
     /// A guest of the studio on a machine of its own, let in by the token. Each address of 127.0.0.0/8
     /// (RFC 1122, section 3.2.1.3) is a machine of its own to the server.
     pub fn guest(&self, number: u8) -> Guest {
-        let mut guest = Guest { host: self.address, from: number, cookie: String::new() };
+        let guest = Guest { host: self.address, from: number, cookie: String::new() };
         let entered = guest.ask("GET", &format!("/?token={}", self.token()), None);
         let cookie = entered.head.split("set-cookie: ").nth(1).and_then(|rest| rest.split(';').next());
-        guest.cookie = cookie.unwrap_or_else(|| panic!("{}", entered.head)).to_owned();
-        guest
+        let cookie = cookie.unwrap_or_else(|| panic!("{}", entered.head)).to_owned();
+        Guest { cookie, ..guest }
     }
 
     /// Numbers of the processes that the server started and that still run.

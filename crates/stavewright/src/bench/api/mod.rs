@@ -13,6 +13,7 @@ mod look;
 mod packets;
 mod patterns;
 mod picture;
+mod problem;
 mod server;
 #[cfg(test)]
 mod typescript;
@@ -27,5 +28,6 @@ pub(crate) use look::*;
 pub(crate) use packets::*;
 pub(crate) use patterns::*;
 pub(crate) use picture::*;
+pub(crate) use problem::*;
 pub(crate) use server::*;
 pub(crate) use units::*;
