@@ -43,7 +43,7 @@ pub(crate) fn cylinder(name: &str, middle: [f32; 2], radius: f32, height: [f32; 
 }
 
 pub(crate) fn solid(parts: impl IntoIterator<Item = Part>) -> Solid {
-    Solid { parts: parts.into_iter().collect() }
+    Solid { parts: parts.into_iter().collect(), simplified: None }
 }
 
 fn part(name: &str, kind: PartKind, mesh: Mesh, edges: Vec<Vec<[f32; 3]>>) -> Part {
