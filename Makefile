@@ -13,13 +13,15 @@ PROFILE ?= release
 TARGET   = $(abspath $(or $(CARGO_TARGET_DIR),target))
 PROGRAM  = $(TARGET)/debug/stavewright
 
-.PHONY: help setup page house run test bench deny licences dist try-dist
+.PHONY: help setup page house run test test-long fuzz bench deny licences dist try-dist
 
 help:
 	@echo "make run     draft $(PATTERN) into out/ and open it on the bench (another: make run PATTERN=my.toml)"
 	@echo "make test    formatting, rules of the house, lints, docs and all tests, in the browser too"
 	@echo "make house   the rules of the house alone: circles of imports, lengths, constructors, idle functions"
 	@echo "make page    build the page that the bench serves; run and test do it by themselves"
+	@echo "make test-long   a thousand extreme patterns through every command (hours)"
+	@echo "make fuzz    mangled bytes and extreme patterns, MINUTES=30 in all"
 	@echo "make bench   measure the targets (computing, drafting with and without sheets)"
 	@echo "make deny     ask cargo-deny, if it is at hand, for licences, bans and sources (deny.toml)"
 	@echo "make licences write the list of parts anew that \`stavewright licences\` prints"
@@ -61,6 +63,16 @@ test: setup page
 	else \
 		echo "$(CARGO) test --workspace --lib --bins --tests"; $(CARGO) test --workspace --lib --bins --tests; \
 	fi
+
+test-long: setup page
+	$(CARGO) build --workspace --bins
+	STAVEWRIGHT_EXTREME=$(or $(COUNT),1000) $(CARGO) test -p fuzz --test extreme
+
+# Cases that bring something down are kept in fuzz/found and tried again by the tests.
+MINUTES ?= 30
+fuzz: setup page
+	$(CARGO) build --workspace --bins
+	$(dir $(PROGRAM))fuzz $$(($(MINUTES) * 60 / 7))
 
 # Our own crates are optimised here as in a release; their dependencies are so anyway.
 bench: setup

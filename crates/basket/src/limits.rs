@@ -26,6 +26,8 @@ pub const ELEMENTS: usize = 500_000;
 pub const TRIANGLES: usize = 1_500_000;
 /// Most pages on which a template at true size is printed. Nobody joins more; it is laid out with a rule.
 pub const TILES: usize = 60;
+/// Most rows of a table on a sheet, days told one by one, and rows to tick off. Large baskets have some 200 joins.
+pub const TABLE_ROWS: usize = 400;
 /// Most pages of a sheet. The longest that a pattern's own text can fill has some two hundred.
 pub const PAGES: usize = 500;
 /// The largest photograph, and all of a pattern together, in bytes.

@@ -17,6 +17,9 @@ const MARK: f64 = 2.6;
 /// Least distance between the numbers of days, in mm.
 const APART: f64 = 6.0;
 
+/// Most lines between days; of more, every so many is drawn.
+const MOST: u32 = 400;
+
 /// A row for each sample, time running to the right up to the show: work dark, the time on a mould as
 /// a light band, the rest a line.
 pub fn timeline(show: &Demonstration, words: &Words) -> Drawing {
@@ -58,7 +61,8 @@ impl Chart {
     fn days(&self, drawing: &mut Drawing, words: &Words) {
         let foot = self.rows * ROW;
         let every = (APART * f64::from(self.days) / WIDTH).ceil().max(1.0) as u32;
-        for day in 0..=self.days {
+        let apart = self.days.div_ceil(MOST).max(1) as usize;
+        for day in (0..=self.days).step_by(apart) {
             let x = self.at(f64::from(day) * DAY);
             drawing.line((x, -1.5), (x, foot), if day == 0 { Line::Outline } else { Line::Dimension });
             // The number of a day stands in its middle.

@@ -1,4 +1,5 @@
-//! Tries extreme patterns on the program: `extreme PROGRAM COMMAND COUNT [FIRST SEED]`.
+//! Tries extreme patterns on the program: `extreme PROGRAM COMMAND COUNT [FIRST SEED]`; `extreme show SEED`
+//! prints a pattern.
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -20,13 +21,12 @@ struct Tally {
 
 impl Tally {
     fn add(&mut self, seed: u64, run: &Run) {
-        self.slowest = self.slowest.max((run.took, seed));
+        self.slowest = self.slowest.max((run.worked, seed));
         self.largest = self.largest.max((run.memory_kb, seed));
         match run.end {
             End::Signal => self.signals += 1,
             End::TooLong => self.too_long += 1,
-            End::Status(2) => self.refused += 1,
-            End::Status(_) => {}
+            End::Status(_) => self.refused += u32::from(!run.is_right()),
         }
         if !run.is_right() {
             self.wrong.push(seed);
@@ -40,6 +40,10 @@ fn main() -> ExitCode {
         eprintln!("usage: extreme PROGRAM COMMAND COUNT [FIRST SEED]");
         return ExitCode::from(2);
     };
+    if program == "show" {
+        print!("{}", pattern(command.parse().unwrap_or(1)));
+        return ExitCode::SUCCESS;
+    }
     let number =
         |place: usize, usual: u64| rest.get(place).and_then(|text| text.parse().ok()).unwrap_or(usual);
     let (count, first) = (number(0, 100), number(1, 1));
@@ -55,13 +59,13 @@ fn main() -> ExitCode {
         }
         match trial::run(Path::new(program), room.path(), &[command, "extreme.toml"]) {
             Ok(run) => {
-                if !run.is_right() || run.end == End::Status(2) {
+                if !run.is_right() {
                     let complaint = run.complaint.split_whitespace().collect::<Vec<_>>().join(" ");
                     let shown: String = complaint.chars().take(160).collect();
                     println!(
                         "{seed}: {:?} after {:.1} s, {} MB: {shown}",
                         run.end,
-                        run.took.as_secs_f64(),
+                        run.worked.as_secs_f64(),
                         run.memory_kb / 1024
                     );
                 }
@@ -72,7 +76,7 @@ fn main() -> ExitCode {
     }
     let Tally { wrong, signals, too_long, refused, slowest, largest } = &tally;
     println!(
-        "{command}: {count} patterns in {:.0} s; {} wrong ({signals} by a signal, {too_long} too long), {refused} refused; \
+        "{command}: {count} patterns in {:.0} s; {} wrong ({signals} by a signal, {too_long} too long), {refused} otherwise; \
          slowest {:.2} s (seed {}), most memory {} MB (seed {})",
         began.elapsed().as_secs_f64(),
         wrong.len(),

@@ -1,6 +1,7 @@
 //! The bench card: the numbers needed with wet hands.
 
 use basket::fittings::Pins;
+use basket::limits::TABLE_ROWS;
 use basket::rim::Scarf;
 use basket::weave::Course;
 use basket::{Basket, Length};
@@ -27,12 +28,14 @@ struct CardLine {
 struct CardCourse {
     name: String,
     note: String,
+    /// Whether its rows are few enough to be ticked off.
+    boxes: bool,
 }
 
 pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
     Card {
         lines: lines(basket, scribe),
-        courses: basket.body.weave.courses.iter().map(|course| tally(course, scribe)).collect(),
+        courses: basket.body.weave.courses.iter().map(|course| tally(course, basket, scribe)).collect(),
     }
 }
 
@@ -104,13 +107,17 @@ fn scarf(scarf: Scarf, scribe: &Scribe<'_>) -> String {
     scribe.text("card-scarf", &[("from", scarf.from_stave.into()), ("to", scarf.to_stave.into())])
 }
 
-fn tally(course: &Course, scribe: &Scribe<'_>) -> CardCourse {
+fn tally(course: &Course, basket: &Basket, scribe: &Scribe<'_>) -> CardCourse {
     let note = [
         ("rows", name(rows(course))),
         ("count", course.rows.into()),
         ("length", name(length_of(course.cut, scribe))),
     ];
-    CardCourse { name: scribe.words.material(&course.weaver.name), note: scribe.text("card-course", &note) }
+    CardCourse {
+        name: scribe.words.material(&course.weaver.name),
+        note: scribe.text("card-course", &note),
+        boxes: basket.body.weave.rows as usize <= TABLE_ROWS,
+    }
 }
 
 #[cfg(test)]

@@ -2,6 +2,7 @@
 
 use basket::Draft;
 use basket::demonstration::{DAY, Day, Demonstration, Sample, Task, day_before};
+use basket::limits::TABLE_ROWS;
 use basket::message::Value;
 use basket::steps::Step;
 use drawings::sample_letter;
@@ -14,6 +15,7 @@ use crate::scribe::{Scribe, name};
 pub(crate) struct Plan {
     intro: String,
     sum: String,
+    more_days: String,
     missing: String,
     samples: Vec<SampleLine>,
     days: Vec<DayLine>,
@@ -44,15 +46,24 @@ pub(crate) fn plan(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> 
     Plan {
         intro: scribe.text("demo-intro", &[("hours", Value::Minutes(show.work_a_day))]),
         sum: sum(show, scribe),
+        more_days: more_days(days.len(), scribe),
         missing: if missing.is_empty() {
             String::new()
         } else {
             scribe.text("demo-missing", &[("stages", name(missing.join(", ")))])
         },
         samples: all(show).map(|(letter, sample)| line(draft, show, &letter, sample, scribe)).collect(),
-        days: days.iter().map(|day| day_line(draft, day, scribe)).collect(),
+        days: days.iter().take(TABLE_ROWS).map(|day| day_line(draft, day, scribe)).collect(),
         at_show: all(show).map(|(letter, sample)| at_show(draft, &letter, sample, scribe)).collect(),
         tools: tools(draft, show, scribe),
+    }
+}
+
+/// How many days are not told one by one.
+fn more_days(days: usize, scribe: &Scribe<'_>) -> String {
+    match days.saturating_sub(TABLE_ROWS) {
+        0 => String::new(),
+        more => scribe.text("demo-more-days", &[("days", Value::Count(more as i64))]),
     }
 }
 

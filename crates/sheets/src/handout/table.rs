@@ -64,6 +64,12 @@ impl Table {
     pub(super) fn new(columns: Vec<Column>, rows: impl IntoIterator<Item = Vec<Cell>>) -> Self {
         Self { fit: Fit::Usual, columns, rows: rows.into_iter().collect() }
     }
+    /// Leaves out the rows after so many, and says how many those are.
+    pub(super) fn cut(&mut self, most: usize) -> usize {
+        let more = self.rows.len().saturating_sub(most);
+        self.rows.truncate(most);
+        more
+    }
     pub(super) fn wide(self) -> Self {
         Self { fit: Fit::Wide, ..self }
     }

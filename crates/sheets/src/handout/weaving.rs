@@ -1,10 +1,12 @@
 //! Courses, joins, and how high the weaving should stand after so many rows.
 
 use basket::Length;
+use basket::limits::TABLE_ROWS;
+use basket::message::Value;
 use basket::weave::Course;
 
 use super::table::{Cell, Column, Table, Width};
-use super::{Block, CHARTS, Content, Source};
+use super::{Block, CHARTS, Content, Source, Subsection};
 use crate::scribe::name;
 use crate::written::Join;
 
@@ -17,12 +19,20 @@ impl<'a> Source<'a> {
         let notes = self.take_up().into_iter().chain(self.packing());
         blocks.extend(notes.map(|text| Block::Text { text }));
         blocks.extend(self.drawn(&CHARTS));
-        let joins = self
-            .joins()
-            .map(|table| self.part("joins", vec![self.note("joins-note"), Block::Table { table }]));
-        let checkpoints = Block::Table { table: self.checkpoints() };
-        let checkpoints = self.part("checkpoints", vec![self.note("checkpoints-note"), checkpoints]);
+        let joins = self.joins().map(|table| self.listed(["joins", "joins-note"], table));
+        let checkpoints = self.listed(["checkpoints", "checkpoints-note"], self.checkpoints());
         (blocks, joins.into_iter().chain([checkpoints]).collect())
+    }
+
+    /// A part with a note and a table below it, and how much of that is left out.
+    fn listed(&self, [kind, note]: [&'static str; 2], mut table: Table) -> Subsection<'a> {
+        let more = table.cut(TABLE_ROWS);
+        let mut blocks = vec![self.note(note), Block::Table { table }];
+        if more > 0 {
+            let args = [("count", Value::Count(more as i64))];
+            blocks.push(Block::Text { text: self.scribe.text("table-left-out", &args) });
+        }
+        self.part(kind, blocks)
     }
 
     fn courses(&self) -> Table {

@@ -224,3 +224,7 @@ sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
 sheet-demo-last = { $sample }: { $stage }.
 sheet-demo-tools = Werkzeug für die nächsten Schritte
+
+# Where there is more than a sheet tells.
+sheet-table-left-out = { $count } weitere sind hier ausgelassen; basket.json enthält jede Reihe und jeden Ansatz.
+sheet-demo-more-days = { $days } weitere Arbeitstage sind nicht einzeln aufgeführt.

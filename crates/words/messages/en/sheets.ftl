@@ -224,3 +224,7 @@ sheet-demo-next = { $sample }: { $stage }. Next comes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Next comes { $step }. { $title }; soak for { $time } before.
 sheet-demo-last = { $sample }: { $stage }.
 sheet-demo-tools = Tools for the next steps
+
+# Where there is more than a sheet tells.
+sheet-table-left-out = { $count } more are left out here; basket.json holds every row and every join.
+sheet-demo-more-days = { $days } more days of work are not told one by one.
