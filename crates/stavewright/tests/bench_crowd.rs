@@ -89,7 +89,8 @@ fn an_answer_that_is_never_read_is_given_up() {
         let answer = read(&mut stream);
         let length = answer.head.split("content-length: ").nth(1).and_then(|rest| rest.lines().next());
         let length: usize = length.unwrap_or_else(|| panic!("{}", answer.head)).parse().unwrap();
-        assert!(length > 10_000_000, "{length} bytes may fit between the two");
+        // Linux keeps at most 4 MB of it on its way (`net.ipv4.tcp_wmem`), and the guest 64 kB.
+        assert!(length > 6_000_000, "{length} bytes may fit between the two");
         answer.body.len() == length
     };
     assert!(!unread.into_iter().all(whole), "all were kept until they were read");

@@ -89,9 +89,10 @@ fn guests_see_the_patterns_and_nothing_else_of_the_folder() {
     assert!(look(&drawn("offered.csv"))["basket"].is_object());
     // Of a file that is there and of one that is not the same is said.
     let told = |name: &str| look(&drawn(name))["problems"].to_string().replace(name, "…");
-    for name in ["private.csv", "private.txt", "private.png", "harbour.toml", "../private.csv"] {
+    for name in ["private.csv", "private.txt", "private.png", "harbour.toml"] {
         assert_eq!(told(name), told("nothing.csv"), "{name}");
     }
+    assert_eq!(told("../private.csv"), told("../nothing.csv"));
     let packet = |name: &str| {
         let answer = guest.ask("POST", "/api/packets", Some(&json!({ "source": with_photo(name) })));
         answer.assert_refused(422);
