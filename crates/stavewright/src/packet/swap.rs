@@ -7,6 +7,9 @@ use std::path::{Path, PathBuf};
 use super::list::{State, judge};
 use crate::disk::{beside, exchange, folder_of, rights};
 
+/// Packets of one name that are kept; one more stays where it is until some are taken away.
+const MOST_KEPT: u32 = 9999;
+
 /// A packet that was not thrown away, and why.
 #[derive(Debug)]
 pub(crate) struct Kept {
@@ -74,7 +77,7 @@ pub(super) fn retire(old: &Path, out: &Path) -> io::Result<Option<Kept>> {
         State::Changed(files) => format!("changed by hand: {}", files.join(", ")),
         State::Unlisted => "it has no list of what was written, so nobody knows what was changed".to_owned(),
     };
-    let place = (1..)
+    let place = (1..=MOST_KEPT)
         .map(|number| aside(out, number))
         .find(|place| place.symlink_metadata().is_err())
         .unwrap_or_else(|| old.to_owned());
