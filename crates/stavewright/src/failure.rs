@@ -74,7 +74,14 @@ impl From<io::Error> for Failure {
         if error.kind() == io::ErrorKind::BrokenPipe {
             Self::NobodyListens
         } else {
-            Self::plain(format!("cannot print the answer: {error}"), "Send it to a file or screen with room.")
+            let reason = match error.kind() {
+                io::ErrorKind::StorageFull => "the disk is full".to_owned(),
+                _ => error.to_string(),
+            };
+            Self::plain(
+                format!("cannot print the answer: {reason}"),
+                "Send it to a file or screen with room.",
+            )
         }
     }
 }

@@ -19,7 +19,7 @@ fn stand_in(sign: char) -> Option<String> {
 }
 
 /// Whether a sign above ASCII is obeyed and not shown: controls, separators of lines, marks of direction
-/// (the Bidi_Control property of Unicode).
+/// (the `Bidi_Control` property of Unicode).
 pub(crate) fn obeyed(sign: char) -> bool {
     matches!(sign,
         '\x7f'..='\u{9f}' | '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}')

@@ -75,3 +75,12 @@ fn the_earlier_packet_outlives_a_full_disk() {
         assert_eq!(names(&room.path().join("out")), ["packet"]);
     }
 }
+
+#[test]
+fn an_answer_that_has_no_room_is_told_so() {
+    let room = room();
+    let full = fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
+    let output = faulty(room.path(), &[]).arg("check").arg(harbour()).stdout(full).output().unwrap();
+    assert_eq!(output.status.code(), Some(2));
+    assert!(told(&output).contains("cannot print the answer: the disk is full"), "{}", told(&output));
+}

@@ -178,3 +178,28 @@ fn a_saved_pattern_is_old_or_new() {
         assert_eq!(names(room.path()), ["harbour.toml"], "what was left is swept");
     }
 }
+
+#[test]
+fn what_somebody_writes_in_the_last_moment_is_not_lost() {
+    let room = room();
+    let (old, new) = packets(room.path());
+    fs::create_dir(room.path().join("out")).unwrap();
+    restore(&room.path().join("out/packet"), &old);
+    let output = faulty(room.path(), &[]).env("FAULTS_MEDDLE", "/cuts.csv").args(DRAFT).output().unwrap();
+    assert!(output.status.code().is_some_and(|code| code < 2), "{}", told(&output));
+    assert_eq!(content(&room.path().join("out/packet")).as_ref(), Some(&new));
+    let kept = content(&room.path().join("out/packet-edited")).unwrap();
+    assert_eq!(kept["cuts.csv"], b"meddled");
+
+    let text = fs::read_to_string(harbour()).unwrap();
+    let room = common::room();
+    let file = room.path().join("harbour.toml");
+    fs::write(&file, &text).unwrap();
+    let mut command = faulty(room.path(), &[]);
+    let bench = Served::by(command.env("FAULTS_MEDDLE", "").arg("bench"), room.path());
+    let hash = bench.get("/api/patterns/harbour").json()["hash"].clone();
+    let body = json!({ "source": text.replace("[weave]", "# saved\n[weave]"), "base_hash": hash });
+    bench.ask("PUT", "/api/patterns/harbour", Some(&body)).assert_refused(409);
+    assert_eq!(fs::read_to_string(&file).unwrap(), "meddled");
+    assert_eq!(names(room.path()), ["harbour.toml"]);
+}

@@ -35,13 +35,13 @@ fn write(path: &Path) -> Result<(), Failure> {
     if path.symlink_metadata().is_ok() {
         return Err(exists(path));
     }
-    single::create(path, basket::pattern::STARTER.as_bytes()).map_err(|error| match error.kind() {
-        io::ErrorKind::AlreadyExists => exists(path),
-        _ => {
-            let folder = disk::folder_of(path).display();
-            let help = format!("Is there a folder {folder} in which you may write?");
-            fault::cannot_write(path, "cannot be written", &error, &help)
+    single::create(path, basket::pattern::STARTER.as_bytes()).map_err(|error| {
+        if error.kind() == io::ErrorKind::AlreadyExists {
+            return exists(path);
         }
+        let folder = disk::folder_of(path).display();
+        let help = format!("Is there a folder {folder} in which you may write?");
+        fault::cannot_write(path, "cannot be written", &error, &help)
     })
 }
 

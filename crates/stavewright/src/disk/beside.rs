@@ -1,6 +1,6 @@
 //! What stands beside a file or packet while it is written, and what a run that was killed left there.
 //!
-//! `.NAME.stavewright-XXXXXX.new` is being written: when its writer is gone it is worth nothing.
+//! `.NAME.stavewright-XXXXXX.new` is being written or cleared away: without its writer it is worth nothing.
 //! `.NAME.stavewright-XXXXXX.old` is a whole packet that has given up its name, or is about to take it.
 //! Each is locked as long as its writer lives, so that no other run takes it for an orphan; the lock
 //! ends with the process, however that ends.
@@ -25,7 +25,7 @@ const PATIENCE: Duration = Duration::from_secs(5);
 /// What something beside is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Kind {
-    /// It is being written.
+    /// It is being written or cleared away.
     New,
     /// It was whole.
     Old,
@@ -78,9 +78,9 @@ pub(crate) fn folder(wanted: &Path) -> io::Result<(TempDir, Option<File>)> {
 }
 
 /// Moves a packet to a name of its own beside the one that it had or will have.
-pub(crate) fn move_aside(packet: &Path, wanted: &Path) -> io::Result<PathBuf> {
+pub(crate) fn move_aside(packet: &Path, wanted: &Path, kind: Kind) -> io::Result<PathBuf> {
     let start = start(wanted);
-    let moved = builder(&start, Kind::Old, 0o777)
+    let moved = builder(&start, kind, 0o777)
         .make_in(folder_of(wanted), |free| fs::rename(packet, free))?
         .into_temp_path();
     moved.keep().map_err(|error| error.error)

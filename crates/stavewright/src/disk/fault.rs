@@ -24,11 +24,11 @@ pub(crate) fn cannot_write(place: &Path, what: &str, error: &io::Error, otherwis
     };
     let help = match error.kind() {
         io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => format!(
-            "Make room on the disk that holds {folder}, or name a place on another one with --out. What \
-             stood there before still stands."
+            "Make room on the disk that holds {folder}, or name a place on another one. What stood \
+             there before still stands."
         ),
         io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => {
-            format!("You may not write in {folder}. Name a place of your own with --out.")
+            format!("You may not write in {folder}. Name a place of your own.")
         }
         _ => otherwise.to_owned(),
     };

@@ -5,7 +5,11 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use super::list::{State, judge};
-use crate::disk::{beside, exchange, folder_of, rights};
+use crate::disk::beside::{self, Kind};
+use crate::disk::{exchange, folder_of, rights};
+
+/// Packets of one name that are kept; one more stays where it is until some are taken away.
+const MOST_KEPT: u32 = 9999;
 
 /// A packet that was not thrown away, and why.
 #[derive(Debug)]
@@ -29,7 +33,7 @@ pub(super) fn swap(fresh: &Path, out: &Path) -> io::Result<Option<Kept>> {
     }
     // A packet is private where the earlier one was; that its owner cannot be kept is no reason to stop.
     let _ = File::open(fresh).and_then(|fresh| rights::keep(&before, &fresh));
-    let other = beside::move_aside(fresh, out)?;
+    let other = beside::move_aside(fresh, out, Kind::Old)?;
     let earlier = match exchange(&other, out) {
         Ok(()) => Ok(other.clone()),
         Err(error) if error.kind() == io::ErrorKind::Unsupported => in_two_steps(&other, out),
@@ -47,7 +51,7 @@ pub(super) fn swap(fresh: &Path, out: &Path) -> io::Result<Option<Kept>> {
 /// Moves the earlier packet aside and the new one in its place; returns where the earlier one is. A run
 /// killed between the two leaves both whole; the next one puts the earlier one back.
 fn in_two_steps(fresh: &Path, out: &Path) -> io::Result<PathBuf> {
-    let aside = beside::move_aside(out, out)?;
+    let aside = beside::move_aside(out, out, Kind::Old)?;
     match fs::rename(fresh, out) {
         Ok(()) => Ok(aside),
         Err(error) => {
@@ -68,13 +72,14 @@ fn retired(old: &Path, out: &Path) -> Option<Kept> {
 pub(super) fn retire(old: &Path, out: &Path) -> io::Result<Option<Kept>> {
     let why = match judge(old)? {
         State::AsWritten => {
-            remove(old)?;
+            // Half of it, should this be cut short, is not to be taken for a packet.
+            remove(&beside::move_aside(old, out, Kind::New)?)?;
             return Ok(None);
         }
         State::Changed(files) => format!("changed by hand: {}", files.join(", ")),
         State::Unlisted => "it has no list of what was written, so nobody knows what was changed".to_owned(),
     };
-    let place = (1..)
+    let place = (1..=MOST_KEPT)
         .map(|number| aside(out, number))
         .find(|place| place.symlink_metadata().is_err())
         .unwrap_or_else(|| old.to_owned());

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use super::names::NAMES;
+use super::names::{CRUMBS, NAMES};
 use super::swap::{Kept, remove, retire};
 use crate::disk::beside::{self, Kind, Orphan};
 
@@ -37,7 +37,11 @@ fn settle(orphan: &Orphan) -> Option<Kept> {
 
 /// Whether a folder holds nothing but what is written into packets and folders of templates.
 fn is_unfinished(folder: &Path) -> bool {
-    let ours = |name: &str| NAMES.contains(&name) || Path::new(name).extension().is_some_and(|e| e == "typ");
+    let ours = |name: &str| {
+        NAMES.contains(&name)
+            || CRUMBS.contains(&name)
+            || Path::new(name).extension().is_some_and(|ending| ending == "typ")
+    };
     fs::read_dir(folder).is_ok_and(|entries| {
         entries.flatten().all(|entry| {
             entry.file_type().is_ok_and(|kind| kind.is_file()) && entry.file_name().to_str().is_some_and(ours)

@@ -7,6 +7,8 @@
  *   FAULTS_KILL=N     the Nth call kills the process: a write after half of its bytes, any other before
  *   FAULTS_FULL=N     from the Nth call on the disk is full: what needs room fails with ENOSPC
  *   FAULTS_NO_EXCHANGE=1   the disk cannot exchange two names
+ *   FAULTS_MEDDLE=END somebody writes into the file called as the second name and END, in the last moment
+ *                     before two names are exchanged for the first time
  */
 #define _GNU_SOURCE
 #include <dlfcn.h>
@@ -96,10 +98,22 @@ int rename(const char *from, const char *to) {
     return next(from, to);
 }
 
+/* Somebody else writes "meddled" into a file. */
+static void meddle(const char *name, const char *end) {
+    char path[4096];
+    snprintf(path, sizeof path, "%s%s", name, end);
+    int file = syscall(SYS_openat, AT_FDCWD, path, O_WRONLY | O_TRUNC);
+    syscall(SYS_write, file, "meddled", 7);
+    syscall(SYS_close, file);
+}
+
 int renameat2(int from_folder, const char *from, int to_folder, const char *to, unsigned flags) {
     NEXT(renameat2);
     if (getenv("FAULTS_NO_EXCHANGE") && flags == RENAME_EXCHANGE) return errno = EINVAL, -1;
     faulty("renameat2", 0, -1, NULL, 0);
+    static atomic_int exchanges;
+    const char *end = getenv("FAULTS_MEDDLE");
+    if (end && flags == RENAME_EXCHANGE && atomic_fetch_add(&exchanges, 1) == 0) meddle(to, end);
     return next(from_folder, from, to_folder, to, flags);
 }
 
