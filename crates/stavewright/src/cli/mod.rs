@@ -23,6 +23,7 @@ use clap::{CommandFactory, Parser, Subcommand};
 
 use crate::failure::Failure;
 pub(crate) use outcome::Outcome;
+pub(crate) use worker::run as work;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -66,8 +67,6 @@ enum Command {
     Schema(schema::Args),
     Bench(bench::Args),
     Completions(completions::Args),
-    #[command(hide = true)]
-    Worker(worker::Args),
 }
 
 /// Runs a command.
@@ -86,6 +85,5 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
-        Command::Worker(args) => worker::run(args),
     }
 }
