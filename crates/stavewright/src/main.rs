@@ -22,7 +22,9 @@ use std::process::ExitCode;
 use clap::Parser;
 
 fn main() -> ExitCode {
-    match cli::run(&cli::Cli::parse()) {
+    let is_worker = std::env::args_os().nth(1).is_some_and(|first| first == bench::WORKER);
+    let done = if is_worker { cli::work() } else { cli::run(&cli::Cli::parse()) };
+    match done {
         Ok(outcome) => outcome.into(),
         Err(failure) => {
             failure.report();

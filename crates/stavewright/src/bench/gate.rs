@@ -11,6 +11,9 @@ use super::refusal::Refusal;
 /// Requests of one guest that may wait for a turn: many times what a page asks at once.
 const MOST_WAITING: usize = 128;
 
+/// More processors are not used at a time: each piece of work may take a gigabyte of memory.
+const MOST_PROCESSORS: usize = 8;
+
 /// A queue that goes round the guests, so that whoever asks little is not kept by whoever asks much.
 pub(crate) struct Gate(Arc<Queue>);
 
@@ -22,7 +25,8 @@ impl Gate {
 
     /// As many turns as there are processors, and one that no guest alone can take from the others.
     pub(crate) fn of_processors() -> Self {
-        let processors = std::thread::available_parallelism().map_or(2, std::num::NonZero::get).max(2);
+        let processors = std::thread::available_parallelism().map_or(2, std::num::NonZero::get);
+        let processors = processors.clamp(2, MOST_PROCESSORS);
         Self::new(processors + 1, processors)
     }
 

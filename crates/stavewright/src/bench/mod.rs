@@ -38,4 +38,5 @@ pub(crate) use secret::random_text;
 pub(crate) use server::{listen, serve};
 pub(crate) use shared::{Access, Bench, Materials};
 pub(crate) use studio::{own_address, square};
+pub(crate) use workers::WORKER;
 pub(crate) use workers::serve::serve as work;

@@ -25,6 +25,7 @@ use clap::{CommandFactory, Parser, Subcommand};
 
 use crate::failure::Failure;
 pub(crate) use outcome::Outcome;
+pub(crate) use worker::run as work;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -69,8 +70,6 @@ enum Command {
     Bench(bench::Args),
     Licences(licences::Args),
     Completions(completions::Args),
-    #[command(hide = true)]
-    Worker(worker::Args),
 }
 
 /// Runs a command.
@@ -90,6 +89,5 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Bench(args) => bench::run(args),
         Command::Licences(args) => licences::run(args),
         Command::Completions(args) => completions::run(args, &mut Cli::command()),
-        Command::Worker(args) => worker::run(args),
     }
 }

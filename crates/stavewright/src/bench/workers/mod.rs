@@ -24,6 +24,8 @@ use super::answer::Answer;
 use super::refusal::Refusal;
 pub(crate) use order::{Order, Task, Word};
 
+/// What this program is called with to be a worker.
+pub(crate) const WORKER: &str = "worker";
 /// Workers that are kept for the next order.
 const MOST_IDLE: usize = 4;
 
@@ -89,7 +91,7 @@ impl Workers {
 
     async fn begin(&self) -> io::Result<Worker> {
         let mut child = Command::new(program()?)
-            .arg("worker")
+            .arg(WORKER)
             .current_dir(&self.folder)
             .stdin(Stdio::piped())
             .stdout(Stdio::piped())
