@@ -144,7 +144,7 @@ finding-rows-do-not-fill = Nach { $rows ->
     .why = Der Korb endet weit unter dem Rand seiner Form: Höhe, Inhalt und Öffnung sind nicht die der Form.
     .remedy = Mehr Reihen flechten.
 
-finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an der Wand entlang, aber die Form endet bei { $limit }: { $past } zu weit. Der Rand ist { $rim } breit.
+finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an der Wand entlang, { $past } über das Ende der Form bei { $top } hinaus. Die Hälfte des Rands, der { $rim } breit ist, darf darüber stehen: Sie sollte höchstens auf { $limit } kommen.
     .why = Über der Form hält nichts die Gestalt, und nichts stützt den Rand, während er geklammert ist.
     .remedy = Tiefer aufhören zu flechten.
 

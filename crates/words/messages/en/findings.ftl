@@ -144,7 +144,7 @@ finding-rows-do-not-fill = After { $rows ->
     .why = The basket ends far below the rim of its mould: its height, its capacity and its mouth are not the mould's.
     .remedy = Weave more rows.
 
-finding-rows-past-the-top = The top of the rim comes to { $measured } along the wall, but the mould ends at { $limit }: { $past } too far. The rim is { $rim } wide.
+finding-rows-past-the-top = The top of the rim comes to { $measured } along the wall, { $past } past the end of the mould at { $top }. Half of the rim, which is { $rim } wide, may stand past it: it should come to { $limit } at most.
     .why = Above the mould nothing holds the shape, and nothing backs the rim while it is clamped.
     .remedy = End the weaving lower.
 

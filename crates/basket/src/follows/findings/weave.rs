@@ -83,7 +83,8 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
         let grade = if case.basket.body.weave.top_along > arc { Grade::Stop } else { Grade::Care };
         let place = Place::from(Piece::Course(number)).at(case.basket.body.weave.top_height);
         let finding = Finding::new(grade, "rows-past-the-top", place)
-            .measured(rim_top, arc)
+            .measured(rim_top, limit)
+            .arg("top", arc)
             .arg("past", rim_top - arc)
             .arg("rim", width);
         let (key, value) = ends_lower(case, course, number);
