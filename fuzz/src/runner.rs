@@ -11,7 +11,7 @@ use std::time::{Duration, Instant};
 use fastrand::Rng;
 
 /// The longest that a case may take.
-const PATIENCE: Duration = Duration::from_secs(180);
+const PATIENCE: Duration = Duration::from_mins(3);
 
 /// Something that takes bytes which others wrote.
 pub trait Target {

@@ -12,7 +12,7 @@ pub const MEMORY_KB: u64 = 1 << 20;
 /// Time of the processor that a run may take.
 pub const WORK: Duration = Duration::from_secs(20);
 /// The time that it may take by the clock: others may be at work on the machine, too.
-pub const PATIENCE: Duration = Duration::from_secs(180);
+pub const PATIENCE: Duration = Duration::from_mins(3);
 
 /// How a run ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,11 +1,11 @@
 //! Values within the limits of a key: usual ones, any, and the limits themselves.
 
-use basket::Catalogue;
 use basket::colour::BUILT_IN;
 use basket::pattern::keys::weaves::{self, Figures, LONGEST_FLOAT};
 use basket::pattern::keys::{Lengths, Takes, Texts};
 use basket::pattern::{Rule, WeaveKind};
 use basket::stock::{Kind, Wood};
+use basket::{Catalogue, Length};
 use fastrand::Rng;
 
 /// Where values come from.
@@ -121,7 +121,7 @@ impl Values {
         if lengths.zero && self.chance(0.1) {
             return "0".to_owned();
         }
-        let usual = lengths.usually.map_or([1.0, most.min(30.0)], |usual| usual.map(|length| length.to_mm()));
+        let usual = lengths.usually.map_or([1.0, most.min(30.0)], |usual| usual.map(Length::to_mm));
         let [low, high] = if self.chance(self.usual) { usual } else { [least, most] };
         millimetres(self.within(low.max(least), high))
     }

@@ -11,7 +11,7 @@ fn tried(name: &str, cases: u64) {
     assert!(program.exists(), "{} is not there: `cargo build --bins` makes it", program.display());
     let mut target = targets::named(name, &program).unwrap();
     runner::again(target.as_mut()).unwrap();
-    let until = Until { time: Duration::from_secs(300), cases };
+    let until = Until { time: Duration::from_mins(5), cases };
     let tally = runner::run(target.as_mut(), until, 7).unwrap();
     assert!(tally.wrong.is_none(), "{:?}", tally.wrong);
     assert!(tally.cases > 0);

@@ -8,7 +8,7 @@ import { RULES } from "./rules.mjs";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 /** Folders that hold sources, and what lies in them but is none of ours. */
-const FOLDERS = ["crates", "scripts", "web"];
+const FOLDERS = ["crates", "fuzz", "scripts", "web"];
 const NOT_OURS = new Set(["node_modules", "dist", ".tests", "target"]);
 
 function sources(folder) {

@@ -40,6 +40,8 @@ pub const PHOTO_SIDE: u32 = 10_000;
 pub const PHOTO_PIXELS: u64 = 40_000_000;
 /// Most pixels of all photographs of a pattern together.
 pub const PHOTOS_PIXELS: u64 = 320_000_000;
+/// What stands beside the pixels of a picture, unpacked, in bytes: a profile of its colours, a comment.
+pub const PICTURE_EXTRAS: u64 = 8_000_000;
 /// The largest drawing of a weave, as a file, in bytes.
 pub const CHART_BYTES: u64 = 8_000_000;
 /// Most rows, and most staves, of a drawn weave. It is one repeat.

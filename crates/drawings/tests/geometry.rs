@@ -148,7 +148,8 @@ fn what_would_take_a_book_of_pages_says_so_on_one() {
     wide.line((0.0, 0.0), (20_000.0, 0.0), Line::Edge);
     let says = |of: Drawing| {
         let parts = tiles(&of.fitted(1.0), PAGE, &words(&basket));
-        (parts.len(), labels(&parts[0]).map(|label| label.text.as_str()).collect::<Vec<_>>().join(" "))
+        let lines: Vec<&str> = labels(&parts[0]).map(|label| label.text.as_str()).collect();
+        (parts.len(), lines.join(" "))
     };
     let (count, text) = says(wide);
     assert_eq!(count, 1);

@@ -83,6 +83,15 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_template_without_an_end_runs_out_of_steps() {
+        let data = br#"{ "labels": {}, "figures": {}, "handout": [] }"#;
+        let files = Files::from([("data.json".to_owned(), data.to_vec())]);
+        let endless = "{% for a in range(90000) %}{% for b in range(90000) %}{% endfor %}{% endfor %}";
+        let error = handout(&Templates::default().with(HANDOUT, endless), &files).expect_err("it has no end");
+        assert!(error.to_string().contains("fuel"), "{error}");
+    }
+
+    #[test]
     fn a_mistake_in_the_template_is_pointed_at() {
         let data = br#"{ "labels": { "handout": "handout" }, "figures": {}, "handout": [] }"#;
         let files = Files::from([("data.json".to_owned(), data.to_vec())]);

@@ -199,6 +199,18 @@ mod tests {
     }
 
     #[test]
+    fn a_template_without_an_end_is_refused_at_its_loop() {
+        for (text, says) in [
+            ("= Card\n#while true { [x] }", "bench-card.typ:2:"),
+            ("#let again(x) = again(x + 1)\n#again(0)", "maximum function call depth exceeded"),
+            ("#for _ in range(600) { pagebreak() }", "601 pages; at most 500"),
+        ] {
+            let error = with_template(text).expect_err("it has no end").to_string();
+            assert!(error.contains(says), "{error}");
+        }
+    }
+
+    #[test]
     fn mistakes_carry_the_typesetters_hint() {
         let error = with_template("#let a = 1\n#a-b").expect_err("it is wrong");
         let said = error.to_string();

@@ -3,10 +3,10 @@
 use std::io::{self, Cursor, Read};
 use std::path::{Path, PathBuf};
 
-use basket::limits::{CHART_BYTES, CHART_SIDE};
+use basket::limits::{CHART_BYTES, CHART_SIDE, PICTURE_EXTRAS};
 use basket::pattern::Pattern;
 use basket::pattern::drawn::{Drawn, DrawnFault};
-use image::{ImageError, ImageFormat, ImageReader, ImageResult, Limits, Rgba, RgbaImage};
+use image::{DynamicImage, ImageError, ImageFormat, ImageReader, ImageResult, Limits, Rgba, RgbaImage};
 
 use crate::failure::Failure;
 use crate::input::{self, Unopened};
@@ -119,11 +119,11 @@ fn decoded(bytes: &[u8]) -> ImageResult<RgbaImage> {
     let mut limits = Limits::default();
     limits.max_image_width = Some(CHART_SIDE);
     limits.max_image_height = Some(CHART_SIDE);
-    // Eight bytes a dot, and as much again for what stands beside the dots.
-    limits.max_alloc = Some(16 * u64::from(CHART_SIDE).pow(2));
+    // For what stands beside the dots; those have the room that their size says.
+    limits.max_alloc = Some(PICTURE_EXTRAS);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), ImageFormat::Png);
     reader.limits(limits);
-    Ok(reader.decode()?.into_rgba8())
+    Ok(DynamicImage::from_decoder(reader.into_decoder()?)?.into_rgba8())
 }
 
 /// Whether a dot is the weaver; none if it is neither dark nor light. A clear dot is paper.

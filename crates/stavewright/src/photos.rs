@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use std::io::{Cursor, Read};
 use std::path::Path;
 
-use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS};
+use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS, PICTURE_EXTRAS};
 use basket::pattern::{Pattern, Photo, Problem};
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
@@ -113,16 +113,18 @@ fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResul
     let mut limits = Limits::default();
     limits.max_image_width = Some(PHOTO_SIDE);
     limits.max_image_height = Some(PHOTO_SIDE);
-    // Four bytes a pixel.
-    limits.max_alloc = Some(4 * PHOTO_PIXELS);
+    // For what stands beside the pixels; those have the room that their size says.
+    limits.max_alloc = Some(PICTURE_EXTRAS);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
-    reader.limits(limits.clone());
+    reader.limits(limits);
     let mut decoder = reader.into_decoder()?;
     let (width, height) = decoder.dimensions();
     let pixels = u64::from(width) * u64::from(height);
     let left = room.checked_sub(pixels).filter(|_| pixels <= PHOTO_PIXELS);
-    *room = left.ok_or(ImageError::Limits(LimitError::from_kind(LimitErrorKind::DimensionError)))?;
-    limits.reserve(decoder.total_bytes())?;
+    *room = left.ok_or_else(too_large)?;
+    if decoder.total_bytes() > 4 * PHOTO_PIXELS {
+        return Err(too_large());
+    }
     let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
     let mut image = DynamicImage::from_decoder(decoder)?;
     if !extras::holds_more(bytes, format) {
@@ -136,6 +138,10 @@ fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResul
         write(&image, JpegEncoder::new_with_quality(&mut anew, QUALITY), colours)?;
     }
     Ok(Some(anew))
+}
+
+fn too_large() -> ImageError {
+    ImageError::Limits(LimitError::from_kind(LimitErrorKind::DimensionError))
 }
 
 fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, colours: Option<Vec<u8>>) -> ImageResult<()> {

@@ -60,7 +60,7 @@ impl Bodies {
     /// Sends a request and reads the status of its answer.
     fn status(&self, head: &str, body: &[u8]) -> io::Result<u16> {
         let mut stream = TcpStream::connect(self.address)?;
-        stream.set_read_timeout(Some(Duration::from_secs(60)))?;
+        stream.set_read_timeout(Some(Duration::from_mins(1)))?;
         stream.write_all(head.as_bytes())?;
         // A bench that refuses early may close before all is sent.
         let _ = stream.write_all(body);

@@ -1,6 +1,7 @@
 //! Pictures of a basket: solids, drawings and the chart's cells.
 
 use axum::http::StatusCode;
+use basket::limits::CROSSINGS;
 use basket::steps::Stage;
 use basket::weave::Face;
 use basket::{Basket, Colour};
@@ -16,9 +17,6 @@ use super::api::{
 use super::compute::{self, Shop, words};
 use super::look::colours::colour_name;
 use super::refusal::Refusal;
-
-/// Crossings of rows and staves that are drawn: many times a large basket's.
-const MOST_CROSSINGS: u64 = 60_000;
 
 /// A drawing that is no stage of the making.
 pub(crate) struct Flat {
@@ -188,7 +186,7 @@ fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
 /// Whether a basket is small enough to be drawn.
 pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
     let crossings = u64::from(basket.body.weave.rows) * u64::from(basket.body.uprights().count);
-    if crossings <= MOST_CROSSINGS {
+    if crossings <= CROSSINGS {
         return Ok(());
     }
     Err(Refusal::senseless(

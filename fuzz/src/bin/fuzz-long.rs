@@ -1,4 +1,4 @@
-//! Tries targets for so long each: `fuzz SECONDS [TARGET …]`, all of them where none is named. A case that brings
+//! Tries targets for so long each: `fuzz-long SECONDS [TARGET …]`, all of them where none is named. A case that brings
 //! something down is kept in `fuzz/found`; the tests try it again from then on.
 
 use std::process::ExitCode;
@@ -10,7 +10,7 @@ use fuzz::targets;
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let Some(seconds) = arguments.first().and_then(|text| text.parse().ok()) else {
-        eprintln!("usage: fuzz SECONDS [TARGET …]; targets are {}", targets::NAMES.join(", "));
+        eprintln!("usage: fuzz-long SECONDS [TARGET …]; targets are {}", targets::NAMES.join(", "));
         return ExitCode::from(2);
     };
     let mut names: Vec<&str> = arguments.iter().skip(1).map(String::as_str).collect();
