@@ -6,7 +6,7 @@ use std::io::Cursor;
 
 use basket::steps::Stage;
 use common::{FERRY, HARBOUR, basket};
-use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
+use drawings::solid::{Detail, Part, Solid, glb, solid, stl, three_mf};
 
 fn finished(pattern: &str) -> Solid {
     solid(&basket(pattern), Stage::Finished, Detail::Full)
@@ -18,7 +18,7 @@ fn glb_is_read_by_the_crate_gltf_with_every_part_by_name() {
     let gltf::Gltf { document, blob } = gltf::Gltf::from_slice(&glb(&solid)).expect("a sound GLB");
     let blob = blob.expect("a binary chunk");
     let names: Vec<&str> = document.nodes().filter_map(|node| node.name()).collect();
-    let wanted: Vec<String> = solid.parts.iter().map(|part| part.name()).collect();
+    let wanted: Vec<String> = solid.parts.iter().map(Part::name).collect();
     assert_eq!(names, wanted);
     let mut triangles = 0;
     for (node, part) in document.nodes().zip(&solid.parts) {

@@ -67,7 +67,7 @@ fn every_part_is_closed_and_right_side_out_at_every_stage_and_detail() {
 #[test]
 fn names_are_unique() {
     let solid = solid(&basket(HARBOUR), Stage::Finished, Detail::Full);
-    let mut names: Vec<String> = solid.parts.iter().map(|part| part.name()).collect();
+    let mut names: Vec<String> = solid.parts.iter().map(Part::name).collect();
     names.sort_unstable();
     names.dedup();
     assert_eq!(names.len(), solid.parts.len());
@@ -295,7 +295,7 @@ fn every_weave_is_closed() {
             ));
             let solid = solid(&basket, Stage::Woven, Detail::Full);
             assert_sound(&solid);
-            let rows: Vec<u32> = of_kind(&solid, Piece::Weaving).filter_map(|part| part.row()).collect();
+            let rows: Vec<u32> = of_kind(&solid, Piece::Weaving).filter_map(Part::row).collect();
             assert!((1..=7).all(|row| rows.contains(&row)), "{course} on {count}: {rows:?}");
         }
     }

@@ -56,8 +56,8 @@ pub(super) fn opened<'a>(studio: &'a Studio<'_>, join: &Join) -> Option<Opened<'
     let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
     let spent = row.between([0, to], |_, ring| ring.to_vec());
     let lay = |at: usize, ring: &[[f32; 3]]| if at <= to { row.raised(ring) } else { ring.to_vec() };
-    let strands = (1..).find(|strand| find(&all, strand_of(join, *strand)).is_none())?;
-    let new = Part { piece: strand_of(join, strands), ..row.between([from, row.count - 1], lay) };
+    let strands = all.iter().filter(|part| is_row(part, join)).count() as u32;
+    let new = Part { piece: strand_of(join, strands + 1), ..row.between([from, row.count - 1], lay) };
     let (spent_piece, new_piece) = (spent.piece, new.piece);
     all[index] = Cow::Owned(spent);
     all.insert(index + 1, Cow::Owned(new));
