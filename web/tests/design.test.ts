@@ -109,10 +109,10 @@ test("a part that Stavewright chose is ticked, and can be taken out and put back
   const filler = field(page, "filler").locator("input[type=checkbox]");
   assert.ok(await filler.isChecked());
   await filler.uncheck();
-  await until("the filler is gone", async () => (await page.locator('[data-cut="cut-filler"]').count()) === 0);
+  await until("the filler is gone", async () => (await page.locator('[data-cut="fillers"]').count()) === 0);
   assert.ok(!(await filler.isChecked()));
   await filler.check();
-  await page.locator('[data-cut="cut-filler"]').waitFor();
+  await page.locator('[data-cut="fillers"]').waitFor();
 });
 
 test("a mistake is said at its field, and the last good basket stays", async () => {

@@ -207,7 +207,7 @@ fresh: EditValue, };
  */
 export type Cut = { 
 /**
- * Which piece, such as `cut-stave`.
+ * What sort of piece, such as `staves`.
  */
 id: string, 
 /**

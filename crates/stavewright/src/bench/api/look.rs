@@ -245,7 +245,7 @@ pub(crate) struct Step {
 #[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct Cut {
-    /// Which piece, such as `cut-stave`.
+    /// What sort of piece, such as `staves`.
     pub(crate) id: String,
     /// The same in words.
     pub(crate) piece: String,

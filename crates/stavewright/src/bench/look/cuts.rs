@@ -1,6 +1,5 @@
 //! The cut list.
 
-use basket::message::Term;
 use basket::{Basket, Of, Piece};
 use words::Words;
 
@@ -14,7 +13,7 @@ pub(super) fn cuts(cuts: &[basket::cuts::Cut], words: &Words) -> Vec<Cut> {
 
 fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
     Cut {
-        id: cut.piece.term().to_owned(),
+        id: cut.piece.kind().to_owned(),
         piece: words.cut(cut.piece),
         material: words.value(&cut.stock.name()),
         count: cut.count,
