@@ -86,7 +86,7 @@ fn one_bend_on_a_cone() {
     let angle = (96.0_f64 / 40.0).atan();
     let corner = (5.0 - 0.75 * angle.cos()) / angle.sin();
     close(bend.way.to_mm(), 4.09375 * angle + corner - 4.09375 * 2.0 / 3.0, 1e-9);
-    close(bend.turn().to_mm(), bend.way.to_mm(), 0.0);
+    close(bend.added().to_mm(), bend.way.to_mm(), 0.0);
 }
 
 /// An upright wall: the bend is a quarter circle of the rise or of the room beside the base, whichever
@@ -214,7 +214,7 @@ fn room_is_lost_little_by_little() {
     assert!(bends.iter().all(|bend| bend.radius >= bend.least_radius - mm(1e-9)));
     assert!(bends[0].touch > mm(1.0) && bends[599].is_single);
     for pair in bends.windows(2) {
-        let jump = (pair[1].turn() - pair[0].turn()).to_mm().abs();
+        let jump = (pair[1].added() - pair[0].added()).to_mm().abs();
         assert!(jump < 0.1, "{jump} at {:?}", pair[1]);
     }
 }
@@ -332,7 +332,7 @@ proptest! {
         let drawn = Profile::bowl(mm(foot), mm(rim), mm(height));
         for profile in [profile, drawn, Profile::cone(mm(foot), mm(rim), mm(height))] {
             let bend = Bend::of(&profile, &base(diameter, thickness), &stock(stave, Some(limit)));
-            for figure in [bend.radius, bend.least_radius, bend.touch, bend.way, bend.stand_off, bend.turn()] {
+            for figure in [bend.radius, bend.least_radius, bend.touch, bend.way, bend.stand_off, bend.added()] {
                 prop_assert!(figure.to_mm().is_finite(), "{bend:?}");
             }
             prop_assert!(bend.strain.is_finite() && bend.way >= Length::ZERO);

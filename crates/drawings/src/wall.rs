@@ -44,7 +44,7 @@ impl<'a> Wall<'a> {
             return (Point::new(spot.radius.to_mm(), spot.height.to_mm()) + outward(up) * off, up);
         }
         let half = bend.thickness().to_mm() / 2.0;
-        let on = bend.at(along + bend.turn());
+        let on = bend.at(along + bend.added());
         let (sin, cos) = on.lean.to_radians().sin_cos();
         let up = Vec2::new(sin, cos);
         let pushed = if along > Length::ZERO { off + half - bend.stand_off_at(spot).to_mm() } else { 0.0 };
@@ -57,7 +57,7 @@ impl<'a> Wall<'a> {
     pub(crate) fn line(&self, from: Length, to: Length, out: f64) -> impl DoubleEndedIterator<Item = Point> {
         let bend = &self.basket.body.staves().bend;
         let even = (0..=STEPS).map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)));
-        let bent = bend.points(FINE).map(|on| on.way - bend.turn());
+        let bent = bend.points(FINE).map(|on| on.way - bend.added());
         let mut places: Vec<Length> =
             even.chain(bent.filter(|along| *along > from.min(to) && *along < from.max(to))).collect();
         places.sort_by(|a, b| a.to_mm().total_cmp(&b.to_mm()));

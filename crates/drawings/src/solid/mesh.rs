@@ -59,13 +59,13 @@ impl Mesh {
 
     /// The same mesh turned about the z axis by an angle given by its cosine and sine.
     pub(super) fn turned(&self, [cos, sin]: [f32; 2]) -> Self {
-        let positions = self.positions.iter().map(|at| turn(*at, [cos, sin])).collect();
+        let positions = self.positions.iter().map(|at| rotated(*at, [cos, sin])).collect();
         Self { positions, triangles: self.triangles.clone() }
     }
 }
 
 /// A place turned about the z axis by an angle given by its cosine and sine.
-pub(super) fn turn([x, y, z]: [f32; 3], [cos, sin]: [f32; 2]) -> [f32; 3] {
+pub(super) fn rotated([x, y, z]: [f32; 3], [cos, sin]: [f32; 2]) -> [f32; 3] {
     [x * cos - y * sin, x * sin + y * cos, z]
 }
 

@@ -1,6 +1,6 @@
 //! Meshes with the edges on them that are worth drawing.
 
-use super::mesh::{Ends, Mesh, turn};
+use super::mesh::{Ends, Mesh, rotated};
 
 /// A mesh with its edges worth drawing.
 #[derive(Clone, Debug)]
@@ -39,7 +39,7 @@ impl Shape {
 
 /// The lines turned about the z axis by an angle given by its cosine and sine.
 pub(super) fn turned(lines: &[Vec<[f32; 3]>], angle: [f32; 2]) -> Vec<Vec<[f32; 3]>> {
-    lines.iter().map(|line| line.iter().map(|at| turn(*at, angle)).collect()).collect()
+    lines.iter().map(|line| line.iter().map(|at| rotated(*at, angle)).collect()).collect()
 }
 
 /// One line along a corner of a sweep.

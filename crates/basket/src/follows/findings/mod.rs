@@ -99,12 +99,12 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &
     let case = Case { pattern, catalogue, basket, steps };
     let mut findings = families::found(&case);
     mends::keep(&case, &mut findings);
-    findings.sort_by_key(|finding| (finding.grade, turn(finding)));
+    findings.sort_by_key(|finding| (finding.grade, order(finding)));
     findings
 }
 
 /// Notes on weaves go before others, next to what mends them.
-fn turn(finding: &Finding) -> u32 {
+fn order(finding: &Finding) -> u32 {
     match finding.code {
         _ if finding.grade != Grade::Note => 0,
         "weave-mend" => 1,

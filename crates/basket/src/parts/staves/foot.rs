@@ -110,8 +110,8 @@ impl Bend {
 
     /// What the bend adds to the length of a stave whose wall is measured along the mould: the way to the
     /// touch less the mould's own way there. A place below the touch that lies so far `along` has the way
-    /// `along + turn`.
-    pub fn turn(&self) -> Length {
+    /// `along + added`.
+    pub fn added(&self) -> Length {
         self.way - self.touch
     }
 

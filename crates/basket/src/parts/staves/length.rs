@@ -33,7 +33,7 @@ impl LengthParts {
         let parts = Self {
             groove: base.groove_depth,
             // Over a base that hides the wall, the stave keeps off more than there is.
-            turn: bend.turn().max(-needs.wall),
+            turn: bend.added().max(-needs.wall),
             wall: needs.wall,
             rim: needs.rim,
             trim: Length::ZERO,

@@ -8,7 +8,7 @@ use super::formulas::touch_width;
 use super::length::LengthParts;
 use super::needs::Needs;
 use super::taper::{Taper, Task, least_foot};
-use super::wall::Wall;
+use super::wall::StandingRoom;
 use crate::base::Base;
 use crate::measure::Length;
 use crate::message::{Message, Value};
@@ -48,7 +48,7 @@ pub(super) struct Offer<'a> {
     pub(super) stock: &'a Material,
     pub(super) bend: Bend,
     pub(super) parts: LengthParts,
-    pub(super) wall: Wall,
+    pub(super) wall: StandingRoom,
 }
 
 /// A count and a stock before a taper is sought for them.

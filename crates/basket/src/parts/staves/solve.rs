@@ -5,7 +5,7 @@ use super::length::LengthParts;
 use super::needs::Needs;
 use super::rank::{Entry, Judge, Judged, Offer};
 use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
-use super::wall::Wall;
+use super::wall::StandingRoom;
 use super::{Candidate, GapAt, Staves, explain, formulas};
 use crate::base::Base;
 use crate::chance;
@@ -61,7 +61,7 @@ impl Judge<'_> {
     fn offer<'a>(&self, stock: &'a Material, length: Option<Length>) -> Offer<'a> {
         let bend = Bend::of(&self.needs.form.profile, self.base, stock);
         let parts = LengthParts::of(self.base, &bend, self.needs, length);
-        let wall = Wall::of(self.base, self.needs, &bend, &parts);
+        let wall = StandingRoom::of(self.base, self.needs, &bend, &parts);
         Offer { stock, bend, parts, wall }
     }
 }
@@ -94,7 +94,7 @@ fn most_run(counts: Vec<u32>, judge: &Judge<'_>) -> Vec<u32> {
 }
 
 /// The counts that the girth at the rim and the widest girth suggest, and a few on either side.
-fn counts_around(wall: &Wall, width: Length, gap: Length) -> (u32, u32) {
+fn counts_around(wall: &StandingRoom, width: Length, gap: Length) -> (u32, u32) {
     let width = width.max(Length::mm(0.1));
     let rim = formulas::count_on(wall.girth_rim(), width, gap);
     let widest = formulas::count_on(wall.girth_widest(), width, gap);

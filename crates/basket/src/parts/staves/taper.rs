@@ -5,7 +5,7 @@
 //! the worst want are equal. The point is searched over the wall's height. Derived here.
 
 use super::formulas::touch_width;
-use super::wall::Wall;
+use super::wall::StandingRoom;
 use crate::measure::Length;
 
 /// Points that are tried between base and rim before the best is refined.
@@ -54,7 +54,7 @@ pub fn least_foot(width: Length) -> Length {
 /// wanted and the least one that the weaver can pass. Millimetres.
 #[derive(Clone, Copy)]
 pub(super) struct Task<'a> {
-    pub(super) wall: &'a Wall,
+    pub(super) wall: &'a StandingRoom,
     pub(super) count: u32,
     pub(super) width: f64,
     pub(super) gap: f64,

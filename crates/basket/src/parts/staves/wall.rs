@@ -14,7 +14,7 @@ const STEPS: u32 = 48;
 const BEND_STEPS: u32 = 8;
 
 /// Where staves must stand side by side, in mm along the mould; the foot is below its base.
-pub(super) struct Wall {
+pub(super) struct StandingRoom {
     pub(super) spots: Vec<Spot>,
     /// How far the staves' inner faces stand off the mould.
     pub(super) standing: Standing,
@@ -31,7 +31,7 @@ pub(super) struct Wall {
     pub(super) edge_radius: Length,
 }
 
-impl Wall {
+impl StandingRoom {
     pub(super) fn of(base: &Base, needs: &Needs<'_>, bend: &Bend, parts: &LengthParts) -> Self {
         let form = needs.form;
         let top = (needs.wall + needs.rim).max(Length::ZERO);
