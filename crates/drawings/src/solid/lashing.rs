@@ -226,7 +226,7 @@ impl Wrap<'_> {
         let lowest = way.iter().fold(f32::INFINITY, |low, at| low.min(at.up));
         let stave = self.basket.body.uprights().thickness.to_mm() as f32;
         let pinched =
-            (self.basket.body.staves().gap_rim.to_mm() as f32 * 0.95 / width.max(1e-6)).clamp(0.15, 1.0);
+            (self.basket.body.staves().gap_rim_wall.to_mm() as f32 * 0.95 / width.max(1e-6)).clamp(0.15, 1.0);
         let turns = self.turns(way);
         let mut positions = Vec::with_capacity(per * way.len());
         for (corner, turn) in way.iter().zip(turns) {

@@ -50,7 +50,7 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
     let mut lines = vec![
         line("card-staves", staves.uprights.count.to_string(), spare(staves.spares, scribe)),
         line("card-stave-length", own(staves.length), scribe.text("card-taper", &taper)),
-        line("card-gap", scribe.words.fine(staves.gap_rim), scribe.label("card-gap-note")),
+        line("card-gap", scribe.words.fine(staves.gap_rim_wall), scribe.label("card-gap-note")),
         line("card-rows", basket.body.weave.rows.to_string(), rows_to_add(basket, scribe)),
         line("card-top", own(basket.body.weave.top_height), scribe.label("card-top-note")),
         line("card-outer", own(rim.outer.cut), scarf(rim.outer.scarf, scribe)),

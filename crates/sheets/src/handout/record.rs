@@ -26,7 +26,7 @@ impl<'a> Source<'a> {
             ("record-who", String::new()),
             ("record-days", String::new()),
             ("record-staves", body.uprights().count.to_string()),
-            ("record-gap", scribe.fine(body.staves().gap_rim)),
+            ("record-gap", scribe.fine(body.staves().gap_rim_wall)),
             ("record-rows", body.weave.rows.to_string()),
             ("record-weaver", scribe.words.run(body.weave.length)),
             ("record-height", scribe.words.both(body.weave.top_height)),

@@ -107,10 +107,10 @@ fn staves(staves: &Staves, words: &Words) -> String {
 }
 
 fn gaps(staves: &Staves, words: &Words) -> String {
-    let [rim, narrowest, widest] =
+    let [taped, narrowest, widest] =
         [staves.gap_rim, staves.narrowest.gap, staves.widest.gap].map(|gap| fine(gap, words));
-    let id = if rim == narrowest && rim == widest { "screen-gap-even" } else { "screen-gaps" };
-    words.with(id, &[("rim", rim), ("narrowest", narrowest), ("widest", widest)])
+    let id = if taped == narrowest && taped == widest { "screen-gap-even" } else { "screen-gaps" };
+    words.with(id, &[("taped", taped), ("narrowest", narrowest), ("widest", widest)])
 }
 
 /// The next best ways to stave the basket.

@@ -84,7 +84,7 @@ fn off_opposite(ears: &Ears) -> Option<Finding> {
 /// An ear wider than its stave and the gaps beside it wants a tail that is narrowed to go down
 /// behind one stave; wider than its neighbours too, it covers pins and pushes the wall out of round.
 fn too_wide(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let (stave, gap) = (case.stave_width_at_rim(), case.basket.body.staves().gap_rim.max(Length::ZERO));
+    let (stave, gap) = (case.stave_width_at_rim(), case.basket.body.staves().gap_rim_wall.max(Length::ZERO));
     let (tail, most) = (stave + gap * 2.0, stave * 3.0 + gap * 2.0);
     let (grade, limit) = if ears.width > most { (Grade::Care, most) } else { (Grade::Note, tail) };
     ears.width.exceeds(limit).then(|| {

@@ -51,7 +51,7 @@ fn first_rows(basket: &Basket, start: u32) -> Step {
     let step = Step::new(StepKind::FirstRows, Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
         .say(Message::new(rows).with("rows", start))
-        .say(Message::new("step-first-text-check").with("gap", basket.body.staves().gap_rim));
+        .say(Message::new("step-first-text-check").with("gap", basket.body.staves().gap_rim_wall));
     weave(basket, step, 1, start)
 }
 
