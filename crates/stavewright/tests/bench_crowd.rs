@@ -83,6 +83,11 @@ fn an_answer_that_is_never_read_is_given_up() {
     let share = std::thread::available_parallelism().unwrap().get().clamp(2, 8);
     let unread: Vec<TcpStream> =
         (0..share).map(|_| guest.begin("POST", "/api/picture", Some(&large))).collect();
+    // All are answered before anything else is asked.
+    for stream in &unread {
+        stream.set_read_timeout(Some(Duration::from_mins(1))).unwrap();
+        assert_eq!(stream.peek(&mut [0]).unwrap(), 1);
+    }
     assert_eq!(guest.ask("POST", "/api/picture", Some(&look())).status, 200);
     // The first of them made room; the others may be read from now on.
     let whole = |mut stream: TcpStream| {
