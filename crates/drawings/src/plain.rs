@@ -66,7 +66,7 @@ pub fn kept(drawing: Drawing, words: &Words) -> Drawing {
 
 /// How many crossings a basket has, where they are more than are drawn one by one.
 pub(crate) fn too_many_crossings(basket: &Basket) -> Option<Why> {
-    let crossings = u64::from(basket.body.weave.rows) * u64::from(basket.body.uprights().count);
+    let crossings = basket.body.crossings();
     (crossings > CROSSINGS).then_some(Why::Crossings(crossings))
 }
 

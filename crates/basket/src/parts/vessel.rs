@@ -51,6 +51,11 @@ impl Vessel {
         self.edge.rim()
     }
 
+    /// How many crossings of rows and uprights it has.
+    pub fn crossings(&self) -> u64 {
+        u64::from(self.weave.rows) * u64::from(self.uprights().count)
+    }
+
     /// Its wall where it is narrowest.
     pub fn neck(&self) -> Neck {
         Neck::of(&self.form, self.uprights(), self.rim())

@@ -21,8 +21,7 @@ impl<'a> Maker<'a> {
             maker.detail = coarser;
             maker.simplified = Some(Simplified::Coarser);
         }
-        let crossings = u64::from(basket.body.weave.rows) * u64::from(basket.body.uprights().count);
-        if crossings > CROSSINGS || maker.triangles() > TRIANGLES {
+        if basket.body.crossings() > CROSSINGS || maker.triangles() > TRIANGLES {
             maker.simplified = Some(Simplified::Bands);
         }
         maker

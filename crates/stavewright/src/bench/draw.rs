@@ -185,7 +185,7 @@ fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
 
 /// Whether a basket is small enough to be drawn.
 pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
-    let crossings = u64::from(basket.body.weave.rows) * u64::from(basket.body.uprights().count);
+    let crossings = basket.body.crossings();
     if crossings <= CROSSINGS {
         return Ok(());
     }

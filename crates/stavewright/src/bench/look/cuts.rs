@@ -4,7 +4,7 @@ use basket::{Basket, Of, Piece};
 use words::Words;
 
 use super::{lengths, place};
-use crate::bench::api::{Cut, PieceLength, PieceWord};
+use crate::bench::api::{Cut, PieceLength};
 
 /// Every line of the cut list.
 pub(super) fn cuts(cuts: &[basket::cuts::Cut], words: &Words) -> Vec<Cut> {
@@ -36,11 +36,7 @@ fn shape(cut: &basket::cuts::Cut, words: &Words) -> Option<String> {
 pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
     let length = |piece, length| PieceLength { piece, length: lengths::both(words, length) };
     let every = |piece| place::every(Of::Body, piece);
-    let row = |row: u32| {
-        let piece = every(Piece::Row { row, weaver: 1, strand: 1 });
-        PieceWord { numbers: vec![row], ..piece }
-    };
-    let rows = basket.body.weave.each_row.iter().map(|of| length(row(of.number), of.length));
+    let rows = basket.body.weave.each_row.iter().map(|of| length(place::row(Of::Body, of.number), of.length));
     let filler = basket.body.filler().into_iter().flat_map(|filler| &filler.pieces).zip(1..);
     let filler = filler.map(|(of, number)| length(place::word(Of::Body, Piece::Filler(number)), of.length));
     let mut pieces = vec![

@@ -17,6 +17,11 @@ pub(super) fn every(of: Of, piece: Piece) -> PieceWord {
     PieceWord { numbers: Vec::new(), ..word(of, piece) }
 }
 
+/// All strands of a row.
+pub(super) fn row(of: Of, row: u32) -> PieceWord {
+    PieceWord { numbers: vec![row], ..every(of, Piece::Row { row, weaver: 1, strand: 1 }) }
+}
+
 /// The section of the pattern that says most of a piece.
 pub(super) const fn section(piece: Piece) -> &'static str {
     match piece.sort() {
@@ -37,14 +42,13 @@ pub(super) const fn section(piece: Piece) -> &'static str {
 pub(super) fn shown(basket: &Basket, place: Place) -> Vec<PieceWord> {
     let of = place.of;
     let every = |piece| every(of, piece);
-    let row = |row| PieceWord { numbers: vec![row], ..every(Piece::Row { row, weaver: 1, strand: 1 }) };
     match place.piece {
         Piece::Whole => Vec::new(),
         Piece::Floor(FloorPart::Groove) => vec![every(Piece::Floor(FloorPart::Disc))],
         Piece::Uprights => vec![every(Piece::Upright(1))],
         Piece::Weaving => vec![every(Piece::Row { row: 1, weaver: 1, strand: 1 })],
-        Piece::Course(number) => course(&basket.body, number).map(row).collect(),
-        Piece::Row { row: number, .. } => vec![row(number)],
+        Piece::Course(number) => course(&basket.body, number).map(|number| row(of, number)).collect(),
+        Piece::Row { row: number, .. } => vec![row(of, number)],
         Piece::Rim => vec![every(Piece::OuterHoop), every(Piece::InnerHoop)],
         Piece::Clamps => vec![every(Piece::Clamp(1))],
         Piece::Pins => vec![every(Piece::Pin { upright: 1 })],
