@@ -57,10 +57,11 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
   assert.equal(pdf, "%PDF-");
 
   const row = dialog.getByRole("listitem").filter({ has: page.getByRole("link", { name: "handout.html", exact: true }) });
+  // Heard on the context, so that nothing is missed while the new page is not yet at hand.
+  page.context().on("console", (message) => message.type() === "error" && page.troubles.push(message.text()));
   const [handout] = await Promise.all([page.waitForEvent("popup"), row.getByRole("link", { name: "Print" }).click()]);
-  handout.on("console", (message) => message.type() === "error" && page.troubles.push(message.text()));
-  await handout.reload();
   await handout.locator("h1").waitFor();
+  await handout.waitForLoadState();
   // The page's own style holds: without it the list of sections is a list of numbered lines.
   const style = await handout.evaluate(() => getComputedStyle(document.querySelector("nav ol") ?? document.body).display);
   assert.equal(style, "flex");
