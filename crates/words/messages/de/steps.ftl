@@ -62,7 +62,8 @@ step-dry-text-add = Auffüllen mit { $rows ->
         [one] einer weiteren Reihe
        *[other] { $rows } weiteren Reihen
     } { $weaver }.
-step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt. Dann die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt.
+step-lift-text = Die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
 
 ## Ohren
 

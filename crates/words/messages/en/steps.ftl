@@ -62,7 +62,8 @@ step-dry-text-add = Fill it with { $rows ->
         [one] one more row
        *[other] { $rows } more rows
     } of { $weaver }.
-step-dry-text-end = Thin the last few inches of the weaver and end it behind the stave above where you began, so that the top stays level. Then take out the screw and lift the basket off the mould, turning it a little to and fro: the rim needs the room inside.
+step-dry-text-end = Thin the last few inches of the weaver and end it behind the stave above where you began, so that the top stays level.
+step-lift-text = Take out the screw and lift the basket off the mould, turning it a little to and fro: the rim needs the room inside.
 
 ## Ears
 

@@ -1,5 +1,6 @@
 //! Weaving the body, letting it dry, packing it.
 
+use super::base;
 use super::stage::Stage;
 use super::step::Step;
 use super::step::count;
@@ -117,6 +118,7 @@ fn dry(basket: &Basket) -> Step {
             Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
+        .say(base::lift())
         .work(basket.hand.pace.pack + added.to_metres() * basket.hand.pace.weave_metre)
         .wait(time::BODY_DRY)
         .tools(&["tool-band", "tool-packer", "tool-screwdriver", "tool-shears"])

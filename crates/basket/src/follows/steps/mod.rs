@@ -1,7 +1,9 @@
 //! The making, step by step.
 
+mod base;
 mod body;
 mod finish;
+mod handle;
 mod prepare;
 mod rim;
 mod stage;
@@ -19,12 +21,12 @@ pub use step::Step;
 /// cut, base, staves, first rows, half, rest, dry, ears, rim, pins, lashing, handle, off, finish
 /// ```
 pub fn list(basket: &Basket) -> Vec<Step> {
-    let mut steps = vec![prepare::cut(basket), prepare::base(basket), prepare::staves(basket)];
+    let mut steps = vec![prepare::cut(basket), base::mount(basket), prepare::staves(basket)];
     steps.extend(body::steps(basket));
     steps.extend(basket.ears.as_ref().map(|ears| rim::ears(basket, ears)));
     steps.extend([rim::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
-    steps.extend(basket.handle.as_ref().map(|handle| rim::handle(basket, handle)));
-    steps.extend([finish::off_mould(basket), finish::finish(basket)]);
+    steps.extend(basket.handle.as_ref().map(|handle| handle::fit(basket, handle)));
+    steps.extend([base::plug(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
     }

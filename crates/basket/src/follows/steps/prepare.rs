@@ -1,5 +1,6 @@
-//! Cutting, the base on the mould, the staves in the groove.
+//! Cutting, and the staves in the groove.
 
+use super::base::quarters;
 use super::stage::Stage;
 use super::step::Step;
 use super::step::numbers;
@@ -31,28 +32,6 @@ pub(super) fn cut(basket: &Basket) -> Step {
         .work(f64::from(all) * basket.hand.pace.shape_stave)
         .tools(&["tool-ruler", "tool-shears", "tool-knife", "tool-sandpaper", "tool-stave-template"])
         .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"])
-}
-
-pub(super) fn base(basket: &Basket) -> Step {
-    Step::new(StepKind::Base, Stage::BaseOnMould)
-        .say(
-            Message::new("step-base-text-screw")
-                .with("diameter", basket.body.base().diameter)
-                .with("hole", basket.body.base().screw_hole),
-        )
-        .say(
-            Message::new("step-base-text-mark")
-                .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(quarters(basket))),
-        )
-        .work(basket.hand.pace.mount_base)
-        .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
-}
-
-/// The staves nearest to the quarters of the round. Marking them first halves the way over which
-/// small errors add up (the spread of a sum of independent errors grows with the root of their number).
-fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
 }
 
 pub(super) fn staves(basket: &Basket) -> Step {
