@@ -62,7 +62,7 @@ fn oval() -> Form<Ellipse> {
     let outline = Ellipse::new(150.0, 100.0);
     let foot = Length::mm(outline.girth() / TAU);
     let profile = Profile::cone(foot, foot + Length::mm(30.0), Length::mm(120.0));
-    let held = Held::Mould(Mould::of(&profile));
+    let held = Held::Mould(Mould::of(&profile, MouldPieces::One));
     Form { outline, profile, held }
 }
 

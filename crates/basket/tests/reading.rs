@@ -144,7 +144,7 @@ fn every_key_is_read() {
     let wanted =
         [Until::Rows(4), Until::Height(places[0]), Until::BelowTop(places[1]), Until::BelowTop(places[2])];
     assert_eq!(ends, wanted);
-    assert_eq!(pattern.base.wood.unwrap().name, "cherry");
+    assert_eq!(pattern.base.woods.unwrap()[0].name, "cherry");
     assert_eq!(pattern.filler, FillerPattern::None);
     let inches = |number| Some(Length::inches(number));
     let ears = EarsPattern {

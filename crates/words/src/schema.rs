@@ -62,7 +62,7 @@ impl Words {
             Takes::Text(Texts::Line) => text(r"^\s*\S.*$"),
             Takes::Text(Texts::Photo) => text(r"\.([jJ][pP][eE]?[gG]|[pP][nN][gG])$"),
             Takes::End => text(r"^\s*(mould top|height .+|.+below mould top)\s*$"),
-            Takes::Text(Texts::Paragraphs(_)) | Takes::Material(_) | Takes::Wood => name(),
+            Takes::Text(Texts::Paragraphs(_)) | Takes::Material(_) => name(),
             Takes::Length(_) => length(),
             Takes::Count(counts) => count(*counts),
             Takes::Share(shares) => share(*shares),
@@ -74,6 +74,7 @@ impl Words {
             Takes::Word(known) => words(known),
             Takes::Weave => any(weaves::ALL.iter().map(weave)),
             Takes::Materials(materials) => list(&name(), 1, materials.most),
+            Takes::Woods(most) => any([name(), list(&name(), 1, *most)]),
             Takes::Colours(most) => any([name(), list(&name(), 0, *most)]),
             Takes::WeaverColours(weavers) => {
                 let strands = any([name(), list(&name(), 1, weavers.each)]);

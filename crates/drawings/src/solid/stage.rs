@@ -67,7 +67,7 @@ impl PartGroup {
 
     /// Whether its parts are there at a stage. A basket is on its mould until it is dry and packed:
     /// beside the mould there is no room for the tails of ears and for the inner hoop.
-    fn is_there(self, stage: Stage) -> bool {
+    fn is_there(self, basket: &Basket, stage: Stage) -> bool {
         match self {
             Self::Base => stage >= Stage::BaseOnMould,
             Self::Screw => (Stage::BaseOnMould..Stage::EarsSet).contains(&stage),
@@ -82,15 +82,18 @@ impl PartGroup {
             Self::Hoops => stage >= Stage::RimClamped,
             Self::Clamps => stage == Stage::RimClamped,
             Self::Filler | Self::Lashing => stage >= Stage::Lashed,
+            Self::Handle if basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_some()) => {
+                stage >= Stage::EarsSet
+            }
             Self::Handle => stage >= Stage::Handled,
         }
     }
 }
 
 /// The groups that are there at a stage; where the wall closes there is no rim.
-pub(super) fn groups(basket: &Basket, stage: Stage) -> impl Iterator<Item = PartGroup> + use<> {
+pub(super) fn groups(basket: &Basket, stage: Stage) -> impl Iterator<Item = PartGroup> {
     let closes = basket.body.neck().closes();
-    let is_there = move |group: &PartGroup| group.is_there(stage) && !(closes && group.is_at_rim());
+    let is_there = move |group: &PartGroup| group.is_there(basket, stage) && !(closes && group.is_at_rim());
     PartGroup::ALL.into_iter().filter(is_there)
 }
 

@@ -22,6 +22,8 @@ pub enum Plate {
     Woven,
     /// The ears set.
     EarsSet,
+    /// The ends of a fixed handle set.
+    HandleSet,
     /// Both hoops bent and scarfed, above the basket.
     HoopsScarfed,
     /// From close by: the scarf of the outer hoop.
@@ -54,7 +56,7 @@ pub enum Plate {
 
 impl Plate {
     /// All of them, in making order.
-    pub const ALL: [Self; 21] = [
+    pub const ALL: [Self; 22] = [
         Self::BaseOnMould,
         Self::StavesSet,
         Self::FirstRows,
@@ -62,6 +64,7 @@ impl Plate {
         Self::Join,
         Self::Woven,
         Self::EarsSet,
+        Self::HandleSet,
         Self::HoopsScarfed,
         Self::Scarf,
         Self::RimClamped,
@@ -89,6 +92,7 @@ impl Plate {
             Self::Join => "join",
             Self::Woven => "woven",
             Self::EarsSet => "ears-set",
+            Self::HandleSet => "handle-set",
             Self::HoopsScarfed => "hoops-scarfed",
             Self::Scarf => "scarf-close-up",
             Self::RimClamped => "rim-clamped",
@@ -137,9 +141,9 @@ impl Plate {
             StepKind::Rim => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
             StepKind::Pins => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
             StepKind::Lashing => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
-            StepKind::Handle => &[Self::Handled, Self::EarWithRivet],
+            StepKind::Handle => &[Self::HandleSet, Self::Handled, Self::EarWithRivet],
             StepKind::Finish => &[Self::Finished],
-            StepKind::Cut | StepKind::OffMould => &[],
+            StepKind::Cut | StepKind::Bend | StepKind::Seal | StepKind::OffMould => &[],
         }
     }
 
@@ -148,7 +152,8 @@ impl Plate {
         match self {
             Self::Join => super::join::first(basket).is_some(),
             Self::EarsSet => basket.ears.is_some(),
-            Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
+            Self::HandleSet => basket.in_rim().is_some() && basket.ears.is_none(),
+            Self::Handled | Self::EarWithRivet => basket.rivets().is_some(),
             Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }

@@ -37,6 +37,7 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, upright, look::ears),
+        Plate::HandleSet => (Stage::EarsSet, upright, look::handle),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
         Plate::Pinned => (Stage::Pinned, upright, look::pins),

@@ -39,7 +39,15 @@ words! {
     EarMaterial = basket::pattern::EarMaterial { Brass, Oak, Bone }
     /// How two ears are placed on a count of staves.
     EarPlacing = basket::pattern::EarPlacing { OnStaves, StaveAndGap, Shared, ByAngle }
-    /// The curve of a bail.
+    /// Who bends a handle.
+    HandleMade = basket::pattern::HandleMade { Bought, Bent }
+    /// How a swinging handle meets its ears.
+    HandleJoint = basket::pattern::HandleJoint { Outside, Slot, Between }
+    /// Whether a mould comes apart.
+    MouldPieces = basket::pattern::MouldPieces { One, Several }
+    /// On which face of a base rings are turned.
+    Rings = basket::pattern::Rings { None, Out, In }
+    /// The curve of a bow.
     BailCurve = basket::pattern::BailCurve { Semicircle, ThreeCentred, HalfEllipse }
     /// How one row follows the other.
     Way = basket::pattern::Way { Continuous, RowByRow }
@@ -56,6 +64,6 @@ words! {
     }
     /// A step of the making.
     StepKind = basket::pattern::StepKind {
-        Cut, Base, Staves, FirstRows, Half, Rest, Dry, Ears, Rim, Pins, Lashing, Handle, OffMould, Finish
+        Cut, Bend, Seal, Base, Staves, FirstRows, Half, Rest, Dry, Ears, Rim, Pins, Lashing, Handle, OffMould, Finish
     }
 }

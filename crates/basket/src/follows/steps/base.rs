@@ -6,15 +6,46 @@ use super::step::numbers;
 use super::time;
 use crate::basket::Basket;
 use crate::message::Message;
-use crate::pattern::StepKind;
+use crate::pattern::{MouldPieces, Rings, StepKind};
+
+/// Sealing it before the weaving, where that is wanted.
+pub(super) fn seal(basket: &Basket) -> Option<Step> {
+    let step = || {
+        Step::new(StepKind::Seal, Stage::Prepared)
+            .say(Message::new("step-seal-text-sand"))
+            .say(Message::new("step-seal-text-coat"))
+            .work(basket.hand.pace.coat)
+            .wait(time::SHELLAC_DRY)
+            .tools(&["tool-sandpaper", "tool-dust-mask", "tool-brush"])
+            .cautions(&["caution-sanding-dust", "caution-shellac"])
+    };
+    basket.body.base().sealed.then(step)
+}
 
 pub(super) fn mount(basket: &Basket) -> Step {
-    Step::new(StepKind::Base, Stage::BaseOnMould)
+    let (base, mould) = (basket.body.base(), basket.body.form.mould());
+    let several = mould.pieces == MouldPieces::Several;
+    let rings = match base.rings {
+        Rings::None => None,
+        Rings::Out => Some("step-base-text-rings-out"),
+        Rings::In => Some("step-base-text-rings-in"),
+    };
+    let guard = if base.sealed { "step-base-text-guard" } else { "step-base-text-guard-bare" };
+    let mut step = Step::new(StepKind::Base, Stage::BaseOnMould)
+        .say_if(!base.sealed, || Message::new("step-base-text-sand"))
+        .say_if(several, || Message::new("step-base-text-pieces"))
         .say(
             Message::new("step-base-text-screw")
-                .with("diameter", basket.body.base().diameter)
-                .with("hole", basket.body.base().screw_hole),
+                .with("diameter", base.diameter)
+                .with("hole", base.screw_hole),
         )
+        .say_if(!base.strips.is_empty(), || {
+            Message::new("step-base-text-strips")
+                .with("woods", base.woods())
+                .with("width", base.strip_width())
+        });
+    step.text.extend(rings.map(Message::new));
+    step.say(Message::new(guard))
         .say(
             Message::new("step-base-text-mark")
                 .with("count", basket.body.uprights().count)
@@ -22,6 +53,9 @@ pub(super) fn mount(basket: &Basket) -> Step {
         )
         .work(basket.hand.pace.mount_base)
         .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
+        .tools(if several { &["tool-band"] } else { &[] })
+        .tools(if base.sealed { &[] } else { &["tool-sandpaper", "tool-dust-mask"] })
+        .caution_if(!base.sealed, "caution-sanding-dust")
 }
 
 /// The staves nearest to the quarters of the round. Marking them first halves the way over which
@@ -31,12 +65,16 @@ pub(super) fn quarters(basket: &Basket) -> [u32; 4] {
 }
 
 /// Taking the basket off its mould.
-pub(super) fn lift() -> Message {
-    Message::new("step-lift-text")
+pub(super) fn lift(basket: &Basket) -> Message {
+    basket.body.form.mould().core().map_or_else(
+        || Message::new("step-lift-text"),
+        |core| Message::new("step-lift-text-pieces").with("core", core),
+    )
 }
 
 pub(super) fn plug(basket: &Basket) -> Step {
-    let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
+    let on_ears = basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_none());
+    let stage = if on_ears { Stage::Handled } else { Stage::Lashed };
     Step::new(StepKind::OffMould, stage)
         .say(Message::new("step-off-text-lift"))
         .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
@@ -47,6 +85,6 @@ pub(super) fn plug(basket: &Basket) -> Step {
         }))
         .work(basket.hand.pace.off_mould)
         .wait(time::GLUE_DRY)
-        .tools(&["tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
+        .tools(&["tool-glue", "tool-mallet", "tool-saw", "tool-sandpaper", "tool-dust-mask"])
         .cautions(&["caution-glue", "caution-sanding-dust"])
 }

@@ -118,7 +118,7 @@ fn dry(basket: &Basket) -> Step {
             Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
-        .say(base::lift())
+        .say(base::lift(basket))
         .work(basket.hand.pace.pack + added.to_metres() * basket.hand.pace.weave_metre)
         .wait(time::BODY_DRY)
         .tools(&["tool-band", "tool-packer", "tool-screwdriver", "tool-shears"])

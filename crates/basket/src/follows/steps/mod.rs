@@ -18,14 +18,23 @@ pub use step::Step;
 /// least usual ones.
 ///
 /// ```text
-/// cut, base, staves, first rows, half, rest, dry, ears, rim, pins, lashing, handle, off, finish
+/// cut, bend, seal, base, staves, first rows, half, rest, dry, ears, rim, pins, lashing, handle, off, finish
+/// ```
+///
+/// A fixed handle stands in the place of the ears.
+/// ```text
+/// dry, handle, rim
 /// ```
 pub fn list(basket: &Basket) -> Vec<Step> {
-    let mut steps = vec![prepare::cut(basket), base::mount(basket), prepare::staves(basket)];
+    let mut steps = vec![prepare::cut(basket)];
+    steps.extend(handle::bend(basket));
+    steps.extend(base::seal(basket));
+    steps.extend([base::mount(basket), prepare::staves(basket)]);
     steps.extend(body::steps(basket));
     steps.extend(basket.ears.as_ref().map(|ears| rim::ears(basket, ears)));
+    steps.extend(handle::into_rim(basket));
     steps.extend([rim::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
-    steps.extend(basket.handle.as_ref().map(|handle| handle::fit(basket, handle)));
+    steps.extend(handle::on_ears(basket));
     steps.extend([base::plug(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
