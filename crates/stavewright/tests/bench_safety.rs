@@ -323,6 +323,20 @@ fn a_basket_of_absurd_size_is_refused_or_told_in_time() {
     bench.assert_lives();
 }
 
+/// More crossings than are drawn one by one: pictures and drawings are plainer, only the chart is not there.
+#[test]
+fn a_very_large_basket_is_drawn_plainer() {
+    let bench = Served::start();
+    let source = "title = \"Silo\"\nunits = \"mm\"\n[mould]\nbase = \"1500\"\nrim = \"1700\"\nheight = \"1200\"\n\
+                  [staves]\ncount = 601\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 120 }]\n";
+    let look = json!({ "source": source, "name": "section" });
+    for path in ["picture", "drawing"] {
+        let answer = bench.ask("POST", &format!("/api/{path}"), Some(&look));
+        assert_eq!(answer.status, 200, "{path}");
+    }
+    bench.ask("POST", "/api/chart", Some(&look)).assert_refused(422);
+}
+
 #[test]
 fn two_hundred_requests_at_once_are_all_answered() {
     let bench = Served::start();
