@@ -19,7 +19,8 @@ pub use step::Step;
 /// cut, base, staves, first rows, half, rest, dry, ears, rim, pins, lashing, handle, off, finish
 /// ```
 pub fn list(basket: &Basket) -> Vec<Step> {
-    let mut steps = vec![prepare::cut(basket), prepare::base(basket), prepare::staves(basket)];
+    let mut steps = Vec::from_iter(prepare::cut(basket));
+    steps.extend([prepare::base(basket), prepare::staves(basket)]);
     steps.extend(body::steps(basket));
     steps.extend(basket.ears.as_ref().map(|ears| rim::ears(basket, ears)));
     steps.extend([rim::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
