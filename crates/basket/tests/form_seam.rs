@@ -5,6 +5,7 @@ use std::f64::consts::{FRAC_PI_2, TAU};
 
 use basket::Length;
 use basket::form::{Form, Held, Mould, Outline, OutlinePoint, Profile};
+use basket::pattern::MouldPieces;
 
 /// Steps over which its length is summed.
 const STEPS: usize = 20_000;

@@ -9,8 +9,8 @@ use basket::form;
 use basket::lashing::Lashing;
 use basket::measure::Length;
 use basket::pattern::{
-    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, MouldPieces, Outline,
-    Side,
+    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, MouldPieces,
+    Outline, Side,
 };
 use basket::stock::{Catalogue, Kind};
 use basket::uprights::Uprights;

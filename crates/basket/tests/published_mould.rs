@@ -26,7 +26,11 @@ fn drawn(base: f64, rim: f64, height: f64, side: Side) -> form::Form {
 fn taped(girths: &[(f64, f64)]) -> form::Form {
     let girths =
         girths.iter().map(|(height, girth)| Girth { height: mm(*height), girth: mm(*girth) }).collect();
-    form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: MouldForm::Girths(girths), pieces: MouldPieces::One })
+    form::Form::on_mould(&MouldPattern {
+        outline: Outline::Round,
+        form: MouldForm::Girths(girths),
+        pieces: MouldPieces::One,
+    })
 }
 
 /// A mould that swells and narrows again, as a tape would measure it.

@@ -14,6 +14,7 @@ pub mod keys;
 mod mould;
 mod note;
 pub mod read;
+mod ready;
 mod rim;
 mod rule;
 mod staves;
@@ -29,6 +30,7 @@ pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
+pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
@@ -73,6 +75,8 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What lies ready before the making begins.
+    pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
     /// Materials that the maker added or measured again; they stand before the catalogue's.

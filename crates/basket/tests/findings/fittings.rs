@@ -152,6 +152,51 @@ fn handle_uneven() {
     both_sides("handle-uneven", Care, &[placing, ("staves.count", "31")], &[placing, ("staves.count", "79")]);
 }
 
+/// The hole is 5/8 in above the rim, and 1/2 in of wood goes down from it: 1/8 in shows. A quarter is the
+/// most that is usual (common practice).
+#[test]
+fn ear_shows() {
+    let shows = |much: &'static str| [("handle.shows", much)];
+    both_sides("ear-shows", Note, &shows("\"3/8 in\""), &shows("\"1/4 in\""));
+    both_sides("ear-shows", Note, &[("ears.hole", "\"1 in\"")], &[]);
+}
+
+/// A hole of 0.134 in and 0.2 mm wants one and a half times 3.6 mm beyond its middle.
+#[test]
+fn handle_end_short() {
+    let shows = |much: &'static str| [("handle.shows", much)];
+    both_sides("handle-end-short", Care, &shows("\"1/2 in\""), &shows("\"3/8 in\""));
+}
+
+/// An ear of 1/16 in in a slot 0.4 mm wider leaves (3.175 − 1.988)/2 = 0.59 mm of a handle of 1/8 in on
+/// each side, and 1.39 mm of one of 3/16 in; 3/64 in is 1.19 mm. In halves, 1/16 in of 1/8 in is left.
+#[test]
+fn handle_cheek_thin() {
+    let [slot, between] = [("handle.joint", "\"slot\""), ("handle.joint", "\"between\"")];
+    let thick = |thickness: &'static str| ("handle.thickness", thickness);
+    both_sides("handle-cheek-thin", Care, &[slot, thick("\"1/8 in\"")], &[slot, thick("\"3/16 in\"")]);
+    both_sides("handle-cheek-thin", Stop, &[slot, thick("\"1/16 in\"")], &[slot, thick("\"3/16 in\"")]);
+    both_sides("handle-cheek-thin", Care, &[between, thick("\"1/16 in\"")], &[between, thick("\"1/8 in\"")]);
+}
+
+/// The rim of the basket lies 3 1/4 in up the mould, a little more along its wall.
+#[test]
+fn handle_ends_long() {
+    let fixed = ("handle", "{ kind = \"fixed\" }");
+    let ends = |long: &'static str| ("handle.ends", long);
+    both_sides("handle-ends-long", Stop, &[fixed, ends("\"6 in\"")], &[fixed, ends("\"2 in\"")]);
+}
+
+/// A knob of 1 1/4 in reaches its 5/8 in down to the rim's top; one of 3/4 in leaves a quarter.
+#[test]
+fn knob_fouls_rim() {
+    let knob = ("handle.kind", "\"knob\"");
+    let wide = |width: &'static str| ("handle.width", width);
+    both_sides("knob-fouls-rim", Stop, &[knob, wide("\"1 1/2 in\"")], &[knob, wide("\"3/4 in\"")]);
+    let hole = ("ears.hole", "\"10.5 mm\"");
+    both_sides("knob-fouls-rim", Care, &[knob, hole], &[knob]);
+}
+
 #[test]
 fn rivet_too_short() {
     let draft = basket(&pattern(&[]));

@@ -8,6 +8,10 @@ step-cut-text-staves = { $all } Stücke von { $length } Länge schneiden: { $cou
         [one] eines als Ersatz
        *[other] { $spares } als Ersatz
     }.
+step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten: { $count } für den Korb und { $spares ->
+        [one] eine als Ersatz
+       *[other] { $spares } als Ersatz
+    }. Die dünnsten als Ersatz beiseitelegen.
 step-cut-text-taper = Jedes zum Fuß hin verjüngen. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
 step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
@@ -39,6 +43,10 @@ step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } S
 ## Staken
 
 step-staves = Die Staken setzen
+step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten und verjüngt: { $count } für den Korb und { $spares ->
+        [one] eine als Ersatz
+       *[other] { $spares } als Ersatz
+    }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
 step-staves-text-soak = Die Staken ({ $stock }) einweichen und in einem feuchten Tuch durchziehen lassen. Sie sind so weit, wenn sich der Fuß lautlos biegt.
 step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und zeigt zur Mitte.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.

@@ -8,6 +8,10 @@ step-cut-text-staves = Cut { $all } pieces { $length } long: { $count } for the 
         [one] one spare
        *[other] { $spares } spares
     }.
+step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Set the thinnest aside as spares.
 step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
 step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
 
@@ -39,6 +43,10 @@ step-base-text-mark = Mark the edge of the base with the spacing strip for { $co
 ## Staves
 
 step-staves = Set the staves
+step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tapered: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Count them, lay the narrow ends to one side and try a few in the groove.
 step-staves-text-soak = Soak the staves ({ $stock }) and let them mellow in a damp towel. They are ready when the foot bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.

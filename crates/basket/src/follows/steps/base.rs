@@ -6,9 +6,9 @@ use super::step::numbers;
 use super::time;
 use crate::basket::Basket;
 use crate::message::Message;
-use crate::pattern::{MouldPieces, Rings, StepKind};
+use crate::pattern::{MouldPieces, Ready, Rings, StepKind};
 
-/// Sealing it before the weaving, where that is wanted.
+/// Sealing it before the weaving, where that is wanted and not done.
 pub(super) fn seal(basket: &Basket) -> Option<Step> {
     let step = || {
         Step::new(StepKind::Seal, Stage::Prepared)
@@ -19,7 +19,7 @@ pub(super) fn seal(basket: &Basket) -> Option<Step> {
             .tools(&["tool-sandpaper", "tool-dust-mask", "tool-brush"])
             .cautions(&["caution-sanding-dust", "caution-shellac"])
     };
-    basket.body.base().sealed.then(step)
+    (basket.body.base().sealed && !basket.ready.has(Ready::Base)).then(step)
 }
 
 pub(super) fn mount(basket: &Basket) -> Step {
@@ -31,8 +31,9 @@ pub(super) fn mount(basket: &Basket) -> Step {
         Rings::In => Some("step-base-text-rings-in"),
     };
     let guard = if base.sealed { "step-base-text-guard" } else { "step-base-text-guard-bare" };
+    let sand = !base.sealed && !basket.ready.has(Ready::Base);
     let mut step = Step::new(StepKind::Base, Stage::BaseOnMould)
-        .say_if(!base.sealed, || Message::new("step-base-text-sand"))
+        .say_if(sand, || Message::new("step-base-text-sand"))
         .say_if(several, || Message::new("step-base-text-pieces"))
         .say(
             Message::new("step-base-text-screw")
@@ -54,8 +55,8 @@ pub(super) fn mount(basket: &Basket) -> Step {
         .work(basket.hand.pace.mount_base)
         .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
         .tools(if several { &["tool-band"] } else { &[] })
-        .tools(if base.sealed { &[] } else { &["tool-sandpaper", "tool-dust-mask"] })
-        .caution_if(!base.sealed, "caution-sanding-dust")
+        .tools(if sand { &["tool-sandpaper", "tool-dust-mask"] } else { &[] })
+        .caution_if(sand, "caution-sanding-dust")
 }
 
 /// The staves nearest to the quarters of the round. Marking them first halves the way over which

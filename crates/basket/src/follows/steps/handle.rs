@@ -6,12 +6,12 @@ use super::time;
 use crate::basket::Basket;
 use crate::fittings::{Bow, FixedHandle, Fold, Handle, Knobs, SwingHandle};
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, HandleJoint, HandleMade, StepKind};
+use crate::pattern::{EarMaterial, HandleJoint, HandleMade, Ready, StepKind};
 use crate::term::Term;
 
-/// Bending it, where the maker bends it. It dries on its form while the basket is woven.
+/// Bending it, where the maker bends it and it is not done. It dries on its form while the basket is woven.
 pub(super) fn bend(basket: &Basket) -> Option<Step> {
-    let bow = basket.bow().filter(|bow| bow.made == HandleMade::Bent)?;
+    let bow = basket.bow().filter(|bow| !comes_bent(basket, bow))?;
     let layers = basket.swing().is_some_and(|swing| swing.joint == HandleJoint::Between);
     let shape = if layers { "step-bend-text-halves" } else { "step-bend-text-shape" };
     let step = Step::new(StepKind::Bend, Stage::Prepared)
@@ -36,6 +36,11 @@ pub(super) fn bend(basket: &Basket) -> Option<Step> {
         ])
         .cautions(&["caution-knife", "caution-steam", "caution-sanding-dust"]);
     Some(if layers { step.tools(&["tool-glue"]).cautions(&["caution-glue"]) } else { step })
+}
+
+/// Whether it is bent before the making begins.
+fn comes_bent(basket: &Basket, bow: &Bow) -> bool {
+    bow.made == HandleMade::Bought || basket.ready.has(Ready::Handle)
 }
 
 /// What a bow measures when it is bent.
@@ -76,7 +81,7 @@ fn fit(basket: &Basket, handle: &SwingHandle) -> Step {
     let fitting = if slotted { 2.0 } else { 1.0 };
     let rivets = &handle.rivets;
     let step = Step::new(StepKind::Handle, Stage::Handled)
-        .say_if(handle.bow.made == HandleMade::Bought, || bent(&handle.bow, "step-handle-text-bought"))
+        .say_if(comes_bent(basket, &handle.bow), || bent(&handle.bow, "step-handle-text-bought"))
         .say(
             Message::new(joint)
                 .with("end", handle.bow.beyond())
@@ -149,7 +154,7 @@ fn set(basket: &Basket, handle: &FixedHandle) -> Step {
     let staves = numbers([first.stave, second.stave]);
     let rim = basket.body.rim();
     Step::new(StepKind::Handle, Stage::EarsSet)
-        .say_if(handle.bow.made == HandleMade::Bought, || bent(&handle.bow, "step-handle-text-bought-fixed"))
+        .say_if(comes_bent(basket, &handle.bow), || bent(&handle.bow, "step-handle-text-bought-fixed"))
         .say(
             Message::new("step-handle-text-ends")
                 .with("leg", handle.leg)

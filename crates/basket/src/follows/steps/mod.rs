@@ -26,7 +26,7 @@ pub use step::Step;
 /// dry, handle, rim
 /// ```
 pub fn list(basket: &Basket) -> Vec<Step> {
-    let mut steps = vec![prepare::cut(basket)];
+    let mut steps = Vec::from_iter(prepare::cut(basket));
     steps.extend(handle::bend(basket));
     steps.extend(base::seal(basket));
     steps.extend([base::mount(basket), prepare::staves(basket)]);

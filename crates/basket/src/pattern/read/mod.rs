@@ -31,7 +31,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{HandlePattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, HandlePattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -76,6 +76,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let handle = handle::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
+    let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
     Some(Pattern {
         title: title?,
@@ -92,6 +93,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         ears,
         handle,
         finish,
+        ready,
         notes,
         materials,
     })
