@@ -119,7 +119,16 @@ fn all_but_lists_have_a_field_in_making_order() {
     let rim = fields.iter().filter(|field| field.group == Group::Rim).map(|field| field.key.path());
     assert_eq!(
         rim.collect::<Vec<_>>(),
-        ["rim.stock", "rim.inner", "rim.lap", "filler", "filler.stock", "pins.stock", "pins.every"]
+        [
+            "rim.hoops",
+            "rim.stock",
+            "rim.inner",
+            "rim.lap",
+            "filler",
+            "filler.stock",
+            "pins.stock",
+            "pins.every"
+        ]
     );
 }
 
@@ -146,6 +155,8 @@ fn what_is_usual_is_what_is_chosen() {
         "base.groove.depth",
         "base.screw",
         "staves.oval",
+        "ears.way",
+        "ears.placing",
         "lashing.style",
         "lashing.tail",
         "pins.every",

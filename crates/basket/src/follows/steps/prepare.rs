@@ -11,13 +11,14 @@ use crate::pattern::{OvalSide, StepKind};
 pub(super) fn cut(basket: &Basket) -> Step {
     let staves = basket.body.staves();
     let parts = &staves.length_parts;
-    let all = staves.uprights.count.saturating_add(staves.spares);
+    let count = basket.staves_to_cut();
+    let all = count.saturating_add(staves.spares);
     Step::new(StepKind::Cut, Stage::Prepared)
         .say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
         .say(
             Message::new("step-cut-text-staves")
                 .with("all", all)
-                .with("count", staves.uprights.count)
+                .with("count", count)
                 .with("spares", staves.spares)
                 .with("length", staves.length),
         )
