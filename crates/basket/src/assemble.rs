@@ -103,6 +103,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         ears,
         handle,
         finish: pattern.finish,
+        ready: pattern.ready.clone(),
         notes: pattern.notes.clone(),
         hand: hand.clone(),
         choices: making.take_choices(),

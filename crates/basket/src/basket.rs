@@ -5,7 +5,7 @@ use crate::hand::Hand;
 use crate::measure::Length;
 use crate::parts::fittings::{Ears, Handle};
 use crate::parts::vessel::Vessel;
-use crate::pattern::{Finish, Language, Note, Units};
+use crate::pattern::{AllReady, Finish, Language, Note, Units};
 use crate::piece::Of;
 
 /// Everything computed for one basket, and nothing that follows from it. A plain value: nothing in it
@@ -28,6 +28,8 @@ pub struct Basket {
     pub handle: Option<Handle>,
     /// What protects it.
     pub finish: Finish,
+    /// What lies ready before the making begins.
+    pub ready: AllReady,
     /// The maker's own words and photographs for the steps.
     pub notes: Vec<Note>,
     /// The hand that it was computed for.

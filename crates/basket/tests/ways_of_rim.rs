@@ -265,3 +265,25 @@ fn what_contradicts_the_way_is_refused() {
     of("way = \"as-stave\"\ntail = \"2 in\"", "`ears.tail` of ears that run down as staves");
     of("way = \"woven\"", "did you mean `woven-in`?");
 }
+
+/// A class kit: what lies ready is taken and not made.
+#[test]
+fn rings_and_ears_that_lie_ready_shorten_their_steps() {
+    let with = |ready: &str| {
+        let text = format!(
+            "title = \"Kit\"\nunits = \"in\"\nready = [{ready}]\n\
+             mould = {{ base = \"5\", rim = \"8\", height = \"4\", side = \"bowl\" }}\n[ears]\n"
+        );
+        let pattern = pattern::read(&text, Catalogue::built_in()).expect("the pattern reads");
+        Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL)
+    };
+    let (made, kit) = (with(""), with("\"rings\", \"ears\""));
+    assert!(kinds(&made).contains(&Rings) && !kinds(&kit).contains(&Rings));
+    assert!(!kit.basket.stages().contains(&Stage::RingsMade));
+    says(step(&kit, Rim), "step-rim-text-ready-outer");
+    let (saws, takes) = (step(&made, Ears), step(&kit, Ears));
+    says(takes, "step-ears-text-ready");
+    assert!(saws.work_minutes > takes.work_minutes && takes.work_minutes > 0.0);
+    assert_eq!((takes.tools.as_slice(), takes.cautions.len()), (&["tool-ruler", "tool-pencil"][..], 0));
+    assert!(has(&saws.tools, "tool-saw") && has(&saws.cautions, "caution-brass"));
+}

@@ -29,6 +29,7 @@ interface Item {
 export class Bar {
   readonly node: HTMLElement;
   readonly #title = el("span", { class: "title-text" });
+  readonly #file = el("span", { class: "title-file" });
   readonly #state = el("span", { class: "title-state" });
   readonly #undo: HTMLButtonElement;
   readonly #redo: HTMLButtonElement;
@@ -39,7 +40,7 @@ export class Bar {
     this.#undo = sign("undo", () => bench.undo());
     this.#redo = sign("redo", () => bench.redo());
     this.#save = el("button", { type: "button", class: "save", onclick: () => void files.save() }, t("bench-save"));
-    const title = el("button", { type: "button", class: "title", onclick: () => this.#shelf() }, this.#title, this.#state);
+    const title = el("button", { type: "button", class: "title", onclick: () => this.#shelf() }, this.#title, el("span", { class: "title-below" }, this.#file, this.#state));
     attribute(title, "aria-haspopup", "dialog");
     const wide = el(
       "div",
@@ -63,6 +64,7 @@ export class Bar {
     const { name } = bench.document.value;
     const title = bench.shown.value?.title ?? name ?? t("bench-new-title");
     say(this.#title, title);
+    say(this.#file, name === null ? "" : `${name}.toml`);
     say(this.#state, t(bench.onFile ? "bench-state-saved" : "bench-state-unsaved"));
     document.title = t("bench-page-title", { title });
     const { undoable, redoable } = bench.history;

@@ -21,33 +21,6 @@ export function openDialog(heading: string, kind: string, ...content: Node[]): H
   return dialog;
 }
 
-/** Asks for a name. Settles with nothing when the dialog is closed. */
-export function askName(heading: string, button: string, proposed: string): Promise<string | undefined> {
-  return new Promise((resolve) => {
-    const id = newId("name");
-    const input = el("input", { type: "text", id, value: proposed, required: true, autocomplete: "off", spellcheck: "false" });
-    let name: string | undefined;
-    const form = el(
-      "form",
-      {
-        class: "stack",
-        onsubmit: (event: SubmitEvent) => {
-          event.preventDefault();
-          name = input.value.trim();
-          dialog.close();
-        },
-      },
-      el("label", { for: id }, t("bench-name")),
-      input,
-      el("p", { class: "hint" }, t("bench-name-hint")),
-      el("div", { class: "row" }, el("button", { type: "submit" }, button)),
-    );
-    const dialog = openDialog(heading, "small", form);
-    dialog.addEventListener("close", () => resolve(name === "" ? undefined : name));
-    input.select();
-  });
-}
-
 /** Asks for one of several answers. Settles with nothing when the dialog is closed. */
 export function choose<Answer extends string>(
   heading: string,

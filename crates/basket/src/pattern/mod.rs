@@ -13,6 +13,7 @@ pub mod keys;
 mod mould;
 mod note;
 pub mod read;
+mod ready;
 mod rim;
 mod rule;
 mod staves;
@@ -27,6 +28,7 @@ pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, Hand
 pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
+pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
@@ -71,6 +73,8 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What lies ready before the making begins.
+    pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
     /// Materials that the maker added or measured again; they stand before the catalogue's.

@@ -27,6 +27,8 @@ words! {
     Units = basket::pattern::Units { Inches, Millimetres }
     /// What protects the finished basket.
     Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil }
+    /// What lies ready before the making begins.
+    Ready = basket::pattern::Ready { StavesCut, StavesTapered, Rings, Handle, Ears, Base }
     /// Which vessel of a basket.
     Of = basket::Of { Body, Lid }
     /// Which face of a stave looks out.

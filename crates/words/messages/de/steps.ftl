@@ -8,18 +8,27 @@ step-cut-text-staves = { $all } Stücke von { $length } Länge schneiden: { $cou
         [one] eines als Ersatz
        *[other] { $spares } als Ersatz
     }.
+step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten: { $count } für den Korb und { $spares ->
+        [one] eine als Ersatz
+       *[other] { $spares } als Ersatz
+    }. Die dünnsten als Ersatz beiseitelegen.
 step-cut-text-taper = Jedes zum Fuß hin verjüngen. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
 step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
 ## Boden
 
 step-base = Den Boden auf der Form befestigen
-step-base-text-screw = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt. Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-sand = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt.
+step-base-text-screw = Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
 step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } Staken anzeichnen. Mit den Vierteln beginnen, an den Staken { $quarters }; dann jedes Viertel füllen. So summieren sich die Fehler nicht.
 
 ## Staken
 
 step-staves = Die Staken setzen
+step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten und verjüngt: { $count } für den Korb und { $spares ->
+        [one] eine als Ersatz
+       *[other] { $spares } als Ersatz
+    }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
 step-staves-text-soak = Die Staken ({ $stock }) einweichen und in einem feuchten Tuch durchziehen lassen. Sie sind so weit, wenn sich der Fuß lautlos biegt.
 step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und zeigt zur Mitte.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
@@ -70,6 +79,7 @@ step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und i
 
 step-ears = Die Ohren machen und setzen
 step-ears-text-make = Zwei Ohren aus { $material } sägen: { $length } lang, { $width } breit, { $thickness } dick. Oben runden und alle Kanten brechen.
+step-ears-text-ready = Die zwei Ohren nehmen, die bereitliegen: { $material }, { $length } lang, { $width } breit, { $thickness } dick. Nachsehen, dass keine Kante scharf ist.
 step-ears-text-shave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter auf { $blade } abschnitzen und das Ende auf { $tip } auslaufen lassen.
 step-ears-text-shave-stave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter zu einer Stake abschnitzen: { $blade } dick, { $width } breit, am Fuß wie die anderen auf { $foot } verjüngt.
 step-ears-text-narrow = Den Teil, der unter den Rand kommt, auf { $width } verschmälern, die Breite einer Stake, damit der Flechtfaden daneben vorbeigeht.
@@ -108,6 +118,8 @@ step-rim-text-clamp = Die Reifen einweichen, etwas enger als der Rand biegen und
 step-rim-text-dry = Die Schäftungen an den geklammerten Reifen anzeichnen und anpassen. Alles über Nacht in den Klammern trocknen lassen.
 step-rim-text-ring-outer = Den Außenring über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
 step-rim-text-ring-inner = Den Innenring innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-ready-outer = Den Außenring nehmen, der bereitliegt, innen { $across } weit. Ihn über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
+step-rim-text-ready-inner = Den Innenring nehmen, außen { $across } weit, und ihn innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
 step-rim-text-bought-outer = Den Außenring anprobieren: Er soll innen { $across } weit sein und mit leichtem Druck über die Spitzen gehen. Seine Unterkante auf die letzte Reihe setzen ({ $height } die Form hinauf), seinen Stoß zwischen die Staken { $from } und { $to }.
 step-rim-text-bought-inner = Den Innenring anprobieren: Er soll außen { $across } weit sein. Ihn innen einsetzen, auf gleicher Höhe mit dem äußeren, seinen Stoß zwischen den Staken { $from } und { $to }, weg von dem anderen. Einen zu engen Ring an der flachen Seite schleifen; ein loser zeigt sich beim Klammern als Lücken: ihn austauschen.
 step-rim-text-ring-clamp = Beide Ringe ringsum zusammenklammern. An den Ohren anfangen, ohne Ohren gegenüber einem Stoß, und jede Lücke zwischen Ring und Stake zudrücken.

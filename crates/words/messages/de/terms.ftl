@@ -140,6 +140,12 @@ finish-none = unbehandelt
 finish-shellac = Schellack
 finish-stain-and-shellac = Beize, dann Schellack
 finish-oil = trocknendes Öl
+ready-staves-cut = Staken, zugeschnitten
+ready-staves-tapered = Staken, zugeschnitten und verjüngt
+ready-rings = Reifen, als geleimte Ringe
+ready-handle = Henkel, gebogen
+ready-ears = Ohren, fertig geformt
+ready-base = Boden, mit Nut, geschliffen
 
 every-stave = jede Stake
 every-other-stave = jede zweite Stake

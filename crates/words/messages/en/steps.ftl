@@ -8,18 +8,27 @@ step-cut-text-staves = Cut { $all } pieces { $length } long: { $count } for the 
         [one] one spare
        *[other] { $spares } spares
     }.
+step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Set the thinnest aside as spares.
 step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
 step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
 
 ## Base
 
 step-base = Fix the base on the mould
-step-base-text-screw = Sand the base smooth now, while it can be held flat. Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-sand = Sand the base smooth now, while it can be held flat.
+step-base-text-screw = Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
 step-base-text-mark = Mark the edge of the base with the spacing strip for { $count } staves. Begin with the quarters, at staves { $quarters }; then fill each quarter. Errors do not add up that way.
 
 ## Staves
 
 step-staves = Set the staves
+step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tapered: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Count them, lay the narrow ends to one side and try a few in the groove.
 step-staves-text-soak = Soak the staves ({ $stock }) and let them mellow in a damp towel. They are ready when the foot bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
@@ -70,6 +79,7 @@ step-dry-text-end = Thin the last few inches of the weaver and end it behind the
 
 step-ears = Make and set the ears
 step-ears-text-make = Saw two ears from { $material }: { $length } long, { $width } wide, { $thickness } thick. Round the top and break all edges.
+step-ears-text-ready = Take the two ears that lie ready: { $material }, { $length } long, { $width } wide, { $thickness } thick. Look that no edge is sharp.
 step-ears-text-shave = Saw a shoulder { $shoulder } deep into both faces, { $shaved } above the lower end: it will rest on the hoops. Shave everything below it to { $blade }, and let the end run out to { $tip }.
 step-ears-text-shave-stave = Saw a shoulder { $shoulder } deep into both faces, { $shaved } above the lower end: it will rest on the hoops. Shave everything below it to a stave: { $blade } thick, { $width } wide, tapered at the foot to { $foot } like the others.
 step-ears-text-narrow = Narrow the part that goes below the rim to { $width }, the width of a stave, so that the weaver passes beside it.
@@ -108,6 +118,8 @@ step-rim-text-clamp = Soak the hoops, bend them a little tighter than the rim, a
 step-rim-text-dry = Mark and fit the scarfs while the hoops are clamped. Let all of it dry in the clamps overnight.
 step-rim-text-ring-outer = Slip the outer ring over the tips, its lower edge on the last row ({ $height } up the mould), its scarf between staves { $from } and { $to }.
 step-rim-text-ring-inner = Set the inner ring inside, flat side to the staves and level with the outer one, its scarf between staves { $from } and { $to }, away from the other.
+step-rim-text-ready-outer = Take the outer ring that lies ready, { $across } across inside. Slip it over the tips, its lower edge on the last row ({ $height } up the mould), its scarf between staves { $from } and { $to }.
+step-rim-text-ready-inner = Take the inner ring, { $across } across outside, and set it inside, flat side to the staves and level with the outer one, its scarf between staves { $from } and { $to }, away from the other.
 step-rim-text-bought-outer = Try the outer ring: it should be { $across } across inside and go over the tips with a light push. Set its lower edge on the last row ({ $height } up the mould), its joint between staves { $from } and { $to }.
 step-rim-text-bought-inner = Try the inner ring: it should be { $across } across outside. Set it inside, level with the outer one, its joint between staves { $from } and { $to }, away from the other. Sand a ring that is too tight at its flat side; one that is loose shows as gaps when it is clamped: change it.
 step-rim-text-ring-clamp = Clamp both rings together all round. Begin at the ears or, without ears, opposite a joint, and press out every gap between ring and stave.

@@ -140,6 +140,12 @@ finish-none = left bare
 finish-shellac = shellac
 finish-stain-and-shellac = stain, then shellac
 finish-oil = drying oil
+ready-staves-cut = staves, cut to length
+ready-staves-tapered = staves, cut and tapered
+ready-rings = hoops, as glued rings
+ready-handle = handle, bent
+ready-ears = ears, shaped
+ready-base = base, with its groove, sanded
 
 every-stave = every stave
 every-other-stave = every other stave

@@ -6,29 +6,47 @@ use crate::basket::Basket;
 use crate::fittings::{Ears, WovenIn};
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, EarPlacing, EarWay, StepKind};
+use crate::pattern::{EarMaterial, EarPlacing, EarWay, Ready, StepKind};
 use crate::term::Term;
+
+/// Share of the work on an ear that setting it is (common practice).
+const SET: f64 = 0.25;
 
 /// The step of the ears, wherever it comes in the making.
 pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
     let mut step = Step::new(StepKind::Ears, Stage::EarsSet);
-    step.text.extend(made(basket, ears));
+    let work = 2.0 * basket.hand.pace.ear;
+    step = if basket.ready.has(Ready::Ears) {
+        step.text.push(sized("step-ears-text-ready", ears));
+        step.work(work * SET)
+    } else {
+        step.text.extend(made(basket, ears));
+        step.work(work).tools(tools(ears.material)).cautions(cautions(ears.material))
+    };
     step.text.extend(placed(basket, ears));
     step.text.extend(set(basket, ears));
-    step.work(2.0 * basket.hand.pace.ear).tools(tools(ears)).cautions(cautions(ears.material))
+    let pushed = ears.way == EarWay::PushedDown;
+    step.tools(if pushed {
+        &["tool-ruler", "tool-pencil", "tool-awl"]
+    } else {
+        &["tool-ruler", "tool-pencil"]
+    })
+}
+
+/// An ear with its sizes.
+fn sized(id: &'static str, ears: &Ears) -> Message {
+    let material = ears.wood.as_ref().map_or(Value::Term(ears.material.term()), Value::from);
+    Message::new(id)
+        .with("material", material)
+        .with("length", ears.length)
+        .with("width", ears.width)
+        .with("thickness", ears.thickness)
 }
 
 /// How an ear is made.
 fn made(basket: &Basket, ears: &Ears) -> Vec<Message> {
     let stave = basket.body.uprights().thickness;
-    let material = ears.wood.as_ref().map_or(Value::Term(ears.material.term()), Value::from);
-    let mut text = vec![
-        Message::new("step-ears-text-make")
-            .with("material", material)
-            .with("length", ears.length)
-            .with("width", ears.width)
-            .with("thickness", ears.thickness),
-    ];
+    let mut text = vec![sized("step-ears-text-make", ears)];
     let shoulder = ears.shoulder(stave);
     if ears.replace_staves() {
         let taper = basket.body.staves().taper;
@@ -126,20 +144,10 @@ fn weave_in(basket: &Basket, ears: &Ears, woven_in: WovenIn) -> Vec<Message> {
     vec![lay, hide]
 }
 
-fn tools(ears: &Ears) -> &'static [&'static str] {
-    match (ears.material, ears.way) {
-        (EarMaterial::Wood | EarMaterial::Oak, EarWay::PushedDown) => {
-            &["tool-saw", "tool-knife", "tool-sandpaper", "tool-awl", "tool-ruler", "tool-pencil"]
-        }
-        (EarMaterial::Wood | EarMaterial::Oak, _) => {
-            &["tool-saw", "tool-knife", "tool-sandpaper", "tool-ruler", "tool-pencil"]
-        }
-        (EarMaterial::Brass | EarMaterial::Bone, EarWay::PushedDown) => {
-            &["tool-saw", "tool-file", "tool-sandpaper", "tool-awl", "tool-ruler", "tool-pencil"]
-        }
-        (EarMaterial::Brass | EarMaterial::Bone, _) => {
-            &["tool-saw", "tool-file", "tool-sandpaper", "tool-ruler", "tool-pencil"]
-        }
+const fn tools(material: EarMaterial) -> &'static [&'static str] {
+    match material {
+        EarMaterial::Wood | EarMaterial::Oak => &["tool-saw", "tool-knife", "tool-sandpaper"],
+        EarMaterial::Brass | EarMaterial::Bone => &["tool-saw", "tool-file", "tool-sandpaper"],
     }
 }
 

@@ -59,7 +59,10 @@ pub(super) fn off_mould(basket: &Basket) -> Step {
 pub(super) fn hoops(basket: &Basket) -> Step {
     match basket.body.rim().hoops {
         HoopWay::Bent => bent(basket),
-        HoopWay::Rings => put_on(basket, ["step-rim-text-ring-outer", "step-rim-text-ring-inner"]),
+        HoopWay::Rings if basket.rings_are_made() => {
+            put_on(basket, ["step-rim-text-ring-outer", "step-rim-text-ring-inner"])
+        }
+        HoopWay::Rings => put_on(basket, ["step-rim-text-ready-outer", "step-rim-text-ready-inner"]),
         HoopWay::Bought => put_on(basket, ["step-rim-text-bought-outer", "step-rim-text-bought-inner"]),
     }
 }

@@ -11,7 +11,7 @@ mod step;
 mod time;
 
 use crate::basket::Basket;
-use crate::pattern::{EarWay, HoopWay};
+use crate::pattern::EarWay;
 pub use stage::Stage;
 pub use step::Step;
 
@@ -26,8 +26,9 @@ pub use step::Step;
 /// rim. Hoops made as rings come before the basket is taken off the mould.
 pub fn list(basket: &Basket) -> Vec<Step> {
     let ears = |way| basket.ears.as_ref().filter(|ears| ears.way == way).map(|ears| ears::ears(basket, ears));
-    let rings = basket.body.rim().hoops == HoopWay::Rings;
-    let mut steps = vec![prepare::cut(basket), prepare::base(basket)];
+    let rings = basket.rings_are_made();
+    let mut steps = Vec::from_iter(prepare::cut(basket));
+    steps.push(prepare::base(basket));
     steps.extend(ears(EarWay::AsStave));
     steps.push(prepare::staves(basket));
     steps.extend(body::steps(basket));

@@ -1,7 +1,7 @@
 //! States of the basket in the making, and the order in which a basket reaches them.
 
 use crate::basket::Basket;
-use crate::pattern::{EarWay, HoopWay};
+use crate::pattern::{EarWay, HoopWay, Ready};
 use crate::term::Term;
 
 /// Rows that make a start, where the first course is longer than a start (common practice).
@@ -75,11 +75,16 @@ impl Basket {
     pub fn stages(&self) -> Vec<Stage> {
         let passed = |stage: &Stage| match stage {
             Stage::EarsSet => self.ears.is_some(),
-            Stage::RingsMade => self.body.rim().hoops == HoopWay::Rings,
+            Stage::RingsMade => self.rings_are_made(),
             Stage::Handled => self.handle.is_some(),
             _ => true,
         };
         self.order().into_iter().filter(passed).collect()
+    }
+
+    /// Whether its hoops are made as rings on the way, and do not lie ready.
+    pub fn rings_are_made(&self) -> bool {
+        self.body.rim().hoops == HoopWay::Rings && !self.ready.has(Ready::Rings)
     }
 
     /// Whether it has come to a stage, or past it, when it stands at another. A stage that it never comes to

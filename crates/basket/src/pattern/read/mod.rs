@@ -30,7 +30,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{EarsPattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, EarsPattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -75,6 +75,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let handle = fittings::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
     let finish = file.get_or_usual(&keys::FINISH);
+    let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
     Some(Pattern {
         title: title?,
@@ -91,6 +92,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         ears,
         handle,
         finish,
+        ready,
         notes,
         materials,
     })

@@ -1,9 +1,9 @@
 //! Reading `[rim]`, `[filler]`, `[lashing]` and `[pins]`.
 
-use toml::Spanned;
 use toml::de::DeValue;
 
 use super::section::Section;
+use super::text::Text;
 use crate::pattern::keys::{self, filler, lashing, pins, rim};
 use crate::pattern::{FillerPattern, LashingPattern, PinsPattern, RimPattern};
 
@@ -18,10 +18,11 @@ pub(super) fn rim(file: &Section) -> RimPattern {
 
 /// `filler = "none"`, or a section with a stock.
 pub(super) fn filler(file: &Section) -> FillerPattern {
-    match file.value(&keys::FILLER).map(Spanned::get_ref) {
-        Some(DeValue::String(word)) if *word == filler::NONE => FillerPattern::None,
-        Some(DeValue::String(word)) => {
-            file.unknown_word(&keys::FILLER, word, &[filler::NONE]);
+    match file.value(&keys::FILLER).map(|value| (value.get_ref(), value.span())) {
+        Some((DeValue::String(word), _)) if *word == filler::NONE => FillerPattern::None,
+        Some((DeValue::String(word), span)) => {
+            let text = Text { text: word, span };
+            file.context.unknown_word(keys::FILLER.path, &text, &[filler::NONE]);
             FillerPattern::Choose
         }
         _ => file
