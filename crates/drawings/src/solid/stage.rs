@@ -17,6 +17,7 @@ pub(super) enum PartGroup {
     StavesShaved,
     StavesTrimmed,
     Band,
+    BandOnRows,
     Rows,
     Ears,
     Hoops,
@@ -32,7 +33,7 @@ impl PartGroup {
     pub(super) const COUNT: usize = Self::ALL.len();
 
     /// All of them, from the base upward.
-    const ALL: [Self; 16] = [
+    const ALL: [Self; 17] = [
         Self::Base,
         Self::Screw,
         Self::Plug,
@@ -41,6 +42,7 @@ impl PartGroup {
         Self::StavesShaved,
         Self::StavesTrimmed,
         Self::Band,
+        Self::BandOnRows,
         Self::Rows,
         Self::Ears,
         Self::Hoops,
@@ -77,6 +79,8 @@ impl PartGroup {
             Self::StavesShaved => (Stage::EarsSet..Stage::Pinned).contains(&stage),
             Self::StavesTrimmed | Self::Pins => stage >= Stage::Pinned,
             Self::Band => (Stage::StavesSet..Stage::Woven).contains(&stage),
+            // A woven basket dries banded.
+            Self::BandOnRows => stage == Stage::Woven,
             Self::Rows => stage >= Stage::FirstRows,
             Self::Ears => stage >= Stage::EarsSet,
             Self::Hoops => stage >= Stage::RimClamped,

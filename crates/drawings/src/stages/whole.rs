@@ -31,7 +31,7 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
     // Lower, so that the first rows are not seen from too far above.
     let on_mould = View::from(24.0, 9.0);
     match plate {
-        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
+        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::whole),
         Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
         Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
