@@ -30,8 +30,8 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
     plates
 }
 
-/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in black,
-/// white and greys. None where the basket has not what it would show; one that cannot be drawn says so.
+/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in its
+/// true colours. None where the basket has not what it would show; one that cannot be drawn says so.
 ///
 /// Its title is its caption.
 pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {

@@ -37,7 +37,7 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
         _ => upright,
     };
     match plate {
-        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
+        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::whole),
         Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
         Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
