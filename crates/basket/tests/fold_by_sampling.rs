@@ -6,7 +6,7 @@ mod sampled;
 
 use std::f64::consts::FRAC_PI_2;
 
-use basket::fittings::{Ears, Fold, Handle};
+use basket::fittings::{Ears, Fold, SwingHandle};
 use basket::pattern::BailCurve;
 use sampled::{CONE, Case, Solid, USUAL, basket};
 

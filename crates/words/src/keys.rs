@@ -68,6 +68,7 @@ impl Words {
                 let most = Value::Count(list.most as i64);
                 self.with("takes-materials", &[("most", most), ("kinds", self.kinds(list.each))])
             }
+            Takes::Wood => self.term("takes-wood"),
             Takes::Woods(longest) => most("takes-woods", *longest),
             Takes::Colours(longest) => most("takes-colours", *longest),
             Takes::WeaverColours(list) => most("takes-weaver-colours", list.most),

@@ -62,7 +62,7 @@ impl Words {
             Takes::Text(Texts::Line) => text(r"^\s*\S.*$"),
             Takes::Text(Texts::Photo) => text(r"\.([jJ][pP][eE]?[gG]|[pP][nN][gG])$"),
             Takes::End => text(r"^\s*(mould top|height .+|.+below mould top)\s*$"),
-            Takes::Text(Texts::Paragraphs(_)) | Takes::Material(_) => name(),
+            Takes::Text(Texts::Paragraphs(_)) | Takes::Material(_) | Takes::Wood => name(),
             Takes::Length(_) => length(),
             Takes::Count(counts) => count(*counts),
             Takes::Share(shares) => share(*shares),

@@ -84,7 +84,7 @@ impl Pattern {
         self.pins = self.pins.clone().overlaid(over.pins);
         // A handle that is read brings bare ears with it, which say nothing.
         if let Some(over) = over.ears.filter(|ears| *ears != EarsPattern::default()) {
-            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(&over));
+            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
         }
         if let Some(over) = over.handle {
             self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
@@ -180,8 +180,13 @@ impl WeavePattern {
 
 impl RimPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { stock, inner, lap } = over;
-        Self { stock: stock.or(self.stock), inner: inner.or(self.inner), lap: lap.or(self.lap) }
+        let Self { hoops, stock, inner, lap } = over;
+        Self {
+            hoops: hoops.or(self.hoops),
+            stock: stock.or(self.stock),
+            inner: inner.or(self.inner),
+            lap: lap.or(self.lap),
+        }
     }
 }
 
@@ -205,10 +210,12 @@ impl PinsPattern {
 }
 
 impl EarsPattern {
-    fn overlaid(self, over: &Self) -> Self {
-        let Self { material, placing, width, thickness, hole_height, tail } = *over;
+    fn overlaid(self, over: Self) -> Self {
+        let Self { material, wood, way, placing, width, thickness, hole_height, tail } = over;
         Self {
             material: material.or(self.material),
+            wood: wood.or(self.wood),
+            way: way.or(self.way),
             placing: placing.or(self.placing),
             width: width.or(self.width),
             thickness: thickness.or(self.thickness),

@@ -25,13 +25,13 @@ mod word;
 
 pub use base::{BasePattern, Rings};
 pub use finish::Finish;
-pub use fittings::{EarMaterial, EarPlacing, EarsPattern};
+pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
-pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;

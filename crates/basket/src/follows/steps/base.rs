@@ -50,7 +50,7 @@ pub(super) fn mount(basket: &Basket) -> Step {
         .say(
             Message::new("step-base-text-mark")
                 .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(quarters(basket))),
+                .with("quarters", numbers(basket.body.uprights().quarters())),
         )
         .work(basket.hand.pace.mount_base)
         .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
@@ -59,32 +59,26 @@ pub(super) fn mount(basket: &Basket) -> Step {
         .caution_if(sand, "caution-sanding-dust")
 }
 
-/// The staves nearest to the quarters of the round. Marking them first halves the way over which
-/// small errors add up (the spread of a sum of independent errors grows with the root of their number).
-pub(super) fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
-}
-
-/// Taking the basket off its mould.
+/// How the basket comes off its mould.
 pub(super) fn lift(basket: &Basket) -> Message {
     basket.body.form.mould().core().map_or_else(
-        || Message::new("step-lift-text"),
-        |core| Message::new("step-lift-text-pieces").with("core", core),
+        || Message::new("step-off-text-screw"),
+        |core| Message::new("step-off-text-pieces").with("core", core),
     )
 }
 
 pub(super) fn plug(basket: &Basket) -> Step {
     let on_ears = basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_none());
     let stage = if on_ears { Stage::Handled } else { Stage::Lashed };
-    Step::new(StepKind::OffMould, stage)
-        .say(Message::new("step-off-text-lift"))
-        .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
+    Step::new(StepKind::Plug, stage)
+        .say(Message::new("step-plug-text-lift"))
+        .say(Message::new("step-plug-text-plug").with("diameter", basket.body.base().plug_diameter))
         .say(Message::new(if basket.handle.is_some() {
-            "step-off-text-sand-handle"
+            "step-plug-text-sand-handle"
         } else {
-            "step-off-text-sand"
+            "step-plug-text-sand"
         }))
-        .work(basket.hand.pace.off_mould)
+        .work(basket.hand.pace.off_mould * (1.0 - time::OFF))
         .wait(time::GLUE_DRY)
         .tools(&["tool-glue", "tool-mallet", "tool-saw", "tool-sandpaper", "tool-dust-mask"])
         .cautions(&["caution-glue", "caution-sanding-dust"])

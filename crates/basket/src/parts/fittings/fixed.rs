@@ -1,15 +1,13 @@
 //! The fixed handle: a bow whose ends run down along the staves inside the rim.
 
-use super::Ears;
 use super::bow::{self, Bow, Feet};
 use super::handle::tilt;
+use super::{Ears, Wall};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
-use crate::parts::seat::Seat;
 use crate::pattern::keys;
-use crate::pattern::{EarMaterial, EarPlacing, EarsPattern, HandlePattern};
-use crate::uprights::Uprights;
+use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern, HandlePattern};
 
 /// How far its ends go down, as a share of the wall below the rim (common practice), and no further than
 /// this (A. A. Gill, *Practical Basketry*, 1916, model 18: a handle is inserted 4 1/2 in down the side).
@@ -30,13 +28,9 @@ pub struct FixedHandle {
 }
 
 impl FixedHandle {
-    /// The handle in a seat for hoops of this height.
-    pub fn of(
-        pattern: &HandlePattern,
-        (seat, height): (&Seat, Length),
-        uprights: &Uprights,
-        making: &mut Making<'_>,
-    ) -> Self {
+    /// The handle in a wall.
+    pub fn of(pattern: &HandlePattern, wall: &Wall<'_>, making: &mut Making<'_>) -> Self {
+        let (seat, height, uprights) = (wall.seat, wall.height, wall.uprights);
         let radius = seat.girth / std::f64::consts::TAU;
         let width = bow::width(pattern, radius, making);
         let usual = (seat.along * ENDS).min(MOST_ENDS);
@@ -45,15 +39,17 @@ impl FixedHandle {
         });
         let standing = EarsPattern {
             material: Some(EarMaterial::Oak),
+            way: Some(EarWay::PushedDown),
             placing: Some(EarPlacing::OnStaves),
             width: Some(width),
             thickness: pattern.thickness,
             hole_height: Some(Length::ZERO),
             tail: Some(tail),
+            wood: None,
         };
         // What ears would choose has no key of its own here.
         let unsaid = &mut Making::new(making.catalogue, making.hand);
-        let ends = Ears::of(&standing, (seat, height), uprights, unsaid);
+        let ends = Ears::of(&standing, wall, unsaid);
 
         let middle = radius + uprights.thickness / 2.0;
         let half_span = middle * libm::cos(ends.off_opposite.to_radians() / 2.0);

@@ -3,6 +3,8 @@
 mod bail;
 mod bend;
 mod bow;
+mod ear_places;
+mod ear_sizes;
 mod ears;
 mod fixed;
 mod fold;
@@ -18,7 +20,8 @@ mod swing_handle;
 pub use bail::Bail;
 pub(crate) use bow::BEND_LIMIT;
 pub use bow::Bow;
-pub use ears::{Ear, EarOption, Ears, off_middle};
+pub use ear_sizes::Wall;
+pub use ears::{Ear, EarOption, Ears, WovenIn, off_middle};
 pub use fixed::FixedHandle;
 pub use fold::Fold;
 pub use handle::{Handle, tilt};

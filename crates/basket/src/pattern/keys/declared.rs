@@ -62,7 +62,9 @@ pub enum Takes {
     Material(&'static [Kind]),
     /// A list of such materials.
     Materials(ListOf<&'static [Kind]>),
-    /// A wood for bases, or a list of at most so many.
+    /// A wood of the catalogue.
+    Wood,
+    /// A wood of the catalogue, or a list of at most so many.
     Woods(usize),
     /// One colour, or a list of at most so many.
     Colours(usize),

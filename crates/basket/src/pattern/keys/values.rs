@@ -156,6 +156,7 @@ writable! {
     Until: () => |()| Takes::End;
     Material: &'static [Kind] => Takes::Material;
     Vec<Material>: ListOf<&'static [Kind]> => Takes::Materials;
+    Wood: () => |()| Takes::Wood;
     Vec<Wood>: usize => Takes::Woods;
     Vec<Colour>: usize => Takes::Colours;
     Vec<Vec<Colour>>: ListOf<usize> => Takes::WeaverColours;

@@ -68,6 +68,12 @@ pub(super) fn unknown_material(
     section.context.problem(value.span(), format!("`{}` is not a known material", shorten(name)), help);
 }
 
+impl Read for Wood {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        wood(section, key, value)
+    }
+}
+
 /// A wood, or a list of woods.
 impl Read for Vec<Wood> {
     fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
