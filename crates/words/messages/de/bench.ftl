@@ -246,6 +246,8 @@ bench-version-file = { $title } ({ $name }.toml)
 
 bench-text-label = Der Text der Vorlage
 bench-text-take = Diesen Text nehmen
+bench-text-left = Der Text hat Änderungen, die nicht übernommen sind. Sie sind noch da.
+bench-text-drop = Änderungen verwerfen
 bench-text-at = Zeile { $line }, Spalte { $column }
 bench-problems = { $count ->
         [one] Die Vorlage hat einen Fehler; gezeigt wird der letzte gute Korb. { $first }.

@@ -246,6 +246,8 @@ bench-version-file = { $title } ({ $name }.toml)
 
 bench-text-label = The pattern’s text
 bench-text-take = Take this text
+bench-text-left = The text has changes that are not taken over. They are still there.
+bench-text-drop = Drop the changes
 bench-text-at = Line { $line }, column { $column }
 bench-problems = { $count ->
         [one] The pattern has a mistake; the last good basket is shown. { $first }.
