@@ -11,12 +11,12 @@ use crate::pattern::{Finish, StepKind};
 pub(super) fn plug(basket: &Basket) -> Step {
     let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
     Step::new(StepKind::Plug, stage)
-        .say(Message::new("step-off-text-lift"))
-        .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
+        .say(Message::new("step-plug-text-lift"))
+        .say(Message::new("step-plug-text-plug").with("diameter", basket.body.base().plug_diameter))
         .say(Message::new(if basket.handle.is_some() {
-            "step-off-text-sand-handle"
+            "step-plug-text-sand-handle"
         } else {
-            "step-off-text-sand"
+            "step-plug-text-sand"
         }))
         .work(basket.hand.pace.off_mould * (1.0 - OFF))
         .wait(time::GLUE_DRY)
