@@ -9,6 +9,7 @@ mod base;
 pub mod drawn;
 mod finish;
 mod fittings;
+mod handle;
 pub mod keys;
 mod mould;
 mod note;
@@ -22,10 +23,11 @@ mod units;
 mod weave;
 mod word;
 
-pub use base::BasePattern;
+pub use base::{BasePattern, Rings};
 pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
-pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
+pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
+pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
+pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
@@ -79,4 +81,11 @@ pub struct Pattern {
     pub notes: Vec<Note>,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
+}
+
+impl Pattern {
+    /// The handle, where it is one that is fixed in the rim.
+    pub(crate) fn fixed_handle(&self) -> Option<&HandlePattern> {
+        self.handle.as_ref().filter(|handle| handle.kind() == HandleKind::Fixed)
+    }
 }

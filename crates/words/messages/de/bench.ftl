@@ -175,6 +175,7 @@ bench-node-wrap = Umwicklung, Windung { $number }
 bench-node-pin = Stift in Stake { $number }
 bench-node-ear = Ohr { $number }
 bench-node-handle = Henkel
+bench-node-knob = Knopf { $number }
 bench-node-rivet = Niet { $number }
 bench-node-washer = Scheibe { $number }
 bench-node-length = { $length } lang

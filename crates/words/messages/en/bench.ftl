@@ -175,6 +175,7 @@ bench-node-wrap = Lashing, wrap { $number }
 bench-node-pin = Pin in stave { $number }
 bench-node-ear = Ear { $number }
 bench-node-handle = Handle
+bench-node-knob = Knob { $number }
 bench-node-rivet = Rivet { $number }
 bench-node-washer = Washer { $number }
 bench-node-length = { $length } long

@@ -8,6 +8,7 @@ mod course;
 mod ends;
 mod file;
 mod fittings;
+mod handle;
 mod materials;
 mod mould;
 mod notes;
@@ -30,7 +31,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{AllReady, EarsPattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, HandlePattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -72,8 +73,8 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let filler = rim::filler(file);
     let lashing = rim::lashing(file);
     let pins = rim::pins(file);
-    let handle = fittings::handle(file);
-    let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
+    let handle = handle::handle(file);
+    let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
     let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
