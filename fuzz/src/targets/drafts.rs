@@ -6,6 +6,9 @@ use super::Child;
 use crate::extreme;
 use crate::runner::Target;
 
+/// How many files a whole packet holds.
+const FILES: usize = 15;
+
 pub(super) struct Drafts(pub(super) Child);
 
 impl Target for Drafts {
@@ -22,6 +25,6 @@ impl Target for Drafts {
         self.0.run(&["draft", "extreme.toml"], &[0, 1])?;
         let packet = self.0.room.path().join("out/extreme");
         let files = std::fs::read_dir(packet).map_err(|error| error.to_string())?.count();
-        if files == 10 { Ok(()) } else { Err(format!("{files} files in the packet")) }
+        if files == FILES { Ok(()) } else { Err(format!("{files} files in the packet")) }
     }
 }

@@ -15,6 +15,7 @@ mod note;
 pub mod read;
 mod rim;
 mod rule;
+mod sale;
 mod staves;
 mod step;
 mod units;
@@ -29,6 +30,7 @@ pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
+pub use sale::Sale;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
@@ -73,6 +75,8 @@ pub struct Pattern {
     pub finish: Finish,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
+    /// What stands on the title page of a pattern for sale.
+    pub sale: Sale,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
 }

@@ -44,6 +44,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 handle,
                 finish,
                 notes: Vec::new(),
+                sale: basket::pattern::Sale::default(),
                 materials,
             }
         })

@@ -15,6 +15,7 @@ mod palette;
 mod problem;
 mod raw;
 mod rim;
+mod sale;
 mod section;
 mod stock;
 mod text;
@@ -76,6 +77,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
     let finish = file.get_or_usual(&keys::FINISH);
     let notes = notes::notes(file);
+    let sale = sale::sale(file);
     Some(Pattern {
         title: title?,
         units,
@@ -92,6 +94,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         handle,
         finish,
         notes,
+        sale,
         materials,
     })
 }
