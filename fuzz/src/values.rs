@@ -80,6 +80,11 @@ impl Values {
             Takes::Minutes(most) => self.count(1, *most).to_string(),
             Takes::Flag => self.rng.bool().to_string(),
             Takes::Word(words) => format!("\"{}\"", words[self.rng.usize(..words.len())].word),
+            Takes::Words(words) => {
+                let each: Vec<String> =
+                    words.iter().filter(|_| self.rng.bool()).map(|one| format!("\"{}\"", one.word)).collect();
+                format!("[{}]", each.join(", "))
+            }
             Takes::End => self.end(),
             Takes::Material(kinds) => self.material(kinds),
             Takes::Materials(list) => {

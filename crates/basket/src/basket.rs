@@ -5,7 +5,7 @@ use crate::hand::Hand;
 use crate::measure::Length;
 use crate::parts::fittings::{Ears, Handle};
 use crate::parts::vessel::Vessel;
-use crate::pattern::{Finish, Language, Note, Units};
+use crate::pattern::{AllReady, Finish, Language, Note, Units};
 use crate::piece::Of;
 
 /// Everything computed for one basket, and nothing that follows from it. A plain value: nothing in it
@@ -28,6 +28,8 @@ pub struct Basket {
     pub handle: Option<Handle>,
     /// What protects it.
     pub finish: Finish,
+    /// What lies ready before the making begins.
+    pub ready: AllReady,
     /// The maker's own words and photographs for the steps.
     pub notes: Vec<Note>,
     /// The hand that it was computed for.
@@ -47,6 +49,13 @@ impl Basket {
     /// Width over the outer hoop; of outlines that are not round, its girth / π.
     pub fn across(&self) -> Length {
         2.0 * self.body.rim().outer_radius(self.body.uprights())
+    }
+
+    /// How many staves are cut, spares apart: all but those that ears stand for.
+    pub fn staves_to_cut(&self) -> u32 {
+        let count = self.body.uprights().count;
+        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
+        count.saturating_sub(ears.map_or(0, |ears| ears.each.len() as u32))
     }
 
     /// The body, and the lid where there is one.

@@ -34,6 +34,8 @@ impl Default for Hand {
 pub struct Pace {
     /// Cutting and tapering one stave.
     pub shape_stave: f64,
+    /// Tapering one stave that is cut to length already.
+    pub taper_stave: f64,
     /// Setting one stave in the groove.
     pub set_stave: f64,
     /// Screwing the base on and marking it.
@@ -70,6 +72,7 @@ impl Pace {
     /// Common practice and rough, for one practised pair of hands; a learner may need twice as long.
     pub const USUAL: Self = Self {
         shape_stave: 1.5,
+        taper_stave: 1.2,
         set_stave: 0.5,
         mount_base: 15.0,
         weave_metre: 6.0,

@@ -51,6 +51,8 @@ fn bad_file_is_explained() {
             ("only a comment", "# nothing yet\n".to_owned()),
             ("not TOML", "title = Harbour\n[mould\n".to_owned()),
             ("key twice", with("finish = \"oil\"\nfinish = \"none\"")),
+            ("nothing such lies ready", with("ready = [\"rings\", \"staves tapred\"]")),
+            ("ready is a flag", with("ready = true")),
             ("open quote", "title = \"Harbour\n".to_owned()),
             (
                 "no units",

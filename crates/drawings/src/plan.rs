@@ -94,8 +94,7 @@ fn radius(part: &Part) -> f64 {
 fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
     let staves = basket.body.staves();
     let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
-    for quarter in 0..4.min(staves.uprights.count) {
-        let stave = staves.uprights.count * quarter / 4 + 1;
+    for stave in staves.uprights.quarters() {
         // Numbers rise clockwise seen from above.
         let (sin, cos) = ((staves.uprights.turn(stave) - first) * std::f64::consts::TAU).sin_cos();
         let label = Label::new(stave.to_string(), middle + Vec2::new(cos, sin) * radius).middle();

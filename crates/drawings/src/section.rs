@@ -16,11 +16,12 @@ use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
 
 /// Most width of the basket on paper, in mm.
-const WIDTH: f64 = 92.0;
+const WIDTH: f64 = 66.0;
 /// Most height of the basket on paper, in mm.
-const HEIGHT: f64 = 125.0;
+const HEIGHT: f64 = 84.0;
 
-/// The true side of the basket, sized for paper about 175 mm wide.
+/// The true side of the basket, no larger than its place on the sheets, so that its lettering is printed as large
+/// as it is drawn.
 pub fn section(basket: &Basket, words: &Words) -> Drawing {
     let sizes = Sizes::of(basket);
     let scale = sizes.scale();

@@ -59,6 +59,27 @@ fn a_packet_is_replaced_whole() {
     assert_eq!(names(room.path()), ["packet"]);
 }
 
+/// Whoever comes last, it is one whole packet, and nothing of the others stays.
+#[test]
+fn drafts_at_once_leave_one_whole_packet() {
+    let room = room();
+    let said: Vec<Said> = std::thread::scope(|scope| {
+        let one = |units: &'static str| {
+            let folder = room.path();
+            scope.spawn(move || quick(folder, &["--out", "packet", "--units", units]))
+        };
+        let running: Vec<_> = ["in", "mm"].repeat(4).into_iter().map(one).collect();
+        running.into_iter().map(|thread| thread.join().unwrap()).collect()
+    });
+    for one in &said {
+        assert!(one.code < 2 && !one.out.contains("Kept"), "{}{}", one.out, one.err);
+    }
+    assert_eq!(names(room.path()), ["packet"]);
+    assert_eq!(names(&room.path().join("packet")), DATA);
+    let again = quick(room.path(), &["--out", "packet"]);
+    assert!(again.code < 2 && !again.out.contains("Kept"), "it is as it was written: {}", again.out);
+}
+
 /// As if an earlier version of the program had chosen otherwise.
 fn chose_otherwise(packet: &Path, count: u32) {
     let file = packet.join("basket.json");

@@ -1,7 +1,7 @@
 //! What is said of the keys of a pattern file.
 
 use basket::message::Value;
-use basket::pattern::keys::{Declared, Takes, Texts, Usual};
+use basket::pattern::keys::{Declared, Known, Takes, Texts, Usual};
 use basket::stock::Kind;
 
 use crate::Words;
@@ -58,10 +58,8 @@ impl Words {
             }
             Takes::Minutes(_) => self.term("takes-minutes"),
             Takes::Flag => self.term("takes-flag"),
-            Takes::Word(known) => {
-                let words: Vec<String> = known.iter().map(|known| format!("`{}`", known.word)).collect();
-                self.with("takes-word", &[("words", words.join(", ").into())])
-            }
+            Takes::Word(known) => self.with("takes-word", &[("words", quoted(known))]),
+            Takes::Words(known) => self.with("takes-words", &[("words", quoted(known))]),
             Takes::Weave => self.term("takes-weave"),
             Takes::End => self.term("takes-end"),
             Takes::Material(kinds) if kinds.len() == Kind::ALL.len() => self.term("takes-any-material"),
@@ -88,4 +86,9 @@ impl Words {
         let names: Vec<String> = kinds.iter().map(|kind| self.name(*kind)).collect();
         names.join(", ").into()
     }
+}
+
+fn quoted(known: &[Known]) -> Value {
+    let words: Vec<String> = known.iter().map(|known| format!("`{}`", known.word)).collect();
+    words.join(", ").into()
 }

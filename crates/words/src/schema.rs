@@ -72,6 +72,7 @@ impl Words {
             }
             Takes::Flag => json!({ "type": "boolean" }),
             Takes::Word(known) => words(known),
+            Takes::Words(known) => any([words(known), list(&words(known), 0, known.len())]),
             Takes::Weave => any(weaves::ALL.iter().map(weave)),
             Takes::Materials(materials) => list(&name(), 1, materials.most),
             Takes::Colours(most) => any([name(), list(&name(), 0, *most)]),

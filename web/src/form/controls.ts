@@ -7,6 +7,7 @@ import type { Control } from "./control.ts";
 import { flagControl } from "./flag-control.ts";
 import { materialsControl } from "./materials-control.ts";
 import { textControl } from "./text-control.ts";
+import { wordsControl } from "./words-control.ts";
 
 export function controlFor(field: Field, context: FormContext): Control {
   switch (field.kind) {
@@ -16,6 +17,8 @@ export function controlFor(field: Field, context: FormContext): Control {
       return materialControl(field, context);
     case "materials":
       return materialsControl(field, context);
+    case "words":
+      return wordsControl(field, context);
     case "flag":
     case "part":
       return flagControl(field, context);

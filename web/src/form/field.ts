@@ -28,7 +28,7 @@ export class FieldView {
     this.#field = field;
     const id = newId("field");
     this.#control = controlFor(field, context);
-    const grouped = field.kind === "materials";
+    const grouped = field.kind === "materials" || field.kind === "words";
     this.#label = grouped ? el("span", { id: `${id}-name` }) : el("label", { for: id, id: `${id}-name` });
     this.#control.input.id = id;
     if (grouped) attribute(this.#control.input, "aria-labelledby", `${id}-name`);
@@ -82,7 +82,7 @@ export class FieldView {
   #saysItself({ kind, used, written }: Field): boolean {
     const chosen = kind === "word" || kind === "material";
     if (kind === "part" || kind === "flag" || (!chosen && used?.text === used?.word)) return true;
-    return written !== null && (chosen || ["materials", "chart", "text", "wood"].includes(kind));
+    return written !== null && (chosen || ["materials", "words", "chart", "text", "wood"].includes(kind));
   }
 
   #showHand(field: Field): void {

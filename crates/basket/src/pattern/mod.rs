@@ -13,6 +13,7 @@ pub mod keys;
 mod mould;
 mod note;
 pub mod read;
+mod ready;
 mod rim;
 mod rule;
 mod sale;
@@ -24,11 +25,12 @@ mod word;
 
 pub use base::BasePattern;
 pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
+pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
-pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+pub use ready::{AllReady, Ready};
+pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use sale::Sale;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
@@ -73,6 +75,8 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What lies ready before the making begins.
+    pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
     /// What stands on the title page of a pattern for sale.

@@ -4,10 +4,10 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern,
-    Finish, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, Outline,
-    OvalSide, PinsPattern, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind,
-    WeavePattern,
+    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
+    FillerPattern, Finish, Girth, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm,
+    MouldPattern, Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern,
+    Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -19,12 +19,12 @@ use proptest::sample::select;
 pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let wall = (any_mould(), any_base(), any_staves(), any_weave());
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
-    let fittings = (of(any_ears()), of(any_handle()), any_finish(), any_units());
+    let fittings = (of(any_ears()), of(any_handle()), any_finish(), any_units(), any_ready());
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let (ears, handle, finish, units) = fittings;
+            let (ears, handle, finish, units, ready) = fittings;
             let ears = ears.or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
@@ -43,6 +43,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 ears,
                 handle,
                 finish,
+                ready,
                 notes: Vec::new(),
                 sale: basket::pattern::Sale::default(),
                 materials,
@@ -209,7 +210,9 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
     let hoop = || {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
-    (hoop(), hoop(), of(length())).prop_map(|(stock, inner, lap)| RimPattern { stock, inner, lap }).boxed()
+    (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .boxed()
 }
 
 fn any_filler() -> BoxedStrategy<FillerPattern> {
@@ -237,7 +240,7 @@ fn any_pins() -> BoxedStrategy<PinsPattern> {
 }
 
 fn any_ears() -> BoxedStrategy<EarsPattern> {
-    let material = of(select(vec![EarMaterial::Brass, EarMaterial::Oak, EarMaterial::Bone]));
+    let material = of(select(EarMaterial::ALL.to_vec()));
     let placing = of(select(vec![
         EarPlacing::OnStaves,
         EarPlacing::StaveAndGap,
@@ -245,9 +248,13 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
         EarPlacing::ByAngle,
     ]));
     let hole = of(prop_oneof![Just(Length::ZERO), small()]);
-    (material, placing, of(small()), of(small()), hole, of(length()))
-        .prop_map(|(material, placing, width, thickness, hole_height, tail)| EarsPattern {
+    let wood = of(select(Catalogue::built_in().woods.clone()));
+    let way = of(select(EarWay::ALL.to_vec()));
+    (material, wood, way, placing, of(small()), of(small()), hole, of(length()))
+        .prop_map(|(material, wood, way, placing, width, thickness, hole_height, tail)| EarsPattern {
             material,
+            wood,
+            way,
             placing,
             width,
             thickness,
@@ -273,6 +280,10 @@ fn any_handle() -> BoxedStrategy<HandlePattern> {
 
 fn any_finish() -> BoxedStrategy<Finish> {
     select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil]).boxed()
+}
+
+fn any_ready() -> BoxedStrategy<AllReady> {
+    prop::sample::subsequence(Ready::ALL.to_vec(), 0..=Ready::ALL.len()).prop_map(AllReady::of).boxed()
 }
 
 fn any_units() -> BoxedStrategy<Units> {

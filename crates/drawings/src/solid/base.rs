@@ -85,10 +85,11 @@ impl Maker<'_> {
         Part::new(Piece::Mould, colour::MOULD, Shape { mesh, edges })
     }
 
-    /// The band that holds the staves against the mould, in the upper part of the wall.
-    pub(super) fn band(&self) -> Part {
+    /// The band that holds the staves against the mould, in the upper part of the wall, over rows of this
+    /// thickness.
+    pub(super) fn band(&self, rows: f32) -> Part {
         let (basket, surface) = (self.basket, &self.surface);
-        let thick = basket.body.uprights().thickness.to_mm() as f32;
+        let thick = basket.body.uprights().thickness.to_mm() as f32 + rows;
         let top = basket.body.rim().along.to_mm() as f32;
         let high = BAND[0].min(top / 4.0);
         let low = top * 0.82 - high;
@@ -101,6 +102,12 @@ impl Maker<'_> {
             .flat_map(|angle| section.iter().map(|(along, out)| surface.at(*along).point(*out, *angle)))
             .collect();
         Part::new(Piece::Band, colour::BAND, Shape::swept(positions, 4, Ends::Joined, [2, 3]))
+    }
+
+    /// How far the rows stand out from the staves at most, in mm.
+    pub(super) fn thickest_weaver(&self) -> f32 {
+        let weavers = self.basket.body.weave.courses.iter().flat_map(|course| &course.weavers);
+        weavers.map(|weaver| weaver.material.thickness.to_mm() as f32).fold(0.0, f32::max)
     }
 }
 

@@ -7,7 +7,7 @@ use super::table::{Column, Table, Width};
 use super::{Block, Source};
 
 /// Steps that may be done for a class beforehand.
-const BEFOREHAND: [StepKind; 3] = [StepKind::Cut, StepKind::Base, StepKind::Ears];
+const BEFOREHAND: [StepKind; 3] = [StepKind::Cut, StepKind::Base, StepKind::Rings];
 
 impl<'a> Source<'a> {
     pub(super) fn beforehand(&self) -> Vec<Block<'a>> {

@@ -46,7 +46,7 @@ impl<'a> Source<'a> {
     }
 
     fn before_leaving(&self, session: &Session) -> String {
-        let band = session.needs_band().then(|| self.scribe.label("leave-banded"));
+        let band = session.needs_band.then(|| self.scribe.label("leave-banded"));
         let wait = session.wait_minutes;
         let dry = (wait > 0.0).then(|| self.scribe.text("leave-to-dry", &[("time", Value::Minutes(wait))]));
         band.into_iter().chain(dry).collect::<Vec<_>>().join(" ")

@@ -27,6 +27,8 @@ pub(crate) struct Hand {
 struct Pace {
     /// Cutting and tapering one stave.
     shape_stave_minutes: f64,
+    /// Tapering one stave that is cut to length already.
+    taper_stave_minutes: f64,
     /// Setting one stave in the groove.
     set_stave_minutes: f64,
     /// Screwing the base on and marking it.
@@ -77,6 +79,7 @@ impl From<&basket::Pace> for Pace {
     fn from(pace: &basket::Pace) -> Self {
         let basket::Pace {
             shape_stave,
+            taper_stave,
             set_stave,
             mount_base,
             weave_metre,
@@ -95,6 +98,7 @@ impl From<&basket::Pace> for Pace {
         } = pace;
         Self {
             shape_stave_minutes: *shape_stave,
+            taper_stave_minutes: *taper_stave,
             set_stave_minutes: *set_stave,
             mount_base_minutes: *mount_base,
             weave_metre_minutes: *weave_metre,

@@ -42,7 +42,7 @@ use self::steps::Note;
 pub(crate) use self::steps::Step;
 pub(crate) use self::strands::Join;
 use self::vessel::Vessel;
-use self::vocabulary::{Finish, Units};
+use self::vocabulary::{Finish, Ready, Units};
 
 /// Version of the format. It rises when a key goes away or changes its meaning.
 const VERSION: u32 = 3;
@@ -66,6 +66,8 @@ pub struct BasketFile {
     language: &'static str,
     /// What protects it.
     finish: Finish,
+    /// What lies ready before the making begins.
+    ready: Vec<Ready>,
     /// The body.
     #[serde(flatten)]
     pub(crate) body: Vessel,
@@ -92,7 +94,8 @@ pub struct BasketFile {
 /// The computed basket, ready to be written as JSON, with all sentences in the reader's language.
 pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
     let Draft { pattern: _, basket, steps, cuts, findings } = draft;
-    let Basket { title, units, language: _, body, lid, ears, handle, finish, notes, hand, choices } = basket;
+    let Basket { title, units, language: _, body, lid, ears, handle, finish, ready, notes, hand, choices } =
+        basket;
     let lid = lid.as_ref().map(|basket::Lid { vessel }| vessel);
     BasketFile {
         format: "stavewright-basket",
@@ -101,6 +104,7 @@ pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
         units: units.into(),
         language: words.language().tag(),
         finish: finish.into(),
+        ready: ready.each().iter().map(Ready::from).collect(),
         body: Vessel::of(basket::Of::Body, body, words),
         lid: lid.map(|vessel| Vessel::of(basket::Of::Lid, vessel, words)),
         ears: ears.as_ref().map(Ears::from),

@@ -39,10 +39,12 @@ bench-start-plain-text = eine schlichte Form; alles andere wird gewählt, bis du
 bench-start-scenario-text = eine Kopie des Beispiels
 bench-name = Name der Datei
 bench-name-hint = Kleinbuchstaben, Ziffern und Striche; .toml wird angehängt.
+bench-name-taken = Eine Vorlage { $name }.toml gibt es schon. Wähle einen anderen Namen oder ersetze sie.
+bench-replace = Ersetzen
 bench-rename = Umbenennen
 bench-rename-heading = Vorlage umbenennen
 bench-duplicate = Verdoppeln
-bench-duplicate-heading = Vorlage verdoppeln, wie sie gespeichert ist
+bench-duplicate-heading = Vorlage verdoppeln, wie sie hier ist
 bench-unsaved-heading = Noch nicht gespeichert
 bench-unsaved-text = Die Vorlage auf der Werkbank hat Änderungen, die nicht gespeichert sind.
 bench-unsaved-drop = Änderungen verwerfen
@@ -193,6 +195,9 @@ bench-cell-join = Ansatz: Der alte Faden endet über Stake { $cut }, der neue be
 
 bench-figures = Wichtigste Zahlen
 bench-findings = Befunde
+bench-tell-figure = { $label }: { $value }.
+bench-tell-came = Neu: { $grade }, { $what }
+bench-tell-went = Nicht mehr da: { $what }
 bench-findings-none = Nichts spricht dagegen.
 bench-count-stop = { $count ->
         [one] einmal Halt

@@ -45,6 +45,9 @@ fault-half-twined = Die Flechtfäden wurden in falscher Folge genommen.
 fault-half-colour = Eine Farbe beginnt an der falschen Stake.
     .cure = Vor ihrer zweiten Reihe mit der Karte vergleichen. An jede Stake, an der ein Band beginnt, ein Schildchen klammern.
 
+fault-to-ears-height = Das Geflecht ist an den Stellen der beiden Ohren verschieden hoch.
+    .cure = An beiden bezeichneten Staken messen, bevor die Ohren angelegt werden. Die höhere Seite zusammendrücken; in einer Spirale ist der Unterschied höchstens eine Reihe.
+
 fault-rest-wander = Nach einer Pause stehen Staken schief.
     .cure = Anfeuchten und eine Viertelstunde binden, bevor es weitergeht; am Ende jeder Sitzung binden.
 fault-rest-slopes = Die Reihen steigen auf einer Seite an.
@@ -52,13 +55,17 @@ fault-rest-slopes = Die Reihen steigen auf einer Seite an.
 
 fault-dry-early = Der Rand kam auf das feuchte Geflecht: Später klafft darunter eine Lücke.
     .cure = Trocknen, andrücken, auffüllen, dann der Rand. Ist es geschehen, vor dem Umwickeln eine dünne Reihe einschieben.
-fault-dry-sticks = Der Korb geht nicht von der Form.
-    .cure = Die Schraube herausdrehen, die Form wärmen oder alles noch einen Tag trocknen lassen und hin und her drehen. Nie an der obersten Reihe hebeln.
+fault-dry-damp = Das Geflecht fühlt sich innen noch kühl an: Es ist feucht.
+    .cure = Noch einen Tag in bewegter Luft lassen. Was an der Wange kühl ist, ist feucht.
 
 fault-ears-opposite = Die Ohren stehen einander nicht gegenüber.
     .cure = Von einem zum anderen in beiden Richtungen zählen oder ein Maßband um den Rand legen, bevor etwas geschnitten oder verdeckt wird.
 fault-ears-neighbour = Ein Ohr sitzt an der Stake neben der richtigen.
     .cure = Es sind { $count } Staken, also ist ein Weg um eine länger. Beide Staken mit Garn bezeichnen, bevor die Ohren gemacht werden.
+fault-ears-slips = Die Angel rutscht hoch, während die Reihen darübergehen.
+    .cure = Mit dem Band fest und feucht anbinden und die erste Reihe darüberlegen, ohne sie hochzuziehen. Nach jeder Reihe beide Ohren messen.
+fault-ears-lifts = Die Angel hebt beim Hineinschieben die Reihen.
+    .cure = Erst mit der Ahle den Weg öffnen und das Ende der Angel dünner schaben. Die Reihen wieder niederdrücken, bevor verstiftet wird.
 fault-ears-brass = Das Messingohr hat eine scharfe Kante und schneidet ins Rohr.
     .cure = Herausnehmen, alle Kanten mit der Feile brechen und auf Papier abziehen, bis es an keinem Tuch mehr hängen bleibt.
 fault-ears-wood = Das Ohr reißt beim Bohren, oder seine Angel bricht.
@@ -66,14 +73,28 @@ fault-ears-wood = Das Ohr reißt beim Bohren, oder seine Angel bricht.
 fault-ears-bone = Der Knochen splittert am Rand der Bohrung.
     .cure = Langsam von beiden Seiten bohren, nass, mit scharfem Bohrer und Restholz dahinter.
 
+fault-rings-size = Ein Ring wird zu groß oder zu klein.
+    .cure = Beide Enden am Korb selbst anzeichnen und den Ring vor dem Leimen auf den Marken schließen. Was nicht passt, ist für einen anderen Korb.
+fault-rings-scarf = Die Schäftung hat eine Stufe oder klafft.
+    .cure = Abnehmen, bis die Spitzen dünn wie Papier sind, über die ganze Länge. Geschlossen ansehen, dann erst leimen; trocken schleifen.
+fault-rings-crack = Der Streifen bricht beim Biegen.
+    .cure = Länger einweichen und nach und nach über dem Knie biegen, die runde Seite nach außen. Den Riss in die Schäftung legen, wenn Platz ist.
+
+fault-off-sticks = Der Korb geht nicht von der Form.
+    .cure = Nachsehen, ob die Schraube heraus ist. Die Form wärmen oder alles noch einen Tag trocknen lassen und hin und her drehen. Nie an der obersten Reihe hebeln.
+fault-off-tips = Die Spitzen springen auseinander, oder die obersten Reihen kommen hoch.
+    .cure = Vor dem Abheben ein Band um die Spitzen legen und lassen, bis der Außenreifen sitzt.
+
+fault-rim-slopes = Der Rand steht auf einer Seite höher.
+    .cure = Dort die Klammern abnehmen und die untere Kante des Reifens ringsum auf die letzte Reihe setzen, bevor etwas gekürzt wird.
+fault-rim-gap = Zwischen Ring und Stake ist eine Lücke.
+    .cure = Von den Ohren aus klammern und andrücken. Ein Ring, der locker bleibt, ist zu groß: einen anderen nehmen.
 fault-rim-short = Die Enden eines Reifens überlappen nicht weit genug.
     .cure = Beide Enden am Korb anzeichnen, bevor geschnitten wird. Zu kurz bleibt zu kurz: für einen kleineren Korb aufheben.
-fault-rim-scarf = Die Schäftung hat eine Stufe oder klafft.
-    .cure = Beide Enden abnehmen, bis die Spitzen dünn wie Papier sind, um die Form legen und ansehen, dann erst leimen. Trocken schleifen.
+fault-rim-scarf = Die Schäftung eines Reifens hat eine Stufe oder klafft.
+    .cure = Beide Enden über die ganze Schäftung abnehmen, in der Mitte etwas mehr, und aufeinander klammern, bevor die nächste Klammer sitzt.
 fault-rim-cracks = Der Reifen bricht beim Biegen.
-    .cure = Länger einweichen und nach und nach über dem Knie biegen, die runde Seite nach außen. Den Riss in die Schäftung legen, wenn Platz ist.
-fault-rim-slopes = Der Rand steht auf einer Seite höher.
-    .cure = Dort die Klammern abnehmen und gegenüber der Schäftung neu beginnen, die untere Kante des Reifens ringsum auf der letzten Reihe.
+    .cure = Wieder einweichen und nach und nach über dem Knie biegen. Den Riss in die Schäftung legen, wenn Platz ist.
 
 fault-pins-bit = Der Bohrer bricht im Rand ab.
     .cure = Stecken lassen, daneben durch dieselbe Stake bohren, langsam und gerade. Mehrere Bohrer bereithalten.
@@ -100,9 +121,9 @@ fault-handle-binds = Der Henkel schwingt nicht, oder er wackelt.
 fault-handle-cracks = Das Holz reißt an der Biegung oder am Loch.
     .cure = Ein Riss geht weiter: einen neuen machen. Länger dämpfen, in einem Zug biegen, bohren, bevor die Enden gerundet werden.
 
-fault-off-plug = Der Zapfen steht vor, oder Leim fleckt den Boden.
+fault-plug-proud = Der Zapfen steht vor, oder Leim fleckt den Boden.
     .cure = Mit flach aufgelegter Säge bündig schneiden, mit der Faser schleifen und den Fleck vor jedem Anstrich abschleifen.
-fault-off-lashing = Das Schleifpapier ging über die Umwicklung und machte sie haarig.
+fault-plug-lashing = Das Schleifpapier ging über die Umwicklung und machte sie haarig.
     .cure = Jetzt nur noch Holz schleifen. Nichts absengen: Haare mit kleiner Schere schneiden.
 
 fault-finish-runs = Der Anstrich läuft oder bleibt klebrig.

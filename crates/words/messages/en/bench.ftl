@@ -39,10 +39,12 @@ bench-start-plain-text = a plain mould; all else is chosen until you say otherwi
 bench-start-scenario-text = a copy of the example
 bench-name = Name of the file
 bench-name-hint = Small letters, digits and dashes; .toml is added.
+bench-name-taken = There is a pattern { $name }.toml already. Choose another name, or replace it.
+bench-replace = Replace it
 bench-rename = Rename
 bench-rename-heading = Rename the pattern
 bench-duplicate = Duplicate
-bench-duplicate-heading = Duplicate the pattern as it was saved
+bench-duplicate-heading = Duplicate the pattern as it is here
 bench-unsaved-heading = Not saved yet
 bench-unsaved-text = The pattern on the bench has changes that are not saved.
 bench-unsaved-drop = Drop the changes
@@ -193,6 +195,9 @@ bench-cell-join = Join: the spent strand is cut over stave { $cut }, the new one
 
 bench-figures = Main figures
 bench-findings = Findings
+bench-tell-figure = { $label }: { $value }.
+bench-tell-came = New: { $grade }, { $what }
+bench-tell-went = Gone: { $what }
 bench-findings-none = Nothing found against it.
 bench-count-stop = { $count ->
         [one] one stop

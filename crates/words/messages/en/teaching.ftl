@@ -45,6 +45,9 @@ fault-half-twined = The weavers were taken in the wrong order.
 fault-half-colour = A colour begins at the wrong stave.
     .cure = Compare with the card before the second row of it. Peg a tag to the stave at which each band begins.
 
+fault-to-ears-height = The weaving stands at different heights where the two ears go.
+    .cure = Measure at both marked staves before you lay the ears on. Pack the higher side; in a spiral the difference is a row at most.
+
 fault-rest-wander = After a break staves stand crooked.
     .cure = Wet them and band them for a quarter of an hour before you weave on; band them at the end of each session.
 fault-rest-slopes = The rows climb on one side.
@@ -52,13 +55,17 @@ fault-rest-slopes = The rows climb on one side.
 
 fault-dry-early = The rim was put on before the weaving was dry: a gap opens below it later.
     .cure = Dry, then pack, then fill up, then the rim. If it has happened, push one thin row in before the lashing.
-fault-dry-sticks = The basket does not come off the mould.
-    .cure = Take out the screw, warm the mould or let it all dry another day, and turn to and fro. Never lever at the top row.
+fault-dry-damp = The weaving still feels cool inside: it is damp.
+    .cure = Leave it another day in moving air, outside up. Cool to the cheek is damp.
 
 fault-ears-opposite = The ears do not face each other.
     .cure = Count from one to the other both ways, or lay a tape round the rim, before anything is cut or covered.
 fault-ears-neighbour = An ear stands on the stave beside its own.
     .cure = There are { $count } staves, so one way round has one more. Mark both staves with thread before the ears are made.
+fault-ears-slips = The tail slips up while the rows go over it.
+    .cure = Bind it tight with the band, damp, and let the first row cross it without pulling it up. Measure both ears after each row.
+fault-ears-lifts = The tail lifts the rows as it goes down.
+    .cure = Open the way with the awl first and thin the tail’s end. Press the rows down again before anything is pinned.
 fault-ears-brass = The brass ear has a sharp edge and cuts the cane.
     .cure = Take it out, break all edges with a file, and rub it on paper until it does not catch on a cloth.
 fault-ears-wood = The ear splits when its hole is drilled, or its tail breaks.
@@ -66,14 +73,28 @@ fault-ears-wood = The ear splits when its hole is drilled, or its tail breaks.
 fault-ears-bone = The bone chips at the edge of the hole.
     .cure = Drill slowly from both sides, wet, with a sharp bit and scrap wood behind.
 
+fault-rings-size = A ring comes out too large or too small.
+    .cure = Mark both ends on the basket itself and close the ring on its marks before you glue. One that is off is for another basket.
+fault-rings-scarf = The lap shows a step or gapes.
+    .cure = Shave until the tips are like paper, over the whole length. Try it closed, and only then glue; sand it when it is dry.
+fault-rings-crack = The strip cracks while it is bent.
+    .cure = Soak it longer and bend it a little at a time, the rounded side outward, over the knee. Put the crack into the lap if there is room.
+
+fault-off-sticks = The basket does not come off the mould.
+    .cure = Look whether the screw is out. Warm the mould or let it all dry another day, and turn to and fro. Never lever at the top row.
+fault-off-tips = The tips spring apart, or the top rows come up.
+    .cure = Tie a band round the tips before you lift, and leave it until the outer hoop is on.
+
+fault-rim-slopes = The rim stands higher on one side.
+    .cure = Take the clamps off there and set the hoop’s lower edge on the last row, all round, before anything is trimmed.
+fault-rim-gap = There is a gap between ring and stave.
+    .cure = Clamp it from the ears outward and press it in. A ring that stays loose is too large: change it.
 fault-rim-short = The ends of a hoop do not overlap far enough.
     .cure = Mark both ends on the basket before you cut. Too short is too short: keep it for a smaller basket.
-fault-rim-scarf = The scarf shows a step or gapes.
-    .cure = Thin both ends until the tips are like paper, lay them round the mould and look, and only then glue. Sand it when it is dry.
+fault-rim-scarf = The scarf of a hoop shows a step or gapes.
+    .cure = Thin both ends over the whole lap, a little more in the middle, and clamp them on each other before the next clamp is set.
 fault-rim-cracks = The hoop cracks while it is bent.
-    .cure = Soak it longer and bend it a little at a time, the rounded side outward, over the knee. Put the crack into the scarf if there is room.
-fault-rim-slopes = The rim stands higher on one side.
-    .cure = Take the clamps off there and begin opposite the scarf, the hoop's lower edge on the last row all round.
+    .cure = Soak it again and bend it a little at a time over the knee. Put the crack into the scarf if there is room.
 
 fault-pins-bit = The bit breaks in the rim.
     .cure = Leave it in place, drill beside it through the same stave, and go slowly and straight. Have several bits.
@@ -100,9 +121,9 @@ fault-handle-binds = The handle does not swing, or it wobbles.
 fault-handle-cracks = The wood cracks at the bend or at the hole.
     .cure = A crack goes on: make a new one. Steam longer, bend in one movement, drill before the ends are rounded.
 
-fault-off-plug = The plug stands proud, or glue stains the base.
+fault-plug-proud = The plug stands proud, or glue stains the base.
     .cure = Cut it flush with a saw laid flat, sand with the grain, and sand the stain off before any finish.
-fault-off-lashing = The sandpaper went over the lashing and left it hairy.
+fault-plug-lashing = The sandpaper went over the lashing and left it hairy.
     .cure = Sand nothing but wood now. Singe nothing: trim hairs with small scissors.
 
 fault-finish-runs = The finish runs, or stays sticky.

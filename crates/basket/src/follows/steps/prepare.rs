@@ -6,21 +6,26 @@ use super::step::numbers;
 use super::time;
 use crate::basket::Basket;
 use crate::message::Message;
-use crate::pattern::{OvalSide, StepKind};
+use crate::pattern::{OvalSide, Ready, StepKind};
 
-pub(super) fn cut(basket: &Basket) -> Step {
-    let staves = basket.body.staves();
+/// Cutting and shaping the staves; nothing where they lie ready tapered.
+pub(super) fn cut(basket: &Basket) -> Option<Step> {
+    let (staves, ready) = (basket.body.staves(), &basket.ready);
+    if ready.has(Ready::StavesTapered) {
+        return None;
+    }
     let parts = &staves.length_parts;
-    let all = staves.uprights.count.saturating_add(staves.spares);
-    Step::new(StepKind::Cut, Stage::Prepared)
-        .say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
-        .say(
-            Message::new("step-cut-text-staves")
-                .with("all", all)
-                .with("count", staves.uprights.count)
-                .with("spares", staves.spares)
-                .with("length", staves.length),
-        )
+    let all = f64::from(basket.staves_to_cut().saturating_add(staves.spares));
+    let step = Step::new(StepKind::Cut, Stage::Prepared);
+    let step = if ready.has(Ready::StavesCut) {
+        step.say(count_of(basket, "step-cut-text-ready")).work(all * basket.hand.pace.taper_stave)
+    } else {
+        step.say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
+            .say(count_of(basket, "step-cut-text-staves"))
+            .work(all * basket.hand.pace.shape_stave)
+            .tools(&["tool-shears"])
+    };
+    let step = step
         .say(
             Message::new("step-cut-text-taper")
                 .with("foot", staves.taper.foot)
@@ -28,13 +33,24 @@ pub(super) fn cut(basket: &Basket) -> Step {
                 .with("above_foot", parts.groove + parts.turn + staves.taper.from),
         )
         .say(Message::new("step-cut-text-try").with("groove", basket.body.base().groove_depth))
-        .work(f64::from(all) * basket.hand.pace.shape_stave)
-        .tools(&["tool-ruler", "tool-shears", "tool-knife", "tool-sandpaper", "tool-stave-template"])
-        .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"])
+        .tools(&["tool-ruler", "tool-knife", "tool-sandpaper", "tool-stave-template"])
+        .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"]);
+    Some(step)
+}
+
+/// How many staves there are, and how long they are.
+fn count_of(basket: &Basket, id: &'static str) -> Message {
+    let staves = basket.body.staves();
+    Message::new(id)
+        .with("all", basket.staves_to_cut().saturating_add(staves.spares))
+        .with("count", basket.staves_to_cut())
+        .with("spares", staves.spares)
+        .with("length", staves.length)
 }
 
 pub(super) fn base(basket: &Basket) -> Step {
     Step::new(StepKind::Base, Stage::BaseOnMould)
+        .say_if(!basket.ready.has(Ready::Base), || Message::new("step-base-text-sand"))
         .say(
             Message::new("step-base-text-screw")
                 .with("diameter", basket.body.base().diameter)
@@ -43,16 +59,10 @@ pub(super) fn base(basket: &Basket) -> Step {
         .say(
             Message::new("step-base-text-mark")
                 .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(quarters(basket))),
+                .with("quarters", numbers(basket.body.uprights().quarters())),
         )
         .work(basket.hand.pace.mount_base)
         .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
-}
-
-/// The staves nearest to the quarters of the round. Marking them first halves the way over which
-/// small errors add up (the spread of a sum of independent errors grows with the root of their number).
-fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
 }
 
 pub(super) fn staves(basket: &Basket) -> Step {
@@ -62,10 +72,11 @@ pub(super) fn staves(basket: &Basket) -> Step {
         OvalSide::In => "step-staves-text-face-in",
     };
     Step::new(StepKind::Staves, Stage::StavesSet)
+        .say_if(basket.ready.has(Ready::StavesTapered), || count_of(basket, "step-staves-text-ready"))
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
             Message::new("step-staves-text-set")
-                .with("quarters", numbers(quarters(basket)))
+                .with("quarters", numbers(basket.body.uprights().quarters()))
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )

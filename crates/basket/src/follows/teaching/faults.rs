@@ -5,7 +5,7 @@ use super::{ALWAYS, When};
 use crate::basket::Basket;
 use crate::colour::Colour;
 use crate::message::Message;
-use crate::pattern::{EarMaterial, EarPlacing, Finish, LashingStyle, StepKind, WeaveKind};
+use crate::pattern::{EarMaterial, EarPlacing, EarWay, Finish, HoopWay, LashingStyle, StepKind, WeaveKind};
 use crate::stock::Kind;
 
 /// A step, a fault that is usual in it, and of which baskets.
@@ -29,19 +29,28 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Half, "fault-half-twill", has_diagonal),
     (StepKind::Half, "fault-half-twined", is_twined),
     (StepKind::Half, "fault-half-colour", is_coloured),
+    (StepKind::ToEars, "fault-to-ears-height", ALWAYS),
     (StepKind::Rest, "fault-rest-wander", ALWAYS),
     (StepKind::Rest, "fault-rest-slopes", ALWAYS),
     (StepKind::Dry, "fault-dry-early", ALWAYS),
-    (StepKind::Dry, "fault-dry-sticks", ALWAYS),
+    (StepKind::Dry, "fault-dry-damp", ALWAYS),
     (StepKind::Ears, "fault-ears-opposite", ALWAYS),
     (StepKind::Ears, "fault-ears-neighbour", is_ears_odd),
+    (StepKind::Ears, "fault-ears-slips", |basket| goes(basket, EarWay::WovenIn)),
+    (StepKind::Ears, "fault-ears-lifts", |basket| goes(basket, EarWay::PushedDown)),
     (StepKind::Ears, "fault-ears-brass", |basket| is_ear(basket, EarMaterial::Brass)),
     (StepKind::Ears, "fault-ears-wood", |basket| is_ear(basket, EarMaterial::Oak)),
     (StepKind::Ears, "fault-ears-bone", |basket| is_ear(basket, EarMaterial::Bone)),
-    (StepKind::Rim, "fault-rim-short", ALWAYS),
-    (StepKind::Rim, "fault-rim-scarf", ALWAYS),
-    (StepKind::Rim, "fault-rim-cracks", ALWAYS),
+    (StepKind::Rings, "fault-rings-size", ALWAYS),
+    (StepKind::Rings, "fault-rings-scarf", ALWAYS),
+    (StepKind::Rings, "fault-rings-crack", ALWAYS),
+    (StepKind::OffMould, "fault-off-sticks", ALWAYS),
+    (StepKind::OffMould, "fault-off-tips", ALWAYS),
     (StepKind::Rim, "fault-rim-slopes", ALWAYS),
+    (StepKind::Rim, "fault-rim-gap", is_ringed),
+    (StepKind::Rim, "fault-rim-short", is_bent_in_place),
+    (StepKind::Rim, "fault-rim-scarf", is_bent_in_place),
+    (StepKind::Rim, "fault-rim-cracks", is_bent_in_place),
     (StepKind::Pins, "fault-pins-bit", ALWAYS),
     (StepKind::Pins, "fault-pins-bend", ALWAYS),
     (StepKind::Pins, "fault-pins-splits", ALWAYS),
@@ -53,8 +62,8 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Handle, "fault-handle-level", ALWAYS),
     (StepKind::Handle, "fault-handle-binds", ALWAYS),
     (StepKind::Handle, "fault-handle-cracks", ALWAYS),
-    (StepKind::OffMould, "fault-off-plug", ALWAYS),
-    (StepKind::OffMould, "fault-off-lashing", ALWAYS),
+    (StepKind::Plug, "fault-plug-proud", ALWAYS),
+    (StepKind::Plug, "fault-plug-lashing", ALWAYS),
     (StepKind::Finish, "fault-finish-runs", is_coated),
     (StepKind::Finish, "fault-finish-oil", |basket| basket.finish == Finish::Oil),
     (StepKind::Finish, "fault-finish-hairs", ALWAYS),
@@ -105,6 +114,18 @@ fn is_ears_odd(basket: &Basket) -> bool {
 
 fn is_ear(basket: &Basket, material: EarMaterial) -> bool {
     basket.ears.as_ref().is_some_and(|ears| ears.material == material)
+}
+
+fn goes(basket: &Basket, way: EarWay) -> bool {
+    basket.ears.as_ref().is_some_and(|ears| ears.way == way)
+}
+
+fn is_bent_in_place(basket: &Basket) -> bool {
+    basket.body.rim().hoops == HoopWay::Bent
+}
+
+fn is_ringed(basket: &Basket) -> bool {
+    !is_bent_in_place(basket)
 }
 
 fn is_crossed(basket: &Basket) -> bool {

@@ -16,6 +16,9 @@ pub struct Session {
     pub parts: Vec<Part>,
     /// Minutes that must pass before the next session, for things to dry.
     pub wait_minutes: f64,
+    /// Whether it ends while the staves stand free and would wander as they dry, so that they have to be wetted and
+    /// banded.
+    pub needs_band: bool,
 }
 
 /// A step, or what is done of it in one session.
@@ -38,18 +41,12 @@ impl Session {
     pub fn minutes(&self) -> f64 {
         self.parts.iter().map(|part| part.minutes).sum()
     }
-    /// Whether it ends with staves that stand free and wander while they dry, so that they have to be wetted and
-    /// banded.
-    pub fn needs_band(&self) -> bool {
-        let banded = [StepKind::Staves, StepKind::FirstRows, StepKind::Half, StepKind::Rest];
-        self.parts.last().is_some_and(|part| banded.contains(&part.kind))
-    }
 }
 
 /// The making, parted into sessions of at most so many minutes each at a learner's pace. A session ends early where
 /// something has to dry longer than is left of it.
 pub fn sessions(steps: &[Step], minutes: f64) -> Vec<Session> {
-    let mut class = Class { minutes: minutes.max(1.0), done: Vec::new(), parts: Vec::new(), used: 0.0 };
+    let mut class = Class { minutes: minutes.max(1.0), done: Vec::new(), parts: Vec::new(), used: 0.0, stand: false };
     for step in steps {
         class.work(step);
     }
@@ -63,10 +60,17 @@ struct Class {
     done: Vec<Session>,
     parts: Vec<Part>,
     used: f64,
+    /// Whether the staves stand in the groove and nothing holds them at the top.
+    stand: bool,
 }
 
 impl Class {
     fn work(&mut self, step: &Step) {
+        match step.kind {
+            StepKind::Staves => self.stand = true,
+            StepKind::Dry => self.stand = false,
+            _ => {}
+        }
         let mut left = step.work_minutes * LEARNER;
         let mut goes_on = false;
         loop {
@@ -95,7 +99,8 @@ impl Class {
 
     fn close(&mut self, wait_minutes: f64) {
         if !self.parts.is_empty() {
-            self.done.push(Session { parts: std::mem::take(&mut self.parts), wait_minutes });
+            let parts = std::mem::take(&mut self.parts);
+            self.done.push(Session { parts, wait_minutes, needs_band: self.stand });
         }
         self.used = 0.0;
     }

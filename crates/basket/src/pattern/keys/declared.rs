@@ -54,6 +54,8 @@ pub enum Takes {
     Flag,
     /// One of a few words.
     Word(Vec<Known>),
+    /// A list of a few words, or one of them.
+    Words(Vec<Known>),
     /// The word for a weave, perhaps with its figures.
     Weave,
     /// A place on the mould at which a course ends.

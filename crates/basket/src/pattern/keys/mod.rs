@@ -37,7 +37,7 @@ pub use values::{Minutes, Named, OwnColours, Presence, Section, Sections};
 
 use self::key::keys;
 use self::limits::MOST_COLOURS;
-use crate::pattern::{Finish, Language, Units};
+use crate::pattern::{Finish, Language, Ready, Units};
 
 keys! {
     /// Name of the basket.
@@ -52,6 +52,10 @@ keys! {
     /// What protects the finished basket.
     pub const FINISH: Key<Finish> =
         Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
+    /// What lies ready before the making begins.
+    pub const READY: Key<Vec<Ready>> =
+        Key::new("ready", (), Usual::Nothing("usual-ready"), r#"["staves cut", "rings"]"#)
+            .among(Group::Basket);
     /// The mould.
     pub const MOULD: Key<Section> = Key::new(
         "mould",

@@ -41,12 +41,29 @@ impl<W: Word + Sync> Writable for W {
     type Usual = W;
 
     fn takes((): &()) -> Takes {
-        Takes::Word(W::ALL.iter().map(|one| Known { word: one.word(), term: one.term() }).collect())
+        Takes::Word(known::<W>())
     }
 
     fn say(usual: W) -> Value {
         usual.word().into()
     }
+}
+
+impl<W: Word + Sync> Writable for Vec<W> {
+    type Takes = ();
+    type Usual = Infallible;
+
+    fn takes((): &()) -> Takes {
+        Takes::Words(known::<W>())
+    }
+
+    fn say(usual: Infallible) -> Value {
+        match usual {}
+    }
+}
+
+fn known<W: Word>() -> Vec<Known> {
+    W::ALL.iter().map(|one| Known { word: one.word(), term: one.term() }).collect()
 }
 
 impl Writable for Length {

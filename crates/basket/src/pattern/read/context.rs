@@ -9,7 +9,7 @@ use toml::de::DeValue;
 use super::palette::Palette;
 use super::problem::Problem;
 use super::raw::type_name;
-use super::text::{Text, shorten};
+use super::text::{Text, nearest, one_of, shorten};
 use crate::measure::{Length, LengthFault, Unit};
 use crate::pattern::keys::Lengths;
 use crate::stock::Catalogue;
@@ -35,6 +35,15 @@ impl Context<'_> {
             self.not_a_text(name, value, "write it in quotes".to_owned());
         }
         text
+    }
+
+    /// Notes a word that stands under a key and is none of these.
+    pub(super) fn unknown_word(&self, name: &str, word: &Text, known: &[&str]) {
+        let help = match nearest(word.text, known.iter().copied()) {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => format!("write {}", one_of(known)),
+        };
+        self.problem(word.span.clone(), format!("`{name}` cannot be `{}`", shorten(word.text)), help);
     }
 
     fn not_a_text(&self, name: &str, value: &Spanned<DeValue<'_>>, help: String) {

@@ -31,7 +31,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{EarsPattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, EarsPattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -76,6 +76,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let handle = fittings::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
     let finish = file.get_or_usual(&keys::FINISH);
+    let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
     let sale = sale::sale(file);
     Some(Pattern {
@@ -93,6 +94,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         ears,
         handle,
         finish,
+        ready,
         notes,
         sale,
         materials,

@@ -1,14 +1,15 @@
 //! Reading `[rim]`, `[filler]`, `[lashing]` and `[pins]`.
 
-use toml::Spanned;
 use toml::de::DeValue;
 
 use super::section::Section;
+use super::text::Text;
 use crate::pattern::keys::{self, filler, lashing, pins, rim};
 use crate::pattern::{FillerPattern, LashingPattern, PinsPattern, RimPattern};
 
 pub(super) fn rim(file: &Section) -> RimPattern {
     file.section(&keys::RIM).map_or_else(RimPattern::default, |section| RimPattern {
+        hoops: section.get(&rim::HOOPS),
         stock: section.get(&rim::STOCK),
         inner: section.get(&rim::INNER),
         lap: section.get(&rim::LAP),
@@ -17,10 +18,11 @@ pub(super) fn rim(file: &Section) -> RimPattern {
 
 /// `filler = "none"`, or a section with a stock.
 pub(super) fn filler(file: &Section) -> FillerPattern {
-    match file.value(&keys::FILLER).map(Spanned::get_ref) {
-        Some(DeValue::String(word)) if *word == filler::NONE => FillerPattern::None,
-        Some(DeValue::String(word)) => {
-            file.unknown_word(&keys::FILLER, word, &[filler::NONE]);
+    match file.value(&keys::FILLER).map(|value| (value.get_ref(), value.span())) {
+        Some((DeValue::String(word), _)) if *word == filler::NONE => FillerPattern::None,
+        Some((DeValue::String(word), span)) => {
+            let text = Text { text: word, span };
+            file.context.unknown_word(keys::FILLER.path, &text, &[filler::NONE]);
             FillerPattern::Choose
         }
         _ => file

@@ -7,7 +7,7 @@ use toml::de::{DeTable, DeValue};
 
 use super::context::Context;
 use super::raw::type_name;
-use super::text::{Text, nearest, one_of, shorten};
+use super::text::{Text, nearest, shorten};
 use crate::pattern::keys::{Contents, Declared, Either, Key, Writable};
 
 /// A value that is read where a key holds it.
@@ -104,15 +104,6 @@ impl<'s, 'd> Section<'s, 'd> {
         for key in keys.iter().filter(|key| !self.has(**key)) {
             self.missing(*key, &format!("{} = {}", key.name(), key.example()));
         }
-    }
-
-    /// A word that stands under a key and is none of these.
-    pub(super) fn unknown_word(&self, key: &dyn Declared, word: &str, known: &[&str]) {
-        let help = match nearest(word, known.iter().copied()) {
-            Some(near) => format!("did you mean `{near}`?"),
-            None => format!("write {}", one_of(known)),
-        };
-        self.problem(key, format!("`{}` cannot be `{}`", key.path(), shorten(word)), help);
     }
 
     /// For each of two ways, the first of its keys that stands here.

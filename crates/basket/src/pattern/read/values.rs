@@ -4,7 +4,7 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::raw::{type_name, whole_number};
-use super::section::{Read, Section};
+use super::section::{Read, Section, list};
 use super::text::{is_inside, is_picture, paragraphs_fault, shorten, title_fault};
 use crate::measure::Length;
 use crate::pattern::Word;
@@ -93,14 +93,30 @@ impl Read for bool {
 
 impl<W: Word + Sync> Read for W {
     fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
-        let text = section.context.text(key.path, value)?;
-        let found = Self::ALL.iter().copied().find(|one| one.word() == text.text);
-        if found.is_none() {
-            let known: Vec<&str> = Self::ALL.iter().map(|one| one.word()).collect();
-            section.unknown_word(key, text.text, &known);
-        }
-        found
+        word(section, key.path, value)
     }
+}
+
+/// A list of words, or one word for a list of one; none when a word is wrong.
+impl<W: Word + Sync> Read for Vec<W> {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        if value.get_ref().is_str() {
+            return Some(vec![word(section, key.path, value)?]);
+        }
+        let list = list(section.context, key, value, W::ALL.len())?;
+        let words: Self = list.iter().filter_map(|value| word(section, key.path, value)).collect();
+        (words.len() == list.len()).then_some(words)
+    }
+}
+
+fn word<W: Word>(section: &Section, path: &str, value: &Spanned<DeValue<'_>>) -> Option<W> {
+    let text = section.context.text(path, value)?;
+    let found = W::ALL.iter().copied().find(|one| one.word() == text.text);
+    if found.is_none() {
+        let known: Vec<&str> = W::ALL.iter().map(|one| one.word()).collect();
+        section.context.unknown_word(path, &text, &known);
+    }
+    found
 }
 
 impl Read for String {

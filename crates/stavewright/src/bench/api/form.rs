@@ -32,6 +32,8 @@ pub(crate) enum FieldKind {
     Share,
     /// One of the options.
     Word,
+    /// Any of the options, as a list; one alone may stand without one.
+    Words,
     /// One of the options, or another word of the same make (`twill 3/1`).
     OpenWord,
     /// The name of a material of one of the field's kinds.

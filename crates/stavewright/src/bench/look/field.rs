@@ -109,6 +109,10 @@ fn of_written(written: &EditValue, takes: &Takes, options: &[Word], words: &Word
             Err(_) => Used { text: word.clone(), word, number: None },
         },
         (_, EditValue::Whole(number)) => Used { text: word.clone(), word, number: Some(f64::from(*number)) },
+        (Takes::Words(_), EditValue::List(list)) => {
+            let labels: Vec<String> = list.iter().map(|one| label_of(&as_word(one), options)).collect();
+            Used { text: labels.join(", "), word, number: None }
+        }
         _ => Used { text: label_of(&word, options), word, number: None },
     }
 }
@@ -131,7 +135,7 @@ fn as_word(value: &EditValue) -> String {
 
 fn options(takes: &Takes, words: &Words) -> Vec<Word> {
     match takes {
-        Takes::Word(known) => known.iter().map(|known| option(*known, words)).collect(),
+        Takes::Word(known) | Takes::Words(known) => known.iter().map(|known| option(*known, words)).collect(),
         Takes::Weave => {
             weaves::ALL.iter().flat_map(weaves::Weave::offered).map(|kind| weave(kind, words)).collect()
         }
@@ -180,6 +184,7 @@ fn kind(takes: &Takes) -> api::FieldKind {
         Takes::Count(_) => api::FieldKind::Count,
         Takes::Share(_) => api::FieldKind::Share,
         Takes::Word(_) => api::FieldKind::Word,
+        Takes::Words(_) => api::FieldKind::Words,
         Takes::Weave => api::FieldKind::OpenWord,
         Takes::Material(_) => api::FieldKind::Material,
         Takes::Materials(_) => api::FieldKind::Materials,
