@@ -17,6 +17,7 @@ pub mod read;
 mod ready;
 mod rim;
 mod rule;
+mod sale;
 mod staves;
 mod step;
 mod units;
@@ -33,6 +34,7 @@ pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
+pub use sale::Sale;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
@@ -79,6 +81,8 @@ pub struct Pattern {
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
+    /// What stands on the title page of a pattern for sale.
+    pub sale: Sale,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
 }

@@ -46,6 +46,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 finish,
                 ready,
                 notes: Vec::new(),
+                sale: basket::pattern::Sale::default(),
                 materials,
             }
         })

@@ -263,7 +263,7 @@ bench-saved-problems = { $count ->
 ## Mitnehmen
 
 bench-take-away = Mitnehmen
-bench-packet-text = Das Paket enthält die Anleitung, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
+bench-packet-text = Das Paket enthält die Anleitung, die Blätter für Lehrende und zum Entwurf, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
 bench-paper = Papier
 bench-paper-letter = Letter
 bench-paper-a4 = A4

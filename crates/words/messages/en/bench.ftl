@@ -263,7 +263,7 @@ bench-saved-problems = { $count ->
 ## Take away
 
 bench-take-away = Take away
-bench-packet-text = The packet holds the handout, the bench card, the templates, the cut list and the drawings.
+bench-packet-text = The packet holds the handout, the teacher’s and the maker’s sheet, the bench card, the templates, the cut list and the drawings.
 bench-paper = Paper
 bench-paper-letter = Letter
 bench-paper-a4 = A4

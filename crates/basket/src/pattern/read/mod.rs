@@ -16,6 +16,7 @@ mod palette;
 mod problem;
 mod raw;
 mod rim;
+mod sale;
 mod section;
 mod stock;
 mod text;
@@ -78,6 +79,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let finish = file.get_or_usual(&keys::FINISH);
     let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
+    let sale = sale::sale(file);
     Some(Pattern {
         title: title?,
         units,
@@ -95,6 +97,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         finish,
         ready,
         notes,
+        sale,
         materials,
     })
 }
