@@ -7,7 +7,7 @@ use crate::measure::Length;
 use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
-use crate::parts::fittings::{Ears, Handle, Lashed, Pins};
+use crate::parts::fittings::{Ears, Handle, Lashed, Pins, Wall};
 use crate::parts::form::Form;
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::rim::{HoopStocks, Rim};
@@ -64,7 +64,19 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let uprights = &staves.uprights;
     let height = stocks.outer.width;
     let seat = Seat::on(&form, top, height, uprights.standing.at(top));
-    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, (&seat, height), uprights, making));
+    let ears = pattern.ears.as_ref().map(|ears| {
+        let parts = &staves.length_parts;
+        let wall = Wall {
+            seat: &seat,
+            height,
+            uprights,
+            rows: &weave.each_row,
+            mould: form.arc(),
+            foot: parts.groove + parts.turn,
+            wood: &base.wood,
+        };
+        Ears::of(ears, &wall, making)
+    });
     let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, ears.as_ref()), making);
     let filler = Filler::of(&pattern.filler, (&rim, uprights, ears.as_ref()), making);
     let finest = finest(courses).unwrap_or(&rim.outer.stock);

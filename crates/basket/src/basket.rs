@@ -51,6 +51,13 @@ impl Basket {
         2.0 * self.body.rim().outer_radius(self.body.uprights())
     }
 
+    /// How many staves are cut, spares apart: all but those that ears stand for.
+    pub fn staves_to_cut(&self) -> u32 {
+        let count = self.body.uprights().count;
+        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
+        count.saturating_sub(ears.map_or(0, |ears| ears.each.len() as u32))
+    }
+
     /// The body, and the lid where there is one.
     pub fn vessels(&self) -> impl Iterator<Item = (Of, &Vessel)> {
         let lid = self.lid.iter().map(|lid| (Of::Lid, &lid.vessel));

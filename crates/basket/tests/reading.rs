@@ -1,8 +1,8 @@
 //! Patterns are read whole: what stands in them, what is left out, and what the manual says.
 
 use basket::pattern::{
-    BailCurve, EarMaterial, EarPlacing, EarsPattern, Every, FillerPattern, Finish, HandlePattern,
-    LashingStyle, MouldForm, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
+    BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, Every, FillerPattern, Finish, HandlePattern,
+    HoopWay, LashingStyle, MouldForm, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
 };
 use basket::{Catalogue, Length, Pattern};
 
@@ -91,6 +91,7 @@ courses = [
   { weave = "plain", weaver = "cane fine", until = "mould top" },
 ]
 [rim]
+hoops = "bent"
 stock = "half round reed 3/8 in"
 inner = "flat oval reed 3/8 in"
 lap = "3"
@@ -103,7 +104,9 @@ tail = "2"
 stock = "brass pin 18 x 1/2 in"
 every = "stave"
 [ears]
-material = "oak"
+material = "wood"
+wood = "cherry"
+way = "pushed-down"
 placing = "shared"
 width = "3/8"
 thickness = "1/8"
@@ -148,7 +151,9 @@ fn every_key_is_read() {
     assert_eq!(pattern.filler, FillerPattern::None);
     let inches = |number| Some(Length::inches(number));
     let ears = EarsPattern {
-        material: Some(EarMaterial::Oak),
+        material: Some(EarMaterial::Wood),
+        wood: Catalogue::built_in().wood("cherry").cloned(),
+        way: Some(EarWay::PushedDown),
         placing: Some(EarPlacing::Shared),
         width: inches(0.375),
         thickness: inches(0.125),
@@ -168,6 +173,7 @@ fn every_key_is_read() {
     let lashing = &pattern.lashing;
     assert_eq!((lashing.every, lashing.style), (Some(Every::OtherStave), Some(LashingStyle::Crossed)));
     assert_eq!((lashing.tail, pattern.rim.lap), (inches(2.0), inches(3.0)));
+    assert_eq!(pattern.rim.hoops, Some(HoopWay::Bent));
     assert_eq!((pattern.pins.every, pattern.finish), (Some(Every::Stave), Finish::StainAndShellac));
     let taper = TaperPattern { from: Length::ZERO, foot: Length::inches(0.125) };
     assert_eq!((pattern.staves.taper, pattern.staves.oval_side), (Some(taper), Some(OvalSide::In)));

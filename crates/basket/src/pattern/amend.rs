@@ -75,7 +75,7 @@ impl Pattern {
         self.lashing = self.lashing.clone().overlaid(over.lashing);
         self.pins = self.pins.clone().overlaid(over.pins);
         if let Some(over) = over.ears {
-            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(&over));
+            self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
         }
         if let Some(over) = over.handle {
             self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
@@ -169,8 +169,13 @@ impl WeavePattern {
 
 impl RimPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { stock, inner, lap } = over;
-        Self { stock: stock.or(self.stock), inner: inner.or(self.inner), lap: lap.or(self.lap) }
+        let Self { hoops, stock, inner, lap } = over;
+        Self {
+            hoops: hoops.or(self.hoops),
+            stock: stock.or(self.stock),
+            inner: inner.or(self.inner),
+            lap: lap.or(self.lap),
+        }
     }
 }
 
@@ -194,10 +199,12 @@ impl PinsPattern {
 }
 
 impl EarsPattern {
-    fn overlaid(self, over: &Self) -> Self {
-        let Self { material, placing, width, thickness, hole_height, tail } = *over;
+    fn overlaid(self, over: Self) -> Self {
+        let Self { material, wood, way, placing, width, thickness, hole_height, tail } = over;
         Self {
             material: material.or(self.material),
+            wood: wood.or(self.wood),
+            way: way.or(self.way),
             placing: placing.or(self.placing),
             width: width.or(self.width),
             thickness: thickness.or(self.thickness),

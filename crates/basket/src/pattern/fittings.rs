@@ -2,13 +2,17 @@
 
 use super::word::words;
 use crate::measure::Length;
-use crate::stock::Material;
+use crate::stock::{Material, Wood};
 
 /// The two ears that hold the handle.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct EarsPattern {
     /// What they are made of.
     pub material: Option<EarMaterial>,
+    /// The wood of wooden ears.
+    pub wood: Option<Wood>,
+    /// How they get into the basket.
+    pub way: Option<EarWay>,
     /// How they are placed when no stave faces another.
     pub placing: Option<EarPlacing>,
     /// Width along the rim.
@@ -17,7 +21,7 @@ pub struct EarsPattern {
     pub thickness: Option<Length>,
     /// Height of the rivet hole above the rim.
     pub hole_height: Option<Length>,
-    /// Length of the tail that goes down behind the weaving.
+    /// Length of the tail below the rim.
     pub tail: Option<Length>,
 }
 
@@ -27,6 +31,8 @@ pub struct EarsPattern {
 pub enum EarMaterial {
     /// Sheet brass.
     Brass,
+    /// Wood, shaved.
+    Wood,
     /// Oak, shaved.
     Oak,
     /// Bone.
@@ -35,8 +41,27 @@ pub enum EarMaterial {
 
 words! { EarMaterial:
     Brass = "brass", "ear-material-brass";
+    Wood = "wood", "ear-material-wood";
     Oak = "oak", "ear-material-oak";
     Bone = "bone", "ear-material-bone";
+}
+
+/// How ears get into the basket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum EarWay {
+    /// The tail is laid on the outside of its stave and woven in with the next rows.
+    WovenIn,
+    /// The tail is pushed down behind the finished weaving.
+    PushedDown,
+    /// The tail runs to the base as a stave.
+    AsStave,
+}
+
+words! { EarWay:
+    WovenIn = "woven-in", "ear-way-woven-in";
+    PushedDown = "pushed-down", "ear-way-pushed-down";
+    AsStave = "as-stave", "ear-way-as-stave";
 }
 
 /// How two ears are placed on a count of staves.

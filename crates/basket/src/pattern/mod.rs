@@ -24,12 +24,12 @@ mod word;
 
 pub use base::BasePattern;
 pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
+pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
-pub use rim::{Every, FillerPattern, LashingPattern, LashingStyle, PinsPattern, RimPattern};
+pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;

@@ -17,11 +17,17 @@ pub enum StepKind {
     Half,
     /// Weaving the rest.
     Rest,
+    /// Weaving to where ears are woven in.
+    ToEars,
     /// Drying and packing.
     Dry,
     /// The ears.
     Ears,
-    /// The hoops.
+    /// The hoops, made as rings.
+    Rings,
+    /// Off the mould.
+    OffMould,
+    /// The hoops on their place.
     Rim,
     /// The pins.
     Pins,
@@ -29,8 +35,8 @@ pub enum StepKind {
     Lashing,
     /// The handle.
     Handle,
-    /// Off the mould.
-    OffMould,
+    /// The plug in the base, and sanding.
+    Plug,
     /// The finish.
     Finish,
 }
@@ -42,12 +48,15 @@ words! { StepKind:
     FirstRows = "first rows", "step-first";
     Half = "half", "step-half";
     Rest = "rest", "step-rest";
+    ToEars = "to the ears", "step-to-ears";
     Dry = "dry", "step-dry";
     Ears = "ears", "step-ears";
+    Rings = "rings", "step-rings";
+    OffMould = "off the mould", "step-off";
     Rim = "rim", "step-rim";
     Pins = "pins", "step-pins";
     Lashing = "lashing", "step-lashing";
     Handle = "handle", "step-handle";
-    OffMould = "off the mould", "step-off";
+    Plug = "plug", "step-plug";
     Finish = "finish", "step-finish";
 }

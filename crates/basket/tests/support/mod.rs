@@ -4,10 +4,10 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every,
-    FillerPattern, Finish, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern,
-    Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way,
-    WeaveKind, WeavePattern, Word,
+    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
+    FillerPattern, Finish, Girth, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm,
+    MouldPattern, Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern,
+    Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -209,7 +209,9 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
     let hoop = || {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
-    (hoop(), hoop(), of(length())).prop_map(|(stock, inner, lap)| RimPattern { stock, inner, lap }).boxed()
+    (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .boxed()
 }
 
 fn any_filler() -> BoxedStrategy<FillerPattern> {
@@ -237,7 +239,7 @@ fn any_pins() -> BoxedStrategy<PinsPattern> {
 }
 
 fn any_ears() -> BoxedStrategy<EarsPattern> {
-    let material = of(select(vec![EarMaterial::Brass, EarMaterial::Oak, EarMaterial::Bone]));
+    let material = of(select(EarMaterial::ALL.to_vec()));
     let placing = of(select(vec![
         EarPlacing::OnStaves,
         EarPlacing::StaveAndGap,
@@ -245,9 +247,13 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
         EarPlacing::ByAngle,
     ]));
     let hole = of(prop_oneof![Just(Length::ZERO), small()]);
-    (material, placing, of(small()), of(small()), hole, of(length()))
-        .prop_map(|(material, placing, width, thickness, hole_height, tail)| EarsPattern {
+    let wood = of(select(Catalogue::built_in().woods.clone()));
+    let way = of(select(EarWay::ALL.to_vec()));
+    (material, wood, way, placing, of(small()), of(small()), hole, of(length()))
+        .prop_map(|(material, wood, way, placing, width, thickness, hole_height, tail)| EarsPattern {
             material,
+            wood,
+            way,
             placing,
             width,
             thickness,

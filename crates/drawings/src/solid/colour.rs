@@ -60,7 +60,7 @@ pub(super) fn wood(name: &str) -> Substance<'_> {
 pub(super) const fn ear(material: EarMaterial) -> Substance<'static> {
     match material {
         EarMaterial::Brass => Substance { name: "brass", colour: BRASS },
-        EarMaterial::Oak => Substance { name: "oak", colour: OAK },
+        EarMaterial::Wood | EarMaterial::Oak => Substance { name: "oak", colour: OAK },
         EarMaterial::Bone => Substance { name: "bone", colour: [236, 228, 206] },
     }
 }

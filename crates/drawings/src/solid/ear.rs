@@ -35,7 +35,9 @@ impl Maker<'_> {
     /// Where staves are thinned: under the tail, and between the hoops as wide as the ear is.
     pub(super) fn shaves(&self) -> Vec<Shave> {
         let basket = self.basket;
-        let Some(ears) = &basket.ears else { return Vec::new() };
+        let Some(ears) = basket.ears.as_ref().filter(|ears| !ears.replace_staves()) else {
+            return Vec::new();
+        };
         let (staves, rim) = (basket.body.staves(), basket.body.rim());
         let left = staves.uprights.thickness.to_mm() as f32 - self.blade(ears);
         let girth = rim.girth.to_mm();
@@ -53,7 +55,7 @@ impl Maker<'_> {
         (0..staves.uprights.count).filter_map(shave).collect()
     }
 
-    /// Length of the tail, no longer than there is wall.
+    /// Length of the tail on a stave, no longer than there is wall.
     fn tail(&self, ears: &Ears) -> f32 {
         ears.tail.min(self.basket.body.rim().along * 0.9).max(Length::ZERO).to_mm() as f32
     }
@@ -62,7 +64,8 @@ impl Maker<'_> {
     pub(super) fn ears(&self) -> Vec<Part> {
         let Some(ears) = &self.basket.ears else { return Vec::new() };
         let per = 2 * ACROSS;
-        let substance = colour::ear(ears.material);
+        let substance =
+            ears.wood.as_ref().map_or_else(|| colour::ear(ears.material), |wood| colour::wood(&wood.name));
         let part = |(ear, number): (&Ear, u32)| {
             let corners = [0, ACROSS - 1, ACROSS, per - 1];
             let shape = Shape::swept(self.ear(ears, ear), per, Ends::Capped, corners);
@@ -90,7 +93,8 @@ impl Maker<'_> {
         let (basket, surface) = (self.basket, &self.surface);
         let stave = basket.body.uprights().thickness.to_mm() as f32;
         let (half, thick) = (ears.width.to_mm() as f32 / 2.0, ears.thickness.to_mm() as f32);
-        let left = stave - self.blade(ears);
+        // An ear that is a stave itself needs no other to share its thickness with.
+        let left = if ears.replace_staves() { 0.0 } else { stave - self.blade(ears) };
         let low = basket.body.rim().along.to_mm() as f32;
         let high = low + basket.body.rim().height.to_mm() as f32;
         let radius = self.ear_radius().max(1.0);
@@ -103,10 +107,7 @@ impl Maker<'_> {
         };
 
         let off = -(ear.off_stave.to_mm() as f32);
-        let tail_end = low - self.tail(ears);
-        let steps = if self.detail == Detail::Full { 8 } else { 3 };
-        for step in 0..=steps {
-            let along = tail_end + (low - tail_end) * step as f32 / steps as f32;
+        for along in self.tail_stations(ears, low) {
             wall(along, &self.tail_ring(along, left, off));
         }
         let hole = ears.hole_height.to_mm() as f32;
@@ -132,6 +133,15 @@ impl Maker<'_> {
             head(hole + half * sin, half * cos);
         }
         positions
+    }
+
+    /// Places along a tail, from its end to the rim.
+    fn tail_stations(&self, ears: &Ears, low: f32) -> Vec<f32> {
+        if ears.replace_staves() {
+            return self.stations(low);
+        }
+        let (end, steps) = (low - self.tail(ears), if self.detail == Detail::Full { 8 } else { 3 });
+        (0..=steps).map(|step| end + (low - end) * step as f32 / steps as f32).collect()
     }
 
     /// The section of the tail: what was taken off the stave, `off` aside from the ear's middle.

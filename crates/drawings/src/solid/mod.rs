@@ -57,7 +57,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     let maker = Maker::of(basket, detail);
     let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
     for group in stage::groups(basket, stage) {
-        solid.extend(maker.make(group, stage.rows(&basket.body.weave)));
+        solid.extend(maker.make(group, basket.rows_at(stage)));
     }
     solid.mirrored()
 }

@@ -14,6 +14,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use basket::Basket;
 use basket::message::Value;
+use basket::pattern::EarWay;
 use words::Words;
 
 use crate::drawing::Drawing;
@@ -24,7 +25,9 @@ use studio::Studio;
 
 /// The drawings that a basket has, in making order.
 pub fn plates(basket: &Basket) -> Vec<Plate> {
-    Plate::ALL.into_iter().filter(|plate| plate.is_of(basket)).collect()
+    let mut plates: Vec<Plate> = Plate::ALL.into_iter().filter(|plate| plate.is_of(basket)).collect();
+    plates.sort_by_key(|plate| basket.place_of(plate.stage()));
+    plates
 }
 
 /// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in its
@@ -33,6 +36,11 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
 /// Its title is its caption.
 pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
     drawing(&Studio::of(basket, words), plate)
+}
+
+/// The same without any lettering, to be enlarged until it is read from across a room.
+pub fn unlettered(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
+    drawing(&Studio { lettered: false, ..Studio::of(basket, words) }, plate)
 }
 
 /// All drawings of the making that a basket has, in making order, each as from [`stage_drawing`]. They
@@ -61,7 +69,7 @@ pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
         }
         made
     });
-    made.sort_by_key(|(plate, _)| *plate);
+    made.sort_by_key(|(made, _)| plates.iter().position(|plate| plate == made));
     made
 }
 
@@ -97,7 +105,12 @@ pub fn absent(basket: &Basket, words: &Words, plate: Plate) -> Drawing {
 
 /// An empty drawing with the name, caption and description of a plate that shows so many rows.
 fn named(basket: &Basket, words: &Words, (plate, rows): (Plate, u32)) -> Drawing {
-    let id = format!("plate-{}", plate.name());
+    let name = match (plate, basket.ears.as_ref().map(|ears| ears.way)) {
+        (Plate::EarsSet, Some(EarWay::WovenIn)) => "ears-woven-in",
+        (Plate::EarsSet, Some(EarWay::AsStave)) => "ears-as-staves",
+        _ => plate.name(),
+    };
+    let id = format!("plate-{name}");
     let args = args(basket, rows);
     let alt = words.with(&format!("{id}.alt"), &args);
     Drawing::new(plate.figure(), words.with(&id, &args), alt)

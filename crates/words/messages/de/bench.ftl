@@ -195,6 +195,9 @@ bench-cell-join = Ansatz: Der alte Faden endet über Stake { $cut }, der neue be
 
 bench-figures = Wichtigste Zahlen
 bench-findings = Befunde
+bench-tell-figure = { $label }: { $value }.
+bench-tell-came = Neu: { $grade }, { $what }
+bench-tell-went = Nicht mehr da: { $what }
 bench-findings-none = Nichts spricht dagegen.
 bench-count-stop = { $count ->
         [one] einmal Halt

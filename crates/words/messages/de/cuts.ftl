@@ -17,6 +17,11 @@ cut-weaver-purpose = Abschnitt { $course }: { $rows ->
 cut-outer-hoop-purpose = der Rand außen an den Staken
 cut-inner-hoop-purpose = der Rand innen an den Staken
 cut-hoop-shape = flache Seite zu den Staken; beide Enden über { $lap } verjüngt, damit sie zusammen eine Dicke ergeben
+cut-hoop-shape-ring-outer = flache Seite nach innen; ein Ende von der Schauseite, eines von der Rückseite über { $lap } abgeschnitzt, zu einem Ring geleimt, innen { $across } weit
+cut-hoop-shape-ring-inner = flache Seite nach außen; ein Ende von der Schauseite, eines von der Rückseite über { $lap } abgeschnitzt, zu einem Ring geleimt, außen { $across } weit
+cut-hoop-shape-bought-outer = innen { $across } weit, flache Seite nach innen
+cut-hoop-shape-bought-inner = außen { $across } weit, flache Seite nach außen
+cut-ring-bought = fertiger Ring aus { $stock }
 
 cut-filler-purpose = deckt die Spitzen der Staken zwischen den Reifen
 
@@ -29,7 +34,9 @@ cut-pin-shape = Bohrer { $drill }; mindestens { $needed } lang
 cut-pin-purpose = durch Reifen und Staken
 cut-pin-ear-purpose = durch Reifen, Staken und Ohren
 
-cut-ear-shape = { $thickness } dick; die unteren { $tail } sind die Angel
+cut-ear-shape = { $thickness } dick; die unteren { $tail } sind die Angel, { $tail_width } breit
+cut-ear-shape-shaved = { $thickness } dick, in beiden Flächen eine Schulter { $shoulder } tief; darunter auf { $blade } abgeschnitzt; die unteren { $tail } sind die Angel, { $tail_width } breit, am Ende { $tip } dick
+cut-ear-shape-stave = { $thickness } dick, in beiden Flächen eine Schulter { $shoulder } tief; darunter zu einer Stake von { $blade } Dicke abgeschnitzt: die unteren { $tail } gehen bis auf den Grund der Nut
 cut-ear-purpose = hält den Henkel
 
 cut-bail-shape = { $thickness } dick; Enden gerundet, { $drill } gebohrt

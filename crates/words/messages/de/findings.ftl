@@ -218,13 +218,33 @@ finding-pin-misses-stave = Dieses Ohr sitzt { $off } neben Stake { $stave }, sod
     .why = Der Stift des Ohrs geht an der Stake vorbei und hält nur in den Reifen.
     .remedy = Die Ohren dorthin setzen, wo sie eine Stake hinter sich haben.
 
-finding-ears-off-opposite = Die Ohren ({ $placing }) verfehlen das Gegenüber um { $measured } am Rand entlang ({ $angle }). Mehr als { $limit } sieht das Auge.
+finding-ears-off-opposite = Die Ohren ({ $placing }) verfehlen das Gegenüber um { $measured }, { $off } am Rand entlang. Die meisten nehmen { $limit } hin.
     .why = Die Linie von Ohr zu Ohr verfehlt die Mitte des Korbs um { $middle }: der Henkel sitzt schief, und der Korb hängt nach einer Seite.
     .remedy = Die Ohren so setzen, dass sie einander gegenüberstehen.
 
 finding-ear-too-wide = Die Ohren sind { $measured } breit, die Staken { $stave }. Eine Stake mit ihren Lücken gibt hier { $limit }.
     .why = Eine Angel, die breiter ist als { $tail }, geht neben ihrer Stake nicht hinunter, ohne die Nachbarn zu verdrängen.
     .remedy = Die Ohren schmaler machen oder ihre Angeln verjüngen.
+
+finding-ear-tail-short = Die Angeln der Ohren sind { $measured } lang. { $limit } halten.
+    .why = Was ein Ohr hält, bis sein Stift sitzt, und es danach stützt, ist die Angel. { $rows ->
+        [0] Diese ist eingeschoben, und sonst hält sie nichts.
+        [one] Nur eine Reihe geht darüber.
+       *[other] Nur { $rows } Reihen gehen darüber.
+    }
+    .remedy = Die Angeln länger machen.
+
+finding-ear-tail-too-long = Die Angeln der Ohren sind { $measured } lang. Vom Rand bis zum Boden sind es { $limit } Wand.
+    .why = Die Angel käme am Boden wieder heraus.
+    .remedy = Die Angeln kürzer machen oder die Ohren als Staken hinunterlaufen lassen.
+
+finding-ear-tail-too-thick = Die Ohren sind unter dem Rand { $measured } dick, die Staken { $stave }. Bis { $limit } geht es.
+    .why = Die Reihen über der Angel und die Reifen daneben stehen ab, und der Korb bekommt eine Beule.
+    .remedy = Die Ohren dünner machen.
+
+finding-ear-hole-near-edge = Ein Loch von { $drill } lässt in einem Ohr von { $width } Breite auf jeder Seite { $measured }. Es sollte { $limit } lassen.
+    .why = Das Ohr bricht am Loch aus.
+    .remedy = Die Ohren breiter machen.
 
 finding-handle-fouls-rim = Zwischen dem Ende des Henkels und dem Rand sind beim Schwenken { $measured } Platz. Nötig sind { $limit }.
     .why = Der Henkel scheuert die Umwicklung durch oder schwenkt gar nicht. Sein Drehpunkt liegt { $pivot } über dem Rand, und der Henkel ist { $width } breit.

@@ -52,6 +52,8 @@ step-first-text-check = Die Staken aufrecht und gleichmäßig halten. Am Rand wi
 
 step-half = Bis zur halben Höhe flechten
 step-half-text-weave = Weiterflechten bis Reihe { $row }, etwa { $height } die Form hinauf. Staken und Flechtfaden feucht halten. Jede Reihe auf die darunter drücken und die Wand an der Form halten: eine locker geflochtene Wand wird größer als ihre Form.
+step-to-ears = Bis zu den Ohren flechten
+step-to-ears-text-weave = Weiterflechten bis Reihe { $row }. Darüber bleiben von der Form etwa { $left }: Hier werden die Ohren angelegt.
 
 step-rest = Bis zum Rand flechten
 step-rest-text-weave = Weiterflechten bis Reihe { $rows }, { $height } die Form hinauf. Ab und zu mit dem Teilstreifen für den Rand prüfen.
@@ -64,34 +66,63 @@ step-joins-text-where = { $joins ->
     }
 step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Den neuen ansetzen, wo der Faden hinter eine Stake taucht, die vierte zurück oder eine mehr, und ihn über den alten laufen lassen, sodass kein Ende zu sehen ist.
 
-step-dry = Trocknen lassen, zusammendrücken, auffüllen, von der Form nehmen
+step-dry = Trocknen lassen, zusammendrücken, auffüllen
 step-dry-text-wait = Den Korb mit angelegtem Band auf der Form lassen, bis er durch und durch trocken ist: meist ein bis drei Tage.
 step-dry-text-pack = Die Reihen ringsum vom Boden aufwärts zusammendrücken. Oben öffnen sich etwa { $gap }.
 step-dry-text-add = Auffüllen mit { $rows ->
         [one] einer weiteren Reihe
        *[other] { $rows } weiteren Reihen
     } { $weaver }.
-step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt. Dann die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt.
 
 ## Ohren
 
 step-ears = Die Ohren machen und setzen
 step-ears-text-make = Zwei Ohren aus { $material } sägen: { $length } lang, { $width } breit, { $thickness } dick. Oben runden und alle Kanten brechen.
-step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }.
-step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm in der Lücke { $off_second } neben Stake { $second } gegenüber.
-step-ears-text-shared = Die Ohren um { $off_first } zur selben Seite neben die Staken { $first } und { $second } setzen. So stehen sie einander gegenüber.
-step-ears-text-by-angle = Das erste Ohr an Stake { $first } setzen. Das andere steht ihm gegenüber, { $off_second } neben Stake { $second }.
-step-ears-text-tail = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel innen ins Geflecht schieben, { $tail } unter den Rand. Die Spitzen der Staken hinter dem Kopf des Ohrs bündig mit der Oberkante des Rands abschneiden. Das Nietloch kommt { $hole } über den Rand.
+step-ears-text-ready = Die zwei Ohren nehmen, die bereitliegen: { $material }, { $length } lang, { $width } breit, { $thickness } dick. Nachsehen, dass keine Kante scharf ist.
+step-ears-text-shave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter auf { $blade } abschnitzen und das Ende auf { $tip } auslaufen lassen.
+step-ears-text-shave-stave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter zu einer Stake abschnitzen: { $blade } dick, { $width } breit, am Fuß wie die anderen auf { $foot } verjüngt.
+step-ears-text-narrow = Den Teil, der unter den Rand kommt, auf { $width } verschmälern, die Breite einer Stake, damit der Flechtfaden daneben vorbeigeht.
+step-ears-text-count = Beide Plätze in beide Richtungen abzählen. Von Stake { $first } sind es { $up } Staken mit steigenden Nummern bis Stake { $second } und { $down } mit fallenden. Beide Staken anzeichnen.
+step-ears-text-on-staves-off = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }. Bei dieser Zahl steht keine Stake einer anderen gegenüber: Ohr 2 steht { $off } zu Stake { $toward } hin.
+step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }. Sie stehen einander gegenüber.
+step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm aus der Lücke zwischen den Staken { $second } und { $toward_second } gegenüber.
+step-ears-text-shared = Ein Ohr { $off_first } neben Stake { $first } setzen, zu Stake { $toward_first } hin, und das andere { $off_second } neben Stake { $second }, zu Stake { $toward_second } hin. So stehen sie einander gegenüber.
+step-ears-text-by-angle = Das erste Ohr auf Stake { $first } setzen. Das andere steht ihm { $off_second } neben Stake { $second } gegenüber, zu Stake { $toward_second } hin.
+step-ears-text-lay = Die Angel jedes Ohrs außen auf seine Stake legen, ihr Ende auf Reihe { $row }; von der Form bleiben dort { $left }. Mit dem Band festbinden. { $rows ->
+        [one] Die nächste Reihe geht
+       *[other] Die nächsten { $rows } Reihen gehen
+    } über Stake und Angel wie über eine. Das obere Ende des Ohrs steht dann { $stands } über der letzten Reihe.
+step-ears-text-hide = Wo hier oben ein Flechtfaden endet oder neu anfängt, sein Ende hinter dem Ohr an Stake { $first } oder { $second } verstecken.
+step-ears-text-push = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel zwischen Stake und Geflecht hinunterschieben, { $tail } unter den Rand. Die Spitzen der Staken hinter dem Kopf des Ohrs bündig mit der Oberkante des Rands abschneiden.
+step-ears-text-as-stave = Beide Ohren zuerst setzen: Jedes steht an der Stelle seiner Stake { $depth } tief in der Nut und zählt von nun an als diese Stake.
+step-ears-text-on-stave = Die Staken beider Ohren zuerst setzen und die Angel jedes Ohrs außen auf seine legen, { $tail } hinunter bis zum Boden. Dort festbinden. Von der ersten Reihe an gehen die Reihen über beide wie über eine.
+step-ears-text-hole = Das Nietloch kommt { $hole } über den Rand.
 step-ears-text-measure = Ein Maßband am Rand von Ohr zu Ohr legen, in beide Richtungen: je { $girth }. Jetzt berichtigen, was abweicht.
 
 ## Rand
 
-step-rim = Die Reifen formen, biegen und klammern
+step-rings = Die Reifen als Ringe machen
+step-rings-text-cut = Einen Streifen { $outer } lang aus { $outer_stock } für den Außenring schneiden und einen { $inner } lang aus { $inner_stock } für den Innenring. Beide einweichen, bis sie sich lautlos biegen.
+step-rings-text-outer = Den langen Streifen außen um die Staken legen, dicht über dem Geflecht, die flache Seite zu den Staken. Die Enden um { $lap } überlappen lassen und beide anzeichnen, wo sie liegen. Der Ring ist innen { $across } weit.
+step-rings-text-inner = Den anderen Streifen ebenso anzeichnen, aber mit der flachen Seite nach außen: Sein Ring kommt innen an die Spitzen und ist außen { $across } weit. Ihn oberhalb der Form innen an den Spitzen anprobieren.
+step-rings-text-shave = Von jedem Streifen ein Ende von der Schauseite und das andere von der Rückseite her abschnitzen, über die ganzen { $lap }, bis beide Spitzen papierdünn sind. Sie runden. Den Ring auf seinen Marken schließen und anprobieren: Die Überlappung ist so dick wie der Rest.
+step-rings-text-glue = Die Überlappungen leimen, mit Wäscheklammern halten und die Ringe rund und flach über Nacht trocknen lassen. Der Korb kann inzwischen auf seiner Form trocknen.
+step-rings-text-sand = Jede Überlappung schleifen, bis der Stoß weder zu sehen noch zu fühlen ist.
+
+step-rim = Die Reifen einsetzen und klammern
 step-rim-text-outer = Den Außenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }.
 step-rim-text-inner = Den Innenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }, weg von der anderen.
 step-rim-text-scarf = Beide Enden jedes Reifens über { $lap } dünner machen, eines von oben und eines von unten, sodass sie zusammen eine Dicke ergeben.
 step-rim-text-clamp = Die Reifen einweichen, etwas enger als der Rand biegen und mit den flachen Seiten zu den Staken auf der letzten Reihe klammern ({ $height } die Form hinauf). Gegenüber der Schäftung anfangen und von beiden Seiten auf sie zu arbeiten.
 step-rim-text-dry = Die Schäftungen an den geklammerten Reifen anzeichnen und anpassen. Alles über Nacht in den Klammern trocknen lassen.
+step-rim-text-ring-outer = Den Außenring über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
+step-rim-text-ring-inner = Den Innenring innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-ready-outer = Den Außenring nehmen, der bereitliegt, innen { $across } weit. Ihn über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
+step-rim-text-ready-inner = Den Innenring nehmen, außen { $across } weit, und ihn innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-bought-outer = Den Außenring anprobieren: Er soll innen { $across } weit sein und mit leichtem Druck über die Spitzen gehen. Seine Unterkante auf die letzte Reihe setzen ({ $height } die Form hinauf), seinen Stoß zwischen die Staken { $from } und { $to }.
+step-rim-text-bought-inner = Den Innenring anprobieren: Er soll außen { $across } weit sein. Ihn innen einsetzen, auf gleicher Höhe mit dem äußeren, seinen Stoß zwischen den Staken { $from } und { $to }, weg von dem anderen. Einen zu engen Ring an der flachen Seite schleifen; ein loser zeigt sich beim Klammern als Lücken: ihn austauschen.
+step-rim-text-ring-clamp = Beide Ringe ringsum zusammenklammern. An den Ohren anfangen, ohne Ohren gegenüber einem Stoß, und jede Lücke zwischen Ring und Stake zudrücken.
 
 ## Stifte
 
@@ -100,16 +131,16 @@ step-pins-text-trim = Die Spitzen der Staken bündig mit der Oberkante der Reife
 step-pins-text-every-stave = { $pins ->
         [one] Ein Stift
        *[other] { $pins } Stifte
-    }: einer durch die Mitte jeder Stake, auf halber Höhe der Reifen.
+    }: einer durch die Mitte jeder Stake, in einer geraden Linie auf halber Höhe der Reifen.
 step-pins-text-every-other = { $pins ->
         [one] Ein Stift
        *[other] { $pins } Stifte
-    }: einer durch die Mitte jeder zweiten Stake, auf halber Höhe der Reifen, beginnend mit Stake { $first }.
+    }: einer durch die Mitte jeder zweiten Stake, in einer geraden Linie auf halber Höhe der Reifen, beginnend mit Stake { $first }.
 step-pins-text-neighbours = Die Stifte gehen in der Runde nicht auf, also werden diese Nachbarn beide verstiftet: die Staken { $pairs }.
 step-pins-text-apart = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Ohren freizuhalten: { $pairs }.
 step-pins-text-ears = Die Staken der Ohren, { $staves }, bekommen { $pin }: durch Reifen, Ohr, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten die Ohren.
 step-pins-text-drill = Mit Bohrer { $drill } gerade zur Mitte des Korbs bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
-step-pins-text-clinch = { $pin } von außen einstecken. Innen stehen { $over } vor: auf einem Stahlblock, der gegen den Kopf gehalten wird, umlegen oder vernieten.
+step-pins-text-clinch = { $pin } von außen einstecken, sodass alle Köpfe nach einer Seite zeigen. Innen stehen { $over } vor: auf etwa { $clip } kürzen. Den Kopf auf Metall halten und das Ende sanft vernieten, bis es sich über dem Reifen schließt.
 
 ## Umwicklung
 
@@ -118,14 +149,22 @@ step-lashing-text-filler = { $pieces ->
         [one] Ein Stück
        *[other] { $pieces } Stücke
     } { $stock } auf die Spitzen der Staken legen.
+step-lashing-text-filler-ears = { $pieces ->
+        [one] Ein Stück
+       *[other] { $pieces } Stücke
+    } { $stock } auf die Spitzen der Staken legen, von Ohr zu Ohr, sodass keine Spitze zu sehen ist.
 step-lashing-text-start = { $weaver } einweichen: { $strands ->
         [one] ein Faden
        *[other] { $strands } Fäden
-    }, { $length } im Ganzen. Ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken.
+    }, { $length } im Ganzen.
+step-lashing-text-tail = Auf eine von zwei Weisen anfangen: ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken, oder es am Rand entlanglegen, mit den ersten Windungen darübergehen und es darunter festziehen.
 step-lashing-text-single = Einmal um den Rand wickeln, durch die Lücken ({ $every }): { $wraps } Windungen. Jede fest anziehen, die glänzende Seite nach außen.
 step-lashing-text-crossed = Um den Rand wickeln, durch die Lücken ({ $every }), dann in Gegenrichtung zurück, sodass sich die Windungen kreuzen: { $wraps } Windungen im Ganzen. Jede fest anziehen, die glänzende Seite nach außen.
-step-lashing-text-joins = Ein neuer Faden beginnt an { $staves } (Nummern der Staken). Beide Enden zwischen die Reifen stecken.
-step-lashing-text-end = Mit einem Ende von { $tail } aufhören, zwischen die Reifen hinuntergesteckt, und es bündig abschneiden, wenn es trocken ist.
+step-lashing-text-joins = { $joins ->
+        [one] Den zweiten Faden an Stake { $staves } anfangen.
+       *[other] An den Staken { $staves } je einen neuen Faden anfangen.
+    } Die Enden von altem und neuem Faden zwischen die Reifen stecken.
+step-lashing-text-end = Mit einem Ende von { $tail } ebenso aufhören: zwischen die Reifen hinunterstecken oder unter den letzten Windungen zurückziehen. Es bündig abschneiden, wenn es trocken ist.
 
 ## Henkel
 
@@ -138,11 +177,15 @@ step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von
 
 ## Fertigstellen
 
-step-off = Zapfen einleimen, schleifen
-step-off-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
-step-off-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
-step-off-text-sand = Den Zapfen bündig schneiden. Boden und Rand mit der Faser schleifen. Härchen abschneiden.
-step-off-text-sand-handle = Den Zapfen bündig schneiden. Boden, Rand und Henkel mit der Faser schleifen. Härchen abschneiden.
+step-off = Den Korb von der Form nehmen
+step-off-text-screw = Die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-off-text-look = Ihn innen ansehen. Reihen, die sich gehoben haben, zurückschieben und die Staken lassen, wo sie stehen: Oben hält sie nichts, bis der Rand sitzt.
+
+step-plug = Zapfen einleimen, schleifen
+step-plug-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
+step-plug-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
+step-plug-text-sand = Den Zapfen bündig schneiden. Boden und Rand mit der Faser schleifen. Härchen abschneiden.
+step-plug-text-sand-handle = Den Zapfen bündig schneiden. Boden, Rand und Henkel mit der Faser schleifen. Härchen abschneiden.
 
 step-finish = Oberfläche und letzte Prüfung
 step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
@@ -192,7 +235,7 @@ caution-water = Eine Einweichwanne ist für kleine Kinder und Tiere gefährlich.
 caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastiktüte: feuchte Körbe schimmeln.
 caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
 caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
-caution-drilling = Kleine Bohrer brechen. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen, Abfallholz dahinterlegen und langsam bohren.
+caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
 caution-peening = Schutzbrille tragen. Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen.
 caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
 caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.

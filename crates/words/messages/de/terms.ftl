@@ -67,6 +67,8 @@ stage-staves-set = Staken unter einem Band gesetzt
 stage-first-rows = Erste Reihen geflochten
 stage-half-woven = Wand halb geflochten
 stage-woven = Fertig geflochten
+stage-rings-made = Reifen als Ringe gemacht
+stage-off-mould = Von der Form genommen
 stage-ears-set = Ohren gesetzt
 stage-rim-clamped = Reifen geklammert
 stage-pinned = Spitzen abgeschnitten, Stifte gesetzt
@@ -110,8 +112,17 @@ weave-mend-look-split-stave = Vom Spalt aufwärts stehen zwei schmale Staken dic
 weave-mend-look-half-stave = Eine schmale Stake mehr steht zwischen den anderen, und diese rücken etwas zusammen.
 
 ear-material-brass = Messingblech
+ear-material-wood = Holz
 ear-material-oak = Eiche
 ear-material-bone = Bein
+
+ear-way-woven-in = eingeflochten
+ear-way-pushed-down = nachträglich eingeschoben
+ear-way-as-stave = als Stake
+
+hoop-way-rings = als Ringe gemacht
+hoop-way-bent = an Ort und Stelle gebogen
+hoop-way-bought = fertig gekauft
 
 ear-placing-on-staves = jedes Ohr auf einer Stake
 ear-placing-stave-and-gap = ein Ohr auf einer Stake, das andere in der Lücke gegenüber

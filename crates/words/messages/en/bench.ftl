@@ -195,6 +195,9 @@ bench-cell-join = Join: the spent strand is cut over stave { $cut }, the new one
 
 bench-figures = Main figures
 bench-findings = Findings
+bench-tell-figure = { $label }: { $value }.
+bench-tell-came = New: { $grade }, { $what }
+bench-tell-went = Gone: { $what }
 bench-findings-none = Nothing found against it.
 bench-count-stop = { $count ->
         [one] one stop

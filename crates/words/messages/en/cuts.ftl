@@ -17,6 +17,11 @@ cut-weaver-purpose = course { $course }: { $rows ->
 cut-outer-hoop-purpose = the rim outside the staves
 cut-inner-hoop-purpose = the rim inside the staves
 cut-hoop-shape = flat side to the staves; both ends thinned over { $lap } to lap as one thickness
+cut-hoop-shape-ring-outer = flat side inward; one end shaved from the face and one from the back over { $lap }, glued to a ring { $across } across inside
+cut-hoop-shape-ring-inner = flat side outward; one end shaved from the face and one from the back over { $lap }, glued to a ring { $across } across outside
+cut-hoop-shape-bought-outer = { $across } across inside, flat side inward
+cut-hoop-shape-bought-inner = { $across } across outside, flat side outward
+cut-ring-bought = ready ring of { $stock }
 
 cut-filler-purpose = covers the stave tips between the hoops
 
@@ -29,7 +34,9 @@ cut-pin-shape = drill { $drill }; at least { $needed } long
 cut-pin-purpose = through hoops and staves
 cut-pin-ear-purpose = through hoops, staves and ears
 
-cut-ear-shape = { $thickness } thick; the lower { $tail } is the tail
+cut-ear-shape = { $thickness } thick; the lower { $tail } is the tail, { $tail_width } wide
+cut-ear-shape-shaved = { $thickness } thick, with a shoulder { $shoulder } deep on both faces; below it shaved to { $blade }; the lower { $tail } is the tail, { $tail_width } wide, { $tip } thick at its end
+cut-ear-shape-stave = { $thickness } thick, with a shoulder { $shoulder } deep on both faces; below it shaved to a stave { $blade } thick: the lower { $tail } goes down to the bottom of the groove
 cut-ear-purpose = holds the handle
 
 cut-bail-shape = { $thickness } thick; ends rounded, drilled { $drill }

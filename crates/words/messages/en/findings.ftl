@@ -218,13 +218,33 @@ finding-pin-misses-stave = This ear is { $off } off stave { $stave }, so that on
     .why = The pin of the ear goes past the stave and holds in the hoops alone.
     .remedy = Place the ears where they have a stave behind them.
 
-finding-ears-off-opposite = The ears ({ $placing }) are { $measured } along the rim off facing each other ({ $angle }). The eye sees more than { $limit }.
+finding-ears-off-opposite = The ears ({ $placing }) are { $measured } off facing each other, { $off } along the rim. Most makers accept { $limit }.
     .why = The line from ear to ear misses the middle of the basket by { $middle }: the handle sits askew and the basket hangs to one side.
     .remedy = Place the ears so that they face each other.
 
 finding-ear-too-wide = The ears are { $measured } wide on staves { $stave } wide. A stave with its gaps gives { $limit } here.
     .why = A tail wider than { $tail } does not go down beside its stave without pushing the neighbours aside.
     .remedy = Make the ears narrower, or narrow their tails.
+
+finding-ear-tail-short = The tails of the ears are { $measured } long. { $limit } holds.
+    .why = What holds an ear until its pin is in, and steadies it afterwards, is its tail. { $rows ->
+        [0] This one is pushed in and held by nothing else.
+        [one] Only one row goes over it.
+       *[other] Only { $rows } rows go over it.
+    }
+    .remedy = Make the tails longer.
+
+finding-ear-tail-too-long = The tails of the ears are { $measured } long. From the rim to the base there is { $limit } of wall.
+    .why = The tail would come out at the base.
+    .remedy = Make the tails shorter, or let the ears run down as staves.
+
+finding-ear-tail-too-thick = The ears are { $measured } thick below the rim, on staves { $stave } thick. Up to { $limit } passes.
+    .why = The rows over the tail and the hoops beside it stand off, and the basket shows a lump.
+    .remedy = Make the ears thinner.
+
+finding-ear-hole-near-edge = A hole of { $drill } in an ear { $width } wide leaves { $measured } on either side. It should leave { $limit }.
+    .why = The ear breaks out at its hole.
+    .remedy = Make the ears wider.
 
 finding-handle-fouls-rim = Between the end of the handle and the rim there is { $measured } of room as it swings. It needs { $limit }.
     .why = The handle rubs the lashing through, or does not swing at all. Its pivot is { $pivot } above the rim and the handle is { $width } wide.

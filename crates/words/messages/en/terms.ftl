@@ -67,6 +67,8 @@ stage-staves-set = Staves set under a band
 stage-first-rows = First rows woven
 stage-half-woven = Body half woven
 stage-woven = Weaving finished
+stage-rings-made = Hoops made as rings
+stage-off-mould = Off the mould
 stage-ears-set = Ears set
 stage-rim-clamped = Hoops clamped
 stage-pinned = Tips trimmed, pins in
@@ -110,8 +112,17 @@ weave-mend-look-split-stave = From the split up two narrow staves stand close to
 weave-mend-look-half-stave = One narrow stave more stands between the others, and they move a little closer.
 
 ear-material-brass = sheet brass
+ear-material-wood = wood
 ear-material-oak = oak
 ear-material-bone = bone
+
+ear-way-woven-in = woven in
+ear-way-pushed-down = pushed down afterwards
+ear-way-as-stave = as a stave
+
+hoop-way-rings = made as rings
+hoop-way-bent = bent in place
+hoop-way-bought = bought ready
 
 ear-placing-on-staves = each ear on a stave
 ear-placing-stave-and-gap = one ear on a stave, the other in the gap that faces it

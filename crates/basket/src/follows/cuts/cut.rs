@@ -13,7 +13,9 @@ use crate::term::Term;
 pub enum CutStock {
     /// A material of the catalogue or the shelf.
     Material(Material),
-    /// A wood for bases.
+    /// A ring of this material, bought as such.
+    Ring(Material),
+    /// A wood.
     Wood(Wood),
     /// What ears are made of.
     Ear(EarMaterial),
@@ -28,6 +30,7 @@ impl CutStock {
     pub fn name(&self) -> Value {
         match self {
             Self::Material(material) => material.into(),
+            Self::Ring(stock) => Message::new("cut-ring-bought").with("stock", stock).into(),
             Self::Wood(wood) => wood.into(),
             Self::Ear(material) => Value::Term(material.term()),
             Self::Bail => Value::Term("cut-bail-material"),

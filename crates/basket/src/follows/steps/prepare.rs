@@ -15,7 +15,7 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
         return None;
     }
     let parts = &staves.length_parts;
-    let all = f64::from(staves.uprights.count.saturating_add(staves.spares));
+    let all = f64::from(basket.staves_to_cut().saturating_add(staves.spares));
     let step = Step::new(StepKind::Cut, Stage::Prepared);
     let step = if ready.has(Ready::StavesCut) {
         step.say(count_of(basket, "step-cut-text-ready")).work(all * basket.hand.pace.taper_stave)
@@ -42,8 +42,8 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
 fn count_of(basket: &Basket, id: &'static str) -> Message {
     let staves = basket.body.staves();
     Message::new(id)
-        .with("all", staves.uprights.count.saturating_add(staves.spares))
-        .with("count", staves.uprights.count)
+        .with("all", basket.staves_to_cut().saturating_add(staves.spares))
+        .with("count", basket.staves_to_cut())
         .with("spares", staves.spares)
         .with("length", staves.length)
 }

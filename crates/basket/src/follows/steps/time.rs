@@ -1,4 +1,4 @@
-//! How long things dry: the least usual waits, all of them common practice.
+//! How long things dry: the least usual waits, all of them common practice; and shares of work.
 
 /// Staves under the band, until they keep their bend. A strip 1.5 mm thick loses 90 % of its water
 /// in 2.65 h (diffusion through both faces, D = 4.5e-11 m²/s, value for wood from memory).
@@ -15,3 +15,6 @@ pub(super) const SHELLAC_DRY: f64 = 60.0;
 pub(super) const STAIN_DRY: f64 = 12.0 * 60.0;
 /// Oil (common practice; the maker of the product knows better).
 pub(super) const OIL_DRY: f64 = 72.0 * 60.0;
+
+/// Share of the work of taking a basket off, plugging and sanding it that taking it off is (common practice).
+pub(super) const OFF: f64 = 1.0 / 6.0;

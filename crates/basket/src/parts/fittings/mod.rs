@@ -2,6 +2,8 @@
 
 mod bail;
 mod bend;
+mod ear_places;
+mod ear_sizes;
 mod ears;
 mod fold;
 mod handle;
@@ -11,7 +13,8 @@ mod ring;
 mod swing;
 
 pub use bail::Bail;
-pub use ears::{Ear, EarOption, Ears, off_middle};
+pub use ear_sizes::Wall;
+pub use ears::{Ear, EarOption, Ears, WovenIn, off_middle};
 pub use fold::Fold;
 pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};

@@ -3,18 +3,37 @@
 use super::section::Section;
 use crate::pattern::keys::handle::{CORNER, CURVE, KIND, RISE, RIVET, THICKNESS, WIDTH};
 use crate::pattern::keys::{self, ears};
-use crate::pattern::{BailCurve, EarsPattern, HandleKind, HandlePattern};
+use crate::pattern::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
 
 pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
     let section = file.section(&keys::EARS)?;
-    Some(EarsPattern {
+    let ears = EarsPattern {
         material: section.get(&ears::MATERIAL),
+        wood: section.get(&ears::WOOD),
+        way: section.get(&ears::WAY),
         placing: section.get(&ears::PLACING),
         width: section.get(&ears::WIDTH),
         thickness: section.get(&ears::THICKNESS),
         hole_height: section.get(&ears::HOLE),
         tail: section.get(&ears::TAIL),
-    })
+    };
+    check_ears(&section, &ears);
+    Some(ears)
+}
+
+fn check_ears(section: &Section, ears: &EarsPattern) {
+    if ears.wood.is_some() && ears.material != Some(EarMaterial::Wood) {
+        let message = format!("`{}` belongs to wooden ears only", ears::WOOD.path);
+        section.problem(&ears::WOOD, message, r#"leave it out, or write material = "wood""#);
+    }
+    if ears.way == Some(EarWay::AsStave) && ears.placing.is_some_and(|way| way != EarPlacing::OnStaves) {
+        let message = format!("`{}` of ears that run down as staves is on staves", ears::PLACING.path);
+        section.problem(&ears::PLACING, message, "leave it out, or choose another `ears.way`");
+    }
+    if ears.way == Some(EarWay::AsStave) && ears.tail.is_some() {
+        let message = format!("`{}` of ears that run down as staves follows from the wall", ears::TAIL.path);
+        section.problem(&ears::TAIL, message, "leave it out, or choose another `ears.way`");
+    }
 }
 
 pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
