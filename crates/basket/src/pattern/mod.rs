@@ -23,7 +23,7 @@ mod weave;
 mod word;
 
 pub use base::BasePattern;
-pub use finish::Finish;
+pub use finish::{Finish, FinishPart};
 pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarsPattern, HandleKind, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
 pub use note::{Note, Photo};
@@ -73,6 +73,10 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What it goes on; empty: the whole basket.
+    pub finish_on: Vec<FinishPart>,
+    /// What is written on the finished basket beside the date.
+    pub signature: Option<String>,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.

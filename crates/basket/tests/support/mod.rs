@@ -5,9 +5,9 @@ use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every,
-    FillerPattern, Finish, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern,
-    Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern, Units, Until, Way,
-    WeaveKind, WeavePattern, Word,
+    FillerPattern, Finish, FinishPart, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm,
+    MouldPattern, Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern,
+    Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -19,12 +19,13 @@ use proptest::sample::select;
 pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let wall = (any_mould(), any_base(), any_staves(), any_weave());
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
-    let fittings = (of(any_ears()), of(any_handle()), any_finish(), any_units(), any_ready());
+    let fittings =
+        (of(any_ears()), of(any_handle()), (any_finish(), any_finish_on()), any_units(), any_ready());
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let (ears, handle, finish, units, ready) = fittings;
+            let (ears, handle, (finish, finish_on), units, ready) = fittings;
             let ears = ears.or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
@@ -43,6 +44,8 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 ears,
                 handle,
                 finish,
+                finish_on,
+                signature: None,
                 ready,
                 notes: Vec::new(),
                 materials,
@@ -272,7 +275,11 @@ fn any_handle() -> BoxedStrategy<HandlePattern> {
 }
 
 fn any_finish() -> BoxedStrategy<Finish> {
-    select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil]).boxed()
+    select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil, Finish::Varnish]).boxed()
+}
+
+fn any_finish_on() -> BoxedStrategy<Vec<FinishPart>> {
+    prop::sample::subsequence(FinishPart::ALL.to_vec(), 0..=FinishPart::ALL.len()).boxed()
 }
 
 fn any_ready() -> BoxedStrategy<AllReady> {

@@ -16,7 +16,7 @@ use serde::Serialize;
 use self::lines::StepLine;
 pub(crate) use self::steps::tools;
 use self::table::Table;
-pub(crate) use self::weaving::rows;
+pub(crate) use self::weaving::{begins, rows_of, weavers};
 use crate::figures::Figure;
 use crate::photos::Photos;
 use crate::scribe::Scribe;

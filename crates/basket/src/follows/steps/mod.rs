@@ -28,6 +28,7 @@ pub fn list(basket: &Basket) -> Vec<Step> {
     steps.extend([finish::off_mould(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
+        step.learner_minutes = step.work_minutes * basket.hand.pace.learner;
     }
     steps
 }
