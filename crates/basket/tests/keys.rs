@@ -23,6 +23,7 @@ fn with_example(key: &dyn Declared) -> String {
             "title = \"T\"\n{line}\n{}",
             if key.name() == "units" { "mould = { base = \"5\", rim = \"8\", height = \"4\" }" } else { "" }
         ),
+        ("", "finish-on") => format!("{drawn}{line}\n[handle]\n"),
         ("", _) => format!("{drawn}{line}"),
         ("mould", "girths") => head(&line),
         ("mould", "base" | "rim" | "height") => {
@@ -115,7 +116,9 @@ fn all_but_lists_have_a_field_in_making_order() {
         .iter()
         .filter(|key| matches!(key.takes(), Takes::Section(_)).eq(&false) && !paths.contains(key.path()))
         .map(|key| key.path())
-        .filter(|path| !["weave.courses.", "note.", "materials."].iter().any(|list| path.starts_with(list)))
+        .filter(|path| {
+            !["weave.courses.", "note.", "sale.", "materials."].iter().any(|list| path.starts_with(list))
+        })
         .collect();
     assert_eq!(without, ["mould.girths", "weave.courses", "note", "colours", "materials"]);
     let rim = fields.iter().filter(|field| field.group == Group::Rim).map(|field| field.key.path());
@@ -220,5 +223,19 @@ fn the_starter_shows_every_part() {
         })
     };
     let absent: Vec<&str> = keys::ALL.iter().map(|key| key.name()).filter(|name| !shown(name)).collect();
-    assert_eq!(absent, ["language", "finish", "ready", "filler", "pins", "note", "colours"]);
+    assert_eq!(
+        absent,
+        [
+            "language",
+            "finish",
+            "finish-on",
+            "signature",
+            "ready",
+            "filler",
+            "pins",
+            "note",
+            "sale",
+            "colours"
+        ]
+    );
 }

@@ -18,6 +18,7 @@ const PREFIXES: &[&str] = &[
     "ear-material-",
     "ear-placing-",
     "every-",
+    "fault-",
     "finish-",
     "grade-",
     "handle-kind-",
@@ -29,6 +30,7 @@ const PREFIXES: &[&str] = &[
     "oval-side-",
     "part-",
     "piece-",
+    "question-",
     "side-",
     "stage-",
     "stave-reason-",
@@ -39,7 +41,12 @@ const PREFIXES: &[&str] = &[
     "way-",
     "weave-count-",
     "weave-mend-",
-    "weave-row-",
+    "weave-band-",
+    "weave-begin-",
+    "weave-how-",
+    "weave-on-",
+    "weave-row",
+    "weave-shift-",
 ];
 
 fn readers() -> impl Iterator<Item = Words> {
@@ -77,8 +84,8 @@ fn is_identifier(literal: &str) -> bool {
     PREFIXES.iter().any(|prefix| literal.strip_prefix(prefix).is_some_and(|rest| !rest.is_empty()))
         && literal.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
         && !literal.ends_with('-')
-        // The key of a course, not a message.
-        && literal != "step-up"
+        // Keys of a pattern, not messages.
+        && !["step-up", "finish-on"].contains(&literal)
 }
 
 #[test]
@@ -102,6 +109,21 @@ fn every_finding_has_its_three_sentences() {
                 assert!(words.has(&id), "{id} in {:?}", words.language());
             }
         }
+    }
+}
+
+#[test]
+fn every_fault_has_its_cure_and_every_question_its_answer() {
+    for words in readers() {
+        let lacks = |id: &&String| {
+            let attribute = if id.starts_with("fault-") { "cure" } else { "answer" };
+            !words.has(&format!("{id}.{attribute}"))
+        };
+        let used = used();
+        let told = || used.iter().filter(|id| id.starts_with("fault-") || id.starts_with("question-"));
+        assert!(told().count() > 40, "does the search still work?");
+        let lacking: Vec<&String> = told().filter(lacks).collect();
+        assert!(lacking.is_empty(), "{:?}: {lacking:#?}", words.language());
     }
 }
 

@@ -17,6 +17,7 @@ pub mod read;
 mod ready;
 mod rim;
 mod rule;
+mod sale;
 mod staves;
 mod step;
 mod units;
@@ -24,7 +25,7 @@ mod weave;
 mod word;
 
 pub use base::{BasePattern, Rings};
-pub use finish::Finish;
+pub use finish::{Finish, FinishPart};
 pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
@@ -33,6 +34,7 @@ pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
+pub use sale::Sale;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
@@ -75,10 +77,16 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What it goes on; empty: the whole basket.
+    pub finish_on: Vec<FinishPart>,
+    /// What is written on the finished basket beside the date.
+    pub signature: Option<String>,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
+    /// What stands on the title page of a pattern for sale.
+    pub sale: Sale,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
 }

@@ -39,6 +39,11 @@ pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Dra
     drawing(&Studio::of(basket, words), plate)
 }
 
+/// The same without any lettering, to be enlarged until it is read from across a room.
+pub fn unlettered(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
+    drawing(&Studio { lettered: false, ..Studio::of(basket, words) }, plate)
+}
+
 /// All drawings of the making that a basket has, in making order, each as from [`stage_drawing`]. They
 /// share the parts that do not change from stage to stage, and are made on as many cores as there are.
 pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {

@@ -1,6 +1,10 @@
 # Texte der Blätter: Anleitung, Arbeitskarte und Schablonen.
 
 sheet-handout = Anleitung
+sheet-teacher = Blatt für Lehrende
+sheet-maker = Blatt zum Entwurf
+sheet-sale = Vorlage
+sheet-skip = Zum Text springen
 sheet-bench-card = Arbeitskarte
 sheet-templates = Schablonen
 sheet-of = von
@@ -24,7 +28,7 @@ sheet-base-size = { $diameter } Durchmesser, { $thickness } dick, { $wood }
 sheet-capacity-quarts = { $quarts } Quart ({ $litres } l)
 sheet-capacity-litres = { $litres } l ({ $quarts } Quart)
 sheet-staves-of = { $count } aus { $stock }
-sheet-time-in-all = { $work } Arbeit, { $wait } Warten
+sheet-time-in-all = geübte Hände { $work }, Lernende etwa { $learner }; { $wait } Warten
 
 # Überschriften der Anleitung
 
@@ -34,11 +38,19 @@ sheet-supplies = Insgesamt
 sheet-tools = Werkzeug
 sheet-preparation = Vorbereitung
 sheet-steps = Arbeitsgang
-sheet-drawings = Zeichnungen
+sheet-drawings = So soll es aussehen
+sheet-plans = Verjüngung, Lücken und Boden
 sheet-weaving = Geflecht
 sheet-joins = Ansätze
 sheet-checkpoints = Kontrollpunkte
 sheet-choices = Was gewählt wurde, und warum
+sheet-glance = Auf einen Blick
+sheet-sessions = Wo man aufhört
+sheet-beforehand = Was vorzubereiten ist
+sheet-bring = Was mitzubringen ist
+sheet-faults = Übliche Fehler und was ihnen abhilft
+sheet-safety = Warnhinweise
+sheet-questions = Fragen an die Gruppe
 sheet-candidates = Verwendete Staken und die nächstbesten
 sheet-record = Aufzeichnung zu diesem Korb
 
@@ -70,27 +82,35 @@ sheet-preparation-taper = Die Staken vor dem Einweichen formen. Stakenschablone 
 
 # Arbeitsgang
 
-sheet-times-note = Die Zeiten gelten für einen Korb und ein gemächliches Paar Hände. Wo ein Warnhinweis steht, gehen die Regeln des Ortes und das Urteil der Lehrkraft oder der flechtenden Person diesem Blatt vor.
+sheet-times-note = Die Zeiten gelten für einen Korb: zuerst für geübte Hände, dann für Lernende, die etwa doppelt so lange brauchen.
 sheet-caution = Vorsicht.
+sheet-mind-again = { $count ->
+    [one] Die Warnung in Schritt { $steps } gilt auch hier.
+   *[other] Die Warnungen in den Schritten { $steps } gelten auch hier.
+}
 sheet-time-soak = einweichen { $time }
-sheet-time-work = Arbeit { $time }
+sheet-time-work = Arbeit { $time }, Lernende { $learner }
 sheet-time-wait = dann warten { $time }
 
 # Geflecht
 
-sheet-course = Abschnitt
 sheet-weave = Geflecht
 sheet-weaver = Flechtfaden
 sheet-rows = Reihen
+sheet-begin = Anfang
 sheet-height-each = Höhe je Reihe
 sheet-lay-out = Bereitlegen
 sheet-strands = Fäden
 sheet-take-up-note = Durch das Vor und Hinter braucht ein Flechtfaden mehr als seinen Weg um den Korb: Einarbeitung { $courses }. Das ist hier die unsicherste Zahl, darum gelten die Längen für das obere Ende; aufschreiben, was der Korb gebraucht hat.
-sheet-take-up-course = { $takes } in Abschnitt { $course }
+sheet-take-up-course = { $takes } in den Reihen { $first }–{ $last }
 sheet-packing-note = Wenn das Geflecht trocken ist, zusammendrücken: oben öffnen sich etwa { $gap }. Flechtfaden bereithalten für { $rows ->
     [one] 1 weitere Reihe
    *[other] { $rows } weitere Reihen
 }.
+sheet-joins-expected = Im Ganzen ist etwa { $count ->
+    [one] einmal
+   *[other] { $count }-mal
+} anzusetzen, dort, wo ein Faden endet. Ihn abschneiden, wo er vor einer Stake liegt; der neue beginnt hinter der vierten Stake zurück und läuft über dem alten.
 sheet-joins-note = Den alten Faden abschneiden, wo er vor der zuerst genannten Stake liegt. Den neuen hinter der zweiten ansetzen und über den alten laufen lassen, sodass kein Ende zu sehen ist. Die Staken zählen ab dem ersten Ohr oder ab der markierten Stake.
 sheet-row = Reihe
 sheet-cut-over = Abschneiden vor Stake
@@ -98,6 +118,33 @@ sheet-start-behind = Ansetzen hinter Stake
 sheet-checkpoints-note = Steht die Oberkante dieser Reihe höher oder tiefer als hier angegeben, fester oder weniger fest andrücken.
 sheet-height-at-top = Oberkante über dem Fuß der Form
 sheet-used-so-far = Flechtfaden bis dahin
+
+# Blatt für Lehrende
+
+sheet-glance-note = Zeiten für einen Korb: geübter Hände, und wer es lernt, braucht etwa { $times }-mal so lange.
+sheet-step = Schritt
+sheet-soak-before = Vorher einweichen
+sheet-practised = Geübt
+sheet-learner = Lernend
+sheet-then-dry = Dann trocknen
+sheet-in-all = Zusammen
+sheet-sessions-note = Gerechnet mit Sitzungen von { $length } im Tempo von Lernenden. Eine Sitzung endet früher, wo etwas trocknen muss.
+sheet-session = Sitzung
+sheet-session-steps = Schritte
+sheet-session-begin = { $step } (beginnen)
+sheet-session-on = { $step } (fortsetzen)
+sheet-session-end = { $step } (zu Ende)
+sheet-before-leaving = Bevor alle gehen
+sheet-leave-banded = Den Flechtfaden festklammern, die Staken anfeuchten und die Bänder anlegen.
+sheet-leave-to-dry = Mindestens { $time } trocknen lassen.
+sheet-beforehand-note = Vor dem Kurs getan, verkürzt ihn jeder dieser Schritte für alle.
+sheet-done-beforehand = Schritt
+sheet-saves = Erspart Lernenden
+sheet-supplies-note = Für einen Korb, mit Ersatz; mal der Zahl der Lernenden.
+sheet-fault = Fehler
+sheet-cure = Was abhilft
+sheet-question = Frage
+sheet-answer = Worauf zu hören ist
 
 # Gewähltes
 
@@ -155,7 +202,7 @@ sheet-card-ears = Ohren an Staken
 sheet-card-ears-note = { $placing }
 sheet-card-handle = Henkel
 sheet-card-drill = Bohrer { $drill }
-sheet-card-course = Reihen { $rows } · { $length }
+sheet-card-band = Reihen { $rows } · { $weave } · Anfang { $begin }
 sheet-card-joins = Ansätze: Reihe, abschneiden vor Stake → ansetzen hinter Stake
 sheet-card-more-joins = Weitere Ansätze: siehe Anleitung.
 
@@ -170,7 +217,7 @@ sheet-tiled = In { $parts } Teilen: so übereinanderlegen, dass sich die Kreuze 
 
 # Eigene Notizen
 
-sheet-own-note = Notiz
+sheet-own-note = Eigene Worte zur Vorlage
 
 # Vorführung
 

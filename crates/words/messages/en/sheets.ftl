@@ -1,6 +1,10 @@
 # Texts of the sheets: handout, bench card and templates.
 
 sheet-handout = handout
+sheet-teacher = teacher’s sheet
+sheet-maker = maker’s sheet
+sheet-sale = pattern
+sheet-skip = Skip to the text
 sheet-bench-card = bench card
 sheet-templates = templates
 sheet-of = of
@@ -24,7 +28,7 @@ sheet-base-size = { $diameter } across, { $thickness } thick, { $wood }
 sheet-capacity-quarts = { $quarts } qt ({ $litres } l)
 sheet-capacity-litres = { $litres } l ({ $quarts } qt)
 sheet-staves-of = { $count } of { $stock }
-sheet-time-in-all = { $work } of work, { $wait } of waiting
+sheet-time-in-all = practised hands { $work }, learners about { $learner }; { $wait } of waiting
 
 # Headings of the handout
 
@@ -34,11 +38,19 @@ sheet-supplies = In all
 sheet-tools = Tools
 sheet-preparation = Preparation
 sheet-steps = Making
-sheet-drawings = Drawings
+sheet-drawings = How it should look
+sheet-plans = Taper, gaps and base
 sheet-weaving = Weaving
 sheet-joins = Joins
 sheet-checkpoints = Checkpoints
 sheet-choices = What was chosen, and why
+sheet-glance = At a glance
+sheet-sessions = Where to stop
+sheet-beforehand = What to prepare
+sheet-bring = What to bring
+sheet-faults = Usual faults, and what mends them
+sheet-safety = Cautions
+sheet-questions = Questions for the group
 sheet-candidates = Staves used, and the next best
 sheet-record = Record of this making
 
@@ -70,27 +82,35 @@ sheet-preparation-taper = Shape the staves before soaking. The stave template an
 
 # Steps
 
-sheet-times-note = Times are for one basket and an unhurried pair of hands. Where a caution stands, the rules of the place and the judgement of the teacher or maker go before this sheet.
+sheet-times-note = Times are for one basket: first for practised hands, then for learners, who take about twice as long.
 sheet-caution = Take care.
+sheet-mind-again = { $count ->
+    [one] What step { $steps } says of care holds here too.
+   *[other] What steps { $steps } say of care holds here too.
+}
 sheet-time-soak = soak { $time }
-sheet-time-work = work { $time }
+sheet-time-work = work { $time }, learners { $learner }
 sheet-time-wait = then wait { $time }
 
 # Weaving
 
-sheet-course = Course
 sheet-weave = Weave
 sheet-weaver = Weaver
 sheet-rows = Rows
+sheet-begin = Begin at
 sheet-height-each = Height a row
 sheet-lay-out = Lay out
 sheet-strands = Strands
 sheet-take-up-note = Going over and under makes a weaver longer than its way round: take-up { $courses }. It is the least certain figure here, so lengths are for the upper end; write down what your basket took.
-sheet-take-up-course = { $takes } in course { $course }
+sheet-take-up-course = { $takes } in rows { $first }–{ $last }
 sheet-packing-note = When the weaving is dry, pack it down: about { $gap } opens at the top. Have enough weaver at hand for { $rows ->
     [one] 1 more row
    *[other] { $rows } more rows
 }.
+sheet-joins-expected = Expect about { $count ->
+    [one] one join
+   *[other] { $count } joins
+} in all; they fall where a strand ends. Cut it where it lies on top of a stave; the new one starts behind the fourth stave back and runs on top of the old.
 sheet-joins-note = Cut the spent strand where it lies over the first stave named. Start the new one behind the second and let it run over the old one, so that neither end shows. Staves are numbered from the first ear, or from the stave you mark.
 sheet-row = Row
 sheet-cut-over = Cut over stave
@@ -98,6 +118,33 @@ sheet-start-behind = Start behind stave
 sheet-checkpoints-note = When the top of this row stands higher or lower than this, pack more or less firmly.
 sheet-height-at-top = Its top above the mould’s foot
 sheet-used-so-far = Weaver used by then
+
+# Teacher’s sheet
+
+sheet-glance-note = Times for one basket: of practised hands, and of a learner, who takes about { $times } times as long.
+sheet-step = Step
+sheet-soak-before = Soak before
+sheet-practised = Practised
+sheet-learner = Learner
+sheet-then-dry = Then dry
+sheet-in-all = In all
+sheet-sessions-note = Reckoned for sessions of { $length } at a learner’s pace. A session ends early where something has to dry.
+sheet-session = Session
+sheet-session-steps = Steps
+sheet-session-begin = { $step } (begin)
+sheet-session-on = { $step } (go on)
+sheet-session-end = { $step } (to its end)
+sheet-before-leaving = Before everybody leaves
+sheet-leave-banded = Peg the weaver, wet the staves and put the bands on.
+sheet-leave-to-dry = Leave it to dry for { $time } at least.
+sheet-beforehand-note = Done before the class, each of these shortens it for every learner.
+sheet-done-beforehand = Step
+sheet-saves = Saves a learner
+sheet-supplies-note = For one basket, spares included; multiply by the number of learners.
+sheet-fault = Fault
+sheet-cure = What mends it
+sheet-question = Question
+sheet-answer = What to listen for
 
 # Choices
 
@@ -155,7 +202,7 @@ sheet-card-ears = Ears at staves
 sheet-card-ears-note = { $placing }
 sheet-card-handle = Handle
 sheet-card-drill = drill { $drill }
-sheet-card-course = rows { $rows } · { $length }
+sheet-card-band = rows { $rows } · { $weave } · begin { $begin }
 sheet-card-joins = Joins: row, cut over stave → start behind stave
 sheet-card-more-joins = More joins: see the handout.
 
@@ -170,7 +217,7 @@ sheet-tiled = In { $parts } parts: lay them over each other so that the crosses 
 
 # Own notes
 
-sheet-own-note = Note
+sheet-own-note = In the maker’s own words
 
 # Demonstration
 
