@@ -110,7 +110,8 @@ fn wanted(draft: &Draft, words: &Words) -> Vec<String> {
         wanted.extend(piece.map(|length| words.length(length)));
     }
     for course in &body.weave.courses {
-        for join in &course.joins {
+        // Where a strand of one colour is joined is said by a rule.
+        for join in course.joins.iter().filter(|join| join.recolour) {
             wanted.push(format!("{} {} {}", join.row, join.cut_over, join.start_behind));
         }
     }
