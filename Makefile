@@ -72,7 +72,7 @@ test-long: setup page
 MINUTES ?= 30
 fuzz: setup page
 	$(CARGO) build --workspace --bins
-	$(dir $(PROGRAM))fuzz $$(($(MINUTES) * 60 / 7))
+	$(dir $(PROGRAM))fuzz-long $$(($(MINUTES) * 60 / 7))
 
 # Our own crates are optimised here as in a release; their dependencies are so anyway.
 bench: setup

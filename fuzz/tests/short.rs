@@ -28,6 +28,11 @@ fn patterns_through_every_drawing_and_solid() {
 }
 
 #[test]
+fn whole_packets() {
+    tried("drafts", 1);
+}
+
+#[test]
 fn charts() {
     tried("charts", 60);
 }

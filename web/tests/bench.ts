@@ -1,7 +1,7 @@
 /** Starts the built program on a folder of its own, and a browser that looks at it. */
 
 import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, readlink, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
@@ -97,23 +97,19 @@ export function browse({ webgl = true } = {}): Promise<Browser> {
 
 /** A browser that keeps what it keeps in this folder, and that can be ended as a loss of power would. */
 export async function browseIn(folder: string): Promise<{ page: Page; kill: () => Promise<void> }> {
-  const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
-  const args = ["--headless=new", "--remote-debugging-port=0", `--user-data-dir=${folder}`, "--no-first-run", "--lang=en-GB", ...root];
-  const child = spawn(CHROMIUM, args, { stdio: ["ignore", "ignore", "pipe"] });
-  const address = await new Promise<string>((resolve, reject) => {
-    let said = "";
-    child.stderr?.on("data", (data: Buffer) => {
-      said += data.toString();
-      const found = /DevTools listening on (ws:\S+)/.exec(said)?.[1];
-      if (found) resolve(found);
-    });
-    child.on("error", reject);
-    child.on("exit", () => reject(new Error(`the browser ended: ${said}`)));
-  });
-  const browser = await chromium.connectOverCDP(address);
-  const page = await (browser.contexts()[0] ?? (await browser.newContext())).newPage();
+  const args = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
+  const context = await chromium.launchPersistentContext(folder, { executablePath: CHROMIUM, args, locale: "en-GB" });
+  const page = context.pages()[0] ?? (await context.newPage());
   page.setDefaultTimeout(PATIENCE);
-  return { page, kill: () => stop(child) };
+  const kill = async (): Promise<void> => {
+    const ended = new Promise((resolve) => context.once("close", resolve));
+    // Chromium says on its folder's lock whose it is: host, dash, number of the process.
+    process.kill(Number((await readlink(join(folder, "SingletonLock"))).split("-").at(-1)), "SIGKILL");
+    await ended;
+    // The lock outlives the process, and says nothing any more.
+    await rm(join(folder, "SingletonLock"), { force: true });
+  };
+  return { page, kill };
 }
 
 /** Opens the page and waits for its first numbers. What the page complains of fails the test through `troubles`. */

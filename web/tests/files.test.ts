@@ -174,27 +174,70 @@ test("a pattern with a mistake is saved as it is, and that is said", async () =>
   assert.match(await served.file(NAME), /^count = 73$/m);
 });
 
+test("half a text is not taken over, and not lost", async () => {
+  const page = await openHarbour();
+  await page.getByRole("tab", { name: "Text" }).click();
+  const text = page.getByLabel("The pattern’s text");
+  const before = await text.inputValue();
+  await text.fill(before.replace("[rim]", "[ri"));
+  await page.getByRole("tab", { name: "In the round" }).click();
+  const notice = page.locator("[data-notice=text]");
+  await notice.waitFor();
+  assert.equal(await page.locator("[data-notice=problems]").count(), 0, "the pattern is as it was");
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
+  await page.getByRole("tab", { name: "Text" }).click();
+  await notice.waitFor({ state: "detached" });
+  assert.match(await text.inputValue(), /^\[ri$/m);
+  await text.fill(before.replace('lap = "4"', 'lap = "3"'));
+  await page.getByRole("button", { name: "Take this text" }).click();
+  await until("it is taken", async () => /lap = .{1,2}3/.test(await kept(page)) && (await state(page)) === "not saved");
+});
+
 test("a name that some systems cannot hold is refused, and why is said", async () => {
   const page = await openHarbour();
   await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("dialog").getByRole("button", { name: "Rename", exact: true }).click();
   await page.getByRole("dialog").getByLabel("Name of the file").fill("CON");
   await page.keyboard.press("Enter");
-  await page.locator("[data-notice=trouble]", { hasText: "some systems keep it for a device" }).waitFor();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("alert").filter({ hasText: "some systems keep it for a device" }).waitFor();
+  assert.equal(await dialog.getByLabel("Name of the file").inputValue(), "CON", "what was typed is still there");
   assert.equal(await served.file(NAME), await example(NAME));
 });
 
-test("a pattern is duplicated, renamed and begun from an example", async () => {
+test("another pattern is replaced only when that is said", async () => {
+  const page = await openHarbour();
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Save under another name", exact: true }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByLabel("Name of the file").fill("ferry-egg-basket");
+  await page.keyboard.press("Enter");
+  await dialog.getByRole("alert").filter({ hasText: "There is a pattern ferry-egg-basket.toml already" }).waitFor();
+  assert.equal(await served.file("ferry-egg-basket"), await example("ferry-egg-basket"));
+  await dialog.getByRole("button", { name: "Replace it" }).click();
+  await dialog.waitFor({ state: "detached" });
+  assert.equal(await page.locator(".title-file").textContent(), "ferry-egg-basket.toml");
+  assert.match(await served.file("ferry-egg-basket"), /Harbour[^]*count = 77/);
+  assert.equal(await served.file(NAME), await example(NAME));
+});
+
+test("a pattern is duplicated as it is shown, renamed and begun from an example", async () => {
   const page = await openHarbour();
   const menu = async (item: string): Promise<void> => {
     await page.getByRole("button", { name: "More", exact: true }).click();
     await page.getByRole("dialog").getByRole("button", { name: item, exact: true }).click();
   };
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
   await menu("Duplicate");
   await page.getByRole("dialog").getByLabel("Name of the file").fill("pier-basket");
   await page.keyboard.press("Enter");
   await until("the copy is there", async () => served.file("pier-basket").then((text) => text !== "", () => false));
-  assert.equal(await served.file("pier-basket"), await served.file(NAME));
+  assert.match(await served.file("pier-basket"), /count = 77/);
+  assert.equal(await served.file(NAME), await example(NAME));
   await page.getByRole("dialog").waitFor({ state: "detached" });
   await menu("Rename");
   await page.getByRole("dialog").getByLabel("Name of the file").fill("quay-basket");

@@ -4,12 +4,11 @@ mod rim_bench;
 
 use std::f64::consts::{PI, TAU};
 
-use basket::Catalogue;
 use basket::fittings::{Ears, off_middle, tilt};
 use basket::measure::Length;
-use basket::pattern::{EarMaterial, EarPlacing, EarsPattern};
+use basket::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 use proptest::prelude::*;
-use rim_bench::{close, made, seat, uprights};
+use rim_bench::close;
 
 fn ears(placing: Option<EarPlacing>, count: u32, radius: f64) -> Ears {
     let pattern = EarsPattern { placing, ..EarsPattern::default() };
@@ -51,27 +50,77 @@ fn ways_of_placing_on_an_odd_count() {
     assert_eq!([shared.each[0].stave, shared.each[1].stave], [1, 14]);
 }
 
+/// Common practice: on two staves whatever the count, since a pin through the middle of a stave holds an ear.
 #[test]
-fn the_default_has_the_least_error() {
-    assert_eq!(ears(None, 25, 125.0).placing, EarPlacing::Shared);
+fn the_default_is_on_two_staves() {
+    let odd = ears(None, 25, 125.0);
+    assert_eq!((odd.placing, odd.off_toward(25)), (EarPlacing::OnStaves, 15));
     let even = ears(None, 24, 125.0);
     assert_eq!(even.placing, EarPlacing::OnStaves);
     assert_eq!([even.each[0].stave, even.each[1].stave], [1, 13]);
     close(even.off_middle.to_mm(), 0.0, 0.0);
 }
 
-/// Tail 2 in (a basket supplier's page on ears), rim 10 mm, hole 5/8 in, round top of half the width.
+/// Directions name staves: by hand on 25 staves. The place that faces stave 1 lies between staves 13 and 14, so
+/// that a quarter pitch after stave 1 it lies a quarter pitch before stave 14.
+#[test]
+fn ears_are_off_toward_a_stave() {
+    let toward = |placing| ears(Some(placing), 25, 125.0).each.map(|ear| (ear.stave, ear.toward(25)));
+    assert_eq!(toward(EarPlacing::Shared), [(1, 2), (14, 13)]);
+    let [_, gap] = toward(EarPlacing::StaveAndGap);
+    assert_eq!(gap, (13, 14));
+}
+
+/// Tail 1 in woven in (common practice), 2 in pushed down (a basket supplier's page on ears); rim 10 mm, hole
+/// 5/8 in, round top of half the width. A stave of 6 mm is narrower than the least ear, 1/4 in.
 #[test]
 fn an_ear_is_as_long_as_its_parts() {
-    let pattern = EarsPattern { material: Some(EarMaterial::Oak), ..EarsPattern::default() };
-    let place = (&seat(125.0), Length::mm(10.0));
-    let (ears, choices) =
-        made(&Catalogue::default(), |making| Ears::of(&pattern, place, &uprights(25, 1.5), making));
-    close(ears.length.to_mm(), 50.8 + 10.0 + 15.875 + 6.35, 1e-9);
-    close(ears.thickness.to_inches(), 0.375, 1e-12);
+    let of = |way| {
+        let pattern = EarsPattern { material: Some(EarMaterial::Oak), way, ..EarsPattern::default() };
+        rim_bench::ears_and_choices(&pattern, 25, 125.0)
+    };
+    let (woven_in, choices) = of(None);
+    close(woven_in.length.to_mm(), 25.4 + 10.0 + 15.875 + 3.175, 1e-9);
+    close(woven_in.thickness.to_inches(), 0.375, 1e-12);
+    close(woven_in.tail_width.to_mm(), 6.0, 1e-12);
     let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();
-    let open = ["ears.placing", "ears.width", "ears.thickness", "ears.hole", "ears.tail"];
+    let open = ["ears.way", "ears.placing", "ears.width", "ears.thickness", "ears.hole", "ears.tail"];
     assert_eq!(keys, open, "the material was given");
+    let (pushed_down, _) = of(Some(EarWay::PushedDown));
+    close((pushed_down.length - woven_in.length).to_mm(), 25.4, 1e-9);
+    assert_eq!(pushed_down.woven_in, None);
+    // The wall is 100 mm high, and a stave has 9 mm more below it.
+    let (as_stave, _) = of(Some(EarWay::AsStave));
+    close(as_stave.tail.to_mm(), 109.0, 1e-9);
+    assert!(as_stave.replace_staves());
+}
+
+/// By hand: 40 rows of 2.5 mm; 25.4 mm below the top, at 74.6, the next whole row begins at 75 above row 30.
+#[test]
+fn woven_in_ears_stand_on_the_last_row_below_their_tails() {
+    let ears = ears(None, 25, 125.0);
+    let woven_in = ears.woven_in.expect("woven in is usual");
+    assert_eq!((woven_in.on_row, woven_in.rows), (30, 10));
+    close(woven_in.mould_left.to_mm(), 25.0, 1e-9);
+}
+
+/// Wood 3/8 in thick over staves of 1.5 mm: each shoulder is half of what is taken off. Brass has none.
+#[test]
+fn wood_is_shouldered_for_the_hoops_and_shaved_to_a_stave() {
+    let of = |material, way| {
+        let pattern = EarsPattern { material: Some(material), way: Some(way), ..EarsPattern::default() };
+        rim_bench::ears(&pattern, 25, 125.0)
+    };
+    let stave = Length::mm(1.5);
+    let wood = of(EarMaterial::Wood, EarWay::WovenIn);
+    close(wood.blade(stave).to_mm(), 1.5, 1e-12);
+    close(wood.shoulder(stave).to_mm(), (9.525 - 1.5) / 2.0, 1e-12);
+    close(wood.tip(stave).to_inches(), 1.0 / 32.0, 1e-12);
+    assert_eq!(wood.wood.map(|wood| wood.name).as_deref(), Some("cherry"), "as the base");
+    let brass = of(EarMaterial::Brass, EarWay::AsStave);
+    close(brass.shoulder(stave).to_mm(), 0.0, 0.0);
+    assert!(!brass.replace_staves());
+    close(brass.tail.to_mm(), 100.0, 1e-12);
 }
 
 /// Off opposite and off stave in turns, by trying every stave.

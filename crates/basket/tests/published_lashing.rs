@@ -245,8 +245,8 @@ fn filler_goes_round_once_or_between_the_ears() {
     assert_eq!(whole.length, round);
     let (uneven, _) = fill(Some(basket::pattern::EarPlacing::OnStaves), 25, 125.0);
     let [first, second] = uneven.pieces[..] else { panic!("two pieces") };
-    close(first.length.to_mm(), round.to_mm() * 13.0 / 25.0 - 12.7, 1e-9);
-    close(second.length.to_mm(), round.to_mm() * 12.0 / 25.0 - 12.7, 1e-9);
+    close(first.length.to_mm(), round.to_mm() * 13.0 / 25.0 - 6.35, 1e-9);
+    close(second.length.to_mm(), round.to_mm() * 12.0 / 25.0 - 6.35, 1e-9);
 }
 
 /// Common cane is the usual filler; else the narrowest cane, then the thinnest round reed, that is a
@@ -310,7 +310,7 @@ proptest! {
     fn filler_and_ears_make_the_round(count in 3_u32..200, radius in 40.0..400.0_f64, way in 0_usize..4) {
         use basket::pattern::EarPlacing::*;
         let (filler, round) = fill(Some([OnStaves, StaveAndGap, Shared, ByAngle][way]), count, radius);
-        prop_assert!((filler.length.to_mm() + 2.0 * 12.7 - round.to_mm()).abs() < 1e-9);
+        prop_assert!((filler.length.to_mm() + 2.0 * 6.35 - round.to_mm()).abs() < 1e-9);
         for piece in &filler.pieces {
             let turn = (piece.to_turn - piece.from_turn).rem_euclid(1.0);
             prop_assert!((turn * round.to_mm() - piece.length.to_mm()).abs() < 1e-9);

@@ -117,11 +117,9 @@ fn names_that_some_systems_cannot_hold_are_refused_in_both_languages() {
     let bench = Served::start();
     for (language, said) in [("en", "some systems"), ("de", "Manche Systeme")] {
         let to = json!({ "to": "CON", "language": language });
-        for way in ["rename", "duplicate"] {
-            let refused = bench.ask("POST", &format!("/api/patterns/harbour/{way}"), Some(&to));
-            refused.assert_refused(422);
-            assert!(refused.text().contains(said), "{}", refused.text());
-        }
+        let refused = bench.ask("POST", "/api/patterns/harbour/rename", Some(&to));
+        refused.assert_refused(422);
+        assert!(refused.text().contains(said), "{}", refused.text());
         let save = json!({ "source": harbour(), "base_hash": null, "language": language });
         let refused = bench.ask("PUT", "/api/patterns/nul", Some(&save));
         refused.assert_refused(422);
@@ -130,27 +128,23 @@ fn names_that_some_systems_cannot_hold_are_refused_in_both_languages() {
 }
 
 #[test]
-fn files_get_new_names_and_copies_without_harm() {
+fn files_get_new_names_without_harm() {
     let bench = Served::start();
     std::fs::write(bench.folder().join("taken.toml"), "title = \"Taken\"\n").unwrap();
-    for way in ["rename", "duplicate"] {
-        let path = format!("/api/patterns/harbour/{way}");
-        bench.ask("POST", &path, Some(&json!({ "to": "taken" }))).assert_refused(409);
-    }
+    bench.ask("POST", "/api/patterns/harbour/rename", Some(&json!({ "to": "taken" }))).assert_refused(409);
     assert_eq!(bench.file("taken.toml"), "title = \"Taken\"\n");
     let new = json!({ "source": harbour(), "base_hash": null });
     bench.ask("PUT", "/api/patterns/taken", Some(&new)).assert_refused(409);
     assert_eq!(bench.ask("PUT", "/api/patterns/K%C3%B6rbchen%202", Some(&new)).status, 200);
     assert_eq!(bench.file("Körbchen 2.toml"), harbour());
 
-    assert_eq!(bench.post("/api/patterns/harbour/duplicate", &json!({ "to": "copy" }))["name"], "copy");
     assert_eq!(bench.post("/api/patterns/harbour/rename", &json!({ "to": "bread" }))["name"], "bread");
     bench.ask("GET", "/api/patterns/harbour", None).assert_refused(404);
     let list = bench.get("/api/patterns").json();
     let names: Vec<&str> = list.as_array().unwrap().iter().map(|one| one["name"].as_str().unwrap()).collect();
-    assert_eq!(names, ["Körbchen 2", "bread", "copy", "taken"]);
+    assert_eq!(names, ["Körbchen 2", "bread", "taken"]);
     assert_eq!(list[1]["title"], "Harbour bread basket");
-    assert_eq!((&list[1]["reads"], &list[3]["reads"]), (&json!(true), &json!(false)));
+    assert_eq!((&list[1]["reads"], &list[2]["reads"]), (&json!(true), &json!(false)));
 }
 
 #[test]

@@ -120,11 +120,9 @@ fn paths_stay_in_the_folder() {
             .replace("%00", "\0")
             .replace("%20", " ")
             .replace("%E2%80%AE", "\u{202e}");
-        for to in ["rename", "duplicate"] {
-            let body = json!({ "to": name });
-            let answer = bench.ask("POST", &format!("/api/patterns/harbour/{to}"), Some(&body));
-            assert!((400..500).contains(&answer.status), "{name:?}: {}", answer.status);
-        }
+        let body = json!({ "to": name });
+        let answer = bench.ask("POST", "/api/patterns/harbour/rename", Some(&body));
+        assert!((400..500).contains(&answer.status), "{name:?}: {}", answer.status);
     }
     for path in
         ["/../../etc/passwd", "/%2e%2e/%2e%2e/etc/passwd", "/..%2f..%2fCargo.toml", "//etc/passwd", "/.git"]
@@ -321,6 +319,20 @@ fn a_basket_of_absurd_size_is_refused_or_told_in_time() {
     }
     assert!(begun.elapsed() < Duration::from_mins(1), "{:?}", begun.elapsed());
     bench.assert_lives();
+}
+
+/// More crossings than are drawn one by one: pictures and drawings are plainer, only the chart is not there.
+#[test]
+fn a_very_large_basket_is_drawn_plainer() {
+    let bench = Served::start();
+    let source = "title = \"Silo\"\nunits = \"mm\"\n[mould]\nbase = \"1500\"\nrim = \"1700\"\nheight = \"1200\"\n\
+                  [staves]\ncount = 601\n[weave]\ncourses = [{ weave = \"plain\", weaver = \"cane fine\", rows = 120 }]\n";
+    let look = json!({ "source": source, "name": "section" });
+    for path in ["picture", "drawing"] {
+        let answer = bench.ask("POST", &format!("/api/{path}"), Some(&look));
+        assert_eq!(answer.status, 200, "{path}");
+    }
+    bench.ask("POST", "/api/chart", Some(&look)).assert_refused(422);
 }
 
 #[test]

@@ -11,7 +11,9 @@ use serde_json::Value;
 
 const DATA: [&str; 7] =
     ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "pattern.toml", "section.svg"];
-const SHEETS: [&str; 4] = ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "templates.pdf"];
+const SHEETS: [&str; 6] =
+    ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "maker.pdf", "teacher.pdf", "templates.pdf"];
+const PAGES: [&str; 2] = ["handout.html", "teacher.html"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
     let mut command = stavewright(folder);
@@ -29,7 +31,7 @@ fn the_whole_packet_goes_to_a_folder_of_the_patterns_name() {
     let said = run(&mut draft(room.path(), &harbour()));
     assert!(said.code < 2, "{}", said.err);
     let packet = room.path().join("out/harbour-bread-basket");
-    let mut expected = [&DATA[..], &SHEETS[..], &["handout.html"]].concat();
+    let mut expected = [&DATA[..], &SHEETS[..], &PAGES[..]].concat();
     expected.sort_unstable();
     assert_eq!(names(&packet), expected);
     for sheet in SHEETS {
@@ -55,6 +57,27 @@ fn a_packet_is_replaced_whole() {
     assert!(metric.code < 2 && !metric.out.contains("Kept"), "{}", metric.out);
     assert_eq!(names(&room.path().join("packet")), DATA);
     assert_eq!(names(room.path()), ["packet"]);
+}
+
+/// Whoever comes last, it is one whole packet, and nothing of the others stays.
+#[test]
+fn drafts_at_once_leave_one_whole_packet() {
+    let room = room();
+    let said: Vec<Said> = std::thread::scope(|scope| {
+        let one = |units: &'static str| {
+            let folder = room.path();
+            scope.spawn(move || quick(folder, &["--out", "packet", "--units", units]))
+        };
+        let running: Vec<_> = ["in", "mm"].repeat(4).into_iter().map(one).collect();
+        running.into_iter().map(|thread| thread.join().unwrap()).collect()
+    });
+    for one in &said {
+        assert!(one.code < 2 && !one.out.contains("Kept"), "{}{}", one.out, one.err);
+    }
+    assert_eq!(names(room.path()), ["packet"]);
+    assert_eq!(names(&room.path().join("packet")), DATA);
+    let again = quick(room.path(), &["--out", "packet"]);
+    assert!(again.code < 2 && !again.out.contains("Kept"), "it is as it was written: {}", again.out);
 }
 
 /// As if an earlier version of the program had chosen otherwise.

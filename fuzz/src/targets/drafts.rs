@@ -21,7 +21,16 @@ impl Target for Drafts {
         self.0.write("extreme.toml", case)?;
         self.0.run(&["draft", "extreme.toml"], &[0, 1])?;
         let packet = self.0.room.path().join("out/extreme");
-        let files = std::fs::read_dir(packet).map_err(|error| error.to_string())?.count();
-        if files == 10 { Ok(()) } else { Err(format!("{files} files in the packet")) }
+        let list =
+            std::fs::read_to_string(packet.join("checksums.txt")).map_err(|error| error.to_string())?;
+        let listed = list.lines().count();
+        let files = std::fs::read_dir(&packet).map_err(|error| error.to_string())?.count();
+        for file in ["handout.pdf", "bench-card.pdf", "templates.pdf", "basket.json"] {
+            if !packet.join(file).is_file() {
+                return Err(format!("the packet lacks {file}"));
+            }
+        }
+        // The list itself is not on it.
+        if files == listed + 1 { Ok(()) } else { Err(format!("{files} files, and {listed} on the list")) }
     }
 }

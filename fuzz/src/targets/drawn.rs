@@ -15,6 +15,20 @@ use crate::runner::Target;
 
 pub(super) struct Drawn;
 
+impl Drawn {
+    /// From now on this process has no more memory than the program is given elsewhere; a case that wants more
+    /// ends it, and is left where the runner wrote it.
+    pub(super) fn new() -> Self {
+        #[cfg(unix)]
+        {
+            use rustix::process::{Resource, Rlimit, setrlimit};
+            let most = Some(crate::trial::MEMORY_KB * 1024);
+            let _ = setrlimit(Resource::Data, Rlimit { current: most, maximum: most });
+        }
+        Self
+    }
+}
+
 impl Target for Drawn {
     fn name(&self) -> &'static str {
         "drawn"

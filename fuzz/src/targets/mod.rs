@@ -26,7 +26,7 @@ pub const NAMES: [&str; 7] = ["text", "drawn", "drafts", "charts", "photos", "bo
 pub fn named(name: &str, program: &Path) -> io::Result<Box<dyn Target>> {
     Ok(match name {
         "text" => Box::new(text::Text::new()?),
-        "drawn" => Box::new(drawn::Drawn),
+        "drawn" => Box::new(drawn::Drawn::new()),
         "drafts" => Box::new(drafts::Drafts(Child::of(program)?)),
         "charts" => Box::new(charts::Charts(Child::of(program)?)),
         "photos" => Box::new(photos::Photos(Child::of(program)?)),

@@ -465,7 +465,7 @@ range: Range | null, };
 /**
  * What a field takes.
  */
-export type FieldKind = "text" | "length" | "count" | "share" | "word" | "open-word" | "material" | "materials" | "wood" | "colours" | "lengths" | "chart" | "flag" | "part";
+export type FieldKind = "text" | "length" | "count" | "share" | "word" | "words" | "open-word" | "material" | "materials" | "wood" | "colours" | "lengths" | "chart" | "flag" | "part";
 
 /**
  * A main figure.

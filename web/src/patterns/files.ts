@@ -1,8 +1,9 @@
 /** The pattern files of the folder: opening, saving, naming. */
 
 import type { PatternName, PatternText, Saved } from "../api/types.ts";
-import { Gone, Refusal, json, tell } from "../server/client.ts";
-import { askName, choose, fileName } from "../shell/dialog.ts";
+import { Gone, Refusal, json } from "../server/client.ts";
+import { askName, type Outcome } from "../shell/ask-name.ts";
+import { choose, fileName } from "../shell/dialog.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
 import { language, t } from "../words/texts.ts";
@@ -13,6 +14,11 @@ const CONFLICT = 409;
 /** Where a pattern of a name is. */
 function place(name: string, act = ""): string {
   return `/api/patterns/${encodeURIComponent(name)}${act}`;
+}
+
+/** What the server said against something, and what can be done. */
+function refusal({ fault }: Refusal): string {
+  return [fault.what, fault.how_to_mend].filter(Boolean).join(" ");
 }
 
 export class Files {
@@ -56,42 +62,60 @@ export class Files {
     return this.#write(name, this.bench.document.value.hash);
   }
 
-  /** Saves under a new name. */
+  /** Saves under another name; a pattern that has it already is replaced only when the maker says so. */
   async saveAs(): Promise<boolean> {
-    const proposed = fileName(this.bench.shown.value?.title ?? "");
-    const name = await askName(t("bench-save-heading"), t("bench-save"), proposed);
-    return name !== undefined && this.#write(name, null);
+    return this.#keepAs("bench-save-heading", "bench-save", fileName(this.bench.shown.value?.title ?? ""));
   }
 
-  /** Copies the pattern as it stands on the bench under another name, and goes on with the copy. */
-  async duplicate(): Promise<void> {
+  /** Keeps the pattern as it stands on the bench under another name, and goes on with the copy. */
+  async duplicate(): Promise<boolean> {
     const { name } = this.bench.document.value;
-    if (name === null) {
-      await this.saveAs();
-      return;
-    }
-    const to = await askName(t("bench-duplicate-heading"), t("bench-duplicate"), `${name}-2`);
-    if (to === undefined || !(await this.settled())) return;
-    await this.#try(async () => {
-      await tell("POST", place(name, "/duplicate"), { to, language: language() });
-      const { source, hash } = await this.read(to);
-      this.bench.open({ name: to, source, saved: source, hash });
-    });
+    return name === null ? this.saveAs() : this.#keepAs("bench-duplicate-heading", "bench-duplicate", `${name}-2`);
   }
 
-  async rename(): Promise<void> {
+  async rename(): Promise<boolean> {
     const { name } = this.bench.document.value;
-    if (name === null) {
-      await this.saveAs();
-      return;
-    }
-    const to = await askName(t("bench-rename-heading"), t("bench-rename"), name);
-    if (to === undefined || to === name) return;
-    await this.#try(async () => {
-      await tell("POST", place(name, "/rename"), { to, language: language() });
+    if (name === null) return this.saveAs();
+    const give = async (to: string): Promise<void> => {
+      if (to === name) return;
+      await json<Saved>("POST", place(name, "/rename"), { to, language: language() });
       const { source, hash } = await this.read(to);
       this.bench.filed(to, source, hash);
+    };
+    return askName({
+      heading: t("bench-rename-heading"),
+      button: t("bench-rename"),
+      proposed: name,
+      give: async (to) => {
+        const outcome = await this.#outcome(give(to));
+        return outcome === "taken" ? { refused: t("bench-name-taken", { name: to }) } : outcome;
+      },
     });
+  }
+
+  async #keepAs(heading: string, button: string, proposed: string): Promise<boolean> {
+    const give = async (name: string, over: boolean): Promise<void> => this.#put(name, over ? (await this.read(name)).hash : null);
+    return askName({
+      heading: t(heading),
+      button: t(button),
+      proposed,
+      give: (name, over) => this.#outcome(give(name, over)),
+    });
+  }
+
+  /** What became of a name, for the dialog that asked for it. */
+  async #outcome(act: Promise<void>): Promise<Outcome> {
+    try {
+      await act;
+      return "done";
+    } catch (error) {
+      if (error instanceof Gone) {
+        this.bench.onGone();
+        return { refused: t("bench-not-saved-gone") };
+      }
+      if (!(error instanceof Refusal)) throw error;
+      return error.status === CONFLICT ? "taken" : { refused: refusal(error) };
+    }
   }
 
   /** Whether the bench may take up something else: nothing is unsaved, or the maker said what becomes of it. */
@@ -107,15 +131,8 @@ export class Files {
   }
 
   async #write(name: string, hash: string | null): Promise<boolean> {
-    const { source } = this.bench.document.value;
     try {
-      const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash, language: language() });
-      this.bench.filed(saved.name, source, saved.hash);
-      this.notices.drop("trouble");
-      const count = saved.problems.length;
-      if (count > 0) this.notices.tell("mistakes", t("bench-saved-problems", { count }));
-      else this.notices.drop("mistakes");
-      this.outside.settled();
+      await this.#put(name, hash);
       return true;
     } catch (error) {
       if (error instanceof Refusal && error.status === CONFLICT && error.fault.present) {
@@ -125,6 +142,18 @@ export class Files {
       }
       return false;
     }
+  }
+
+  /** Writes the text to a file of this name: a new one, or the one whose text has this hash. */
+  async #put(name: string, hash: string | null): Promise<void> {
+    const { source } = this.bench.document.value;
+    const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash, language: language() });
+    this.bench.filed(saved.name, source, saved.hash);
+    this.notices.drop("trouble");
+    const count = saved.problems.length;
+    if (count > 0) this.notices.tell("mistakes", t("bench-saved-problems", { count }));
+    else this.notices.drop("mistakes");
+    this.outside.settled();
   }
 
   async #try(act: () => Promise<void>): Promise<void> {
@@ -141,8 +170,7 @@ export class Files {
       this.bench.onGone();
       this.notices.tell("trouble", t("bench-not-saved-gone"), [], "grave");
     } else if (error instanceof Refusal) {
-      const { what, how_to_mend } = error.fault;
-      this.notices.tell("trouble", [what, how_to_mend].filter(Boolean).join(" "), [], "grave");
+      this.notices.tell("trouble", refusal(error), [], "grave");
     } else throw error;
   }
 }

@@ -29,6 +29,7 @@ interface Item {
 export class Bar {
   readonly node: HTMLElement;
   readonly #title = el("span", { class: "title-text" });
+  readonly #file = el("span", { class: "title-file" });
   readonly #state = el("span", { class: "title-state" });
   readonly #undo: HTMLButtonElement;
   readonly #redo: HTMLButtonElement;
@@ -39,7 +40,7 @@ export class Bar {
     this.#undo = sign("undo", () => bench.undo());
     this.#redo = sign("redo", () => bench.redo());
     this.#save = el("button", { type: "button", class: "save", onclick: () => void files.save() }, t("bench-save"));
-    const title = el("button", { type: "button", class: "title", onclick: () => this.#shelf() }, this.#title, this.#state);
+    const title = el("button", { type: "button", class: "title", onclick: () => this.#shelf() }, this.#title, el("span", { class: "title-below" }, this.#file, this.#state));
     attribute(title, "aria-haspopup", "dialog");
     const wide = el(
       "div",
@@ -63,6 +64,7 @@ export class Bar {
     const { name } = bench.document.value;
     const title = bench.shown.value?.title ?? name ?? t("bench-new-title");
     say(this.#title, title);
+    say(this.#file, name === null ? "" : `${name}.toml`);
     say(this.#state, t(bench.onFile ? "bench-state-saved" : "bench-state-unsaved"));
     document.title = t("bench-page-title", { title });
     const { undoable, redoable } = bench.history;
@@ -96,7 +98,6 @@ export class Bar {
       ...this.#languages(connection.health.value),
     ];
     const list = el("ul", { class: "menu" });
-    const dialog = openDialog(t("bench-more"), "menu-dialog", list);
     fill(
       list,
       ...items.map(({ label, run, language: lang }) => {
@@ -107,6 +108,8 @@ export class Bar {
         return el("li", {}, el("button", { type: "button", class: "quiet", lang, onclick: press }, label));
       }),
     );
+    list.addEventListener("keydown", (event) => walk(event, [...list.querySelectorAll("button")]));
+    const dialog = openDialog(t("bench-more"), "menu-dialog", list);
   }
 
   #languages(health: Health): Item[] {
@@ -124,4 +127,15 @@ function nameOf(button: HTMLButtonElement, name: string, able: boolean): void {
   attribute(button, "aria-label", name);
   attribute(button, "title", name);
   attribute(button, "disabled", !able);
+}
+
+/** The arrow keys go through a list of buttons. */
+function walk(event: KeyboardEvent, buttons: readonly HTMLButtonElement[]): void {
+  const at = buttons.findIndex((button) => button === document.activeElement);
+  const count = buttons.length;
+  const places: Record<string, number> = { ArrowDown: (at + 1) % count, ArrowUp: (at + count - 1) % count, Home: 0, End: count - 1 };
+  const place = places[event.key];
+  if (place === undefined) return;
+  event.preventDefault();
+  buttons[place]?.focus();
 }

@@ -5,7 +5,9 @@ import { icon } from "../dom/icons.ts";
 import { newId } from "../form/context.ts";
 import { t } from "../words/texts.ts";
 
-/** Opens a dialog; it is gone when it is closed. */
+const ASKING = "input:enabled, select:enabled, textarea:enabled, button:enabled, a[href]";
+
+/** Opens a dialog with the focus on what it asks; it is gone when it is closed. */
 export function openDialog(heading: string, kind: string, ...content: Node[]): HTMLDialogElement {
   const id = newId("dialog");
   const close = el(
@@ -18,34 +20,9 @@ export function openDialog(heading: string, kind: string, ...content: Node[]): H
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
+  const asked = content.flatMap((node) => (node instanceof Element ? [...node.querySelectorAll<HTMLElement>(ASKING)] : []))[0];
+  asked?.focus();
   return dialog;
-}
-
-/** Asks for a name. Settles with nothing when the dialog is closed. */
-export function askName(heading: string, button: string, proposed: string): Promise<string | undefined> {
-  return new Promise((resolve) => {
-    const id = newId("name");
-    const input = el("input", { type: "text", id, value: proposed, required: true, autocomplete: "off", spellcheck: "false" });
-    let name: string | undefined;
-    const form = el(
-      "form",
-      {
-        class: "stack",
-        onsubmit: (event: SubmitEvent) => {
-          event.preventDefault();
-          name = input.value.trim();
-          dialog.close();
-        },
-      },
-      el("label", { for: id }, t("bench-name")),
-      input,
-      el("p", { class: "hint" }, t("bench-name-hint")),
-      el("div", { class: "row" }, el("button", { type: "submit" }, button)),
-    );
-    const dialog = openDialog(heading, "small", form);
-    dialog.addEventListener("close", () => resolve(name === "" ? undefined : name));
-    input.select();
-  });
 }
 
 /** Asks for one of several answers. Settles with nothing when the dialog is closed. */

@@ -6,30 +6,36 @@
 //! lengths follow from the outline's girth divided by 2π, here called its radius.
 
 use crate::pattern::keys;
-use std::f64::consts::TAU;
+use std::f64::consts::{PI, TAU};
 
 use crate::fittings::Ears;
 use crate::making::Making;
 use crate::measure::Length;
-use crate::message::{Message, Value};
+use crate::message::Message;
 use crate::parts::seat::Seat;
-use crate::pattern::RimPattern;
+use crate::pattern::{HoopWay, RimPattern, Word};
 use crate::stock::{Kind, Material};
 use crate::uprights::Uprights;
 
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
+/// Usual lap, and that of a small rim (common practice; a basket maker's lashing tutorial has 2 to 3 in).
+const LAPS: [Length; 2] = [Length::inches(4.0), Length::inches(3.0)];
+/// Below this a rim is small (common practice).
+const SMALL: Length = Length::inches(5.0);
+/// A lap is kept this far from an ear where there is room (common practice).
+const CLEAR_OF_EAR: Length = Length::inches(0.5);
 /// Lap as a multiple of the hoop's thickness: glued scarfs slope 1 in 8 to 1 in 12 (Forest Products
 /// Laboratory, Wood Handbook, FPL-GTR-190, 2010, scarf joints).
 const LAP_TIMES: f64 = 10.0;
-/// Shortest and longest lap chosen (common practice; a basket maker's lashing tutorial has 2 to 3 in).
-const LAP_RANGE: (Length, Length) = (Length::inches(2.0), Length::inches(4.0));
 /// Keeps divisions by a length finite.
 const LEAST: Length = Length::mm(1e-6);
 
 /// The rim as computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rim {
+    /// How the hoops come to be.
+    pub hoops: HoopWay,
     /// Lower edge of the hoops, along the mould.
     pub along: Length,
     /// Height of the hoops on the wall.
@@ -49,6 +55,9 @@ pub struct Rim {
 pub struct Hoop {
     /// Its stock.
     pub stock: Material,
+    /// Width from side to side at its flat face: of the outer hoop inside, of the inner one outside; of
+    /// outlines that are not round, its girth / π.
+    pub across: Length,
     /// Length once round, at the neutral axis.
     pub neutral: Length,
     /// Length to cut, with the lap.
@@ -93,13 +102,15 @@ impl Rim {
         (seat, uprights, ears): (Seat, &Uprights, Option<&Ears>),
         making: &mut Making<'_>,
     ) -> Self {
+        let hoops = pattern.hoops.unwrap_or_else(|| choose_way(making));
         let HoopStocks { outer, inner } = stocks;
         let thicker = outer.thickness.max(inner.thickness);
-        let lap = pattern.lap.unwrap_or_else(|| choose_lap(thicker, making));
+        let lap = pattern.lap.unwrap_or_else(|| choose_lap((thicker, seat.girth, ears), making));
         let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns(ears) };
         let [outer_turn, inner_turn] = scarfs.turns;
         let stave = uprights.thickness;
         Self {
+            hoops,
             along: seat.along,
             height: outer.width,
             girth: seat.girth,
@@ -109,13 +120,15 @@ impl Rim {
                 outer_strain(&outer, seat.tightest + stave),
                 scarfs.scarf(outer_turn, uprights, ears),
                 outer,
-            ),
+            )
+            .across(seat.girth / PI + 2.0 * stave),
             inner: Hoop::new(
                 inner_neutral(seat.girth, inner.centroid()),
                 inner_strain(&inner, seat.tightest),
                 scarfs.scarf(inner_turn, uprights, ears),
                 inner,
-            ),
+            )
+            .across(seat.girth / PI),
         }
     }
 
@@ -142,7 +155,11 @@ impl Rim {
 
 impl Hoop {
     fn new(neutral: Length, bend_strain: f64, scarf: Scarf, stock: Material) -> Self {
-        Self { stock, neutral, cut: neutral + scarf.lap, bend_strain, scarf }
+        Self { stock, across: Length::ZERO, neutral, cut: neutral + scarf.lap, bend_strain, scarf }
+    }
+
+    fn across(self, across: Length) -> Self {
+        Self { across, ..self }
     }
 }
 
@@ -201,14 +218,24 @@ fn choose_stock(making: &mut Making<'_>) -> Material {
     stock
 }
 
-fn choose_lap(thickness: Length, making: &mut Making<'_>) -> Length {
-    let (shortest, longest) = LAP_RANGE;
-    let lap = (thickness * LAP_TIMES).max(shortest).min(longest);
-    let reason = Message::new("choice-rim-lap")
-        .with("thickness", thickness)
-        .with("times", Value::Number(lap / thickness.max(LEAST), 0))
-        .with("shortest", shortest)
-        .with("longest", longest);
+fn choose_way(making: &mut Making<'_>) -> HoopWay {
+    making.chose(keys::rim::HOOPS.path, HoopWay::Rings.word(), Message::new("choice-rim-hoops"));
+    HoopWay::Rings
+}
+
+/// The usual lap, less where it would come to an ear.
+fn choose_lap((thickness, girth, ears): (Length, Length, Option<&Ears>), making: &mut Making<'_>) -> Length {
+    let across = girth / PI;
+    let [large, small] = LAPS;
+    let usual = if across < SMALL { small } else { large };
+    let room = girth / 2.0 - ears.map_or(Length::ZERO, |ears| ears.width) - CLEAR_OF_EAR * 2.0;
+    let lap = usual.min(room.max(thickness * LAP_TIMES));
+    let id = match lap == usual {
+        true if across < SMALL => "choice-rim-lap-small",
+        true => "choice-rim-lap",
+        false => "choice-rim-lap-fits",
+    };
+    let reason = Message::new(id).with("usual", usual).with("small", SMALL);
     making.chose(keys::rim::LAP.path, lap, reason);
     lap
 }

@@ -7,12 +7,32 @@ use crate::stock::Material;
 /// The two-piece split rim.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct RimPattern {
+    /// How the hoops come to be.
+    pub hoops: Option<HoopWay>,
     /// Stock of the outer hoop.
     pub stock: Option<Material>,
     /// Stock of the inner hoop, where it differs.
     pub inner: Option<Material>,
     /// Length over which the ends of a hoop lie on each other.
     pub lap: Option<Length>,
+}
+
+/// How the hoops of a rim come to be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum HoopWay {
+    /// Glued to rings before they go on.
+    Rings,
+    /// Bent and closed in their place on the rim.
+    Bent,
+    /// Bought as rings.
+    Bought,
+}
+
+words! { HoopWay:
+    Rings = "rings", "hoop-way-rings";
+    Bent = "bent", "hoop-way-bent";
+    Bought = "bought", "hoop-way-bought";
 }
 
 /// The filler that covers the stave tips between the hoops.

@@ -7,6 +7,10 @@ use super::word::words;
 pub enum StepKind {
     /// Cutting and shaping the staves.
     Cut,
+    /// Bending the handle.
+    Bend,
+    /// Sealing the base.
+    Seal,
     /// The base on the mould.
     Base,
     /// The staves in the groove.
@@ -17,11 +21,17 @@ pub enum StepKind {
     Half,
     /// Weaving the rest.
     Rest,
+    /// Weaving to where ears are woven in.
+    ToEars,
     /// Drying and packing.
     Dry,
     /// The ears.
     Ears,
-    /// The hoops.
+    /// The hoops, made as rings.
+    Rings,
+    /// Off the mould.
+    OffMould,
+    /// The hoops on their place.
     Rim,
     /// The pins.
     Pins,
@@ -29,25 +39,30 @@ pub enum StepKind {
     Lashing,
     /// The handle.
     Handle,
-    /// Off the mould.
-    OffMould,
+    /// The plug in the base, and sanding.
+    Plug,
     /// The finish.
     Finish,
 }
 
 words! { StepKind:
     Cut = "cut", "step-cut";
+    Bend = "bend", "step-bend";
+    Seal = "seal", "step-seal";
     Base = "base", "step-base";
     Staves = "staves", "step-staves";
     FirstRows = "first rows", "step-first";
     Half = "half", "step-half";
     Rest = "rest", "step-rest";
+    ToEars = "to the ears", "step-to-ears";
     Dry = "dry", "step-dry";
     Ears = "ears", "step-ears";
+    Rings = "rings", "step-rings";
+    OffMould = "off the mould", "step-off";
     Rim = "rim", "step-rim";
     Pins = "pins", "step-pins";
     Lashing = "lashing", "step-lashing";
     Handle = "handle", "step-handle";
-    OffMould = "off the mould", "step-off";
+    Plug = "plug", "step-plug";
     Finish = "finish", "step-finish";
 }

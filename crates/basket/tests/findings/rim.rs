@@ -70,6 +70,28 @@ fn stock_cannot_yield() {
     assert_eq!(finding.place.piece, Piece::Uprights);
 }
 
+/// Rings that are bought are bent and closed: nothing is asked of a strip.
+#[test]
+fn bought_rings_are_not_bent() {
+    let bought = ("rim.hoops", "\"bought\"");
+    let short = like("half round reed 3/8 in", "strand", "\"4 in\"");
+    let stock = ("rim.stock", "\"mine\"");
+    both_sides(
+        "stock-cannot-yield",
+        Stop,
+        &[("materials.mine", &short), stock],
+        &[("materials.mine", &short), stock, bought],
+    );
+    both_sides("lap-too-short", Care, &[("rim.lap", "\"1 in\"")], &[("rim.lap", "\"1 in\""), bought]);
+    let stiff = like("half round reed 3/8 in", "bend", "0.001");
+    both_sides(
+        "hoop-bent-too-hard",
+        Stop,
+        &[("materials.mine", &stiff), stock],
+        &[("materials.mine", &stiff), stock, bought],
+    );
+}
+
 #[test]
 fn filler_short() {
     let good = basket(&pattern(&[])).basket;

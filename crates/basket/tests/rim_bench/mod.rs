@@ -2,13 +2,14 @@
 #![allow(dead_code, missing_docs)]
 
 use basket::choice::Choice;
-use basket::fittings::Ears;
+use basket::fittings::{Ears, Wall};
 use basket::measure::Length;
 use basket::pattern::{EarsPattern, RimPattern};
 use basket::rim::{HoopStocks, Rim};
 use basket::seat::Seat;
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::{Standing, Uprights};
+use basket::weave::Row;
 use basket::{Hand, Making};
 
 #[track_caller]
@@ -57,8 +58,32 @@ pub(crate) fn made<T>(catalogue: &Catalogue, make: impl FnOnce(&mut Making<'_>) 
     (made, making.take_choices())
 }
 
-/// Ears on a rim 10 mm high.
+/// Ears on a rim 10 mm high over a wall of rows 2.5 mm high on a mould of 100 mm, with the choices.
+pub(crate) fn ears_and_choices(pattern: &EarsPattern, count: u32, radius_mm: f64) -> (Ears, Vec<Choice>) {
+    let row = |number: u32| Row {
+        number,
+        course: 1,
+        begin: 1,
+        along: Length::mm(2.5 * f64::from(number) - 1.25),
+        height: Length::mm(2.5 * f64::from(number) - 1.25),
+        pitch: Length::mm(2.5),
+        length: Length::mm(1000.0),
+    };
+    let rows: Vec<Row> = (1..=40).map(row).collect();
+    let wood = Catalogue::built_in().wood("cherry").expect("a wood of the catalogue");
+    let wall = Wall {
+        seat: &seat(radius_mm),
+        height: Length::mm(10.0),
+        uprights: &uprights(count, 1.5),
+        rows: &rows,
+        mould: Length::mm(100.0),
+        foot: Length::mm(9.0),
+        wood,
+    };
+    made(&Catalogue::default(), |making| Ears::of(pattern, &wall, making))
+}
+
+/// The same ears without the choices.
 pub(crate) fn ears(pattern: &EarsPattern, count: u32, radius_mm: f64) -> Ears {
-    let place = (&seat(radius_mm), Length::mm(10.0));
-    made(&Catalogue::default(), |making| Ears::of(pattern, place, &uprights(count, 1.5), making)).0
+    ears_and_choices(pattern, count, radius_mm).0
 }

@@ -4,10 +4,11 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarsPattern, Every,
-    FillerPattern, Finish, FinishPart, Girth, HandlePattern, LashingPattern, LashingStyle, Lean, MouldForm,
-    MouldPattern, Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern,
-    Units, Until, Way, WeaveKind, WeavePattern, Word,
+    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
+    FillerPattern, Finish, FinishPart, Girth, HandleJoint, HandleKind, HandleMade, HandlePattern, HoopWay,
+    LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern,
+    Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
+    Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -26,7 +27,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
             let (ears, handle, (finish, finish_on), units, ready) = fittings;
-            let ears = ears.or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
+            let ears = ears.or_else(|| handle.as_ref().and_then(HandlePattern::ears));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
             Pattern {
@@ -48,6 +49,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 signature: None,
                 ready,
                 notes: Vec::new(),
+                sale: basket::pattern::Sale::default(),
                 materials,
             }
         })
@@ -116,13 +118,17 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
             Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
             Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
         });
-    prop_oneof![girths, drawn].prop_map(|form| MouldPattern { outline: Outline::Round, form }).boxed()
+    let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
+    (prop_oneof![girths, drawn], pieces)
+        .prop_map(|(form, pieces)| MouldPattern { outline: Outline::Round, form, pieces })
+        .boxed()
 }
 
 fn any_base() -> BoxedStrategy<BasePattern> {
-    let wood = of(select(Catalogue::built_in().woods.clone()));
-    (of(length()), of(length()), of(small()), of(small()), wood, of(small()))
-        .prop_map(|(diameter, thickness, depth, width, wood, screw)| {
+    let woods = of(prop::collection::vec(select(Catalogue::built_in().woods.clone()), 1..6));
+    let show = (of(select(vec![Rings::None, Rings::Out, Rings::In])), of(any::<bool>()));
+    (of(length()), of(length()), of(small()), of(small()), woods, of(small()), show)
+        .prop_map(|(diameter, thickness, depth, width, woods, screw, (rings, sealed))| {
             let below = |length: Option<Length>, limit: Option<Length>| {
                 length.filter(|length| limit.is_none_or(|limit| *length < limit))
             };
@@ -131,8 +137,10 @@ fn any_base() -> BoxedStrategy<BasePattern> {
                 thickness,
                 groove_depth: below(depth, diameter.map(|diameter| diameter / 2.0)),
                 groove_width: below(width, thickness),
-                wood,
+                woods,
                 screw_hole: below(screw, diameter),
+                rings,
+                sealed,
             }
         })
         .boxed()
@@ -212,7 +220,9 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
     let hoop = || {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
-    (hoop(), hoop(), of(length())).prop_map(|(stock, inner, lap)| RimPattern { stock, inner, lap }).boxed()
+    (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .boxed()
 }
 
 fn any_filler() -> BoxedStrategy<FillerPattern> {
@@ -240,7 +250,7 @@ fn any_pins() -> BoxedStrategy<PinsPattern> {
 }
 
 fn any_ears() -> BoxedStrategy<EarsPattern> {
-    let material = of(select(vec![EarMaterial::Brass, EarMaterial::Oak, EarMaterial::Bone]));
+    let material = of(select(EarMaterial::ALL.to_vec()));
     let placing = of(select(vec![
         EarPlacing::OnStaves,
         EarPlacing::StaveAndGap,
@@ -248,9 +258,13 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
         EarPlacing::ByAngle,
     ]));
     let hole = of(prop_oneof![Just(Length::ZERO), small()]);
-    (material, placing, of(small()), of(small()), hole, of(length()))
-        .prop_map(|(material, placing, width, thickness, hole_height, tail)| EarsPattern {
+    let wood = of(select(Catalogue::built_in().woods.clone()));
+    let way = of(select(EarWay::ALL.to_vec()));
+    (material, wood, way, placing, of(small()), of(small()), hole, of(length()))
+        .prop_map(|(material, wood, way, placing, width, thickness, hole_height, tail)| EarsPattern {
             material,
+            wood,
+            way,
             placing,
             width,
             thickness,
@@ -262,8 +276,18 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
 
 fn any_handle() -> BoxedStrategy<HandlePattern> {
     let curve = of(select(vec![BailCurve::Semicircle, BailCurve::ThreeCentred, BailCurve::HalfEllipse]));
-    (curve, of(length()), of(length()), of(small()), of(small()), of(stock(&[Kind::Rivet])))
-        .prop_map(|(curve, rise, corner, width, thickness, rivet)| HandlePattern {
+    let kind = of(select(vec![HandleKind::Swing, HandleKind::Fixed, HandleKind::Knob]));
+    let joint = of(select(vec![HandleJoint::Outside, HandleJoint::Slot, HandleJoint::Between]));
+    let made = of(select(vec![HandleMade::Bought, HandleMade::Bent]));
+    let ways = (kind, joint, made, of(small()), of(length()));
+    let sizes = (of(length()), of(length()), of(small()), of(small()));
+    (ways, curve, sizes, of(stock(&[Kind::Rivet])))
+        .prop_map(|(ways, curve, (rise, corner, width, thickness), rivet)| HandlePattern {
+            kind: ways.0,
+            joint: ways.1,
+            made: ways.2,
+            shows: ways.3,
+            ends: ways.4,
             curve,
             rise: rise.filter(|_| curve != Some(BailCurve::Semicircle)),
             corner: corner.filter(|_| matches!(curve, None | Some(BailCurve::ThreeCentred))),

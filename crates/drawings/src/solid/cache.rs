@@ -29,7 +29,7 @@ impl<'a> PartCache<'a> {
     /// What exists at a stage: the same parts as in [`solid`](super::solid), apart from
     /// [`Part::turned`], which counts within a group.
     pub(crate) fn at(&self, stage: Stage) -> Vec<&Part> {
-        let upto = stage.rows(&self.maker.basket.body.weave);
+        let upto = self.maker.basket.rows_at(stage);
         let woven = |part: &&Part| part.row().is_none_or(|row| row <= upto);
         stage::groups(self.maker.basket, stage).flat_map(|group| self.group(group)).filter(woven).collect()
     }

@@ -19,7 +19,7 @@ use super::stave::{SLOPE, Shave};
 /// Most of a stave's thickness that is given to an ear.
 const MOST: f32 = 2.0 / 3.0;
 /// Corners across an ear.
-const ACROSS: usize = 5;
+pub(super) const ACROSS: usize = 5;
 /// Height of an ear's shoulder above the lashing, in mm.
 const SHOULDER: f32 = 0.6;
 /// Way over which an ear widens from tail to blade and from blade to head, in mm.
@@ -27,7 +27,7 @@ const WIDENS: f32 = 0.3;
 
 impl Maker<'_> {
     /// Thickness of the ear's blade and tail, from the staves' outer face inward.
-    fn blade(&self, ears: &Ears) -> f32 {
+    pub(super) fn blade(&self, ears: &Ears) -> f32 {
         let stave = self.basket.body.uprights().thickness.to_mm() as f32;
         (ears.thickness.to_mm() as f32).min(stave * MOST)
     }
@@ -35,7 +35,9 @@ impl Maker<'_> {
     /// Where staves are thinned: under the tail, and between the hoops as wide as the ear is.
     pub(super) fn shaves(&self) -> Vec<Shave> {
         let basket = self.basket;
-        let Some(ears) = &basket.ears else { return Vec::new() };
+        let Some(ears) = basket.in_rim().filter(|ears| !ears.replace_staves()) else {
+            return Vec::new();
+        };
         let (staves, rim) = (basket.body.staves(), basket.body.rim());
         let left = staves.uprights.thickness.to_mm() as f32 - self.blade(ears);
         let girth = rim.girth.to_mm();
@@ -53,8 +55,8 @@ impl Maker<'_> {
         (0..staves.uprights.count).filter_map(shave).collect()
     }
 
-    /// Length of the tail, no longer than there is wall.
-    fn tail(&self, ears: &Ears) -> f32 {
+    /// Length of the tail on a stave, no longer than there is wall.
+    pub(super) fn tail(&self, ears: &Ears) -> f32 {
         ears.tail.min(self.basket.body.rim().along * 0.9).max(Length::ZERO).to_mm() as f32
     }
 
@@ -62,7 +64,8 @@ impl Maker<'_> {
     pub(super) fn ears(&self) -> Vec<Part> {
         let Some(ears) = &self.basket.ears else { return Vec::new() };
         let per = 2 * ACROSS;
-        let substance = colour::ear(ears.material);
+        let substance =
+            ears.wood.as_ref().map_or_else(|| colour::ear(ears.material), |wood| colour::wood(&wood.name));
         let part = |(ear, number): (&Ear, u32)| {
             let corners = [0, ACROSS - 1, ACROSS, per - 1];
             let shape = Shape::swept(self.ear(ears, ear), per, Ends::Capped, corners);
@@ -90,7 +93,8 @@ impl Maker<'_> {
         let (basket, surface) = (self.basket, &self.surface);
         let stave = basket.body.uprights().thickness.to_mm() as f32;
         let (half, thick) = (ears.width.to_mm() as f32 / 2.0, ears.thickness.to_mm() as f32);
-        let left = stave - self.blade(ears);
+        // An ear that is a stave itself needs no other to share its thickness with.
+        let left = if ears.replace_staves() { 0.0 } else { stave - self.blade(ears) };
         let low = basket.body.rim().along.to_mm() as f32;
         let high = low + basket.body.rim().height.to_mm() as f32;
         let radius = self.ear_radius().max(1.0);
@@ -103,10 +107,7 @@ impl Maker<'_> {
         };
 
         let off = -(ear.off_stave.to_mm() as f32);
-        let tail_end = low - self.tail(ears);
-        let steps = if self.detail == Detail::Full { 8 } else { 3 };
-        for step in 0..=steps {
-            let along = tail_end + (low - tail_end) * step as f32 / steps as f32;
+        for along in self.tail_stations(ears, low) {
             wall(along, &self.tail_ring(along, left, off));
         }
         let hole = ears.hole_height.to_mm() as f32;
@@ -134,8 +135,17 @@ impl Maker<'_> {
         positions
     }
 
+    /// Places along a tail, from its end to the rim.
+    fn tail_stations(&self, ears: &Ears, low: f32) -> Vec<f32> {
+        if ears.replace_staves() {
+            return self.stations(low);
+        }
+        let (end, steps) = (low - self.tail(ears), if self.detail == Detail::Full { 8 } else { 3 });
+        (0..=steps).map(|step| end + (low - end) * step as f32 / steps as f32).collect()
+    }
+
     /// The section of the tail: what was taken off the stave, `off` aside from the ear's middle.
-    fn tail_ring(&self, along: f32, left: f32, off: f32) -> Vec<[f32; 2]> {
+    pub(super) fn tail_ring(&self, along: f32, left: f32, off: f32) -> Vec<[f32; 2]> {
         let width = self.basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
         let stave = self.stave_section(width);
         let [_, half] = extent(&stave, left);
@@ -153,7 +163,7 @@ impl Maker<'_> {
 }
 
 /// A flat section: round by aside, between two faces.
-fn flat_ring(half: f32, inner: f32, outer: f32) -> Vec<[f32; 2]> {
+pub(super) fn flat_ring(half: f32, inner: f32, outer: f32) -> Vec<[f32; 2]> {
     let across = |step: usize| half * (2.0 * step as f32 / (ACROSS - 1) as f32 - 1.0);
     let face = (0..ACROSS).map(|step| [across(step), outer]);
     face.chain((0..ACROSS).rev().map(|step| [across(step), inner])).collect()

@@ -8,6 +8,7 @@
 //! rivets fill theirs.
 
 mod base;
+mod bow;
 mod budget;
 mod cache;
 mod clamp;
@@ -16,6 +17,7 @@ mod crossing;
 mod detail;
 mod ear;
 mod export;
+mod fixed;
 mod frame;
 mod handle;
 mod laid;
@@ -57,7 +59,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     let maker = Maker::of(basket, detail);
     let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
     for group in stage::groups(basket, stage) {
-        solid.extend(maker.make(group, stage.rows(&basket.body.weave)));
+        solid.extend(maker.make(group, basket.rows_at(stage)));
     }
     solid.mirrored()
 }

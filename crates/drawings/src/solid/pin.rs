@@ -1,9 +1,9 @@
-//! Pins through hoops and staves: a domed head outside, and the point bent over inside.
+//! Pins through hoops and staves: a domed head outside, and the end peened over inside.
 //!
 //! Holes are not cut in what a pin goes through; the pin fills its hole.
 
+use basket::Piece;
 use basket::fittings::PinSet;
-use basket::{Basket, Piece};
 use glam::Vec3;
 
 use super::colour;
@@ -17,8 +17,6 @@ use super::shape::Shape;
 /// Radius and height of the head in diameters of the pin (common practice: about two and a half
 /// diameters across).
 const HEAD: [f32; 2] = [1.2, 0.7];
-/// Radius of the bend of the clinched point, in diameters.
-const BEND: f32 = 0.6;
 
 impl Maker<'_> {
     /// All pins.
@@ -55,33 +53,22 @@ impl Maker<'_> {
             Detail::Thumbnail => 3,
         });
         let mut positions = Vec::new();
-        // Section across a way that runs inward (turned by `bend` toward the side), seen from ahead.
-        let mut ring = |out: f32, aside: f32, bend: f32, radius: f32| {
-            let (middle, across) = (Vec3::new(out, aside, 0.0), Vec3::new(bend.sin(), bend.cos(), 0.0));
+        // Section across a way that runs inward, seen from ahead.
+        let mut ring = |out: f32, radius: f32| {
             for [cos, sin] in &sides {
-                positions.push(frame.point(middle + across * (radius * sin) + Vec3::Z * (radius * cos)));
+                positions.push(frame.point(Vec3::new(out, radius * sin, radius * cos)));
             }
         };
         let [head, height] = HEAD.map(|times| times * diameter);
         for share in [0.25_f32, 0.65, 1.0] {
-            ring(outside + height * (1.0 - share * share), 0.0, 0.0, head * share);
+            ring(outside + height * (1.0 - share * share), head * share);
         }
-        ring(outside, 0.0, 0.0, head);
-        ring(outside, 0.0, 0.0, half);
-        let over = (pins.length.to_mm() as f32 - (outside - inside)).min(clinch_room(basket)).max(0.0);
-        if over > diameter * 1.5 {
-            let bend = BEND * diameter;
-            let start = inside - half + bend;
-            for step in 0..=4_u8 {
-                let angle = std::f32::consts::FRAC_PI_2 * f32::from(step) / 4.0;
-                ring(start - bend * angle.sin(), bend * (1.0 - angle.cos()), angle, half);
-            }
-            ring(inside - half, over, std::f32::consts::FRAC_PI_2, half);
-        } else {
-            ring(inside, 0.0, 0.0, half);
-            ring(inside, 0.0, 0.0, half * 1.8);
-            ring(inside - half * 0.8, 0.0, 0.0, half * 1.2);
-        }
+        ring(outside, head);
+        ring(outside, half);
+        // The end, peened over the hoop.
+        ring(inside, half);
+        ring(inside, half * 1.8);
+        ring(inside - half * 0.8, half * 1.2);
         let per = sides.len();
         let circle = |index: usize| -> Vec<[f32; 3]> {
             let ring = positions.get(index * per..(index + 1) * per).unwrap_or_default();
@@ -90,12 +77,4 @@ impl Maker<'_> {
         let edges = vec![circle(3)];
         Shape { mesh: Mesh::swept(positions, per, Ends::Capped), edges }
     }
-}
-
-/// How far the point can be bent over before it meets the lashing: longer points are nipped off.
-fn clinch_room(basket: &Basket) -> f32 {
-    let rim = basket.body.rim();
-    let inside = rim.girth_at(-rim.inner.stock.thickness).to_mm() as f32;
-    let pitch = inside / basket.body.uprights().count.max(1) as f32;
-    (pitch - basket.body.lashing().weaver.width.to_mm() as f32) / 2.0 - 0.3
 }

@@ -14,6 +14,8 @@ use super::shape::Shape;
 
 /// Share of the lap at which the thin end of a scarf is cut off.
 const BLUNT: f32 = 0.02;
+/// Room between the mould and rings that lie beside it, in mm.
+const BESIDE: f32 = 20.0;
 /// Room at each end of a piece of filler, in mm, for an ear is flat and the filler curved.
 const ROOM: f32 = 0.12;
 
@@ -29,6 +31,22 @@ impl Maker<'_> {
     pub(super) fn inner_hoop(&self) -> Part {
         let hoop = &self.basket.body.rim().inner;
         Part::new(Piece::InnerHoop, colour::stock(&hoop.stock), self.hoop(hoop, 0.0, -1.0))
+    }
+
+    /// Both hoops as rings, one inside the other, lying ready beside the mould on what it stands on.
+    pub(super) fn rings_ready(&self) -> Vec<Part> {
+        let basket = self.basket;
+        let reach = (basket.body.rim().outer_radius(basket.body.uprights())).to_mm() as f32;
+        let widest = basket.body.profile().widest().to_mm() as f32;
+        let aside = reach + widest.max(reach) + BESIDE;
+        let mut rings = vec![self.outer_hoop(), self.inner_hoop()];
+        let low = rings.iter().flat_map(|ring| &ring.mesh.positions).map(|at| at[2]).fold(f32::MAX, f32::min);
+        let down = -basket.body.base().thickness.to_mm() as f32 - low;
+        for ring in &mut rings {
+            let corners = ring.mesh.positions.iter_mut().chain(ring.edges.iter_mut().flatten());
+            corners.for_each(|at| (at[0], at[2]) = (at[0] + aside, at[2] + down));
+        }
+        rings
     }
 
     /// A hoop's section as (up from its lower edge, out from its flat side), counter-clockwise.

@@ -1,5 +1,6 @@
 //! Which parts exist at a stage of the making.
 
+use basket::pattern::HoopWay;
 use basket::steps::Stage;
 use basket::{Basket, Length};
 
@@ -17,8 +18,10 @@ pub(super) enum PartGroup {
     StavesShaved,
     StavesTrimmed,
     Band,
+    BandOnRows,
     Rows,
     Ears,
+    RingsReady,
     Hoops,
     Clamps,
     Pins,
@@ -32,7 +35,7 @@ impl PartGroup {
     pub(super) const COUNT: usize = Self::ALL.len();
 
     /// All of them, from the base upward.
-    const ALL: [Self; 16] = [
+    const ALL: [Self; 18] = [
         Self::Base,
         Self::Screw,
         Self::Plug,
@@ -41,8 +44,10 @@ impl PartGroup {
         Self::StavesShaved,
         Self::StavesTrimmed,
         Self::Band,
+        Self::BandOnRows,
         Self::Rows,
         Self::Ears,
+        Self::RingsReady,
         Self::Hoops,
         Self::Clamps,
         Self::Pins,
@@ -56,6 +61,7 @@ impl PartGroup {
         matches!(
             self,
             Self::Ears
+                | Self::RingsReady
                 | Self::Hoops
                 | Self::Clamps
                 | Self::Pins
@@ -67,30 +73,38 @@ impl PartGroup {
 
     /// Whether its parts are there at a stage. A basket is on its mould until it is dry and packed:
     /// beside the mould there is no room for the tails of ears and for the inner hoop.
-    fn is_there(self, stage: Stage) -> bool {
+    fn is_there(self, basket: &Basket, stage: Stage) -> bool {
+        let from = |first| basket.has_reached(first, stage);
+        let between = |first, end| from(first) && !from(end);
         match self {
-            Self::Base => stage >= Stage::BaseOnMould,
-            Self::Screw => (Stage::BaseOnMould..Stage::EarsSet).contains(&stage),
-            Self::Mould => stage < Stage::EarsSet,
+            Self::Base => from(Stage::BaseOnMould),
+            Self::Screw => between(Stage::BaseOnMould, Stage::OffMould),
+            Self::Mould => !from(Stage::OffMould),
             Self::Plug => stage == Stage::Finished,
-            Self::StavesSet => (Stage::StavesSet..Stage::EarsSet).contains(&stage),
-            Self::StavesShaved => (Stage::EarsSet..Stage::Pinned).contains(&stage),
-            Self::StavesTrimmed | Self::Pins => stage >= Stage::Pinned,
-            Self::Band => (Stage::StavesSet..Stage::Woven).contains(&stage),
-            Self::Rows => stage >= Stage::FirstRows,
-            Self::Ears => stage >= Stage::EarsSet,
-            Self::Hoops => stage >= Stage::RimClamped,
+            Self::StavesSet => from(Stage::StavesSet) && !from(Stage::EarsSet),
+            Self::StavesShaved => from(Stage::StavesSet) && between(Stage::EarsSet, Stage::Pinned),
+            Self::StavesTrimmed | Self::Pins => from(Stage::Pinned),
+            Self::Band => between(Stage::StavesSet, Stage::Woven),
+            // A woven basket dries banded.
+            Self::BandOnRows => stage == Stage::Woven,
+            Self::Rows => from(Stage::FirstRows),
+            Self::Ears => from(Stage::EarsSet),
+            Self::RingsReady => stage == Stage::RingsMade && basket.body.rim().hoops == HoopWay::Rings,
+            Self::Hoops => from(Stage::RimClamped),
             Self::Clamps => stage == Stage::RimClamped,
-            Self::Filler | Self::Lashing => stage >= Stage::Lashed,
-            Self::Handle => stage >= Stage::Handled,
+            Self::Filler | Self::Lashing => from(Stage::Lashed),
+            Self::Handle if basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_some()) => {
+                from(Stage::EarsSet)
+            }
+            Self::Handle => from(Stage::Handled),
         }
     }
 }
 
 /// The groups that are there at a stage; where the wall closes there is no rim.
-pub(super) fn groups(basket: &Basket, stage: Stage) -> impl Iterator<Item = PartGroup> + use<> {
+pub(super) fn groups(basket: &Basket, stage: Stage) -> impl Iterator<Item = PartGroup> {
     let closes = basket.body.neck().closes();
-    let is_there = move |group: &PartGroup| group.is_there(stage) && !(closes && group.is_at_rim());
+    let is_there = move |group: &PartGroup| group.is_there(basket, stage) && !(closes && group.is_at_rim());
     PartGroup::ALL.into_iter().filter(is_there)
 }
 
@@ -118,7 +132,7 @@ pub(super) fn tips(basket: &Basket, stage: Stage) -> f32 {
     let parts = &basket.body.staves().length_parts;
     let whole = parts.total() - parts.groove - parts.turn;
     let trimmed = basket.body.rim().along + basket.body.rim().height;
-    let tips = if stage >= Stage::Pinned { trimmed } else { whole };
+    let tips = if basket.has_reached(Stage::Pinned, stage) { trimmed } else { whole };
     let tips = tips.min(open_to(basket));
     tips.max(Length::mm(1.0)).to_mm() as f32
 }

@@ -38,32 +38,33 @@ impl Maker<'_> {
         section
     }
 
-    /// All staves, as they are from a stage on.
-    pub(super) fn staves(&self, stage: Stage) -> Vec<Part> {
+    /// All staves, as long as they are at a stage and thinned so for ears; without those that ears stand for.
+    pub(super) fn staves(&self, stage: Stage, shaves: &[Shave]) -> Vec<Part> {
         let basket = self.basket;
         let to = stage::tips(basket, stage);
-        let shaves = if stage >= Stage::EarsSet { self.shaves() } else { Vec::new() };
         let plain = self.strip(to, None);
         let rim_top = (basket.body.rim().along + basket.body.rim().height).to_mm() as f32;
+        let ears = basket.ears.as_ref().filter(|ears| ears.replace_staves());
+        let is_ear = |number: u32| ears.is_some_and(|ears| ears.each.iter().any(|ear| ear.stave == number));
+        let mut parts: Vec<Part> = Vec::new();
         let mut first: Option<(usize, f64)> = None;
-        (0..basket.body.uprights().count)
-            .map(|index| {
-                let turn = basket.body.uprights().turn(index + 1);
-                let at = |turn: f64| toward(turn as f32);
-                let angle = at(turn);
-                let shave = shaves.iter().find(|shave| shave.stave == index);
-                // Where an ear stands the tip is cut at once: the ear's head has its place.
-                let own = shave.map(|shave| self.strip(to.min(rim_top), Some(*shave)));
-                let shape = own.as_ref().unwrap_or(&plain).turned(angle);
-                let turned = own.is_none().then(|| {
-                    let (of, from) = *first.get_or_insert((index as usize, turn));
-                    Turned { of, angle: at(turn - from) }
-                });
-                let colour = Some(basket.body.weave.stave_colour(index + 1));
-                let substance = colour::dyed(&basket.body.staves().stock, colour);
-                Part { turned, ..Part::new(Piece::Upright(index + 1), substance, shape) }
-            })
-            .collect()
+        for index in (0..basket.body.uprights().count).filter(|index| !is_ear(index + 1)) {
+            let turn = basket.body.uprights().turn(index + 1);
+            let at = |turn: f64| toward(turn as f32);
+            let angle = at(turn);
+            let shave = shaves.iter().find(|shave| shave.stave == index);
+            // Where an ear stands the tip is cut at once: the ear's head has its place.
+            let own = shave.map(|shave| self.strip(to.min(rim_top), Some(*shave)));
+            let shape = own.as_ref().unwrap_or(&plain).turned(angle);
+            let turned = own.is_none().then(|| {
+                let (of, from) = *first.get_or_insert((parts.len(), turn));
+                Turned { of, angle: at(turn - from) }
+            });
+            let colour = Some(basket.body.weave.stave_colour(index + 1));
+            let substance = colour::dyed(&basket.body.staves().stock, colour);
+            parts.push(Part { turned, ..Part::new(Piece::Upright(index + 1), substance, shape) });
+        }
+        parts
     }
 
     /// A stave on the x axis, with its long edges.
@@ -96,9 +97,9 @@ impl Maker<'_> {
         Shape::long(positions, per)
     }
 
-    /// Places along a stave: close together in the bend, where its distance off the mould changes, at the
+    /// Places along a stave up to this far: close together in the bend, where its distance off the mould changes, at the
     /// end of the taper, and evenly up the wall.
-    fn stations(&self, to: f32) -> Vec<f32> {
+    pub(super) fn stations(&self, to: f32) -> Vec<f32> {
         let basket = self.basket;
         let staves = basket.body.staves();
         let (parts, touch) = (&staves.length_parts, staves.bend.touch.to_mm() as f32);

@@ -1,7 +1,8 @@
 //! Which drawings of the making there are.
 
 use basket::Basket;
-use basket::pattern::StepKind;
+use basket::pattern::{HoopWay, StepKind};
+use basket::steps::Stage;
 
 use crate::lines::PictureError;
 
@@ -22,7 +23,11 @@ pub enum Plate {
     Woven,
     /// The ears set.
     EarsSet,
-    /// Both hoops bent and scarfed, above the basket.
+    /// The ends of a fixed handle set.
+    HandleSet,
+    /// Both hoops as rings, lying ready beside the basket.
+    RingsMade,
+    /// Both hoops, closed, above the basket.
     HoopsScarfed,
     /// From close by: the scarf of the outer hoop.
     Scarf,
@@ -32,7 +37,7 @@ pub enum Plate {
     TipsTrimmed,
     /// All pins in.
     Pinned,
-    /// From close by: a pin's head outside and its clinched point inside.
+    /// From close by: a pin's head outside and its peened end inside.
     PinAndClinch,
     /// Filler and lashing on.
     Lashed,
@@ -54,7 +59,7 @@ pub enum Plate {
 
 impl Plate {
     /// All of them, in making order.
-    pub const ALL: [Self; 21] = [
+    pub const ALL: [Self; 23] = [
         Self::BaseOnMould,
         Self::StavesSet,
         Self::FirstRows,
@@ -62,6 +67,8 @@ impl Plate {
         Self::Join,
         Self::Woven,
         Self::EarsSet,
+        Self::HandleSet,
+        Self::RingsMade,
         Self::HoopsScarfed,
         Self::Scarf,
         Self::RimClamped,
@@ -89,6 +96,8 @@ impl Plate {
             Self::Join => "join",
             Self::Woven => "woven",
             Self::EarsSet => "ears-set",
+            Self::HandleSet => "handle-set",
+            Self::RingsMade => "rings-made",
             Self::HoopsScarfed => "hoops-scarfed",
             Self::Scarf => "scarf-close-up",
             Self::RimClamped => "rim-clamped",
@@ -134,12 +143,36 @@ impl Plate {
             StepKind::Rest => &[Self::Join],
             StepKind::Dry => &[Self::Woven],
             StepKind::Ears => &[Self::EarsSet],
+            StepKind::Rings => &[Self::RingsMade],
             StepKind::Rim => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
             StepKind::Pins => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
             StepKind::Lashing => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
-            StepKind::Handle => &[Self::Handled, Self::EarWithRivet],
+            StepKind::Handle => &[Self::HandleSet, Self::Handled, Self::EarWithRivet],
             StepKind::Finish => &[Self::Finished],
-            StepKind::Cut | StepKind::OffMould => &[],
+            StepKind::Cut
+            | StepKind::Bend
+            | StepKind::Seal
+            | StepKind::ToEars
+            | StepKind::OffMould
+            | StepKind::Plug => &[],
+        }
+    }
+
+    /// The stage that it is drawn at, or after which it comes.
+    pub(super) const fn stage(self) -> Stage {
+        match self {
+            Self::BaseOnMould => Stage::BaseOnMould,
+            Self::StavesSet => Stage::StavesSet,
+            Self::FirstRows => Stage::FirstRows,
+            Self::HalfWoven | Self::Join => Stage::HalfWoven,
+            Self::Woven => Stage::Woven,
+            Self::EarsSet | Self::HandleSet => Stage::EarsSet,
+            Self::RingsMade => Stage::RingsMade,
+            Self::HoopsScarfed | Self::Scarf | Self::RimClamped => Stage::RimClamped,
+            Self::TipsTrimmed | Self::Pinned | Self::PinAndClinch => Stage::Pinned,
+            Self::Lashed | Self::LashingStart | Self::LashingEnd => Stage::Lashed,
+            Self::Handled | Self::EarWithRivet => Stage::Handled,
+            Self::Finished | Self::Exploded | Self::Cover => Stage::Finished,
         }
     }
 
@@ -148,7 +181,10 @@ impl Plate {
         match self {
             Self::Join => super::join::first(basket).is_some(),
             Self::EarsSet => basket.ears.is_some(),
-            Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
+            Self::HandleSet => basket.in_rim().is_some() && basket.ears.is_none(),
+            Self::Handled | Self::EarWithRivet => basket.rivets().is_some(),
+            Self::RingsMade => basket.body.rim().hoops == HoopWay::Rings,
+            Self::Scarf => basket.body.rim().hoops != HoopWay::Bought,
             Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }

@@ -1,7 +1,8 @@
 //! Drawings of the whole basket at a stage.
 
-use basket::Piece;
+use basket::pattern::EarWay;
 use basket::steps::Stage;
+use basket::{Basket, Piece};
 use glam::Vec3;
 
 use crate::drawing::Drawing;
@@ -25,18 +26,25 @@ const DISTANCE: f64 = 5.0;
 
 /// The view, the stage and the look of each. The base is screwed on, and the staves are set, with the
 /// foot of the mould up; from then on mould and basket stand upright.
-fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
+fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
     let foot_up = View::from(24.0, 26.0).base_up();
     let upright = View::from(24.0, 26.0);
     // Lower, so that the first rows are not seen from too far above.
     let on_mould = View::from(24.0, 9.0);
+    let ears_from = match basket.ears.as_ref().map(|ears| ears.way) {
+        Some(EarWay::AsStave) => foot_up,
+        Some(EarWay::WovenIn) => on_mould,
+        _ => upright,
+    };
     match plate {
-        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
+        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::whole),
         Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
         Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
-        Plate::EarsSet => (Stage::EarsSet, upright, look::ears),
+        Plate::EarsSet => (Stage::EarsSet, ears_from, look::ears),
+        Plate::RingsMade => (Stage::RingsMade, on_mould, look::hoops),
+        Plate::HandleSet => (Stage::EarsSet, upright, look::handle),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
         Plate::Pinned => (Stage::Pinned, upright, look::pins),
@@ -48,7 +56,7 @@ fn shot(plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) {
 
 /// The drawing, and how many rows it shows.
 pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
-    let (stage, mut view, look) = shot(plate);
+    let (stage, mut view, look) = shot(studio.basket, plate);
     let cache = if plate == Plate::Cover { &studio.near } else { &studio.far };
     let mut parts = parts::shared(cache.at(stage));
     let (mut size, mut density) = (SIZE, DENSITY[0]);

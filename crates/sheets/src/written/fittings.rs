@@ -4,7 +4,7 @@ use basket::fittings;
 use serde::Serialize;
 
 use super::measure::{Degrees, Mm};
-use super::vocabulary::{EarMaterial, EarPlacing, Every};
+use super::vocabulary::{EarMaterial, EarPlacing, EarWay, Every};
 
 /// The pins through hoops and staves.
 #[derive(Serialize)]
@@ -50,10 +50,18 @@ struct PinSet {
 pub(crate) struct Ears {
     /// What they are made of.
     material: EarMaterial,
+    /// The wood of wooden ears; `null` where the material says it.
+    wood: Option<String>,
+    /// How they get into the basket.
+    way: EarWay,
+    /// Where their tails are woven in; `null` where they are not.
+    woven_in: Option<WovenIn>,
     /// How they are placed.
     placing: EarPlacing,
     /// Width along the rim.
     width_mm: Mm,
+    /// Width of the tail.
+    tail_width_mm: Mm,
     /// Thickness.
     thickness_mm: Mm,
     /// Height of the rivet hole above the rim.
@@ -72,6 +80,18 @@ pub(crate) struct Ears {
     off_middle_mm: Mm,
     /// All ways of placing, least error first.
     options: Vec<EarOption>,
+}
+
+/// Where the tails of ears are woven in.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct WovenIn {
+    /// The row on which the tails stand: the last that is woven before.
+    on_row: u32,
+    /// How many rows are woven over them.
+    rows: u32,
+    /// How much of the mould is left above that row.
+    mould_left_mm: Mm,
 }
 
 /// One ear.
@@ -133,8 +153,12 @@ impl From<&fittings::Ears> for Ears {
     fn from(ears: &fittings::Ears) -> Self {
         let fittings::Ears {
             material,
+            wood,
+            way,
+            woven_in,
             placing,
             width,
+            tail_width,
             thickness,
             hole_height,
             tail,
@@ -147,8 +171,12 @@ impl From<&fittings::Ears> for Ears {
         } = ears;
         Self {
             material: material.into(),
+            wood: wood.as_ref().map(|wood| wood.name.clone()),
+            way: way.into(),
+            woven_in: woven_in.as_ref().map(WovenIn::from),
             placing: placing.into(),
             width_mm: width.into(),
+            tail_width_mm: tail_width.into(),
             thickness_mm: thickness.into(),
             hole_height_mm: hole_height.into(),
             tail_mm: tail.into(),
@@ -159,6 +187,13 @@ impl From<&fittings::Ears> for Ears {
             off_middle_mm: off_middle.into(),
             options: options.iter().map(EarOption::from).collect(),
         }
+    }
+}
+
+impl From<&fittings::WovenIn> for WovenIn {
+    fn from(woven_in: &fittings::WovenIn) -> Self {
+        let fittings::WovenIn { on_row, rows, mould_left } = woven_in;
+        Self { on_row: *on_row, rows: *rows, mould_left_mm: mould_left.into() }
     }
 }
 

@@ -4,11 +4,14 @@ use basket::rim;
 use serde::Serialize;
 
 use super::measure::Mm;
+use super::vocabulary::HoopWay;
 
 /// The two-piece split rim.
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub(crate) struct Rim {
+    /// How the hoops come to be.
+    hoops: HoopWay,
     /// Lower edge of the hoops, along the mould.
     along_mm: Mm,
     /// Height of the hoops on the wall.
@@ -29,6 +32,8 @@ pub(crate) struct Rim {
 struct Hoop {
     /// Its stock.
     stock: String,
+    /// Width from side to side at its flat face: of the outer hoop inside, of the inner one outside.
+    across_mm: Mm,
     /// Length once round, at the neutral axis.
     neutral_mm: Mm,
     /// Length to cut, with the lap.
@@ -59,8 +64,9 @@ struct Scarf {
 
 impl From<&rim::Rim> for Rim {
     fn from(rim: &rim::Rim) -> Self {
-        let rim::Rim { along, height, girth, stack, outer, inner } = rim;
+        let rim::Rim { hoops, along, height, girth, stack, outer, inner } = rim;
         Self {
+            hoops: hoops.into(),
             along_mm: along.into(),
             height_mm: height.into(),
             girth_mm: girth.into(),
@@ -73,9 +79,10 @@ impl From<&rim::Rim> for Rim {
 
 impl From<&rim::Hoop> for Hoop {
     fn from(hoop: &rim::Hoop) -> Self {
-        let rim::Hoop { stock, neutral, cut, bend_strain, scarf } = hoop;
+        let rim::Hoop { stock, across, neutral, cut, bend_strain, scarf } = hoop;
         Self {
             stock: stock.name.clone(),
+            across_mm: across.into(),
             neutral_mm: neutral.into(),
             cut_mm: cut.into(),
             bend_strain: *bend_strain,

@@ -40,10 +40,22 @@ words! {
     /// How the rim is bound.
     LashingStyle = basket::pattern::LashingStyle { Single, Crossed }
     /// What ears are made of.
-    EarMaterial = basket::pattern::EarMaterial { Brass, Oak, Bone }
+    EarMaterial = basket::pattern::EarMaterial { Brass, Wood, Oak, Bone }
+    /// How ears get into the basket.
+    EarWay = basket::pattern::EarWay { WovenIn, PushedDown, AsStave }
+    /// How the hoops of a rim come to be.
+    HoopWay = basket::pattern::HoopWay { Rings, Bent, Bought }
     /// How two ears are placed on a count of staves.
     EarPlacing = basket::pattern::EarPlacing { OnStaves, StaveAndGap, Shared, ByAngle }
-    /// The curve of a bail.
+    /// Who bends a handle.
+    HandleMade = basket::pattern::HandleMade { Bought, Bent }
+    /// How a swinging handle meets its ears.
+    HandleJoint = basket::pattern::HandleJoint { Outside, Slot, Between }
+    /// Whether a mould comes apart.
+    MouldPieces = basket::pattern::MouldPieces { One, Several }
+    /// On which face of a base rings are turned.
+    Rings = basket::pattern::Rings { None, Out, In }
+    /// The curve of a bow.
     BailCurve = basket::pattern::BailCurve { Semicircle, ThreeCentred, HalfEllipse }
     /// How one row follows the other.
     Way = basket::pattern::Way { Continuous, RowByRow }
@@ -55,11 +67,12 @@ words! {
     Grade = basket::Grade { Stop, Care, Note }
     /// A state of the basket that a step reaches.
     Stage = basket::steps::Stage {
-        Prepared, BaseOnMould, StavesSet, FirstRows, HalfWoven, Woven, EarsSet, RimClamped, Pinned, Lashed,
-        Handled, Finished
+        Prepared, BaseOnMould, StavesSet, FirstRows, HalfWoven, EarsSet, Woven, RingsMade, OffMould, RimClamped,
+        Pinned, Lashed, Handled, Finished
     }
     /// A step of the making.
     StepKind = basket::pattern::StepKind {
-        Cut, Base, Staves, FirstRows, Half, Rest, Dry, Ears, Rim, Pins, Lashing, Handle, OffMould, Finish
+        Cut, Bend, Seal, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
+        Plug, Finish
     }
 }

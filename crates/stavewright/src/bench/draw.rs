@@ -105,7 +105,6 @@ pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'sta
         Some(DetailWord::Full) => Detail::Full,
     };
     let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
-    in_bounds(&basket)?;
     let solid = solid::solid(&basket, stage, detail);
     match request.format {
         Some(SolidFormat::Glb) | None => Ok(("model/gltf-binary", solid::glb(&solid))),
@@ -128,7 +127,6 @@ pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'sta
 pub(crate) fn drawing(request: &DrawingRequest, shop: Shop<'_>) -> Result<String, Refusal> {
     let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, basket.units)?;
-    in_bounds(&basket)?;
     let drawn = if let Some(name) = request.name.strip_prefix("stage-") {
         Plate::named(name).ok().and_then(|plate| stage_drawing(&basket, &words, plate))
     } else {
@@ -183,20 +181,21 @@ fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
     u16::try_from(index).unwrap_or(u16::MAX)
 }
 
-/// Whether a basket is small enough to be drawn.
-pub(crate) fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
+/// Whether a basket is small enough to be shown crossing by crossing. Drawings and solids of a larger one are
+/// made plainer by themselves.
+fn in_bounds(basket: &Basket) -> Result<(), Refusal> {
     let crossings = basket.body.crossings();
     if crossings <= CROSSINGS {
         return Ok(());
     }
     Err(Refusal::senseless(
         format!(
-            "{} rows on {} staves are too many to draw",
+            "{} rows on {} staves are too many to show one by one",
             basket.body.weave.rows,
             basket.body.uprights().count
         ),
         basket::pattern::keys::weave::COURSES.path,
-        "Take fewer staves, a wider weaver or a smaller mould; numbers, cuts and findings are shown all the same.",
+        "Take fewer staves, a wider weaver or a smaller mould; all else is shown all the same, drawings made plainer.",
     ))
 }
 

@@ -195,15 +195,6 @@ impl Folder {
         Ok(saved)
     }
 
-    /// Copies a file to another name that is free.
-    pub(crate) fn duplicate(&self, name: &str, request: &NameRequest) -> Result<Saved, Refusal> {
-        let to = &request.to;
-        plain(to, request.language.as_deref())?;
-        let _saving = self.saving.lock().unwrap_or_else(PoisonError::into_inner);
-        let text = self.read(name)?;
-        self.create(to, &text.source)
-    }
-
     fn create(&self, name: &str, source: &str) -> Result<Saved, Refusal> {
         let file = self.path.join(format!("{name}{ENDING}"));
         if self.is_there(name) {

@@ -6,6 +6,7 @@ choice-base-groove-depth = { $depth } sind üblich: tief genug, damit die Füße
 choice-base-groove-width = die Staken sind { $stave } dick; mit { $play } Spiel lassen sie sich von Hand einsetzen
 choice-base-screw-hole = { $hole } nehmen die übliche Schraube auf
 choice-base-wood = { $wood } ist als Holz für Böden üblich; quer zur Faser schwindet es von grün bis darrtrocken um { $tangential }
+choice-base-sealed = ein Anstrich vor dem Flechten hält Wasser und Finger vom Holz fern
 
 choice-staves-gap = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich, aber nicht weniger als { $gap }
 choice-staves-gap-weaver = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich: { $gap }
@@ -25,7 +26,10 @@ choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, dann { $weave
 
 choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solchen Korb üblich
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
-choice-rim-lap = das { $times }-fache der Dicke des Materials ({ $thickness }); Schäftungen sind { $shortest } bis { $longest } lang
+choice-rim-hoops = geleimte Ringe haben einen Stoß, den man nicht sieht, und lassen sich ohne Eile machen
+choice-rim-lap = { $usual } sind üblich: so werden die Spitzen dünn wie Papier
+choice-rim-lap-small = { $usual } sind an einem Rand unter { $small } Weite üblich
+choice-rim-lap-fits = kürzer als die üblichen { $usual }, damit sie zwischen den Ohren Platz findet
 
 choice-filler-common = Flechtrohr von { $width } Breite deckt die Spitzen zwischen den Reifen
 choice-filler = breit genug, um die Spitzen von Staken der Dicke { $stave } zu decken
@@ -45,15 +49,26 @@ choice-pins-every-even = jede zweite Stake ist üblich, und hier geht es auf
 choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wechselt an wenigen Stellen der Schritt
 
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
-choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf Staken wären die Ohren um { $on_staves_off } versetzt ({ $on_staves_angle }); so stehen sie einander gegenüber, { $off_stave } neben ihren Staken
+choice-ears-wood = { $wood }, wie der Boden
+choice-ears-way = eine Angel, über die Reihen geflochten sind, hält am besten und fällt am wenigsten auf
+choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf zwei Staken, wo ihre Stifte am besten halten, steht Ohr 2 um { $off } zu Stake { $toward } hin ({ $angle }); die meisten nehmen 2 bis 3 Grad hin
 choice-ears-placing-even = bei { $count } Staken steht jede Stake einer anderen gegenüber
+choice-ears-width = so breit wie eine Stake
+choice-ears-width-least = breiter als eine Stake ({ $stave }), damit neben der Niete etwas stehen bleibt
+choice-ears-width-most = schmaler als eine Stake ({ $stave }): breiter hält nicht besser
 choice-ears-size-brass = üblich für Messingblech
-choice-ears-size-oak = üblich für Eiche
+choice-ears-size-wood = das übliche vierkantige Stück Holz, unter der Schulter dünn geschnitzt
 choice-ears-size-bone = üblich für Bein
 choice-ears-hole-height = so schwenkt das Ende des Henkels frei über dem Rand
-choice-ears-tail = lang genug, um hinter dem Geflecht zu halten
+choice-ears-tail-woven-in = Reihen über so viel davon halten sie
+choice-ears-tail-pushed-down = lang genug, um hinter dem Geflecht zu halten
+choice-ears-tail-stave = die ganze Wand hinunter und { $foot } mehr, wie eine Stake
+choice-ears-tail-on-stave = die ganze Wand hinunter, auf ihrer Stake
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
+choice-handle-knob-width = üblich für einen Knopf
+choice-handle-knob-length = üblich für einen Knopf: Finger finden dahinter Platz
+choice-handle-ends = die Hälfte der Wand unter dem Rand ({ $wall }), und nicht mehr als üblich
 choice-handle-thickness = die dickste der üblichen, die ihren Bogen aushält, { $radius } an der engsten Stelle
 choice-handle-thickness-thinnest = die dünnste der üblichen; an der engsten Stelle ist ihr Bogen { $radius }
 choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere

@@ -15,11 +15,29 @@ step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitte
 step-cut-text-taper = Jedes zum Fuß hin verjüngen, allmählich und alle gleich; eine Lehre hilft. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
 step-cut-text-try = Beide Seiten und beide Kanten schleifen, am meisten, wo geschnitzt wurde. Das schmale Ende kommt in die Nut: jeden Fuß dort probieren. Er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
+## Henkel, wenn er selbst gebogen wird
+
+step-bend = Den Henkel biegen
+step-bend-text-shape = Den Henkel { $length } lang, { $width } breit und { $thickness } dick formen, mit der Faser, und seine Kanten brechen.
+step-bend-text-halves = Zwei Hälften des Henkels formen, jede { $length } lang, { $width } breit und { $half } dick, mit der Faser. Sie aufeinanderliegend zusammen biegen; wenn sie trocken sind, in der Mitte verleimen und die Enden für die Ohren offen lassen.
+step-bend-text-bend = Dämpfen oder in heißem Wasser einweichen, bis er nachgibt. Sofort über seine Form biegen ({ $curve }), { $span } von Mitte zu Mitte an den Füßen und { $rise } hoch, und festklemmen.
+step-bend-text-dry = Mindestens über Nacht auf seiner Form lassen. Er kann dort bleiben, bis der Korb für ihn bereit ist.
+
 ## Boden
+
+step-seal = Den Boden versiegeln
+step-seal-text-sand = Den Boden mit der Faser glatt schleifen, beide Seiten und die Kante, und den Staub abwischen.
+step-seal-text-coat = Eine dünne Schicht Schellack auf beide Seiten und die Kante streichen, aber nicht in die Nut und nicht ins Schraubenloch, wo Leim halten muss. Trocknen lassen, wie der Hersteller angibt. Nasse Fäden hinterlassen auf rohem Holz Spuren.
 
 step-base = Den Boden auf der Form befestigen
 step-base-text-sand = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt.
+step-base-text-pieces = Die Form zusammensetzen: ihre Segmente um den Kern, mit einer Schnur gebunden. Die Schraube geht in den Kern.
 step-base-text-screw = Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-strips = Der Boden ist aus Streifen von { $width } Breite verleimt: { $woods }.
+step-base-text-rings-out = Seine gedrehten Ringe zeigen nach außen: sie sind auf der späteren Unterseite.
+step-base-text-rings-in = Seine gedrehten Ringe zeigen nach innen: sie liegen auf der Form.
+step-base-text-guard = Den Boden von hier an schützen: nasse Fäden und Klemmen davon fernhalten, oder ihn mit Pappe und Klebeband abdecken.
+step-base-text-guard-bare = Das Holz ist roh: von hier an schützen. Mit Pappe und Klebeband abdecken, denn Wasser und Finger hinterlassen Spuren.
 step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } Staken anzeichnen. Mit den Vierteln beginnen, an den Staken { $quarters }; dann jedes Viertel füllen. So summieren sich die Fehler nicht.
 
 ## Staken
@@ -56,6 +74,8 @@ step-first-text-check = Die Staken aufrecht und gleichmäßig halten. Am Rand wi
 
 step-half = Bis zur halben Höhe flechten
 step-half-text-weave = Weiterflechten bis Reihe { $row }, etwa { $height } die Form hinauf. Staken und Flechtfaden feucht halten. Jede Reihe auf die darunter drücken und die Wand an der Form halten: eine locker geflochtene Wand wird größer als ihre Form.
+step-to-ears = Bis zu den Ohren flechten
+step-to-ears-text-weave = Weiterflechten bis Reihe { $row }. Darüber bleiben von der Form etwa { $left }: Hier werden die Ohren angelegt.
 
 step-rest = Bis zum Rand flechten
 step-rest-text-weave = Weiterflechten bis Reihe { $rows }, { $height } die Form hinauf. Ab und zu mit dem Teilstreifen für den Rand prüfen.
@@ -71,34 +91,63 @@ step-joins-text-dyed = { $joins ->
     }: den alten Faden danach abschneiden.
 step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Der neue beginnt hinter der vierten Stake zurück und läuft über dem alten, sodass kein Ende zu sehen ist.
 
-step-dry = Trocknen lassen, zusammendrücken, auffüllen, von der Form nehmen
+step-dry = Trocknen lassen, zusammendrücken, auffüllen
 step-dry-text-wait = Den Korb mit angelegtem Band auf der Form lassen, bis er durch und durch trocken ist: meist ein bis drei Tage.
 step-dry-text-pack = Die Reihen ringsum vom Boden aufwärts zusammendrücken. Oben öffnen sich etwa { $gap }.
 step-dry-text-add = Auffüllen mit { $rows ->
         [one] einer weiteren Reihe
        *[other] { $rows } weiteren Reihen
     } { $weaver }.
-step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt. Dann die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-dry-text-end = Die letzten Zentimeter des Flechtfadens dünner machen und ihn hinter der Stake über dem Anfang enden lassen, damit die Oberkante eben bleibt.
 
 ## Ohren
 
 step-ears = Die Ohren machen und setzen
 step-ears-text-make = Zwei Ohren aus { $material } sägen: { $length } lang, { $width } breit, { $thickness } dick. Oben runden und alle Kanten brechen.
-step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }.
-step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm in der Lücke { $off_second } neben Stake { $second } gegenüber.
-step-ears-text-shared = Die Ohren um { $off_first } zur selben Seite neben die Staken { $first } und { $second } setzen. So stehen sie einander gegenüber.
-step-ears-text-by-angle = Das erste Ohr an Stake { $first } setzen. Das andere steht ihm gegenüber, { $off_second } neben Stake { $second }.
-step-ears-text-tail = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel innen ins Geflecht schieben, { $tail } unter den Rand. Die Spitzen der Staken hinter dem Kopf des Ohrs bündig mit der Oberkante des Rands abschneiden. Das Nietloch kommt { $hole } über den Rand.
+step-ears-text-ready = Die zwei Ohren nehmen, die bereitliegen: { $material }, { $length } lang, { $width } breit, { $thickness } dick. Nachsehen, dass keine Kante scharf ist.
+step-ears-text-shave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter auf { $blade } abschnitzen und das Ende auf { $tip } auslaufen lassen.
+step-ears-text-shave-stave = { $shaved } über dem unteren Ende in beide Flächen eine Schulter { $shoulder } tief einsägen: Sie ruht später auf den Reifen. Alles darunter zu einer Stake abschnitzen: { $blade } dick, { $width } breit, am Fuß wie die anderen auf { $foot } verjüngt.
+step-ears-text-narrow = Den Teil, der unter den Rand kommt, auf { $width } verschmälern, die Breite einer Stake, damit der Flechtfaden daneben vorbeigeht.
+step-ears-text-count = Beide Plätze in beide Richtungen abzählen. Von Stake { $first } sind es { $up } Staken mit steigenden Nummern bis Stake { $second } und { $down } mit fallenden. Beide Staken anzeichnen.
+step-ears-text-on-staves-off = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }. Bei dieser Zahl steht keine Stake einer anderen gegenüber: Ohr 2 steht { $off } zu Stake { $toward } hin.
+step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf Stake { $second }. Sie stehen einander gegenüber.
+step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm aus der Lücke zwischen den Staken { $second } und { $toward_second } gegenüber.
+step-ears-text-shared = Ein Ohr { $off_first } neben Stake { $first } setzen, zu Stake { $toward_first } hin, und das andere { $off_second } neben Stake { $second }, zu Stake { $toward_second } hin. So stehen sie einander gegenüber.
+step-ears-text-by-angle = Das erste Ohr auf Stake { $first } setzen. Das andere steht ihm { $off_second } neben Stake { $second } gegenüber, zu Stake { $toward_second } hin.
+step-ears-text-lay = Die Angel jedes Ohrs außen auf seine Stake legen, ihr Ende auf Reihe { $row }; von der Form bleiben dort { $left }. Mit dem Band festbinden. { $rows ->
+        [one] Die nächste Reihe geht
+       *[other] Die nächsten { $rows } Reihen gehen
+    } über Stake und Angel wie über eine. Das obere Ende des Ohrs steht dann { $stands } über der letzten Reihe.
+step-ears-text-hide = Wo hier oben ein Flechtfaden endet oder neu anfängt, sein Ende hinter dem Ohr an Stake { $first } oder { $second } verstecken.
+step-ears-text-push = Mit einer Ahle einen Weg die Stake hinunter öffnen und die Angel zwischen Stake und Geflecht hinunterschieben, { $tail } unter den Rand. Die Spitzen der Staken hinter dem Kopf des Ohrs bündig mit der Oberkante des Rands abschneiden.
+step-ears-text-as-stave = Beide Ohren zuerst setzen: Jedes steht an der Stelle seiner Stake { $depth } tief in der Nut und zählt von nun an als diese Stake.
+step-ears-text-on-stave = Die Staken beider Ohren zuerst setzen und die Angel jedes Ohrs außen auf seine legen, { $tail } hinunter bis zum Boden. Dort festbinden. Von der ersten Reihe an gehen die Reihen über beide wie über eine.
+step-ears-text-hole = Das Nietloch kommt { $hole } über den Rand.
 step-ears-text-measure = Ein Maßband am Rand von Ohr zu Ohr legen, in beide Richtungen: je { $girth }. Jetzt berichtigen, was abweicht.
 
 ## Rand
 
-step-rim = Die Reifen formen, biegen und klammern
+step-rings = Die Reifen als Ringe machen
+step-rings-text-cut = Einen Streifen { $outer } lang aus { $outer_stock } für den Außenring schneiden und einen { $inner } lang aus { $inner_stock } für den Innenring. Beide einweichen, bis sie sich lautlos biegen.
+step-rings-text-outer = Den langen Streifen außen um die Staken legen, dicht über dem Geflecht, die flache Seite zu den Staken. Die Enden um { $lap } überlappen lassen und beide anzeichnen, wo sie liegen. Der Ring ist innen { $across } weit.
+step-rings-text-inner = Den anderen Streifen ebenso anzeichnen, aber mit der flachen Seite nach außen: Sein Ring kommt innen an die Spitzen und ist außen { $across } weit. Ihn oberhalb der Form innen an den Spitzen anprobieren.
+step-rings-text-shave = Von jedem Streifen ein Ende von der Schauseite und das andere von der Rückseite her abschnitzen, über die ganzen { $lap }, bis beide Spitzen papierdünn sind. Sie runden. Den Ring auf seinen Marken schließen und anprobieren: Die Überlappung ist so dick wie der Rest.
+step-rings-text-glue = Die Überlappungen leimen, mit Wäscheklammern halten und die Ringe rund und flach über Nacht trocknen lassen. Der Korb kann inzwischen auf seiner Form trocknen.
+step-rings-text-sand = Jede Überlappung schleifen, bis der Stoß weder zu sehen noch zu fühlen ist.
+
+step-rim = Die Reifen einsetzen und klammern
 step-rim-text-outer = Den Außenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }.
 step-rim-text-inner = Den Innenreifen { $length } lang aus { $stock } schneiden. Seine Schäftung liegt zwischen den Staken { $from } und { $to }, weg von der anderen.
 step-rim-text-scarf = Beide Enden jedes Reifens über { $lap } dünner machen, eines von oben und eines von unten, sodass sie zusammen eine Dicke ergeben.
 step-rim-text-clamp = Die Reifen einweichen, etwas enger als der Rand biegen und mit den flachen Seiten zu den Staken auf der letzten Reihe klammern ({ $height } die Form hinauf). Gegenüber der Schäftung anfangen und von beiden Seiten auf sie zu arbeiten.
 step-rim-text-dry = Die Schäftungen an den geklammerten Reifen anzeichnen und anpassen. Alles über Nacht in den Klammern trocknen lassen.
+step-rim-text-ring-outer = Den Außenring über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
+step-rim-text-ring-inner = Den Innenring innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-ready-outer = Den Außenring nehmen, der bereitliegt, innen { $across } weit. Ihn über die Spitzen schieben, seine Unterkante auf die letzte Reihe ({ $height } die Form hinauf), seine Schäftung zwischen die Staken { $from } und { $to }.
+step-rim-text-ready-inner = Den Innenring nehmen, außen { $across } weit, und ihn innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
+step-rim-text-bought-outer = Den Außenring anprobieren: Er soll innen { $across } weit sein und mit leichtem Druck über die Spitzen gehen. Seine Unterkante auf die letzte Reihe setzen ({ $height } die Form hinauf), seinen Stoß zwischen die Staken { $from } und { $to }.
+step-rim-text-bought-inner = Den Innenring anprobieren: Er soll außen { $across } weit sein. Ihn innen einsetzen, auf gleicher Höhe mit dem äußeren, seinen Stoß zwischen den Staken { $from } und { $to }, weg von dem anderen. Einen zu engen Ring an der flachen Seite schleifen; ein loser zeigt sich beim Klammern als Lücken: ihn austauschen.
+step-rim-text-ring-clamp = Beide Ringe ringsum zusammenklammern. An den Ohren anfangen, ohne Ohren gegenüber einem Stoß, und jede Lücke zwischen Ring und Stake zudrücken.
 
 ## Stifte
 
@@ -107,16 +156,16 @@ step-pins-text-trim = Die Spitzen der Staken bündig mit der Oberkante der Reife
 step-pins-text-every-stave = { $pins ->
         [one] Ein Stift
        *[other] { $pins } Stifte
-    }: einer durch die Mitte jeder Stake, auf halber Höhe der Reifen.
+    }: einer durch die Mitte jeder Stake, in einer geraden Linie auf halber Höhe der Reifen.
 step-pins-text-every-other = { $pins ->
         [one] Ein Stift
        *[other] { $pins } Stifte
-    }: einer durch die Mitte jeder zweiten Stake, auf halber Höhe der Reifen, beginnend mit Stake { $first }.
+    }: einer durch die Mitte jeder zweiten Stake, in einer geraden Linie auf halber Höhe der Reifen, beginnend mit Stake { $first }.
 step-pins-text-neighbours = Die Stifte gehen in der Runde nicht auf, also werden diese Nachbarn beide verstiftet: die Staken { $pairs }.
 step-pins-text-apart = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Ohren freizuhalten: { $pairs }.
 step-pins-text-ears = Die Staken der Ohren, { $staves }, bekommen { $pin }: durch Reifen, Ohr, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten die Ohren.
 step-pins-text-drill = Mit Bohrer { $drill } gerade zur Mitte des Korbs bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
-step-pins-text-clinch = { $pin } von außen einstecken. Innen stehen { $over } vor: auf einem Stahlblock, der gegen den Kopf gehalten wird, umlegen oder vernieten.
+step-pins-text-clinch = { $pin } von außen einstecken, sodass alle Köpfe nach einer Seite zeigen. Innen stehen { $over } vor: auf etwa { $clip } kürzen. Den Kopf auf Metall halten und das Ende sanft vernieten, bis es sich über dem Reifen schließt.
 
 ## Umwicklung
 
@@ -125,31 +174,60 @@ step-lashing-text-filler = { $pieces ->
         [one] Ein Stück
        *[other] { $pieces } Stücke
     } { $stock } auf die Spitzen der Staken legen.
+step-lashing-text-filler-ears = { $pieces ->
+        [one] Ein Stück
+       *[other] { $pieces } Stücke
+    } { $stock } auf die Spitzen der Staken legen, von Ohr zu Ohr, sodass keine Spitze zu sehen ist.
 step-lashing-text-start = { $weaver } einweichen: { $strands ->
         [one] ein Faden
        *[other] { $strands } Fäden
-    }, { $length } im Ganzen. Ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken.
+    }, { $length } im Ganzen.
+step-lashing-text-tail = Auf eine von zwei Weisen anfangen: ein Ende von { $tail } hinter den Innenreifen und über die oberste Reihe haken, oder es am Rand entlanglegen, mit den ersten Windungen darübergehen und es darunter festziehen.
 step-lashing-text-single = Einmal um den Rand wickeln, durch die Lücken ({ $every }): { $wraps } Windungen. Jede fest anziehen, die glänzende Seite nach außen.
 step-lashing-text-crossed = Um den Rand wickeln, durch die Lücken ({ $every }), dann in Gegenrichtung zurück, sodass sich die Windungen kreuzen: { $wraps } Windungen im Ganzen. Jede fest anziehen, die glänzende Seite nach außen.
-step-lashing-text-joins = Ein neuer Faden beginnt an { $staves } (Nummern der Staken). Beide Enden zwischen die Reifen stecken.
-step-lashing-text-end = Mit einem Ende von { $tail } aufhören, zwischen die Reifen hinuntergesteckt, und es bündig abschneiden, wenn es trocken ist.
+step-lashing-text-joins = { $joins ->
+        [one] Den zweiten Faden an Stake { $staves } anfangen.
+       *[other] An den Staken { $staves } je einen neuen Faden anfangen.
+    } Die Enden von altem und neuem Faden zwischen die Reifen stecken.
+step-lashing-text-end = Mit einem Ende von { $tail } ebenso aufhören: zwischen die Reifen hinunterstecken oder unter den letzten Windungen zurückziehen. Es bündig abschneiden, wenn es trocken ist.
 
 ## Henkel
 
-step-handle = Den Henkel biegen und annieten
-step-handle-text-bend = Den Henkel { $length } lang, { $width } breit und { $thickness } dick formen. Einweichen oder dämpfen und biegen ({ $curve }), { $span } zwischen den Drehpunkten und { $rise } hoch. Über Nacht auf seiner Form trocknen lassen.
-step-handle-text-drill = Beide Löcher von den Ohren her anzeichnen, { $pivot } über dem Rand. Mit Bohrer { $drill } durch Henkel und Ohren bohren, mit Abfallholz dahinter.
-step-handle-text-rivet = { $rivet } einsetzen, mindestens { $length } lang, durch { $grip } aus Henkel, Ohr und Scheiben. Den Kopf mit leichten Schlägen formen, bis der Henkel mit etwas Reibung schwenkt.
+step-handle = Den Henkel anbringen
+step-handle-text-bought = Der Henkel kommt gebogen ({ $curve }): { $span } von Mitte zu Mitte an den Füßen und { $rise } hoch, { $width } breit und { $thickness } dick. Ihn an die Ohren halten, bevor etwas geschnitten oder gebohrt wird; was ein wenig zu weit oder zu eng ist, federt sich von Hand zurecht.
+step-handle-text-outside = Der Henkel geht außen an die Ohren, { $end } davon unter dem Loch. Die Enden runden.
+step-handle-text-slot = In jedes Ende, mitten in seine Dicke, einen Schlitz von { $slot } sägen und feilen, so tief, dass das Ohr über sein Loch hinaus hineingeht. { $end } des Henkels bleiben unter dem Loch. Die Enden runden.
+step-handle-text-between = Das Ohr geht zwischen die beiden Hälften, { $end } davon unter dem Loch. Die Enden runden.
+step-handle-text-mark = Den Henkel waagrecht ausrichten: auf beiden Seiten gleich weit zum Rand hinab. Auf jeder Seite das Loch durch das Loch des Ohrs anzeichnen. Beide sind { $pivot } über dem Rand, auf einer Höhe, und { $shows } vom Ohr sind zwischen Rand und Henkel zu sehen.
+step-handle-text-drill = Mit Bohrer { $drill } gerade durch Henkel und Ohr bohren, mit Abfallholz dahinter, erst eine Seite; probieren, dann die andere.
+step-handle-text-rivet = { $rivet } von innen durchstecken, mindestens { $length } lang, mit einer Unterlegscheibe zwischen Ohr und Henkel und der Nietscheibe außen: { $grip } im Ganzen.
+step-handle-text-rivet-through = { $rivet } durch Henkel und Ohr stecken, mindestens { $length } lang, und die Nietscheibe über sein Ende: { $grip } im Ganzen.
+step-handle-text-clip = Den Niet abzwicken, sodass { $over } vorstehen. Seinen Kopf auf den Stahlblock legen und das Ende ringsum mit leichten Schlägen zu einem Kopf treiben. Aufhören und probieren: Der Henkel muss schwenken, mit etwas Reibung.
+step-handle-text-knobs = An jedem Ohr steht außen ein Knopf: { $width } Durchmesser, { $length } lang, seine Mitte { $pivot } über dem Rand, beide auf einer Höhe.
+step-handle-text-knob-drill = Durch das Loch des Ohrs anzeichnen. Mit Bohrer { $drill } gerade durch Knopf und Ohr bohren, mit Abfallholz dahinter, und das Loch außen erweitern, sodass die Nietscheibe bündig liegt.
+step-handle-text-knob-rivet = { $rivet } von innen durchstecken, mindestens { $length } lang, mit einer Unterlegscheibe zwischen Ohr und Knopf und der Nietscheibe außen: { $grip } im Ganzen.
+step-handle-text-knob-clip = Den Niet abzwicken, sodass { $over } vorstehen. Seinen Kopf auf den Stahlblock legen und das Ende mit leichten Schlägen zu einem Kopf treiben, bis sich der Knopf nicht mehr dreht.
+step-handle-text-bought-fixed = Der Henkel kommt gebogen ({ $curve }): { $span } von Mitte zu Mitte und { $rise } hoch über dem Rand, { $width } breit und { $thickness } dick, mit geraden Enden.
+step-handle-text-ends = Jedes Ende ist von der Oberkante des Rands { $leg } lang. Es dort auf { $thickness } dünner machen, sodass es zwischen den Reifen ({ $rim } hoch) so flach liegt wie eine Stake, und seine Spitze dünn und rund schneiden.
+step-handle-text-into = Mit einer Ahle innen an den Staken { $first } und { $second } entlang einen Weg öffnen und die Enden innen ins Geflecht schieben, { $tail } unter den Rand.
+step-handle-text-off = Hier steht keine Stake einer anderen gegenüber: der Henkel steht am Rand entlang { $off } neben der Mittellinie. Das sehen wenige.
+step-handle-text-level = Ihn waagrecht und aufrecht ausrichten: { $rise } von der Oberkante des Rands bis zu seiner Mittellinie, auf beiden Seiten gleich weit hinab. Ihn festbinden, bis die Reifen sitzen.
+step-handle-text-held = Die Reifen gehen über seine Enden, an den Staken { $staves } gehen Stifte durch Reifen, Ende, Stake und Reifen, und die Umwicklung geht über alles. Er braucht keine Ohren.
 step-handle-text-on-wall = Umgelegt geht der Henkel außen am Rand vorbei und liegt an der Wand, seine Mitte { $drop } unter den Drehpunkten.
 step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von den Ohren.
 
 ## Fertigstellen
 
-step-off = Zapfen einleimen, schleifen
-step-off-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
-step-off-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
-step-off-text-sand = Den Zapfen bündig schneiden. Den Boden mit der Faser schleifen, sonst jetzt nichts: nie über die Wicklung. Härchen abschneiden.
-step-off-text-sand-handle = Den Zapfen bündig schneiden. Boden und Henkel mit der Faser schleifen, sonst jetzt nichts: nie über die Wicklung. Härchen abschneiden.
+step-off = Den Korb von der Form nehmen
+step-off-text-screw = Die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-off-text-pieces = Die Schraube herausdrehen und den Kern ziehen; er muss mindestens { $core } Durchmesser haben, sonst finden die Segmente keinen Platz. Die Segmente eines nach dem anderen nach innen kippen, zuerst das mit parallelen Seiten, und herausheben.
+step-off-text-look = Ihn innen ansehen. Reihen, die sich gehoben haben, zurückschieben und die Staken lassen, wo sie stehen: Oben hält sie nichts, bis der Rand sitzt.
+
+step-plug = Zapfen einleimen, schleifen
+step-plug-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
+step-plug-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
+step-plug-text-sand = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur den Boden mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
+step-plug-text-sand-handle = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur Boden und Henkel mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
 
 step-finish = Oberfläche und letzte Prüfung
 step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
@@ -171,6 +249,7 @@ step-finish-text-sign-as = Unten auf den Boden schreiben: { $signature }, und da
 tool-anvil = kleiner Stahlblock
 tool-awl = Ahle
 tool-band = Gummiband oder Schnur
+tool-bending-form = Form zum Biegen des Henkels
 tool-brush = weiche Bürste
 tool-bucket = Eimer Wasser
 tool-clamps = Klemmen oder Wäscheklammern (24)
@@ -195,6 +274,7 @@ tool-shears = Seitenschneider oder Schere
 tool-spacing-strip = Teilstreifen (Schablonen)
 tool-spray = Sprühflasche
 tool-stave-template = Stakenschablone
+tool-steam = Dampfkasten oder Wanne mit heißem Wasser
 tool-towel = Handtuch
 
 ## Warnhinweise. Alle treten hinter örtliche Regeln, den Hersteller eines Mittels und die Lehrkraft zurück.
@@ -208,8 +288,8 @@ caution-water = Eine Einweichwanne ist für kleine Kinder und Tiere gefährlich.
 caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastiktüte: feuchte Körbe schimmeln.
 caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
 caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
-caution-drilling = Kleine Bohrer brechen. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen, Abfallholz dahinterlegen und langsam bohren.
-caution-peening = Schutzbrille tragen. Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen.
+caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
+caution-peening = Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen: Splitter fliegen ins Auge.
 caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
 caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
 caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.

@@ -54,6 +54,9 @@ piece-ears = Ohren
 piece-ear = Ohr { $number }
 piece-handle = Henkel
     .cut = Henkel
+piece-knobs = Knöpfe
+    .cut = Knopf
+piece-knob = Knopf { $number }
 piece-rivets = Niete
     .cut = Niet
 piece-rivet = Niet { $number }
@@ -67,6 +70,8 @@ stage-staves-set = Staken unter einem Band gesetzt
 stage-first-rows = Erste Reihen geflochten
 stage-half-woven = Wand halb geflochten
 stage-woven = Fertig geflochten
+stage-rings-made = Reifen als Ringe gemacht
+stage-off-mould = Von der Form genommen
 stage-ears-set = Ohren gesetzt
 stage-rim-clamped = Reifen geklammert
 stage-pinned = Spitzen abgeschnitten, Stifte gesetzt
@@ -110,8 +115,17 @@ weave-mend-look-split-stave = Vom Spalt aufwärts stehen zwei schmale Staken dic
 weave-mend-look-half-stave = Eine schmale Stake mehr steht zwischen den anderen, und diese rücken etwas zusammen.
 
 ear-material-brass = Messingblech
+ear-material-wood = Holz
 ear-material-oak = Eiche
 ear-material-bone = Bein
+
+ear-way-woven-in = eingeflochten
+ear-way-pushed-down = nachträglich eingeschoben
+ear-way-as-stave = als Stake
+
+hoop-way-rings = als Ringe gemacht
+hoop-way-bent = an Ort und Stelle gebogen
+hoop-way-bought = fertig gekauft
 
 ear-placing-on-staves = jedes Ohr auf einer Stake
 ear-placing-stave-and-gap = ein Ohr auf einer Stake, das andere in der Lücke gegenüber
@@ -123,7 +137,23 @@ bail-curve-three-centred = Korbbogen
 bail-curve-half-ellipse = halbe Ellipse
 
 handle-kind-swing = beweglich
+handle-kind-fixed = fest im Rand
+handle-kind-knob = zwei Knöpfe
 handle-kind-none = kein Henkel
+
+handle-made-bought = gebogen gekauft
+handle-made-bent = selbst gebogen
+
+handle-joint-outside = außen am Ohr
+handle-joint-slot = ein Schlitz nimmt das Ohr auf
+handle-joint-between = Ohr zwischen zwei Hälften
+
+mould-pieces-one = ein Stück
+mould-pieces-several = Teile um einen Kern
+
+rings-none = keine
+rings-out = an der Unterseite, nach außen
+rings-in = an der Oberseite, nach innen
 
 finish-none = unbehandelt
 finish-shellac = Schellack

@@ -6,6 +6,7 @@ choice-base-groove-depth = { $depth } is usual: deep enough to keep the feet whe
 choice-base-groove-width = the staves are { $stave } thick, and { $play } of play lets them in by hand
 choice-base-screw-hole = { $hole } takes the usual screw
 choice-base-wood = { $wood } is a usual wood for bases; across the grain it shrinks by { $tangential } from green to oven dry
+choice-base-sealed = a coat before the weaving keeps water and fingers from marking the wood
 
 choice-staves-gap = a weaver’s width is usual between staves at the rim, but no less than { $gap }
 choice-staves-gap-weaver = one weaver’s width between staves at the rim is usual: { $gap }
@@ -25,7 +26,10 @@ choice-weave-courses = { $rows } rows of { $finer } at the turn, then { $weaver 
 
 choice-rim-stock = { $width } wide and { $thickness } thick is usual for a basket of this kind
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
-choice-rim-lap = { $times } times the thickness of the stock ({ $thickness }); laps run from { $shortest } to { $longest }
+choice-rim-hoops = glued rings close to a joint that cannot be seen, and are made without haste
+choice-rim-lap = { $usual } is usual: it shaves down to tips as thin as paper
+choice-rim-lap-small = { $usual } is usual on a rim less than { $small } across
+choice-rim-lap-fits = shorter than the usual { $usual }, so that it finds room between the ears
 
 choice-filler-common = common cane ({ $width } wide) covers the tips between the hoops
 choice-filler = wide enough to cover the tips of staves { $stave } thick
@@ -45,15 +49,26 @@ choice-pins-every-even = every other stave is usual, and here it comes out evenl
 choice-pins-every-odd = every other stave is usual; where that does not come out evenly, the step changes in a few places
 
 choice-ears-material = brass is thin, strong and needs no carving
-choice-ears-placing-odd = on { $count } staves no stave faces another: on staves the ears would be { $on_staves_off } off ({ $on_staves_angle }); this way they face each other, { $off_stave } off their staves
+choice-ears-wood = { $wood }, as the base
+choice-ears-way = a tail with rows woven over it holds best and shows least
+choice-ears-placing-odd = on { $count } staves no stave faces another: on two staves, where their pins hold best, ear 2 stands { $off } toward stave { $toward } ({ $angle }); most makers accept 2 to 3 degrees
 choice-ears-placing-even = on { $count } staves each stave faces another
+choice-ears-width = as wide as a stave
+choice-ears-width-least = wider than a stave ({ $stave }), so that wood or metal is left beside the rivet
+choice-ears-width-most = narrower than a stave ({ $stave }): wider holds no better
 choice-ears-size-brass = usual for sheet brass
-choice-ears-size-oak = usual for oak
+choice-ears-size-wood = the usual square blank of wood, shaved thin below its shoulder
 choice-ears-size-bone = usual for bone
 choice-ears-hole-height = lets the end of the handle swing clear of the rim
-choice-ears-tail = long enough to hold behind the weaving
+choice-ears-tail-woven-in = rows over so much of it hold it
+choice-ears-tail-pushed-down = long enough to hold behind the weaving
+choice-ears-tail-stave = down the whole wall and { $foot } more, as a stave
+choice-ears-tail-on-stave = down the whole wall, on its stave
 
 choice-handle-width = usual for a rim { $rim } across
+choice-handle-knob-width = usual for a knob
+choice-handle-knob-length = usual for a knob: fingers find room behind it
+choice-handle-ends = half of the wall below the rim ({ $wall }), and no more than is usual
 choice-handle-thickness = the thickest of the usual ones that takes its bend, { $radius } where it turns most
 choice-handle-thickness-thinnest = the thinnest of the usual ones; it turns to a radius of { $radius }
 choice-handle-curve = a half circle bends evenly: no place of it is bent harder than another

@@ -54,6 +54,9 @@ piece-ears = ears
 piece-ear = ear { $number }
 piece-handle = handle
     .cut = Handle
+piece-knobs = knobs
+    .cut = Knob
+piece-knob = knob { $number }
 piece-rivets = rivets
     .cut = Rivet
 piece-rivet = rivet { $number }
@@ -67,6 +70,8 @@ stage-staves-set = Staves set under a band
 stage-first-rows = First rows woven
 stage-half-woven = Body half woven
 stage-woven = Weaving finished
+stage-rings-made = Hoops made as rings
+stage-off-mould = Off the mould
 stage-ears-set = Ears set
 stage-rim-clamped = Hoops clamped
 stage-pinned = Tips trimmed, pins in
@@ -110,8 +115,17 @@ weave-mend-look-split-stave = From the split up two narrow staves stand close to
 weave-mend-look-half-stave = One narrow stave more stands between the others, and they move a little closer.
 
 ear-material-brass = sheet brass
+ear-material-wood = wood
 ear-material-oak = oak
 ear-material-bone = bone
+
+ear-way-woven-in = woven in
+ear-way-pushed-down = pushed down afterwards
+ear-way-as-stave = as a stave
+
+hoop-way-rings = made as rings
+hoop-way-bent = bent in place
+hoop-way-bought = bought ready
 
 ear-placing-on-staves = each ear on a stave
 ear-placing-stave-and-gap = one ear on a stave, the other in the gap that faces it
@@ -123,7 +137,23 @@ bail-curve-three-centred = three-centred curve
 bail-curve-half-ellipse = half ellipse
 
 handle-kind-swing = swinging
+handle-kind-fixed = fixed in the rim
+handle-kind-knob = two knobs
 handle-kind-none = no handle
+
+handle-made-bought = bought bent
+handle-made-bent = bent by the maker
+
+handle-joint-outside = outside the ear
+handle-joint-slot = a slot takes the ear
+handle-joint-between = ear between two halves
+
+mould-pieces-one = one piece
+mould-pieces-several = pieces round a core
+
+rings-none = none
+rings-out = on the underside, looking out
+rings-in = on the upper side, looking in
 
 finish-none = left bare
 finish-shellac = shellac

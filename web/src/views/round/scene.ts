@@ -41,6 +41,8 @@ const FINE = 2;
 /** In motion without a graphics card: fewer pixels, more pictures. */
 const COARSE = 0.5;
 const TURN_MS = 350;
+/** By which share of its size a basket may change or move before the camera fits it anew. */
+const LOOK_ANEW = 0.12;
 /** How often is looked whether a picture is finished, and how long at most. */
 const POLL_MS = 2;
 const LONGEST_DRAWING_MS = 2000;
@@ -59,6 +61,8 @@ export class RoundScene {
   readonly #inner: Mesh;
   #model: Model | undefined;
   #ball = new Sphere(new Vector3(), 0.1);
+  /** What the camera was last fitted to. */
+  #fitted = new Sphere(new Vector3(), 0);
   #cut = 0;
   #pointed: number | undefined;
   #marked: readonly number[] = [];
@@ -88,7 +92,7 @@ export class RoundScene {
     this.dye(inks);
   }
 
-  /** Shows a model from where the last one was seen. */
+  /** Shows a model from where the last one was seen; one that is much larger, smaller or elsewhere is fitted in. */
   show(model: Model): void {
     const first = this.#model === undefined;
     this.#model = model;
@@ -106,13 +110,26 @@ export class RoundScene {
     for (const number of model.pieces.keys()) this.#paint(number);
     this.cut(this.#cut);
     if (first) this.home();
+    else if (this.#isElsewhere()) this.#fit(this.#camera.position.clone().sub(this.#controls.target));
     this.draw();
   }
 
   /** Sees the whole basket again. */
   home(): void {
+    this.#fit(FIRST_LOOK.clone());
+  }
+
+  #isElsewhere(): boolean {
+    const { center, radius } = this.#fitted;
+    const most = radius * LOOK_ANEW;
+    return Math.abs(this.#ball.radius - radius) > most || this.#ball.center.distanceTo(center) > most;
+  }
+
+  /** Fits the whole basket in, seen from this direction. */
+  #fit(direction: Vector3): void {
+    this.#fitted.copy(this.#ball);
     this.#controls.target.copy(this.#ball.center);
-    this.#place(FIRST_LOOK.clone().normalize());
+    this.#place(direction.normalize());
   }
 
   /** Turns by so many steps to the left and upward. */

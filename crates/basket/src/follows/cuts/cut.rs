@@ -13,12 +13,20 @@ use crate::term::Term;
 pub enum CutStock {
     /// A material of the catalogue or the shelf.
     Material(Material),
-    /// A wood for bases.
+    /// A ring of this material, bought as such.
+    Ring(Material),
+    /// A wood.
     Wood(Wood),
     /// What ears are made of.
     Ear(EarMaterial),
-    /// Wood that bends to a bail.
+    /// Strips of wood, side by side, that a base is glued up from.
+    Strips(Vec<Wood>),
+    /// Wood that bends to a bow.
     Bail,
+    /// A bow that is bought bent.
+    BoughtBow,
+    /// Wood for turned knobs.
+    Knob,
     /// A washer that fits this rivet, where no burr of its own is known.
     WasherFor(Material),
 }
@@ -28,9 +36,13 @@ impl CutStock {
     pub fn name(&self) -> Value {
         match self {
             Self::Material(material) => material.into(),
+            Self::Ring(stock) => Message::new("cut-ring-bought").with("stock", stock).into(),
             Self::Wood(wood) => wood.into(),
             Self::Ear(material) => Value::Term(material.term()),
+            Self::Strips(woods) => Value::List(woods.iter().map(Value::from).collect()),
             Self::Bail => Value::Term("cut-bail-material"),
+            Self::BoughtBow => Value::Term("cut-bow-material"),
+            Self::Knob => Value::Term("cut-knob-material"),
             Self::WasherFor(rivet) => Message::new("cut-washer-for").with("rivet", rivet).into(),
         }
     }

@@ -1,15 +1,16 @@
 //! The cut list, in making order.
 
+mod base;
 mod cut;
+mod handle;
 
 pub use cut::{Cut, CutStock};
 
 use crate::basket::Basket;
 use crate::colour::Colour;
-use crate::fittings::{Ears, Handle, PinSet, Pins};
+use crate::fittings::{Ears, PinSet, Pins};
 use crate::measure::Length;
 use crate::message::Message;
-use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
 use crate::parts::lashing::{Filler, Lashing};
@@ -17,8 +18,8 @@ use crate::parts::rim::Hoop;
 use crate::parts::staves::Staves;
 use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
-use crate::pattern::Way;
-use crate::piece::{FloorPart, Piece};
+use crate::pattern::{HoopWay, Way};
+use crate::piece::{Of, Piece};
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
@@ -29,8 +30,11 @@ pub fn list(basket: &Basket) -> Vec<Cut> {
         .vessels()
         .flat_map(|(of, vessel)| vessel_cuts(vessel).into_iter().map(move |cut| Cut { of, ..cut }))
         .collect();
-    cuts.extend(basket.ears.as_ref().map(ears));
-    cuts.extend(basket.handle.iter().flat_map(handle));
+    for cut in cuts.iter_mut().filter(|cut| cut.of == Of::Body && cut.piece == Piece::Uprights) {
+        *cut = stave(basket.body.staves(), basket.staves_to_cut());
+    }
+    cuts.extend(basket.ears.as_ref().map(|set| ears(set, basket.body.uprights().thickness)));
+    cuts.extend(basket.handle.iter().flat_map(handle::cuts));
     cuts
 }
 
@@ -44,7 +48,9 @@ fn vessel_cuts(vessel: &Vessel) -> Vec<Cut> {
 impl Construction {
     fn cuts(&self) -> Vec<Cut> {
         match self {
-            Self::Moulded { base, staves } => vec![disc(base), plug(base), stave(staves)],
+            Self::Moulded { base, staves } => {
+                vec![base::disc(base), base::plug(base), stave(staves, staves.uprights.count)]
+            }
         }
     }
 }
@@ -53,8 +59,8 @@ impl Edge {
     fn cuts(&self) -> Vec<Cut> {
         let Self::Rim { rim, filler: over_tips, lashing: binding, pins: through } = self;
         let mut cuts = vec![
-            hoop(Piece::OuterHoop, "cut-outer-hoop-purpose", &rim.outer),
-            hoop(Piece::InnerHoop, "cut-inner-hoop-purpose", &rim.inner),
+            hoop(Piece::OuterHoop, rim.hoops, &rim.outer),
+            hoop(Piece::InnerHoop, rim.hoops, &rim.inner),
         ];
         cuts.extend(over_tips.iter().flat_map(filler));
         cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
@@ -62,29 +68,7 @@ impl Edge {
     }
 }
 
-fn disc(base: &Base) -> Cut {
-    let shape = Message::new("cut-base-shape")
-        .with("thickness", base.thickness)
-        .with("depth", base.groove_depth)
-        .with("width", base.groove_width)
-        .with("hole", base.screw_hole);
-    Cut::new(
-        Piece::Floor(FloorPart::Disc),
-        CutStock::Wood(base.wood.clone()),
-        1,
-        Message::new("cut-base-purpose"),
-    )
-    .width(base.diameter)
-    .shape(shape)
-}
-
-fn plug(base: &Base) -> Cut {
-    let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let plug = Cut::new(Piece::Floor(FloorPart::Plug), CutStock::Wood(base.wood.clone()), 1, purpose);
-    Cut { length: Some(base.thickness), ..plug.width(base.plug_diameter) }
-}
-
-fn stave(staves: &Staves) -> Cut {
+fn stave(staves: &Staves, count: u32) -> Cut {
     let narrower = staves.uprights.width < staves.stock.width;
     let shape = if narrower { "cut-stave-shape-narrower" } else { "cut-stave-shape" };
     let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
@@ -95,7 +79,7 @@ fn stave(staves: &Staves) -> Cut {
     Cut::new(
         Piece::Uprights,
         CutStock::Material(staves.stock.clone()),
-        staves.uprights.count,
+        count,
         Message::new("cut-stave-purpose"),
     )
     .spares(staves.spares)
@@ -144,11 +128,27 @@ fn strands(
     Cut { colour: dyed.then(|| colour.clone()), ..cut }
 }
 
-fn hoop(piece: Piece, purpose: &'static str, hoop: &Hoop) -> Cut {
-    Cut::new(piece, CutStock::Material(hoop.stock.clone()), 1, Message::new(purpose))
+/// A strip to cut, or a ring to buy.
+fn hoop(piece: Piece, way: HoopWay, hoop: &Hoop) -> Cut {
+    let is_outer = piece == Piece::OuterHoop;
+    let purpose = Message::new(if is_outer { "cut-outer-hoop-purpose" } else { "cut-inner-hoop-purpose" });
+    let shape = match (way, is_outer) {
+        (HoopWay::Bent, _) => "cut-hoop-shape",
+        (HoopWay::Rings, true) => "cut-hoop-shape-ring-outer",
+        (HoopWay::Rings, false) => "cut-hoop-shape-ring-inner",
+        (HoopWay::Bought, true) => "cut-hoop-shape-bought-outer",
+        (HoopWay::Bought, false) => "cut-hoop-shape-bought-inner",
+    };
+    let shape = Message::new(shape).with("lap", hoop.scarf.lap).with("across", hoop.across);
+    if way == HoopWay::Bought {
+        return Cut::new(piece, CutStock::Ring(hoop.stock.clone()), 1, purpose)
+            .width(hoop.stock.width)
+            .shape(shape);
+    }
+    Cut::new(piece, CutStock::Material(hoop.stock.clone()), 1, purpose)
         .length(hoop.cut)
         .width(hoop.stock.width)
-        .shape(Message::new("cut-hoop-shape").with("lap", hoop.scarf.lap))
+        .shape(shape)
 }
 
 /// Pieces of one length share a line.
@@ -198,35 +198,27 @@ fn pin(set: &PinSet, purpose: &'static str) -> Cut {
     Cut { length: Some(set.length), ..cut }
 }
 
-fn ears(ears: &Ears) -> Cut {
-    let shape = Message::new("cut-ear-shape").with("thickness", ears.thickness).with("tail", ears.tail);
-    Cut::new(Piece::Ears, CutStock::Ear(ears.material), 2, Message::new("cut-ear-purpose"))
+/// Ears over staves of this thickness.
+fn ears(ears: &Ears, stave: Length) -> Cut {
+    let shoulder = ears.shoulder(stave);
+    let shape = match (shoulder > Length::ZERO, ears.replace_staves()) {
+        (_, true) => "cut-ear-shape-stave",
+        (true, false) => "cut-ear-shape-shaved",
+        (false, false) => "cut-ear-shape",
+    };
+    let shape = Message::new(shape)
+        .with("thickness", ears.thickness)
+        .with("tail", ears.tail)
+        .with("blade", ears.blade(stave))
+        .with("tip", ears.tip(stave))
+        .with("shoulder", shoulder)
+        .with("tail_width", ears.tail_width);
+    let stock = match &ears.wood {
+        Some(wood) => CutStock::Wood(wood.clone()),
+        None => CutStock::Ear(ears.material),
+    };
+    Cut::new(Piece::Ears, stock, 2, Message::new("cut-ear-purpose"))
         .length(ears.length)
         .width(ears.width)
         .shape(shape)
-}
-
-fn handle(handle: &Handle) -> Vec<Cut> {
-    let bail = Cut::new(Piece::Handle, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
-        .length(handle.cut)
-        .width(handle.width)
-        .shape(
-            Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
-        );
-    let (stock, purpose) = (CutStock::Material(handle.rivet.clone()), Message::new("cut-rivet-purpose"));
-    let rivet = Cut::new(Piece::Rivets, stock, handle.rivets, purpose)
-        .spares(1)
-        .width(handle.rivet.width)
-        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
-    let rivet = Cut { length: Some(handle.rivet.length.unwrap_or(handle.rivet_length)), ..rivet };
-    vec![bail, rivet, washers(handle)]
-}
-
-fn washers(handle: &Handle) -> Cut {
-    let purpose = Message::new("cut-washer-purpose");
-    let washer = |stock| Cut::new(Piece::Washers, stock, handle.washers, purpose).spares(2);
-    match &handle.burr {
-        Some(burr) => washer(CutStock::Material(burr.clone())).width(burr.width),
-        None => washer(CutStock::WasherFor(handle.rivet.clone())),
-    }
 }

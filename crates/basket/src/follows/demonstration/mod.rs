@@ -105,10 +105,10 @@ impl Demonstration {
     /// last, so that no sample is begun earlier than one pair of hands asks for.
     pub fn of(steps: &[Step], show: &Show) -> Self {
         let work_a_day = if show.work_a_day.is_finite() { show.work_a_day.clamp(60.0, DAY) } else { DAY };
-        let mut stages = show.stages.clone();
-        stages.sort_unstable();
-        stages.dedup();
         let reached = |stage: &Stage| steps.iter().position(|step| step.stage == *stage);
+        let mut stages = show.stages.clone();
+        stages.sort_by_key(|stage| (reached(stage), *stage as usize));
+        stages.dedup();
         let (stages, missing): (Vec<Stage>, Vec<Stage>) =
             stages.into_iter().partition(|stage| reached(stage).is_some());
         let chains: Vec<&[Step]> = stages.iter().filter_map(|stage| steps.get(..=reached(stage)?)).collect();
@@ -194,13 +194,13 @@ fn sample(stage: Stage, chain: &[Step], spans: &[Span]) -> Sample {
     }
 }
 
-/// From the base that is screwed on until the weaving is dry through; a sample that is not so far
+/// From the base that is screwed on until the basket is taken off, dry through; a sample that is not so far
 /// stands on its mould at the show (common practice: what dries off the mould warps).
 fn mould(chain: &[Step], spans: &[Span]) -> Option<Span> {
     let mut steps = chain.iter().zip(spans);
     let (_, on) = steps.find(|(step, _)| step.stage == Stage::BaseOnMould)?;
-    let dry = chain.iter().zip(spans).find(|(step, _)| step.stage == Stage::Woven);
-    let to = dry
+    let off = chain.iter().zip(spans).find(|(step, _)| step.stage == Stage::OffMould);
+    let to = off
         .filter(|(_, span)| span.to > 0.0)
         .map_or(0.0, |(step, span)| (span.to - step.wait_minutes).max(0.0));
     Some(Span { from: on.from, to })
@@ -243,7 +243,7 @@ mod tests {
         vec![
             step(1, Stage::Prepared, 2.0, 0.0),
             step(2, Stage::BaseOnMould, 1.0, 0.0),
-            step(3, Stage::Woven, 4.0, 24.0),
+            step(3, Stage::OffMould, 4.0, 24.0),
             step(4, Stage::Finished, 1.0, 0.0),
         ]
     }
@@ -271,7 +271,7 @@ mod tests {
 
     #[test]
     fn samples_share_one_pair_of_hands() {
-        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::Woven]);
+        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::OffMould]);
         let mut work: Vec<Span> =
             show.samples.iter().flat_map(|sample| sample.blocks.iter().map(|block| block.work)).collect();
         work.sort_by(|a, b| a.to.total_cmp(&b.to));
@@ -307,7 +307,7 @@ mod tests {
     #[test]
     fn fewer_moulds_mean_an_earlier_beginning() {
         let with = |moulds| {
-            let stages = vec![Stage::BaseOnMould, Stage::Woven, Stage::Finished];
+            let stages = vec![Stage::BaseOnMould, Stage::OffMould, Stage::Finished];
             Demonstration::of(&steps(), &Show { stages, work_a_day: 360.0, moulds })
         };
         let shows = [None, Some(2), Some(1), Some(0)].map(with);
@@ -321,7 +321,7 @@ mod tests {
 
     #[test]
     fn days_hold_all_work_and_no_more_than_their_hours() {
-        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::Woven]);
+        let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::OffMould]);
         let days = show.days();
         let all: f64 = days.iter().flat_map(|day| &day.tasks).map(|task| task.minutes).sum();
         assert!((all - show.work_minutes()).abs() < 1e-6, "{all} of {}", show.work_minutes());

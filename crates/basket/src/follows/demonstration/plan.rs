@@ -11,7 +11,7 @@ pub(super) struct Chore {
     wait: f64,
     /// Whether it puts the sample on a mould.
     mounts: bool,
-    /// Whether the sample comes off its mould when it is dry after this.
+    /// Whether the sample comes off its mould with this.
     frees: bool,
 }
 
@@ -23,7 +23,7 @@ impl Chore {
             work: sound(step.work_minutes),
             wait: sound(step.wait_minutes),
             mounts: step.stage == Stage::BaseOnMould,
-            frees: step.stage == Stage::Woven,
+            frees: step.stage == Stage::OffMould,
         }
     }
     fn all(&self) -> f64 {

@@ -4,14 +4,15 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::rim::{hoops, stock_key};
 use crate::measure::Length;
-use crate::pattern::keys;
+use crate::pattern::{HoopWay, keys};
 use crate::piece::Piece;
 use crate::stock::Material;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let staves = case.basket.body.staves();
     let mut pieces = vec![(&staves.stock, staves.length, Piece::Uprights, keys::staves::STOCK.path)];
-    for (hoop, part) in hoops(case) {
+    let bought = case.basket.body.rim().hoops == HoopWay::Bought;
+    for (hoop, part) in hoops(case).into_iter().filter(|_| !bought) {
         pieces.push((&hoop.stock, hoop.cut, part, stock_key(case, part)));
     }
     pieces

@@ -1,5 +1,6 @@
 //! Weaving the body, letting it dry, packing it.
 
+use super::ears;
 use super::stage::Stage;
 use super::step::Step;
 use super::step::count;
@@ -12,22 +13,35 @@ use crate::weave::{Course, Join};
 
 pub(super) fn steps(basket: &Basket) -> Vec<Step> {
     let rows = basket.body.weave.rows;
-    let [start, half] = [Stage::FirstRows, Stage::HalfWoven].map(|stage| stage.rows(&basket.body.weave));
+    let [start, half] = [Stage::FirstRows, Stage::HalfWoven].map(|stage| basket.rows_at(stage));
     let mut steps = vec![first_rows(basket, start)];
     if half > start {
         let step = Step::new(StepKind::Half, Stage::HalfWoven)
             .say(Message::new("step-half-text-weave").with("row", half).with("height", top_of(basket, half)));
         steps.push(weave(basket, step, start + 1, half));
     }
-    if rows > half {
-        let step = Step::new(StepKind::Rest, Stage::HalfWoven)
+    let mut done = (half, Stage::HalfWoven);
+    if let Some((ears, woven_in)) = basket.ears.as_ref().and_then(|ears| Some((ears, ears.woven_in?))) {
+        let row = woven_in.on_row;
+        if row > half {
+            let step = Step::new(StepKind::ToEars, Stage::HalfWoven).say(
+                Message::new("step-to-ears-text-weave").with("row", row).with("left", woven_in.mould_left),
+            );
+            steps.push(weave(basket, step, half + 1, row));
+        }
+        steps.push(ears::ears(basket, ears));
+        done = (row, Stage::EarsSet);
+    }
+    let (done, stage) = done;
+    if rows > done {
+        let step = Step::new(StepKind::Rest, stage)
             .say(
                 Message::new("step-rest-text-weave")
                     .with("rows", rows)
                     .with("height", basket.body.weave.top_height),
             )
             .say(Message::new("step-rest-text-stop"));
-        steps.push(weave(basket, step, half + 1, rows));
+        steps.push(weave(basket, step, done + 1, rows));
     }
     steps.push(dry(basket));
     steps
@@ -112,6 +126,6 @@ fn dry(basket: &Basket) -> Step {
         .say(Message::new("step-dry-text-end"))
         .work(basket.hand.pace.pack + added)
         .wait(time::BODY_DRY)
-        .tools(&["tool-band", "tool-packer", "tool-screwdriver", "tool-shears"])
+        .tools(&["tool-band", "tool-packer", "tool-shears"])
         .caution_if(true, "caution-damp")
 }

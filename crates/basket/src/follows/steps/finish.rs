@@ -1,4 +1,4 @@
-//! Off the mould, the plug, sanding and the finish.
+//! The finish and the last look.
 
 use super::stage::Stage;
 use super::step::Step;
@@ -6,22 +6,6 @@ use super::time;
 use crate::basket::Basket;
 use crate::message::Message;
 use crate::pattern::{Finish, FinishPart, StepKind};
-
-pub(super) fn off_mould(basket: &Basket) -> Step {
-    let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
-    Step::new(StepKind::OffMould, stage)
-        .say(Message::new("step-off-text-lift"))
-        .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
-        .say(Message::new(if basket.handle.is_some() {
-            "step-off-text-sand-handle"
-        } else {
-            "step-off-text-sand"
-        }))
-        .work(basket.hand.pace.off_mould)
-        .wait(time::GLUE_DRY)
-        .tools(&["tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
-        .cautions(&["caution-glue", "caution-sanding-dust"])
-}
 
 pub(super) fn finish(basket: &Basket) -> Step {
     let coat = basket.hand.pace.coat * share(basket);

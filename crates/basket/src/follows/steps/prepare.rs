@@ -1,4 +1,4 @@
-//! Cutting, the base on the mould, the staves in the groove.
+//! Cutting, and the staves in the groove.
 
 use super::stage::Stage;
 use super::step::Step;
@@ -15,7 +15,7 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
         return None;
     }
     let parts = &staves.length_parts;
-    let all = f64::from(staves.uprights.count.saturating_add(staves.spares));
+    let all = f64::from(basket.staves_to_cut().saturating_add(staves.spares));
     let step = Step::new(StepKind::Cut, Stage::Prepared);
     let step = if ready.has(Ready::StavesCut) {
         step.say(count_of(basket, "step-cut-text-ready")).work(all * basket.hand.pace.taper_stave)
@@ -42,33 +42,10 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
 fn count_of(basket: &Basket, id: &'static str) -> Message {
     let staves = basket.body.staves();
     Message::new(id)
-        .with("all", staves.uprights.count.saturating_add(staves.spares))
-        .with("count", staves.uprights.count)
+        .with("all", basket.staves_to_cut().saturating_add(staves.spares))
+        .with("count", basket.staves_to_cut())
         .with("spares", staves.spares)
         .with("length", staves.length)
-}
-
-pub(super) fn base(basket: &Basket) -> Step {
-    Step::new(StepKind::Base, Stage::BaseOnMould)
-        .say_if(!basket.ready.has(Ready::Base), || Message::new("step-base-text-sand"))
-        .say(
-            Message::new("step-base-text-screw")
-                .with("diameter", basket.body.base().diameter)
-                .with("hole", basket.body.base().screw_hole),
-        )
-        .say(
-            Message::new("step-base-text-mark")
-                .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(quarters(basket))),
-        )
-        .work(basket.hand.pace.mount_base)
-        .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
-}
-
-/// The staves nearest to the quarters of the round. Marking them first halves the way over which
-/// small errors add up (the spread of a sum of independent errors grows with the root of their number).
-fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
 }
 
 pub(super) fn staves(basket: &Basket) -> Step {
@@ -82,7 +59,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
             Message::new("step-staves-text-set")
-                .with("quarters", numbers(quarters(basket)))
+                .with("quarters", numbers(basket.body.uprights().quarters()))
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )

@@ -1,79 +1,17 @@
-//! Ears, hoops, pins, lashing and handle.
+//! Pins and lashing.
 
 use super::stage::Stage;
 use super::step::Step;
 use super::step::{count, numbers};
-use super::time;
 use crate::basket::Basket;
-use crate::fittings::{Ear, Ears, Fold, Handle, PinSet, Pins};
+use crate::fittings::{PinSet, Pins};
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, EarPlacing, Every, LashingStyle, StepKind};
-use crate::rim::Hoop;
+use crate::pattern::{Every, LashingStyle, StepKind};
 use crate::term::Term;
 
-pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
-    let [first, second] = &ears.each;
-    let caution = match ears.material {
-        EarMaterial::Brass => "caution-brass",
-        EarMaterial::Oak => "caution-knife",
-        EarMaterial::Bone => "caution-bone",
-    };
-    Step::new(StepKind::Ears, Stage::EarsSet)
-        .say(
-            Message::new("step-ears-text-make")
-                .with("material", Value::Term(ears.material.term()))
-                .with("length", ears.length)
-                .with("width", ears.width)
-                .with("thickness", ears.thickness),
-        )
-        .say(ear_place(ears.placing, first, second))
-        .say(Message::new("step-ears-text-tail").with("tail", ears.tail).with("hole", ears.hole_height))
-        .say_if(basket.handle.is_some(), || {
-            Message::new("step-ears-text-measure")
-                .with("girth", basket.body.rim().radius() * std::f64::consts::PI)
-        })
-        .work(2.0 * basket.hand.pace.ear)
-        .tools(&["tool-saw", "tool-file", "tool-sandpaper", "tool-awl", "tool-ruler"])
-        .cautions(&[caution])
-}
-
-fn ear_place(placing: EarPlacing, first: &Ear, second: &Ear) -> Message {
-    let id = match placing {
-        EarPlacing::OnStaves => "step-ears-text-on-staves",
-        EarPlacing::StaveAndGap => "step-ears-text-stave-and-gap",
-        EarPlacing::Shared => "step-ears-text-shared",
-        EarPlacing::ByAngle => "step-ears-text-by-angle",
-    };
-    Message::new(id)
-        .with("first", first.stave)
-        .with("second", second.stave)
-        .with("off_first", first.off_stave.abs())
-        .with("off_second", second.off_stave.abs())
-}
-
-pub(super) fn hoops(basket: &Basket) -> Step {
-    let rim = basket.body.rim();
-    Step::new(StepKind::Rim, Stage::RimClamped)
-        .say(hoop("step-rim-text-outer", &rim.outer))
-        .say(hoop("step-rim-text-inner", &rim.inner))
-        .say(Message::new("step-rim-text-scarf").with("lap", rim.outer.scarf.lap))
-        .say(Message::new("step-rim-text-clamp").with("height", basket.body.weave.top_height))
-        .say(Message::new("step-rim-text-dry"))
-        .soak([&rim.outer.stock, &rim.inner.stock])
-        .work(2.0 * basket.hand.pace.hoop)
-        .wait(time::BENT_DRY)
-        .tools(&["tool-bucket", "tool-knife", "tool-sandpaper", "tool-clamps", "tool-ruler"])
-        .cautions(&["caution-knife", "caution-sanding-dust", "caution-wet-floor"])
-}
-
-fn hoop(id: &'static str, hoop: &Hoop) -> Message {
-    Message::new(id)
-        .with("stock", &hoop.stock)
-        .with("length", hoop.cut)
-        .with("from", hoop.scarf.from_stave)
-        .with("to", hoop.scarf.to_stave)
-}
+/// How far the clipped end of a pin stands out, to be made a head (common practice).
+const CLIPPED: Length = Length::inches(1.0 / 16.0);
 
 pub(super) fn pins(basket: &Basket) -> Step {
     let (pins, pace) = (basket.body.pins(), &basket.hand.pace);
@@ -93,7 +31,8 @@ pub(super) fn pins(basket: &Basket) -> Step {
         .say(
             Message::new("step-pins-text-clinch")
                 .with("pin", &others.stock)
-                .with("over", (others.length - others.stack).max(Length::ZERO)),
+                .with("over", (others.length - others.stack).max(Length::ZERO))
+                .with("clip", CLIPPED),
         )
         .work(f64::from(staves) * pace.trim + f64::from(pins.count()) * pace.pin)
         .tools(&["tool-shears", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
@@ -133,61 +72,27 @@ pub(super) fn lashing(basket: &Basket) -> Step {
     };
     let mut step = Step::new(StepKind::Lashing, Stage::Lashed);
     if let Some(filler) = basket.body.filler() {
-        let text = Message::new("step-lashing-text-filler")
-            .with("pieces", count(filler.pieces.len()))
-            .with("stock", &filler.stock);
+        let id =
+            if basket.ears.is_some() { "step-lashing-text-filler-ears" } else { "step-lashing-text-filler" };
+        let text = Message::new(id).with("pieces", count(filler.pieces.len())).with("stock", &filler.stock);
         step = step.say(text);
     }
     step.say(
         Message::new("step-lashing-text-start")
             .with("weaver", &lashing.weaver)
-            .with("tail", lashing.tail)
             .with("strands", lashing.strands)
             .with("length", lashing.length),
     )
+    .say(Message::new("step-lashing-text-tail").with("tail", lashing.tail))
     .say(Message::new(style).with("every", Value::Term(lashing.every.term())).with("wraps", lashing.wraps))
     .say_if(!lashing.joins.is_empty(), || {
-        Message::new("step-lashing-text-joins").with("staves", numbers(lashing.joins.iter().copied()))
+        Message::new("step-lashing-text-joins")
+            .with("joins", count(lashing.joins.len()))
+            .with("staves", numbers(lashing.joins.iter().copied()))
     })
     .say(Message::new("step-lashing-text-end").with("tail", lashing.tail))
     .soak(std::iter::once(&lashing.weaver).chain(basket.body.filler().map(|filler| &filler.stock)))
     .work(f64::from(lashing.wraps) * basket.hand.pace.wrap + fillers as f64 * basket.hand.pace.filler)
     .tools(&["tool-bucket", "tool-shears", "tool-awl", "tool-clamps"])
     .cautions(&["caution-cane-edges"])
-}
-
-pub(super) fn handle(basket: &Basket, handle: &Handle) -> Step {
-    let fold = match handle.fold {
-        Fold::OnWall { drop, .. } => Message::new("step-handle-text-on-wall").with("drop", drop),
-        Fold::OnRim { .. } => Message::new("step-handle-text-on-rim").with("rests", handle.rests),
-    };
-    let bone = basket.ears.as_ref().is_some_and(|ears| ears.material == EarMaterial::Bone);
-    Step::new(StepKind::Handle, Stage::Handled)
-        .say(
-            Message::new("step-handle-text-bend")
-                .with("length", handle.cut)
-                .with("width", handle.width)
-                .with("thickness", handle.thickness)
-                .with("curve", Value::Term(handle.curve.term()))
-                .with("rise", handle.rise)
-                .with("span", handle.half_span * 2.0),
-        )
-        .say(
-            Message::new("step-handle-text-drill")
-                .with("drill", handle.drill)
-                .with("pivot", handle.pivot_height),
-        )
-        .say(
-            Message::new("step-handle-text-rivet")
-                .with("rivet", &handle.rivet)
-                .with("length", handle.rivet_length)
-                .with("grip", handle.grip),
-        )
-        .say(fold)
-        .work(basket.hand.pace.bail + f64::from(handle.rivets) * basket.hand.pace.rivet)
-        .wait(time::BENT_DRY)
-        .tools(&["tool-knife", "tool-drill", "tool-scrap-wood", "tool-hammer", "tool-anvil", "tool-goggles"])
-        .cautions(&["caution-knife", "caution-steam", "caution-drilling", "caution-peening"])
-        .caution_if(bone, "caution-bone")
-        .cautions(&["caution-handle-load"])
 }

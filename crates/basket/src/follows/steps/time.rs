@@ -1,4 +1,5 @@
-//! How long weaving takes, and how long things dry: the least usual waits, all of them common practice.
+//! How long weaving takes, and how long things dry: the least usual waits, all of them common
+//! practice; and shares of work.
 
 use crate::basket::Basket;
 use crate::pattern::{Way, WeaveKind};
@@ -38,3 +39,6 @@ pub(super) const STAIN_DRY: f64 = 12.0 * 60.0;
 pub(super) const OIL_DRY: f64 = 72.0 * 60.0;
 /// Between coats of varnish: overnight (common practice; the maker of the product knows better).
 pub(super) const VARNISH_DRY: f64 = 12.0 * 60.0;
+
+/// Share of the work of taking a basket off, plugging and sanding it that taking it off is (common practice).
+pub(super) const OFF: f64 = 1.0 / 6.0;

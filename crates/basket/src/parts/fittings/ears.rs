@@ -1,29 +1,37 @@
-//! The two ears that hold the handle, and the ways to set them opposite on a count of staves.
+//! The two ears that hold the handle, and how they get into the basket.
 
-use crate::pattern::keys;
 use std::f64::consts::TAU;
 
+use super::ear_places::{Places, options};
+use super::ear_sizes::{self as sizes, Wall};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
-use crate::message::{Message, Value};
-use crate::parts::seat::Seat;
-use crate::pattern::{EarMaterial, EarPlacing, EarsPattern};
-use crate::uprights::Uprights;
+use crate::message::Message;
+use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern, Word, keys};
+use crate::rim::short_way;
+use crate::stock::Wood;
+use crate::weave::Row;
 
-/// Hole above the rim: the bail's end swings clear with 1/8 in to spare (common practice).
-const HOLE_HEIGHT: Length = Length::inches(0.625);
-/// Tail below the rim (a basket supplier's page on ears: about 2 in).
-const TAIL: Length = Length::inches(2.0);
+/// The thin end of a tail that is shaved (common practice).
+const TIP: Length = Length::inches(1.0 / 32.0);
 
 /// The ears as computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ears {
     /// What they are made of.
     pub material: EarMaterial,
+    /// The wood of wooden ears; none where the material says it.
+    pub wood: Option<Wood>,
+    /// How they get into the basket.
+    pub way: EarWay,
+    /// The rows that are woven over their tails, where these are woven in.
+    pub woven_in: Option<WovenIn>,
     /// How they are placed.
     pub placing: EarPlacing,
     /// Width along the rim.
     pub width: Length,
+    /// Width of the tail: no wider than a stave, so that a weaver passes beside it.
+    pub tail_width: Length,
     /// Thickness.
     pub thickness: Length,
     /// Height of the rivet hole above the rim.
@@ -42,6 +50,17 @@ pub struct Ears {
     pub off_middle: Length,
     /// All ways of placing, least error first.
     pub options: Vec<EarOption>,
+}
+
+/// Where the tails of ears are woven in.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WovenIn {
+    /// The row on which the tails stand: the last that is woven before.
+    pub on_row: u32,
+    /// How many rows are woven over them.
+    pub rows: u32,
+    /// How much of the mould is left above that row.
+    pub mould_left: Length,
 }
 
 /// One ear.
@@ -69,44 +88,49 @@ pub struct EarOption {
 }
 
 impl Ears {
-    /// The ears on a seat for hoops of this height. The first
-    /// ear stands on stave 1 or, when the error is shared, a quarter pitch after it.
-    pub fn of(
-        pattern: &EarsPattern,
-        (seat, height): (&Seat, Length),
-        uprights: &Uprights,
-        making: &mut Making<'_>,
-    ) -> Self {
-        let girth = seat.girth;
+    /// The ears in a wall. The first ear stands on stave 1 or, when the error is shared, a quarter pitch
+    /// after it.
+    pub fn of(pattern: &EarsPattern, wall: &Wall<'_>, making: &mut Making<'_>) -> Self {
+        let (girth, count) = (wall.seat.girth, wall.uprights.count);
         let radius = girth / TAU;
-        let options = options(uprights.count, girth);
-        let placing = pattern.placing.unwrap_or_else(|| choose_placing(uprights.count, &options, making));
-        let material = pattern.material.unwrap_or_else(|| choose_material(making));
-        let usual = Usual::of(material);
-        let mut size = |given: Option<Length>, key, usual, id| {
-            given.unwrap_or_else(|| choose_size(key, usual, id, making))
+        let way = pattern.way.unwrap_or_else(|| choose_way(making));
+        let placing = match (way, pattern.placing) {
+            (EarWay::AsStave, _) => EarPlacing::OnStaves,
+            (_, Some(placing)) => placing,
+            (_, None) => choose_placing(count, girth, making),
         };
-        let width = size(pattern.width, keys::ears::WIDTH.path, usual.width, usual.reason);
-        let thickness = size(pattern.thickness, keys::ears::THICKNESS.path, usual.thickness, usual.reason);
-        let hole_height =
-            size(pattern.hole_height, keys::ears::HOLE.path, HOLE_HEIGHT, "choice-ears-hole-height");
-        let tail = size(pattern.tail, keys::ears::TAIL.path, TAIL, "choice-ears-tail");
-
-        let places = Places::of(placing, uprights.count);
+        let material = pattern.material.unwrap_or_else(|| choose_material(making));
+        let wood = (material == EarMaterial::Wood)
+            .then(|| pattern.wood.clone().unwrap_or_else(|| choose_wood(wall.wood, making)));
+        let stave = wall.uprights.width_at(wall.seat.along + wall.height / 2.0);
+        let width = pattern.width.unwrap_or_else(|| sizes::choose_width(stave, making));
+        let thickness = pattern.thickness.unwrap_or_else(|| sizes::choose_thickness(material, making));
+        let hole_height = pattern.hole_height.unwrap_or_else(|| sizes::choose_hole(making));
+        let tail = match way {
+            EarWay::AsStave => sizes::whole_tail(material, wall, making),
+            EarWay::WovenIn | EarWay::PushedDown => {
+                pattern.tail.unwrap_or_else(|| sizes::choose_tail(way, making))
+            }
+        };
+        let places = Places::of(placing, count);
         let off_opposite = places.off_opposite();
         Self {
             material,
+            wood,
+            way,
+            woven_in: (way == EarWay::WovenIn).then(|| WovenIn::of(wall, tail)),
             placing,
             width,
+            tail_width: width.min(stave),
             thickness,
             hole_height,
             tail,
-            length: tail + height + hole_height + width / 2.0,
+            length: tail + wall.height + hole_height + width / 2.0,
             each: places.each(girth),
             off_opposite,
             off_opposite_rim: radius * off_opposite.to_radians(),
             off_middle: off_middle(radius, off_opposite),
-            options,
+            options: options(count, girth),
         }
     }
 
@@ -115,7 +139,65 @@ impl Ears {
     pub fn blade(&self, stave: Length) -> Length {
         match self.material {
             EarMaterial::Brass => self.thickness,
-            EarMaterial::Oak | EarMaterial::Bone => self.thickness.min(stave),
+            EarMaterial::Wood | EarMaterial::Oak | EarMaterial::Bone => self.thickness.min(stave),
+        }
+    }
+
+    /// How deep the shoulder is that each face has above the hoops, over staves of this thickness; nothing
+    /// where the ear is of one thickness.
+    pub fn shoulder(&self, stave: Length) -> Length {
+        (self.thickness - self.blade(stave)) / 2.0
+    }
+
+    /// Thickness at the tail's end: shaved tails run out thin, unless they are staves themselves.
+    pub fn tip(&self, stave: Length) -> Length {
+        let blade = self.blade(stave);
+        let shaved = self.material != EarMaterial::Brass && !self.replace_staves();
+        if shaved { blade.min(TIP) } else { blade }
+    }
+
+    /// Whether they stand in the place of two staves: wood is shaved to a stave and goes into the groove;
+    /// brass and bone lie on their stave down to the base (common practice).
+    pub fn replace_staves(&self) -> bool {
+        self.way == EarWay::AsStave && sizes::is_shaved_to_a_stave(self.material)
+    }
+
+    /// The stave, of so many, beside the second ear on the side to which it is off from facing the first.
+    pub fn off_toward(&self, count: u32) -> u32 {
+        let [first, second] = &self.each;
+        beside(second.stave, short_way(first.turn + 0.5, second.turn) < 0.0, count)
+    }
+}
+
+impl Ear {
+    /// The stave, of so many, on the side to which it is off its own.
+    pub fn toward(&self, count: u32) -> u32 {
+        beside(self.stave, self.off_stave < Length::ZERO, count)
+    }
+}
+
+/// The neighbour of a stave, toward lower or higher numbers.
+fn beside(stave: u32, lower: bool, count: u32) -> u32 {
+    match (lower, stave) {
+        (true, 0 | 1) => count.max(1),
+        (true, _) => stave - 1,
+        (false, _) => stave % count.max(1) + 1,
+    }
+}
+
+impl WovenIn {
+    /// The tails stand on a row, and all rows above it that find room on the tail go over it.
+    fn of(wall: &Wall<'_>, tail: Length) -> Self {
+        let from = wall.seat.along - tail - Length::mm(1e-6);
+        let bottom = |row: &Row| row.along - row.pitch / 2.0;
+        let below = wall.rows.iter().take_while(|row| bottom(row) < from).count();
+        // One row at least holds the staves that the ears are laid on.
+        let below = below.max(1).min(wall.rows.len());
+        let top = wall.rows[..below].last().map_or(Length::ZERO, |row| row.along + row.pitch / 2.0);
+        Self {
+            on_row: below as u32,
+            rows: (wall.rows.len() - below) as u32,
+            mould_left: (wall.mould - top).max(Length::ZERO),
         }
     }
 }
@@ -126,103 +208,24 @@ pub fn off_middle(radius: Length, off_opposite: Angle) -> Length {
     radius * libm::sin(off_opposite.to_radians() / 2.0)
 }
 
-/// Places of both ears, counted in quarters of the staves' pitch from the middle of stave 1.
-struct Places {
-    count: u64,
-    quarters: [u64; 2],
+fn choose_way(making: &mut Making<'_>) -> EarWay {
+    making.chose(keys::ears::WAY.path, EarWay::WovenIn.word(), Message::new("choice-ears-way"));
+    EarWay::WovenIn
 }
 
-impl Places {
-    fn of(placing: EarPlacing, count: u32) -> Self {
-        let count = u64::from(count.max(1));
-        let facing = 2 * count;
-        let quarters = match placing {
-            EarPlacing::OnStaves => [0, count.div_ceil(2) % count * 4],
-            EarPlacing::StaveAndGap if count.is_multiple_of(2) => [0, facing + 2],
-            EarPlacing::StaveAndGap | EarPlacing::ByAngle => [0, facing],
-            EarPlacing::Shared => [1, facing + 1],
-        };
-        Self { count, quarters }
-    }
-
-    /// Quarters of a pitch by which the second ear misses the place that faces the first.
-    fn quarters_off_opposite(&self) -> u64 {
-        let [first, second] = self.quarters;
-        (first + 2 * self.count).abs_diff(second)
-    }
-
-    /// Quarters of a pitch from the farther ear to its stave.
-    fn quarters_off_stave(&self) -> u64 {
-        let [first, second] = self.quarters.map(|place| quarters_from_stave(place).unsigned_abs());
-        first.max(second)
-    }
-
-    fn off_opposite(&self) -> Angle {
-        Angle::radians(TAU * self.quarters_off_opposite() as f64 / (4 * self.count) as f64)
-    }
-
-    fn each(&self, girth: Length) -> [Ear; 2] {
-        let round = (4 * self.count) as f64;
-        self.quarters.map(|place| {
-            let off = quarters_from_stave(place);
-            let index = place.saturating_add_signed(-off) / 4 % self.count;
-            Ear {
-                turn: place as f64 / round % 1.0,
-                stave: index as u32 + 1,
-                off_stave: girth * (off as f64 / round),
-            }
-        })
-    }
-}
-
-/// From the nearest stave's middle to a place in quarters: −1 to 2.
-fn quarters_from_stave(place: u64) -> i64 {
-    match place % 4 {
-        0 => 0,
-        1 => 1,
-        2 => 2,
-        _ => -1,
-    }
-}
-
-fn options(count: u32, girth: Length) -> Vec<EarOption> {
-    let ways = [EarPlacing::OnStaves, EarPlacing::StaveAndGap, EarPlacing::Shared, EarPlacing::ByAngle];
-    let mut ways = ways.map(|placing| (placing, Places::of(placing, count)));
-    ways.sort_by_key(|(_, places)| (places.quarters_off_opposite(), places.quarters_off_stave()));
-    ways.iter()
-        .map(|(placing, places)| EarOption {
-            placing: *placing,
-            off_opposite: places.off_opposite(),
-            off_opposite_rim: girth * (places.off_opposite().to_radians() / TAU),
-            off_stave: girth * (places.quarters_off_stave() as f64 / (4 * places.count) as f64),
-        })
-        .collect()
-}
-
-fn placing_name(placing: EarPlacing) -> &'static str {
-    match placing {
-        EarPlacing::OnStaves => "on-staves",
-        EarPlacing::StaveAndGap => "stave-and-gap",
-        EarPlacing::Shared => "shared",
-        EarPlacing::ByAngle => "by-angle",
-    }
-}
-
-fn choose_placing(count: u32, options: &[EarOption], making: &mut Making<'_>) -> EarPlacing {
-    let Some(best) = options.first() else { return EarPlacing::OnStaves };
-    let on_staves = options.iter().find(|option| option.placing == EarPlacing::OnStaves).unwrap_or(best);
+/// On two staves: an ear is pinned through the middle of one. How far they miss each other then is said.
+fn choose_placing(count: u32, girth: Length, making: &mut Making<'_>) -> EarPlacing {
+    let places = Places::of(EarPlacing::OnStaves, count);
+    let off = places.off_opposite();
+    let [_, second] = places.each(girth);
     let odd = count % 2 == 1;
-    let id = if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" };
-    making.chose(
-        keys::ears::PLACING.path,
-        placing_name(best.placing),
-        Message::new(id)
-            .with("count", count)
-            .with("off_stave", best.off_stave)
-            .with("on_staves_off", on_staves.off_opposite_rim)
-            .with("on_staves_angle", on_staves.off_opposite),
-    );
-    best.placing
+    let reason = Message::new(if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" })
+        .with("count", count)
+        .with("off", girth * (off.to_radians() / TAU))
+        .with("angle", off)
+        .with("toward", beside(second.stave, false, count));
+    making.chose(keys::ears::PLACING.path, EarPlacing::OnStaves.word(), reason);
+    EarPlacing::OnStaves
 }
 
 fn choose_material(making: &mut Making<'_>) -> EarMaterial {
@@ -231,25 +234,8 @@ fn choose_material(making: &mut Making<'_>) -> EarMaterial {
     EarMaterial::Brass
 }
 
-fn choose_size(key: &'static str, size: Length, id: &'static str, making: &mut Making<'_>) -> Length {
-    making.chose(key, Value::Length(size), Message::new(id));
-    size
-}
-
-/// Usual sizes of an ear (common practice; the oak blank of 3/8 in from a maker's weblog, 2014).
-struct Usual {
-    width: Length,
-    thickness: Length,
-    reason: &'static str,
-}
-
-impl Usual {
-    fn of(material: EarMaterial) -> Self {
-        let (width, thickness, reason) = match material {
-            EarMaterial::Brass => (0.5, 0.0625, "choice-ears-size-brass"),
-            EarMaterial::Oak => (0.5, 0.375, "choice-ears-size-oak"),
-            EarMaterial::Bone => (0.5, 0.1875, "choice-ears-size-bone"),
-        };
-        Self { width: Length::inches(width), thickness: Length::inches(thickness), reason }
-    }
+fn choose_wood(base: &Wood, making: &mut Making<'_>) -> Wood {
+    let reason = Message::new("choice-ears-wood").with("wood", base);
+    making.chose(keys::ears::WOOD.path, base.name.as_str(), reason);
+    base.clone()
 }

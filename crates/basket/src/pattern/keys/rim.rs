@@ -4,9 +4,13 @@ use super::declared::Usual;
 use super::key::{Key, keys};
 use super::kinds;
 use super::limits::PART;
+use crate::pattern::HoopWay;
 use crate::{Length, Material};
 
 keys! {
+    /// How the hoops come to be.
+    pub const HOOPS: Key<HoopWay> =
+        Key::new("rim.hoops", (), Usual::Constant(HoopWay::Rings), r#""bent""#);
     /// Stock of the outer hoop.
     pub const STOCK: Key<Material> =
         Key::new("rim.stock", kinds::HOOPS, Usual::Computed("usual-chosen"), r#""half round reed 3/8 in""#);

@@ -10,17 +10,13 @@ use crate::bench::draw;
 
 /// The stages that a basket passes through, from the bare mould on.
 pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
-    let passed = |stage: Stage| match stage {
-        Stage::EarsSet => basket.ears.is_some(),
-        Stage::Handled => basket.handle.is_some(),
-        _ => true,
-    };
-    let stages = Stage::ALL.into_iter().filter(|stage| passed(*stage));
     let label = |stage| match stage {
         Stage::Prepared => words.term("form-stage-bare-mould"),
+        Stage::EarsSet if basket.ears.is_none() => words.name(Stage::Handled),
         _ => words.name(stage),
     };
-    stages.map(|stage| Word { word: stage.name().to_owned(), label: label(stage) }).collect()
+    let word = |stage: Stage| Word { word: stage.name().to_owned(), label: label(stage) };
+    basket.stages().into_iter().map(word).collect()
 }
 
 /// The drawings that there are.

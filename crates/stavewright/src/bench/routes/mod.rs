@@ -43,7 +43,6 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(patterns::list))
         .routes(routes!(patterns::read, patterns::save))
         .routes(routes!(patterns::rename))
-        .routes(routes!(patterns::duplicate))
         .routes(routes!(patterns::scenarios))
         .routes(routes!(basket::look))
         .routes(routes!(basket::edit))

@@ -82,21 +82,6 @@ pub(super) async fn rename(
     bench.files.run(guest.0, move || own.folder.rename(&name, &request)).await.map(Json)
 }
 
-/// Copies a pattern file.
-#[utoipa::path(post, path = "/api/patterns/{name}/duplicate", params(("name" = String, Path)),
-    request_body = NameRequest, responses((status = 200, body = Saved), (status = 403, body = Fault),
-    (status = 404, body = Fault), (status = 409, body = Fault)))]
-pub(super) async fn duplicate(
-    State(bench): State<Arc<Bench>>,
-    guest: Guest,
-    Path(name): Path<String>,
-    Sent(request): Sent<NameRequest>,
-) -> Result<Json<Saved>, Refusal> {
-    bench.may_write()?;
-    let own = Arc::clone(&bench);
-    bench.files.run(guest.0, move || own.folder.duplicate(&name, &request)).await.map(Json)
-}
-
 /// Patterns to start from.
 #[utoipa::path(get, path = "/api/scenarios", responses((status = 200, body = [Scenario])))]
 pub(super) async fn scenarios() -> Json<Vec<Scenario>> {

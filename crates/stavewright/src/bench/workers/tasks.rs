@@ -68,7 +68,6 @@ fn json(answer: &impl Serialize) -> Result<Done, Refusal> {
 /// What a packet is made from.
 fn ordered(request: &PacketRequest, shop: Shop<'_>) -> Result<(Draft, Words, Options), Refusal> {
     let draft = compute::draft(&request.source, shop).map_err(Refusal::misread)?;
-    draw::in_bounds(&draft.basket)?;
     let words = words(request.language.as_deref(), request.units, draft.pattern.units)?;
     let paper = match (request.paper, words.units()) {
         (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
