@@ -46,7 +46,8 @@ impl Session {
 /// The making, parted into sessions of at most so many minutes each at a learner's pace. A session ends early where
 /// something has to dry longer than is left of it.
 pub fn sessions(steps: &[Step], minutes: f64) -> Vec<Session> {
-    let mut class = Class { minutes: minutes.max(1.0), done: Vec::new(), parts: Vec::new(), used: 0.0, stand: false };
+    let mut class =
+        Class { minutes: minutes.max(1.0), done: Vec::new(), parts: Vec::new(), used: 0.0, stand: false };
     for step in steps {
         class.work(step);
     }
