@@ -23,6 +23,7 @@ fn with_example(key: &dyn Declared) -> String {
             "title = \"T\"\n{line}\n{}",
             if key.name() == "units" { "mould = { base = \"5\", rim = \"8\", height = \"4\" }" } else { "" }
         ),
+        ("", "finish-on") => format!("{drawn}{line}\n[handle]\n"),
         ("", _) => format!("{drawn}{line}"),
         ("mould", "girths") => head(&line),
         ("mould", "base" | "rim" | "height") => {
@@ -66,6 +67,7 @@ fn with_example(key: &dyn Declared) -> String {
             let like = if name == "like" { "" } else { "like = \"cane fine\"\n" };
             format!("{drawn}[materials.mine]\n{like}{line}")
         }
+        ("handle", "ends") => format!("{drawn}[handle]\nkind = \"fixed\"\n{line}"),
         ("handle", "corner" | "rise") => format!("{drawn}[handle]\ncurve = \"three-centred\"\n{line}"),
         (section, _) => format!("{drawn}[{section}]\n{line}"),
     }
@@ -118,7 +120,7 @@ fn all_but_lists_have_a_field_in_making_order() {
             !["weave.courses.", "note.", "sale.", "materials."].iter().any(|list| path.starts_with(list))
         })
         .collect();
-    assert_eq!(without, ["mould.girths", "weave.courses", "handle.kind", "note", "colours", "materials"]);
+    assert_eq!(without, ["mould.girths", "weave.courses", "note", "colours", "materials"]);
     let rim = fields.iter().filter(|field| field.group == Group::Rim).map(|field| field.key.path());
     assert_eq!(
         rim.collect::<Vec<_>>(),
@@ -157,6 +159,7 @@ fn what_is_usual_is_what_is_chosen() {
         "base.thickness",
         "base.groove.depth",
         "base.screw",
+        "base.sealed",
         "staves.oval",
         "rim.hoops",
         "lashing.style",
@@ -220,5 +223,19 @@ fn the_starter_shows_every_part() {
         })
     };
     let absent: Vec<&str> = keys::ALL.iter().map(|key| key.name()).filter(|name| !shown(name)).collect();
-    assert_eq!(absent, ["language", "finish", "ready", "filler", "pins", "note", "sale", "colours"]);
+    assert_eq!(
+        absent,
+        [
+            "language",
+            "finish",
+            "finish-on",
+            "signature",
+            "ready",
+            "filler",
+            "pins",
+            "note",
+            "sale",
+            "colours"
+        ]
+    );
 }

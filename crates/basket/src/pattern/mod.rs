@@ -9,6 +9,7 @@ mod base;
 pub mod drawn;
 mod finish;
 mod fittings;
+mod handle;
 pub mod keys;
 mod mould;
 mod note;
@@ -23,10 +24,11 @@ mod units;
 mod weave;
 mod word;
 
-pub use base::BasePattern;
-pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
-pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
+pub use base::{BasePattern, Rings};
+pub use finish::{Finish, FinishPart};
+pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
+pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
+pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
@@ -75,6 +77,10 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What it goes on; empty: the whole basket.
+    pub finish_on: Vec<FinishPart>,
+    /// What is written on the finished basket beside the date.
+    pub signature: Option<String>,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
@@ -83,4 +89,11 @@ pub struct Pattern {
     pub sale: Sale,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
+}
+
+impl Pattern {
+    /// The handle, where it is one that is fixed in the rim.
+    pub(crate) fn fixed_handle(&self) -> Option<&HandlePattern> {
+        self.handle.as_ref().filter(|handle| handle.kind() == HandleKind::Fixed)
+    }
 }

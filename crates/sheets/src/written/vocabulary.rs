@@ -26,7 +26,9 @@ words! {
     /// Units that stand first.
     Units = basket::pattern::Units { Inches, Millimetres }
     /// What protects the finished basket.
-    Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil }
+    Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil, Varnish }
+    /// What a finish goes on.
+    FinishPart = basket::pattern::FinishPart { All, Handle, Base, Rim }
     /// What lies ready before the making begins.
     Ready = basket::pattern::Ready { StavesCut, StavesTapered, Rings, Handle, Ears, Base }
     /// Which vessel of a basket.
@@ -45,7 +47,15 @@ words! {
     HoopWay = basket::pattern::HoopWay { Rings, Bent, Bought }
     /// How two ears are placed on a count of staves.
     EarPlacing = basket::pattern::EarPlacing { OnStaves, StaveAndGap, Shared, ByAngle }
-    /// The curve of a bail.
+    /// Who bends a handle.
+    HandleMade = basket::pattern::HandleMade { Bought, Bent }
+    /// How a swinging handle meets its ears.
+    HandleJoint = basket::pattern::HandleJoint { Outside, Slot, Between }
+    /// Whether a mould comes apart.
+    MouldPieces = basket::pattern::MouldPieces { One, Several }
+    /// On which face of a base rings are turned.
+    Rings = basket::pattern::Rings { None, Out, In }
+    /// The curve of a bow.
     BailCurve = basket::pattern::BailCurve { Semicircle, ThreeCentred, HalfEllipse }
     /// How one row follows the other.
     Way = basket::pattern::Way { Continuous, RowByRow }
@@ -62,7 +72,7 @@ words! {
     }
     /// A step of the making.
     StepKind = basket::pattern::StepKind {
-        Cut, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
+        Cut, Bend, Seal, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
         Plug, Finish
     }
 }

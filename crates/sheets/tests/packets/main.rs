@@ -11,3 +11,5 @@ mod html;
 mod pdf;
 mod true_size;
 mod whole;
+mod woven;
+mod woven_reader;

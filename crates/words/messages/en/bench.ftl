@@ -175,6 +175,7 @@ bench-node-wrap = Lashing, wrap { $number }
 bench-node-pin = Pin in stave { $number }
 bench-node-ear = Ear { $number }
 bench-node-handle = Handle
+bench-node-knob = Knob { $number }
 bench-node-rivet = Rivet { $number }
 bench-node-washer = Washer { $number }
 bench-node-length = { $length } long
@@ -246,6 +247,8 @@ bench-version-file = { $title } ({ $name }.toml)
 
 bench-text-label = The pattern’s text
 bench-text-take = Take this text
+bench-text-left = The text has changes that are not taken over. They are still there.
+bench-text-drop = Drop the changes
 bench-text-at = Line { $line }, column { $column }
 bench-problems = { $count ->
         [one] The pattern has a mistake; the last good basket is shown. { $first }.

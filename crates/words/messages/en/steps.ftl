@@ -12,14 +12,32 @@ step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count 
         [one] one spare
        *[other] { $spares } spares
     }. Set the thinnest aside as spares.
-step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
-step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
+step-cut-text-taper = Taper each one toward the foot, gradually and all alike; a gauge helps. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
+step-cut-text-try = Sand both faces and both edges, most where they were shaved. The narrow end goes into the groove: try each foot there. It goes in { $groove } by hand, without force and without play.
+
+## Handle, where it is bent by the maker
+
+step-bend = Bend the handle
+step-bend-text-shape = Shape the handle { $length } long, { $width } wide and { $thickness } thick, with the grain, and break its edges.
+step-bend-text-halves = Shape two halves of the handle, each { $length } long, { $width } wide and { $half } thick, with the grain. Bend them together, one on the other; when they are dry, glue them in the middle and leave the ends open for the ears.
+step-bend-text-bend = Steam it, or soak it in hot water, until it gives. Bend it at once over its form to a { $curve }, { $span } from middle to middle at its feet and { $rise } high, and clamp it.
+step-bend-text-dry = Leave it on its form at least overnight. It may stay there until the basket is ready for it.
 
 ## Base
 
+step-seal = Seal the base
+step-seal-text-sand = Sand the base smooth with the grain, both faces and the edge, and wipe off the dust.
+step-seal-text-coat = Brush one thin coat of shellac on both faces and the edge, but not into the groove and not into the screw hole, where glue will have to hold. Let it dry as its maker says. Wet strands leave marks in bare wood.
+
 step-base = Fix the base on the mould
 step-base-text-sand = Sand the base smooth now, while it can be held flat.
+step-base-text-pieces = Put the mould together: its segments round the core, tied with a cord. The screw goes into the core.
 step-base-text-screw = Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-strips = The base is glued up from strips { $width } wide: { $woods }.
+step-base-text-rings-out = Its turned rings look out: they are on the side that will be the bottom.
+step-base-text-rings-in = Its turned rings look in: they lie on the mould.
+step-base-text-guard = Guard the base from here on: keep wet strands and clamps off it, or cover it with card and tape.
+step-base-text-guard-bare = The wood is bare: guard it from here on. Cover it with card and tape, for water and fingers mark it.
 step-base-text-mark = Mark the edge of the base with the spacing strip for { $count } staves. Begin with the quarters, at staves { $quarters }; then fill each quarter. Errors do not add up that way.
 
 ## Staves
@@ -29,17 +47,21 @@ step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tap
         [one] one spare
        *[other] { $spares } spares
     }. Count them, lay the narrow ends to one side and try a few in the groove.
-step-staves-text-soak = Soak the staves ({ $stock }) and let them mellow in a damp towel. They are ready when the foot bends without a sound.
+step-staves-text-soak = Dip the staves ({ $stock }) in water and let them mellow in a damp towel; a long soak only swells them. They are ready when the narrow end bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
 step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
 step-staves-text-count = Count the staves. Then count them again: { $count }.
-step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and bind them with a band. Spray them, true them up, and let them dry to shape. Put the band back on, damp, whenever work stops.
+step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
 
 ## Weaving
 
 step-first = Weave the first rows
-step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
+step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver before you lay its end behind a stave.
+step-first-text-direction = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the right; standing on its base, to the left.
+step-first-text-face = In the first two rows, where it turns hardest, the dull face of the cane may look out: it cracks less. From then on the shiny face looks out.
+step-first-text-odd = The count of staves is odd, so one weaver runs on from row to row without stopping.
+step-first-text-hardest = The first two rows are the hardest, and from the fourth on it goes easily; every inch further from the base is easier. Lift the staves with a blunt needle or a packing tool, one after the other.
 step-first-text-weave = Weave { $rows ->
         [one] one row
        *[other] { $rows } rows
@@ -59,12 +81,15 @@ step-rest = Weave to the rim
 step-rest-text-weave = Weave on to row { $rows }, { $height } up the mould. Check with the spacing strip for the rim from time to time.
 step-rest-text-stop = Whenever work stops, wet the staves again and put the band back on, or they wander while they dry.
 
-step-course-text-change = With row { $row } course { $course } begins: { $weave } in { $weaver }.
-step-joins-text-where = { $joins ->
-        [one] A strand runs out once, about at (row/stave) { $places }.
-       *[other] Strands run out { $joins } times, about at (row/stave) { $places }.
+step-joins-text-expect = { $joins ->
+        [one] Expect about one join in these rows. Strands differ in length, so it falls where it falls.
+       *[other] Expect about { $joins } joins in these rows. Strands differ in length, so they fall where they fall.
     }
-step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one where the weaver dips behind a stave, the fourth back or one beyond, and let it run over the old one, so that neither end shows.
+step-joins-text-dyed = { $joins ->
+        [one] The join that changes a colour falls where it is told above
+       *[other] The { $joins } joins of dyed strands fall where they are told above or listed
+    }: cut the spent strand to suit.
+step-joins-text-how = Cut the spent strand where it lies on top of a stave. The new one starts behind the fourth stave back and runs on top of the old, so that neither end shows.
 
 step-dry = Let it dry, pack it, fill up
 step-dry-text-wait = Leave the basket on the mould, banded, until it is dry through: usually one to three days.
@@ -168,10 +193,26 @@ step-lashing-text-end = End with a tail of { $tail } in the same way: tuck it do
 
 ## Handle
 
-step-handle = Bend and rivet the handle
-step-handle-text-bend = Shape the handle { $length } long, { $width } wide and { $thickness } thick. Soak or steam it and bend it to a { $curve }, { $span } between the pivots and { $rise } high. Let it dry on its form overnight.
-step-handle-text-drill = Mark both holes from the ears, { $pivot } above the rim. Drill { $drill } through handle and ears, with scrap wood behind.
-step-handle-text-rivet = Put in { $rivet }, at least { $length } long, through { $grip } of handle, ear and washers. Form the head with light blows until the handle swings with a little drag.
+step-handle = Set the handle
+step-handle-text-bought = The handle comes bent: a { $curve }, { $span } from middle to middle at its feet and { $rise } high, { $width } wide and { $thickness } thick. Hold it to the ears before you cut or drill anything; what is a little too wide or narrow is sprung by hand.
+step-handle-text-outside = The handle goes outside the ears, { $end } of it below the hole. Round the ends.
+step-handle-text-slot = Saw and file a slot { $slot } wide into each end, in the middle of its thickness, deep enough for the ear to go in past its hole. { $end } of the handle is left below the hole. Round the ends.
+step-handle-text-between = The ear goes between the two halves, { $end } of them below the hole. Round the ends.
+step-handle-text-mark = Set the handle level: on both sides the same way down to the rim. Mark the hole on each side through the hole of the ear. Both are { $pivot } above the rim, at one height, and { $shows } of the ear shows between the rim and the handle.
+step-handle-text-drill = Drill { $drill } through handle and ear, straight, with scrap wood behind, first one side; try it, then the other.
+step-handle-text-rivet = Push { $rivet } through from inside, at least { $length } long, with a washer between ear and handle and the burr outside: { $grip } in all.
+step-handle-text-rivet-through = Push { $rivet } through handle and ear, at least { $length } long, and the burr over its end: { $grip } in all.
+step-handle-text-clip = Clip the rivet so that { $over } stands out. Rest its head on the steel block and mushroom the end with light blows, all round. Stop and try: the handle must swing, with a little drag.
+step-handle-text-knobs = A knob stands outside on each ear: { $width } across, { $length } long, its middle { $pivot } above the rim, both at one height.
+step-handle-text-knob-drill = Mark through the hole of the ear. Drill { $drill } through knob and ear, straight, with scrap wood behind, and widen the hole on the outside so that the burr lies flush.
+step-handle-text-knob-rivet = Push { $rivet } through from inside, at least { $length } long, with a washer between ear and knob and the burr outside: { $grip } in all.
+step-handle-text-knob-clip = Clip the rivet so that { $over } stands out. Rest its head on the steel block and mushroom the end with light blows until the knob no longer turns.
+step-handle-text-bought-fixed = The handle comes bent: a { $curve }, { $span } from middle to middle and { $rise } high above the rim, { $width } wide and { $thickness } thick, with straight ends.
+step-handle-text-ends = Each end is { $leg } long from the top of the rim down. Thin it there to { $thickness }, so that it lies between the hoops ({ $rim } high) as flat as a stave, and shave its tip thin and round.
+step-handle-text-into = Open a way down inside, along staves { $first } and { $second }, with an awl, and push the ends down inside the weaving, { $tail } below the rim.
+step-handle-text-off = No stave faces another here: the handle stands { $off } along the rim off the middle line. Few see it.
+step-handle-text-level = Set it level and upright: { $rise } from the top of the rim to its middle line, on both sides the same way down. Tie it while the hoops go on.
+step-handle-text-held = The hoops go over its ends, pins go through hoop, end, stave and hoop at staves { $staves }, and the lashing goes over all of it. It needs no ears.
 step-handle-text-on-wall = Let down, the handle passes outside the rim and rests on the wall, its middle { $drop } below the pivots.
 step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from the ears.
 
@@ -179,26 +220,36 @@ step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from
 
 step-off = Take the basket off the mould
 step-off-text-screw = Take out the screw and lift the basket off the mould, turning it a little to and fro: the rim needs the room inside.
+step-off-text-pieces = Take out the screw and draw out the core; it has to be at least { $core } across, or the segments find no room. Tip the segments inward one by one, first the one with parallel sides, and lift them out.
 step-off-text-look = Look it over inside. Push back any row that was lifted, and keep the staves where they stand: nothing holds them at the top until the rim is on.
 
 step-plug = Plug the base and sand
 step-plug-text-lift = Look the basket over inside, now that the rim is done. Lift it by its rim, not by the handle, until the finish is dry.
 step-plug-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
-step-plug-text-sand = Cut the plug flush. Sand the base and the rim with the grain. Trim hairs.
-step-plug-text-sand-handle = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
+step-plug-text-sand = Cut the plug flush, inside and out, and sand it. Sand only the base now, with the grain, and never over the lashing. Trim hairs.
+step-plug-text-sand-handle = Cut the plug flush, inside and out, and sand it. Sand only base and handle now, with the grain, and never over the lashing. Trim hairs.
 
 step-finish = Finish and check
 step-finish-text-none = The basket is left bare. Brush the dust off.
 step-finish-text-stain = Stain first, evenly and not too wet, and let it dry as the maker of the stain says.
 step-finish-text-shellac = Brush on two thin coats of shellac and let each dry as its maker says.
 step-finish-text-oil = Rub in a thin coat of drying oil, wait, wipe it all off again, and let it cure as its maker says.
+step-finish-text-varnish = Brush on two thin coats of varnish and let each dry as its maker says; rub down lightly between them.
+step-finish-text-on-all = The finish goes on the whole basket, outside and inside; keep it thin over the weaving.
+step-finish-text-on-handle = The finish goes on the handle, on all its sides. If you want it darker, stain it lightly first.
+step-finish-text-on-base = The finish goes on the base, inside and outside.
+step-finish-text-on-rim = The finish goes on the rim, thinly over the lashing.
+step-finish-text-nowhere-else = It goes nowhere else: mask what stays bare, and wipe off what runs.
 step-finish-text-check = Check the basket by hand, outside and inside: no loose ends, no sharp pins, no stave that moves. Write down what this one really took.
+step-finish-text-sign = Sign and date the basket on the underside of its base.
+step-finish-text-sign-as = Write on the underside of its base: { $signature }, and the date.
 
 ## Tools
 
 tool-anvil = small steel block
 tool-awl = awl
 tool-band = elastic or cord band
+tool-bending-form = form to bend the handle on
 tool-brush = soft brush
 tool-bucket = bucket of water
 tool-clamps = clamps or clothes pegs (24)
@@ -210,7 +261,8 @@ tool-goggles = eye protection
 tool-hammer = light hammer
 tool-knife = sharp knife
 tool-mallet = mallet
-tool-packer = packing tool or blunt screwdriver
+tool-packer = packing tool or blunt needle
+tool-pen = fine waterproof pen
 tool-pencil = pencil
 tool-rag = lint-free rags
 tool-ruler = ruler and tape
@@ -222,6 +274,7 @@ tool-shears = side cutters or shears
 tool-spacing-strip = spacing strips (templates)
 tool-spray = spray bottle
 tool-stave-template = stave template
+tool-steam = steam box or pan of hot water
 tool-towel = towel
 
 ## Cautions. All of them give way to local rules, to the maker of a product and to the teacher.
@@ -241,6 +294,7 @@ caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, an
 caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
 caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.
 caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, no sparks, fresh air; use it as its maker says.
+caution-varnish = Varnish and its thinner need fresh air and no flame; use them as their maker says.
 caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
 caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
 caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
@@ -265,3 +319,60 @@ weave-row-end = Each row is a piece of its own: end it where it began, four stav
 weave-row-step-up = Each round ends with a step up: where it comes to its beginning, let the weaver rise into the row above and begin that as told.
 weave-row-join = Cut the spent strand over stave { $cut }; the new one starts behind stave { $start }.
 weave-row-join-colour = Cut the spent strand over stave { $cut }; the new one, { $colour }, starts behind stave { $start }.
+
+# The weaving told band by band. "Further on" is the way in which it is woven.
+weave-rows-one = Row { $first }
+weave-rows = Rows { $first }–{ $last }
+weave-rows-two = Rows { $first } and { $last }
+weave-rows-every = Rows { $first }, { $second } and so on to { $last }
+weave-weaver = { $colour } { $material }
+weave-how-on = over { $over }, under { $under }, running on from row to row
+weave-how-in-turn = over { $over }, under { $under }; they take the rows in turn, and each runs on from its own row to its next
+weave-how-each = over { $over }, under { $under } in each row
+weave-how-twined = twisted, always with the one furthest behind: in front of { $over }, behind 1
+weave-begin-over = begin over { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-begin-under = begin behind { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-on-over = go on over { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-on-under = go on behind { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-begin-behind = lay its end behind stave { $stave }
+weave-band-one = { $rows }, { $weaver }: { $how }; { $begin }.
+weave-band-together = { $rows }, { $count } weavers laid side by side as one: { $how }; { $begin }.
+weave-band-lies = Weaver { $number } from below: { $weaver }.
+weave-band-several = { $rows }, { $count } weavers: { $how }.
+weave-band-each = Weaver { $number }, { $weaver }: { $begin }.
+weave-band-each-from = Weaver { $number }, { $weaver }: { $begin } in row { $row }.
+weave-band-drawn = { $rows }, { $weaver }.
+weave-band-twined-step-up = Each round ends with a step up: where they come to their beginning, let each weaver rise in turn, the foremost first, and begin the next row as this one.
+weave-band-further = Begin each row { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further on than the row below.
+weave-band-skip-one = In row { $row } pass stave { $stave } on the same side as the one before it.
+weave-band-skip = In row { $row } pass stave { $stave } on the same side as the one before it, and up to row { $last } one stave further on in each row.
+weave-band-change = From stave { $stave } in row { $row } on: { $colour }.
+weave-band-change-of = Weaver { $weaver } from stave { $stave } in row { $row } on: { $colour }.
+weave-band-changes-more = { $count ->
+        [one] One more change of colour stands
+       *[other] { $count } more changes of colour stand
+    } in the list of joins.
+weave-shift-on = Each row lies { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further on than the row below.
+weave-shift-back = Each row lies { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further back than the row below.
+weave-shift-none = Each row lies as the row below.

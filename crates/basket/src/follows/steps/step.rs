@@ -17,8 +17,10 @@ pub struct Step {
     pub text: Vec<Message>,
     /// Minutes of soaking beforehand.
     pub soak_minutes: Option<f64>,
-    /// Minutes of work.
+    /// Minutes of work for practised hands.
     pub work_minutes: f64,
+    /// Minutes of work for a learner.
+    pub learner_minutes: f64,
     /// Minutes of waiting afterwards.
     pub wait_minutes: f64,
     /// Tools: identifiers in the message files, such as `tool-knife`.
@@ -30,13 +32,14 @@ pub struct Step {
 }
 
 impl Step {
-    pub(super) fn new(kind: StepKind, stage: Stage) -> Self {
+    pub(in crate::follows) fn new(kind: StepKind, stage: Stage) -> Self {
         Self {
             number: 0,
             kind,
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 0.0,
+            learner_minutes: 0.0,
             wait_minutes: 0.0,
             tools: Vec::new(),
             cautions: Vec::new(),
