@@ -9,6 +9,14 @@ fault-cut-one-edge = Only one edge was shaved: the stave leans.
 fault-cut-foot = The foot does not go into the groove, or drops out of it.
     .cure = Too thick: sand its face, and never force it, for the edge of the groove splits. Too thin: keep it for a spare, or wedge it with a shaving.
 
+fault-bend-cracks = The wood cracks on the outside of the bend.
+    .cure = Soak or steam it longer and bend it in one slow movement. Grain that runs out at an edge cracks: choose a straight piece.
+fault-bend-springs = It opens again when it comes off its form.
+    .cure = Bend it a little tighter than wanted and leave it tied until it is dry. Wet it again and tie it anew.
+
+fault-seal-groove = The finish ran into the groove.
+    .cure = Wipe it out at once with a splinter in a rag: a coat in there leaves no room for the staves.
+
 fault-base-off-centre = The base stands off the middle of the mould.
     .cure = Loosen the screw, measure from edge to edge at four places, tighten again. Off the middle, one side of the basket comes out steeper.
 fault-base-marks = The marks do not come out even where the round closes.
@@ -118,8 +126,8 @@ fault-handle-level = The handle stands askew.
     .cure = Stand the basket on a level table and set the handle level before the second hole is marked. Both holes stand at one height.
 fault-handle-binds = The handle does not swing, or it wobbles.
     .cure = Too tight: ease it with a washer's thickness of paper while you strike. Too loose: strike lightly all round the edge of the rivet.
-fault-handle-cracks = The wood cracks at the bend or at the hole.
-    .cure = A crack goes on: make a new one. Steam longer, bend in one movement, drill before the ends are rounded.
+fault-handle-splits = The wood splits at the hole.
+    .cure = Drill a smaller hole first, with scrap wood behind and the piece held in a clamp. A split goes on: make a new one.
 
 fault-plug-proud = The plug stands proud, or glue stains the base.
     .cure = Cut it flush with a saw laid flat, sand with the grain, and sand the stain off before any finish.
