@@ -162,6 +162,40 @@ test("everything can be reached and done by keyboard alone", async () => {
   assert.deepEqual(page.troubles, []);
 });
 
+test("the focus goes where it is needed, and comes back", async () => {
+  const page = await open(browser, served.url);
+  const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? "");
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await until("the menu begins at its first line", async () => (await focused()) === "Patterns");
+  await page.keyboard.press("ArrowDown");
+  assert.equal(await focused(), "Save under another name");
+  await page.keyboard.press("End");
+  await page.keyboard.press("ArrowDown");
+  assert.equal(await focused(), "Patterns");
+  await page.keyboard.press("Escape");
+
+  const count = page.locator('[data-path="staves.count"] input[type=text]');
+  await count.fill("sixty");
+  await count.press("Enter");
+  const notice = page.locator("[data-notice=problems]");
+  await notice.waitFor();
+  await notice.getByRole("button", { name: "Undo" }).focus();
+  await page.keyboard.press("Enter");
+  await notice.waitFor({ state: "detached" });
+  await until("the focus is back on the field", () => count.evaluate((input) => input === document.activeElement));
+});
+
+test("a change is told by the figures and the findings that it touched", async () => {
+  const page = await open(browser, served.url);
+  const told = page.locator(".page > .unseen[role=status]");
+  const count = page.locator('[data-path="staves.count"] input[type=text]');
+  await count.fill("40");
+  await count.press("Enter");
+  await until("the count is told", async () => /Staves: 40\./.test((await told.textContent()) ?? ""));
+  assert.match((await told.textContent()) ?? "", /New: (stop|care|note), \S/i);
+  await page.keyboard.press("Control+z");
+});
+
 test("in the round parts are named with number and length, by hand and by key", async () => {
   const page = await open(browser, served.url);
   await page.waitForSelector("[data-drawn=page]");

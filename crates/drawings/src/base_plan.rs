@@ -4,22 +4,37 @@
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use basket::message::Value;
+use basket::pattern::Rings;
 use basket::rim::Scarf;
 use basket::{Basket, Length};
-use kurbo::{Arc, Circle, Point, Vec2};
+use kurbo::{Arc, BezPath, Circle, Point, Vec2};
 use words::Words;
 
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
 use crate::plain::kept;
+use crate::scale::{round_scale, scale_name};
 use crate::text::fine_both;
 
+/// Most width of the disc on paper, in mm: with all that stands round it the plan is as wide as a column.
+const WIDTH: f64 = 112.0;
 /// How far staves are shown beyond the edge, in mm.
 const STUB: f64 = 2.0;
+/// Tones of the woods of a disc that is glued up, in the order in which they come.
+const STRIPS: [Tone; 4] = [Tone::White, Tone::Light, Tone::Pale, Tone::Mid];
+/// Steps along the edge of a strip.
+const ARC: u32 = 24;
+/// How far beyond the edge the numbers, the pins, the ears and the scarfs of both hoops stand, in mm.
+const NUMBERS: f64 = 6.0;
+const PINS: f64 = 10.2;
+const EARS: f64 = 13.0;
+const OUTER: f64 = 17.5;
+const INNER: f64 = 22.0;
 /// More staves than this are not told apart.
 const MOST: u32 = 2000;
 
-/// The base at true size from below, numbers running to the right round the near side.
+/// The base from below, at true size or to the largest round scale that fits into a column, numbers running to
+/// the right round the near side.
 pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
     let args = [
         ("count", basket.body.uprights().count.into()),
@@ -27,7 +42,8 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
     ];
     let description = words.with("drawing-base-plan-description", &args);
     let mut drawing = Drawing::new("base-plan", words.term("drawing-base-plan"), description);
-    let plan = Plan { basket, words, edge: basket.body.base().diameter.to_mm() / 2.0 };
+    let scale = round_scale((WIDTH / basket.body.base().diameter.to_mm().max(1.0)).min(1.0));
+    let plan = Plan::at(basket, words, scale);
     plan.disc(&mut drawing);
     plan.staves(&mut drawing);
     plan.numbers(&mut drawing);
@@ -45,10 +61,9 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     ];
     let title = words.term("drawing-base-disc");
     let mut drawing = Drawing::new("base-disc", title, words.with("drawing-base-disc-description", &args));
-    let plan = Plan { basket, words, edge: basket.body.base().diameter.to_mm() / 2.0 };
+    let plan = Plan::at(basket, words, 1.0);
     plan.disc(&mut drawing);
-    drawing
-        .stroke(Circle::new(Point::ZERO, basket.body.base().groove_radius().to_mm().max(0.0)), Line::Hidden);
+    drawing.stroke(Circle::new(Point::ZERO, plan.root), Line::Hidden);
     plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
     kept(drawing.fitted(1.5), words)
@@ -57,7 +72,12 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
 struct Plan<'a> {
     basket: &'a Basket,
     words: &'a Words,
+    /// Paper per base.
+    scale: f64,
+    /// Radius of the disc on paper.
     edge: f64,
+    /// Radius of the bottom of the groove on paper.
+    root: f64,
 }
 
 /// Direction of a fraction of the way round: 0 toward the reader, then to the right.
@@ -70,12 +90,57 @@ fn at(turn: f64, radius: f64) -> Point {
     (direction(turn) * radius).to_point()
 }
 
-impl Plan<'_> {
+impl<'a> Plan<'a> {
+    fn at(basket: &'a Basket, words: &'a Words, scale: f64) -> Self {
+        let base = basket.body.base();
+        let edge = base.diameter.to_mm() / 2.0 * scale;
+        Self { basket, words, scale, edge, root: base.groove_radius().to_mm().max(0.0) * scale }
+    }
+
+    /// A length of the base as it is drawn, in mm.
+    fn paper(&self, length: Length) -> f64 {
+        length.to_mm() * self.scale
+    }
+
     fn disc(&self, drawing: &mut Drawing) {
         let base = &self.basket.body.base();
+        let round = |diameter| Circle::new(Point::ZERO, self.paper(diameter) / 2.0);
         drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
-        drawing.shape(Circle::new(Point::ZERO, base.plug_diameter.to_mm() / 2.0), Tone::Pale, Line::Hidden);
-        drawing.shape(Circle::new(Point::ZERO, base.screw_hole.to_mm() / 2.0), Tone::White, Line::Edge);
+        self.strips(drawing);
+        // From below, rings that look out are seen, and those that look in lie behind.
+        let line = if base.rings == Rings::Out { Line::Fine } else { Line::Hidden };
+        for radius in base.ring_radii() {
+            drawing.stroke(Circle::new(Point::ZERO, self.paper(radius)), line);
+        }
+        drawing.shape(round(base.plug_diameter), Tone::Pale, Line::Hidden);
+        drawing.shape(round(base.screw_hole), Tone::White, Line::Edge);
+    }
+
+    /// Strips that a disc is glued up from: their glue lines, each wood with its tone.
+    fn strips(&self, drawing: &mut Drawing) {
+        let base = &self.basket.body.base();
+        let mut woods: Vec<&str> = Vec::new();
+        for (strip, number) in base.strips.iter().zip(0_u32..) {
+            let seen = woods.iter().position(|wood| *wood == strip.name);
+            let wood = seen.unwrap_or(woods.len());
+            if seen.is_none() {
+                woods.push(&strip.name);
+            }
+            let width = self.paper(base.strip_width());
+            let [left, right] = [number, number + 1].map(|line| f64::from(line) * width - self.edge);
+            drawing.shape(self.strip(left, right), STRIPS[wood % STRIPS.len()], Line::Fine);
+        }
+    }
+
+    /// What of the disc lies between two lines.
+    fn strip(&self, left: f64, right: f64) -> BezPath {
+        let arc = |from: f64, to: f64, side: f64| {
+            (0..=ARC).map(move |step| {
+                let x = from + (to - from) * f64::from(step) / f64::from(ARC);
+                Point::new(x, side * (self.edge * self.edge - x * x).max(0.0).sqrt())
+            })
+        };
+        closed(arc(left, right, 1.0).chain(arc(right, left, -1.0)))
     }
 
     /// A cross in the middle and a mark at each quarter of the edge.
@@ -94,15 +159,14 @@ impl Plan<'_> {
 
     /// Staves from the bottom of the groove to a little beyond the edge, seen through the disc.
     fn staves(&self, drawing: &mut Drawing) {
-        let (staves, base) = (&self.basket.body.staves(), &self.basket.body.base());
-        let inner = base.groove_radius().to_mm();
-        drawing.stroke(Circle::new(Point::ZERO, inner.max(0.0)), Line::Hidden);
-        let foot = staves.taper.foot.to_mm() / 2.0;
-        let outer = staves.uprights.width_at(-staves.length_parts.turn).to_mm() / 2.0;
+        let staves = &self.basket.body.staves();
+        drawing.stroke(Circle::new(Point::ZERO, self.root), Line::Hidden);
+        let foot = self.paper(staves.taper.foot) / 2.0;
+        let outer = self.paper(staves.uprights.width_at(-staves.length_parts.turn)) / 2.0;
         for (_, turn) in self.turns() {
             let out = direction(turn);
             let side = Vec2::new(out.y, -out.x);
-            let (root, end) = ((out * inner).to_point(), (out * (self.edge + STUB)).to_point());
+            let (root, end) = ((out * self.root).to_point(), (out * (self.edge + STUB)).to_point());
             let stave = [root - side * foot, end - side * outer, end + side * outer, root + side * foot];
             drawing.shape(closed(stave), Tone::Pale, Line::Dimension);
         }
@@ -110,23 +174,28 @@ impl Plan<'_> {
     }
 
     fn numbers(&self, drawing: &mut Drawing) {
-        let radius = self.edge + 5.6;
+        let radius = self.edge + NUMBERS;
         let pitch = radius * TAU / f64::from(self.basket.body.uprights().count.max(1));
         let step = if pitch >= Label::SMALL { 1 } else { 5 };
-        for (stave, turn) in self.turns().filter(|(stave, _)| *stave == 1 || stave % step == 0) {
+        let marked = self.basket.body.uprights().quarters();
+        // Where not all have room, those that the steps name have theirs before their neighbours.
+        let crowds = |stave: u32| step > 1 && marked.iter().any(|&quarter| quarter.abs_diff(stave) == 1);
+        let is_numbered =
+            |stave: u32| marked.contains(&stave) || (stave.is_multiple_of(step) && !crowds(stave));
+        for (stave, turn) in self.turns().filter(|(stave, _)| is_numbered(*stave)) {
             let out = direction(turn);
             let angle = out.y.atan2(out.x).to_degrees();
             let upright = if out.x < -1e-9 { angle + 180.0 } else { angle };
             let label = Label::new(stave.to_string(), at(turn, radius)).middle().sized(Label::SMALL);
             let label = label.turned(upright);
-            drawing.label(if stave == 1 { label.bold() } else { label });
+            drawing.label(if marked.contains(&stave) { label.bold() } else { label });
         }
     }
 
     fn rim_marks(&self, drawing: &mut Drawing) {
         let staves = &self.basket.body.staves();
         for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
-            drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + 9.4), 0.6), Tone::Black);
+            drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + PINS), 0.6), Tone::Black);
         }
         let girth = self.basket.body.rim().girth.to_mm();
         // What is longer than the rim goes once round.
@@ -135,15 +204,15 @@ impl Plan<'_> {
             for (number, ear) in (1_u32..).zip(&ears.each) {
                 let half = half(ears.width);
                 let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
-                self.arc(drawing, (ear.turn - half, ear.turn + half), 12.0, text);
+                self.arc(drawing, (ear.turn - half, ear.turn + half), EARS, text);
             }
         }
         let scarf = |drawing: &mut Drawing, scarf: &Scarf, ring, text| {
             let half = half(scarf.lap);
             self.arc(drawing, (scarf.turn - half, scarf.turn + half), ring, self.words.term(text));
         };
-        scarf(drawing, &self.basket.body.rim().outer.scarf, 14.5, "drawing-outer-scarf");
-        scarf(drawing, &self.basket.body.rim().inner.scarf, 17.0, "drawing-inner-scarf");
+        scarf(drawing, &self.basket.body.rim().outer.scarf, OUTER, "drawing-outer-scarf");
+        scarf(drawing, &self.basket.body.rim().inner.scarf, INNER, "drawing-inner-scarf");
     }
 
     /// An arc so far outside the edge, with ends and a label along it.
@@ -164,15 +233,19 @@ impl Plan<'_> {
 
     fn labels(&self, drawing: &mut Drawing) {
         let (base, words) = (&self.basket.body.base(), self.words);
-        let inner = base.groove_radius().to_mm().max(0.0);
+        let inner = self.root;
         let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
         Dimension { places: ends, ends, text: String::new() }.draw(drawing);
         let across = Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle();
         drawing.label(across);
+        if !base.strips.is_empty() {
+            let text = words.with("drawing-base-strips", &[("woods", base.woods())]);
+            drawing.label(Label::new(text, (0.0, inner * 0.3)).middle().sized(Label::SMALL));
+        }
         let hole = note(words, "drawing-screw-hole", base.screw_hole);
         let groove = note(words, "drawing-groove-deep", base.groove_depth);
         for (text, up, to) in
-            [(hole, 0.5, at(0.5, base.screw_hole.to_mm() / 2.0)), (groove, -0.6, at(0.0, inner))]
+            [(hole, 0.5, at(0.5, self.paper(base.screw_hole) / 2.0)), (groove, -0.6, at(0.0, inner))]
         {
             let place = Point::new(0.0, -inner * up);
             pointer(drawing, to, place + Vec2::new(0.0, 1.8));
@@ -184,9 +257,15 @@ impl Plan<'_> {
     fn key(&self, drawing: &mut Drawing) {
         let low = drawing.bounds().y1 + 4.0;
         drawing.fill(Circle::new((-self.edge, low), 0.6), Tone::Black);
-        let text =
-            format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key"));
-        drawing.label(Label::new(text, (1.6 - self.edge, low)).sized(Label::SMALL));
+        let scale = Value::Name(scale_name(self.scale, self.words));
+        let says = [
+            format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key")),
+            self.words.with("drawing-section-scale", &[("scale", scale)]),
+        ];
+        for (text, line) in says.into_iter().zip(0..) {
+            let at = (1.6 - self.edge, low + f64::from(line) * Label::SMALL * 1.5);
+            drawing.label(Label::new(text, at).sized(Label::SMALL));
+        }
     }
 }
 

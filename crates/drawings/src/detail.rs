@@ -13,11 +13,11 @@ use crate::scale::scale_name;
 use crate::text::{fine_both, spread};
 
 /// How much larger than true a detail is, unless it grows too large.
-const SCALES: [f64; 6] = [4.0, 3.0, 2.0, 1.0, 0.5, 0.2];
+const SCALES: [f64; 7] = [4.0, 3.0, 2.0, 1.5, 1.0, 0.5, 0.2];
 /// Most width or height of the groove on paper, in mm.
-const GROOVE: f64 = 56.0;
+const GROOVE: f64 = 36.0;
 /// Most width or height of the rim on paper, in mm.
-const RIM: f64 = 46.0;
+const RIM: f64 = 32.0;
 /// How much of the disc is shown inside the groove, in mm of the basket.
 const INSIDE: f64 = 2.5;
 

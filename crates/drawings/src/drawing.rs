@@ -107,14 +107,18 @@ pub struct Label {
 }
 
 impl Label {
-    /// Usual height of type, in mm (8 pt).
-    pub const SIZE: f64 = 2.8;
-    /// Smallest height of type, in mm.
-    pub const SMALL: f64 = 2.4;
+    /// Usual height of type, in mm (8.5 pt).
+    pub const SIZE: f64 = 3.0;
+    /// Smallest height of type, in mm: 8 pt, the least that is read at the bench without effort (common
+    /// practice).
+    pub const SMALL: f64 = 2.83;
     /// Height of the type of headings within a drawing, in mm.
     pub const HEADING: f64 = 3.4;
     /// Width of a usual letter as a share of the height of type (from measuring Libertinus Serif).
     const LETTER: f64 = 0.47;
+    /// The same of the widest type that stands in where that one is missing (from measuring DejaVu Serif, which
+    /// browsers fall back on).
+    const WIDEST_LETTER: f64 = 0.6;
 
     /// A label of the usual size, level, that begins at a place.
     pub fn new(text: impl Into<String>, at: impl Into<Point>) -> Self {
@@ -167,7 +171,13 @@ impl Label {
     }
     /// About what the label covers.
     pub fn bounds(&self) -> Rect {
-        let width = self.width();
+        self.bounds_of(self.width())
+    }
+    /// The same in the widest type that may stand in.
+    pub(crate) fn reach(&self) -> Rect {
+        self.bounds_of(self.width() * Self::WIDEST_LETTER / Self::LETTER)
+    }
+    fn bounds_of(&self, width: f64) -> Rect {
         let left = match self.anchor {
             Anchor::Start => 0.0,
             Anchor::Middle => -width / 2.0,
@@ -324,21 +334,25 @@ impl Drawing {
     pub fn bounds(&self) -> Rect {
         self.items.iter().map(Item::bounds).reduce(|all, one| all.union(one)).unwrap_or(Rect::ZERO)
     }
-    /// The same drawing, its frame set to what it holds and a margin.
+    /// The same drawing, its frame set to what it holds and a margin: labels are not cut off at its edge even
+    /// in the widest type.
     #[must_use]
     pub fn fitted(mut self, margin: f64) -> Self {
-        self.frame = self.bounds().inflate(margin, margin);
+        let reach = |item: &Item| match item {
+            Item::Path { .. } => item.bounds(),
+            Item::Label(label) => label.reach(),
+        };
+        let all = self.items.iter().map(reach).reduce(|all, one| all.union(one));
+        self.frame = all.unwrap_or(Rect::ZERO).inflate(margin, margin);
         self
     }
-    /// What is seen of it through a window; items that lie wholly outside are left out.
+    /// What is seen of it through a window; items that lie wholly outside are left out, and so are labels that
+    /// its edge would cut.
     #[must_use]
     pub fn window(&self, window: Rect) -> Self {
-        let touches = |item: &&Item| {
-            let bounds = item.bounds();
-            bounds.x0 <= window.x1
-                && bounds.x1 >= window.x0
-                && bounds.y0 <= window.y1
-                && bounds.y1 >= window.y0
+        let touches = |item: &&Item| match item {
+            Item::Path { .. } => window.overlaps(item.bounds()),
+            Item::Label(label) => holds(window, label.bounds()),
         };
         Self {
             frame: window,
@@ -350,6 +364,11 @@ impl Drawing {
         let empty = Self::new(self.name.clone(), self.title.clone(), self.description.clone());
         Self { upright: self.upright, ..empty }
     }
+}
+
+/// Whether one rectangle lies wholly within another.
+pub(crate) fn holds(outer: Rect, inner: Rect) -> bool {
+    outer.union(inner) == outer
 }
 
 /// A path through points, left open.

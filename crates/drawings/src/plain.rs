@@ -7,9 +7,10 @@ use kurbo::{Point, Rect};
 use words::Words;
 
 use crate::drawing::{Drawing, Label, Line};
+use crate::text::wrapped;
 
 /// Width of the frame, and room inside it, in mm.
-const WIDTH: f64 = 70.0;
+const WIDTH: f64 = 84.0;
 const ROOM: f64 = 3.0;
 /// From line to line, in mm.
 const LEADING: f64 = 4.2;
@@ -50,7 +51,7 @@ pub(crate) fn left_out(drawing: &Drawing, words: &Words, why: &Why) -> Drawing {
     let text = why.text(words);
     let description = format!("{} {text}", drawing.title);
     let mut plain = Drawing::new(drawing.name.clone(), drawing.title.clone(), description);
-    let lines = wrapped(&text);
+    let lines = wrapped(&text, WIDTH - 2.0 * ROOM, Label::SIZE);
     plain.stroke(Rect::new(0.0, 0.0, WIDTH, LEADING * lines.len() as f64 + 2.0 * ROOM), Line::Edge);
     for (line, number) in lines.into_iter().zip(0..) {
         let at = Point::new(ROOM, ROOM + LEADING * (f64::from(number) + 0.5));
@@ -68,20 +69,6 @@ pub fn kept(drawing: Drawing, words: &Words) -> Drawing {
 pub(crate) fn too_many_crossings(basket: &Basket) -> Option<Why> {
     let crossings = basket.body.crossings();
     (crossings > CROSSINGS).then_some(Why::Crossings(crossings))
-}
-
-/// A text in lines that fit into the frame.
-fn wrapped(text: &str) -> Vec<String> {
-    let mut lines = vec![String::new()];
-    for word in text.split_whitespace() {
-        let longer = lines.last().map_or_else(String::new, |line| format!("{line} {word}").trim().to_owned());
-        let fits = Label::new(longer.as_str(), Point::ZERO).width() <= WIDTH - 2.0 * ROOM;
-        match lines.last_mut() {
-            Some(line) if fits => *line = longer,
-            _ => lines.push(word.to_owned()),
-        }
-    }
-    lines
 }
 
 #[cfg(test)]

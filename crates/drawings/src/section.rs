@@ -15,15 +15,29 @@ use crate::elevation::Elevation;
 use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
 
-/// Most width of the basket on paper, in mm.
-const WIDTH: f64 = 92.0;
+/// Most width of the whole on paper, in mm: a column of the sheets.
+const COLUMN: f64 = 170.0;
+/// Most widths of the basket on paper, in mm; the first that leaves room for the details is taken.
+const WIDTHS: [f64; 4] = [76.0, 66.0, 50.0, 30.0];
 /// Most height of the basket on paper, in mm.
-const HEIGHT: f64 = 125.0;
+const HEIGHT: f64 = 84.0;
 
-/// The true side of the basket, sized for paper about 175 mm wide.
+/// The true side of the basket, no larger than its place on the sheets, so that its lettering is printed as large
+/// as it is drawn.
 pub fn section(basket: &Basket, words: &Words) -> Drawing {
     let sizes = Sizes::of(basket);
-    let scale = sizes.scale();
+    let [widest, narrower @ ..] = WIDTHS.map(|width| sizes.scale(width));
+    let mut section = to_scale(basket, words, widest, &sizes);
+    for scale in narrower {
+        if section.width() > COLUMN {
+            section = to_scale(basket, words, scale, &sizes);
+        }
+    }
+    section
+}
+
+/// The section to a scale.
+fn to_scale(basket: &Basket, words: &Words, scale: f64, sizes: &Sizes) -> Drawing {
     let args = [
         ("base", Value::Name(words.both(basket.body.base().diameter))),
         ("rim", Value::Name(words.both(Length::mm(2.0 * sizes.rim_radius)))),
@@ -35,8 +49,8 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
     if basket.body.neck().closes() {
         return left_out(&drawing, words, &Why::Nothing);
     }
-    halves(&mut drawing, basket, scale, &sizes);
-    dimensions(&mut drawing, basket, words, scale, &sizes);
+    halves(&mut drawing, basket, scale, sizes);
+    dimensions(&mut drawing, basket, words, scale, sizes);
 
     let right = sizes.rim_radius * scale + 17.5;
     let rim = detail::rim(basket, words);
@@ -69,8 +83,8 @@ impl Sizes {
             rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm(),
         }
     }
-    fn scale(&self) -> f64 {
-        let largest = (WIDTH / (2.0 * self.rim_radius)).min(HEIGHT / (self.top - self.bottom));
+    fn scale(&self, width: f64) -> f64 {
+        let largest = (width / (2.0 * self.rim_radius)).min(HEIGHT / (self.top - self.bottom));
         round_scale(largest)
     }
 }
@@ -137,12 +151,12 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
             both(sizes.top - sizes.bottom),
         ),
     ];
-    let overall = basket.ears.is_some();
+    let overall = basket.in_rim().is_some();
     for dimension in levels.iter().chain(uprights.iter().take(if overall { 3 } else { 2 })) {
         dimension.draw(drawing);
     }
     let mut notes = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale, words)))]);
-    if basket.handle.is_some() {
+    if basket.swing().is_some() {
         notes = format!("{notes}; {}", words.term("drawing-handle-down"));
     }
     drawing.label(Label::new(notes, (left, bottom + 20.0)).sized(Label::SMALL));

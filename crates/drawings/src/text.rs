@@ -2,7 +2,10 @@
 
 use basket::Length;
 use basket::pattern::Units;
+use kurbo::Point;
 use words::Words;
+
+use crate::drawing::Label;
 
 /// A small length in both systems, the reader's own first: `3/32 in (2.4 mm)`.
 pub(crate) fn fine_both(words: &Words, length: Length) -> String {
@@ -24,6 +27,20 @@ pub(crate) fn spread(wanted: &[f64], room: f64) -> Vec<f64> {
             last
         })
         .collect()
+}
+
+/// A text in lines no wider than so many mm in type of this height, even in the widest that may stand in.
+pub(crate) fn wrapped(text: &str, width: f64, size: f64) -> Vec<String> {
+    let mut lines = vec![String::new()];
+    for word in text.split_whitespace() {
+        let longer = lines.last().map_or_else(String::new, |line| format!("{line} {word}").trim().to_owned());
+        let fits = Label::new(longer.as_str(), Point::ZERO).sized(size).reach().width() <= width;
+        match lines.last_mut() {
+            Some(line) if fits => *line = longer,
+            _ => lines.push(word.to_owned()),
+        }
+    }
+    lines
 }
 
 #[cfg(test)]

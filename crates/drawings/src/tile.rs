@@ -7,7 +7,7 @@ use basket::pattern::Units;
 use kurbo::{Point, Rect};
 use words::Words;
 
-use crate::drawing::{Drawing, Label, Line, Tone};
+use crate::drawing::{Drawing, Item, Label, Line, Tone, holds};
 use crate::plain::{Why, left_out};
 
 /// Half the length of a cross's arms, in mm.
@@ -25,8 +25,9 @@ pub struct TileSize {
 }
 
 /// A drawing as tiles of at most this size, row by row. The strip that neighbours share carries, in both, the
-/// same crosses and the letter of the join. A drawing that fits on one page comes back as it is; in the place
-/// of one that would be joined from too many pages stands a plain one that says so.
+/// same crosses and the letter of the join. A label that an edge would cut stands whole in the neighbour, or is
+/// moved in from the edge. A drawing that fits on one page comes back as it is; in the place of one that would be
+/// joined from too many pages stands a plain one that says so.
 pub fn tiles(drawing: &Drawing, size: TileSize, words: &Words) -> Vec<Drawing> {
     let overlap = size.overlap.to_mm();
     let columns = Cuts::of(drawing.frame().x0, drawing.width(), size.width.to_mm(), overlap);
@@ -38,19 +39,42 @@ pub fn tiles(drawing: &Drawing, size: TileSize, words: &Words) -> Vec<Drawing> {
     if count as usize > TILES {
         return vec![left_out(drawing, words, &Why::Tiles(count))];
     }
-    let marked = marked(drawing, &columns, &rows);
+    let windows: Vec<Rect> = (0..rows.count)
+        .flat_map(|row| (0..columns.count).map(move |column| (row, column)))
+        .map(|at| window(&columns, &rows, at))
+        .collect();
+    let mut marked = marked(drawing, &columns, &rows);
+    moved_in(&mut marked, &windows);
     let mut tiles = Vec::new();
-    for row in 0..rows.count {
-        for column in 0..columns.count {
-            let ((x0, x1), (y0, y1)) = (columns.span(column), rows.span(row));
-            let number = tiles.len() + 1;
-            let mut tile = marked.window(Rect::new(x0, y0, x1, y1));
-            tile.name = format!("{}-{number}", drawing.name);
-            tile.title = format!("{} {number}/{count}", drawing.title);
-            tiles.push(tile);
-        }
+    for (window, number) in windows.into_iter().zip(1..) {
+        let mut tile = marked.window(window);
+        tile.name = format!("{}-{number}", drawing.name);
+        tile.title = format!("{} {number}/{count}", drawing.title);
+        tiles.push(tile);
     }
     tiles
+}
+
+/// What the tile of a row and a column shows.
+fn window(columns: &Cuts, rows: &Cuts, (row, column): (u32, u32)) -> Rect {
+    let ((x0, x1), (y0, y1)) = (columns.span(column), rows.span(row));
+    Rect::new(x0, y0, x1, y1)
+}
+
+/// Moves each label that no window would show whole into the one that shows most of it.
+fn moved_in(drawing: &mut Drawing, windows: &[Rect]) {
+    for item in &mut drawing.items {
+        let Item::Label(label) = item else { continue };
+        let bounds = label.bounds();
+        if windows.iter().any(|window| holds(*window, bounds)) {
+            continue;
+        }
+        let shown = |window: &&Rect| window.intersect(bounds).area();
+        let Some(window) = windows.iter().max_by(|a, b| shown(a).total_cmp(&shown(b))) else { continue };
+        let by = |from: f64, to: f64, low: f64, high: f64| (low - from).max(0.0) + (high - to).min(0.0);
+        label.at.x += by(bounds.x0, bounds.x1, window.x0, window.x1);
+        label.at.y += by(bounds.y0, bounds.y1, window.y0, window.y1);
+    }
 }
 
 /// How one side is cut.

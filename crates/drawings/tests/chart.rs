@@ -10,6 +10,8 @@ use words::{Language, Words};
 
 const HARBOUR: &str = include_str!("../../../patterns/harbour-bread-basket.toml");
 const BLUE: [u8; 3] = [0x2b, 0x4c, 0x7e];
+/// The same lightened to 152 of 255 (0.299 R + 0.587 G + 0.114 B), by hand.
+const BLUE_ON_PAPER: [u8; 3] = [0x88, 0x9a, 0xb6];
 
 fn basket(count: u32, weave: WeaveKind, colours: &[&str], rows: u32) -> Basket {
     let catalogue = Catalogue::built_in();
@@ -41,10 +43,10 @@ fn label<'a>(drawing: &'a Drawing, text: &str) -> Option<&'a Label> {
     })
 }
 
-/// Middle of a crossing on a grid of 4 mm or, with many staves, of a share of 180 mm.
+/// Middle of a crossing on a grid of 4 mm or, with many staves, of a share of 130 mm.
 fn middle(basket: &Basket, face: Face, row: u32, stave: u32) -> Point {
     let count = f64::from(basket.body.uprights().count);
-    let square = (180.0 / count).min(4.0);
+    let square = (130.0 / count).min(4.0);
     let from_left = match face {
         Face::Outside => count - f64::from(stave) + 0.5,
         Face::Inside => f64::from(stave) - 0.5,
@@ -64,7 +66,7 @@ fn each_crossing_of_a_grid_shows_what_is_seen() {
                 let blue = basket.body.weave.colour(row, stave, face).colour.rgb == BLUE;
                 let tone = tone_at(&drawing, at);
                 assert_eq!(
-                    tone == Some(Tone::Dyed(BLUE)),
+                    tone == Some(Tone::Dyed(BLUE_ON_PAPER)),
                     blue,
                     "{face:?} row {row} stave {stave}: {tone:?}"
                 );
@@ -89,7 +91,7 @@ fn rows_of_a_true_chart_have_their_true_girth() {
     let drawing = draw(&basket, Face::Outside, ChartKind::True);
     // The ground behind the staves is as wide as each row.
     let ground = drawing.items().iter().find_map(|item| match item {
-        Item::Path { path, tone: Some(Tone::Dark), .. } => Some(path),
+        Item::Path { path, tone: Some(Tone::Mid), .. } => Some(path),
         _ => None,
     });
     let ground = ground.expect("a ground");
@@ -99,7 +101,7 @@ fn rows_of_a_true_chart_have_their_true_girth() {
         (basket.body.form.profile.at(along).radius + face).to_mm() * std::f64::consts::TAU
     };
     let widest = basket.body.weave.each_row.iter().map(|row| girth(row.along)).fold(0.0, f64::max);
-    let scale = 180.0 / widest;
+    let scale = 130.0 / widest;
     for row in &basket.body.weave.each_row {
         let y = -row.along.to_mm() * scale;
         let half = girth(row.along) * scale / 2.0;
@@ -114,11 +116,11 @@ fn rows_of_a_true_chart_have_their_true_girth() {
 fn every_colour_has_a_sample_with_its_own_hatch() {
     let basket = basket(72, WeaveKind::Wale(3), &["natural", "blue", "red"], 6);
     let drawing = draw(&basket, Face::Outside, ChartKind::Grid);
-    for name in ["natural", "blue", "red"] {
+    for name in ["1 natural", "2 blue", "3 red"] {
         assert!(label(&drawing, name).is_some(), "{name}");
     }
     let svg = drawing.to_svg();
-    for colour in ["#d9be8c", "#2b4c7e", "#9d2f2a"] {
+    for colour in ["#d9be8c", "#889ab6", "#c68582"] {
         assert!(svg.contains(colour), "{colour}");
     }
 }

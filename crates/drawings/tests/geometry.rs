@@ -186,10 +186,10 @@ fn the_section_is_true_to_its_scale() {
     let basket = basket(HARBOUR);
     let section = drawings::section(&basket, &words(&basket));
     let levels = strokes(&section, Line::Dimension);
-    // Harbour bread basket is drawn 1 : 2.5.
-    assert!(section.title.contains("1 : 2.5"), "{}", section.title);
+    // Harbour bread basket is drawn 1 : 3.
+    assert!(section.title.contains("1 : 3"), "{}", section.title);
     for size in [basket.body.base().diameter, 2.0 * basket.body.rim().outer_radius(basket.body.uprights())] {
-        let drawn = size.to_mm() / 2.5;
+        let drawn = size.to_mm() / 3.0;
         assert!(levels.iter().any(|line| close(line.p1.x - line.p0.x, drawn)), "no dimension of {drawn} mm");
     }
     let overall = (basket.body.base().thickness

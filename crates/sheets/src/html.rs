@@ -1,4 +1,4 @@
-//! The handout as one page of HTML that needs nothing else: drawings inlined, photographs as data.
+//! A sheet that is told in sections, as one page of HTML that needs nothing else: drawings inlined, photographs as data.
 
 use std::path::Path;
 use std::sync::Arc;
@@ -13,22 +13,28 @@ use crate::error::{Mistake, Position, SheetError};
 use crate::press::Files;
 use crate::templates::Templates;
 
-/// The template, and the name of the page.
-pub(crate) const HANDOUT: &str = "handout.html";
+/// The template of all pages.
+const PAGE: &str = "page.html";
 
-/// Fills the template `handout.html` with the data and drawings that the other templates read.
+/// Fills the template `page.html` with the sections of this sheet, and with the data and drawings that the
+/// other templates read.
 ///
-/// All text is escaped. The template may call `t(id)` for a label, `drawing(name)` for a drawing as
+/// All text is escaped. The template finds the name of the sheet as `sheet` and its sections as `sections`. It
+/// may call `t(id)` for a label, `drawing(name)` for a drawing as
 /// inline SVG and `photo(file)` for a photograph as a data URI.
 ///
 /// # Errors
 /// [`SheetError::Template`] when the template is wrong.
-pub(crate) fn handout(templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
-    let data: serde_json::Value =
+pub(crate) fn page(sheet: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+    let mut data: serde_json::Value =
         serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
-    let text = templates.text(HANDOUT).unwrap_or_default();
+    if let Some(data) = data.as_object_mut() {
+        data.insert("sections".to_owned(), data.get(sheet).cloned().unwrap_or_default());
+        data.insert("sheet".to_owned(), sheet.into());
+    }
+    let text = templates.text(PAGE).unwrap_or_default();
     let page = render(text, &data, files).map_err(|error| SheetError::Template {
-        sheet: HANDOUT.to_owned(),
+        sheet: PAGE.to_owned(),
         mistakes: vec![mistake(text, &error)],
     })?;
     Ok(page.into_bytes())
@@ -61,8 +67,8 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
         let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
         Ok::<_, Error>(Value::from_safe_string(uri))
     });
-    house.add_template(HANDOUT, text)?;
-    house.get_template(HANDOUT)?.render(Value::from_serialize(data))
+    house.add_template(PAGE, text)?;
+    house.get_template(PAGE)?.render(Value::from_serialize(data))
 }
 
 fn nothing(what: &str, name: &str) -> Error {
@@ -73,7 +79,7 @@ fn mistake(text: &str, error: &Error) -> Mistake {
     let start = error.range().map(|range| range.start);
     let before = start.and_then(|start| text.get(..start)).map(|before| before.rsplit('\n').next());
     let column = before.flatten().map_or(1, |line| line.chars().count() + 1);
-    let at = error.line().map(|line| Position { file: HANDOUT.to_owned(), line, column });
+    let at = error.line().map(|line| Position { file: PAGE.to_owned(), line, column });
     let detail = error.detail().map(|detail| format!(": {detail}")).unwrap_or_default();
     Mistake { at, message: format!("{}{detail}", error.kind()), hints: Vec::new() }
 }
@@ -87,7 +93,8 @@ mod tests {
         let data = br#"{ "labels": {}, "figures": {}, "handout": [] }"#;
         let files = Files::from([("data.json".to_owned(), data.to_vec())]);
         let endless = "{% for a in range(90000) %}{% for b in range(90000) %}{% endfor %}{% endfor %}";
-        let error = handout(&Templates::default().with(HANDOUT, endless), &files).expect_err("it has no end");
+        let error =
+            page("handout", &Templates::default().with(PAGE, endless), &files).expect_err("it has no end");
         assert!(error.to_string().contains("fuel"), "{error}");
     }
 
@@ -102,11 +109,11 @@ mod tests {
             ("a\n\n{{ titel }}", 3, "undefined"),
         ];
         for (template, line, part) in cases {
-            let templates = Templates::default().with(HANDOUT, template);
-            let error = handout(&templates, &files).expect_err("it is wrong");
+            let templates = Templates::default().with(PAGE, template);
+            let error = page("handout", &templates, &files).expect_err("it is wrong");
             let SheetError::Template { sheet, mistakes } = &error else { panic!("{error}") };
             let at = mistakes[0].at.as_ref().unwrap_or_else(|| panic!("no place: {error}"));
-            assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (HANDOUT, HANDOUT, line), "{error}");
+            assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (PAGE, PAGE, line), "{error}");
             assert!(error.to_string().contains(part), "{error}");
         }
     }

@@ -21,7 +21,7 @@ interface Item {
 export class FindingsView {
   readonly node: HTMLElement;
   readonly #heading = el("h2", { id: "findings-heading" });
-  readonly #count = el("p", { class: "count", "aria-live": "polite" });
+  readonly #count = el("p", { class: "count" });
   readonly #list = el("ul", { class: "findings" });
   readonly #items = new List<Item>(this.#list, (item) => this.#item(item));
   #open: string | undefined;

@@ -35,7 +35,9 @@ export class CoursesView {
     say(this.#hand, t(chosen ? "bench-courses-take" : "bench-courses-give"));
     attribute(this.#hand, "hidden", !chosen && courses.give.length === 0);
     attribute(this.#add, "hidden", chosen);
+    const held = this.node.contains(document.activeElement);
     while (this.#rows.length > courses.each.length) this.#rows.pop()?.node.remove();
+    if (held && !this.node.contains(document.activeElement)) this.#rows.at(-1)?.focus();
     while (this.#rows.length < courses.each.length) {
       const row = new CourseRow(this.#rows.length, this.context);
       this.#rows.push(row);
@@ -121,6 +123,10 @@ class CourseRow {
 
   open(): void {
     this.#more.open = true;
+  }
+
+  focus(): void {
+    this.#more.querySelector("summary")?.focus();
   }
 
   #button(sign: Sign, act: () => void): HTMLButtonElement {

@@ -98,7 +98,6 @@ export class Bar {
       ...this.#languages(connection.health.value),
     ];
     const list = el("ul", { class: "menu" });
-    const dialog = openDialog(t("bench-more"), "menu-dialog", list);
     fill(
       list,
       ...items.map(({ label, run, language: lang }) => {
@@ -109,6 +108,8 @@ export class Bar {
         return el("li", {}, el("button", { type: "button", class: "quiet", lang, onclick: press }, label));
       }),
     );
+    list.addEventListener("keydown", (event) => walk(event, [...list.querySelectorAll("button")]));
+    const dialog = openDialog(t("bench-more"), "menu-dialog", list);
   }
 
   #languages(health: Health): Item[] {
@@ -126,4 +127,15 @@ function nameOf(button: HTMLButtonElement, name: string, able: boolean): void {
   attribute(button, "aria-label", name);
   attribute(button, "title", name);
   attribute(button, "disabled", !able);
+}
+
+/** The arrow keys go through a list of buttons. */
+function walk(event: KeyboardEvent, buttons: readonly HTMLButtonElement[]): void {
+  const at = buttons.findIndex((button) => button === document.activeElement);
+  const count = buttons.length;
+  const places: Record<string, number> = { ArrowDown: (at + 1) % count, ArrowUp: (at + count - 1) % count, Home: 0, End: count - 1 };
+  const place = places[event.key];
+  if (place === undefined) return;
+  event.preventDefault();
+  buttons[place]?.focus();
 }

@@ -5,7 +5,9 @@ import { icon } from "../dom/icons.ts";
 import { newId } from "../form/context.ts";
 import { t } from "../words/texts.ts";
 
-/** Opens a dialog; it is gone when it is closed. */
+const ASKING = "input:enabled, select:enabled, textarea:enabled, button:enabled, a[href]";
+
+/** Opens a dialog with the focus on what it asks; it is gone when it is closed. */
 export function openDialog(heading: string, kind: string, ...content: Node[]): HTMLDialogElement {
   const id = newId("dialog");
   const close = el(
@@ -18,6 +20,8 @@ export function openDialog(heading: string, kind: string, ...content: Node[]): H
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
+  const asked = content.flatMap((node) => (node instanceof Element ? [...node.querySelectorAll<HTMLElement>(ASKING)] : []))[0];
+  asked?.focus();
   return dialog;
 }
 

@@ -12,6 +12,14 @@ export interface Act {
 export class Notices {
   readonly node = el("div", { class: "notices", role: "status" });
   readonly #known = new Map<string, HTMLElement>();
+  /** Where the focus was before it went to a notice. */
+  #from: Element | null = null;
+
+  constructor() {
+    this.node.addEventListener("focusin", ({ relatedTarget }) => {
+      if (relatedTarget instanceof Element && !this.node.contains(relatedTarget)) this.#from = relatedTarget;
+    });
+  }
 
   /** Says something under a name; a later notice of that name takes its place. */
   tell(name: string, text: string, acts: readonly Act[] = [], weight: "plain" | "grave" = "plain"): void {
@@ -35,8 +43,14 @@ export class Notices {
     this.node.append(notice);
   }
 
+  /** Takes a notice away; the focus, if it was on it, goes back to where it came from. */
   drop(name: string): void {
-    this.#known.get(name)?.remove();
+    const notice = this.#known.get(name);
+    const held = notice?.contains(document.activeElement) ?? false;
+    notice?.remove();
     this.#known.delete(name);
+    if (!held) return;
+    const back = this.#from?.isConnected ? this.#from : document.querySelector("main button, main input");
+    if (back instanceof HTMLElement) back.focus();
   }
 }

@@ -14,6 +14,7 @@ import { GalleryView } from "../views/gallery.ts";
 import { RoundView } from "../views/round/round.ts";
 import { TextView } from "../views/text.ts";
 import { t } from "../words/texts.ts";
+import { Announcer } from "./announcer.ts";
 import { Bar } from "./bar.ts";
 import { light } from "./light.ts";
 import { Notices } from "./notices.ts";
@@ -55,13 +56,13 @@ export class Page {
       new GalleryView("stages", "stage", bench, null),
       new GalleryView("templates", "template", bench, t("bench-templates-hint")),
       new CompareView(bench, () => this.files.list()),
-      new TextView(bench),
+      new TextView(bench, this.notices),
     ]);
     this.#panes = new Panes(body);
     const findings = new FindingsView(bench, (finding) => this.#showPlace(finding), (path) => this.#showField(path));
     const side = el(
       "aside",
-      { class: "side-pane", "aria-label": t("bench-side-pane") },
+      { class: "side-pane", tabindex: 0, "aria-label": t("bench-side-pane") },
       new FiguresView(bench).node,
       findings.node,
       new CutsView(bench).node,
@@ -69,8 +70,8 @@ export class Page {
     const form = el("section", { class: "form-pane", "aria-label": t("bench-form") }, this.#form.node);
     const main = el("main", {}, form, el("section", { class: "view-pane", "aria-label": t("bench-picture") }, this.#tabs.node), side);
     const bar = new Bar({ bench, files: this.files, connection, compare, speak });
-    const foot = el("div", { class: "foot" }, new Worst(bench).node, this.#panes.node);
-    body.append(bar.node, this.notices.node, main, foot);
+    const foot = el("footer", { class: "foot" }, new Worst(bench).node, this.#panes.node);
+    body.append(bar.node, this.notices.node, main, foot, new Announcer(bench).node);
     document.body.replaceChildren(body);
     light.listen(() => {
       round.dye();

@@ -75,6 +75,12 @@ impl Uprights {
         index as u32 + 1
     }
 
+    /// The uprights nearest to the quarters of the way round. Marking them first halves the way over which
+    /// small errors add up (the spread of a sum of independent errors grows with the root of their number).
+    pub fn quarters(&self) -> [u32; 4] {
+        [0.0, 0.25, 0.5, 0.75].map(|turn| self.nearest(turn))
+    }
+
     /// Width of an upright this far along the wall.
     pub fn width_at(&self, along: Length) -> Length {
         let share = (along - self.foot_along) / (self.full_from - self.foot_along).max(LEAST);

@@ -16,7 +16,7 @@ pub(super) fn staves(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette
         plane.rows().flat_map(move |row| row_edge(plane, row, side * plane.girth(row.along) / 2.0))
     };
     let outline = closed(edge(-1.0).chain(edge(1.0).collect::<Vec<_>>().into_iter().rev()));
-    drawing.fill(outline, Tone::Dark);
+    drawing.fill(outline, Tone::Mid);
     let mut shapes = vec![BezPath::new(); palette.colours().count()];
     let mut hatches = shapes.clone();
     for stave in 0..plane.count {
@@ -34,8 +34,8 @@ pub(super) fn staves(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette
         }
     }
     for (index, _) in palette.colours() {
-        fill(drawing, shapes.get(index), palette.shaded(index));
-        fill(drawing, hatches.get(index), palette.ink(index));
+        fill(drawing, shapes.get(index), palette.stave(index));
+        fill(drawing, hatches.get(index), Tone::Black);
     }
 }
 
@@ -64,7 +64,7 @@ pub(super) fn weaving(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palett
         if let Some(shape) = shapes.get(index).filter(|shape| !shape.is_empty()) {
             drawing.shape(shape.clone(), palette.tone(index), Line::Fine);
         }
-        fill(drawing, hatches.get(index), palette.ink(index));
+        fill(drawing, hatches.get(index), Tone::Black);
     }
     if plane.kind == ChartKind::Grid {
         grid(drawing, plane);

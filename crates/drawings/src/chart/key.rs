@@ -9,12 +9,15 @@ use words::Words;
 use super::marks;
 use super::palette::Palette;
 use super::plane::Plane;
-use crate::drawing::{Drawing, Label, Line};
+use crate::drawing::{Drawing, Label, Line, Tone};
+use crate::text::wrapped;
 
 /// Size of a sample, in mm.
 const SAMPLE: (f64, f64) = (7.0, 3.6);
 /// Height of a line of the key, in mm.
-const LINE: f64 = 5.0;
+const LINE: f64 = 4.4;
+/// Least width of a line of text, in mm.
+const LEAST: f64 = 110.0;
 /// Distance between entries, in mm.
 const APART: f64 = 6.0;
 
@@ -24,6 +27,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     let mut pen = Pen { left: bounds.x0, right: bounds.x1, at: Point::new(bounds.x0, bounds.y1 + LINE) };
     for (index, colour) in palette.colours() {
         let name = words.colour(&colour.name);
+        let name = palette.number(index).map_or(name.clone(), |number| format!("{number} {name}"));
         let at = pen.room(SAMPLE.0 * 2.0 + 1.5, &name);
         sample(drawing, palette, index, at);
         drawing.label(Label::new(name, at + Vec2::new(SAMPLE.0 * 2.0 + 1.5, 0.0)).sized(Label::SMALL));
@@ -59,9 +63,10 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         .zip(1_u32..)
         .filter(|(course, _)| course.rows > 0)
         .map(|(course, number)| about(plane, course, number, words));
-    for text in notes.chain(courses) {
+    let width = bounds.width().max(LEAST);
+    for line in notes.chain(courses).flat_map(|text| wrapped(&text, width, Label::SMALL)) {
         let at = pen.line();
-        drawing.label(Label::new(text, at).sized(Label::SMALL));
+        drawing.label(Label::new(line, at).sized(Label::SMALL));
     }
 }
 
@@ -95,11 +100,11 @@ fn sample(drawing: &mut Drawing, palette: &Palette<'_>, index: usize, at: Point)
             at.y + height / 2.0,
         )
     };
-    for (rect, tone) in [(cell(0.0), palette.tone(index)), (cell(1.0), palette.shaded(index))] {
+    for (rect, tone) in [(cell(0.0), palette.tone(index)), (cell(1.0), palette.stave(index))] {
         drawing.shape(rect, tone, Line::Fine);
         let mut hatch = BezPath::new();
         Palette::hatch(index, rect, &mut hatch);
-        drawing.fill(hatch, palette.ink(index));
+        drawing.fill(hatch, Tone::Black);
     }
 }
 

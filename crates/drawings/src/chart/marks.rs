@@ -1,12 +1,14 @@
 //! Numbers, joins, courses and ears round a chart.
 
 use basket::pattern::Way;
-use basket::weave::{Face, Join, Row};
+use basket::weave::{Course, Face, Join, Row};
 use kurbo::{BezPath, Point};
 use words::Words;
 
+use super::palette::Palette;
 use super::plane::Plane;
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
+use crate::text::spread;
 
 /// Distance of numbers from the weaving, in mm.
 const AWAY: f64 = 1.4;
@@ -68,10 +70,11 @@ pub(super) fn staves(drawing: &mut Drawing, plane: &Plane<'_>) {
 }
 
 /// A line where one course ends and the next begins, and its number.
-pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
-    let side = plane.rows().map(|row| plane.girth(row.along) / 2.0).fold(0.0, f64::max) + 9.0;
-    let width = |number: u32| Label::new(number.to_string(), Point::ZERO).width();
+pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<'_>, words: &Words) {
+    let side = plane.rows().map(|row| plane.girth(row.along) / 2.0).fold(0.0, f64::max) + AWAY + 3.0;
+    let width = |number: u32| Label::new(number.to_string(), Point::ZERO).sized(Label::SMALL).width();
     let side = side + width(plane.basket.body.weave.rows);
+    let mut named: Vec<(f64, String)> = Vec::new();
     for (course, number) in plane.basket.body.weave.courses.iter().zip(1_u32..) {
         let of_course = |row: &&Row| row.course == number;
         let (first, last) = (plane.rows().find(of_course), plane.rows().rfind(of_course));
@@ -88,9 +91,27 @@ pub(super) fn courses(drawing: &mut Drawing, plane: &Plane<'_>, words: &Words) {
         };
         drawing.stroke(crate::drawing::open(brace.map(place)), Line::Dimension);
         let text = words.with("drawing-chart-course", &[("number", number.into())]);
-        drawing.label(Label::new(text, (side + 1.2, f64::midpoint(bottom, top))).sized(Label::SMALL));
+        named.push((f64::midpoint(bottom, top), format!("{text}{}", colours(palette, course))));
         start(drawing, plane, first, course.fabric.stave_in(0, 0));
     }
+    // From the top of the chart down.
+    named.reverse();
+    let wanted: Vec<f64> = named.iter().map(|(y, _)| *y).collect();
+    for ((_, text), y) in named.into_iter().zip(spread(&wanted, Label::SMALL * 1.2)) {
+        drawing.label(Label::new(text, (side + 1.2, y)).sized(Label::SMALL));
+    }
+}
+
+/// The numbers of a course's colours in the order of its weavers, such as `: 1, 2`; nothing where all is one colour.
+fn colours(palette: &Palette<'_>, course: &Course) -> String {
+    let of_weavers = course.weavers.iter().flat_map(|weaver| &weaver.colours);
+    let mut numbers: Vec<String> = Vec::new();
+    for number in of_weavers.filter_map(|colour| palette.number(palette.index(colour))) {
+        if !numbers.contains(&number) {
+            numbers.push(number);
+        }
+    }
+    if numbers.is_empty() { String::new() } else { format!(": {}", numbers.join(", ")) }
 }
 
 /// A pointer at the stave where a course begins, unless that is the first.

@@ -22,7 +22,8 @@ use palette::Palette;
 pub use plane::ChartKind;
 use plane::Plane;
 
-/// The weaving of a basket as a chart, at most 180 mm wide and 200 mm high without its numbers and key.
+/// The weaving of a basket as a chart, no wider than a column of the sheets, so that its lettering is printed as
+/// large as it is drawn.
 pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Drawing {
     let plane = Plane::of(basket, face, kind);
     let palette = Palette::of(&basket.body.weave);
@@ -34,7 +35,7 @@ pub fn chart(basket: &Basket, words: &Words, face: Face, kind: ChartKind) -> Dra
     cells::weaving(&mut drawing, &plane, &palette);
     marks::rows(&mut drawing, &plane);
     marks::staves(&mut drawing, &plane);
-    marks::courses(&mut drawing, &plane, words);
+    marks::courses(&mut drawing, &plane, &palette, words);
     marks::beginnings(&mut drawing, &plane);
     marks::joins(&mut drawing, &plane);
     marks::ears(&mut drawing, &plane, words);

@@ -1,4 +1,6 @@
-//! The colours of a chart, each with a hatch of its own, so that they stay apart in black and white.
+//! The colours of a chart, each with a hatch and a number of its own, so that they stay apart in black and white.
+//!
+//! Dark dyes are lightened until black marks are seen on them: a printer without colour makes them all one grey.
 
 use basket::Colour;
 use basket::weave::Weave;
@@ -6,10 +8,10 @@ use kurbo::{BezPath, Point, Rect};
 
 use crate::drawing::{Tone, closed};
 
-/// How a stave is darkened beside a weaver of the same colour: it lies back.
-const SHADE: f64 = 0.84;
-/// A colour of less light than this is hatched in white.
-const DARK: f64 = 130.0;
+/// By how much of the way to white a stave is lighter than a weaver of the same colour.
+const PALE: f64 = 0.6;
+/// Least lightness of a weaver, of 255. Black on this has a contrast of 7 : 1 (WCAG 2.2, relative luminance 0.31).
+const LEAST_LIGHT: f64 = 152.0;
 
 /// What marks each crossing of a colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,28 +65,31 @@ impl<'a> Palette<'a> {
         self.colours.iter().position(|known| *known == colour).unwrap_or(0)
     }
 
+    /// The number by which a colour is named beside the chart, from 1; none where there is only one.
+    pub(super) fn number(&self, index: usize) -> Option<String> {
+        (self.colours.len() > 1).then(|| (index + 1).to_string())
+    }
+
+    /// Where a weaver is seen.
     pub(super) fn tone(&self, index: usize) -> Tone {
-        Tone::Dyed(self.colours.get(index).map_or(Colour::natural().rgb, |colour| colour.rgb))
-    }
-
-    /// The same where a stave is seen.
-    pub(super) fn shaded(&self, index: usize) -> Tone {
-        Tone::Dyed(self.tone(index).rgb().map(|part| (f64::from(part) * SHADE) as u8))
-    }
-
-    pub(super) fn ink(&self, index: usize) -> Tone {
-        let [red, green, blue] = self.tone(index).rgb().map(f64::from);
+        let rgb = self.colours.get(index).map_or(Colour::natural().rgb, |colour| colour.rgb);
+        let [red, green, blue] = rgb.map(f64::from);
         // Lightness as the eye weighs it (Rec. 601).
         let light = 0.299 * red + 0.587 * green + 0.114 * blue;
-        if light < DARK { Tone::White } else { Tone::Black }
+        Tone::Dyed(toward_white(rgb, (LEAST_LIGHT - light) / (255.0 - light).max(1.0)))
+    }
+
+    /// Where a stave is seen.
+    pub(super) fn stave(&self, index: usize) -> Tone {
+        Tone::Dyed(toward_white(self.tone(index).rgb(), PALE))
     }
 
     /// The hatch of a colour within a crossing.
     pub(super) fn hatch(index: usize, cell: Rect, into: &mut BezPath) {
         let hatch = HATCHES.get(index % HATCHES.len()).copied().unwrap_or(Hatch::None);
         // Strokes stay as thin as the crossing allows.
-        let thin = (cell.width().min(cell.height()) * 0.07).clamp(0.03, 0.3);
-        let inner = cell.inset((-cell.width() * 0.22, -cell.height() * 0.22));
+        let thin = (cell.width().min(cell.height()) * 0.09).clamp(0.06, 0.3);
+        let inner = cell.inset((-cell.width() * 0.14, -cell.height() * 0.14));
         let (middle, left, right) = (cell.center(), inner.x0, inner.x1);
         let mut stroke = |from: Point, to: Point| into.extend(bar(from, to, thin));
         match hatch {
@@ -108,6 +113,12 @@ impl<'a> Palette<'a> {
             }
         }
     }
+}
+
+/// A colour moved by a share of the way to white; a share below nothing leaves it as it is.
+fn toward_white(rgb: [u8; 3], share: f64) -> [u8; 3] {
+    let share = share.clamp(0.0, 1.0);
+    rgb.map(|part| (f64::from(part) + (255.0 - f64::from(part)) * share).round() as u8)
 }
 
 /// A stroke as a filled bar.

@@ -5,9 +5,9 @@ use basket::{Basket, Length};
 use kurbo::Rect;
 
 /// Longest side of the weaving on paper, in mm.
-const WIDTH: f64 = 180.0;
+const WIDTH: f64 = 130.0;
 /// Most height of the weaving on paper, in mm.
-const HEIGHT: f64 = 200.0;
+const HEIGHT: f64 = 140.0;
 /// More staves or rows than this are not drawn.
 const MOST: u32 = 1000;
 /// Largest side of a crossing on a grid, in mm.

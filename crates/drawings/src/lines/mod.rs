@@ -8,6 +8,7 @@ mod both;
 mod buffer;
 mod camera;
 mod contour;
+pub(crate) mod hue;
 mod light;
 mod outline;
 mod problem;
@@ -136,9 +137,12 @@ fn tones(scene: &Scene<'_>, buffer: &Buffer, looks: &[PartStyle]) -> Vec<(BezPat
     let cell = light::cell();
     let least = LEAST_PATCH / (cell * scene.camera.pixel).powi(2);
     let place = |x: f64, y: f64| scene.camera.paper((x * cell) as f32, (y * cell) as f32);
+    let common = classes.most_common().filter(|_| palette.len() > 1);
+    let common = common.and_then(|class| palette.get(usize::from(class) - 1));
+    let ground = common.map(|tone| (classes.whole().regions(1, least, place), *tone));
     let regions = palette.iter().zip(1..=u8::MAX);
     let regions = regions.map(|(tone, class)| (classes.regions(class, least, place), *tone));
-    regions.filter(|(path, _)| !path.elements().is_empty()).collect()
+    ground.into_iter().chain(regions).filter(|(path, _)| !path.elements().is_empty()).collect()
 }
 
 fn lines(

@@ -21,6 +21,24 @@ impl Classes {
         inside && self.cells[y as usize * self.width + x as usize] == class
     }
 
+    /// The class of most cells, if any has one.
+    pub(crate) fn most_common(&self) -> Option<u8> {
+        let mut counts = [0_usize; 256];
+        for class in self.cells.iter().filter(|class| **class > 0) {
+            counts[usize::from(*class)] += 1;
+        }
+        (1..=u8::MAX)
+            .filter(|class| counts[usize::from(*class)] > 0)
+            .max_by_key(|class| counts[usize::from(*class)])
+    }
+
+    /// The same raster with all classes as one: what lies under them all, so that nothing shines through where
+    /// small regions are left out and where the smoothed outlines of neighbours part.
+    pub(crate) fn whole(&self) -> Self {
+        let cells = self.cells.iter().map(|class| u8::from(*class > 0)).collect();
+        Self { width: self.width, height: self.height, cells }
+    }
+
     /// All regions of a class as one path in units of cells, to be filled by the nonzero rule: holes
     /// run the other way. Regions that would enclose less than `least` cells are left out.
     pub(crate) fn regions(&self, class: u8, least: f64, place: impl Fn(f64, f64) -> Point) -> BezPath {

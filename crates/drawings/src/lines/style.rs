@@ -3,7 +3,7 @@
 use basket::Piece;
 
 use crate::drawing::{Line, Tone};
-use crate::lines::PictureError;
+use crate::lines::{PictureError, hue};
 use crate::solid::Part;
 
 /// Least side of a picture, in mm.
@@ -45,7 +45,7 @@ pub struct Style<'a> {
 }
 
 impl Style<'_> {
-    /// Lines and light tones, to fit into this many mm of paper.
+    /// Lines and true colours, to fit into this many mm of paper.
     pub const fn print(width: f64, height: f64) -> Self {
         Self { width, height, clear: 0.2, density: 14.0, outline: Line::Outline, look: &print }
     }
@@ -81,14 +81,8 @@ fn plain(part: &Part) -> PartStyle {
     PartStyle { edge: Some(edge), lit: None, shaded: None }
 }
 
-/// The same with tones: the weaving stays white, so that it stands out from staves and wood.
+/// The same in the parts' true colours.
 fn print(part: &Part) -> PartStyle {
-    let (lit, shaded) = match part.piece.sort() {
-        Piece::Weaving | Piece::Lashing => (None, Some(Tone::Pale)),
-        Piece::Uprights => (Some(Tone::Pale), Some(Tone::Pale)),
-        Piece::Mould => (Some(Tone::Light), Some(Tone::Light)),
-        Piece::Band | Piece::Pins | Piece::Rivets | Piece::Washers => (Some(Tone::Light), Some(Tone::Mid)),
-        _ => (None, Some(Tone::Light)),
-    };
+    let [lit, shaded] = hue::own(part).map(Some);
     PartStyle { lit, shaded, ..plain(part) }
 }

@@ -18,6 +18,7 @@ pub(super) enum PartGroup {
     StavesShaved,
     StavesTrimmed,
     Band,
+    BandOnRows,
     Rows,
     Ears,
     RingsReady,
@@ -34,7 +35,7 @@ impl PartGroup {
     pub(super) const COUNT: usize = Self::ALL.len();
 
     /// All of them, from the base upward.
-    const ALL: [Self; 17] = [
+    const ALL: [Self; 18] = [
         Self::Base,
         Self::Screw,
         Self::Plug,
@@ -43,6 +44,7 @@ impl PartGroup {
         Self::StavesShaved,
         Self::StavesTrimmed,
         Self::Band,
+        Self::BandOnRows,
         Self::Rows,
         Self::Ears,
         Self::RingsReady,
@@ -84,12 +86,17 @@ impl PartGroup {
             Self::StavesTrimmed | Self::Pins => from(Stage::Pinned),
             // Ears are laid on under the band, which is put back on over them.
             Self::Band => between(Stage::StavesSet, Stage::Woven) && stage != Stage::EarsSet,
+            // A woven basket dries banded.
+            Self::BandOnRows => stage == Stage::Woven,
             Self::Rows => from(Stage::FirstRows),
             Self::Ears => from(Stage::EarsSet),
             Self::RingsReady => stage == Stage::RingsMade && basket.body.rim().hoops == HoopWay::Rings,
             Self::Hoops => from(Stage::RimClamped),
             Self::Clamps => stage == Stage::RimClamped,
             Self::Filler | Self::Lashing => from(Stage::Lashed),
+            Self::Handle if basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_some()) => {
+                from(Stage::EarsSet)
+            }
             Self::Handle => from(Stage::Handled),
         }
     }

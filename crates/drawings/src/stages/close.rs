@@ -172,7 +172,9 @@ fn both_sides(
         let frame = drawing.frame();
         both.add(drawing, Point::new(left, 0.0) - frame.origin());
         let place = Point::new(left + frame.width() / 2.0, frame.height() + 2.6);
-        both.label(Label::new(studio.words.term(id), place).middle());
+        if studio.lettered {
+            both.label(Label::new(studio.words.term(id), place).middle());
+        }
     }
     both.frame = Rect::new(0.0, 0.0, SIZE[0], HALF[1] + 5.0);
     Some((both, rows))
@@ -193,6 +195,9 @@ pub(super) fn join(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     )
     .ok()?;
     let mut drawing = framed(drawing);
+    if !studio.lettered {
+        return Some((drawing, join.row));
+    }
     let frame = drawing.frame();
     for stave in join.start_behind..=join.cut_over {
         let at = parts::find(&parts, Piece::Upright(stave))

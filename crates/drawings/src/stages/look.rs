@@ -1,20 +1,15 @@
 //! How parts look in the drawings of the making.
 //!
-//! Black and white: what a step adds is darker than what was there before; weaving stays white
-//! between staves of a light tone, unless it is dyed.
+//! Each part has its own colour, dyed or not; what a step adds is deeper than what was there before, so that it
+//! stands out in black and white too.
 
 use crate::drawing::{Line, Tone};
-use crate::lines::PartStyle;
+use crate::lines::{PartStyle, hue};
 use crate::solid::Part;
-use basket::piece::{FloorPart, Piece};
+use basket::piece::Piece;
 
-/// Cane darker than this (as the eye weighs it, of 255) is dyed and gets a tone.
-const DYED: f64 = 140.0;
-/// Dyed cane darker than this gets a deep tone.
-const DEEP: f64 = 80.0;
-
-fn look(edge: Line, lit: impl Into<Option<Tone>>, shaded: impl Into<Option<Tone>>) -> PartStyle {
-    PartStyle { edge: Some(edge), lit: lit.into(), shaded: shaded.into() }
+fn look(edge: Line, [lit, shaded]: [Tone; 2]) -> PartStyle {
+    PartStyle { edge: Some(edge), lit: Some(lit), shaded: Some(shaded) }
 }
 
 /// A picture of the whole, fine enough for the width of a column.
@@ -23,56 +18,23 @@ pub(crate) fn whole(part: &Part) -> PartStyle {
         part.piece.sort(),
         Piece::Weaving | Piece::Lashing | Piece::Uprights | Piece::Pins | Piece::Washers
     );
-    toned(part, if fine { Line::Fine } else { Line::Edge })
+    look(if fine { Line::Fine } else { Line::Edge }, hue::own(part))
 }
 
 /// A picture from close by.
 pub(super) fn close(part: &Part) -> PartStyle {
-    toned(part, Line::Edge)
-}
-
-fn toned(part: &Part, edge: Line) -> PartStyle {
-    match part.piece.sort() {
-        Piece::Weaving | Piece::Lashing => match dyed(part) {
-            Some(tone) => look(edge, tone, tone),
-            None => look(edge, None, Tone::Pale),
-        },
-        Piece::Uprights => look(edge, Tone::Pale, Tone::Pale),
-        Piece::Mould => look(edge, Tone::Light, Tone::Light),
-        Piece::Band => look(edge, Tone::Mid, Tone::Mid),
-        Piece::Pins | Piece::Rivets | Piece::Washers | Piece::Floor(FloorPart::Screw) | Piece::Clamps => {
-            look(edge, Tone::Light, Tone::Mid)
-        }
-        _ => look(edge, None, None),
-    }
-}
-
-/// The tone of dyed cane; none for cane of its own colour.
-fn dyed(part: &Part) -> Option<Tone> {
-    let [red, green, blue] = part.colour.map(f64::from);
-    // Lightness as the eye weighs it (ITU-R BT.601).
-    let light = 0.299 * red + 0.587 * green + 0.114 * blue;
-    if light < DEEP { Some(Tone::Dark) } else { (light < DYED).then_some(Tone::Mid) }
+    look(Line::Edge, hue::own(part))
 }
 
 fn marked(part: &Part, kinds: &[Piece], edge: fn(&Part) -> PartStyle) -> PartStyle {
     let own = edge(part);
+    if !kinds.contains(&part.piece.sort()) {
+        return own;
+    }
     let small = matches!(part.piece.sort(), Piece::Lashing | Piece::Pins | Piece::Rivets | Piece::Washers);
-    if kinds.contains(&part.piece.sort()) {
-        // Light and shade on large bent pieces would part them in patches.
-        look(own.edge.unwrap_or(Line::Edge), Tone::Light, if small { Tone::Mid } else { Tone::Light })
-    } else if small {
-        PartStyle { lit: None, shaded: Some(Tone::Pale), ..own }
-    } else {
-        own
-    }
-}
-
-pub(super) fn base(part: &Part) -> PartStyle {
-    match part.piece.sort() {
-        Piece::Floor(FloorPart::Disc) => look(Line::Edge, None, None),
-        _ => whole(part),
-    }
+    let [lit, shaded] = hue::deep(part);
+    // Light and shade on large bent pieces would part them in patches.
+    look(own.edge.unwrap_or(Line::Edge), [lit, if small { shaded } else { lit }])
 }
 
 pub(super) fn ears(part: &Part) -> PartStyle {
@@ -84,10 +46,7 @@ pub(super) fn hoops(part: &Part) -> PartStyle {
 }
 
 pub(super) fn clamps(part: &Part) -> PartStyle {
-    match part.piece.sort() {
-        Piece::Clamps => look(Line::Edge, None, Tone::Mid),
-        _ => hoops(part),
-    }
+    marked(part, &[Piece::OuterHoop, Piece::InnerHoop, Piece::Clamps], whole)
 }
 
 pub(super) fn pins(part: &Part) -> PartStyle {
@@ -121,7 +80,8 @@ pub(super) fn close_pins(part: &Part) -> PartStyle {
 /// Wraps light, tails dark.
 pub(super) fn close_lashing(part: &Part) -> PartStyle {
     if matches!(part.piece, Piece::Tail(_)) {
-        return look(Line::Edge, Tone::Mid, Tone::Mid);
+        let [_, deep] = hue::deep(part);
+        return look(Line::Edge, [deep, deep]);
     }
     marked(part, &[Piece::Lashing], close)
 }
@@ -130,11 +90,12 @@ pub(super) fn close_rivet(part: &Part) -> PartStyle {
     marked(part, &[Piece::Ears, Piece::Rivets, Piece::Washers], close)
 }
 
-/// The new strand light, the spent one dark.
+/// The spent strand deep, the new one between it and the rows.
 pub(super) fn join(part: &Part, spent: Piece, new: Piece) -> PartStyle {
+    let [lit, deep] = hue::deep(part);
     match part.piece {
-        piece if piece == spent => look(Line::Edge, Tone::Mid, Tone::Mid),
-        piece if piece == new => look(Line::Edge, Tone::Light, Tone::Light),
+        piece if piece == spent => look(Line::Edge, [deep, deep]),
+        piece if piece == new => look(Line::Edge, [lit, lit]),
         Piece::Row { .. } => whole(part),
         _ => close(part),
     }

@@ -13,8 +13,9 @@ mod whole;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 use basket::Basket;
+use basket::fittings::Handle;
 use basket::message::Value;
-use basket::pattern::EarWay;
+use basket::pattern::{EarWay, HandleJoint};
 use words::Words;
 
 use crate::drawing::Drawing;
@@ -30,12 +31,17 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
     plates
 }
 
-/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in black,
-/// white and greys. None where the basket has not what it would show; one that cannot be drawn says so.
+/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in its
+/// true colours. None where the basket has not what it would show; one that cannot be drawn says so.
 ///
 /// Its title is its caption.
 pub fn stage_drawing(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
     drawing(&Studio::of(basket, words), plate)
+}
+
+/// The same without any lettering, to be enlarged until it is read from across a room.
+pub fn unlettered(basket: &Basket, words: &Words, plate: Plate) -> Option<Drawing> {
+    drawing(&Studio { lettered: false, ..Studio::of(basket, words) }, plate)
 }
 
 /// All drawings of the making that a basket has, in making order, each as from [`stage_drawing`]. They
@@ -105,10 +111,23 @@ fn named(basket: &Basket, words: &Words, (plate, rows): (Plate, u32)) -> Drawing
         (Plate::EarsSet, Some(EarWay::AsStave)) => "ears-as-staves",
         _ => plate.name(),
     };
-    let id = format!("plate-{name}");
+    let id = format!("plate-{name}{}", variant(basket, plate));
     let args = args(basket, rows);
     let alt = words.with(&format!("{id}.alt"), &args);
     Drawing::new(plate.figure(), words.with(&id, &args), alt)
+}
+
+/// What tells the caption of a handle's joint from that of another.
+fn variant(basket: &Basket, plate: Plate) -> &'static str {
+    match (plate, &basket.handle) {
+        (Plate::Handled | Plate::EarWithRivet, Some(Handle::Knobs(_))) => "-knob",
+        (Plate::EarWithRivet, Some(Handle::Swing(swing))) => match swing.joint {
+            HandleJoint::Outside => "",
+            HandleJoint::Slot => "-slot",
+            HandleJoint::Between => "-between",
+        },
+        _ => "",
+    }
 }
 
 /// What captions and descriptions may mention.
@@ -127,7 +146,7 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("clamps", crate::solid::clamps(basket).into()),
         ("pins", basket.body.pins().count().into()),
         ("wraps", basket.body.lashing().wraps.into()),
-        ("first-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[0].stave).into()),
-        ("second-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[1].stave).into()),
+        ("first-ear", basket.in_rim().map_or(0, |ears| ears.each[0].stave).into()),
+        ("second-ear", basket.in_rim().map_or(0, |ears| ears.each[1].stave).into()),
     ]
 }

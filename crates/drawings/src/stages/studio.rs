@@ -9,6 +9,8 @@ use crate::solid::{Detail, PartCache};
 pub(super) struct Studio<'a> {
     pub(super) basket: &'a Basket,
     pub(super) words: &'a Words,
+    /// Whether parts are named in the drawings.
+    pub(super) lettered: bool,
     /// The parts as small drawings of the whole show them.
     pub(super) far: PartCache<'a>,
     /// The parts as seen from close by, or large on a cover.
@@ -18,6 +20,6 @@ pub(super) struct Studio<'a> {
 impl<'a> Studio<'a> {
     pub(super) fn of(basket: &'a Basket, words: &'a Words) -> Self {
         let [far, near] = [Detail::Column, Detail::Full].map(|detail| PartCache::of(basket, detail));
-        Self { basket, words, far, near }
+        Self { basket, words, lettered: true, far, near }
     }
 }

@@ -37,13 +37,14 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
         _ => upright,
     };
     match plate {
-        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::base),
+        Plate::BaseOnMould => (Stage::BaseOnMould, foot_up, look::whole),
         Plate::StavesSet => (Stage::StavesSet, foot_up, look::whole),
         Plate::FirstRows => (Stage::FirstRows, on_mould, look::whole),
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, ears_from, look::ears),
         Plate::RingsMade => (Stage::RingsMade, upright, look::hoops),
+        Plate::HandleSet => (Stage::EarsSet, upright, look::handle),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
         Plate::Pinned => (Stage::Pinned, upright, look::pins),

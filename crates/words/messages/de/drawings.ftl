@@ -23,6 +23,7 @@ drawing-base-plan-description = Der Holzboden, Durchmesser { $diameter }, von un
 drawing-base-disc = Bodenscheibe
 drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
 drawing-screw-hole = Schraubenloch { $length }
+drawing-base-strips = Streifen: { $woods }
 drawing-groove-deep = Nut { $length } tief
 drawing-plan-pins = Stift
 drawing-plan-key = Stifte, Ohren und Schäftungen sitzen am Rand, in diesen Richtungen
@@ -87,6 +88,14 @@ drawing-chart-join-outside = alter Faden endet vor dieser Stake
 drawing-chart-join-inside = neuer Faden beginnt hinter dieser Stake
 drawing-chart-to-left = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.
 drawing-chart-to-right = Der Korb steht auf dem Boden; von innen gesehen zählen die Staken nach rechts. Links in jedem Muster: Flechtfaden; rechts: Stake.
+
+drawing-moves = Die Züge von Abschnitt { $number }: { $weave }
+drawing-moves-description = Einige Staken von außen, die Form steht mit dem Boden nach oben, und { $weavers ->
+        [one] der Flechtfaden
+       *[other] die { $weavers } Flechtfäden
+    } von Abschnitt { $number } ({ $weave }): Wo ein Band die Stake verdeckt, geht der Faden darüber, wo die Stake das Band verdeckt, darunter. Die Reihen oder, wo Fäden umeinander gedreht werden, die Züge sind in ihrer Folge nummeriert.
+drawing-moves-laid = Ziffern am Rand: Reihen in ihrer Folge. Die Form steht mit dem Boden nach oben; die nächste Reihe liegt darunter.
+drawing-moves-twisted = Buchstaben: Fäden. Ziffern: die Züge in ihrer Folge; bei jedem kommt der unten genannte Faden hinter allen anderen hervor, geht vor den Staken auf seinem Weg und hinter dieser vorbei.
 
 drawing-timeline = Die Tage vor der Vorführung
 drawing-timeline-description = Eine Zeile für jedes von { $samples } Mustern über { $days ->

@@ -23,6 +23,7 @@ drawing-base-plan-description = The wooden base, { $diameter } across, seen from
 drawing-base-disc = Base disc
 drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
 drawing-screw-hole = screw hole { $length }
+drawing-base-strips = strips: { $woods }
 drawing-groove-deep = groove { $length } deep
 drawing-plan-pins = pin
 drawing-plan-key = pins, ears and scarfs stand at the rim, in these directions
@@ -87,6 +88,14 @@ drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
 drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
+
+drawing-moves = The moves of course { $number }: { $weave }
+drawing-moves-description = A few staves from outside, with the mould standing base up, and { $weavers ->
+        [one] the weaver
+       *[other] the { $weavers } weavers
+    } of course { $number } ({ $weave }): where a band covers a stave the weaver goes over it, where the stave covers the band it goes under. The rows, or where weavers are twisted the moves, are numbered in their order.
+drawing-moves-laid = Numbers at the side: rows in their order. The mould stands base up; the next row lies below.
+drawing-moves-twisted = Letters: weavers. Numbers: the moves in their order; at each, the weaver named below comes from behind all others, goes in front of the staves on its way and behind this one.
 
 drawing-timeline = The days before the show
 drawing-timeline-description = A row for each of { $samples } samples over { $days ->

@@ -1,4 +1,4 @@
-//! Cutting, the base on the mould, the staves in the groove.
+//! Cutting, and the staves in the groove.
 
 use super::stage::Stage;
 use super::step::Step;
@@ -48,29 +48,6 @@ fn count_of(basket: &Basket, id: &'static str) -> Message {
         .with("length", staves.length)
 }
 
-pub(super) fn base(basket: &Basket) -> Step {
-    Step::new(StepKind::Base, Stage::BaseOnMould)
-        .say_if(!basket.ready.has(Ready::Base), || Message::new("step-base-text-sand"))
-        .say(
-            Message::new("step-base-text-screw")
-                .with("diameter", basket.body.base().diameter)
-                .with("hole", basket.body.base().screw_hole),
-        )
-        .say(
-            Message::new("step-base-text-mark")
-                .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(quarters(basket))),
-        )
-        .work(basket.hand.pace.mount_base)
-        .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
-}
-
-/// The staves nearest to the quarters of the round. Marking them first halves the way over which
-/// small errors add up (the spread of a sum of independent errors grows with the root of their number).
-fn quarters(basket: &Basket) -> [u32; 4] {
-    [0.0, 0.25, 0.5, 0.75].map(|turn| basket.body.uprights().nearest(turn))
-}
-
 pub(super) fn staves(basket: &Basket) -> Step {
     let staves = basket.body.staves();
     let face = match staves.oval_side {
@@ -82,7 +59,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
             Message::new("step-staves-text-set")
-                .with("quarters", numbers(quarters(basket)))
+                .with("quarters", numbers(basket.body.uprights().quarters()))
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )
