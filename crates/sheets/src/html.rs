@@ -13,28 +13,30 @@ use crate::error::{Mistake, Position, SheetError};
 use crate::press::Files;
 use crate::templates::Templates;
 
-/// The template, and the name of the page.
+/// The template of the handout, and the name of its page.
 pub(crate) const HANDOUT: &str = "handout.html";
+/// The same of the demonstration sheet.
+pub(crate) const DEMONSTRATION: &str = "demonstration.html";
 
-/// Fills the template `handout.html` with the data and drawings that the other templates read.
+/// Fills a template such as `handout.html` with the data and drawings that the other templates read.
 ///
 /// All text is escaped. The template may call `t(id)` for a label, `drawing(name)` for a drawing as
 /// inline SVG and `photo(file)` for a photograph as a data URI.
 ///
 /// # Errors
 /// [`SheetError::Template`] when the template is wrong.
-pub(crate) fn handout(templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+pub(crate) fn page(name: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
     let data: serde_json::Value =
         serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
-    let text = templates.text(HANDOUT).unwrap_or_default();
-    let page = render(text, &data, files).map_err(|error| SheetError::Template {
-        sheet: HANDOUT.to_owned(),
-        mistakes: vec![mistake(text, &error)],
+    let text = templates.text(name).unwrap_or_default();
+    let page = render((name, text), &data, files).map_err(|error| SheetError::Template {
+        sheet: name.to_owned(),
+        mistakes: vec![mistake((name, text), &error)],
     })?;
     Ok(page.into_bytes())
 }
 
-fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String, Error> {
+fn render((name, text): (&str, &str), data: &serde_json::Value, files: &Files) -> Result<String, Error> {
     let mut house = Environment::new();
     house.set_undefined_behavior(UndefinedBehavior::Strict);
     house.set_trim_blocks(true);
@@ -61,19 +63,19 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
         let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
         Ok::<_, Error>(Value::from_safe_string(uri))
     });
-    house.add_template(HANDOUT, text)?;
-    house.get_template(HANDOUT)?.render(Value::from_serialize(data))
+    house.add_template(name, text)?;
+    house.get_template(name)?.render(Value::from_serialize(data))
 }
 
 fn nothing(what: &str, name: &str) -> Error {
     Error::new(ErrorKind::InvalidOperation, format!("there is no {what} `{name}`"))
 }
 
-fn mistake(text: &str, error: &Error) -> Mistake {
+fn mistake((name, text): (&str, &str), error: &Error) -> Mistake {
     let start = error.range().map(|range| range.start);
     let before = start.and_then(|start| text.get(..start)).map(|before| before.rsplit('\n').next());
     let column = before.flatten().map_or(1, |line| line.chars().count() + 1);
-    let at = error.line().map(|line| Position { file: HANDOUT.to_owned(), line, column });
+    let at = error.line().map(|line| Position { file: name.to_owned(), line, column });
     let detail = error.detail().map(|detail| format!(": {detail}")).unwrap_or_default();
     Mistake { at, message: format!("{}{detail}", error.kind()), hints: Vec::new() }
 }
@@ -87,7 +89,8 @@ mod tests {
         let data = br#"{ "labels": {}, "figures": {}, "handout": [] }"#;
         let files = Files::from([("data.json".to_owned(), data.to_vec())]);
         let endless = "{% for a in range(90000) %}{% for b in range(90000) %}{% endfor %}{% endfor %}";
-        let error = handout(&Templates::default().with(HANDOUT, endless), &files).expect_err("it has no end");
+        let error =
+            page(HANDOUT, &Templates::default().with(HANDOUT, endless), &files).expect_err("it has no end");
         assert!(error.to_string().contains("fuel"), "{error}");
     }
 
@@ -103,7 +106,7 @@ mod tests {
         ];
         for (template, line, part) in cases {
             let templates = Templates::default().with(HANDOUT, template);
-            let error = handout(&templates, &files).expect_err("it is wrong");
+            let error = page(HANDOUT, &templates, &files).expect_err("it is wrong");
             let SheetError::Template { sheet, mistakes } = &error else { panic!("{error}") };
             let at = mistakes[0].at.as_ref().unwrap_or_else(|| panic!("no place: {error}"));
             assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (HANDOUT, HANDOUT, line), "{error}");

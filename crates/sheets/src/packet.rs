@@ -64,13 +64,15 @@ pub fn packet(
 ) -> Result<Vec<PacketFile>, SheetError> {
     let files = files(draft, words, options)?;
     let (sheets, page) = thread::scope(|scope| {
-        let page = scope.spawn(|| html::handout(&options.templates, &files));
+        let page = scope.spawn(|| html::page(html::HANDOUT, &options.templates, &files));
         let sheets = set(&files, options, progress);
         (sheets, page.join().unwrap_or_else(|panic| resume_unwind(panic)))
     });
     let pdfs = sheets?.into_iter().zip(SHEETS);
     let mut packet: Vec<_> = pdfs.map(|(bytes, (_, name))| PacketFile { name, bytes }).collect();
     packet.push(PacketFile { name: html::HANDOUT, bytes: page? });
+    let plan = html::page(html::DEMONSTRATION, &options.templates, &files)?;
+    packet.push(PacketFile { name: html::DEMONSTRATION, bytes: plan });
     packet.extend(data(draft, words)?);
     Ok(packet)
 }

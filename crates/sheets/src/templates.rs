@@ -2,13 +2,17 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 7] = [
+const BUILT_IN: [(&str, &str); 11] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
+    ("demonstration.html", include_str!("../templates/demonstration.html")),
     ("demonstration.typ", include_str!("../templates/demonstration.typ")),
     ("handout.html", include_str!("../templates/handout.html")),
     ("handout.typ", include_str!("../templates/handout.typ")),
     ("bench-card.typ", include_str!("../templates/bench-card.typ")),
+    ("poster.typ", include_str!("../templates/poster.typ")),
+    ("proposal.html", include_str!("../templates/proposal.html")),
+    ("proposal.typ", include_str!("../templates/proposal.typ")),
     ("templates.typ", include_str!("../templates/templates.typ")),
 ];
 

@@ -9,5 +9,7 @@ mod german;
 mod handout;
 mod html;
 mod pdf;
+mod tags;
 mod true_size;
+mod wall;
 mod whole;

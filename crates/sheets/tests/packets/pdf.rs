@@ -65,7 +65,7 @@ pub(crate) fn assert_demonstration(pdf: &[u8]) {
         "2 days before",
         "The day before",
         "At the show",
-        "Tools for the next steps",
+        "Next comes",
     ] {
         let at = said[from..].find(part).unwrap_or_else(|| panic!("{part} in its place: {said}"));
         from += at;

@@ -78,7 +78,7 @@ pub(super) struct Args {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum PaperArg {
+pub(super) enum PaperArg {
     /// 8 1/2 × 11 in.
     Letter,
     /// 210 × 297 mm.
@@ -125,7 +125,8 @@ fn plain_name(title: &str) -> String {
 
 fn files(args: &Args, draft: &Draft, words: &Words, photos: Photos) -> Result<Vec<PacketFile>, Failure> {
     let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
-    let options = Options { paper: paper(args, &draft.basket), templates, photos, show: show(args) };
+    let options =
+        Options { paper: paper(args.paper, draft.basket.units), templates, photos, show: show(args) };
     let progress = Progress::begin();
     Ok(if args.no_sheets {
         sheets::data(draft, words)?
@@ -149,8 +150,9 @@ fn show(args: &Args) -> Show {
     }
 }
 
-fn paper(args: &Args, basket: &Basket) -> Paper {
-    match (args.paper, basket.units) {
+/// The paper asked for, else that of the units.
+pub(super) fn paper(wanted: Option<PaperArg>, units: Units) -> Paper {
+    match (wanted, units) {
         (Some(PaperArg::Letter), _) | (None, Units::Inches) => Paper::Letter,
         (Some(PaperArg::A4), _) | (None, Units::Millimetres) => Paper::A4,
     }

@@ -13,6 +13,8 @@ mod new;
 mod outcome;
 mod own_templates;
 mod picture;
+mod poster;
+mod proposal;
 mod reading;
 mod schema;
 mod setting;
@@ -60,6 +62,8 @@ enum Command {
     Check(check::Args),
     Chart(chart::Args),
     Picture(picture::Args),
+    Poster(poster::Args),
+    Proposal(proposal::Args),
     Solid(solid::Args),
     Templates(templates::Args),
     Weaves(weaves::Args),
@@ -79,6 +83,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Check(args) => check::run(args),
         Command::Chart(args) => chart::run(args),
         Command::Picture(args) => picture::run(args),
+        Command::Poster(args) => poster::run(args),
+        Command::Proposal(args) => proposal::run(args),
         Command::Solid(args) => solid::run(args),
         Command::Templates(args) => templates::run(args),
         Command::Weaves(args) => weaves::run(args),

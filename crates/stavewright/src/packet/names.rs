@@ -1,12 +1,13 @@
 //! What lies in a packet.
 
 /// Every file that a packet may hold.
-pub(super) const NAMES: [&str; 12] = [
+pub(super) const NAMES: [&str; 13] = [
     "handout.pdf",
     "handout.html",
     "bench-card.pdf",
     "templates.pdf",
     "demonstration.pdf",
+    "demonstration.html",
     "cuts.csv",
     "cuts.json",
     "section.svg",
