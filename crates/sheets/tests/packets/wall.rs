@@ -78,7 +78,6 @@ fn a_poster_tells_its_five_moments_in_the_order_of_the_making() {
     let basket = &draft.basket;
     let pdf = poster(&draft, &words(Units::Inches), PosterSize::A2, None);
     assert_sound(&pdf, ("1190", "en"), &basket.title);
-    assert_tagged(&pdf, "poster");
     let said = told(&pdf);
     let mut from = 0;
     for heading in ["1 Start", "2 Join", "3 Ear", "4 Scarf", "5 Lashing"] {
@@ -122,7 +121,6 @@ fn a_proposal_is_told_from_the_pattern_and_can_be_written_over() {
     assert_eq!(page.matches("aria-label=").count(), 15 + page.matches("role=\"img\" aria-label=").count());
     let pdf = proposal.pdf(&draft, &words).expect("a page");
     assert_sound(&pdf, ("612", "en"), &draft.basket.title);
-    assert_tagged(&pdf, "proposal");
     assert_eq!(Document::load_mem(&pdf).expect("lopdf opens it").get_pages().len(), 1);
     // Twice the work of the steps, rounded up to half an hour (common practice).
     let work: f64 = draft.steps.iter().map(|step| step.work_minutes).sum();
