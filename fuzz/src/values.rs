@@ -93,6 +93,11 @@ impl Values {
                 format!("[{}]", each.join(", "))
             }
             Takes::Wood => format!("\"{}\"", self.wood().name),
+            Takes::Woods(most) => {
+                let each: Vec<String> =
+                    (0..self.rng.usize(1..=*most)).map(|_| format!("\"{}\"", self.wood().name)).collect();
+                format!("[{}]", each.join(", "))
+            }
             Takes::Colours(most) => {
                 let count = self.few(*most);
                 self.colours(count)

@@ -174,6 +174,26 @@ test("a pattern with a mistake is saved as it is, and that is said", async () =>
   assert.match(await served.file(NAME), /^count = 73$/m);
 });
 
+test("half a text is not taken over, and not lost", async () => {
+  const page = await openHarbour();
+  await page.getByRole("tab", { name: "Text" }).click();
+  const text = page.getByLabel("The pattern’s text");
+  const before = await text.inputValue();
+  await text.fill(before.replace("[rim]", "[ri"));
+  await page.getByRole("tab", { name: "In the round" }).click();
+  const notice = page.locator("[data-notice=text]");
+  await notice.waitFor();
+  assert.equal(await page.locator("[data-notice=problems]").count(), 0, "the pattern is as it was");
+  await type(page, "staves.count", "77");
+  await until("77 staves", async () => (await figure(page, "staves")) === "77");
+  await page.getByRole("tab", { name: "Text" }).click();
+  await notice.waitFor({ state: "detached" });
+  assert.match(await text.inputValue(), /^\[ri$/m);
+  await text.fill(before.replace('lap = "4"', 'lap = "3"'));
+  await page.getByRole("button", { name: "Take this text" }).click();
+  await until("it is taken", async () => /lap = .{1,2}3/.test(await kept(page)) && (await state(page)) === "not saved");
+});
+
 test("a name that some systems cannot hold is refused, and why is said", async () => {
   const page = await openHarbour();
   await page.getByRole("button", { name: "More", exact: true }).click();

@@ -2,7 +2,7 @@
 
 use basket::base::Base;
 use basket::form;
-use basket::pattern::{BasePattern, Girth, MouldForm, MouldPattern, Outline, StavesPattern};
+use basket::pattern::{BasePattern, Girth, MouldForm, MouldPattern, MouldPieces, Outline, StavesPattern};
 use basket::staves::{Needs, Staves};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Standing;
@@ -17,7 +17,11 @@ fn main() {
 fn pattern() -> MouldPattern {
     let girths = [(0.0, 15.5), (1.0, 19.75), (2.0, 22.25), (3.0, 24.0), (4.25, 25.125)];
     let girth = |(height, girth)| Girth { height: Length::inches(height), girth: Length::inches(girth) };
-    MouldPattern { outline: Outline::Round, form: MouldForm::Girths(girths.map(girth).to_vec()) }
+    MouldPattern {
+        outline: Outline::Round,
+        form: MouldForm::Girths(girths.map(girth).to_vec()),
+        pieces: MouldPieces::One,
+    }
 }
 
 /// Twenty stocks from 3/16 in to 1 in wide, two or more of a width.

@@ -7,7 +7,7 @@ use crate::measure::Length;
 use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
-use crate::parts::fittings::{Ears, Handle, Lashed, Pins, Wall};
+use crate::parts::fittings::{Ears, FixedHandle, Handle, Lashed, Pins, Wall};
 use crate::parts::form::Form;
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::rim::{HoopStocks, Rim};
@@ -64,30 +64,32 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let uprights = &staves.uprights;
     let height = stocks.outer.width;
     let seat = Seat::on(&form, top, height, uprights.standing.at(top));
-    let ears = pattern.ears.as_ref().map(|ears| {
-        let parts = &staves.length_parts;
-        let wall = Wall {
-            seat: &seat,
-            height,
-            uprights,
-            rows: &weave.each_row,
-            mould: form.arc(),
-            foot: parts.groove + parts.turn,
-            wood: &base.wood,
-        };
-        Ears::of(ears, &wall, making)
-    });
-    let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, ears.as_ref()), making);
-    let filler = Filler::of(&pattern.filler, (&rim, uprights, ears.as_ref()), making);
+    let parts = &staves.length_parts;
+    let wall = Wall {
+        seat: &seat,
+        height,
+        uprights,
+        rows: &weave.each_row,
+        mould: form.arc(),
+        foot: parts.groove + parts.turn,
+        wood: &base.wood,
+    };
+    let ears = pattern.ears.as_ref().map(|ears| Ears::of(ears, &wall, making));
+    let fixed = pattern.fixed_handle().map(|handle| FixedHandle::of(handle, &wall, making));
+    let in_rim = fixed.as_ref().map(|fixed| &fixed.ends).or(ears.as_ref());
+    let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, in_rim), making);
+    let filler = Filler::of(&pattern.filler, (&rim, uprights, in_rim), making);
     let finest = finest(courses).unwrap_or(&rim.outer.stock);
     let lashing = Lashing::of(&pattern.lashing, (&rim, uprights, filler.as_ref()), finest, making);
-    let pins = Pins::of(&pattern.pins, (&rim, uprights, ears.as_ref()), making);
-    let handle = pattern.handle.as_ref().zip(ears.as_ref()).map(|(handle, ears)| {
+    let pins = Pins::of(&pattern.pins, (&rim, uprights, in_rim), making);
+    let on_ears = pattern.handle.as_ref().zip(ears.as_ref()).filter(|_| fixed.is_none());
+    let on_ears = on_ears.map(|(handle, ears)| {
         let filler = filler.as_ref();
         let lashed =
             Lashed { form: &form, uprights, weave: &weave, rim: &rim, filler, lashing: &lashing, ears };
-        Handle::of(handle, &lashed, making)
+        Handle::on_ears(handle, &lashed, making)
     });
+    let handle = fixed.map(|fixed| Handle::Fixed(Box::new(fixed))).or(on_ears);
 
     Basket {
         title: pattern.title.clone(),

@@ -3,7 +3,7 @@
 use crate::choice::Choice;
 use crate::hand::Hand;
 use crate::measure::Length;
-use crate::parts::fittings::{Ears, Handle};
+use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
 use crate::parts::vessel::Vessel;
 use crate::pattern::{AllReady, Finish, Language, Note, Units};
 use crate::piece::Of;
@@ -49,6 +49,26 @@ impl Basket {
     /// Width over the outer hoop; of outlines that are not round, its girth / π.
     pub fn across(&self) -> Length {
         2.0 * self.body.rim().outer_radius(self.body.uprights())
+    }
+
+    /// What stands in the rim at two places that face each other: the ears, or the ends of a fixed handle.
+    pub fn in_rim(&self) -> Option<&Ears> {
+        self.handle.as_ref().and_then(Handle::ends).or(self.ears.as_ref())
+    }
+
+    /// Its swinging handle, if it has one.
+    pub fn swing(&self) -> Option<&SwingHandle> {
+        self.handle.as_ref().and_then(Handle::swing)
+    }
+
+    /// The bow of its handle, if it has one.
+    pub fn bow(&self) -> Option<&Bow> {
+        self.handle.as_ref().and_then(Handle::bow)
+    }
+
+    /// The rivets on its ears, if there are any.
+    pub fn rivets(&self) -> Option<&Rivets> {
+        self.handle.as_ref().and_then(Handle::rivets)
     }
 
     /// How many staves are cut, spares apart: all but those that ears stand for.

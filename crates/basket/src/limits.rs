@@ -48,7 +48,7 @@ pub const CHART_BYTES: u64 = 8_000_000;
 pub const CHART_SIDE: u32 = 2000;
 /// The longest template of the maker's own, in bytes.
 pub const TEMPLATE_BYTES: u64 = 1_000_000;
-/// Most steps of the template of the handout's page. The built-in one takes some hundred thousand.
+/// Most steps of the template of the pages of HTML. The built-in one takes some hundred thousand.
 pub const TEMPLATE_STEPS: u64 = 50_000_000;
 /// The longest that a sheet is set, in seconds, before a template counts as one without an end. The longest
 /// of the built-in ones takes three.

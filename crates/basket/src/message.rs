@@ -30,6 +30,8 @@ pub enum Value {
     Material(String),
     /// The name of a colour; printed as the reader's language calls it.
     Colour(String),
+    /// Several values in a row.
+    List(Vec<Self>),
     /// A word that is translated: the identifier of another message.
     Term(&'static str),
     /// Words that are translated and mention values of their own.

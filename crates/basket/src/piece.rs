@@ -98,6 +98,10 @@ pub enum Piece {
     Ear(u32),
     /// The handle.
     Handle,
+    /// Both knobs.
+    Knobs,
+    /// One knob.
+    Knob(u32),
     /// All rivets through ears and handle.
     Rivets,
     /// A rivet through ear and handle.
@@ -125,6 +129,7 @@ impl Piece {
             Self::Filler(_) => Self::Fillers,
             Self::Wrap(_) | Self::Tail(_) => Self::Lashing,
             Self::Ear(_) => Self::Ears,
+            Self::Knob(_) => Self::Knobs,
             Self::Rivet(_) => Self::Rivets,
             Self::Washer(_) => Self::Washers,
             whole => whole,
@@ -142,6 +147,7 @@ impl Piece {
             | Self::Wrap(number)
             | Self::Tail(number)
             | Self::Ear(number)
+            | Self::Knob(number)
             | Self::Rivet(number)
             | Self::Washer(number)
             | Self::Pin { upright: number } => vec![number],
@@ -190,6 +196,8 @@ impl Term for Piece {
             Self::Ears => "piece-ears",
             Self::Ear(_) => "piece-ear",
             Self::Handle => "piece-handle",
+            Self::Knobs => "piece-knobs",
+            Self::Knob(_) => "piece-knob",
             Self::Rivets => "piece-rivets",
             Self::Rivet(_) => "piece-rivet",
             Self::Washers => "piece-washers",

@@ -6,7 +6,7 @@ mod sampled;
 
 use std::f64::consts::FRAC_PI_2;
 
-use basket::fittings::{Ears, Fold, Handle};
+use basket::fittings::{Ears, Fold, SwingHandle};
 use basket::pattern::BailCurve;
 use sampled::{CONE, Case, Solid, USUAL, basket};
 
@@ -16,13 +16,13 @@ const AGREE: f64 = 0.2;
 const STEPS: [f64; 2] = [1.0, 0.04];
 
 /// Whether a place in the plane of the bail lies inside its middle line.
-fn within(handle: &Handle, x: f64, y: f64) -> bool {
-    let (a, b) = (handle.half_span.to_mm(), handle.rise.to_mm());
-    match handle.curve {
+fn within(handle: &SwingHandle, x: f64, y: f64) -> bool {
+    let (a, b) = (handle.bow.half_span.to_mm(), handle.bow.rise.to_mm());
+    match handle.bow.curve {
         BailCurve::Semicircle => x.hypot(y) < a,
         BailCurve::HalfEllipse => (x / a).hypot(y / b) < 1.0,
         BailCurve::ThreeCentred => {
-            let r = handle.corner.expect("it has corners").to_mm();
+            let r = handle.bow.corner.expect("it has corners").to_mm();
             // The crown's centre lies where it is as far from the top as from the corner's circle.
             let k = ((a - r).powi(2) - (b - r).powi(2)) / (2.0 * (b - r));
             let joint = (a - r) * (1.0 + r / (a - r).hypot(k));
@@ -32,9 +32,9 @@ fn within(handle: &Handle, x: f64, y: f64) -> bool {
 }
 
 /// The cloud of a bail: along the line through the pivots, above it, and before the bail's plane.
-fn cloud(handle: &Handle) -> Vec<[f64; 3]> {
+fn cloud(handle: &SwingHandle) -> Vec<[f64; 3]> {
     const RAYS: u32 = 240;
-    let (thick, wide) = (handle.thickness.to_mm(), handle.width.to_mm());
+    let (thick, wide) = (handle.bow.thickness.to_mm(), handle.bow.width.to_mm());
     let place = |ray: f64| {
         let (sin, cos) = (FRAC_PI_2 * ray / f64::from(RAYS)).sin_cos();
         let (mut inside, mut outside) = (0.0, 2000.0);
@@ -85,7 +85,7 @@ fn rests(cloud: &[[f64; 3]], solid: &Solid, off: f64) -> f64 {
     degrees
 }
 
-fn found(handle: &Handle) -> f64 {
+fn found(handle: &SwingHandle) -> f64 {
     match handle.fold {
         Fold::OnWall { below_level, .. } => below_level.to_degrees(),
         Fold::OnRim { above_level } => -above_level.to_degrees(),
@@ -154,7 +154,7 @@ fn a_handle_rests_where_a_cloud_of_its_points_does() {
     let mut worst = 0.0_f64;
     for case in cases() {
         let basket = basket(&case);
-        let handle = basket.handle.as_ref().expect("it has a handle");
+        let handle = basket.swing().expect("it has a handle");
         let ears: &Ears = basket.ears.as_ref().expect("it has ears");
         let solid = Solid::of(&case, &basket);
         let (cloud, off) = (cloud(handle), ears.off_middle.to_mm());
@@ -179,10 +179,10 @@ fn a_handle_rests_where_a_cloud_of_its_points_does() {
 }
 
 /// The faces of an end: half as wide as the bail, rounded at its tip, as (along, above, before).
-fn end_cloud(handle: &Handle) -> Vec<[f64; 3]> {
+fn end_cloud(handle: &SwingHandle) -> Vec<[f64; 3]> {
     let (half, thick, span) =
-        (handle.width.to_mm() / 2.0, handle.thickness.to_mm(), handle.half_span.to_mm());
-    let end = (handle.cut - handle.arc).to_mm() / 2.0;
+        (handle.bow.width.to_mm() / 2.0, handle.bow.thickness.to_mm(), handle.bow.half_span.to_mm());
+    let end = (handle.bow.cut - handle.bow.arc).to_mm() / 2.0;
     let tip = half.min(end);
     let mut cloud = Vec::new();
     for down in 0..=24 {
@@ -206,7 +206,7 @@ fn the_ends_have_the_room_that_they_can_be_grown_by() {
     let mut tried = 0;
     for case in cases().into_iter().step_by(4) {
         let basket = basket(&case);
-        let handle = basket.handle.as_ref().expect("it has a handle");
+        let handle = basket.swing().expect("it has a handle");
         let solid = Solid::of(&case, &basket);
         let ears: &Ears = basket.ears.as_ref().expect("it has ears");
         let (cloud, off, room) = (end_cloud(handle), ears.off_middle.to_mm(), handle.swing_clearance.to_mm());

@@ -5,6 +5,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 use basket::Length;
 use basket::base::Base;
 use basket::form::{Profile, Spot};
+use basket::pattern::Rings;
 use basket::staves::{Bend, BendPoint};
 use basket::stock::{Kind, Material, Wood};
 use proptest::prelude::*;
@@ -35,6 +36,9 @@ fn base(diameter: f64, thickness: f64) -> Base {
         screw_hole: mm(4.8),
         plug_diameter: mm(9.5),
         movement: Length::ZERO,
+        strips: Vec::new(),
+        rings: Rings::None,
+        sealed: false,
     }
 }
 

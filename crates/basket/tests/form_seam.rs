@@ -5,6 +5,7 @@ use std::f64::consts::{FRAC_PI_2, TAU};
 
 use basket::Length;
 use basket::form::{Form, Held, Mould, Outline, OutlinePoint, Profile};
+use basket::pattern::MouldPieces;
 
 /// Steps over which its length is summed.
 const STEPS: usize = 20_000;
@@ -62,7 +63,7 @@ fn oval() -> Form<Ellipse> {
     let outline = Ellipse::new(150.0, 100.0);
     let foot = Length::mm(outline.girth() / TAU);
     let profile = Profile::cone(foot, foot + Length::mm(30.0), Length::mm(120.0));
-    let held = Held::Mould(Mould::of(&profile));
+    let held = Held::Mould(Mould::of(&profile, MouldPieces::One));
     Form { outline, profile, held }
 }
 

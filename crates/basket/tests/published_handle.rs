@@ -4,13 +4,13 @@ mod rim_bench;
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
-use basket::fittings::{Bail, Fold, Handle, Lashed};
+use basket::fittings::{Bail, Fold, Lashed, SwingHandle};
 use basket::form;
 use basket::lashing::Lashing;
 use basket::measure::Length;
 use basket::pattern::{
-    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, Outline,
-    Side,
+    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, MouldPieces,
+    Outline, Side,
 };
 use basket::stock::{Catalogue, Kind};
 use basket::uprights::Uprights;
@@ -80,14 +80,18 @@ fn handle_on(
     ears: &EarsPattern,
     (count, radius): (u32, f64),
     making: &mut Making<'_>,
-) -> Handle {
+) -> SwingHandle {
     let uprights = uprights(count, 1.5);
     let ears = rim_bench::ears(ears, count, radius);
     let rim = rim_bench::rim(count, radius, Some(50.0), Some(&ears));
     let across = Length::mm(2.0 * radius);
     let upright =
         MouldForm::Drawn { base: across, rim: across, height: Length::mm(120.0), side: Side::Straight };
-    let form = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form: upright });
+    let form = form::Form::on_mould(&MouldPattern {
+        outline: Outline::Round,
+        form: upright,
+        pieces: MouldPieces::One,
+    });
     let weave = unwoven(&form, &uprights);
     let cane = material("cane", Kind::ChairCane, 2.5, 1.0);
     let lashing = LashingPattern { weaver: Some(cane.clone()), ..LashingPattern::default() };
@@ -103,7 +107,7 @@ fn handle_on(
         lashing: &lashing,
         ears: &ears,
     };
-    Handle::of(pattern, &lashed, making)
+    SwingHandle::of(pattern, &lashed, making)
 }
 
 /// No rows at all.
@@ -114,7 +118,7 @@ fn unwoven(form: &form::Form, uprights: &Uprights) -> Weave {
     Weave::of(&lay_out(&[], form, &Hand::USUAL), &pattern, (form, uprights), &Hand::USUAL)
 }
 
-fn handle(pattern: &HandlePattern, ears: &EarsPattern) -> (Handle, Vec<basket::choice::Choice>) {
+fn handle(pattern: &HandlePattern, ears: &EarsPattern) -> (SwingHandle, Vec<basket::choice::Choice>) {
     let catalogue = Catalogue::default();
     let mut making = Making::new(&catalogue, &Hand::USUAL);
     let ears = EarsPattern { placing: Some(basket::pattern::EarPlacing::Shared), ..ears.clone() };
@@ -130,17 +134,17 @@ fn handle(pattern: &HandlePattern, ears: &EarsPattern) -> (Handle, Vec<basket::c
 #[test]
 fn a_handle_left_open_is_a_semicircle_outside_the_ears() {
     let (handle, choices) = handle(&HandlePattern::default(), &EarsPattern::default());
-    close(handle.thickness.to_inches(), 3.0 / 16.0, 1e-12);
-    close(handle.half_span.to_mm(), 104.725, 1e-9);
-    close(handle.rise.to_mm(), 104.725, 1e-9);
-    close(handle.arc.to_mm(), PI * 104.725, 1e-9);
-    close(handle.cut.to_mm(), PI * 104.725 + 25.4, 1e-9);
-    close(handle.bend_strain, 4.7625 / (2.0 * 104.725), 1e-12);
+    close(handle.bow.thickness.to_inches(), 3.0 / 16.0, 1e-12);
+    close(handle.bow.half_span.to_mm(), 104.725, 1e-9);
+    close(handle.bow.rise.to_mm(), 104.725, 1e-9);
+    close(handle.bow.arc.to_mm(), PI * 104.725, 1e-9);
+    close(handle.bow.cut.to_mm(), PI * 104.725 + 25.4, 1e-9);
+    close(handle.bow.bend_strain, 4.7625 / (2.0 * 104.725), 1e-12);
     close(handle.side_clearance.to_mm(), 102.34375 - 107.5, 0.06);
-    close(handle.grip.to_mm(), 4.7625 + 1.5875 + 1.6, 1e-9);
-    close(handle.rivet_length.to_mm(), 7.95 + 1.5 * 3.175, 1e-9);
-    close(handle.drill.to_mm(), 3.375, 1e-9);
-    assert_eq!((handle.rivets, handle.washers), (2, 4));
+    close(handle.rivets.grip.to_mm(), 4.7625 + 1.5875 + 1.6, 1e-9);
+    close(handle.rivets.length.to_mm(), 7.95 + 1.5 * 3.175, 1e-9);
+    close(handle.rivets.drill.to_mm(), 3.375, 1e-9);
+    assert_eq!((handle.rivets.count, handle.rivets.washers), (2, 4));
     close(handle.tilt.to_degrees(), 0.0, 0.0);
     let Fold::OnRim { above_level } = handle.fold else { panic!("it is narrower than the rim") };
     // The lower inner edge of its middle against the circle of 6.
@@ -171,7 +175,7 @@ fn thick_ears_let_the_handle_pass_outside_the_rim() {
     let Fold::OnWall { below_level, drop } = passes.fold else { panic!("{:?}", passes.fold) };
     let by_hand = (101.5 / 111.55_f64.hypot(7.9375)).acos() - (7.9375 / 111.55_f64).atan();
     close(below_level.to_radians(), by_hand, 1e-4);
-    close(drop.to_mm(), passes.rise.to_mm() * by_hand.sin(), 0.01);
+    close(drop.to_mm(), passes.bow.rise.to_mm() * by_hand.sin(), 0.01);
     close(passes.rests.to_mm(), FRAC_PI_2 * 106.5, 1.0);
     let (stopped, _) = handle(&HandlePattern::default(), &thick(15.0));
     let Fold::OnRim { above_level } = stopped.fold else { panic!("{:?}", stopped.fold) };
@@ -188,7 +192,7 @@ fn ears_off_opposite_stand_nearer() {
     let making = &mut Making::new(&catalogue, &Hand::USUAL);
     let handle = handle_on(&HandlePattern::default(), &on_staves, (25, 100.0), making);
     let beside = 1.5875 / 2.0 + 0.8 + 4.7625 / 2.0;
-    close(handle.half_span.to_mm(), 100.75 * (PI / 50.0).cos() + beside, 1e-9);
+    close(handle.bow.half_span.to_mm(), 100.75 * (PI / 50.0).cos() + beside, 1e-9);
 }
 
 /// A bail is chosen as thick as takes its bend (2.5 %, from memory): 3/16 in on a half circle of 104,
@@ -198,7 +202,7 @@ fn a_bail_is_as_thick_as_its_bend_allows() {
     let thickness = |pattern: HandlePattern| {
         let (handle, choices) = handle(&pattern, &EarsPattern::default());
         let told = choices.iter().find(|choice| choice.key == "handle.thickness").expect("it is left open");
-        ((handle.thickness.to_inches() * 16.0).round(), told.reason.id, handle.bend_strain <= 0.025)
+        ((handle.bow.thickness.to_inches() * 16.0).round(), told.reason.id, handle.bow.bend_strain <= 0.025)
     };
     let curve = |curve| HandlePattern { curve: Some(curve), ..HandlePattern::default() };
     assert_eq!(thickness(HandlePattern::default()), (3.0, "choice-handle-thickness", true));
@@ -218,7 +222,7 @@ fn what_cannot_be_bent_as_written_gives_way_and_is_told() {
             ..HandlePattern::default()
         };
         let (handle, choices) = handle(&pattern, &EarsPattern::default());
-        (handle.curve, choices.iter().map(|choice| choice.reason.id).collect::<Vec<_>>())
+        (handle.bow.curve, choices.iter().map(|choice| choice.reason.id).collect::<Vec<_>>())
     };
     let (curve, told) = with(Some(BailCurve::Semicircle), Some(140.0), None);
     assert_eq!(curve, BailCurve::Semicircle);
@@ -263,15 +267,15 @@ proptest! {
             Fold::OnWall { below_level, drop } => (below_level, drop),
             Fold::OnRim { above_level } => (above_level, Length::ZERO),
         };
-        for figure in [handle.arc.to_mm(), handle.cut.to_mm(), handle.bend_strain, handle.tilt.to_radians(),
-            handle.side_clearance.to_mm(), handle.swing_clearance.to_mm(), handle.rivet_length.to_mm(),
+        for figure in [handle.bow.arc.to_mm(), handle.bow.cut.to_mm(), handle.bow.bend_strain, handle.tilt.to_radians(),
+            handle.side_clearance.to_mm(), handle.swing_clearance.to_mm(), handle.rivets.length.to_mm(),
             handle.rests.to_mm(), angle.to_radians(), drop.to_mm()] {
             prop_assert!(figure.is_finite());
         }
         prop_assert!(angle.to_radians().abs() <= FRAC_PI_2);
-        let straight = Length::mm(handle.half_span.to_mm().hypot(handle.rise.to_mm()));
-        prop_assert!(handle.arc >= 2.0 * straight - Length::mm(1e-6), "longer than two chords");
-        prop_assert!(handle.arc <= 2.0 * (handle.half_span + handle.rise) + Length::mm(1e-6));
+        let straight = Length::mm(handle.bow.half_span.to_mm().hypot(handle.bow.rise.to_mm()));
+        prop_assert!(handle.bow.arc >= 2.0 * straight - Length::mm(1e-6), "longer than two chords");
+        prop_assert!(handle.bow.arc <= 2.0 * (handle.bow.half_span + handle.bow.rise) + Length::mm(1e-6));
         prop_assert!(handle.rests.to_mm() <= TAU * (radius + 10.0));
     }
 }

@@ -4,7 +4,9 @@ use std::f64::consts::PI;
 
 use basket::base::{Base, movement};
 use basket::form;
-use basket::pattern::{BasePattern, MouldForm, MouldPattern, Outline, Side, StavesPattern, TaperPattern};
+use basket::pattern::{
+    BasePattern, MouldForm, MouldPattern, MouldPieces, Outline, Side, StavesPattern, TaperPattern,
+};
 use basket::staves::{Needs, Staves, bend_strain, count_on, touch_width};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Standing;
@@ -31,6 +33,7 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
 fn drawn(base: Length, rim: Length, height: Length, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
+        pieces: MouldPieces::One,
         form: MouldForm::Drawn { base, rim, height, side },
     })
 }
@@ -295,7 +298,7 @@ mod any_pattern {
             diameter in maybe(1.0..900.0), thickness in maybe(0.1..80.0),
             groove_depth in maybe(0.1..500.0), groove_width in maybe(0.05..30.0),
         ) -> BasePattern {
-            BasePattern { diameter, thickness, groove_depth, groove_width, wood: None, screw_hole: None }
+            BasePattern { diameter, thickness, groove_depth, groove_width, ..BasePattern::default() }
         }
     }
 
@@ -365,8 +368,8 @@ mod any_pattern {
             let mut figures = figures.into_iter().cycle();
             let mut next = || figures.next().flatten();
             let base = BasePattern {
-                diameter: next(), thickness: next(), groove_depth: next(), groove_width: next(), wood: None,
-                screw_hole: next(),
+                diameter: next(), thickness: next(), groove_depth: next(), groove_width: next(),
+                screw_hole: next(), ..BasePattern::default()
             };
             let stock = next().map(|width| flat("any", width, next().unwrap_or(width)));
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });

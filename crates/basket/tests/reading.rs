@@ -1,8 +1,9 @@
 //! Patterns are read whole: what stands in them, what is left out, and what the manual says.
 
 use basket::pattern::{
-    BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, Every, FillerPattern, Finish, HandlePattern,
-    HoopWay, LashingStyle, MouldForm, OvalSide, STARTER, StepKind, TaperPattern, Units, Until, read,
+    BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, Every, FillerPattern, Finish, HandleJoint,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingStyle, MouldForm, OvalSide, Rings, STARTER,
+    StepKind, TaperPattern, Units, Until, read,
 };
 use basket::{Catalogue, Length, Pattern};
 
@@ -71,7 +72,9 @@ filler = "none"
 diameter = "4 7/8"
 thickness = "10 mm"
 groove = { depth = "1/4", width = "3/32" }
-wood = "Cherry"
+wood = ["Cherry", "walnut", "cherry"]
+rings = "in"
+sealed = false
 screw = "3/16"
 [staves]
 count = 44
@@ -114,11 +117,14 @@ hole = "0"
 tail = "3"
 [handle]
 kind = "swing"
+made = "bent"
+joint = "slot"
 curve = "three-centred"
 rise = "4"
 corner = "2"
 width = "1/2"
 thickness = "1/4"
+shows = "1/8"
 rivet = "copper rivet 10"
 [materials."my quarter-inch"]
 like = "flat oval reed 1/4 in"
@@ -147,7 +153,10 @@ fn every_key_is_read() {
     let wanted =
         [Until::Rows(4), Until::Height(places[0]), Until::BelowTop(places[1]), Until::BelowTop(places[2])];
     assert_eq!(ends, wanted);
-    assert_eq!(pattern.base.wood.unwrap().name, "cherry");
+    let woods = pattern.base.woods.unwrap();
+    let names: Vec<&str> = woods.iter().map(|wood| wood.name.as_str()).collect();
+    assert_eq!(names, ["cherry", "walnut", "cherry"]);
+    assert_eq!((pattern.base.rings, pattern.base.sealed), (Some(Rings::In), Some(false)));
     assert_eq!(pattern.filler, FillerPattern::None);
     let inches = |number| Some(Length::inches(number));
     let ears = EarsPattern {
@@ -162,6 +171,11 @@ fn every_key_is_read() {
     };
     assert_eq!(pattern.ears, Some(ears));
     let handle = HandlePattern {
+        kind: Some(HandleKind::Swing),
+        made: Some(HandleMade::Bent),
+        joint: Some(HandleJoint::Slot),
+        shows: inches(0.125),
+        ends: None,
         curve: Some(BailCurve::ThreeCentred),
         rise: inches(4.0),
         corner: inches(2.0),
@@ -185,8 +199,15 @@ fn a_handle_brings_ears() {
     let pattern = read_well(&with("[handle]\nkind = \"swing\""));
     assert_eq!(
         (pattern.ears, pattern.handle),
-        (Some(EarsPattern::default()), Some(HandlePattern::default()))
+        (
+            Some(EarsPattern::default()),
+            Some(HandlePattern { kind: Some(HandleKind::Swing), ..HandlePattern::default() })
+        )
     );
+    let fixed = read_well(&with("[handle]\nkind = \"fixed\""));
+    assert_eq!((fixed.ears, fixed.handle.unwrap().kind), (None, Some(HandleKind::Fixed)));
+    let knobs = read_well(&with("[handle]\nkind = \"knob\""));
+    assert_eq!(knobs.ears, Some(EarsPattern::default()));
     let pattern = read_well(&with("[handle]\nkind = \"none\""));
     assert_eq!((pattern.ears, pattern.handle), (None, None));
 }

@@ -41,6 +41,10 @@ const CHANGES: &[(&str, &[&str])] = &[
     ("ears.hole", &["\"1/8 in\""]),
     ("ears.placing", &["\"on-staves\"", "\"stave-and-gap\""]),
     ("handle.thickness", &["\"1/2 in\""]),
+    ("handle.made", &["\"bent\""]),
+    ("handle.joint", &["\"slot\"", "\"between\""]),
+    ("handle.shows", &["\"3/8 in\"", "\"9/16 in\""]),
+    ("mould.pieces", &["\"several\""]),
 ];
 
 fn any_bad() -> impl Strategy<Value = Table> {

@@ -4,9 +4,10 @@
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use basket::message::Value;
+use basket::pattern::Rings;
 use basket::rim::Scarf;
 use basket::{Basket, Length};
-use kurbo::{Arc, Circle, Point, Vec2};
+use kurbo::{Arc, BezPath, Circle, Point, Vec2};
 use words::Words;
 
 use crate::dimension::{Dimension, pointer};
@@ -18,6 +19,10 @@ use crate::scale::{round_scale, scale_name};
 const WIDTH: f64 = 112.0;
 /// How far staves are shown beyond the edge, in mm.
 const STUB: f64 = 2.0;
+/// Tones of the woods of a disc that is glued up, in the order in which they come.
+const STRIPS: [Tone; 4] = [Tone::White, Tone::Light, Tone::Pale, Tone::Mid];
+/// Steps along the edge of a strip.
+const ARC: u32 = 24;
 /// How far beyond the edge the numbers, the pins, the ears and the scarfs of both hoops stand, in mm.
 const NUMBERS: f64 = 6.0;
 const PINS: f64 = 10.2;
@@ -100,8 +105,41 @@ impl<'a> Plan<'a> {
         let base = &self.basket.body.base();
         let round = |diameter| Circle::new(Point::ZERO, self.paper(diameter) / 2.0);
         drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
+        self.strips(drawing);
+        // From below, rings that look out are seen, and those that look in lie behind.
+        let line = if base.rings == Rings::Out { Line::Fine } else { Line::Hidden };
+        for radius in base.ring_radii() {
+            drawing.stroke(Circle::new(Point::ZERO, self.paper(radius)), line);
+        }
         drawing.shape(round(base.plug_diameter), Tone::Pale, Line::Hidden);
         drawing.shape(round(base.screw_hole), Tone::White, Line::Edge);
+    }
+
+    /// Strips that a disc is glued up from: their glue lines, each wood with its tone.
+    fn strips(&self, drawing: &mut Drawing) {
+        let base = &self.basket.body.base();
+        let mut woods: Vec<&str> = Vec::new();
+        for (strip, number) in base.strips.iter().zip(0_u32..) {
+            let seen = woods.iter().position(|wood| *wood == strip.name);
+            let wood = seen.unwrap_or(woods.len());
+            if seen.is_none() {
+                woods.push(&strip.name);
+            }
+            let width = self.paper(base.strip_width());
+            let [left, right] = [number, number + 1].map(|line| f64::from(line) * width - self.edge);
+            drawing.shape(self.strip(left, right), STRIPS[wood % STRIPS.len()], Line::Fine);
+        }
+    }
+
+    /// What of the disc lies between two lines.
+    fn strip(&self, left: f64, right: f64) -> BezPath {
+        let arc = |from: f64, to: f64, side: f64| {
+            (0..=ARC).map(move |step| {
+                let x = from + (to - from) * f64::from(step) / f64::from(ARC);
+                Point::new(x, side * (self.edge * self.edge - x * x).max(0.0).sqrt())
+            })
+        };
+        closed(arc(left, right, 1.0).chain(arc(right, left, -1.0)))
     }
 
     /// A cross in the middle and a mark at each quarter of the edge.
@@ -199,6 +237,10 @@ impl<'a> Plan<'a> {
         Dimension { places: ends, ends, text: String::new() }.draw(drawing);
         let across = Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle();
         drawing.label(across);
+        if !base.strips.is_empty() {
+            let text = words.with("drawing-base-strips", &[("woods", base.woods())]);
+            drawing.label(Label::new(text, (0.0, inner * 0.3)).middle().sized(Label::SMALL));
+        }
         let hole = note(words, "drawing-screw-hole", base.screw_hole);
         let groove = note(words, "drawing-groove-deep", base.groove_depth);
         for (text, up, to) in

@@ -94,7 +94,7 @@ impl<'a> Cut<'a> {
     /// The weavers of the rows whose middles lie between two places, outside or inside the stave as the
     /// fabric has it.
     pub(crate) fn weavers(&self, drawing: &mut Drawing, from: Length, to: Length) {
-        let stave = self.basket.ears.as_ref().map_or(1, |ears| ears.each[0].stave);
+        let stave = self.basket.in_rim().map_or(1, |ears| ears.each[0].stave);
         let thickness = self.basket.body.uprights().thickness.to_mm();
         let rows = self.basket.body.weave.each_row.iter().take(MOST);
         for row in rows.filter(|row| row.along >= from && row.along <= to) {
@@ -168,7 +168,7 @@ impl<'a> Cut<'a> {
 
     /// The ear's tail beside the stave, below and behind the hoops.
     pub(crate) fn ear_tail(&self, drawing: &mut Drawing) {
-        let Some(ears) = &self.basket.ears else { return };
+        let Some(ears) = self.basket.in_rim() else { return };
         let rim = &self.basket.body.rim();
         let middle = self.basket.body.uprights().thickness.to_mm() / 2.0;
         let half = ears.thickness.to_mm() / 2.0;

@@ -41,8 +41,8 @@ fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
         drawing.line((-half - 2.0, y), (half + 2.0, y), Line::Hidden);
     }
     drawing.line((0.0, -half - 2.0), (0.0, low + 2.0), Line::Centre);
-    if let Some(handle) = &basket.handle {
-        drawing.shape(Circle::new(Point::ZERO, handle.drill.to_mm() / 2.0), Tone::White, Line::Edge);
+    if let Some(rivets) = basket.rivets() {
+        drawing.shape(Circle::new(Point::ZERO, rivets.drill.to_mm() / 2.0), Tone::White, Line::Edge);
     }
     drawing.line((-half - 2.0, 0.0), (half + 2.0, 0.0), Line::Centre);
     let (side, thickness) = (half + 14.0, ears.thickness.to_mm());
@@ -70,8 +70,8 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, ears: &Ears, words: &Words
         (Point::new(side, rim_top + height / 2.0), words.term("drawing-ear-rim")),
         (Point::new(side - ears.thickness.to_mm() / 2.0, low - 2.0), words.fine_both(ears.thickness)),
     ];
-    if let Some(handle) = &basket.handle {
-        let drill = [("length", Value::Name(words.fine_both(handle.drill)))];
+    if let Some(rivets) = basket.rivets() {
+        let drill = [("length", Value::Name(words.fine_both(rivets.drill)))];
         notes.push((Point::new(side, 0.0), words.with("drawing-ear-hole", &drill)));
     }
     for (place, text) in notes {

@@ -43,7 +43,7 @@ impl<'a> Elevation<'a> {
 
     /// Direction in which a fraction of the way round is seen: 0 right, a quarter turn in front.
     fn direction(&self, turn: f64) -> f64 {
-        let first = self.basket.ears.as_ref().map_or(0.25, |ears| ears.each[0].turn);
+        let first = self.basket.in_rim().map_or(0.25, |ears| ears.each[0].turn);
         ((turn - first) * TAU).rem_euclid(TAU)
     }
 

@@ -80,7 +80,7 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
 
 /// From above, the first ear (or stave 1) at the right.
 fn view(basket: &Basket) -> View {
-    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
+    let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
     View::from(-first * 360.0, 90.0)
 }
 
@@ -93,7 +93,7 @@ fn radius(part: &Part) -> f64 {
 /// The numbers of the staves that stand at the quarters.
 fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
     let staves = basket.body.staves();
-    let first = basket.ears.as_ref().map_or(0.0, |ears| ears.each[0].turn);
+    let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
     for stave in staves.uprights.quarters() {
         // Numbers rise clockwise seen from above.
         let (sin, cos) = ((staves.uprights.turn(stave) - first) * std::f64::consts::TAU).sin_cos();

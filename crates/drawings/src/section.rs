@@ -151,12 +151,12 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
             both(sizes.top - sizes.bottom),
         ),
     ];
-    let overall = basket.ears.is_some();
+    let overall = basket.in_rim().is_some();
     for dimension in levels.iter().chain(uprights.iter().take(if overall { 3 } else { 2 })) {
         dimension.draw(drawing);
     }
     let mut notes = words.with("drawing-section-scale", &[("scale", Value::Name(scale_name(scale, words)))]);
-    if basket.handle.is_some() {
+    if basket.swing().is_some() {
         notes = format!("{notes}; {}", words.term("drawing-handle-down"));
     }
     drawing.label(Label::new(notes, (left, bottom + 20.0)).sized(Label::SMALL));

@@ -254,7 +254,7 @@ fn hoops_and_bail_are_as_long_as_they_are_cut() {
     };
     close(longest(&solid, Piece::OuterHoop, 7), basket.body.rim().outer.cut, 0.015);
     close(longest(&solid, Piece::InnerHoop, 7), basket.body.rim().inner.cut, 0.015);
-    close(longest(&solid, Piece::Handle, 8), basket.handle.as_ref().expect("a handle").cut, 0.015);
+    close(longest(&solid, Piece::Handle, 8), basket.bow().expect("a handle").cut, 0.015);
     let wraps = longest(&solid, Piece::Lashing, 6) * f64::from(basket.body.lashing().wraps);
     close(wraps, basket.body.lashing().net, 0.2);
 }

@@ -1,4 +1,4 @@
-//! The handout as one page of HTML that needs nothing else: drawings inlined, photographs as data.
+//! A sheet that is told in sections, as one page of HTML that needs nothing else: drawings inlined, photographs as data.
 
 use std::path::Path;
 use std::sync::Arc;
@@ -13,23 +13,45 @@ use crate::error::{Mistake, Position, SheetError};
 use crate::press::Files;
 use crate::templates::Templates;
 
-/// The template of the handout, and the name of its page.
-pub(crate) const HANDOUT: &str = "handout.html";
-/// The same of the demonstration sheet.
-pub(crate) const DEMONSTRATION: &str = "demonstration.html";
+/// The template of all pages.
+const PAGE: &str = "page.html";
 
-/// Fills a template such as `handout.html` with the data and drawings that the other templates read.
+/// Fills the template `page.html` with the sections of this sheet, and with the data and drawings that the
+/// other templates read.
 ///
-/// All text is escaped. The template may call `t(id)` for a label, `drawing(name)` for a drawing as
+/// All text is escaped. The template finds the name of the sheet as `sheet` and its sections as `sections`. It
+/// may call `t(id)` for a label, `drawing(name)` for a drawing as
 /// inline SVG and `photo(file)` for a photograph as a data URI.
 ///
 /// # Errors
 /// [`SheetError::Template`] when the template is wrong.
-pub(crate) fn page(name: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
-    let data: serde_json::Value =
+pub(crate) fn page(sheet: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+    let mut data: serde_json::Value =
         serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
+    if let Some(data) = data.as_object_mut() {
+        data.insert("sections".to_owned(), data.get(sheet).cloned().unwrap_or_default());
+        data.insert("sheet".to_owned(), sheet.into());
+    }
+    fill(PAGE, &data, templates, files)
+}
+
+/// Fills a template that has a page to itself, such as `proposal.html`.
+///
+/// # Errors
+/// [`SheetError::Template`] when the template is wrong.
+pub(crate) fn alone(name: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+    let data = serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
+    fill(name, &data, templates, files)
+}
+
+fn fill(
+    name: &str,
+    data: &serde_json::Value,
+    templates: &Templates,
+    files: &Files,
+) -> Result<Vec<u8>, SheetError> {
     let text = templates.text(name).unwrap_or_default();
-    let page = render((name, text), &data, files).map_err(|error| SheetError::Template {
+    let page = render((name, text), data, files).map_err(|error| SheetError::Template {
         sheet: name.to_owned(),
         mistakes: vec![mistake((name, text), &error)],
     })?;
@@ -90,7 +112,7 @@ mod tests {
         let files = Files::from([("data.json".to_owned(), data.to_vec())]);
         let endless = "{% for a in range(90000) %}{% for b in range(90000) %}{% endfor %}{% endfor %}";
         let error =
-            page(HANDOUT, &Templates::default().with(HANDOUT, endless), &files).expect_err("it has no end");
+            page("handout", &Templates::default().with(PAGE, endless), &files).expect_err("it has no end");
         assert!(error.to_string().contains("fuel"), "{error}");
     }
 
@@ -105,11 +127,11 @@ mod tests {
             ("a\n\n{{ titel }}", 3, "undefined"),
         ];
         for (template, line, part) in cases {
-            let templates = Templates::default().with(HANDOUT, template);
-            let error = page(HANDOUT, &templates, &files).expect_err("it is wrong");
+            let templates = Templates::default().with(PAGE, template);
+            let error = page("handout", &templates, &files).expect_err("it is wrong");
             let SheetError::Template { sheet, mistakes } = &error else { panic!("{error}") };
             let at = mistakes[0].at.as_ref().unwrap_or_else(|| panic!("no place: {error}"));
-            assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (HANDOUT, HANDOUT, line), "{error}");
+            assert_eq!((sheet.as_str(), at.file.as_str(), at.line), (PAGE, PAGE, line), "{error}");
             assert!(error.to_string().contains(part), "{error}");
         }
     }

@@ -24,7 +24,7 @@ mod templates;
 mod written;
 
 pub use error::{Mistake, Position, SheetError};
-pub use packet::{Options, PacketFile, SHEETS, data, packet};
+pub use packet::{ON_REQUEST, Options, PAGES, PacketFile, SHEETS, data, packet, sheet};
 pub use paper::Paper;
 pub use photos::Photos;
 pub use poster::{Poster, PosterSize, poster};

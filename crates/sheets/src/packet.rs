@@ -42,13 +42,24 @@ pub struct PacketFile {
     pub bytes: Vec<u8>,
 }
 
-/// The sheets: name of the template and of the file.
-pub const SHEETS: [(&str, &str); 4] = [
+/// The sheets of a packet: name of the template and of the file.
+pub const SHEETS: [(&str, &str); 6] = [
     ("handout", "handout.pdf"),
+    ("teacher", "teacher.pdf"),
+    ("maker", "maker.pdf"),
     ("bench-card", "bench-card.pdf"),
     ("templates", "templates.pdf"),
     ("demonstration", "demonstration.pdf"),
 ];
+
+/// The pages of HTML in a packet: whose sections they tell, and the name of the file.
+pub const PAGES: [(&str, &str); 2] = [("handout", "handout.html"), ("teacher", "teacher.html")];
+
+/// The demonstration sheet as a page: template and file, which have one name.
+const DEMONSTRATION: &str = "demonstration.html";
+
+/// Sheets that are set when somebody asks for them and lie in no packet: template and file.
+pub const ON_REQUEST: [(&str, &str); 1] = [("sale", "sale.pdf")];
 
 /// Makes all files for one draft. Nothing is written: that is the caller's part.
 ///
@@ -63,18 +74,28 @@ pub fn packet(
     progress: &mut dyn FnMut(&str),
 ) -> Result<Vec<PacketFile>, SheetError> {
     let files = files(draft, words, options)?;
-    let (sheets, page) = thread::scope(|scope| {
-        let page = scope.spawn(|| html::page(html::HANDOUT, &options.templates, &files));
+    let (sheets, pages) = thread::scope(|scope| {
+        let pages = scope.spawn(|| PAGES.map(|(sheet, _)| html::page(sheet, &options.templates, &files)));
         let sheets = set(&files, options, progress);
-        (sheets, page.join().unwrap_or_else(|panic| resume_unwind(panic)))
+        (sheets, pages.join().unwrap_or_else(|panic| resume_unwind(panic)))
     });
     let pdfs = sheets?.into_iter().zip(SHEETS);
     let mut packet: Vec<_> = pdfs.map(|(bytes, (_, name))| PacketFile { name, bytes }).collect();
-    packet.push(PacketFile { name: html::HANDOUT, bytes: page? });
-    let plan = html::page(html::DEMONSTRATION, &options.templates, &files)?;
-    packet.push(PacketFile { name: html::DEMONSTRATION, bytes: plan });
+    for (page, (_, name)) in pages.into_iter().zip(PAGES) {
+        packet.push(PacketFile { name, bytes: page? });
+    }
+    let plan = html::alone(DEMONSTRATION, &options.templates, &files)?;
+    packet.push(PacketFile { name: DEMONSTRATION, bytes: plan });
     packet.extend(data(draft, words)?);
     Ok(packet)
+}
+
+/// Sets one sheet by the name of its template in [`SHEETS`] or [`ON_REQUEST`], as a PDF.
+///
+/// # Errors
+/// [`SheetError`] when there is no such template or it is wrong.
+pub fn sheet(name: &str, draft: &Draft, words: &Words, options: &Options) -> Result<Vec<u8>, SheetError> {
+    press::print(name, &options.templates, &files(draft, words, options)?)
 }
 
 /// Makes the files of the packet that are no sheets: cut lists, the computed basket, drawings.

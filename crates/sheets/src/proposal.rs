@@ -49,7 +49,7 @@ impl Proposal {
     /// # Errors
     /// [`SheetError::Template`] when the template is wrong.
     pub fn html(&self, draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {
-        html::page("proposal.html", &self.templates, &self.files(draft, words)?)
+        html::alone("proposal.html", &self.templates, &self.files(draft, words)?)
     }
 
     /// The page as PDF, with room to write in.

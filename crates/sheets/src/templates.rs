@@ -2,13 +2,17 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 11] = [
+const BUILT_IN: [(&str, &str); 15] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
     ("demonstration.html", include_str!("../templates/demonstration.html")),
     ("demonstration.typ", include_str!("../templates/demonstration.typ")),
-    ("handout.html", include_str!("../templates/handout.html")),
+    ("page.html", include_str!("../templates/page.html")),
+    ("sections.typ", include_str!("../templates/sections.typ")),
     ("handout.typ", include_str!("../templates/handout.typ")),
+    ("teacher.typ", include_str!("../templates/teacher.typ")),
+    ("maker.typ", include_str!("../templates/maker.typ")),
+    ("sale.typ", include_str!("../templates/sale.typ")),
     ("bench-card.typ", include_str!("../templates/bench-card.typ")),
     ("poster.typ", include_str!("../templates/poster.typ")),
     ("proposal.html", include_str!("../templates/proposal.html")),

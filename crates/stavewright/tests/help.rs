@@ -32,6 +32,11 @@ fn help_of_solid() {
 }
 
 #[test]
+fn help_of_sheet() {
+    insta::assert_snapshot!(help(&["sheet"]));
+}
+
+#[test]
 fn help_of_templates() {
     insta::assert_snapshot!(help(&["templates"]));
 }

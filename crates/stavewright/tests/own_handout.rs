@@ -81,8 +81,8 @@ fn templates_are_written_changed_and_used_with_photos_and_the_stages_of_a_show()
     let again = run(stavewright(room.path()).args(["templates", "--out", "ours"]));
     assert!(again.code == 2 && again.err.contains("there is something of this name"), "{}", again.err);
 
-    let page = fs::read_to_string(ours.join("handout.html")).unwrap();
-    fs::write(ours.join("handout.html"), page.replace("<footer>", "<footer>Our own school. ")).unwrap();
+    let page = fs::read_to_string(ours.join("page.html")).unwrap();
+    fs::write(ours.join("page.html"), page.replace("<footer>", "<footer>Our own school. ")).unwrap();
     let sheet = fs::read_to_string(ours.join("demonstration.typ")).unwrap();
     fs::write(ours.join("demonstration.typ"), format!("{sheet}\n#assert.eq(plan.samples.len(), 2)\n"))
         .unwrap();
@@ -105,7 +105,7 @@ fn wrong_templates_are_pointed_at() {
             b"#import \"house.typ\": *\n\n  #nonsense",
             "handout.typ:3:4: unknown variable: nonsense",
         ),
-        ("handout.html", b"<p>\n{{ nonsense }}", "handout.html:2:"),
+        ("page.html", b"<p>\n{{ nonsense }}", "page.html:2:"),
         ("handuot.typ", b"x", "no sheet is set from a file of this name"),
         ("house.typ", b"\xff\xfe", "not UTF-8 text"),
         (".hidden", b"x", "there is no template in this folder"),

@@ -11,7 +11,9 @@ use serde_json::Value;
 
 const DATA: [&str; 7] =
     ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "pattern.toml", "section.svg"];
-const SHEETS: [&str; 4] = ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "templates.pdf"];
+const SHEETS: [&str; 6] =
+    ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "maker.pdf", "teacher.pdf", "templates.pdf"];
+const PAGES: [&str; 2] = ["handout.html", "teacher.html"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
     let mut command = stavewright(folder);
@@ -29,7 +31,7 @@ fn the_whole_packet_goes_to_a_folder_of_the_patterns_name() {
     let said = run(&mut draft(room.path(), &harbour()));
     assert!(said.code < 2, "{}", said.err);
     let packet = room.path().join("out/harbour-bread-basket");
-    let mut expected = [&DATA[..], &SHEETS[..], &["handout.html"]].concat();
+    let mut expected = [&DATA[..], &SHEETS[..], &PAGES[..]].concat();
     expected.sort_unstable();
     assert_eq!(names(&packet), expected);
     for sheet in SHEETS {

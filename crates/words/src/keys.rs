@@ -69,6 +69,7 @@ impl Words {
                 self.with("takes-materials", &[("most", most), ("kinds", self.kinds(list.each))])
             }
             Takes::Wood => self.term("takes-wood"),
+            Takes::Woods(longest) => most("takes-woods", *longest),
             Takes::Colours(longest) => most("takes-colours", *longest),
             Takes::WeaverColours(list) => most("takes-weaver-colours", list.most),
             Takes::Lengths(list) => most("takes-lengths", list.most),

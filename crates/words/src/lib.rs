@@ -91,6 +91,9 @@ impl Words {
             Value::Name(name) => name.clone(),
             Value::Material(name) => self.material(name),
             Value::Colour(name) => self.colour(name),
+            Value::List(values) => {
+                values.iter().map(|value| self.value(value)).collect::<Vec<_>>().join(", ")
+            }
             Value::Term(id) => self.term(id),
             Value::Said(message) => self.say(message),
         }

@@ -75,6 +75,7 @@ impl Words {
             Takes::Words(known) => any([words(known), list(&words(known), 0, known.len())]),
             Takes::Weave => any(weaves::ALL.iter().map(weave)),
             Takes::Materials(materials) => list(&name(), 1, materials.most),
+            Takes::Woods(most) => any([name(), list(&name(), 1, *most)]),
             Takes::Colours(most) => any([name(), list(&name(), 0, *most)]),
             Takes::WeaverColours(weavers) => {
                 let strands = any([name(), list(&name(), 1, weavers.each)]);

@@ -18,6 +18,7 @@ const PREFIXES: &[&str] = &[
     "ear-material-",
     "ear-placing-",
     "every-",
+    "fault-",
     "finish-",
     "grade-",
     "handle-kind-",
@@ -29,6 +30,7 @@ const PREFIXES: &[&str] = &[
     "oval-side-",
     "part-",
     "piece-",
+    "question-",
     "side-",
     "stage-",
     "stave-reason-",
@@ -102,6 +104,21 @@ fn every_finding_has_its_three_sentences() {
                 assert!(words.has(&id), "{id} in {:?}", words.language());
             }
         }
+    }
+}
+
+#[test]
+fn every_fault_has_its_cure_and_every_question_its_answer() {
+    for words in readers() {
+        let lacks = |id: &&String| {
+            let attribute = if id.starts_with("fault-") { "cure" } else { "answer" };
+            !words.has(&format!("{id}.{attribute}"))
+        };
+        let used = used();
+        let told = || used.iter().filter(|id| id.starts_with("fault-") || id.starts_with("question-"));
+        assert!(told().count() > 40, "does the search still work?");
+        let lacking: Vec<&String> = told().filter(lacks).collect();
+        assert!(lacking.is_empty(), "{:?}: {lacking:#?}", words.language());
     }
 }
 

@@ -10,7 +10,8 @@ use crate::mangle::mangled;
 use crate::runner::Target;
 
 /// The sheets, and a template that sets next to nothing.
-const SHEETS: [&str; 4] = ["handout.typ", "bench-card.typ", "templates.typ", "demonstration.typ"];
+const SHEETS: [&str; 6] =
+    ["handout.typ", "teacher.typ", "maker.typ", "bench-card.typ", "templates.typ", "demonstration.typ"];
 const LINE: &str = "#set document(title: \"x\")\n#set text(lang: \"en\")\nx\n";
 /// The sheet whose template is mangled.
 const TRIED: &str = "bench-card.typ";
@@ -27,7 +28,7 @@ impl Templates {
         for sheet in SHEETS {
             fs::write(folder.join("own").join(sheet), LINE)?;
         }
-        fs::write(folder.join("own/handout.html"), "<p>{{ title }}</p>")?;
+        fs::write(folder.join("own/page.html"), "<p>{{ title }}</p>")?;
         fs::write(folder.join("pattern.toml"), PATTERN)?;
         let templates = concat!(env!("CARGO_MANIFEST_DIR"), "/../crates/sheets/templates/");
         let whole = fs::read(format!("{templates}{TRIED}"))?;

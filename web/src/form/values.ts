@@ -26,6 +26,8 @@ export function meant(field: Field, text: string): EditValue {
       return text.replace(/\s+$/, "").split("\n");
     case "colours":
       return coloursMeant(trimmed);
+    case "wood":
+      return trimmed.includes(",") ? split(trimmed, ",") : trimmed;
     default:
       return trimmed;
   }

@@ -56,7 +56,7 @@ export class Page {
       new GalleryView("stages", "stage", bench, null),
       new GalleryView("templates", "template", bench, t("bench-templates-hint")),
       new CompareView(bench, () => this.files.list()),
-      new TextView(bench),
+      new TextView(bench, this.notices),
     ]);
     this.#panes = new Panes(body);
     const findings = new FindingsView(bench, (finding) => this.#showPlace(finding), (path) => this.#showField(path));

@@ -3,6 +3,7 @@
 import type { Problem } from "../api/types.ts";
 import { attribute, el, fill } from "../dom/element.ts";
 import { newId } from "../form/context.ts";
+import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
 import type { View } from "./view.ts";
@@ -11,32 +12,59 @@ export class TextView implements View {
   readonly id = "text";
   readonly node: HTMLElement;
   readonly #text = el("textarea", { spellcheck: "false", autocomplete: "off", id: newId("text") });
+  /** Whether something is typed that is not taken over. */
+  #half = false;
   readonly #problems = el("ul", { class: "problems", id: newId("problems") });
 
-  constructor(private readonly bench: Bench) {
+  constructor(private readonly bench: Bench, private readonly notices: Notices) {
     const label = el("label", { for: this.#text.id }, t("bench-text-label"));
     const take = el("button", { type: "button", onclick: () => this.#take() }, t("bench-text-take"));
     attribute(this.#text, "aria-describedby", this.#problems.id);
     this.node = el("div", { class: "text-view" }, label, this.#problems, this.#text, el("div", { class: "row" }, take));
-    bench.document.follow(({ source }) => {
-      this.#text.value = source;
+    // What is typed here and not taken yet stays, whatever happens to the pattern meanwhile.
+    bench.document.follow(() => {
+      if (this.#half) bench.typing.set(this.#text.value);
+      else this.#show();
     });
     bench.problems.follow((problems) => this.#complain(problems));
-    this.#text.addEventListener("input", () => bench.typing.set(this.#text.value));
-    this.#text.addEventListener("change", () => this.#take());
+    this.#text.addEventListener("input", () => {
+      this.#half = true;
+      bench.typing.set(this.#text.value);
+    });
   }
 
   enter(): void {
+    this.notices.drop("text");
+    if (!this.#half) this.#show();
+  }
+
+  /** Half a text is not taken over unasked. */
+  leave(): void {
+    if (!this.#half) return;
+    if (this.#text.value === this.bench.document.value.source) this.#drop();
+    else {
+      this.notices.tell("text", t("bench-text-left"), [
+        { label: t("bench-text-take"), run: () => this.#take() },
+        { label: t("bench-text-drop"), run: () => this.#drop() },
+      ]);
+    }
+  }
+
+  #show(): void {
     this.#text.value = this.bench.document.value.source;
   }
 
-  leave(): void {
-    this.#take();
+  #take(): void {
+    const text = this.#text.value;
+    this.#half = false;
+    this.bench.typing.set(undefined);
+    this.bench.replace(text, t("bench-did-text"));
   }
 
-  #take(): void {
-    this.bench.replace(this.#text.value, t("bench-did-text"));
+  #drop(): void {
+    this.#half = false;
     this.bench.typing.set(undefined);
+    this.#show();
   }
 
   #complain(problems: readonly Problem[]): void {

@@ -4,3 +4,4 @@ pub mod cuts;
 pub mod demonstration;
 pub mod findings;
 pub mod steps;
+pub mod teaching;

@@ -10,7 +10,7 @@ use crate::form::Form;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::pattern::BasePattern;
+use crate::pattern::{BasePattern, Rings};
 use crate::stock::Wood;
 
 /// Usual thickness of the disc (common practice).
@@ -31,6 +31,9 @@ pub const INDOOR_SWING: f64 = 6.0;
 const FIBRE_SATURATION: f64 = 30.0;
 /// Diameters of plugs in inches (from memory of woodturners' and joiners' supplies).
 const PLUGS: [f64; 6] = [0.25, 0.375, 0.5, 0.625, 0.75, 1.0];
+/// Turned rings, as shares of the way from the plug to the groove (common practice: two together, and one
+/// beside the groove).
+const TURNED: [f64; 3] = [0.5, 0.62, 0.94];
 /// How much wider than its hole a plug must be to cover the screw's sunk head (common practice).
 const PLUG_COVER: Length = Length::inches(0.125);
 
@@ -45,14 +48,20 @@ pub struct Base {
     pub groove_depth: Length,
     /// How wide the groove is, from its lower to its upper cheek.
     pub groove_width: Length,
-    /// The wood.
+    /// The wood, or that of its middle strip; the plug is made of it too.
     pub wood: Wood,
+    /// The woods of the strips it is glued up from, side by side; none where it is in one piece.
+    pub strips: Vec<Wood>,
     /// Hole for the screw that holds the base on the mould.
     pub screw_hole: Length,
     /// Diameter of the plug that closes the hole.
     pub plug_diameter: Length,
     /// How much wider the disc gets across the grain from a dry to a damp room.
     pub movement: Length,
+    /// On which face rings are turned.
+    pub rings: Rings,
+    /// Whether it is sealed before the weaving.
+    pub sealed: bool,
 }
 
 impl Base {
@@ -82,22 +91,57 @@ impl Base {
         let screw_hole = making.or(pattern.screw_hole, keys::base::SCREW.path, USUAL_SCREW_HOLE, |usual| {
             Message::new("choice-base-screw-hole").with("hole", usual)
         });
-        let wood = pattern.wood.clone().unwrap_or_else(|| usual_wood(making));
+        let woods = pattern.woods.as_deref().unwrap_or_default();
+        let middle = woods.get(woods.len() / 2).cloned();
+        let wood = middle.unwrap_or_else(|| usual_wood(making));
+        let strips = if woods.len() > 1 { woods.to_vec() } else { Vec::new() };
+        let sealed = pattern.sealed.unwrap_or_else(|| choose_sealed(making));
         Self {
             diameter,
             thickness,
             groove_depth,
             groove_width,
-            movement: movement(diameter, wood.tangential, INDOOR_SWING),
+            movement: movement(diameter, shrinkage(&wood, &strips), INDOOR_SWING),
             wood,
+            strips,
             screw_hole,
             plug_diameter: plug(screw_hole),
+            rings: pattern.rings.unwrap_or_default(),
+            sealed,
         }
     }
 
     /// Radius of the bottom of the groove, where the feet of the staves end.
     pub fn groove_radius(&self) -> Length {
         (self.diameter / 2.0 - self.groove_depth).max(Length::ZERO)
+    }
+
+    /// The names of its woods.
+    pub fn woods(&self) -> Value {
+        if self.strips.is_empty() {
+            return (&self.wood).into();
+        }
+        Value::List(self.strips.iter().map(Value::from).collect())
+    }
+
+    /// Width of each strip it is glued up from.
+    pub fn strip_width(&self) -> Length {
+        self.diameter / self.strips.len().max(1) as f64
+    }
+
+    /// Its glue lines, by their distance from the middle.
+    pub fn glue_lines(&self) -> impl Iterator<Item = Length> {
+        let (width, from) = (self.strip_width(), self.diameter / 2.0);
+        (1..self.strips.len()).map(move |strip| width * strip as f64 - from)
+    }
+
+    /// Radii of the turned rings, from the middle outward; none where none are turned.
+    pub fn ring_radii(&self) -> Vec<Length> {
+        if self.rings == Rings::None {
+            return Vec::new();
+        }
+        let (from, to) = (self.plug_diameter / 2.0, self.groove_radius());
+        TURNED.iter().map(|share| from + (to - from).max(Length::ZERO) * *share).collect()
     }
 
     /// Radius of its edge.
@@ -140,6 +184,19 @@ fn usual_wood(making: &mut Making<'_>) -> Wood {
         .with("tangential", Value::Percent(wood.tangential));
     making.chose(keys::base::WOOD.path, wood.name.as_str(), reason);
     wood
+}
+
+fn choose_sealed(making: &mut Making<'_>) -> bool {
+    making.chose(keys::base::SEALED.path, "true", Message::new("choice-base-sealed"));
+    true
+}
+
+/// Shrinkage across the grain; of strips of one width, glued up side by side, the mean of theirs.
+fn shrinkage(wood: &Wood, strips: &[Wood]) -> f64 {
+    if strips.is_empty() {
+        return wood.tangential;
+    }
+    strips.iter().map(|strip| strip.tangential).sum::<f64>() / strips.len() as f64
 }
 
 fn plug(hole: Length) -> Length {

@@ -29,7 +29,11 @@ impl Pattern {
             ));
             course.take(inner, written?.weave.courses.pop()?)?;
         } else if key == keys::mould::GIRTHS.path {
-            changed.mould = written(&format!("{key} = {value}"))?.mould;
+            changed.mould.form = written(&format!("{key} = {value}"))?.mould.form;
+        } else if key == keys::mould::PIECES.path {
+            let cone = "\"cone\"";
+            changed.mould.pieces =
+                written(&ANY_MOULD.replace(cone, &format!("{cone}, pieces = {value}")))?.mould.pieces;
         } else if key == keys::mould::RIM.path {
             changed.mould.widen(written(&ANY_MOULD.replace("\"8 in\"", value))?.mould);
         } else {
@@ -39,7 +43,8 @@ impl Pattern {
         Some(changed)
     }
 
-    /// What else must be written for this key to be held against it: sizes of base and staves.
+    /// What else must be written for this key to be held against it: sizes of base and staves, and which
+    /// handle it is.
     fn beside(&self, key: &str) -> String {
         let base = &self.base;
         let sizes = [
@@ -57,7 +62,10 @@ impl Pattern {
         let fit = |(other, _): &(&str, Option<Length>)| {
             *other != key && other.split('.').next() == Some(section) && key != keys::staves::STOCK.path
         };
-        sizes.into_iter().filter(fit).fold(String::new(), |written, (other, size)| match size {
+        let kind = self.handle.as_ref().and_then(|handle| handle.kind).filter(|_| section == "handle");
+        let kind = kind.filter(|_| key != keys::handle::KIND.path).map(|kind| kind.word());
+        let start = kind.map(|kind| format!("{} = \"{kind}\"\n", keys::handle::KIND.path));
+        sizes.into_iter().filter(fit).fold(start.unwrap_or_default(), |written, (other, size)| match size {
             Some(size) => format!("{written}{other} = \"{} mm\"\n", size.to_mm()),
             None => written,
         })
@@ -74,7 +82,8 @@ impl Pattern {
         }
         self.lashing = self.lashing.clone().overlaid(over.lashing);
         self.pins = self.pins.clone().overlaid(over.pins);
-        if let Some(over) = over.ears {
+        // A handle that is read brings bare ears with it, which say nothing.
+        if let Some(over) = over.ears.filter(|ears| *ears != EarsPattern::default()) {
             self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
         }
         if let Some(over) = over.handle {
@@ -127,14 +136,16 @@ impl CoursePattern {
 
 impl BasePattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { diameter, thickness, groove_depth, groove_width, wood, screw_hole } = over;
+        let Self { diameter, thickness, groove_depth, groove_width, woods, screw_hole, rings, sealed } = over;
         Self {
             diameter: diameter.or(self.diameter),
             thickness: thickness.or(self.thickness),
             groove_depth: groove_depth.or(self.groove_depth),
             groove_width: groove_width.or(self.groove_width),
-            wood: wood.or(self.wood),
+            woods: woods.or(self.woods),
             screw_hole: screw_hole.or(self.screw_hole),
+            rings: rings.or(self.rings),
+            sealed: sealed.or(self.sealed),
         }
     }
 }
@@ -216,13 +227,18 @@ impl EarsPattern {
 
 impl HandlePattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { curve, rise, corner, width, thickness, rivet } = over;
+        let Self { kind, made, joint, curve, rise, corner, width, thickness, shows, ends, rivet } = over;
         Self {
+            kind: kind.or(self.kind),
+            made: made.or(self.made),
+            joint: joint.or(self.joint),
             curve: curve.or(self.curve),
             rise: rise.or(self.rise),
             corner: corner.or(self.corner),
             width: width.or(self.width),
             thickness: thickness.or(self.thickness),
+            shows: shows.or(self.shows),
+            ends: ends.or(self.ends),
             rivet: rivet.or(self.rivet),
         }
     }

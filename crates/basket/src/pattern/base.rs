@@ -1,5 +1,6 @@
 //! What is known of the base.
 
+use super::word::words;
 use crate::measure::Length;
 use crate::stock::Wood;
 
@@ -14,8 +15,31 @@ pub struct BasePattern {
     pub groove_depth: Option<Length>,
     /// How wide the groove is, across its depth.
     pub groove_width: Option<Length>,
-    /// The wood.
-    pub wood: Option<Wood>,
+    /// The wood, or the woods of the strips it is glued up from, side by side.
+    pub woods: Option<Vec<Wood>>,
     /// Hole for the screw that holds the base on the mould.
     pub screw_hole: Option<Length>,
+    /// Where rings are turned in it.
+    pub rings: Option<Rings>,
+    /// Whether it is sealed before the weaving.
+    pub sealed: Option<bool>,
+}
+
+/// On which face of a base rings are turned for show.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Rings {
+    /// On neither.
+    #[default]
+    None,
+    /// On the underside: they look out.
+    Out,
+    /// On the upper side: they look in.
+    In,
+}
+
+words! { Rings:
+    None = "none", "rings-none";
+    Out = "out", "rings-out";
+    In = "in", "rings-in";
 }

@@ -1,8 +1,8 @@
-//! What is known of ears and handle.
+//! What is known of the ears.
 
 use super::word::words;
 use crate::measure::Length;
-use crate::stock::{Material, Wood};
+use crate::stock::Wood;
 
 /// The two ears that hold the handle.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -83,53 +83,4 @@ words! { EarPlacing:
     StaveAndGap = "stave-and-gap", "ear-placing-stave-and-gap";
     Shared = "shared", "ear-placing-shared";
     ByAngle = "by-angle", "ear-placing-by-angle";
-}
-
-/// The swinging handle.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct HandlePattern {
-    /// The curve of the bail.
-    pub curve: Option<BailCurve>,
-    /// Rise of the bail's middle above the pivots.
-    pub rise: Option<Length>,
-    /// Radius of the corners of a three-centred bail.
-    pub corner: Option<Length>,
-    /// Width of the bail, seen from the side.
-    pub width: Option<Length>,
-    /// Thickness of the bail, seen from the front.
-    pub thickness: Option<Length>,
-    /// The rivet.
-    pub rivet: Option<Material>,
-}
-
-/// Whether a handle swings on its ears, or is not there.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum HandleKind {
-    /// It swings.
-    Swing,
-    /// There is none.
-    None,
-}
-
-words! { HandleKind:
-    Swing = "swing", "handle-kind-swing";
-    None = "none", "handle-kind-none";
-}
-
-/// The curve of a bail.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum BailCurve {
-    /// Half a circle.
-    Semicircle,
-    /// Two corner arcs joined by a flatter one.
-    ThreeCentred,
-    /// Half an ellipse.
-    HalfEllipse,
-}
-
-words! { BailCurve:
-    Semicircle = "semicircle", "bail-curve-semicircle";
-    ThreeCentred = "three-centred", "bail-curve-three-centred";
-    HalfEllipse = "half-ellipse", "bail-curve-half-ellipse";
 }

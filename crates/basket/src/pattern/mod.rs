@@ -9,6 +9,7 @@ mod base;
 pub mod drawn;
 mod finish;
 mod fittings;
+mod handle;
 pub mod keys;
 mod mould;
 mod note;
@@ -16,21 +17,24 @@ pub mod read;
 mod ready;
 mod rim;
 mod rule;
+mod sale;
 mod staves;
 mod step;
 mod units;
 mod weave;
 mod word;
 
-pub use base::BasePattern;
+pub use base::{BasePattern, Rings};
 pub use finish::Finish;
-pub use fittings::{BailCurve, EarMaterial, EarPlacing, EarWay, EarsPattern, HandleKind, HandlePattern};
-pub use mould::{Girth, MouldForm, MouldPattern, Outline, Side};
+pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
+pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
+pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
+pub use sale::Sale;
 pub use staves::{OvalSide, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
@@ -77,6 +81,15 @@ pub struct Pattern {
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
     pub notes: Vec<Note>,
+    /// What stands on the title page of a pattern for sale.
+    pub sale: Sale,
     /// Materials that the maker added or measured again; they stand before the catalogue's.
     pub materials: Vec<Material>,
+}
+
+impl Pattern {
+    /// The handle, where it is one that is fixed in the rim.
+    pub(crate) fn fixed_handle(&self) -> Option<&HandlePattern> {
+        self.handle.as_ref().filter(|handle| handle.kind() == HandleKind::Fixed)
+    }
 }

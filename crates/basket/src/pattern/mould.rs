@@ -10,6 +10,8 @@ pub struct MouldPattern {
     pub outline: Outline,
     /// Shape seen from the side.
     pub form: MouldForm,
+    /// Whether it comes apart.
+    pub pieces: MouldPieces,
 }
 
 impl MouldPattern {
@@ -37,6 +39,22 @@ pub enum Outline {
 
 words! { Outline:
     Round = "round", "outline-round";
+}
+
+/// Whether a mould comes apart.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum MouldPieces {
+    /// It is one piece.
+    #[default]
+    One,
+    /// Segments stand round a core that draws out first.
+    Several,
+}
+
+words! { MouldPieces:
+    One = "one", "mould-pieces-one";
+    Several = "several", "mould-pieces-several";
 }
 
 /// Shape of a mould seen from the side.

@@ -7,6 +7,10 @@ use super::word::words;
 pub enum StepKind {
     /// Cutting and shaping the staves.
     Cut,
+    /// Bending the handle.
+    Bend,
+    /// Sealing the base.
+    Seal,
     /// The base on the mould.
     Base,
     /// The staves in the groove.
@@ -43,6 +47,8 @@ pub enum StepKind {
 
 words! { StepKind:
     Cut = "cut", "step-cut";
+    Bend = "bend", "step-bend";
+    Seal = "seal", "step-seal";
     Base = "base", "step-base";
     Staves = "staves", "step-staves";
     FirstRows = "first rows", "step-first";

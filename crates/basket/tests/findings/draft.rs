@@ -40,6 +40,10 @@ pub(crate) fn pattern(changes: Changes) -> Table {
     for (key, value) in changes {
         set(&mut table, key, value);
     }
+    // A fixed handle is refused beside ears.
+    if table["handle"].get("kind").and_then(Value::as_str) == Some("fixed") {
+        table.remove("ears");
+    }
     table
 }
 

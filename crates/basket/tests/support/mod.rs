@@ -5,9 +5,10 @@ use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
-    FillerPattern, Finish, Girth, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm,
-    MouldPattern, Outline, OvalSide, PinsPattern, Ready, RimPattern, Side, StavesPattern, TaperPattern,
-    Units, Until, Way, WeaveKind, WeavePattern, Word,
+    FillerPattern, Finish, Girth, HandleJoint, HandleKind, HandleMade, HandlePattern, HoopWay,
+    LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern,
+    Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
+    Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -25,7 +26,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
             let (ears, handle, finish, units, ready) = fittings;
-            let ears = ears.or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
+            let ears = ears.or_else(|| handle.as_ref().and_then(HandlePattern::ears));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
             Pattern {
@@ -45,6 +46,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 finish,
                 ready,
                 notes: Vec::new(),
+                sale: basket::pattern::Sale::default(),
                 materials,
             }
         })
@@ -113,13 +115,17 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
             Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
             Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
         });
-    prop_oneof![girths, drawn].prop_map(|form| MouldPattern { outline: Outline::Round, form }).boxed()
+    let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
+    (prop_oneof![girths, drawn], pieces)
+        .prop_map(|(form, pieces)| MouldPattern { outline: Outline::Round, form, pieces })
+        .boxed()
 }
 
 fn any_base() -> BoxedStrategy<BasePattern> {
-    let wood = of(select(Catalogue::built_in().woods.clone()));
-    (of(length()), of(length()), of(small()), of(small()), wood, of(small()))
-        .prop_map(|(diameter, thickness, depth, width, wood, screw)| {
+    let woods = of(prop::collection::vec(select(Catalogue::built_in().woods.clone()), 1..6));
+    let show = (of(select(vec![Rings::None, Rings::Out, Rings::In])), of(any::<bool>()));
+    (of(length()), of(length()), of(small()), of(small()), woods, of(small()), show)
+        .prop_map(|(diameter, thickness, depth, width, woods, screw, (rings, sealed))| {
             let below = |length: Option<Length>, limit: Option<Length>| {
                 length.filter(|length| limit.is_none_or(|limit| *length < limit))
             };
@@ -128,8 +134,10 @@ fn any_base() -> BoxedStrategy<BasePattern> {
                 thickness,
                 groove_depth: below(depth, diameter.map(|diameter| diameter / 2.0)),
                 groove_width: below(width, thickness),
-                wood,
+                woods,
                 screw_hole: below(screw, diameter),
+                rings,
+                sealed,
             }
         })
         .boxed()
@@ -265,8 +273,18 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
 
 fn any_handle() -> BoxedStrategy<HandlePattern> {
     let curve = of(select(vec![BailCurve::Semicircle, BailCurve::ThreeCentred, BailCurve::HalfEllipse]));
-    (curve, of(length()), of(length()), of(small()), of(small()), of(stock(&[Kind::Rivet])))
-        .prop_map(|(curve, rise, corner, width, thickness, rivet)| HandlePattern {
+    let kind = of(select(vec![HandleKind::Swing, HandleKind::Fixed, HandleKind::Knob]));
+    let joint = of(select(vec![HandleJoint::Outside, HandleJoint::Slot, HandleJoint::Between]));
+    let made = of(select(vec![HandleMade::Bought, HandleMade::Bent]));
+    let ways = (kind, joint, made, of(small()), of(length()));
+    let sizes = (of(length()), of(length()), of(small()), of(small()));
+    (ways, curve, sizes, of(stock(&[Kind::Rivet])))
+        .prop_map(|(ways, curve, (rise, corner, width, thickness), rivet)| HandlePattern {
+            kind: ways.0,
+            joint: ways.1,
+            made: ways.2,
+            shows: ways.3,
+            ends: ways.4,
             curve,
             rise: rise.filter(|_| curve != Some(BailCurve::Semicircle)),
             corner: corner.filter(|_| matches!(curve, None | Some(BailCurve::ThreeCentred))),

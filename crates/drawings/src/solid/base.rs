@@ -2,6 +2,8 @@
 //! staves.
 
 use basket::Basket;
+use basket::base::Base;
+use basket::pattern::Rings;
 use basket::piece::{FloorPart, Piece};
 
 use super::colour;
@@ -11,8 +13,6 @@ use super::mesh::{Ends, Mesh, round};
 use super::part::Part;
 use super::shape::Shape;
 
-/// Turned rings on the upper and lower face, as shares of the way from the hole to the groove.
-const RINGS: [f32; 3] = [0.5, 0.62, 0.94];
 /// Depth of a turned ring, and half its width, in mm.
 const RING: f32 = 0.35;
 /// Share of the thickness that is left above the plug.
@@ -41,11 +41,28 @@ impl Maker<'_> {
             sides,
         );
         // The lip of a ring is seen whole from any side, its bottom is not.
-        let lips = sizes.rings().map(|at| at + sizes.ring_half());
-        let rings = lips.into_iter().flat_map(|at| [[at, 0.0], [at, -sizes.thick]]);
-        let edges = edges.into_iter().chain(rims(&rings.collect::<Vec<_>>(), sides)).collect();
+        let faces = sizes.rings.iter().zip([-sizes.thick, 0.0]);
+        let lips = faces.flat_map(|(rings, face)| rings.iter().map(move |at| (at, face)));
+        let lips: Vec<[f32; 2]> = lips.map(|(at, face)| [at + sizes.ring_half(), face]).collect();
+        let edges = edges.into_iter().chain(rims(&lips, sides)).chain(self.glue_lines(&sizes)).collect();
         let wood = colour::wood(&self.basket.body.base().wood.name);
         Part::new(Piece::Floor(FloorPart::Disc), wood, Shape { mesh, edges })
+    }
+
+    /// Where strips meet, on both faces; on the lower one from the plug outward.
+    fn glue_lines(&self, sizes: &Sizes) -> Vec<Vec<[f32; 3]>> {
+        let lines = self.basket.body.base().glue_lines().map(|line| line.to_mm() as f32);
+        let reach = |x: f32, radius: f32| (radius * radius - x * x).max(0.0).sqrt();
+        lines
+            .flat_map(|x| {
+                let far = reach(x, sizes.edge);
+                let faces = [(-sizes.thick, sizes.plug), (0.0, sizes.hole)];
+                faces.into_iter().flat_map(move |(z, hole)| {
+                    let near = reach(x, hole);
+                    [vec![[x, -far, z], [x, -near, z]], vec![[x, near, z], [x, far, z]]]
+                })
+            })
+            .collect()
     }
 
     /// The plug in the base's screw hole, flush with the lower face.
@@ -129,6 +146,14 @@ struct Sizes {
     cheeks: [f32; 2],
     hole: f32,
     plug: f32,
+    /// Radii of rings turned in the lower and in the upper face.
+    rings: [Vec<f32>; 2],
+}
+
+/// Radii of turned rings, where there is wood for them.
+fn turned(base: &Base, plug: f32, root: f32) -> Vec<f32> {
+    let radii = base.ring_radii().into_iter().map(|radius| radius.to_mm() as f32);
+    radii.filter(|radius| (plug * 1.05..root * 0.99).contains(radius)).collect()
 }
 
 impl Sizes {
@@ -146,11 +171,12 @@ impl Sizes {
             cheeks: [-(thick + groove) / 2.0, -(thick - groove) / 2.0],
             hole: (base.screw_hole.to_mm() as f32 / 2.0).clamp(0.01, plug * 0.9),
             plug,
+            rings: match base.rings {
+                Rings::None => [Vec::new(), Vec::new()],
+                Rings::Out => [turned(base, plug, root), Vec::new()],
+                Rings::In => [Vec::new(), turned(base, plug, root)],
+            },
         }
-    }
-
-    fn rings(&self) -> [f32; 3] {
-        RINGS.map(|share| self.plug + (self.root - self.plug) * share)
     }
 
     /// Half the width of a turned ring.
@@ -164,9 +190,9 @@ impl Sizes {
         let half = self.ring_half();
         let ring =
             |at: f32, height: f32, up: f32| [[at - half, height], [at, height + up], [at + half, height]];
-        let below = self.rings().into_iter().flat_map(|at| ring(at, -self.thick, deep));
-        let above = self.rings().into_iter().rev().flat_map(|at| {
-            let [near, deepest, far] = ring(at, 0.0, -deep);
+        let below = self.rings[0].iter().flat_map(|at| ring(*at, -self.thick, deep));
+        let above = self.rings[1].iter().rev().flat_map(|at| {
+            let [near, deepest, far] = ring(*at, 0.0, -deep);
             [far, deepest, near]
         });
         let shelf = -self.thick * ABOVE_PLUG;

@@ -24,7 +24,7 @@ const HOLDS: f32 = 0.8;
 /// How many clamps hold the hoops: an even number that finds room beside the ears.
 pub(crate) fn count(basket: &Basket) -> u32 {
     let girth = basket.body.rim().girth.to_mm() as f32;
-    let ears = basket.ears.as_ref().map_or(0.0, |ears| 2.0 * ears.width.to_mm() as f32);
+    let ears = basket.in_rim().map_or(0.0, |ears| 2.0 * ears.width.to_mm() as f32);
     (((girth - ears) / APART) as u32 / 2 * 2).min(MOST)
 }
 
@@ -35,7 +35,7 @@ impl Maker<'_> {
         let count = count(basket);
         let half = (count / 2).max(1);
         let girth = (basket.body.rim().girth.to_mm() as f32).max(1.0);
-        let (ears, beside) = basket.ears.as_ref().map_or(([0.0, 0.5], 0.0), |ears| {
+        let (ears, beside) = basket.in_rim().map_or(([0.0, 0.5], 0.0), |ears| {
             (
                 ears.each.each_ref().map(|ear| ear.turn as f32),
                 (ears.width.to_mm() as f32 / 2.0 + STRAP[0] / 2.0) / girth,

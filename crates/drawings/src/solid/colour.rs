@@ -16,6 +16,7 @@ pub(super) struct Substance<'a> {
 
 pub(super) const STEEL: Substance<'_> = Substance { name: "steel", colour: [150, 156, 162] };
 pub(super) const BAIL: Substance<'_> = Substance { name: "bail", colour: [188, 150, 104] };
+pub(super) const KNOB: Substance<'_> = Substance { name: "knob", colour: [150, 104, 66] };
 pub(super) const WASHER: Substance<'_> = Substance { name: "washer", colour: BRASS };
 pub(super) const MOULD: Substance<'_> = Substance { name: "mould", colour: [226, 214, 192] };
 pub(super) const BAND: Substance<'_> = Substance { name: "band", colour: [120, 130, 140] };

@@ -19,7 +19,7 @@ use super::stave::{SLOPE, Shave};
 /// Most of a stave's thickness that is given to an ear.
 const MOST: f32 = 2.0 / 3.0;
 /// Corners across an ear.
-const ACROSS: usize = 5;
+pub(super) const ACROSS: usize = 5;
 /// Height of an ear's shoulder above the lashing, in mm.
 const SHOULDER: f32 = 0.6;
 /// Way over which an ear widens from tail to blade and from blade to head, in mm.
@@ -27,7 +27,7 @@ const WIDENS: f32 = 0.3;
 
 impl Maker<'_> {
     /// Thickness of the ear's blade and tail, from the staves' outer face inward.
-    fn blade(&self, ears: &Ears) -> f32 {
+    pub(super) fn blade(&self, ears: &Ears) -> f32 {
         let stave = self.basket.body.uprights().thickness.to_mm() as f32;
         (ears.thickness.to_mm() as f32).min(stave * MOST)
     }
@@ -35,7 +35,7 @@ impl Maker<'_> {
     /// Where staves are thinned: under the tail, and between the hoops as wide as the ear is.
     pub(super) fn shaves(&self) -> Vec<Shave> {
         let basket = self.basket;
-        let Some(ears) = basket.ears.as_ref().filter(|ears| !ears.replace_staves()) else {
+        let Some(ears) = basket.in_rim().filter(|ears| !ears.replace_staves()) else {
             return Vec::new();
         };
         let (staves, rim) = (basket.body.staves(), basket.body.rim());
@@ -56,7 +56,7 @@ impl Maker<'_> {
     }
 
     /// Length of the tail on a stave, no longer than there is wall.
-    fn tail(&self, ears: &Ears) -> f32 {
+    pub(super) fn tail(&self, ears: &Ears) -> f32 {
         ears.tail.min(self.basket.body.rim().along * 0.9).max(Length::ZERO).to_mm() as f32
     }
 
@@ -145,7 +145,7 @@ impl Maker<'_> {
     }
 
     /// The section of the tail: what was taken off the stave, `off` aside from the ear's middle.
-    fn tail_ring(&self, along: f32, left: f32, off: f32) -> Vec<[f32; 2]> {
+    pub(super) fn tail_ring(&self, along: f32, left: f32, off: f32) -> Vec<[f32; 2]> {
         let width = self.basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
         let stave = self.stave_section(width);
         let [_, half] = extent(&stave, left);
@@ -163,7 +163,7 @@ impl Maker<'_> {
 }
 
 /// A flat section: round by aside, between two faces.
-fn flat_ring(half: f32, inner: f32, outer: f32) -> Vec<[f32; 2]> {
+pub(super) fn flat_ring(half: f32, inner: f32, outer: f32) -> Vec<[f32; 2]> {
     let across = |step: usize| half * (2.0 * step as f32 / (ACROSS - 1) as f32 - 1.0);
     let face = (0..ACROSS).map(|step| [across(step), outer]);
     face.chain((0..ACROSS).rev().map(|step| [across(step), inner])).collect()

@@ -1,11 +1,13 @@
-//! The bail with the rivets and washers on which it swings.
+//! A handle on ears: a bail that swings on rivets and washers, or knobs on them.
 //!
-//! The bail stands upright. Holes are not cut in ears and bail; the rivet fills them.
+//! The bail stands upright. Holes are not cut in ears, bail and knobs; the rivet fills them.
 
 use basket::Piece;
-use basket::fittings::{Bail, Ears, Handle};
-use glam::{Vec2, Vec3};
+use basket::fittings::{Handle, Knobs, Rivets, SwingHandle};
+use basket::pattern::HandleJoint;
+use glam::Vec3;
 
+use super::bow::{Bow, Strap, end};
 use super::colour::{self, Substance};
 use super::detail::Detail;
 use super::maker::Maker;
@@ -13,127 +15,45 @@ use super::mesh::{Ends, Mesh, round, toward};
 use super::part::Part;
 use super::shape::Shape;
 
-/// Thickness of the washer between ear and bail, in mm, as the handle's span reckons it.
+/// Thickness of the washer between an ear and what it holds, in mm, as the handle's span reckons it.
 const WASHER: f32 = 0.8;
 /// Radius and height of a rivet's head in diameters (common practice).
 const HEAD: [f32; 2] = [1.0, 0.6];
+/// Room between the top of an ear and the wood above it, in mm.
+const ABOVE_EAR: f32 = 0.5;
+/// Way over which two halves come together above an ear, in thicknesses of the ear and in mm.
+const CLOSES: [f32; 2] = [6.0, 12.0];
+/// A turned knob: how far out, as a share of its length, and how wide there, as a share of its radius.
+const KNOB: [[f32; 2]; 6] = [[0.0, 0.62], [0.22, 0.55], [0.5, 0.86], [0.7, 1.0], [0.9, 0.9], [1.0, 0.66]];
 
-/// The plane in which the bail stands: the middle between both pivots, the direction to the first.
-struct Stand<'a> {
-    handle: &'a Handle,
-    ears: &'a Ears,
+/// The plane in which a handle stands: the middle between both pivots, the direction to the first.
+pub(super) struct Stand {
     detail: Detail,
     middle: Vec3,
     along: Vec3,
-    /// Half the distance between the ears' middles.
-    half: f32,
+    /// Half the distance between the middles of what it stands on.
+    pub(super) half: f32,
 }
 
-impl<'a> Stand<'a> {
-    fn of(maker: &Maker<'a>) -> Option<Self> {
-        let (handle, ears) = (maker.basket.handle.as_ref()?, maker.basket.ears.as_ref()?);
-        let (radius, height) = (maker.ear_radius(), maker.pivot_height(ears));
-        let [first, second] = ears.each.map(|ear| {
-            let [cos, sin] = toward(ear.turn as f32);
+impl Stand {
+    /// The plane through two places round the rim, so high.
+    pub(super) fn at(maker: &Maker<'_>, turns: [f64; 2], height: f32) -> Self {
+        let radius = maker.ear_radius();
+        let [first, second] = turns.map(|turn| {
+            let [cos, sin] = toward(turn as f32);
             Vec3::new(radius * cos, radius * sin, height)
         });
-        Some(Self {
-            handle,
-            ears,
+        Self {
             detail: maker.detail,
             middle: (first + second) / 2.0,
             along: (first - second).normalize_or(Vec3::X),
             half: first.distance(second) / 2.0,
-        })
-    }
-
-    /// The place so far from the middle toward the first ear, aside, and above the pivots.
-    fn point(&self, along: f32, aside: f32, up: f32) -> [f32; 3] {
-        (self.middle + self.along * along + Vec3::Z.cross(self.along) * aside + Vec3::Z * up).to_array()
-    }
-
-    fn bail(&self) -> Part {
-        let (handle, ears, detail) = (self.handle, self.ears, self.detail);
-        let corner = handle.corner.unwrap_or_default();
-        let steps = match detail {
-            Detail::Full => 40,
-            Detail::Page | Detail::Column => 20,
-            Detail::Thumbnail => 10,
-        };
-        // Ears that do not quite face each other stand nearer than a diameter.
-        let shift = self.half + ((ears.thickness + handle.thickness) / 2.0).to_mm() as f32 + WASHER
-            - handle.half_span.to_mm() as f32;
-        let washer = washer_radius(handle);
-        let mut line = end(handle);
-        if let Some(bail) = Bail::new(handle.curve, handle.half_span, handle.rise, corner) {
-            let half = |step: u32| {
-                let (x, y) = bail.point(f64::from(step) / f64::from(steps));
-                let (x, y) = (x.to_mm() as f32, y.to_mm() as f32);
-                // Straight where the washers bear on it.
-                [
-                    if y < washer { handle.half_span.to_mm() as f32 } else { x },
-                    y,
-                    handle.width.to_mm() as f32 / 2.0,
-                ]
-            };
-            line.extend((0..=steps).map(half));
         }
-        let mirrored: Vec<[f32; 3]> = line.iter().rev().skip(1).map(|[x, y, half]| [-x, *y, *half]).collect();
-        line.extend(mirrored);
-        let section = strap(handle.thickness.to_mm() as f32, detail);
-        let per = section.len();
-        let at = |index: usize| line[index.min(line.len() - 1)];
-        let positions: Vec<[f32; 3]> = (0..line.len())
-            .flat_map(|index| {
-                let [before, here, after] = [at(index.saturating_sub(1)), at(index), at(index + 1)];
-                let way = Vec2::new(after[0] - before[0], after[1] - before[1]).normalize_or(Vec2::Y);
-                // From the middle line outward, away from the basket's middle below.
-                let out = Vec2::new(way.y, -way.x);
-                section.iter().map(move |[across, thick]| {
-                    let pull =
-                        shift * (here[0] / (handle.half_span.to_mm() as f32).max(1e-3)).clamp(-1.0, 1.0);
-                    self.point(here[0] + out.x * thick + pull, across * here[2], here[1] + out.y * thick)
-                })
-            })
-            .collect();
-        Part::new(Piece::Handle, colour::BAIL, Shape::long(positions, per))
     }
 
-    /// Rivet and washers at one pivot.
-    fn pivot(&self, number: u32, side: f32) -> Vec<Part> {
-        let (handle, ears) = (self.handle, self.ears);
-        let (ear, bail) = (ears.thickness.to_mm() as f32, handle.thickness.to_mm() as f32);
-        let shank = handle.rivet.width.to_mm() as f32 / 2.0;
-        let burr = (handle.grip.to_mm() as f32 - ear - bail - WASHER).max(0.2);
-        let inside = -ear / 2.0;
-        let outside = ear / 2.0 + WASHER + bail + burr;
-        let [head, height] = HEAD.map(|times| times * 2.0 * shank);
-        let rivet = [
-            [head * 0.4, inside - height],
-            [head * 0.85, inside - height * 0.6],
-            [head, inside],
-            [shank, inside],
-            [shank, outside],
-            [head, outside],
-            [head * 0.85, outside + height * 0.6],
-            [head * 0.4, outside + height],
-        ];
-        let washer = |from: f32, thick: f32| {
-            let reach = washer_radius(handle);
-            [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
-        };
-        let metal = colour::stock(&handle.rivet);
-        let washers = [
-            (2 * number - 1, colour::WASHER, washer(ear / 2.0, WASHER)),
-            (2 * number, Substance { name: "burr", ..metal }, washer(outside - burr, burr)),
-        ];
-        let rivet = self.turned(side, &rivet, Ends::Capped);
-        let rivet = Part::new(Piece::Rivet(number), metal, rivet);
-        let washers = washers.map(|(number, substance, profile)| {
-            let shape = self.turned(side, &profile, Ends::Joined);
-            Part::new(Piece::Washer(number), substance, shape)
-        });
-        std::iter::once(rivet).chain(washers).collect()
+    /// The place so far from the middle toward the first foot, aside, and above the feet.
+    pub(super) fn point(&self, along: f32, aside: f32, up: f32) -> [f32; 3] {
+        (self.middle + self.along * along + Vec3::Z.cross(self.along) * aside + Vec3::Z * up).to_array()
     }
 
     /// A profile of radii and distances from the ear's middle outward, turned round a pivot's axis.
@@ -153,55 +73,136 @@ impl<'a> Stand<'a> {
         let edges = vec![circle(0), circle(1)];
         Shape { mesh: Mesh::swept(positions, per, ends), edges }
     }
+
+    /// A rivet through what reaches so far in and out of the ear's middle, with a burr outside, and with
+    /// a washer between ear and handle where there is one.
+    fn pivot(&self, number: u32, side: f32, hold: &Hold<'_>) -> Vec<Part> {
+        let rivets = hold.rivets;
+        let shank = rivets.stock.width.to_mm() as f32 / 2.0;
+        let [inside, face] = hold.faces;
+        let outside = face + hold.burr;
+        let [head, height] = HEAD.map(|times| times * 2.0 * shank);
+        let rivet = [
+            [head * 0.4, inside - height],
+            [head * 0.85, inside - height * 0.6],
+            [head, inside],
+            [shank, inside],
+            [shank, outside],
+            [head, outside],
+            [head * 0.85, outside + height * 0.6],
+            [head * 0.4, outside + height],
+        ];
+        let washer = |from: f32, thick: f32| {
+            let reach = washer_radius(rivets);
+            [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
+        };
+        let metal = colour::stock(&rivets.stock);
+        let between = hold.washer.map(|from| (colour::WASHER, washer(from, WASHER)));
+        let burr = (Substance { name: "burr", ..metal }, washer(face, hold.burr));
+        let rivet = Part::new(Piece::Rivet(number), metal, self.turned(side, &rivet, Ends::Capped));
+        let each = rivets.washers / rivets.count.max(1);
+        let first = (number - 1) * each + 1;
+        let washers = between.into_iter().chain([burr]).zip(first..);
+        let washers = washers.map(|((substance, profile), number)| {
+            Part::new(Piece::Washer(number), substance, self.turned(side, &profile, Ends::Joined))
+        });
+        std::iter::once(rivet).chain(washers).collect()
+    }
+}
+
+/// What a rivet holds, by distances from the ear's middle outward, in mm.
+struct Hold<'a> {
+    rivets: &'a Rivets,
+    /// Under its head, and under the burr.
+    faces: [f32; 2],
+    /// Thickness of the burr.
+    burr: f32,
+    /// Where the washer between ear and handle lies, if there is one.
+    washer: Option<f32>,
 }
 
 impl Maker<'_> {
-    /// Bail, rivets and washers.
+    /// What the basket is lifted by, with its rivets and washers.
     pub(super) fn handle(&self) -> Vec<Part> {
-        let Some(stand) = Stand::of(self) else { return Vec::new() };
-        let mut parts = vec![stand.bail()];
-        for (number, side) in [(1, 1.0), (2, -1.0)] {
-            parts.extend(stand.pivot(number, side));
+        match &self.basket.handle {
+            Some(Handle::Swing(swing)) => self.swing(swing),
+            Some(Handle::Fixed(fixed)) => vec![self.fixed(fixed)],
+            Some(Handle::Knobs(knobs)) => self.knobs(knobs),
+            None => Vec::new(),
         }
-        parts
     }
-}
 
-/// The rounded end below the first pivot, as distance from the middle, height and half width.
-fn end(handle: &Handle) -> Vec<[f32; 3]> {
-    let span = handle.half_span.to_mm() as f32;
-    let half = handle.width.to_mm() as f32 / 2.0;
-    let below = ((handle.cut - handle.arc).to_mm() as f32 / 2.0).max(0.5);
-    let rounding = half.min(below);
-    (0..=5_u8)
-        .map(|step| {
-            let (sin, cos) = (std::f32::consts::FRAC_PI_2 * (0.1 + 0.9 * f32::from(step) / 5.0)).sin_cos();
-            [span, -below + rounding * (1.0 - cos), half * sin]
-        })
-        .collect()
-}
-
-/// The bail's section with its edges broken, as (across from −1 to 1, out in mm), counter-clockwise
-/// seen from ahead.
-fn strap(thick: f32, detail: Detail) -> Vec<[f32; 2]> {
-    let half = thick / 2.0;
-    if detail == Detail::Thumbnail {
-        return vec![[-1.0, -half], [-1.0, half], [1.0, half], [1.0, -half]];
+    fn swing(&self, handle: &SwingHandle) -> Vec<Part> {
+        let Some(ears) = &self.basket.ears else { return Vec::new() };
+        let stand = Stand::at(self, ears.each.map(|ear| ear.turn), self.pivot_height(ears));
+        let (ear, thick) = (ears.thickness.to_mm() as f32, handle.bow.thickness.to_mm() as f32);
+        let rivets = &handle.rivets;
+        let straight = match handle.joint {
+            HandleJoint::Outside => washer_radius(rivets),
+            _ => ears.width.to_mm() as f32 / 2.0 + ABOVE_EAR,
+        };
+        let bow = Bow { bow: &handle.bow, stand: &stand, straight, detail: self.detail };
+        let whole = end(&handle.bow);
+        let shape = match handle.joint {
+            HandleJoint::Outside => {
+                let out = ear / 2.0 + thick / 2.0 + WASHER;
+                bow.strap(&whole, &Strap { thick, out, offset: &|_| 0.0 })
+            }
+            HandleJoint::Slot => {
+                let slot = handle.slot.unwrap_or_default().to_mm() as f32;
+                bow.slotted(&whole, slot.min(thick * 0.9))
+            }
+            HandleJoint::Between => {
+                let close = CLOSES[0] * ear + CLOSES[1];
+                let parted = |up: f32| {
+                    let share = ((up - straight) / close).clamp(0.0, 1.0);
+                    ear / 2.0 * (1.0 - share * share * (3.0 - 2.0 * share))
+                };
+                let half = thick / 2.0;
+                let inner = |up: f32| -half / 2.0 - parted(up);
+                let outer = |up: f32| half / 2.0 + parted(up);
+                let strap =
+                    |offset: &dyn Fn(f32) -> f32| bow.strap(&whole, &Strap { thick: half, out: 0.0, offset });
+                strap(&inner).and(strap(&outer))
+            }
+        };
+        let grip = rivets.grip.to_mm() as f32;
+        let hold = if handle.joint == HandleJoint::Outside {
+            let face = ear / 2.0 + WASHER + thick;
+            let burr = (grip - ear - thick - WASHER).max(0.2);
+            Hold { rivets, faces: [-ear / 2.0, face], burr, washer: Some(ear / 2.0) }
+        } else {
+            let face = handle.at_ears(ears.thickness).to_mm() as f32 / 2.0;
+            Hold { rivets, faces: [-face, face], burr: (grip - 2.0 * face).max(0.2), washer: None }
+        };
+        let bail = Part::new(Piece::Handle, colour::BAIL, shape);
+        let pivots =
+            [(1, 1.0), (2, -1.0)].into_iter().flat_map(|(number, side)| stand.pivot(number, side, &hold));
+        std::iter::once(bail).chain(pivots).collect()
     }
-    let (inner, outer) = (0.84, 0.6 * half);
-    vec![
-        [-inner, -half],
-        [-1.0, -outer],
-        [-1.0, outer],
-        [-inner, half],
-        [inner, half],
-        [1.0, outer],
-        [1.0, -outer],
-        [inner, -half],
-    ]
+
+    fn knobs(&self, knobs: &Knobs) -> Vec<Part> {
+        let Some(ears) = &self.basket.ears else { return Vec::new() };
+        let stand = Stand::at(self, ears.each.map(|ear| ear.turn), self.pivot_height(ears));
+        let (ear, length) = (ears.thickness.to_mm() as f32, knobs.length.to_mm() as f32);
+        let rivets = &knobs.rivets;
+        let from = ear / 2.0 + WASHER;
+        let burr = (rivets.grip.to_mm() as f32 - ear - WASHER - length).max(0.2);
+        let hold = Hold { rivets, faces: [-ear / 2.0, from + length], burr, washer: Some(ear / 2.0) };
+        let radius = knobs.diameter.to_mm() as f32 / 2.0;
+        let profile = KNOB.map(|[out, wide]| [radius * wide, from + length * out]);
+        [(1, 1.0), (2, -1.0)]
+            .into_iter()
+            .flat_map(|(number, side)| {
+                let shape = stand.turned(side, &profile, Ends::Capped);
+                let knob = Part::new(Piece::Knob(number), colour::KNOB, shape);
+                std::iter::once(knob).chain(stand.pivot(number, side, &hold))
+            })
+            .collect()
+    }
 }
 
 /// Outer radius of a washer: a little more than twice the rivet's (common practice).
-fn washer_radius(handle: &Handle) -> f32 {
-    handle.rivet.width.to_mm() as f32 + 1.0
+fn washer_radius(rivets: &Rivets) -> f32 {
+    rivets.stock.width.to_mm() as f32 + 1.0
 }

@@ -178,7 +178,7 @@ impl Wrap<'_> {
 
     /// Where an ear stands in the way: from and to, in turns.
     fn ear(&self) -> Option<[f32; 2]> {
-        let ears = self.basket.ears.as_ref()?;
+        let ears = self.basket.in_rim()?;
         let half = self.per_turn()
             * (((ears.width + self.basket.body.lashing().weaver.width) / 2.0).to_mm() as f32 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));

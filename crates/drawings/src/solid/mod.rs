@@ -8,6 +8,7 @@
 //! rivets fill theirs.
 
 mod base;
+mod bow;
 mod budget;
 mod cache;
 mod clamp;
@@ -16,6 +17,7 @@ mod crossing;
 mod detail;
 mod ear;
 mod export;
+mod fixed;
 mod frame;
 mod handle;
 mod laid;

@@ -31,6 +31,17 @@ impl Shape {
         Self { mesh: Mesh::swept(positions, per, ends), edges }
     }
 
+    /// The two together, as one shape.
+    pub(super) fn and(mut self, other: Self) -> Self {
+        let before = self.mesh.positions.len() as u32;
+        self.mesh.positions.extend(other.mesh.positions);
+        self.mesh
+            .triangles
+            .extend(other.mesh.triangles.iter().map(|triangle| triangle.map(|at| at + before)));
+        self.edges.extend(other.edges);
+        self
+    }
+
     /// The same turned about the z axis by an angle given by its cosine and sine.
     pub(super) fn turned(&self, angle: [f32; 2]) -> Self {
         Self { mesh: self.mesh.turned(angle), edges: turned(&self.edges, angle) }

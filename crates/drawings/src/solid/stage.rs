@@ -93,6 +93,9 @@ impl PartGroup {
             Self::Hoops => from(Stage::RimClamped),
             Self::Clamps => stage == Stage::RimClamped,
             Self::Filler | Self::Lashing => from(Stage::Lashed),
+            Self::Handle if basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_some()) => {
+                from(Stage::EarsSet)
+            }
             Self::Handle => from(Stage::Handled),
         }
     }

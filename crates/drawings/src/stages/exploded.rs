@@ -31,7 +31,7 @@ const DRAWN_OUT: f32 = 14.0;
 /// The layers from the top down: their parts, how far each is raised as a share of the width of the
 /// basket, and their names.
 const LAYERS: [(&[Piece], f32, &str); 10] = [
-    (&[Piece::Handle], 1.06, "plate-part-handle"),
+    (&[Piece::Handle, Piece::Knobs], 1.06, "plate-part-handle"),
     (&[Piece::Rivets, Piece::Washers], 1.06, "plate-part-rivet"),
     (&[Piece::Lashing], 0.88, "plate-part-lashing"),
     (&[Piece::Fillers], 0.72, "plate-part-filler"),

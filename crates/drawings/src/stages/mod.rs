@@ -13,8 +13,9 @@ mod whole;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 use basket::Basket;
+use basket::fittings::Handle;
 use basket::message::Value;
-use basket::pattern::EarWay;
+use basket::pattern::{EarWay, HandleJoint};
 use words::Words;
 
 use crate::drawing::Drawing;
@@ -110,10 +111,23 @@ fn named(basket: &Basket, words: &Words, (plate, rows): (Plate, u32)) -> Drawing
         (Plate::EarsSet, Some(EarWay::AsStave)) => "ears-as-staves",
         _ => plate.name(),
     };
-    let id = format!("plate-{name}");
+    let id = format!("plate-{name}{}", variant(basket, plate));
     let args = args(basket, rows);
     let alt = words.with(&format!("{id}.alt"), &args);
     Drawing::new(plate.figure(), words.with(&id, &args), alt)
+}
+
+/// What tells the caption of a handle's joint from that of another.
+fn variant(basket: &Basket, plate: Plate) -> &'static str {
+    match (plate, &basket.handle) {
+        (Plate::Handled | Plate::EarWithRivet, Some(Handle::Knobs(_))) => "-knob",
+        (Plate::EarWithRivet, Some(Handle::Swing(swing))) => match swing.joint {
+            HandleJoint::Outside => "",
+            HandleJoint::Slot => "-slot",
+            HandleJoint::Between => "-between",
+        },
+        _ => "",
+    }
 }
 
 /// What captions and descriptions may mention.
@@ -132,7 +146,7 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("clamps", crate::solid::clamps(basket).into()),
         ("pins", basket.body.pins().count().into()),
         ("wraps", basket.body.lashing().wraps.into()),
-        ("first-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[0].stave).into()),
-        ("second-ear", basket.ears.as_ref().map_or(0, |ears| ears.each[1].stave).into()),
+        ("first-ear", basket.in_rim().map_or(0, |ears| ears.each[0].stave).into()),
+        ("second-ear", basket.in_rim().map_or(0, |ears| ears.each[1].stave).into()),
     ]
 }

@@ -23,6 +23,8 @@ pub enum Plate {
     Woven,
     /// The ears set.
     EarsSet,
+    /// The ends of a fixed handle set.
+    HandleSet,
     /// Both hoops as rings, lying ready beside the basket.
     RingsMade,
     /// Both hoops, closed, above the basket.
@@ -57,7 +59,7 @@ pub enum Plate {
 
 impl Plate {
     /// All of them, in making order.
-    pub const ALL: [Self; 22] = [
+    pub const ALL: [Self; 23] = [
         Self::BaseOnMould,
         Self::StavesSet,
         Self::FirstRows,
@@ -65,6 +67,7 @@ impl Plate {
         Self::Join,
         Self::Woven,
         Self::EarsSet,
+        Self::HandleSet,
         Self::RingsMade,
         Self::HoopsScarfed,
         Self::Scarf,
@@ -93,6 +96,7 @@ impl Plate {
             Self::Join => "join",
             Self::Woven => "woven",
             Self::EarsSet => "ears-set",
+            Self::HandleSet => "handle-set",
             Self::RingsMade => "rings-made",
             Self::HoopsScarfed => "hoops-scarfed",
             Self::Scarf => "scarf-close-up",
@@ -143,9 +147,14 @@ impl Plate {
             StepKind::Rim => &[Self::HoopsScarfed, Self::Scarf, Self::RimClamped],
             StepKind::Pins => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
             StepKind::Lashing => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
-            StepKind::Handle => &[Self::Handled, Self::EarWithRivet],
+            StepKind::Handle => &[Self::HandleSet, Self::Handled, Self::EarWithRivet],
             StepKind::Finish => &[Self::Finished],
-            StepKind::Cut | StepKind::ToEars | StepKind::OffMould | StepKind::Plug => &[],
+            StepKind::Cut
+            | StepKind::Bend
+            | StepKind::Seal
+            | StepKind::ToEars
+            | StepKind::OffMould
+            | StepKind::Plug => &[],
         }
     }
 
@@ -157,7 +166,7 @@ impl Plate {
             Self::FirstRows => Stage::FirstRows,
             Self::HalfWoven | Self::Join => Stage::HalfWoven,
             Self::Woven => Stage::Woven,
-            Self::EarsSet => Stage::EarsSet,
+            Self::EarsSet | Self::HandleSet => Stage::EarsSet,
             Self::RingsMade => Stage::RingsMade,
             Self::HoopsScarfed | Self::Scarf | Self::RimClamped => Stage::RimClamped,
             Self::TipsTrimmed | Self::Pinned | Self::PinAndClinch => Stage::Pinned,
@@ -172,9 +181,10 @@ impl Plate {
         match self {
             Self::Join => super::join::first(basket).is_some(),
             Self::EarsSet => basket.ears.is_some(),
+            Self::HandleSet => basket.in_rim().is_some() && basket.ears.is_none(),
+            Self::Handled | Self::EarWithRivet => basket.rivets().is_some(),
             Self::RingsMade => basket.body.rim().hoops == HoopWay::Rings,
             Self::Scarf => basket.body.rim().hoops != HoopWay::Bought,
-            Self::Handled | Self::EarWithRivet => basket.handle.is_some(),
             Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }

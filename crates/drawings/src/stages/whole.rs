@@ -44,6 +44,7 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, ears_from, look::ears),
         Plate::RingsMade => (Stage::RingsMade, on_mould, look::hoops),
+        Plate::HandleSet => (Stage::EarsSet, upright, look::handle),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),
         Plate::Pinned => (Stage::Pinned, upright, look::pins),

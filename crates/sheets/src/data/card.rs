@@ -1,7 +1,8 @@
 //! The bench card: the numbers needed with wet hands.
 
-use basket::fittings::Pins;
+use basket::fittings::{Handle, Pins};
 use basket::limits::TABLE_ROWS;
+use basket::pattern::HandleMade;
 use basket::rim::Scarf;
 use basket::weave::Course;
 use basket::{Basket, Length};
@@ -67,10 +68,17 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
         let note = scribe.text("card-ears-note", &[("placing", name(scribe.words.name(ears.placing)))]);
         lines.push(line("card-ears", format!("{first} · {second}"), note));
     }
-    if let Some(handle) = &basket.handle {
-        let note = scribe.text("card-drill", &[("drill", name(scribe.words.fine(handle.drill)))]);
-        lines.push(line("card-handle", own(handle.cut), note));
-    }
+    let drill = basket
+        .rivets()
+        .map(|rivets| scribe.text("card-drill", &[("drill", name(scribe.words.fine(rivets.drill)))]));
+    let size = match &basket.handle {
+        Some(Handle::Knobs(knobs)) => Some(knobs.diameter),
+        handle => handle.as_ref().and_then(Handle::bow).map(|bow| match bow.made {
+            HandleMade::Bent => bow.cut,
+            HandleMade::Bought => bow.half_span * 2.0,
+        }),
+    };
+    lines.extend(size.map(|size| line("card-handle", own(size), drill.unwrap_or_default())));
     lines
 }
 

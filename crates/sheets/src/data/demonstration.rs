@@ -202,9 +202,11 @@ fn is_taken_up(step: StepKind, piece: Piece) -> bool {
         StepKind::Rings | StepKind::Rim => matches!(piece.sort(), Piece::OuterHoop | Piece::InnerHoop),
         StepKind::Pins => piece.sort() == Piece::Pins,
         StepKind::Lashing => matches!(piece.sort(), Piece::Lashing | Piece::Fillers),
-        StepKind::Handle => matches!(piece.sort(), Piece::Handle | Piece::Rivets | Piece::Washers),
+        StepKind::Bend | StepKind::Handle => {
+            matches!(piece.sort(), Piece::Handle | Piece::Rivets | Piece::Washers)
+        }
         StepKind::OffMould | StepKind::Plug => matches!(piece, Piece::Floor(FloorPart::Plug)),
-        StepKind::Finish => false,
+        StepKind::Seal | StepKind::Finish => false,
     }
 }
 

@@ -1,5 +1,6 @@
 //! The size of the basket at a glance.
 
+use basket::fittings::Handle;
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::pattern::Units;
@@ -17,7 +18,9 @@ pub(crate) struct Fact {
 
 pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let id = match (&basket.ears, &basket.handle) {
-        (_, Some(_)) => "summary-handle",
+        (_, Some(Handle::Swing(_))) => "summary-handle",
+        (_, Some(Handle::Fixed(_))) => "summary-fixed",
+        (_, Some(Handle::Knobs(_))) => "summary-knobs",
         (Some(_), None) => "summary-ears",
         (None, None) => "summary",
     };
@@ -60,7 +63,7 @@ fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let args = [
         ("diameter", name(scribe.words.both(base.diameter))),
         ("thickness", name(scribe.words.both(base.thickness))),
-        ("wood", (&base.wood).into()),
+        ("wood", base.woods()),
     ];
     scribe.text("base-size", &args)
 }

@@ -4,6 +4,7 @@
 mod card;
 pub(crate) mod demonstration;
 pub(crate) mod facts;
+mod sale;
 
 use std::collections::BTreeMap;
 
@@ -11,7 +12,7 @@ use basket::message::Value;
 use serde::Serialize;
 
 use crate::figures::{Drawn, Figure, Piece};
-use crate::handout::{Section, Source};
+use crate::handout::{Reader, Section, Source};
 use crate::labels::labels;
 use crate::paper::{Margin, TEMPLATE_MARGIN};
 use crate::scribe::Scribe;
@@ -30,7 +31,11 @@ pub(crate) struct SheetData<'a> {
     basket: &'a BasketFile,
     summary: String,
     facts: Vec<facts::Fact>,
+    /// The student's handout, the teacher's and the maker's sheet, section by section.
     handout: Vec<Section<'a>>,
+    teacher: Vec<Section<'a>>,
+    maker: Vec<Section<'a>>,
+    sale: sale::TitlePage<'a>,
     card: card::Card,
     corrections: Vec<Correction>,
     demonstration: demonstration::Plan,
@@ -59,7 +64,10 @@ impl<'a> SheetData<'a> {
             basket: written,
             summary: facts::summary(&draft.basket, scribe),
             facts: facts::facts(draft, scribe),
-            handout: source.handout(),
+            handout: source.told(Reader::Student),
+            teacher: source.told(Reader::Teacher),
+            maker: source.told(Reader::Maker),
+            sale: sale::TitlePage::of(draft),
             card: card::card(&draft.basket, scribe),
             corrections: corrections(scribe),
             demonstration,

@@ -10,6 +10,10 @@ pub(crate) struct StepLine<'a> {
     #[serde(flatten)]
     pub(super) step: &'a written::Step,
     pub(super) times: Vec<String>,
+    /// Cautions that no earlier step gave.
+    pub(super) mind: Vec<String>,
+    /// Where those that hold here too were given, or nothing.
+    pub(super) mind_again: String,
     /// Names of its drawings.
     pub(super) plates: Vec<String>,
     pub(super) notes: Vec<NoteLine>,

@@ -4,12 +4,12 @@ use basket::cuts::Cut;
 use basket::{Colour, Length, Material};
 
 use super::table::{Cell, Column, Table, Width};
-use super::{Block, Content, Source};
+use super::{Block, Source};
 use crate::scribe::{Scribe, name};
 use crate::written;
 
 impl<'a> Source<'a> {
-    pub(super) fn materials(&self) -> Content<'a> {
+    pub(super) fn materials(&self) -> Vec<Block<'a>> {
         let scribe = self.scribe;
         let columns = vec![
             Column::left(scribe.label("piece"), Width::Share(1.1)),
@@ -20,11 +20,11 @@ impl<'a> Source<'a> {
         ];
         let cuts = self.written.cuts.iter().zip(&self.draft.cuts);
         let table = Table::new(columns, cuts.map(|(told, cut)| row(told, cut, scribe))).wide();
-        (vec![Block::Table { table }], vec![self.part("supplies", vec![self.supplies()])])
+        vec![Block::Table { table }]
     }
 
     /// What is needed of each stock, in the order of the cut list.
-    fn supplies(&self) -> Block<'a> {
+    pub(super) fn supplies(&self) -> Block<'a> {
         let scribe = self.scribe;
         let columns = vec![
             Column::left(scribe.label("material"), Width::Share(1.3)),
@@ -39,6 +39,11 @@ impl<'a> Source<'a> {
 
     /// What has to be soaked and shaped beforehand.
     pub(super) fn preparation(&self) -> Vec<Block<'a>> {
+        vec![self.note("soaking-note"), self.soaking(), self.note("preparation-taper")]
+    }
+
+    /// How long each material soaks.
+    pub(super) fn soaking(&self) -> Block<'a> {
         let scribe = self.scribe;
         let columns = vec![
             Column::left(scribe.label("material"), Width::Share(1.4)),
@@ -53,8 +58,7 @@ impl<'a> Source<'a> {
                 pieces(&of, scribe).join(", ").into(),
             ])
         };
-        let table = Table::new(columns, self.uses().into_iter().filter_map(row));
-        vec![self.note("soaking-note"), Block::Table { table }, self.note("preparation-taper")]
+        Block::Table { table: Table::new(columns, self.uses().into_iter().filter_map(row)) }
     }
 
     /// What is cut from each material that is sold, each colour by itself, in the order of the cut list.

@@ -1,19 +1,30 @@
-//! The handout as data: its sections in their order, with all that stands in each. The PDF and the page
-//! of HTML are two renderings of it, so that neither says what the other leaves out.
+//! What is told in sections, as data: the student's handout, the teacher's and the maker's sheet. PDF and page of
+//! HTML are two renderings of it, so that neither says what the other leaves out.
 
+mod beforehand;
+mod cautions;
+mod faults;
+mod glance;
 mod lines;
 mod materials;
+mod minded;
 mod notes;
+mod readers;
 mod reasons;
 mod record;
+mod sessions;
 mod steps;
 mod table;
 mod weaving;
+mod woven;
 
 use basket::Draft;
 use serde::Serialize;
 
 use self::lines::StepLine;
+pub(crate) use self::notes::paragraphs;
+use self::readers::Kind;
+pub(crate) use self::readers::Reader;
 pub(crate) use self::steps::tools;
 use self::table::Table;
 pub(crate) use self::weaving::rows;
@@ -31,37 +42,12 @@ pub(crate) struct Source<'a> {
     pub(crate) photos: &'a Photos,
 }
 
-/// Which section.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub(crate) enum Kind {
-    Findings,
-    Materials,
-    Tools,
-    Preparation,
-    Steps,
-    Drawings,
-    Weaving,
-    Choices,
-    Record,
-}
-
-/// The sections in their order; one with nothing in it is left out.
-const ORDER: [Kind; 9] = [
-    Kind::Findings,
-    Kind::Materials,
-    Kind::Tools,
-    Kind::Preparation,
-    Kind::Steps,
-    Kind::Drawings,
-    Kind::Weaving,
-    Kind::Choices,
-    Kind::Record,
-];
-/// The drawings of the section of that name, as far as the basket has what they show.
-const DRAWINGS: [&str; 5] = ["stage-exploded", "section", "plan", "taper-chart", "base-plan"];
+/// How the basket should look, drawing beside drawing, as far as it has what they show.
+const DRAWINGS: [&[&str]; 2] = [&["stage-exploded", "plan"], &["section"]];
+/// What the designer measures by.
+const PLANS: [&[&str]; 2] = [&["taper-chart"], &["base-plan"]];
 /// The drawings of the weaving.
-const CHARTS: [&str; 2] = ["chart-outside", "chart-inside"];
+const CHARTS: [&[&str]; 2] = [&["chart-outside"], &["chart-inside"]];
 
 /// A section: what stands under its heading, then its parts.
 #[derive(Serialize)]
@@ -90,12 +76,14 @@ pub(crate) enum Block<'a> {
     Findings { findings: &'a [Finding] },
     /// A table.
     Table { table: Table },
-    /// Things in a row.
+    /// Things of a few words, in columns.
     List { items: Vec<String> },
+    /// Sentences, one below the other.
+    Points { items: Vec<String> },
     /// The making, step by step.
     Steps { steps: Vec<StepLine<'a>> },
-    /// A drawing with its caption.
-    Figure { name: &'static str },
+    /// Drawings beside each other, each with its caption.
+    Figures { names: Vec<&'static str> },
     /// Room to write in, under its name.
     Room { title: String },
 }
@@ -104,22 +92,34 @@ pub(crate) enum Block<'a> {
 type Content<'a> = (Vec<Block<'a>>, Vec<Subsection<'a>>);
 
 impl<'a> Source<'a> {
-    /// The whole handout below its title block.
-    pub(crate) fn handout(&self) -> Vec<Section<'a>> {
-        ORDER.into_iter().filter_map(|kind| self.section(kind)).collect()
+    /// What a reader gets, below the title block.
+    pub(crate) fn told(&self, reader: Reader) -> Vec<Section<'a>> {
+        reader.sections().iter().filter_map(|kind| self.section(*kind)).collect()
     }
 
     fn section(&self, kind: Kind) -> Option<Section<'a>> {
+        let alone = |blocks| (blocks, Vec::new());
         let (id, (blocks, parts)) = match kind {
-            Kind::Findings => ("findings", (self.findings(), Vec::new())),
-            Kind::Materials => ("materials", self.materials()),
-            Kind::Tools => ("tools", (self.tools(), Vec::new())),
-            Kind::Preparation => ("preparation", (self.preparation(), Vec::new())),
-            Kind::Steps => ("steps", (self.steps(), Vec::new())),
-            Kind::Drawings => ("drawings", (self.drawn(&DRAWINGS), Vec::new())),
+            Kind::Mind => ("findings", alone(self.minded())),
+            Kind::Findings => ("findings", alone(self.findings())),
+            Kind::Materials => ("materials", alone(self.materials())),
+            Kind::Supplies => ("supplies", alone(vec![self.supplies()])),
+            Kind::Tools => ("tools", alone(self.tools())),
+            Kind::Preparation => ("preparation", alone(self.preparation())),
+            Kind::Steps => ("steps", alone(self.steps())),
+            Kind::Rows => ("weaving", alone(self.woven())),
             Kind::Weaving => ("weaving", self.weaving()),
+            Kind::Drawings => ("drawings", alone(self.drawn(&DRAWINGS))),
+            Kind::Plans => ("plans", alone(self.drawn(&PLANS))),
             Kind::Choices => ("choices", self.choices()),
-            Kind::Record => ("record", (self.record(), Vec::new())),
+            Kind::Record => ("record", alone(self.record())),
+            Kind::Glance => ("glance", alone(self.glance())),
+            Kind::Sessions => ("sessions", alone(self.sessions())),
+            Kind::Beforehand => ("beforehand", alone(self.beforehand())),
+            Kind::Bring => ("bring", alone(self.tools())),
+            Kind::Faults => ("faults", (Vec::new(), self.faults())),
+            Kind::Safety => ("safety", alone(self.safety())),
+            Kind::Questions => ("questions", alone(self.questions())),
         };
         let title = self.scribe.label(id);
         let is_empty = blocks.is_empty() && parts.is_empty();
@@ -133,10 +133,11 @@ impl<'a> Source<'a> {
         }
     }
 
-    /// The drawings of these names that there are.
-    fn drawn(&self, names: &[&'static str]) -> Vec<Block<'a>> {
-        let there = |name: &str| self.figures.iter().any(|figure| figure.name == name);
-        names.iter().filter(|name| there(name)).map(|name| Block::Figure { name }).collect()
+    /// The drawings of these names that there are, line by line.
+    fn drawn(&self, lines: &[&[&'static str]]) -> Vec<Block<'a>> {
+        let there = |name: &&'static str| self.figures.iter().any(|figure| figure.name == **name);
+        let lines = lines.iter().map(|names| names.iter().copied().filter(there).collect::<Vec<_>>());
+        lines.filter(|names| !names.is_empty()).map(|names| Block::Figures { names }).collect()
     }
 
     /// A paragraph that is the same for every basket.

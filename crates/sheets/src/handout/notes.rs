@@ -24,7 +24,7 @@ fn line(note: &Note, photos: &Photos) -> NoteLine {
 }
 
 /// The paragraphs of a text, which an empty line parts; the lines of one run on.
-fn paragraphs(text: Option<&str>) -> Vec<String> {
+pub(crate) fn paragraphs(text: Option<&str>) -> Vec<String> {
     let mut paragraphs = vec![String::new()];
     for line in text.unwrap_or_default().lines().map(str::trim) {
         match paragraphs.last_mut() {

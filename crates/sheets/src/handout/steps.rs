@@ -4,17 +4,21 @@ use basket::message::Value;
 use basket::steps::Step;
 use drawings::stages::Plate;
 
+use super::cautions::{self, Cautions};
 use super::lines::StepLine;
 use super::{Block, Source};
-use crate::scribe::Scribe;
+use crate::scribe::{Scribe, name};
 use crate::written;
 
 impl<'a> Source<'a> {
     pub(super) fn steps(&self) -> Vec<Block<'a>> {
-        let steps = self.written.steps.iter().zip(&self.draft.steps);
-        let line = |(told, step): (&'a written::Step, &Step)| StepLine {
+        let cautions = cautions::told(&self.draft.steps);
+        let steps = self.written.steps.iter().zip(&self.draft.steps).zip(cautions);
+        let line = |((told, step), cautions): ((&'a written::Step, &Step), Cautions)| StepLine {
             step: told,
             times: times(step, self.scribe),
+            mind: cautions.new.iter().map(|id| self.scribe.words.term(id)).collect(),
+            mind_again: again(&cautions, self.scribe),
             plates: self.plates(step),
             notes: self.notes(step),
         };
@@ -41,6 +45,18 @@ pub(crate) fn tools<'a>(steps: impl IntoIterator<Item = &'a Step>, scribe: &Scri
         }
     }
     ids.into_iter().map(|id| scribe.words.term(id)).collect()
+}
+
+/// Where the cautions that hold here too were given.
+fn again(cautions: &Cautions, scribe: &Scribe<'_>) -> String {
+    match cautions.steps.as_slice() {
+        [] => String::new(),
+        steps => {
+            let numbers: Vec<String> = steps.iter().map(u32::to_string).collect();
+            let args = [("count", Value::Count(steps.len() as i64)), ("steps", name(numbers.join(", ")))];
+            scribe.text("mind-again", &args)
+        }
+    }
 }
 
 fn times(step: &Step, scribe: &Scribe<'_>) -> Vec<String> {

@@ -6,7 +6,7 @@ use basket::message::Value;
 use basket::weave::Course;
 
 use super::table::{Cell, Column, Table, Width};
-use super::{Block, CHARTS, Content, Source, Subsection};
+use super::{Block, Content, Source, Subsection};
 use crate::scribe::name;
 use crate::written::Join;
 
@@ -18,7 +18,7 @@ impl<'a> Source<'a> {
         let mut blocks = vec![Block::Table { table: self.courses() }];
         let notes = self.take_up().into_iter().chain(self.packing());
         blocks.extend(notes.map(|text| Block::Text { text }));
-        blocks.extend(self.drawn(&CHARTS));
+        blocks.extend(self.charts());
         let joins = self.joins().map(|table| self.listed(["joins", "joins-note"], table));
         let checkpoints = self.listed(["checkpoints", "checkpoints-note"], self.checkpoints());
         (blocks, joins.into_iter().chain([checkpoints]).collect())

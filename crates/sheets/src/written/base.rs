@@ -4,6 +4,7 @@ use basket::{base, stock};
 use serde::Serialize;
 
 use super::measure::Mm;
+use super::vocabulary::Rings;
 
 /// The wooden base.
 #[derive(Serialize)]
@@ -19,14 +20,22 @@ pub(crate) struct Base {
     groove_width_mm: Mm,
     /// Radius of the bottom of the groove, where the feet of the staves end.
     groove_radius_mm: Mm,
-    /// The wood.
+    /// The wood, or that of its middle strip.
     wood: Wood,
+    /// The woods of the strips it is glued up from, side by side; empty where it is in one piece.
+    strips: Vec<Wood>,
     /// Hole for the screw that holds the base on the mould.
     screw_hole_mm: Mm,
     /// Diameter of the plug that closes the hole.
     plug_diameter_mm: Mm,
     /// How much wider the disc gets across the grain from a dry to a damp room.
     movement_mm: Mm,
+    /// On which face rings are turned.
+    rings: Rings,
+    /// Radii of the turned rings.
+    ring_radii_mm: Vec<Mm>,
+    /// Whether it is sealed before the weaving.
+    sealed: bool,
 }
 
 /// A wood: how far it moves across the grain.
@@ -51,9 +60,12 @@ impl From<&base::Base> for Base {
             groove_depth,
             groove_width,
             wood,
+            strips,
             screw_hole,
             plug_diameter,
             movement,
+            rings,
+            sealed,
         } = base;
         Self {
             diameter_mm: diameter.into(),
@@ -62,9 +74,13 @@ impl From<&base::Base> for Base {
             groove_width_mm: groove_width.into(),
             groove_radius_mm: base.groove_radius().into(),
             wood: wood.into(),
+            strips: strips.iter().map(Wood::from).collect(),
             screw_hole_mm: screw_hole.into(),
             plug_diameter_mm: plug_diameter.into(),
             movement_mm: movement.into(),
+            rings: rings.into(),
+            ring_radii_mm: base.ring_radii().iter().map(Mm::from).collect(),
+            sealed: *sealed,
         }
     }
 }

@@ -4,6 +4,7 @@ use basket::form::{self, Held};
 use serde::Serialize;
 
 use super::measure::{Degrees, Mm};
+use super::vocabulary::MouldPieces;
 
 /// Places of the side that are written, at even steps along the wall.
 const PLACES: u32 = 33;
@@ -62,6 +63,10 @@ struct Mould {
     undercut: Undercut,
     /// Smallest draft angle (lean of the wall outward); negative where it leans in.
     draft_deg: Degrees,
+    /// Whether it comes apart.
+    pieces: MouldPieces,
+    /// The least diameter of its core; `null` for a mould in one piece.
+    core_mm: Option<Mm>,
 }
 
 /// How far a mould narrows toward the rim.
@@ -109,9 +114,9 @@ impl From<form::Spot> for Spot {
 
 impl From<&form::Mould> for Mould {
     fn from(mould: &form::Mould) -> Self {
-        let form::Mould { undercut: form::Undercut { depth, wide_at, narrow_at }, draft } = mould;
+        let form::Mould { undercut: form::Undercut { depth, wide_at, narrow_at }, draft, pieces } = mould;
         let undercut =
             Undercut { depth_mm: depth.into(), wide_at_mm: wide_at.into(), narrow_at_mm: narrow_at.into() };
-        Self { undercut, draft_deg: draft.into() }
+        Self { undercut, draft_deg: draft.into(), pieces: pieces.into(), core_mm: mould.core().map(Mm::from) }
     }
 }

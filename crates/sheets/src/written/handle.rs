@@ -3,31 +3,83 @@
 use basket::fittings;
 use serde::Serialize;
 
+use super::fittings::Ears;
 use super::measure::{Degrees, Mm};
-use super::vocabulary::BailCurve;
+use super::vocabulary::{BailCurve, HandleJoint, HandleMade};
 
-/// The swinging handle.
+/// What one lifts the basket by; `kind` says which it is.
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
-pub(crate) struct Handle {
-    /// The curve of the bail.
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub(crate) enum Handle {
+    /// A bail that swings on two ears.
+    Swing(Swing),
+    /// A bow whose ends stand in the rim.
+    Fixed(Fixed),
+    /// A knob on each ear.
+    Knob(Knobs),
+}
+
+/// The bow of a handle.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Bow {
+    /// Who bends it.
+    made: HandleMade,
+    /// Its curve.
     curve: BailCurve,
-    /// Half the distance between the pivots, at the bail's middle line.
+    /// Half the distance between its feet, at its middle line: its pivots, or where it leaves the rim.
     half_span_mm: Mm,
-    /// Rise of the bail's middle line above the pivots.
+    /// Rise of its middle line above its feet.
     rise_mm: Mm,
-    /// Corner radius of a three-centred bail, else `null`.
+    /// Corner radius of a three-centred one, else `null`.
     corner_mm: Option<Mm>,
-    /// Length of the middle line between the pivots.
+    /// Length of its middle line between its feet.
     arc_mm: Mm,
-    /// Length to cut: the arc and an end beyond each pivot.
+    /// Its whole length: the arc and an end beyond each foot.
     cut_mm: Mm,
-    /// Width of the bail, seen from the side.
+    /// Its width, seen from the side.
     width_mm: Mm,
-    /// Thickness of the bail, seen from the front.
+    /// Its thickness, seen from the front.
     thickness_mm: Mm,
+    /// Strain of the outer face in its tightest bend.
+    bend_strain: f64,
+}
+
+/// The rivets on the ears.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Rivets {
+    /// The rivet.
+    rivet: String,
+    /// Thickness that it goes through.
+    grip_mm: Mm,
+    /// Length of rivet: the grip and 1.5 diameters to form the head.
+    rivet_length_mm: Mm,
+    /// Drill for it.
+    drill_mm: Mm,
+    /// Rivets needed.
+    rivets: u32,
+    /// The burr that belongs to it, or `null` where none is known.
+    burr: Option<String>,
+    /// Washers or burrs needed.
+    washers: u32,
+}
+
+/// A swinging handle.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Swing {
+    #[serde(flatten)]
+    bow: Bow,
+    /// How it meets its ears.
+    joint: HandleJoint,
+    /// Width of the slot in each end, or `null` without slots.
+    slot_mm: Option<Mm>,
     /// Height of the pivots above the rim.
     pivot_height_mm: Mm,
+    /// How much of an ear shows between the rim and the end of the handle.
+    shows_mm: Mm,
     /// Least room between the bail's rounded ends and the rim, all the way from where it rests on one side to
     /// where it rests on the other.
     swing_clearance_mm: Mm,
@@ -37,24 +89,40 @@ pub(crate) struct Handle {
     fold: Fold,
     /// Where it rests: how far along the rim from an ear.
     rests_mm: Mm,
-    /// Strain of the bail's outer face in its tightest bend.
-    bend_strain: f64,
-    /// The rivet.
-    rivet: String,
-    /// Thickness that the rivet goes through: bail, ear and washers.
-    grip_mm: Mm,
-    /// Length of rivet: the grip and 1.5 diameters to form the head.
-    rivet_length_mm: Mm,
-    /// Drill for the rivet.
-    drill_mm: Mm,
-    /// Rivets needed.
-    rivets: u32,
-    /// The burr that belongs to the rivet, or `null` where none is known.
-    burr: Option<String>,
-    /// Washers or burrs needed.
-    washers: u32,
+    #[serde(flatten)]
+    rivets: Rivets,
     /// How far the handle leans when the ears do not face each other.
     tilt_deg: Degrees,
+}
+
+/// A fixed handle.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Fixed {
+    #[serde(flatten)]
+    bow: Bow,
+    /// Its ends, which stand in the rim as ears do.
+    ends: Ears,
+    /// Length of each end, from the top of the rim down.
+    leg_mm: Mm,
+    /// How far it leans when its ends do not face each other.
+    tilt_deg: Degrees,
+}
+
+/// Two knobs.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(crate) struct Knobs {
+    /// Diameter of a knob.
+    diameter_mm: Mm,
+    /// How far it stands out.
+    length_mm: Mm,
+    /// Height of its middle above the rim.
+    pivot_height_mm: Mm,
+    /// Room between a knob and the lashed rim below it.
+    rim_room_mm: Mm,
+    #[serde(flatten)]
+    rivets: Rivets,
 }
 
 /// Where a handle that is let down comes to rest.
@@ -78,31 +146,20 @@ enum Fold {
 
 impl From<&fittings::Handle> for Handle {
     fn from(handle: &fittings::Handle) -> Self {
-        let fittings::Handle {
-            curve,
-            half_span,
-            rise,
-            corner,
-            arc,
-            cut,
-            width,
-            thickness,
-            pivot_height,
-            swing_clearance,
-            side_clearance,
-            fold,
-            rests,
-            bend_strain,
-            rivet,
-            grip,
-            rivet_length,
-            drill,
-            rivets,
-            burr,
-            washers,
-            tilt,
-        } = handle;
+        match handle {
+            fittings::Handle::Swing(swing) => Self::Swing(Swing::from(&**swing)),
+            fittings::Handle::Fixed(fixed) => Self::Fixed(Fixed::from(&**fixed)),
+            fittings::Handle::Knobs(knobs) => Self::Knob(Knobs::from(&**knobs)),
+        }
+    }
+}
+
+impl From<&fittings::Bow> for Bow {
+    fn from(bow: &fittings::Bow) -> Self {
+        let fittings::Bow { made, curve, half_span, rise, corner, arc, cut, width, thickness, bend_strain } =
+            bow;
         Self {
+            made: made.into(),
             curve: curve.into(),
             half_span_mm: half_span.into(),
             rise_mm: rise.into(),
@@ -111,20 +168,73 @@ impl From<&fittings::Handle> for Handle {
             cut_mm: cut.into(),
             width_mm: width.into(),
             thickness_mm: thickness.into(),
+            bend_strain: *bend_strain,
+        }
+    }
+}
+
+impl From<&fittings::Rivets> for Rivets {
+    fn from(rivets: &fittings::Rivets) -> Self {
+        let fittings::Rivets { stock, grip, length, drill, count, burr, washers } = rivets;
+        Self {
+            rivet: stock.name.clone(),
+            grip_mm: grip.into(),
+            rivet_length_mm: length.into(),
+            drill_mm: drill.into(),
+            rivets: *count,
+            burr: burr.as_ref().map(|burr| burr.name.clone()),
+            washers: *washers,
+        }
+    }
+}
+
+impl From<&fittings::SwingHandle> for Swing {
+    fn from(handle: &fittings::SwingHandle) -> Self {
+        let fittings::SwingHandle {
+            bow,
+            joint,
+            slot,
+            pivot_height,
+            shows,
+            swing_clearance,
+            side_clearance,
+            fold,
+            rests,
+            rivets,
+            tilt,
+        } = handle;
+        Self {
+            bow: bow.into(),
+            joint: joint.into(),
+            slot_mm: slot.map(Mm::from),
             pivot_height_mm: pivot_height.into(),
+            shows_mm: shows.into(),
             swing_clearance_mm: swing_clearance.into(),
             side_clearance_mm: side_clearance.into(),
             fold: fold.into(),
             rests_mm: rests.into(),
-            bend_strain: *bend_strain,
-            rivet: rivet.name.clone(),
-            grip_mm: grip.into(),
-            rivet_length_mm: rivet_length.into(),
-            drill_mm: drill.into(),
-            rivets: *rivets,
-            burr: burr.as_ref().map(|burr| burr.name.clone()),
-            washers: *washers,
+            rivets: rivets.into(),
             tilt_deg: tilt.into(),
+        }
+    }
+}
+
+impl From<&fittings::FixedHandle> for Fixed {
+    fn from(handle: &fittings::FixedHandle) -> Self {
+        let fittings::FixedHandle { bow, ends, leg, tilt } = handle;
+        Self { bow: bow.into(), ends: ends.into(), leg_mm: leg.into(), tilt_deg: tilt.into() }
+    }
+}
+
+impl From<&fittings::Knobs> for Knobs {
+    fn from(knobs: &fittings::Knobs) -> Self {
+        let fittings::Knobs { diameter, length, pivot_height, rim_room, rivets } = knobs;
+        Self {
+            diameter_mm: diameter.into(),
+            length_mm: length.into(),
+            pivot_height_mm: pivot_height.into(),
+            rim_room_mm: rim_room.into(),
+            rivets: rivets.into(),
         }
     }
 }

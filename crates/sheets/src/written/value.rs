@@ -27,6 +27,8 @@ pub(crate) enum Value {
     Minutes(f64),
     /// A name, a pattern key or a value to type.
     Name(String),
+    /// Several values in a row.
+    List(Vec<Self>),
     /// One of the program's own words, by its identifier.
     Term(String),
 }
@@ -44,6 +46,7 @@ impl From<&message::Value> for Value {
             message::Value::Name(name) | message::Value::Material(name) | message::Value::Colour(name) => {
                 Self::Name(name.clone())
             }
+            message::Value::List(values) => Self::List(values.iter().map(Self::from).collect()),
             message::Value::Term(term) => Self::Term((*term).to_owned()),
             message::Value::Said(message) => Self::Term(message.id.to_owned()),
         }

@@ -45,7 +45,15 @@ words! {
     HoopWay = basket::pattern::HoopWay { Rings, Bent, Bought }
     /// How two ears are placed on a count of staves.
     EarPlacing = basket::pattern::EarPlacing { OnStaves, StaveAndGap, Shared, ByAngle }
-    /// The curve of a bail.
+    /// Who bends a handle.
+    HandleMade = basket::pattern::HandleMade { Bought, Bent }
+    /// How a swinging handle meets its ears.
+    HandleJoint = basket::pattern::HandleJoint { Outside, Slot, Between }
+    /// Whether a mould comes apart.
+    MouldPieces = basket::pattern::MouldPieces { One, Several }
+    /// On which face of a base rings are turned.
+    Rings = basket::pattern::Rings { None, Out, In }
+    /// The curve of a bow.
     BailCurve = basket::pattern::BailCurve { Semicircle, ThreeCentred, HalfEllipse }
     /// How one row follows the other.
     Way = basket::pattern::Way { Continuous, RowByRow }
@@ -62,7 +70,7 @@ words! {
     }
     /// A step of the making.
     StepKind = basket::pattern::StepKind {
-        Cut, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
+        Cut, Bend, Seal, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
         Plug, Finish
     }
 }

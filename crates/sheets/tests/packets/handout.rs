@@ -1,7 +1,8 @@
-//! The handout: what must stand on it, in both renderings, and in which order.
+//! The sheets that are told in sections: what must and what must not stand on each, in both renderings, and in
+//! which order.
 
-use basket::pattern::StepKind;
-use basket::{Draft, Length};
+use basket::pattern::{StepKind, keys};
+use basket::{Draft, Length, teaching};
 use lopdf::{Document, Object, decode_text_string};
 use sheets::PacketFile;
 use words::Words;
@@ -9,8 +10,8 @@ use words::Words;
 use crate::common::{file, plain, text, told};
 
 /// The text of the page of HTML, without its markup and drawings.
-fn page(packet: &[PacketFile]) -> String {
-    let (_, body) = text(packet, "handout.html").split_once("<body>").expect("a body");
+fn page(packet: &[PacketFile], name: &str) -> String {
+    let (_, body) = text(packet, name).split_once("<body>").expect("a body");
     let mut said = String::new();
     for part in body.split("<svg ") {
         said.push_str(part.rsplit_once("</svg>").map_or(part, |(_, after)| after));
@@ -32,19 +33,19 @@ fn page(packet: &[PacketFile]) -> String {
 }
 
 /// The headings of the page of HTML, with their levels.
-fn headings_of_page(packet: &[PacketFile]) -> Vec<(u32, String)> {
+fn headings_of_page(packet: &[PacketFile], name: &str) -> Vec<(u32, String)> {
     let heading = |rest: &str| {
         let level = rest.chars().next()?.to_digit(10)?;
         let (_, rest) = rest.split_once('>')?;
         Some((level, plain(rest.split_once("</h")?.0)))
     };
-    text(packet, "handout.html").split("<h").skip(1).filter_map(heading).collect()
+    text(packet, name).split("<h").skip(1).filter_map(heading).collect()
 }
 
 /// The headings of the PDF in the order in which they are read, with their levels on the page of HTML,
 /// where the title comes first.
-fn headings_of_pdf(packet: &[PacketFile]) -> Vec<(u32, String)> {
-    let document = Document::load_mem(file(packet, "handout.pdf")).expect("lopdf opens it");
+fn headings_of_pdf(packet: &[PacketFile], name: &str) -> Vec<(u32, String)> {
+    let document = Document::load_mem(file(packet, name)).expect("lopdf opens it");
     let catalog = document.catalog().expect("a catalog");
     let mut headings = Vec::new();
     collect(&document, catalog.get(b"StructTreeRoot").expect("a tagged PDF"), &mut headings);
@@ -80,19 +81,31 @@ fn collect(document: &Document, element: &Object, headings: &mut Vec<(u32, Strin
 
 /// PDF and page have the same headings in the same order.
 pub(crate) fn assert_alike(packet: &[PacketFile], draft: &Draft) {
-    let (printed, shown) = (headings_of_pdf(packet), headings_of_page(packet));
-    let (title, shown) = shown.split_first().expect("a title");
-    assert_eq!(title, &(1, draft.basket.title.clone()));
-    assert_eq!(printed, shown);
-    // Nine sections at most, and the steps.
-    assert!(printed.len() > 8 + draft.steps.len(), "{printed:?}");
+    for sheet in ["handout", "teacher"] {
+        let printed = headings_of_pdf(packet, &format!("{sheet}.pdf"));
+        let shown = headings_of_page(packet, &format!("{sheet}.html"));
+        let (title, shown) = shown.split_first().expect("a title");
+        assert_eq!(title, &(1, draft.basket.title.clone()));
+        assert_eq!(printed, shown);
+        // Five sections at least, and the steps.
+        assert!(printed.len() >= 5 + draft.steps.len(), "{printed:?}");
+    }
 }
 
-/// What a maker works by: counts, lengths, stave numbers, and every sentence of the steps and findings.
-pub(crate) fn assert_whole(packet: &[PacketFile], draft: &Draft, words: &Words) {
-    let wanted = wanted(draft, words);
-    assert!(wanted.len() > 60, "{}", wanted.len());
-    for (name, said) in [("handout.pdf", told(file(packet, "handout.pdf"))), ("handout.html", page(packet))] {
+/// The text of a sheet as PDF and, where there is one, as page.
+fn both(packet: &[PacketFile], sheet: &str) -> Vec<(String, String)> {
+    let names = [format!("{sheet}.pdf"), format!("{sheet}.html")];
+    let there = names.into_iter().filter(|name| packet.iter().any(|file| file.name == name));
+    there
+        .map(|name| {
+            let said = if name.ends_with(".pdf") { told(file(packet, &name)) } else { page(packet, &name) };
+            (name, said)
+        })
+        .collect()
+}
+
+fn assert_says(packet: &[PacketFile], sheet: &str, wanted: &[String]) {
+    for (name, said) in both(packet, sheet) {
         for text in wanted.iter().map(|text| plain(text)) {
             assert!(said.contains(&text), "{name} does not say: {text}\n{said}");
         }
@@ -100,8 +113,47 @@ pub(crate) fn assert_whole(packet: &[PacketFile], draft: &Draft, words: &Words) 
     }
 }
 
-fn wanted(draft: &Draft, words: &Words) -> Vec<String> {
-    let body = &draft.basket.body;
+/// Each caution stands once, however many steps it holds for.
+fn assert_cautions_stand_once(packet: &[PacketFile], sheet: &str, draft: &Draft, words: &Words) {
+    for (name, said) in both(packet, sheet) {
+        for id in draft.steps.iter().flat_map(|step| &step.cautions) {
+            assert_eq!(said.matches(&plain(&words.term(id))).count(), 1, "{id} on {name}");
+        }
+    }
+}
+
+/// What each reader works by stands on that reader's sheet.
+pub(crate) fn assert_whole(packet: &[PacketFile], draft: &Draft, words: &Words) {
+    let student = wanted_by_students(draft, words);
+    assert!(student.len() > 50, "{}", student.len());
+    assert_says(packet, "handout", &student);
+    assert_cautions_stand_once(packet, "handout", draft, words);
+    assert_no_designing(packet, draft, words);
+    let teacher = wanted_by_teachers(draft, words);
+    assert!(teacher.len() > 80, "{}", teacher.len());
+    assert_says(packet, "teacher", &teacher);
+    assert_cautions_stand_once(packet, "teacher", draft, words);
+    assert_says(packet, "maker", &wanted_by_makers(draft, words));
+}
+
+/// No key of the pattern stands on the student's handout, nor why one was chosen, nor what would mend a finding.
+fn assert_no_designing(packet: &[PacketFile], draft: &Draft, words: &Words) {
+    let keys = keys::every().into_iter().map(|key| key.path()).filter(|path| path.contains('.'));
+    let mut unwanted: Vec<String> = keys.map(str::to_owned).collect();
+    assert!(unwanted.len() > 60, "{}", unwanted.len());
+    unwanted.extend(draft.basket.choices.iter().map(|choice| words.say(&choice.reason)));
+    unwanted.extend(draft.findings.iter().map(|finding| words.finding(finding).remedy));
+    for (name, said) in both(packet, "handout") {
+        // Of three words at least: others may stand in any sentence.
+        for text in
+            unwanted.iter().map(|text| plain(text)).filter(|text| text.len() > 15 || text.contains('.'))
+        {
+            assert!(!said.contains(&text), "{name} tells a student: {text}");
+        }
+    }
+}
+
+fn wanted_by_students(draft: &Draft, words: &Words) -> Vec<String> {
     let mut wanted = vec![draft.basket.title.clone()];
     for cut in &draft.cuts {
         wanted.extend([words.cut(cut.piece), words.say(&cut.purpose), words.value(&cut.stock.name())]);
@@ -109,22 +161,45 @@ fn wanted(draft: &Draft, words: &Words) -> Vec<String> {
         let piece = cut.length.filter(|length| *length < Length::feet(6.0));
         wanted.extend(piece.map(|length| words.length(length)));
     }
-    for course in &body.weave.courses {
-        for join in &course.joins {
-            wanted.push(format!("{} {} {}", join.row, join.cut_over, join.start_behind));
-        }
-    }
     for step in &draft.steps {
         wanted.push(format!("{} {}", step.number, words.name(step.kind)));
         wanted.extend(step.text.iter().map(|paragraph| words.say(paragraph)));
         wanted.extend(step.cautions.iter().chain(&step.tools).map(|id| words.term(id)));
     }
+    wanted.extend(draft.basket.notes.iter().filter_map(|note| note.text.clone()));
+    wanted
+}
+
+fn wanted_by_teachers(draft: &Draft, words: &Words) -> Vec<String> {
+    let mut wanted = vec![draft.basket.title.clone()];
+    for step in &draft.steps {
+        wanted.push(format!("{}. {}", step.number, words.name(step.kind)));
+        wanted.extend(step.cautions.iter().chain(&step.tools).map(|id| words.term(id)));
+        for fault in teaching::faults(step.kind, &draft.basket) {
+            wanted.push(words.say(&fault));
+            wanted.push(words.with(&format!("{}.cure", fault.id), &fault.args));
+        }
+    }
+    for question in teaching::questions(&draft.basket) {
+        wanted.push(words.say(&question));
+        wanted.push(words.with(&format!("{}.answer", question.id), &question.args));
+    }
+    wanted
+}
+
+fn wanted_by_makers(draft: &Draft, words: &Words) -> Vec<String> {
+    let mut wanted = vec![draft.basket.title.clone()];
+    for course in &draft.basket.body.weave.courses {
+        for join in &course.joins {
+            wanted.push(format!("{} {} {}", join.row, join.cut_over, join.start_behind));
+        }
+    }
     for finding in &draft.findings {
         let text = words.finding(finding);
         wanted.extend([text.what, text.place, text.why, text.remedy]);
     }
-    wanted.extend(draft.basket.choices.iter().map(|choice| words.say(&choice.reason)));
-    wanted.extend(draft.basket.notes.iter().filter_map(|note| note.text.clone()));
+    let choices = &draft.basket.choices;
+    wanted.extend(choices.iter().flat_map(|choice| [choice.key.to_owned(), words.say(&choice.reason)]));
     wanted
 }
 

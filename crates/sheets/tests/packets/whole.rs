@@ -1,7 +1,7 @@
 //! Whole packets: each is made once and asked everything.
 
 use basket::pattern::Units;
-use sheets::{Options, Paper, Photos, SHEETS};
+use sheets::{Options, PAGES, Paper, Photos, SHEETS};
 use words::{Language, Words};
 
 use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, on, packet_of, poppler, text, words};
@@ -16,7 +16,10 @@ fn a_basket_in_inches_on_letter() {
     }
     true_size::assert_bars(file(&packet, "templates.pdf"));
     true_size::assert_disc(file(&packet, "templates.pdf"), draft.basket.body.base().diameter);
-    html::assert_sound(text(&packet, "handout.html"));
+    for (_, name) in PAGES {
+        html::assert_sound(text(&packet, name));
+    }
+    html::assert_drawn(text(&packet, "handout.html"));
     handout::assert_alike(&packet, &draft);
     handout::assert_whole(&packet, &draft, &words);
     handout::assert_staves_are_named(&draft, &words);
@@ -41,7 +44,10 @@ fn the_same_basket_on_a4_in_millimetres_twice() {
 fn a_basket_of_which_all_is_written_in_english() {
     let (draft, words) = (draft(FIXED), words(Units::Inches));
     let packet = packet_of(&draft, &words, &on(Paper::Letter));
-    html::assert_sound(text(&packet, "handout.html"));
+    for (_, name) in PAGES {
+        html::assert_sound(text(&packet, name));
+    }
+    html::assert_drawn(text(&packet, "handout.html"));
     handout::assert_alike(&packet, &draft);
     handout::assert_whole(&packet, &draft, &words);
     handout::assert_staves_are_named(&draft, &words);

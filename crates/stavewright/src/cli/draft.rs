@@ -4,28 +4,25 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use basket::demonstration::Show;
-use basket::pattern::Units;
 use basket::steps::Stage;
 use basket::{Basket, Draft};
-use clap::ValueEnum;
-use sheets::{Options, PacketFile, Paper, Photos};
+use sheets::{Options, PacketFile, Photos};
 use words::Words;
 
 use super::names::stages;
 use super::outcome::{Format, Outcome};
-use super::own_templates;
+use super::printing::Printing;
 use super::reading::{Reading, words};
-use super::setting::within_time;
 use crate::failure::Failure;
 use crate::packet::{self, Kept, Written};
-use crate::progress::Progress;
 use crate::source::Origin;
 use crate::{report, screen};
 
 /// Work out the basket and write all that is needed to make it.
 ///
 /// Prints a summary, the cut list and the findings, and writes a packet: a folder with handout,
-/// bench card, templates at true size, cut list, drawings and the computed basket. A packet that
+/// teacher's and maker's sheet, bench card, templates at true size, cut list, drawings and the
+/// computed basket. A packet that
 /// is there already is replaced whole, and kept beside it if you changed a file in it; a folder
 /// that holds anything else is left alone.
 #[derive(Debug, clap::Args)]
@@ -47,13 +44,8 @@ pub(super) struct Args {
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
 
-    /// Paper of the sheets [default: letter for inches, a4 for millimetres].
-    #[arg(long, value_enum)]
-    paper: Option<PaperArg>,
-
-    /// A folder with your own templates of the sheets (see `stavewright templates`).
-    #[arg(long, value_name = "DIR")]
-    templates: Option<PathBuf>,
+    #[command(flatten)]
+    printing: Printing,
 
     /// Stages that the demonstration sheet has samples for, parted by commas [default:
     /// staves-set,half-woven,woven,rim-clamped,lashed,finished].
@@ -75,14 +67,6 @@ pub(super) struct Args {
     /// How to print the answer; json prints the computed basket.
     #[arg(long, value_enum, default_value_t)]
     format: Format,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(super) enum PaperArg {
-    /// 8 1/2 × 11 in.
-    Letter,
-    /// 210 × 297 mm.
-    A4,
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
@@ -124,17 +108,13 @@ fn plain_name(title: &str) -> String {
 }
 
 fn files(args: &Args, draft: &Draft, words: &Words, photos: Photos) -> Result<Vec<PacketFile>, Failure> {
-    let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
-    let options =
-        Options { paper: paper(args.paper, draft.basket.units), templates, photos, show: show(args) };
-    let progress = Progress::begin();
-    Ok(if args.no_sheets {
-        sheets::data(draft, words)?
-    } else if args.templates.is_some() {
-        within_time(draft, words, options, &progress)?
-    } else {
-        sheets::packet(draft, words, &options, &mut |sheet| progress.say(&format!("setting {sheet}")))?
-    })
+    let printing = &args.printing;
+    let templates = printing.templates()?;
+    let options = Options { paper: printing.paper(&draft.basket), templates, photos, show: show(args) };
+    if args.no_sheets {
+        return Ok(sheets::data(draft, words)?);
+    }
+    printing.set(draft, words, move |draft, words, say| sheets::packet(draft, words, &options, say))
 }
 
 /// What the demonstration sheet plans for.
@@ -147,14 +127,6 @@ fn show(args: &Args) -> Show {
         },
         work_a_day: args.show_hours.map_or(usual.work_a_day, |hours| 60.0 * f64::from(hours)),
         moulds: args.show_moulds,
-    }
-}
-
-/// The paper asked for, else that of the units.
-pub(super) fn paper(wanted: Option<PaperArg>, units: Units) -> Paper {
-    match (wanted, units) {
-        (Some(PaperArg::Letter), _) | (None, Units::Inches) => Paper::Letter,
-        (Some(PaperArg::A4), _) | (None, Units::Millimetres) => Paper::A4,
     }
 }
 

@@ -14,10 +14,12 @@ mod outcome;
 mod own_templates;
 mod picture;
 mod poster;
+mod printing;
 mod proposal;
 mod reading;
 mod schema;
 mod setting;
+mod sheet;
 mod solid;
 mod templates;
 mod weaves;
@@ -37,6 +39,7 @@ Examples:
   stavewright chart my-basket.toml       draw the weaving row by row
   stavewright bench                      design by looking, in the browser
   stavewright picture my-basket.toml     draw the basket, from any side
+  stavewright sheet sale my-basket.toml  write a pattern to sell
   stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
 
@@ -48,7 +51,7 @@ Exit status: 0 when the basket can be woven, 1 when a finding says stop,
 /// You write down what you know: what the tape read round the mould, the stock on the shelf, how
 /// you like your rim. Stavewright works out the rest (staves, taper, rows, cane, hoops, lashing,
 /// pins, ears and handle), tells you what will not work and what would mend it, and writes cut
-/// list, handout, bench card and templates at true size.
+/// list, sheets for student, teacher and maker, bench card and templates at true size.
 #[derive(Debug, Parser)]
 #[command(name = "stavewright", version, max_term_width = 80, after_help = EXAMPLES)]
 pub(crate) struct Cli {
@@ -65,6 +68,7 @@ enum Command {
     Poster(poster::Args),
     Proposal(proposal::Args),
     Solid(solid::Args),
+    Sheet(sheet::Args),
     Templates(templates::Args),
     Weaves(weaves::Args),
     FindWeave(find_weave::Args),
@@ -86,6 +90,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Poster(args) => poster::run(args),
         Command::Proposal(args) => proposal::run(args),
         Command::Solid(args) => solid::run(args),
+        Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),
         Command::Weaves(args) => weaves::run(args),
         Command::FindWeave(args) => find_weave::run(args),

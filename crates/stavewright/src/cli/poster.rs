@@ -7,12 +7,10 @@ use basket::pattern::Units;
 use clap::ValueEnum;
 use sheets::{Poster, PosterSize};
 
-use super::draft::{PaperArg, paper};
 use super::outcome::Outcome;
-use super::own_templates;
+use super::printing::Printing;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
-use crate::progress::Progress;
 use crate::source::Origin;
 use crate::{screen, single};
 
@@ -42,21 +40,16 @@ pub(super) struct Args {
     #[arg(long)]
     tiled: bool,
 
-    /// That paper [default: letter for inches, a4 for millimetres].
-    #[arg(long, value_enum, requires = "tiled")]
-    paper: Option<PaperArg>,
-
     /// From how far it is to be read, 5 to 15 ft (1.5 to 4.5 m).
     #[arg(long, value_name = "LENGTH", default_value = "10 ft")]
     read_from: String,
 
-    /// A folder with your own templates of the sheets (see `stavewright templates`).
-    #[arg(long, value_name = "DIR")]
-    templates: Option<PathBuf>,
-
     /// The file to write, .pdf [default: the pattern's name and -poster.pdf].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
+
+    #[command(flatten)]
+    printing: Printing,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -75,18 +68,19 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         return Err(Failure::of_file(&Origin::File(out), "a poster is written as .pdf", help));
     }
     let read_from = distance(&args.read_from)?;
-    let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
+    let templates = args.printing.templates()?;
     let draft = args.reading.read()?.draft();
     let size = match (args.size, draft.basket.units) {
         (Some(SizeArg::A2), _) | (None, Units::Millimetres) => PosterSize::A2,
         (Some(SizeArg::Inches16x20), _) | (None, Units::Inches) => PosterSize::Inches16x20,
     };
-    let parts_on = args.tiled.then(|| paper(args.paper, draft.basket.units));
-    let progress = Progress::begin();
-    progress.say("setting the poster");
+    let parts_on = args.tiled.then(|| args.printing.paper(&draft.basket));
     let wanted = Poster { size, read_from, parts_on };
-    single::write(&out, &sheets::poster(&draft, &words(&draft.basket), &wanted, &templates)?)?;
-    drop(progress);
+    let pdf = args.printing.set(&draft, &words(&draft.basket), move |draft, words, say| {
+        say("poster");
+        sheets::poster(draft, words, &wanted, &templates)
+    })?;
+    single::write(&out, &pdf)?;
     screen::print(&format!("Wrote {}\n", out.display()))?;
     Ok(Outcome::of(&draft))
 }

@@ -4,9 +4,8 @@ use std::path::PathBuf;
 
 use sheets::Proposal;
 
-use super::draft::{PaperArg, paper};
 use super::outcome::Outcome;
-use super::own_templates;
+use super::printing::Printing;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
 use crate::source::Origin;
@@ -32,17 +31,12 @@ pub(super) struct Args {
     #[arg(long, value_name = "TEXT", default_value = "", hide_default_value = true)]
     level: String,
 
-    /// Paper of the .pdf [default: letter for inches, a4 for millimetres].
-    #[arg(long, value_enum)]
-    paper: Option<PaperArg>,
-
-    /// A folder with your own templates of the sheets (see `stavewright templates`).
-    #[arg(long, value_name = "DIR")]
-    templates: Option<PathBuf>,
-
     /// The file to write, .html or .pdf [default: the pattern's name and -proposal.html].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
+
+    #[command(flatten)]
+    printing: Printing,
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
@@ -52,13 +46,15 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         let (what, help) = ("a proposal is written as .html or .pdf", "Give the file one of these endings.");
         return Err(Failure::of_file(&Origin::File(out), what, help));
     }
-    let templates = args.templates.as_deref().map(own_templates::read).transpose()?.unwrap_or_default();
+    let templates = args.printing.templates()?;
     let draft = args.reading.read()?.draft();
-    let words = words(&draft.basket);
-    let paper = paper(args.paper, draft.basket.units);
+    let paper = args.printing.paper(&draft.basket);
     let proposal = Proposal { paper, level: args.level.clone(), templates };
-    let bytes = if ending == "pdf" { proposal.pdf(&draft, &words) } else { proposal.html(&draft, &words) };
-    single::write(&out, &bytes?)?;
+    let page = args.printing.set(&draft, &words(&draft.basket), move |draft, words, say| {
+        say("proposal");
+        if ending == "pdf" { proposal.pdf(draft, words) } else { proposal.html(draft, words) }
+    })?;
+    single::write(&out, &page)?;
     screen::print(&format!("Wrote {}\n", out.display()))?;
     Ok(Outcome::of(&draft))
 }

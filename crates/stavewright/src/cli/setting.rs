@@ -4,33 +4,27 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::{Duration, Instant};
 
-use basket::Draft;
 use basket::limits::SETTING_SECONDS;
-use sheets::{Options, PacketFile, SheetError};
-use words::Words;
+use sheets::SheetError;
 
 use crate::failure::Failure;
 use crate::progress::Progress;
 
 /// What the thread that sets sheets says.
-enum Said {
+enum Said<T> {
     Setting(String),
-    Done(Result<Vec<PacketFile>, SheetError>),
+    Done(Result<T, SheetError>),
 }
 
-/// Makes all files within the time that there is. The thread that is still at work then ends with the program.
-pub(super) fn within_time(
-    draft: &Draft,
-    words: &Words,
-    options: Options,
+/// Sets sheets within the time that there is. The thread that is still at work then ends with the program.
+pub(super) fn within_time<T: Send + 'static>(
+    work: impl FnOnce(&mut dyn FnMut(&str)) -> Result<T, SheetError> + Send + 'static,
     progress: &Progress,
-) -> Result<Vec<PacketFile>, Failure> {
+) -> Result<T, Failure> {
     let (tell, told) = mpsc::channel();
-    let (draft, words) = (draft.clone(), Words::new(words.language(), words.units()));
     thread::spawn(move || {
         // Nobody hears what is said after the time.
-        let mut setting = |sheet: &str| drop(tell.send(Said::Setting(sheet.to_owned())));
-        let done = sheets::packet(&draft, &words, &options, &mut setting);
+        let done = work(&mut |sheet| drop(tell.send(Said::Setting(sheet.to_owned()))));
         drop(tell.send(Said::Done(done)));
     });
     let end = Instant::now() + Duration::from_secs(SETTING_SECONDS);

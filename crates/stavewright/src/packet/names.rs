@@ -1,9 +1,12 @@
 //! What lies in a packet.
 
 /// Every file that a packet may hold.
-pub(super) const NAMES: [&str; 13] = [
+pub(super) const NAMES: [&str; 16] = [
     "handout.pdf",
     "handout.html",
+    "teacher.pdf",
+    "teacher.html",
+    "maker.pdf",
     "bench-card.pdf",
     "templates.pdf",
     "demonstration.pdf",

@@ -2,10 +2,11 @@
 
 use std::fmt::Write;
 
-use basket::fittings::{Ears, Fold, Handle, PinSet, Pins};
+use basket::fittings::{Bow, Ears, Fold, Handle, PinSet, Pins};
 use basket::form::{Form, litres_to_us_quarts};
 use basket::lashing::{Filler, Lashing};
 use basket::message::Value;
+use basket::pattern::HandleMade;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
 use basket::weave::{Course, Face, Weave};
@@ -83,7 +84,7 @@ fn mould(form: &Form, words: &Words) -> String {
 
 fn base(base: &basket::base::Base, words: &Words) -> String {
     let args = [
-        ("wood", (&base.wood).into()),
+        ("wood", base.woods()),
         ("diameter", piece(base.diameter, words)),
         ("thickness", piece(base.thickness, words)),
         ("depth", fine(base.groove_depth, words)),
@@ -235,13 +236,31 @@ fn ears(ears: &Ears, words: &Words) -> String {
 }
 
 fn handle(handle: &Handle, words: &Words) -> String {
-    let args = [
-        ("length", piece(handle.cut, words)),
-        ("rise", piece(handle.rise, words)),
-        ("pivot", piece(handle.pivot_height, words)),
-        ("fold", Value::Name(fold(handle.fold, words))),
-    ];
-    words.with("screen-handle-text", &args)
+    let bow = |bow: &Bow| {
+        [
+            ("length", piece(bow.cut, words)),
+            ("span", piece(bow.half_span * 2.0, words)),
+            ("rise", piece(bow.rise, words)),
+        ]
+    };
+    let bought = handle.bow().is_some_and(|bow| bow.made == HandleMade::Bought);
+    match handle {
+        Handle::Swing(swing) => {
+            let own =
+                [("pivot", piece(swing.pivot_height, words)), ("fold", Value::Name(fold(swing.fold, words)))];
+            let id = if bought { "screen-handle-bought" } else { "screen-handle-text" };
+            words.with(id, &[&bow(&swing.bow)[..], &own].concat())
+        }
+        Handle::Fixed(fixed) => {
+            let own = [("ends", piece(fixed.ends.tail, words))];
+            let id = if bought { "screen-handle-fixed-bought" } else { "screen-handle-fixed" };
+            words.with(id, &[&bow(&fixed.bow)[..], &own].concat())
+        }
+        Handle::Knobs(knobs) => {
+            let args = [("width", piece(knobs.diameter, words)), ("pivot", piece(knobs.pivot_height, words))];
+            words.with("screen-handle-knobs", &args)
+        }
+    }
 }
 
 /// How the handle lies when it is let down, to the degree.

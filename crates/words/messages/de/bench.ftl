@@ -175,6 +175,7 @@ bench-node-wrap = Umwicklung, Windung { $number }
 bench-node-pin = Stift in Stake { $number }
 bench-node-ear = Ohr { $number }
 bench-node-handle = Henkel
+bench-node-knob = Knopf { $number }
 bench-node-rivet = Niet { $number }
 bench-node-washer = Scheibe { $number }
 bench-node-length = { $length } lang
@@ -246,6 +247,8 @@ bench-version-file = { $title } ({ $name }.toml)
 
 bench-text-label = Der Text der Vorlage
 bench-text-take = Diesen Text nehmen
+bench-text-left = Der Text hat Änderungen, die nicht übernommen sind. Sie sind noch da.
+bench-text-drop = Änderungen verwerfen
 bench-text-at = Zeile { $line }, Spalte { $column }
 bench-problems = { $count ->
         [one] Die Vorlage hat einen Fehler; gezeigt wird der letzte gute Korb. { $first }.
@@ -260,7 +263,7 @@ bench-saved-problems = { $count ->
 ## Mitnehmen
 
 bench-take-away = Mitnehmen
-bench-packet-text = Das Paket enthält die Anleitung, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
+bench-packet-text = Das Paket enthält die Anleitung, die Blätter für Lehrende und zum Entwurf, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
 bench-paper = Papier
 bench-paper-letter = Letter
 bench-paper-a4 = A4

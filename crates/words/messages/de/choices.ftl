@@ -6,6 +6,7 @@ choice-base-groove-depth = { $depth } sind üblich: tief genug, damit die Füße
 choice-base-groove-width = die Staken sind { $stave } dick; mit { $play } Spiel lassen sie sich von Hand einsetzen
 choice-base-screw-hole = { $hole } nehmen die übliche Schraube auf
 choice-base-wood = { $wood } ist als Holz für Böden üblich; quer zur Faser schwindet es von grün bis darrtrocken um { $tangential }
+choice-base-sealed = ein Anstrich vor dem Flechten hält Wasser und Finger vom Holz fern
 
 choice-staves-gap = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich, aber nicht weniger als { $gap }
 choice-staves-gap-weaver = zwischen den Staken am Rand ist eine Breite des Flechtfadens üblich: { $gap }
@@ -65,6 +66,9 @@ choice-ears-tail-stave = die ganze Wand hinunter und { $foot } mehr, wie eine St
 choice-ears-tail-on-stave = die ganze Wand hinunter, auf ihrer Stake
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
+choice-handle-knob-width = üblich für einen Knopf
+choice-handle-knob-length = üblich für einen Knopf: Finger finden dahinter Platz
+choice-handle-ends = die Hälfte der Wand unter dem Rand ({ $wall }), und nicht mehr als üblich
 choice-handle-thickness = die dickste der üblichen, die ihren Bogen aushält, { $radius } an der engsten Stelle
 choice-handle-thickness-thinnest = die dünnste der üblichen; an der engsten Stelle ist ihr Bogen { $radius }
 choice-handle-curve = ein Halbkreis biegt sich gleichmäßig: keine Stelle ist stärker gebogen als eine andere

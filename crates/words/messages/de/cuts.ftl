@@ -1,6 +1,9 @@
 # Die Zuschnittliste: Form und Zweck jedes Stücks; die Namen stehen bei den Stücken in terms.ftl.
 
-cut-base-shape = Scheibe, { $thickness } dick; Nut im Rand { $depth } tief und { $width } breit; Loch { $hole } in der Mitte
+cut-base-shape = Scheibe, { $thickness } dick; Nut im Rand { $depth } tief und { $width } breit; Loch { $hole } in der Mitte{ $strips }{ $rings }
+cut-base-strips = ; aus { $count } Streifen von { $width } Breite nebeneinander verleimt
+cut-base-rings-out = ; Ringe von { $across } Durchmesser in die Unterseite gedreht
+cut-base-rings-in = ; Ringe von { $across } Durchmesser in die Oberseite gedreht
 cut-base-purpose = hält die Füße der Staken
 
 cut-plug-purpose = verschließt das Schraubenloch von { $hole }, wenn der Korb von der Form ist
@@ -39,12 +42,24 @@ cut-ear-shape-shaved = { $thickness } dick, in beiden Flächen eine Schulter { $
 cut-ear-shape-stave = { $thickness } dick, in beiden Flächen eine Schulter { $shoulder } tief; darunter zu einer Stake von { $blade } Dicke abgeschnitzt: die unteren { $tail } gehen bis auf den Grund der Nut
 cut-ear-purpose = hält den Henkel
 
-cut-bail-shape = { $thickness } dick; Enden gerundet, { $drill } gebohrt
+cut-bail-shape = { $thickness } dick; Enden gerundet, { $drill } gebohrt, { $end } vom Ende
+cut-bail-shape-slot = { $thickness } dick; ein Schlitz von { $slot } in jedem Ende; Enden gerundet, { $drill } gebohrt, { $end } vom Ende
+cut-bail-shape-between = zwei Hälften von je { $half } Dicke; Enden gerundet, { $drill } gebohrt, { $end } vom Ende
+cut-fixed-shape = { $thickness } dick; die letzten { $leg } an jedem Ende gerade, dünner gemacht für den Rand
+cut-bow-bought = { $curve }, { $span } von Mitte zu Mitte an den Füßen, { $rise } hoch; { $shape }
+cut-bow-material = ein gebogen gekaufter Henkel
+cut-fixed-purpose = der feste Henkel
+cut-knob-shape = steht { $length } vor; ein Loch { $drill } durch die Mitte, außen für die Nietscheibe erweitert
+cut-knob-material = feinfaseriges Holz oder Bein, gedreht
+cut-knob-purpose = einer an jedem Ohr, zum Anfassen
 cut-bail-material = Eiche, Esche oder Hickory mit gerader Faser
 cut-bail-purpose = der bewegliche Henkel
 
 cut-rivet-shape = reicht durch { $grip }; mindestens { $needed } lang
 cut-rivet-purpose = die Drehpunkte des Henkels
+cut-rivet-purpose-knob = halten die Knöpfe an den Ohren
 
 cut-washer-for = Nietscheibe zu { $rivet }
 cut-washer-purpose = unter den Nietköpfen und zwischen Henkel und Ohr
+cut-washer-purpose-head = unter den Nietköpfen
+cut-washer-purpose-knob = unter den Nietköpfen und zwischen Knopf und Ohr

@@ -23,6 +23,7 @@ drawing-base-plan-description = Der Holzboden, Durchmesser { $diameter }, von un
 drawing-base-disc = Bodenscheibe
 drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
 drawing-screw-hole = Schraubenloch { $length }
+drawing-base-strips = Streifen: { $woods }
 drawing-groove-deep = Nut { $length } tief
 drawing-plan-pins = Stift
 drawing-plan-key = Stifte, Ohren und Schäftungen sitzen am Rand, in diesen Richtungen

@@ -6,7 +6,7 @@ weave-count-other = eine andere Zahl
 
 finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }.
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
-    .remedy = Eine geteilte Form nehmen, deren Kern sich ziehen lässt, oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
+    .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
 finding-wall-closes = Die Wand schließt sich: an der engsten Stelle hat sie einen Radius von { $measured }, und { $count } Staken mit dem inneren Reif brauchen { $limit }.
     .why = Wo die Staken nebeneinander keinen Platz haben, gibt es keinen Korb, was auch immer darunter geflochten ist. Reihen, die über das Ende einer enger werdenden Form hinauslaufen, kommen an eine solche Stelle.
@@ -254,13 +254,33 @@ finding-handle-cannot-fold = Umgelegt kommt der Henkel { $measured } über der W
     .why = Sein Drehpunkt liegt nur { $pivot } über dem Rand, und er ist { $width } breit; so steht er einem Deckel, einem Tuch und dem nächsten Korb im Stapel im Weg.
     .remedy = Das Nietloch im Ohr höher setzen.
 
+finding-ear-shows = Zwischen dem Rand und dem Henkel sind { $measured } von jedem Ohr zu sehen. Üblich sind bis { $limit }.
+    .why = Mehr vom Ohr sieht aus wie eine Lücke, und der Henkel steht auf dünnem Metall oder Holz.
+    .remedy = Die Enden des Henkels weiter hinabreichen lassen.
+
+finding-handle-end-short = Jenseits der Mitte seines Lochs endet der Henkel nach { $measured }. Ein Loch von { $drill } braucht { $limit }.
+    .why = So nah am Ende spaltet das Holz aus, spätestens wenn der Korb gehoben wird.
+    .remedy = Weniger vom Ohr zeigen oder das Loch höher setzen.
+
+finding-handle-cheek-thin = Neben dem Ohr bleiben auf jeder Seite { $measured } vom Henkel; er ist { $thickness } dick. Nötig sind { $limit }.
+    .why = Dünne Wangen spalten beim Bohren oder wenn der Niet geschlossen wird.
+    .remedy = Einen dickeren Henkel oder dünnere Ohren nehmen oder den Henkel außen an die Ohren setzen.
+
+finding-handle-ends-long = Die Enden des Henkels reichen { $measured } unter den Rand hinab. Die Wand hat Platz für { $limit }.
+    .why = Am Fuß biegt die Wand zum Boden ab, und ein gerades Ende drückt die Staken nach außen.
+    .remedy = Die Enden kürzer machen.
+
+finding-knob-fouls-rim = Zwischen dem Knopf ({ $width } Durchmesser) und dem Rand sind { $measured } Platz. Nötig sind { $limit }.
+    .why = Der Knopf drückt auf die Umwicklung oder geht gar nicht hin. Seine Mitte liegt { $pivot } über dem Rand.
+    .remedy = Das Loch im Ohr höher setzen oder kleinere Knöpfe nehmen.
+
 finding-bail-bent-too-hard = Wo er sich am stärksten biegt, auf einen Radius von { $radius }, dehnt sich der Henkel ({ $thickness } dick) um { $measured }. Gedämpftes Hartholz verträgt { $limit }.
     .why = Seine Außenseite splittert beim Biegen oder bricht dort später.
     .remedy = Den Henkel dünner machen oder zu einem runderen Bogen biegen.
 
 finding-handle-uneven = Der Henkel neigt sich um { $measured }. Mehr als { $limit } sieht das Auge.
-    .why = Die Ohren stehen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.
-    .remedy = Die Ohren so setzen, dass sie einander gegenüberstehen.
+    .why = Die Stellen, an denen er steht, liegen einander nicht gegenüber, und der Scheitel des Henkels liegt nicht über der Mitte des Korbs.
+    .remedy = Die Ohren so setzen, dass sie einander gegenüberstehen; ein fester Henkel braucht eine gerade Anzahl Staken oder mehr davon.
 
 finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht durch { $grip }, und mit einem Kopf sind es { $limit }.
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.

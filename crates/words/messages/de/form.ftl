@@ -60,6 +60,7 @@ form-plate-half-woven = Halb geflochten
 form-plate-join = Ein Ansatz
 form-plate-woven = Geflochten
 form-plate-ears-set = Ohren gesetzt
+form-plate-handle-set = Henkel in den Rand gesetzt
 form-plate-rings-made = Ringe liegen bereit
 form-plate-hoops-scarfed = Reifen geschäftet
 form-plate-scarf-close-up = Eine Schäftung

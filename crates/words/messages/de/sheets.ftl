@@ -1,6 +1,10 @@
 # Texte der Blätter: Anleitung, Arbeitskarte und Schablonen.
 
 sheet-handout = Anleitung
+sheet-teacher = Blatt für Lehrende
+sheet-maker = Blatt zum Entwurf
+sheet-sale = Vorlage
+sheet-skip = Zum Text springen
 sheet-bench-card = Arbeitskarte
 sheet-templates = Schablonen
 sheet-of = von
@@ -11,6 +15,8 @@ sheet-stop-mark = HALT: so nicht zu flechten – siehe Befunde
 sheet-summary = { $staves } Staken, { $rows } Reihen, über eine Form geflochten
 sheet-summary-ears = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit zwei Ohren
 sheet-summary-handle = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit zwei Ohren und beweglichem Henkel
+sheet-summary-fixed = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit festem Henkel
+sheet-summary-knobs = { $staves } Staken, { $rows } Reihen, über eine Form geflochten, mit zwei Ohren und Knöpfen
 sheet-fact-across = Randweite
 sheet-fact-height = Höhe
 sheet-fact-base = Boden
@@ -32,11 +38,19 @@ sheet-supplies = Insgesamt
 sheet-tools = Werkzeug
 sheet-preparation = Vorbereitung
 sheet-steps = Arbeitsgang
-sheet-drawings = Zeichnungen
+sheet-drawings = So soll es aussehen
+sheet-plans = Verjüngung, Lücken und Boden
 sheet-weaving = Geflecht
 sheet-joins = Ansätze
 sheet-checkpoints = Kontrollpunkte
 sheet-choices = Was gewählt wurde, und warum
+sheet-glance = Auf einen Blick
+sheet-sessions = Wo man aufhört
+sheet-beforehand = Was vorzubereiten ist
+sheet-bring = Was mitzubringen ist
+sheet-faults = Übliche Fehler und was ihnen abhilft
+sheet-safety = Warnhinweise
+sheet-questions = Fragen an die Gruppe
 sheet-candidates = Verwendete Staken und die nächstbesten
 sheet-record = Aufzeichnung zu diesem Korb
 
@@ -68,8 +82,12 @@ sheet-preparation-taper = Die Staken vor dem Einweichen formen. Stakenschablone 
 
 # Arbeitsgang
 
-sheet-times-note = Die Zeiten gelten für einen Korb und ein gemächliches Paar Hände. Wo ein Warnhinweis steht, gehen die Regeln des Ortes und das Urteil der Lehrkraft oder der flechtenden Person diesem Blatt vor.
+sheet-times-note = Die Zeiten gelten für einen Korb und ein gemächliches Paar Hände.
 sheet-caution = Vorsicht.
+sheet-mind-again = { $count ->
+    [one] Die Warnung in Schritt { $steps } gilt auch hier.
+   *[other] Die Warnungen in den Schritten { $steps } gelten auch hier.
+}
 sheet-time-soak = einweichen { $time }
 sheet-time-work = Arbeit { $time }
 sheet-time-wait = dann warten { $time }
@@ -96,6 +114,33 @@ sheet-start-behind = Ansetzen hinter Stake
 sheet-checkpoints-note = Steht die Oberkante dieser Reihe höher oder tiefer als hier angegeben, fester oder weniger fest andrücken.
 sheet-height-at-top = Oberkante über dem Fuß der Form
 sheet-used-so-far = Flechtfaden bis dahin
+
+# Blatt für Lehrende
+
+sheet-glance-note = Zeiten für einen Korb: geübter Hände, und wer es lernt, braucht etwa { $times }-mal so lange.
+sheet-step = Schritt
+sheet-soak-before = Vorher einweichen
+sheet-practised = Geübt
+sheet-learner = Lernend
+sheet-then-dry = Dann trocknen
+sheet-in-all = Zusammen
+sheet-sessions-note = Gerechnet mit Sitzungen von { $length } im Tempo von Lernenden. Eine Sitzung endet früher, wo etwas trocknen muss.
+sheet-session = Sitzung
+sheet-session-steps = Schritte
+sheet-session-begin = { $step } (beginnen)
+sheet-session-on = { $step } (fortsetzen)
+sheet-session-end = { $step } (zu Ende)
+sheet-before-leaving = Bevor alle gehen
+sheet-leave-banded = Den Flechtfaden festklammern, die Staken anfeuchten und die Bänder anlegen.
+sheet-leave-to-dry = Mindestens { $time } trocknen lassen.
+sheet-beforehand-note = Vor dem Kurs getan, verkürzt ihn jeder dieser Schritte für alle.
+sheet-done-beforehand = Schritt
+sheet-saves = Erspart Lernenden
+sheet-supplies-note = Für einen Korb, mit Ersatz; mal der Zahl der Lernenden.
+sheet-fault = Fehler
+sheet-cure = Was abhilft
+sheet-question = Frage
+sheet-answer = Worauf zu hören ist
 
 # Gewähltes
 
@@ -168,7 +213,7 @@ sheet-tiled = In { $parts } Teilen: so übereinanderlegen, dass sich die Kreuze 
 
 # Eigene Notizen
 
-sheet-own-note = Notiz
+sheet-own-note = Eigene Worte zur Vorlage
 
 # Vorführung
 

@@ -15,11 +15,29 @@ step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitte
 step-cut-text-taper = Jedes zum Fuß hin verjüngen. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
 step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
+## Henkel, wenn er selbst gebogen wird
+
+step-bend = Den Henkel biegen
+step-bend-text-shape = Den Henkel { $length } lang, { $width } breit und { $thickness } dick formen, mit der Faser, und seine Kanten brechen.
+step-bend-text-halves = Zwei Hälften des Henkels formen, jede { $length } lang, { $width } breit und { $half } dick, mit der Faser. Sie aufeinanderliegend zusammen biegen; wenn sie trocken sind, in der Mitte verleimen und die Enden für die Ohren offen lassen.
+step-bend-text-bend = Dämpfen oder in heißem Wasser einweichen, bis er nachgibt. Sofort über seine Form biegen ({ $curve }), { $span } von Mitte zu Mitte an den Füßen und { $rise } hoch, und festklemmen.
+step-bend-text-dry = Mindestens über Nacht auf seiner Form lassen. Er kann dort bleiben, bis der Korb für ihn bereit ist.
+
 ## Boden
+
+step-seal = Den Boden versiegeln
+step-seal-text-sand = Den Boden mit der Faser glatt schleifen, beide Seiten und die Kante, und den Staub abwischen.
+step-seal-text-coat = Eine dünne Schicht Schellack auf beide Seiten und die Kante streichen, aber nicht in die Nut und nicht ins Schraubenloch, wo Leim halten muss. Trocknen lassen, wie der Hersteller angibt. Nasse Fäden hinterlassen auf rohem Holz Spuren.
 
 step-base = Den Boden auf der Form befestigen
 step-base-text-sand = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt.
+step-base-text-pieces = Die Form zusammensetzen: ihre Segmente um den Kern, mit einer Schnur gebunden. Die Schraube geht in den Kern.
 step-base-text-screw = Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-strips = Der Boden ist aus Streifen von { $width } Breite verleimt: { $woods }.
+step-base-text-rings-out = Seine gedrehten Ringe zeigen nach außen: sie sind auf der späteren Unterseite.
+step-base-text-rings-in = Seine gedrehten Ringe zeigen nach innen: sie liegen auf der Form.
+step-base-text-guard = Den Boden von hier an schützen: nasse Fäden und Klemmen davon fernhalten, oder ihn mit Pappe und Klebeband abdecken.
+step-base-text-guard-bare = Das Holz ist roh: von hier an schützen. Mit Pappe und Klebeband abdecken, denn Wasser und Finger hinterlassen Spuren.
 step-base-text-mark = Den Rand des Bodens mit dem Teilstreifen für { $count } Staken anzeichnen. Mit den Vierteln beginnen, an den Staken { $quarters }; dann jedes Viertel füllen. So summieren sich die Fehler nicht.
 
 ## Staken
@@ -168,10 +186,26 @@ step-lashing-text-end = Mit einem Ende von { $tail } ebenso aufhören: zwischen 
 
 ## Henkel
 
-step-handle = Den Henkel biegen und annieten
-step-handle-text-bend = Den Henkel { $length } lang, { $width } breit und { $thickness } dick formen. Einweichen oder dämpfen und biegen ({ $curve }), { $span } zwischen den Drehpunkten und { $rise } hoch. Über Nacht auf seiner Form trocknen lassen.
-step-handle-text-drill = Beide Löcher von den Ohren her anzeichnen, { $pivot } über dem Rand. Mit Bohrer { $drill } durch Henkel und Ohren bohren, mit Abfallholz dahinter.
-step-handle-text-rivet = { $rivet } einsetzen, mindestens { $length } lang, durch { $grip } aus Henkel, Ohr und Scheiben. Den Kopf mit leichten Schlägen formen, bis der Henkel mit etwas Reibung schwenkt.
+step-handle = Den Henkel anbringen
+step-handle-text-bought = Der Henkel kommt gebogen ({ $curve }): { $span } von Mitte zu Mitte an den Füßen und { $rise } hoch, { $width } breit und { $thickness } dick. Ihn an die Ohren halten, bevor etwas geschnitten oder gebohrt wird; was ein wenig zu weit oder zu eng ist, federt sich von Hand zurecht.
+step-handle-text-outside = Der Henkel geht außen an die Ohren, { $end } davon unter dem Loch. Die Enden runden.
+step-handle-text-slot = In jedes Ende, mitten in seine Dicke, einen Schlitz von { $slot } sägen und feilen, so tief, dass das Ohr über sein Loch hinaus hineingeht. { $end } des Henkels bleiben unter dem Loch. Die Enden runden.
+step-handle-text-between = Das Ohr geht zwischen die beiden Hälften, { $end } davon unter dem Loch. Die Enden runden.
+step-handle-text-mark = Den Henkel waagrecht ausrichten: auf beiden Seiten gleich weit zum Rand hinab. Auf jeder Seite das Loch durch das Loch des Ohrs anzeichnen. Beide sind { $pivot } über dem Rand, auf einer Höhe, und { $shows } vom Ohr sind zwischen Rand und Henkel zu sehen.
+step-handle-text-drill = Mit Bohrer { $drill } gerade durch Henkel und Ohr bohren, mit Abfallholz dahinter, erst eine Seite; probieren, dann die andere.
+step-handle-text-rivet = { $rivet } von innen durchstecken, mindestens { $length } lang, mit einer Unterlegscheibe zwischen Ohr und Henkel und der Nietscheibe außen: { $grip } im Ganzen.
+step-handle-text-rivet-through = { $rivet } durch Henkel und Ohr stecken, mindestens { $length } lang, und die Nietscheibe über sein Ende: { $grip } im Ganzen.
+step-handle-text-clip = Den Niet abzwicken, sodass { $over } vorstehen. Seinen Kopf auf den Stahlblock legen und das Ende ringsum mit leichten Schlägen zu einem Kopf treiben. Aufhören und probieren: Der Henkel muss schwenken, mit etwas Reibung.
+step-handle-text-knobs = An jedem Ohr steht außen ein Knopf: { $width } Durchmesser, { $length } lang, seine Mitte { $pivot } über dem Rand, beide auf einer Höhe.
+step-handle-text-knob-drill = Durch das Loch des Ohrs anzeichnen. Mit Bohrer { $drill } gerade durch Knopf und Ohr bohren, mit Abfallholz dahinter, und das Loch außen erweitern, sodass die Nietscheibe bündig liegt.
+step-handle-text-knob-rivet = { $rivet } von innen durchstecken, mindestens { $length } lang, mit einer Unterlegscheibe zwischen Ohr und Knopf und der Nietscheibe außen: { $grip } im Ganzen.
+step-handle-text-knob-clip = Den Niet abzwicken, sodass { $over } vorstehen. Seinen Kopf auf den Stahlblock legen und das Ende mit leichten Schlägen zu einem Kopf treiben, bis sich der Knopf nicht mehr dreht.
+step-handle-text-bought-fixed = Der Henkel kommt gebogen ({ $curve }): { $span } von Mitte zu Mitte und { $rise } hoch über dem Rand, { $width } breit und { $thickness } dick, mit geraden Enden.
+step-handle-text-ends = Jedes Ende ist von der Oberkante des Rands { $leg } lang. Es dort auf { $thickness } dünner machen, sodass es zwischen den Reifen ({ $rim } hoch) so flach liegt wie eine Stake, und seine Spitze dünn und rund schneiden.
+step-handle-text-into = Mit einer Ahle innen an den Staken { $first } und { $second } entlang einen Weg öffnen und die Enden innen ins Geflecht schieben, { $tail } unter den Rand.
+step-handle-text-off = Hier steht keine Stake einer anderen gegenüber: der Henkel steht am Rand entlang { $off } neben der Mittellinie. Das sehen wenige.
+step-handle-text-level = Ihn waagrecht und aufrecht ausrichten: { $rise } von der Oberkante des Rands bis zu seiner Mittellinie, auf beiden Seiten gleich weit hinab. Ihn festbinden, bis die Reifen sitzen.
+step-handle-text-held = Die Reifen gehen über seine Enden, an den Staken { $staves } gehen Stifte durch Reifen, Ende, Stake und Reifen, und die Umwicklung geht über alles. Er braucht keine Ohren.
 step-handle-text-on-wall = Umgelegt geht der Henkel außen am Rand vorbei und liegt an der Wand, seine Mitte { $drop } unter den Drehpunkten.
 step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von den Ohren.
 
@@ -179,13 +213,14 @@ step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von
 
 step-off = Den Korb von der Form nehmen
 step-off-text-screw = Die Schraube herausdrehen und den Korb von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
+step-off-text-pieces = Die Schraube herausdrehen und den Kern ziehen; er muss mindestens { $core } Durchmesser haben, sonst finden die Segmente keinen Platz. Die Segmente eines nach dem anderen nach innen kippen, zuerst das mit parallelen Seiten, und herausheben.
 step-off-text-look = Ihn innen ansehen. Reihen, die sich gehoben haben, zurückschieben und die Staken lassen, wo sie stehen: Oben hält sie nichts, bis der Rand sitzt.
 
 step-plug = Zapfen einleimen, schleifen
 step-plug-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn am Rand heben, nicht am Henkel, bis die Oberfläche trocken ist.
 step-plug-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
-step-plug-text-sand = Den Zapfen bündig schneiden. Boden und Rand mit der Faser schleifen. Härchen abschneiden.
-step-plug-text-sand-handle = Den Zapfen bündig schneiden. Boden, Rand und Henkel mit der Faser schleifen. Härchen abschneiden.
+step-plug-text-sand = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur den Boden mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
+step-plug-text-sand-handle = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur Boden und Henkel mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
 
 step-finish = Oberfläche und letzte Prüfung
 step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
@@ -199,6 +234,7 @@ step-finish-text-check = Den Korb von Hand prüfen, außen und innen: keine lose
 tool-anvil = kleiner Stahlblock
 tool-awl = Ahle
 tool-band = Gummiband oder Schnur
+tool-bending-form = Form zum Biegen des Henkels
 tool-brush = weiche Bürste
 tool-bucket = Eimer Wasser
 tool-clamps = Klemmen oder Wäscheklammern (24)
@@ -222,6 +258,7 @@ tool-shears = Seitenschneider oder Schere
 tool-spacing-strip = Teilstreifen (Schablonen)
 tool-spray = Sprühflasche
 tool-stave-template = Stakenschablone
+tool-steam = Dampfkasten oder Wanne mit heißem Wasser
 tool-towel = Handtuch
 
 ## Warnhinweise. Alle treten hinter örtliche Regeln, den Hersteller eines Mittels und die Lehrkraft zurück.
@@ -236,7 +273,7 @@ caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastikt
 caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
 caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
 caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
-caution-peening = Schutzbrille tragen. Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen.
+caution-peening = Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen: Splitter fliegen ins Auge.
 caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
 caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
 caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.

@@ -54,6 +54,9 @@ piece-ears = Ohren
 piece-ear = Ohr { $number }
 piece-handle = Henkel
     .cut = Henkel
+piece-knobs = Knöpfe
+    .cut = Knopf
+piece-knob = Knopf { $number }
 piece-rivets = Niete
     .cut = Niet
 piece-rivet = Niet { $number }
@@ -134,7 +137,23 @@ bail-curve-three-centred = Korbbogen
 bail-curve-half-ellipse = halbe Ellipse
 
 handle-kind-swing = beweglich
+handle-kind-fixed = fest im Rand
+handle-kind-knob = zwei Knöpfe
 handle-kind-none = kein Henkel
+
+handle-made-bought = gebogen gekauft
+handle-made-bent = selbst gebogen
+
+handle-joint-outside = außen am Ohr
+handle-joint-slot = ein Schlitz nimmt das Ohr auf
+handle-joint-between = Ohr zwischen zwei Hälften
+
+mould-pieces-one = ein Stück
+mould-pieces-several = Teile um einen Kern
+
+rings-none = keine
+rings-out = an der Unterseite, nach außen
+rings-in = an der Oberseite, nach innen
 
 finish-none = unbehandelt
 finish-shellac = Schellack

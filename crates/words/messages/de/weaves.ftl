@@ -14,12 +14,14 @@ weaves-plain = lässt keine aus: Zäunen
 weaves-skips = Würfel; die Sprünge steigen nach { $side }
 weaves-counts = auf { $counts } Staken
 
-look-plain = überall gleich
+look-plain = eine ebenmäßige Fläche
 look-columns = Säulen
 look-bands = Bänder
 look-checks = Würfel
 look-spiral = steigende Linien
 look-chain = Kette
+look-climbs-right = steigt nach rechts, Steigung { $climb }, weniger als ein Zehntel Umlauf
+look-climbs-left = steigt nach links, Steigung { $climb }, weniger als ein Zehntel Umlauf
 look-turns-right = Spirale nach rechts, Umläufe: { $turns }, Steigung { $climb }
 look-turns-left = Spirale nach links, Umläufe: { $turns }, Steigung { $climb }
 look-spiral-right = steigt nach rechts; Staken je Reihe: { $slope }

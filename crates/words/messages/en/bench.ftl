@@ -175,6 +175,7 @@ bench-node-wrap = Lashing, wrap { $number }
 bench-node-pin = Pin in stave { $number }
 bench-node-ear = Ear { $number }
 bench-node-handle = Handle
+bench-node-knob = Knob { $number }
 bench-node-rivet = Rivet { $number }
 bench-node-washer = Washer { $number }
 bench-node-length = { $length } long
@@ -246,6 +247,8 @@ bench-version-file = { $title } ({ $name }.toml)
 
 bench-text-label = The pattern’s text
 bench-text-take = Take this text
+bench-text-left = The text has changes that are not taken over. They are still there.
+bench-text-drop = Drop the changes
 bench-text-at = Line { $line }, column { $column }
 bench-problems = { $count ->
         [one] The pattern has a mistake; the last good basket is shown. { $first }.
@@ -260,7 +263,7 @@ bench-saved-problems = { $count ->
 ## Take away
 
 bench-take-away = Take away
-bench-packet-text = The packet holds the handout, the bench card, the templates, the cut list and the drawings.
+bench-packet-text = The packet holds the handout, the teacher’s and the maker’s sheet, the bench card, the templates, the cut list and the drawings.
 bench-paper = Paper
 bench-paper-letter = Letter
 bench-paper-a4 = A4

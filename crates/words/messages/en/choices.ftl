@@ -6,6 +6,7 @@ choice-base-groove-depth = { $depth } is usual: deep enough to keep the feet whe
 choice-base-groove-width = the staves are { $stave } thick, and { $play } of play lets them in by hand
 choice-base-screw-hole = { $hole } takes the usual screw
 choice-base-wood = { $wood } is a usual wood for bases; across the grain it shrinks by { $tangential } from green to oven dry
+choice-base-sealed = a coat before the weaving keeps water and fingers from marking the wood
 
 choice-staves-gap = a weaver’s width is usual between staves at the rim, but no less than { $gap }
 choice-staves-gap-weaver = one weaver’s width between staves at the rim is usual: { $gap }
@@ -65,6 +66,9 @@ choice-ears-tail-stave = down the whole wall and { $foot } more, as a stave
 choice-ears-tail-on-stave = down the whole wall, on its stave
 
 choice-handle-width = usual for a rim { $rim } across
+choice-handle-knob-width = usual for a knob
+choice-handle-knob-length = usual for a knob: fingers find room behind it
+choice-handle-ends = half of the wall below the rim ({ $wall }), and no more than is usual
 choice-handle-thickness = the thickest of the usual ones that takes its bend, { $radius } where it turns most
 choice-handle-thickness-thinnest = the thinnest of the usual ones; it turns to a radius of { $radius }
 choice-handle-curve = a half circle bends evenly: no place of it is bent harder than another

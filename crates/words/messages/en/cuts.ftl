@@ -1,6 +1,9 @@
 # The cut list: shape and purpose of each piece; names stand with the pieces in terms.ftl.
 
-cut-base-shape = disc, { $thickness } thick; groove in the edge { $depth } deep and { $width } wide; hole { $hole } in the middle
+cut-base-shape = disc, { $thickness } thick; groove in the edge { $depth } deep and { $width } wide; hole { $hole } in the middle{ $strips }{ $rings }
+cut-base-strips = ; glued up from { $count } strips { $width } wide, side by side
+cut-base-rings-out = ; rings { $across } across turned in the underside
+cut-base-rings-in = ; rings { $across } across turned in the upper side
 cut-base-purpose = holds the feet of the staves
 
 cut-plug-purpose = closes the { $hole } screw hole when the basket is off the mould
@@ -39,12 +42,24 @@ cut-ear-shape-shaved = { $thickness } thick, with a shoulder { $shoulder } deep 
 cut-ear-shape-stave = { $thickness } thick, with a shoulder { $shoulder } deep on both faces; below it shaved to a stave { $blade } thick: the lower { $tail } goes down to the bottom of the groove
 cut-ear-purpose = holds the handle
 
-cut-bail-shape = { $thickness } thick; ends rounded, drilled { $drill }
+cut-bail-shape = { $thickness } thick; ends rounded, drilled { $drill }, { $end } from the end
+cut-bail-shape-slot = { $thickness } thick; a slot { $slot } wide in each end; ends rounded, drilled { $drill }, { $end } from the end
+cut-bail-shape-between = two halves { $half } thick each; ends rounded, drilled { $drill }, { $end } from the end
+cut-fixed-shape = { $thickness } thick; the last { $leg } at each end straight, thinned to go into the rim
+cut-bow-bought = { $curve }, { $span } from middle to middle at its feet, { $rise } high; { $shape }
+cut-bow-material = a handle bought bent
+cut-fixed-purpose = the fixed handle
+cut-knob-shape = stands out { $length }; a hole { $drill } through the middle, widened outside for the burr
+cut-knob-material = close-grained wood or bone, turned
+cut-knob-purpose = one on each ear, to lift it by
 cut-bail-material = straight-grained oak, ash or hickory
 cut-bail-purpose = the swinging handle
 
 cut-rivet-shape = goes through { $grip }; at least { $needed } long
 cut-rivet-purpose = the pivots of the handle
+cut-rivet-purpose-knob = hold the knobs on the ears
 
 cut-washer-for = burr for { $rivet }
 cut-washer-purpose = under the formed heads and between handle and ear
+cut-washer-purpose-head = under the formed heads
+cut-washer-purpose-knob = under the formed heads and between knob and ear

@@ -23,6 +23,7 @@ drawing-base-plan-description = The wooden base, { $diameter } across, seen from
 drawing-base-disc = Base disc
 drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
 drawing-screw-hole = screw hole { $length }
+drawing-base-strips = strips: { $woods }
 drawing-groove-deep = groove { $length } deep
 drawing-plan-pins = pin
 drawing-plan-key = pins, ears and scarfs stand at the rim, in these directions

@@ -6,7 +6,7 @@ weave-count-other = another count
 
 finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }.
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
-    .remedy = Use a mould in pieces round a core that draws out, or end the basket at the widest place, or make the mould no narrower above than below.
+    .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
 finding-wall-closes = The wall closes: it is { $measured } in radius where it is narrowest, and { $count } staves with the inner hoop need { $limit }.
     .why = Where staves have no room side by side there is no basket, whatever is woven below. Rows that run on past the end of a mould that narrows come to such a place.
@@ -254,13 +254,33 @@ finding-handle-cannot-fold = Let down, the handle comes to rest on the rim { $me
     .why = Its pivot is only { $pivot } above the rim and it is { $width } wide, so it stands up in the way of a lid, a cloth and the next basket of a nest.
     .remedy = Put the rivet hole higher in the ear.
 
+finding-ear-shows = { $measured } of each ear shows between the rim and the handle. Up to { $limit } is usual.
+    .why = More of the ear looks like a gap, and the handle stands on thin metal or wood.
+    .remedy = Let the ends of the handle reach further down.
+
+finding-handle-end-short = Beyond the middle of its hole the handle ends after { $measured }. A hole of { $drill } wants { $limit }.
+    .why = So near the end the wood splits out of the hole, at the latest when the basket is lifted.
+    .remedy = Let less of the ear show, or set the hole higher.
+
+finding-handle-cheek-thin = Beside the ear { $measured } of the handle is left on each side; it is { $thickness } thick. { $limit } is needed.
+    .why = Thin cheeks split when they are drilled or when the rivet is closed.
+    .remedy = Use a thicker handle or thinner ears, or set the handle outside the ears.
+
+finding-handle-ends-long = The ends of the handle go { $measured } down below the rim. The wall has room for { $limit }.
+    .why = At the foot the wall turns into the base, and a straight end pushes the staves out.
+    .remedy = Make the ends shorter.
+
+finding-knob-fouls-rim = Between the knob ({ $width } across) and the rim there is { $measured } of room. It needs { $limit }.
+    .why = The knob presses on the lashing, or does not go on at all. Its middle is { $pivot } above the rim.
+    .remedy = Put the hole higher in the ear, or use smaller knobs.
+
 finding-bail-bent-too-hard = Where it turns most, to a radius of { $radius }, the handle ({ $thickness } thick) stretches by { $measured }. Steamed hardwood takes { $limit }.
     .why = Its outer face splinters while it is bent, or breaks there later.
     .remedy = Make the handle thinner, or bend it to a rounder curve.
 
 finding-handle-uneven = The handle leans by { $measured }. The eye sees more than { $limit }.
-    .why = The ears do not face each other, so the top of the handle is not over the middle of the basket.
-    .remedy = Place the ears so that they face each other.
+    .why = The places where it stands do not face each other, so the top of the handle is not over the middle of the basket.
+    .remedy = Place the ears so that they face each other; a fixed handle wants an even count of staves, or more of them.
 
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
     .why = Without enough metal the head is small, and the handle works itself off.

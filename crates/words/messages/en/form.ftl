@@ -60,6 +60,7 @@ form-plate-half-woven = Half woven
 form-plate-join = A join
 form-plate-woven = Woven
 form-plate-ears-set = Ears set
+form-plate-handle-set = Handle set in the rim
 form-plate-rings-made = Rings lying ready
 form-plate-hoops-scarfed = Hoops scarfed
 form-plate-scarf-close-up = A scarf

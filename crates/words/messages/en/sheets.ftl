@@ -1,6 +1,10 @@
 # Texts of the sheets: handout, bench card and templates.
 
 sheet-handout = handout
+sheet-teacher = teacher’s sheet
+sheet-maker = maker’s sheet
+sheet-sale = pattern
+sheet-skip = Skip to the text
 sheet-bench-card = bench card
 sheet-templates = templates
 sheet-of = of
@@ -11,6 +15,8 @@ sheet-stop-mark = STOP: cannot be woven as written – see findings
 sheet-summary = { $staves } staves, { $rows } rows, woven over a mould
 sheet-summary-ears = { $staves } staves, { $rows } rows, woven over a mould, with two ears
 sheet-summary-handle = { $staves } staves, { $rows } rows, woven over a mould, with two ears and a swing handle
+sheet-summary-fixed = { $staves } staves, { $rows } rows, woven over a mould, with a fixed handle
+sheet-summary-knobs = { $staves } staves, { $rows } rows, woven over a mould, with two ears and knobs
 sheet-fact-across = across rim
 sheet-fact-height = height
 sheet-fact-base = base
@@ -32,11 +38,19 @@ sheet-supplies = In all
 sheet-tools = Tools
 sheet-preparation = Preparation
 sheet-steps = Making
-sheet-drawings = Drawings
+sheet-drawings = How it should look
+sheet-plans = Taper, gaps and base
 sheet-weaving = Weaving
 sheet-joins = Joins
 sheet-checkpoints = Checkpoints
 sheet-choices = What was chosen, and why
+sheet-glance = At a glance
+sheet-sessions = Where to stop
+sheet-beforehand = What to prepare
+sheet-bring = What to bring
+sheet-faults = Usual faults, and what mends them
+sheet-safety = Cautions
+sheet-questions = Questions for the group
 sheet-candidates = Staves used, and the next best
 sheet-record = Record of this making
 
@@ -68,8 +82,12 @@ sheet-preparation-taper = Shape the staves before soaking. The stave template an
 
 # Steps
 
-sheet-times-note = Times are for one basket and an unhurried pair of hands. Where a caution stands, the rules of the place and the judgement of the teacher or maker go before this sheet.
+sheet-times-note = Times are for one basket and an unhurried pair of hands.
 sheet-caution = Take care.
+sheet-mind-again = { $count ->
+    [one] What step { $steps } says of care holds here too.
+   *[other] What steps { $steps } say of care holds here too.
+}
 sheet-time-soak = soak { $time }
 sheet-time-work = work { $time }
 sheet-time-wait = then wait { $time }
@@ -96,6 +114,33 @@ sheet-start-behind = Start behind stave
 sheet-checkpoints-note = When the top of this row stands higher or lower than this, pack more or less firmly.
 sheet-height-at-top = Its top above the mould’s foot
 sheet-used-so-far = Weaver used by then
+
+# Teacher’s sheet
+
+sheet-glance-note = Times for one basket: of practised hands, and of a learner, who takes about { $times } times as long.
+sheet-step = Step
+sheet-soak-before = Soak before
+sheet-practised = Practised
+sheet-learner = Learner
+sheet-then-dry = Then dry
+sheet-in-all = In all
+sheet-sessions-note = Reckoned for sessions of { $length } at a learner’s pace. A session ends early where something has to dry.
+sheet-session = Session
+sheet-session-steps = Steps
+sheet-session-begin = { $step } (begin)
+sheet-session-on = { $step } (go on)
+sheet-session-end = { $step } (to its end)
+sheet-before-leaving = Before everybody leaves
+sheet-leave-banded = Peg the weaver, wet the staves and put the bands on.
+sheet-leave-to-dry = Leave it to dry for { $time } at least.
+sheet-beforehand-note = Done before the class, each of these shortens it for every learner.
+sheet-done-beforehand = Step
+sheet-saves = Saves a learner
+sheet-supplies-note = For one basket, spares included; multiply by the number of learners.
+sheet-fault = Fault
+sheet-cure = What mends it
+sheet-question = Question
+sheet-answer = What to listen for
 
 # Choices
 
@@ -168,7 +213,7 @@ sheet-tiled = In { $parts } parts: lay them over each other so that the crosses 
 
 # Own notes
 
-sheet-own-note = Note
+sheet-own-note = In the maker’s own words
 
 # Demonstration
 

@@ -15,11 +15,29 @@ step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count 
 step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
 step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
 
+## Handle, where it is bent by the maker
+
+step-bend = Bend the handle
+step-bend-text-shape = Shape the handle { $length } long, { $width } wide and { $thickness } thick, with the grain, and break its edges.
+step-bend-text-halves = Shape two halves of the handle, each { $length } long, { $width } wide and { $half } thick, with the grain. Bend them together, one on the other; when they are dry, glue them in the middle and leave the ends open for the ears.
+step-bend-text-bend = Steam it, or soak it in hot water, until it gives. Bend it at once over its form to a { $curve }, { $span } from middle to middle at its feet and { $rise } high, and clamp it.
+step-bend-text-dry = Leave it on its form at least overnight. It may stay there until the basket is ready for it.
+
 ## Base
+
+step-seal = Seal the base
+step-seal-text-sand = Sand the base smooth with the grain, both faces and the edge, and wipe off the dust.
+step-seal-text-coat = Brush one thin coat of shellac on both faces and the edge, but not into the groove and not into the screw hole, where glue will have to hold. Let it dry as its maker says. Wet strands leave marks in bare wood.
 
 step-base = Fix the base on the mould
 step-base-text-sand = Sand the base smooth now, while it can be held flat.
+step-base-text-pieces = Put the mould together: its segments round the core, tied with a cord. The screw goes into the core.
 step-base-text-screw = Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-strips = The base is glued up from strips { $width } wide: { $woods }.
+step-base-text-rings-out = Its turned rings look out: they are on the side that will be the bottom.
+step-base-text-rings-in = Its turned rings look in: they lie on the mould.
+step-base-text-guard = Guard the base from here on: keep wet strands and clamps off it, or cover it with card and tape.
+step-base-text-guard-bare = The wood is bare: guard it from here on. Cover it with card and tape, for water and fingers mark it.
 step-base-text-mark = Mark the edge of the base with the spacing strip for { $count } staves. Begin with the quarters, at staves { $quarters }; then fill each quarter. Errors do not add up that way.
 
 ## Staves
@@ -168,10 +186,26 @@ step-lashing-text-end = End with a tail of { $tail } in the same way: tuck it do
 
 ## Handle
 
-step-handle = Bend and rivet the handle
-step-handle-text-bend = Shape the handle { $length } long, { $width } wide and { $thickness } thick. Soak or steam it and bend it to a { $curve }, { $span } between the pivots and { $rise } high. Let it dry on its form overnight.
-step-handle-text-drill = Mark both holes from the ears, { $pivot } above the rim. Drill { $drill } through handle and ears, with scrap wood behind.
-step-handle-text-rivet = Put in { $rivet }, at least { $length } long, through { $grip } of handle, ear and washers. Form the head with light blows until the handle swings with a little drag.
+step-handle = Set the handle
+step-handle-text-bought = The handle comes bent: a { $curve }, { $span } from middle to middle at its feet and { $rise } high, { $width } wide and { $thickness } thick. Hold it to the ears before you cut or drill anything; what is a little too wide or narrow is sprung by hand.
+step-handle-text-outside = The handle goes outside the ears, { $end } of it below the hole. Round the ends.
+step-handle-text-slot = Saw and file a slot { $slot } wide into each end, in the middle of its thickness, deep enough for the ear to go in past its hole. { $end } of the handle is left below the hole. Round the ends.
+step-handle-text-between = The ear goes between the two halves, { $end } of them below the hole. Round the ends.
+step-handle-text-mark = Set the handle level: on both sides the same way down to the rim. Mark the hole on each side through the hole of the ear. Both are { $pivot } above the rim, at one height, and { $shows } of the ear shows between the rim and the handle.
+step-handle-text-drill = Drill { $drill } through handle and ear, straight, with scrap wood behind, first one side; try it, then the other.
+step-handle-text-rivet = Push { $rivet } through from inside, at least { $length } long, with a washer between ear and handle and the burr outside: { $grip } in all.
+step-handle-text-rivet-through = Push { $rivet } through handle and ear, at least { $length } long, and the burr over its end: { $grip } in all.
+step-handle-text-clip = Clip the rivet so that { $over } stands out. Rest its head on the steel block and mushroom the end with light blows, all round. Stop and try: the handle must swing, with a little drag.
+step-handle-text-knobs = A knob stands outside on each ear: { $width } across, { $length } long, its middle { $pivot } above the rim, both at one height.
+step-handle-text-knob-drill = Mark through the hole of the ear. Drill { $drill } through knob and ear, straight, with scrap wood behind, and widen the hole on the outside so that the burr lies flush.
+step-handle-text-knob-rivet = Push { $rivet } through from inside, at least { $length } long, with a washer between ear and knob and the burr outside: { $grip } in all.
+step-handle-text-knob-clip = Clip the rivet so that { $over } stands out. Rest its head on the steel block and mushroom the end with light blows until the knob no longer turns.
+step-handle-text-bought-fixed = The handle comes bent: a { $curve }, { $span } from middle to middle and { $rise } high above the rim, { $width } wide and { $thickness } thick, with straight ends.
+step-handle-text-ends = Each end is { $leg } long from the top of the rim down. Thin it there to { $thickness }, so that it lies between the hoops ({ $rim } high) as flat as a stave, and shave its tip thin and round.
+step-handle-text-into = Open a way down inside, along staves { $first } and { $second }, with an awl, and push the ends down inside the weaving, { $tail } below the rim.
+step-handle-text-off = No stave faces another here: the handle stands { $off } along the rim off the middle line. Few see it.
+step-handle-text-level = Set it level and upright: { $rise } from the top of the rim to its middle line, on both sides the same way down. Tie it while the hoops go on.
+step-handle-text-held = The hoops go over its ends, pins go through hoop, end, stave and hoop at staves { $staves }, and the lashing goes over all of it. It needs no ears.
 step-handle-text-on-wall = Let down, the handle passes outside the rim and rests on the wall, its middle { $drop } below the pivots.
 step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from the ears.
 
@@ -179,13 +213,14 @@ step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from
 
 step-off = Take the basket off the mould
 step-off-text-screw = Take out the screw and lift the basket off the mould, turning it a little to and fro: the rim needs the room inside.
+step-off-text-pieces = Take out the screw and draw out the core; it has to be at least { $core } across, or the segments find no room. Tip the segments inward one by one, first the one with parallel sides, and lift them out.
 step-off-text-look = Look it over inside. Push back any row that was lifted, and keep the staves where they stand: nothing holds them at the top until the rim is on.
 
 step-plug = Plug the base and sand
 step-plug-text-lift = Look the basket over inside, now that the rim is done. Lift it by its rim, not by the handle, until the finish is dry.
 step-plug-text-plug = Glue the plug ({ $diameter }) into the screw hole, its grain along the grain of the base, and let it set.
-step-plug-text-sand = Cut the plug flush. Sand the base and the rim with the grain. Trim hairs.
-step-plug-text-sand-handle = Cut the plug flush. Sand the base, the rim and the handle with the grain. Trim hairs.
+step-plug-text-sand = Cut the plug flush, inside and out, and sand it. Sand only the base now, with the grain, and never over the lashing. Trim hairs.
+step-plug-text-sand-handle = Cut the plug flush, inside and out, and sand it. Sand only base and handle now, with the grain, and never over the lashing. Trim hairs.
 
 step-finish = Finish and check
 step-finish-text-none = The basket is left bare. Brush the dust off.
@@ -199,6 +234,7 @@ step-finish-text-check = Check the basket by hand, outside and inside: no loose 
 tool-anvil = small steel block
 tool-awl = awl
 tool-band = elastic or cord band
+tool-bending-form = form to bend the handle on
 tool-brush = soft brush
 tool-bucket = bucket of water
 tool-clamps = clamps or clothes pegs (24)
@@ -222,6 +258,7 @@ tool-shears = side cutters or shears
 tool-spacing-strip = spacing strips (templates)
 tool-spray = spray bottle
 tool-stave-template = stave template
+tool-steam = steam box or pan of hot water
 tool-towel = towel
 
 ## Cautions. All of them give way to local rules, to the maker of a product and to the teacher.
@@ -236,7 +273,7 @@ caution-damp = Dry the work in moving air, not in a plastic bag: damp baskets go
 caution-brass = Sawn brass is sharp and its filings may hold lead. Break all edges, and wash hands before eating.
 caution-bone = Bone dust is harmful and raw bone can carry disease. Use clean, prepared bone, work it wet with a mask on, and know the law on bone, antler and ivory where you live.
 caution-drilling = Fine bits break. Drill straight and slowly, without side force. Wear eye protection, tie back hair and sleeves, clamp the work and put scrap wood behind it.
-caution-peening = Wear eye protection. Support the head on the block, strike lightly, and never strike one hardened hammer on another.
+caution-peening = Support the head on the block, strike lightly, and never strike one hardened hammer on another: chips fly into eyes.
 caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, and open it away from your face.
 caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
 caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.

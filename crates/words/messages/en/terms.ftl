@@ -54,6 +54,9 @@ piece-ears = ears
 piece-ear = ear { $number }
 piece-handle = handle
     .cut = Handle
+piece-knobs = knobs
+    .cut = Knob
+piece-knob = knob { $number }
 piece-rivets = rivets
     .cut = Rivet
 piece-rivet = rivet { $number }
@@ -134,7 +137,23 @@ bail-curve-three-centred = three-centred curve
 bail-curve-half-ellipse = half ellipse
 
 handle-kind-swing = swinging
+handle-kind-fixed = fixed in the rim
+handle-kind-knob = two knobs
 handle-kind-none = no handle
+
+handle-made-bought = bought bent
+handle-made-bent = bent by the maker
+
+handle-joint-outside = outside the ear
+handle-joint-slot = a slot takes the ear
+handle-joint-between = ear between two halves
+
+mould-pieces-one = one piece
+mould-pieces-several = pieces round a core
+
+rings-none = none
+rings-out = on the underside, looking out
+rings-in = on the upper side, looking in
 
 finish-none = left bare
 finish-shellac = shellac

@@ -14,12 +14,14 @@ weaves-plain = skips none: plain weave
 weaves-skips = checks; the skips climb to the { $side }
 weaves-counts = on { $counts } staves
 
-look-plain = all alike
+look-plain = one even surface
 look-columns = columns
 look-bands = bands
 look-checks = checks
 look-spiral = lines that climb
 look-chain = chain
+look-climbs-right = climbs to the right, rising at { $climb }, less than a tenth of a turn
+look-climbs-left = climbs to the left, rising at { $climb }, less than a tenth of a turn
 look-turns-right = spiral to the right, turns: { $turns }, rising at { $climb }
 look-turns-left = spiral to the left, turns: { $turns }, rising at { $climb }
 look-spiral-right = climbs to the right; staves a row: { $slope }

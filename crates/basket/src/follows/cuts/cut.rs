@@ -19,8 +19,14 @@ pub enum CutStock {
     Wood(Wood),
     /// What ears are made of.
     Ear(EarMaterial),
-    /// Wood that bends to a bail.
+    /// Strips of wood, side by side, that a base is glued up from.
+    Strips(Vec<Wood>),
+    /// Wood that bends to a bow.
     Bail,
+    /// A bow that is bought bent.
+    BoughtBow,
+    /// Wood for turned knobs.
+    Knob,
     /// A washer that fits this rivet, where no burr of its own is known.
     WasherFor(Material),
 }
@@ -33,7 +39,10 @@ impl CutStock {
             Self::Ring(stock) => Message::new("cut-ring-bought").with("stock", stock).into(),
             Self::Wood(wood) => wood.into(),
             Self::Ear(material) => Value::Term(material.term()),
+            Self::Strips(woods) => Value::List(woods.iter().map(Value::from).collect()),
             Self::Bail => Value::Term("cut-bail-material"),
+            Self::BoughtBow => Value::Term("cut-bow-material"),
+            Self::Knob => Value::Term("cut-knob-material"),
             Self::WasherFor(rivet) => Message::new("cut-washer-for").with("rivet", rivet).into(),
         }
     }

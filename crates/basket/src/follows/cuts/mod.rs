@@ -1,15 +1,16 @@
 //! The cut list, in making order.
 
+mod base;
 mod cut;
+mod handle;
 
 pub use cut::{Cut, CutStock};
 
 use crate::basket::Basket;
 use crate::colour::Colour;
-use crate::fittings::{Ears, Handle, PinSet, Pins};
+use crate::fittings::{Ears, PinSet, Pins};
 use crate::measure::Length;
 use crate::message::Message;
-use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
 use crate::parts::lashing::{Filler, Lashing};
@@ -18,7 +19,7 @@ use crate::parts::staves::Staves;
 use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::{HoopWay, Way};
-use crate::piece::{FloorPart, Of, Piece};
+use crate::piece::{Of, Piece};
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
@@ -33,7 +34,7 @@ pub fn list(basket: &Basket) -> Vec<Cut> {
         *cut = stave(basket.body.staves(), basket.staves_to_cut());
     }
     cuts.extend(basket.ears.as_ref().map(|set| ears(set, basket.body.uprights().thickness)));
-    cuts.extend(basket.handle.iter().flat_map(handle));
+    cuts.extend(basket.handle.iter().flat_map(handle::cuts));
     cuts
 }
 
@@ -48,7 +49,7 @@ impl Construction {
     fn cuts(&self) -> Vec<Cut> {
         match self {
             Self::Moulded { base, staves } => {
-                vec![disc(base), plug(base), stave(staves, staves.uprights.count)]
+                vec![base::disc(base), base::plug(base), stave(staves, staves.uprights.count)]
             }
         }
     }
@@ -65,28 +66,6 @@ impl Edge {
         cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
         cuts
     }
-}
-
-fn disc(base: &Base) -> Cut {
-    let shape = Message::new("cut-base-shape")
-        .with("thickness", base.thickness)
-        .with("depth", base.groove_depth)
-        .with("width", base.groove_width)
-        .with("hole", base.screw_hole);
-    Cut::new(
-        Piece::Floor(FloorPart::Disc),
-        CutStock::Wood(base.wood.clone()),
-        1,
-        Message::new("cut-base-purpose"),
-    )
-    .width(base.diameter)
-    .shape(shape)
-}
-
-fn plug(base: &Base) -> Cut {
-    let purpose = Message::new("cut-plug-purpose").with("hole", base.screw_hole);
-    let plug = Cut::new(Piece::Floor(FloorPart::Plug), CutStock::Wood(base.wood.clone()), 1, purpose);
-    Cut { length: Some(base.thickness), ..plug.width(base.plug_diameter) }
 }
 
 fn stave(staves: &Staves, count: u32) -> Cut {
@@ -242,29 +221,4 @@ fn ears(ears: &Ears, stave: Length) -> Cut {
         .length(ears.length)
         .width(ears.width)
         .shape(shape)
-}
-
-fn handle(handle: &Handle) -> Vec<Cut> {
-    let bail = Cut::new(Piece::Handle, CutStock::Bail, 1, Message::new("cut-bail-purpose"))
-        .length(handle.cut)
-        .width(handle.width)
-        .shape(
-            Message::new("cut-bail-shape").with("thickness", handle.thickness).with("drill", handle.drill),
-        );
-    let (stock, purpose) = (CutStock::Material(handle.rivet.clone()), Message::new("cut-rivet-purpose"));
-    let rivet = Cut::new(Piece::Rivets, stock, handle.rivets, purpose)
-        .spares(1)
-        .width(handle.rivet.width)
-        .shape(Message::new("cut-rivet-shape").with("needed", handle.rivet_length).with("grip", handle.grip));
-    let rivet = Cut { length: Some(handle.rivet.length.unwrap_or(handle.rivet_length)), ..rivet };
-    vec![bail, rivet, washers(handle)]
-}
-
-fn washers(handle: &Handle) -> Cut {
-    let purpose = Message::new("cut-washer-purpose");
-    let washer = |stock| Cut::new(Piece::Washers, stock, handle.washers, purpose).spares(2);
-    match &handle.burr {
-        Some(burr) => washer(CutStock::Material(burr.clone())).width(burr.width),
-        None => washer(CutStock::WasherFor(handle.rivet.clone())),
-    }
 }

@@ -3,6 +3,7 @@
 use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::write;
+use crate::base::{INDOOR_SWING, movement};
 use crate::measure::Length;
 use crate::pattern::keys;
 use crate::piece::{FloorPart, Piece};
@@ -65,7 +66,7 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
     let grade = if base.movement.exceeds(limit) { Grade::Care } else { Grade::Note };
     let finding = Finding::new(grade, "base-wood-moves", Piece::Floor(FloorPart::Disc))
         .measured(base.movement, limit)
-        .arg("wood", &base.wood)
+        .arg("wood", base.woods())
         .arg("side", base.movement / 2.0);
     Some(match grade {
         Grade::Note => finding,
@@ -79,6 +80,6 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
 fn quieter_wood(case: &Case<'_>, limit: Length) -> Option<String> {
     let base = case.basket.body.base();
     let quietest = case.catalogue.woods.iter().min_by(|a, b| a.tangential.total_cmp(&b.tangential))?;
-    let movement = base.movement * (quietest.tangential / base.wood.tangential);
+    let movement = movement(base.diameter, quietest.tangential, INDOOR_SWING);
     (movement < limit * 0.98).then(|| write::name(&quietest.name))
 }

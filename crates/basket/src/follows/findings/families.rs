@@ -3,13 +3,13 @@
 use super::case::Case;
 use super::finding::Finding;
 use super::{
-    base, crossing, fittings, groove, handle, lashing, mould, neck, notes, pins, rim, staves, stock, weave,
-    weave_runs,
+    base, crossing, fittings, groove, handle, lashing, mould, neck, notes, pins, rim, rivets, staves, stock,
+    weave, weave_runs,
 };
 
 /// What all families of checks find, in making order; remedies are as they are thought of.
 pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 15] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 16] = [
         mould::check,
         neck::check,
         base::check,
@@ -24,6 +24,7 @@ pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
         pins::check,
         fittings::check,
         handle::check,
+        rivets::check,
         notes::check,
     ];
     families.iter().flat_map(|family| family(case)).collect()

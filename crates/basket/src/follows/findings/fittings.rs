@@ -129,7 +129,7 @@ fn tail_too_thick(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
 }
 
 fn hole_near_edge(case: &Case<'_>, ears: &Ears) -> Option<Finding> {
-    let drill = case.basket.handle.as_ref()?.drill;
+    let drill = case.basket.rivets()?.drill;
     let measured = (ears.width - drill) / 2.0;
     measured.falls_short_of(BESIDE_HOLE).then(|| {
         let grade = if measured > Length::ZERO { Grade::Care } else { Grade::Stop };

@@ -16,6 +16,7 @@ mod neck;
 mod notes;
 mod pins;
 mod rim;
+mod rivets;
 mod staves;
 mod stock;
 mod weave;
@@ -89,6 +90,11 @@ pub const CODES: &[&str] = &[
     "ear-hole-near-edge",
     "handle-fouls-rim",
     "handle-cannot-fold",
+    "ear-shows",
+    "handle-end-short",
+    "handle-cheek-thin",
+    "handle-ends-long",
+    "knob-fouls-rim",
     "bail-bent-too-hard",
     "handle-uneven",
     "rivet-too-short",

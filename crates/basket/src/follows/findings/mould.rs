@@ -5,8 +5,8 @@ use super::finding::{Finding, Grade, Place};
 use super::write;
 use crate::form::Undercut;
 use crate::measure::Length;
-use crate::pattern::MouldForm;
 use crate::pattern::keys;
+use crate::pattern::{MouldForm, MouldPieces, Word};
 use crate::piece::Piece;
 
 /// What a damp basket forgives of a mould that narrows upward, on the radius (common practice:
@@ -19,10 +19,11 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     undercut(case).into_iter().collect()
 }
 
-/// A mould of one piece comes out only if its radius never shrinks toward the rim.
+/// A mould of one piece comes out only if its radius never shrinks toward the rim; one in pieces comes out
+/// piece by piece.
 fn undercut(case: &Case<'_>) -> Option<Finding> {
     let Undercut { depth, wide_at, .. } = narrowing(case);
-    if !depth.exceeds(FORGIVEN) {
+    if !depth.exceeds(FORGIVEN) || case.basket.body.form.mould().pieces == MouldPieces::Several {
         return None;
     }
     let grade = if depth > HOPELESS { Grade::Stop } else { Grade::Care };
@@ -30,7 +31,8 @@ fn undercut(case: &Case<'_>) -> Option<Finding> {
     let finding =
         Finding::new(grade, "mould-undercut", place).measured(depth, FORGIVEN).arg("narrowing", depth * 2.0);
     let (key, value) = straightened(case);
-    Some(finding.remedy(key, value))
+    let several = write::name(MouldPieces::Several.word());
+    Some(finding.remedy(keys::mould::PIECES.path, several).remedy(key, value))
 }
 
 /// What the mould does above the basket does not hold it.

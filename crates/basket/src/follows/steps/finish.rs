@@ -1,28 +1,11 @@
-//! The plug, sanding and the finish.
+//! The finish and the last look.
 
 use super::stage::Stage;
 use super::step::Step;
 use super::time;
-use super::time::OFF;
 use crate::basket::Basket;
 use crate::message::Message;
 use crate::pattern::{Finish, StepKind};
-
-pub(super) fn plug(basket: &Basket) -> Step {
-    let stage = if basket.handle.is_some() { Stage::Handled } else { Stage::Lashed };
-    Step::new(StepKind::Plug, stage)
-        .say(Message::new("step-off-text-lift"))
-        .say(Message::new("step-off-text-plug").with("diameter", basket.body.base().plug_diameter))
-        .say(Message::new(if basket.handle.is_some() {
-            "step-off-text-sand-handle"
-        } else {
-            "step-off-text-sand"
-        }))
-        .work(basket.hand.pace.off_mould * (1.0 - OFF))
-        .wait(time::GLUE_DRY)
-        .tools(&["tool-glue", "tool-mallet", "tool-sandpaper", "tool-dust-mask"])
-        .cautions(&["caution-glue", "caution-sanding-dust"])
-}
 
 pub(super) fn finish(basket: &Basket) -> Step {
     let step = Step::new(StepKind::Finish, Stage::Finished);

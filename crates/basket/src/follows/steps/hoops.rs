@@ -1,5 +1,6 @@
 //! The hoops: made as rings, bent in place or bought; and the basket off its mould before they go on.
 
+use super::base;
 use super::stage::Stage;
 use super::step::Step;
 use super::time::{BENT_DRY, OFF};
@@ -49,7 +50,7 @@ fn ring(id: &'static str, hoop: &Hoop) -> Message {
 /// Off the mould, which leaves no room for what goes inside the wall.
 pub(super) fn off_mould(basket: &Basket) -> Step {
     Step::new(StepKind::OffMould, Stage::OffMould)
-        .say(Message::new("step-off-text-screw"))
+        .say(base::lift(basket))
         .say(Message::new("step-off-text-look"))
         .work(basket.hand.pace.off_mould * OFF)
         .tools(&["tool-screwdriver"])

@@ -1,8 +1,10 @@
 //! The making, step by step.
 
+mod base;
 mod body;
 mod ears;
 mod finish;
+mod handle;
 mod hoops;
 mod prepare;
 mod rim;
@@ -19,25 +21,30 @@ pub use step::Step;
 /// least usual ones.
 ///
 /// ```text
-/// cut, base, staves, first rows, half, rest, dry, off the mould, rim, pins, lashing, handle, plug, finish
+/// cut, bend, seal, base, staves, first rows, half, rest, dry, off the mould, rim, pins, lashing, handle, plug,
+/// finish
 /// ```
 ///
 /// Ears that run down as staves come before the staves; woven in, before the rest; pushed down, before the
-/// rim. Hoops made as rings come before the basket is taken off the mould.
+/// rim, where the ends of a fixed handle are too. Hoops made as rings come before the basket is taken off the
+/// mould.
 pub fn list(basket: &Basket) -> Vec<Step> {
     let ears = |way| basket.ears.as_ref().filter(|ears| ears.way == way).map(|ears| ears::ears(basket, ears));
     let rings = basket.rings_are_made();
     let mut steps = Vec::from_iter(prepare::cut(basket));
-    steps.push(prepare::base(basket));
+    steps.extend(handle::bend(basket));
+    steps.extend(base::seal(basket));
+    steps.push(base::mount(basket));
     steps.extend(ears(EarWay::AsStave));
     steps.push(prepare::staves(basket));
     steps.extend(body::steps(basket));
     steps.extend(rings.then(|| hoops::rings(basket)));
     steps.push(hoops::off_mould(basket));
     steps.extend(ears(EarWay::PushedDown));
+    steps.extend(handle::into_rim(basket));
     steps.extend([hoops::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
-    steps.extend(basket.handle.as_ref().map(|handle| rim::handle(basket, handle)));
-    steps.extend([finish::plug(basket), finish::finish(basket)]);
+    steps.extend(handle::on_ears(basket));
+    steps.extend([base::plug(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
     }

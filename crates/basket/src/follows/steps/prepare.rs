@@ -1,4 +1,4 @@
-//! Cutting, the base on the mould, the staves in the groove.
+//! Cutting, and the staves in the groove.
 
 use super::stage::Stage;
 use super::step::Step;
@@ -46,23 +46,6 @@ fn count_of(basket: &Basket, id: &'static str) -> Message {
         .with("count", basket.staves_to_cut())
         .with("spares", staves.spares)
         .with("length", staves.length)
-}
-
-pub(super) fn base(basket: &Basket) -> Step {
-    Step::new(StepKind::Base, Stage::BaseOnMould)
-        .say_if(!basket.ready.has(Ready::Base), || Message::new("step-base-text-sand"))
-        .say(
-            Message::new("step-base-text-screw")
-                .with("diameter", basket.body.base().diameter)
-                .with("hole", basket.body.base().screw_hole),
-        )
-        .say(
-            Message::new("step-base-text-mark")
-                .with("count", basket.body.uprights().count)
-                .with("quarters", numbers(basket.body.uprights().quarters())),
-        )
-        .work(basket.hand.pace.mount_base)
-        .tools(&["tool-screwdriver", "tool-pencil", "tool-spacing-strip"])
 }
 
 pub(super) fn staves(basket: &Basket) -> Step {

@@ -74,9 +74,9 @@ impl Basket {
     /// The stages that it passes, in making order.
     pub fn stages(&self) -> Vec<Stage> {
         let passed = |stage: &Stage| match stage {
-            Stage::EarsSet => self.ears.is_some(),
+            Stage::EarsSet => self.in_rim().is_some(),
             Stage::RingsMade => self.rings_are_made(),
-            Stage::Handled => self.handle.is_some(),
+            Stage::Handled => self.rivets().is_some(),
             _ => true,
         };
         self.order().into_iter().filter(passed).collect()

@@ -30,7 +30,7 @@ pub struct Step {
 }
 
 impl Step {
-    pub(super) fn new(kind: StepKind, stage: Stage) -> Self {
+    pub(in crate::follows) fn new(kind: StepKind, stage: Stage) -> Self {
         Self {
             number: 0,
             kind,

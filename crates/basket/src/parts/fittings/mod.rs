@@ -1,26 +1,36 @@
-//! Ears, pins and the swinging handle.
+//! Ears, pins and what one lifts the basket by.
 
 mod bail;
 mod bend;
+mod bow;
 mod ear_places;
 mod ear_sizes;
 mod ears;
+mod fixed;
 mod fold;
 mod handle;
+mod knobs;
 mod pin_places;
 mod pins;
 mod ring;
+mod rivets;
 mod swing;
+mod swing_handle;
 
 pub use bail::Bail;
+pub(crate) use bow::BEND_LIMIT;
+pub use bow::Bow;
 pub use ear_sizes::Wall;
 pub use ears::{Ear, EarOption, Ears, WovenIn, off_middle};
+pub use fixed::FixedHandle;
 pub use fold::Fold;
-pub(crate) use handle::BEND_LIMIT;
 pub use handle::{Handle, tilt};
+pub use knobs::Knobs;
 pub use pins::{PinSet, Pins, length_needed};
 pub use ring::{Lashed, Rest, Ring, Stretch};
+pub use rivets::Rivets;
 pub use swing::{Rested, Swing};
+pub use swing_handle::SwingHandle;
 
 /// Diameters of a pin or rivet that forming its head takes (rule for rivet stock in a how-to article).
 pub const FORMED_HEAD: f64 = 1.5;

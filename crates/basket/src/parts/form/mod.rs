@@ -58,7 +58,7 @@ impl Form {
     pub fn on_mould(pattern: &MouldPattern) -> Self {
         let profile = Profile::of(pattern);
         let outline = Circle { radius: profile.at(Length::ZERO).radius.to_mm() };
-        let held = Held::Mould(Mould::of(&profile));
+        let held = Held::Mould(Mould::of(&profile, pattern.pieces));
         Self { outline, profile, held }
     }
 }

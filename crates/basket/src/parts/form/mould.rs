@@ -4,7 +4,11 @@ use std::f64::consts::FRAC_PI_2;
 
 use super::profile::Profile;
 use super::undercut::Undercut;
-use crate::measure::Angle;
+use crate::measure::{Angle, Length};
+use crate::pattern::MouldPieces;
+
+/// Room that a segment wants to come past the narrow place (common practice: 1/4 in).
+const ROOM: Length = Length::inches(0.25);
 
 /// What is asked of a mould alone, beside its shape.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,13 +17,21 @@ pub struct Mould {
     pub undercut: Undercut,
     /// Smallest draft angle (lean of the wall outward); negative where it leans in.
     pub draft: Angle,
+    /// Whether it comes apart.
+    pub pieces: MouldPieces,
 }
 
 impl Mould {
     /// The mould of this side.
-    pub fn of(profile: &Profile) -> Self {
+    pub fn of(profile: &Profile, pieces: MouldPieces) -> Self {
         let leans = profile.turning_spots().map(|spot| spot.lean.to_radians());
         let draft = leans.fold(FRAC_PI_2, f64::min);
-        Self { undercut: Undercut::of(profile), draft: Angle::radians(draft) }
+        Self { undercut: Undercut::of(profile), draft: Angle::radians(draft), pieces }
+    }
+
+    /// The least diameter of the core of a mould in pieces: once it is out, a segment has to move in by the
+    /// depth of the undercut and a little more (derived here). None for a mould in one piece.
+    pub fn core(&self) -> Option<Length> {
+        (self.pieces == MouldPieces::Several).then(|| 2.0 * (self.undercut.depth + ROOM))
     }
 }

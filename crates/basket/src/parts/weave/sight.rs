@@ -27,10 +27,17 @@ pub struct CourseLook {
     pub climb: Option<Angle>,
 }
 
+/// Turns that would be printed as none.
+const A_TENTH: f64 = 0.05;
+
 impl CourseLook {
     /// What is seen, to be said in words.
     pub fn said(&self) -> Message {
         match (self.sighting.look, self.lean, self.climb) {
+            (Look::Spiral, Some(lean), Some(climb)) if self.turns < A_TENTH => {
+                Message::new(if lean == Lean::Right { "look-climbs-right" } else { "look-climbs-left" })
+                    .with("climb", Angle::degrees(climb.to_degrees().round()))
+            }
             (Look::Spiral, Some(lean), Some(climb)) => {
                 Message::new(if lean == Lean::Right { "look-turns-right" } else { "look-turns-left" })
                     .with("turns", Value::Number(self.turns, 1))

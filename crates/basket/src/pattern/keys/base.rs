@@ -3,9 +3,10 @@
 use super::declared::{Contents, Usual};
 use super::groove;
 use super::key::{Key, keys};
-use super::limits::PART;
+use super::limits::{MOST_STRIPS, PART};
 use super::values::Section;
 use crate::Length;
+use crate::pattern::Rings;
 use crate::stock::Wood;
 
 keys! {
@@ -30,8 +31,9 @@ keys! {
         Usual::Computed("usual-each"),
         r#"{ depth = "1/4", width = "3/32" }"#,
     );
-    /// The wood.
-    pub const WOOD: Key<Wood> = Key::new("base.wood", (), Usual::Computed("usual-chosen"), r#""cherry""#);
+    /// The wood, or the woods of the strips it is glued up from.
+    pub const WOOD: Key<Vec<Wood>> =
+        Key::new("base.wood", MOST_STRIPS, Usual::Computed("usual-chosen"), r#""cherry""#);
     /// Hole for the screw that holds the base on the mould; the usual one is common practice.
     pub const SCREW: Key<Length> = Key::new(
         "base.screw",
@@ -39,4 +41,8 @@ keys! {
         Usual::Constant(Length::inches(0.1875)),
         r#""3/16 in""#,
     );
+    /// Where rings are turned in it for show.
+    pub const RINGS: Key<Rings> = Key::new("base.rings", (), Usual::Constant(Rings::None), r#""out""#);
+    /// Whether it is sealed before the weaving; that it usually is, is common practice.
+    pub const SEALED: Key<bool> = Key::new("base.sealed", (), Usual::Constant(true), "false");
 }

@@ -21,8 +21,6 @@ pub trait Declared: Sync {
     fn group(&self) -> Option<Group>;
     /// In courses of which weaves it makes sense.
     fn fits(&self) -> Fits;
-    /// Whether it has a field of its own in the form.
-    fn has_field(&self) -> bool;
 
     /// Its name within its section.
     fn name(&self) -> &'static str {
@@ -64,8 +62,10 @@ pub enum Takes {
     Material(&'static [Kind]),
     /// A list of such materials.
     Materials(ListOf<&'static [Kind]>),
-    /// A wood for bases.
+    /// A wood of the catalogue.
     Wood,
+    /// A wood of the catalogue, or a list of at most so many.
+    Woods(usize),
     /// One colour, or a list of at most so many.
     Colours(usize),
     /// One colour, or a list with a colour, or a list of colours, for each weaver.

@@ -34,9 +34,7 @@ fn add(key: &'static dyn Declared, group: Group, fields: &mut Vec<Field>) {
             contents.keys
         }
         _ => {
-            if key.has_field() {
-                fields.push(Field { key, group });
-            }
+            fields.push(Field { key, group });
             return;
         }
     };

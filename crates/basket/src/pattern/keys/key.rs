@@ -21,7 +21,6 @@ pub struct Key<T: Writable> {
     pub example: &'static str,
     group: Option<Group>,
     fits: Fits,
-    has_field: bool,
 }
 
 /// What a key can hold.
@@ -46,7 +45,7 @@ impl<T: Writable> Key<T> {
         usual: Usual<T::Usual>,
         example: &'static str,
     ) -> Self {
-        Self { path, takes, usual, example, group: None, fits: Fits::ALL, has_field: true }
+        Self { path, takes, usual, example, group: None, fits: Fits::ALL }
     }
 
     /// The same among the values of this group, and with it all keys within it.
@@ -57,11 +56,6 @@ impl<T: Writable> Key<T> {
     /// The same for courses of some weaves only.
     pub(super) const fn with(self, fits: Fits) -> Self {
         Self { fits, ..self }
-    }
-
-    /// The same without a field of its own in the form.
-    pub(super) const fn outside_form(self) -> Self {
-        Self { has_field: false, ..self }
     }
 
     /// The value that is usual whatever the basket, if there is one.
@@ -101,10 +95,6 @@ impl<T: Writable> Declared for Key<T> {
 
     fn fits(&self) -> Fits {
         self.fits
-    }
-
-    fn has_field(&self) -> bool {
-        self.has_field
     }
 }
 

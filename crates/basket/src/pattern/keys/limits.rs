@@ -113,5 +113,8 @@ pub struct ListOf<T> {
     pub most: usize,
 }
 
+/// More strips than a base is glued up from.
+pub const MOST_STRIPS: usize = 24;
+
 /// More colours than anyone tells apart.
 pub const MOST_COLOURS: usize = 100;

@@ -21,6 +21,7 @@ pub mod mould;
 pub mod note;
 pub mod pins;
 pub mod rim;
+pub mod sale;
 pub mod staves;
 pub mod taper;
 mod values;
@@ -109,6 +110,9 @@ keys! {
         Usual::Nothing("usual-none"),
         r#"[{ step = "lashing", text = "Shiny side out." }]"#,
     );
+    /// What stands on the title page of a pattern for sale.
+    pub const SALE: Key<Section> =
+        Key::new("sale", Contents::of(sale::ALL), Usual::Nothing("usual-none"), r#"{ edition = "first" }"#);
     /// Colours of the maker's own.
     pub const COLOURS: Key<OwnColours> =
         Key::new("colours", MOST_COLOURS, Usual::Nothing("usual-none"), r##"{ rust = "#a0522d" }"##);

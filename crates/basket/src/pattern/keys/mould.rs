@@ -4,7 +4,7 @@ use super::declared::{Contents, Either, Usual};
 use super::key::{Key, keys};
 use super::limits::PART;
 use crate::Length;
-use crate::pattern::{Girth, Outline, Side};
+use crate::pattern::{Girth, MouldPieces, Outline, Side};
 
 keys! {
     /// Its shape, seen from above.
@@ -28,6 +28,9 @@ keys! {
         Key::new("mould.height", PART.usually(1.0, 16.0), Usual::Nothing("usual-mould-drawn"), r#""4 in""#);
     /// How its side runs.
     pub const SIDE: Key<Side> = Key::new("mould.side", (), Usual::Constant(Side::Cone), r#""bowl""#);
+    /// Whether it comes apart.
+    pub const PIECES: Key<MouldPieces> =
+        Key::new("mould.pieces", (), Usual::Constant(MouldPieces::One), r#""several""#);
 }
 
 /// A mould is measured or drawn.

@@ -157,6 +157,7 @@ writable! {
     Material: &'static [Kind] => Takes::Material;
     Vec<Material>: ListOf<&'static [Kind]> => Takes::Materials;
     Wood: () => |()| Takes::Wood;
+    Vec<Wood>: usize => Takes::Woods;
     Vec<Colour>: usize => Takes::Colours;
     Vec<Vec<Colour>>: ListOf<usize> => Takes::WeaverColours;
     Vec<Length>: ListOf<Lengths> => Takes::Lengths;

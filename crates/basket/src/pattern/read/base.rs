@@ -3,7 +3,7 @@
 use super::section::Section;
 use crate::pattern::BasePattern;
 use crate::pattern::keys;
-use crate::pattern::keys::base::{DIAMETER, GROOVE, SCREW, THICKNESS, WOOD};
+use crate::pattern::keys::base::{DIAMETER, GROOVE, RINGS, SCREW, SEALED, THICKNESS, WOOD};
 use crate::pattern::keys::groove::{DEPTH, WIDTH};
 
 pub(super) fn base(file: &Section) -> BasePattern {
@@ -16,8 +16,10 @@ pub(super) fn base(file: &Section) -> BasePattern {
         thickness: section.get(&THICKNESS),
         groove_depth: groove.as_ref().and_then(|groove| groove.get(&DEPTH)),
         groove_width: groove.as_ref().and_then(|groove| groove.get(&WIDTH)),
-        wood: section.get(&WOOD),
+        woods: section.get(&WOOD),
         screw_hole: section.get(&SCREW),
+        rings: section.get(&RINGS),
+        sealed: section.get(&SEALED),
     };
     if let Some(groove) = &groove {
         check_groove(groove, &base);

@@ -8,6 +8,7 @@ mod course;
 mod ends;
 mod file;
 mod fittings;
+mod handle;
 mod materials;
 mod mould;
 mod notes;
@@ -15,6 +16,7 @@ mod palette;
 mod problem;
 mod raw;
 mod rim;
+mod sale;
 mod section;
 mod stock;
 mod text;
@@ -30,7 +32,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{AllReady, EarsPattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, HandlePattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -72,11 +74,12 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let filler = rim::filler(file);
     let lashing = rim::lashing(file);
     let pins = rim::pins(file);
-    let handle = fittings::handle(file);
-    let ears = fittings::ears(file).or_else(|| handle.as_ref().map(|_| EarsPattern::default()));
+    let handle = handle::handle(file);
+    let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
     let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
+    let sale = sale::sale(file);
     Some(Pattern {
         title: title?,
         units,
@@ -94,6 +97,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         finish,
         ready,
         notes,
+        sale,
         materials,
     })
 }

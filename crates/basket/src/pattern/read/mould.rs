@@ -6,7 +6,7 @@ use toml::de::DeValue;
 use super::context::Context;
 use super::raw::type_name;
 use super::section::Section;
-use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, RIM, SHAPE, SIDE};
+use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, PIECES, RIM, SHAPE, SIDE};
 use crate::pattern::keys::{self, PART, PLACE};
 use crate::pattern::{Girth, MouldForm, MouldPattern, Side};
 
@@ -35,7 +35,8 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
             None
         }
     };
-    Some(MouldPattern { outline, form: form? })
+    let pieces = section.get_or_usual(&PIECES);
+    Some(MouldPattern { outline, form: form?, pieces })
 }
 
 fn girths(section: &Section) -> Option<MouldForm> {

@@ -70,17 +70,38 @@ pub(super) fn unknown_material(
 
 impl Read for Wood {
     fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
-        let text = section.context.text(key.path, value)?;
-        let catalogue = section.context.catalogue;
-        let found = catalogue.wood(text.text).cloned();
-        if found.is_none() {
-            let names: Vec<&str> = catalogue.woods.iter().map(|wood| wood.name.as_str()).collect();
-            let help = match nearest(text.text, names.iter().copied()) {
-                Some(near) => format!("did you mean `{near}`?"),
-                None => format!("known: {}", names.join(", ")),
-            };
-            section.problem(key, format!("`{}` is not a known wood", shorten(text.text)), help);
-        }
-        found
+        wood(section, key, value)
     }
+}
+
+/// A wood, or a list of woods.
+impl Read for Vec<Wood> {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        if value.get_ref().as_array().is_none() {
+            return wood(section, key, value).map(|wood| vec![wood]);
+        }
+        let list = list(section.context, key, value, key.takes)?;
+        if list.is_empty() {
+            section.problem(key, format!("`{}` is an empty list", key.path), "name at least one wood");
+            return None;
+        }
+        let found: Self = list.iter().filter_map(|value| wood(section, key, value)).collect();
+        (found.len() == list.len()).then_some(found)
+    }
+}
+
+fn wood(section: &Section, key: &dyn Declared, value: &Spanned<DeValue<'_>>) -> Option<Wood> {
+    let text = section.context.text(key.path(), value)?;
+    let catalogue = section.context.catalogue;
+    let found = catalogue.wood(text.text).cloned();
+    if found.is_none() {
+        let names: Vec<&str> = catalogue.woods.iter().map(|wood| wood.name.as_str()).collect();
+        let help = match nearest(text.text, names.iter().copied()) {
+            Some(near) => format!("did you mean `{near}`?"),
+            None => format!("known: {}", names.join(", ")),
+        };
+        let message = format!("`{}` is not a known wood", shorten(text.text));
+        section.context.problem(value.span(), message, help);
+    }
+    found
 }

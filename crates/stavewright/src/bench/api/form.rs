@@ -40,7 +40,7 @@ pub(crate) enum FieldKind {
     Material,
     /// A list of such names.
     Materials,
-    /// The name of a wood.
+    /// Names of woods: one, or a list.
     Wood,
     /// Names of colours: one, or a list.
     Colours,

@@ -52,7 +52,7 @@ pub(super) fn lengths(basket: &Basket, words: &Words) -> Vec<PieceLength> {
             .into_iter()
             .map(|(upright, pin)| length(place::word(Of::Body, Piece::Pin { upright }), pin.length)),
     );
-    pieces.extend(basket.handle.iter().map(|handle| length(every(Piece::Handle), handle.cut)));
+    pieces.extend(basket.bow().iter().map(|bow| length(every(Piece::Handle), bow.cut)));
     pieces.extend(filler);
     pieces.extend(rows);
     pieces

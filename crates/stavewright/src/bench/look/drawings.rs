@@ -12,6 +12,7 @@ use crate::bench::draw;
 pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
     let label = |stage| match stage {
         Stage::Prepared => words.term("form-stage-bare-mould"),
+        Stage::EarsSet if basket.ears.is_none() => words.name(Stage::Handled),
         _ => words.name(stage),
     };
     let word = |stage: Stage| Word { word: stage.name().to_owned(), label: label(stage) };

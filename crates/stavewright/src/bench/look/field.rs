@@ -188,7 +188,7 @@ fn kind(takes: &Takes) -> api::FieldKind {
         Takes::Weave => api::FieldKind::OpenWord,
         Takes::Material(_) => api::FieldKind::Material,
         Takes::Materials(_) => api::FieldKind::Materials,
-        Takes::Wood => api::FieldKind::Wood,
+        Takes::Wood | Takes::Woods(_) => api::FieldKind::Wood,
         Takes::Colours(_) | Takes::WeaverColours(_) => api::FieldKind::Colours,
         Takes::Lengths(_) => api::FieldKind::Lengths,
         Takes::Chart(_) => api::FieldKind::Chart,

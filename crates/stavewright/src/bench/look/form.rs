@@ -72,7 +72,9 @@ impl FormInput<'_> {
         } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {
             false
         } else if path == handle::CORNER.path {
-            self.basket.handle.as_ref().is_some_and(|handle| handle.curve == BailCurve::ThreeCentred)
+            self.basket.bow().is_some_and(|bow| bow.curve == BailCurve::ThreeCentred)
+        } else if let Some(handle) = self.pattern.handle.as_ref().filter(|_| within(keys::HANDLE.path)) {
+            handle::belongs(path, handle.kind())
         } else if within(keys::EARS.path) {
             self.basket.ears.is_some()
         } else {

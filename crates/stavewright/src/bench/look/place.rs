@@ -86,8 +86,8 @@ pub(super) fn span(basket: &Basket, place: Place) -> [f64; 2] {
             Piece::Uprights => [Length::ZERO, rim_top],
             Piece::Weaving => woven,
             Piece::Ears => [under_rim, pivots],
-            Piece::Handle | Piece::Rivets | Piece::Washers => {
-                [pivots, basket.handle.as_ref().map_or(pivots, |handle| pivots + handle.rise)]
+            Piece::Handle | Piece::Knobs | Piece::Rivets | Piece::Washers => {
+                [pivots, basket.handle.as_ref().map_or(pivots, |handle| rim_top + handle.top())]
             }
             Piece::Whole => [foot, rim_top],
             _ => [under_rim, rim_top],

@@ -1,0 +1,60 @@
+//! Reading `[handle]`.
+
+use super::section::Section;
+use crate::pattern::keys;
+use crate::pattern::keys::handle::{
+    BELONGS, CORNER, CURVE, ENDS, JOINT, KIND, MADE, RISE, RIVET, SHOWS, THICKNESS, WIDTH,
+};
+use crate::pattern::{BailCurve, HandleKind, HandlePattern, Word};
+
+pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
+    let section = file.section(&keys::HANDLE)?;
+    let handle = HandlePattern {
+        kind: section.get(&KIND),
+        made: section.get(&MADE),
+        joint: section.get(&JOINT),
+        curve: section.get(&CURVE),
+        rise: section.get(&RISE),
+        corner: section.get(&CORNER),
+        width: section.get(&WIDTH),
+        thickness: section.get(&THICKNESS),
+        shows: section.get(&SHOWS),
+        ends: section.get(&ENDS),
+        rivet: section.get(&RIVET),
+    };
+    let kind = handle.kind();
+    if kind == HandleKind::None {
+        return None;
+    }
+    check_kind(&section, kind);
+    check_curve(&section, &handle);
+    if kind == HandleKind::Fixed && file.has(&keys::EARS) {
+        let message =
+            format!("`{}` are not needed: a fixed handle stands in the rim itself", keys::EARS.path);
+        file.problem(&keys::EARS, message, r#"leave them out, or write kind = "swing" under [handle]"#);
+    }
+    Some(handle)
+}
+
+fn check_kind(section: &Section, kind: HandleKind) {
+    for (key, kinds) in BELONGS {
+        if section.has(key) && !kinds.contains(&kind) {
+            let words: Vec<String> = kinds.iter().map(|kind| format!("\"{}\"", kind.word())).collect();
+            let message = format!("`{}` does not belong to a handle of kind \"{}\"", key.path(), kind.word());
+            section.problem(key, message, format!("leave it out, or write kind = {}", words.join(" or ")));
+        }
+    }
+}
+
+fn check_curve(section: &Section, handle: &HandlePattern) {
+    let plain = matches!(handle.curve, Some(BailCurve::Semicircle | BailCurve::HalfEllipse));
+    if plain && handle.corner.is_some() {
+        let message = format!("`{}` belongs to a three-centred bail only", CORNER.path);
+        section.problem(&CORNER, message, r#"leave it out, or write curve = "three-centred""#);
+    }
+    if handle.curve == Some(BailCurve::Semicircle) && handle.rise.is_some() {
+        let message = format!("`{}` of a semicircle is fixed by the distance between the ears", RISE.path);
+        let help = r#"leave it out, or write curve = "three-centred" or "half-ellipse""#;
+        section.problem(&RISE, message, help);
+    }
+}
