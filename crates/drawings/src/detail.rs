@@ -49,7 +49,8 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
         &[(at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove), (at(edge - 1.0, low * 0.86), disc)],
     );
     let stave = note(words, "drawing-part-stave", staves.uprights.thickness);
-    let stave = Label::new(stave, at(from, 0.0) - Vec2::new(0.0, 5.0)).sized(Label::SMALL);
+    let above = drawing.bounds().y0 - Label::SMALL;
+    let stave = Label::new(stave, (at(from, 0.0).x, above)).sized(Label::SMALL);
     pointer(
         &mut drawing,
         cut.on_wall(Length::ZERO, staves.uprights.thickness.to_mm() / 2.0),
