@@ -105,6 +105,8 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         ears,
         handle,
         finish: pattern.finish,
+        finish_on: pattern.finish_on.clone(),
+        signature: pattern.signature.clone(),
         ready: pattern.ready.clone(),
         notes: pattern.notes.clone(),
         hand: hand.clone(),

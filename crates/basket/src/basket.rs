@@ -5,7 +5,7 @@ use crate::hand::Hand;
 use crate::measure::Length;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
 use crate::parts::vessel::Vessel;
-use crate::pattern::{AllReady, Finish, Language, Note, Units};
+use crate::pattern::{AllReady, Finish, FinishPart, Language, Note, Units};
 use crate::piece::Of;
 
 /// Everything computed for one basket, and nothing that follows from it. A plain value: nothing in it
@@ -28,6 +28,10 @@ pub struct Basket {
     pub handle: Option<Handle>,
     /// What protects it.
     pub finish: Finish,
+    /// What that goes on; empty: the whole basket.
+    pub finish_on: Vec<FinishPart>,
+    /// What is written on it beside the date.
+    pub signature: Option<String>,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps.

@@ -40,8 +40,16 @@ pub struct Pace {
     pub set_stave: f64,
     /// Screwing the base on and marking it.
     pub mount_base: f64,
-    /// Weaving one metre, packing included.
-    pub weave_metre: f64,
+    /// Passing one stave, over one or under one, packing included.
+    pub crossing: f64,
+    /// Passing one stave where a rule has to be counted, such as a twill's.
+    pub counted_crossing: f64,
+    /// Passing one stave with weavers that are twisted round each other.
+    pub twined_crossing: f64,
+    /// How many times as long the first two rows take.
+    pub first_rows: f64,
+    /// Beginning and ending one row that is a piece of its own.
+    pub begin_row: f64,
     /// One join.
     pub join: f64,
     /// Packing the dried rows down, all round.
@@ -66,16 +74,22 @@ pub struct Pace {
     pub off_mould: f64,
     /// One coat of finish.
     pub coat: f64,
+    /// How many times as long a learner takes.
+    pub learner: f64,
 }
 
 impl Pace {
-    /// Common practice and rough, for one practised pair of hands; a learner may need twice as long.
+    /// Common practice and rough, for practised hands.
     pub const USUAL: Self = Self {
         shape_stave: 1.5,
         taper_stave: 1.2,
         set_stave: 0.5,
         mount_base: 15.0,
-        weave_metre: 6.0,
+        crossing: 0.05,
+        counted_crossing: 0.06,
+        twined_crossing: 0.08,
+        first_rows: 2.0,
+        begin_row: 2.0,
         join: 1.0,
         pack: 15.0,
         ear: 20.0,
@@ -88,5 +102,6 @@ impl Pace {
         rivet: 10.0,
         off_mould: 30.0,
         coat: 15.0,
+        learner: 2.0,
     };
 }

@@ -52,6 +52,7 @@ fn bad_file_is_explained() {
             ("not TOML", "title = Harbour\n[mould\n".to_owned()),
             ("key twice", with("finish = \"oil\"\nfinish = \"none\"")),
             ("nothing such lies ready", with("ready = [\"rings\", \"staves tapred\"]")),
+            ("finish on no handle", with("finish-on = [\"base\", \"handle\"]")),
             ("ready is a flag", with("ready = true")),
             ("open quote", "title = \"Harbour\n".to_owned()),
             (

@@ -23,6 +23,7 @@ fn with_example(key: &dyn Declared) -> String {
             "title = \"T\"\n{line}\n{}",
             if key.name() == "units" { "mould = { base = \"5\", rim = \"8\", height = \"4\" }" } else { "" }
         ),
+        ("", "finish-on") => format!("{drawn}{line}\n[handle]\n"),
         ("", _) => format!("{drawn}{line}"),
         ("mould", "girths") => head(&line),
         ("mould", "base" | "rim" | "height") => {
@@ -222,5 +223,19 @@ fn the_starter_shows_every_part() {
         })
     };
     let absent: Vec<&str> = keys::ALL.iter().map(|key| key.name()).filter(|name| !shown(name)).collect();
-    assert_eq!(absent, ["language", "finish", "ready", "filler", "pins", "note", "sale", "colours"]);
+    assert_eq!(
+        absent,
+        [
+            "language",
+            "finish",
+            "finish-on",
+            "signature",
+            "ready",
+            "filler",
+            "pins",
+            "note",
+            "sale",
+            "colours"
+        ]
+    );
 }

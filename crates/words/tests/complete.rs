@@ -41,7 +41,12 @@ const PREFIXES: &[&str] = &[
     "way-",
     "weave-count-",
     "weave-mend-",
-    "weave-row-",
+    "weave-band-",
+    "weave-begin-",
+    "weave-how-",
+    "weave-on-",
+    "weave-row",
+    "weave-shift-",
 ];
 
 fn readers() -> impl Iterator<Item = Words> {
@@ -79,8 +84,8 @@ fn is_identifier(literal: &str) -> bool {
     PREFIXES.iter().any(|prefix| literal.strip_prefix(prefix).is_some_and(|rest| !rest.is_empty()))
         && literal.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
         && !literal.ends_with('-')
-        // The key of a course, not a message.
-        && literal != "step-up"
+        // Keys of a pattern, not messages.
+        && !["step-up", "finish-on"].contains(&literal)
 }
 
 #[test]

@@ -37,6 +37,8 @@ const ALIKE: &[&str] = &[
     "sheet-demo-task",
     "sheet-material",
     "sheet-sold-by",
+    "weave-band-drawn",
+    "weave-band-one",
 ];
 
 /// What a message says, and which values it mentions.

@@ -176,7 +176,7 @@ fn what_has_a_wrong_shape_is_stopped() {
     let wrong = [
         ("a key that is not known", "[base]\ndiametre = \"5\""),
         ("a section that is not known", "[handel]"),
-        ("a word that is not known", "finish = \"varnish\""),
+        ("a word that is not known", "finish = \"tar\""),
         ("a length without quotes", "[base]\ndiameter = 5"),
         ("a length without a figure", "[base]\ndiameter = \"wide\""),
         ("a count in quotes", "[staves]\ncount = \"67\""),

@@ -15,6 +15,8 @@ pub enum Finish {
     StainAndShellac,
     /// Drying oil.
     Oil,
+    /// Varnish.
+    Varnish,
 }
 
 words! { Finish:
@@ -22,4 +24,25 @@ words! { Finish:
     Shellac = "shellac", "finish-shellac";
     StainAndShellac = "stain-and-shellac", "finish-stain-and-shellac";
     Oil = "oil", "finish-oil";
+    Varnish = "varnish", "finish-varnish";
+}
+
+/// What a finish goes on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FinishPart {
+    /// The whole basket.
+    All,
+    /// The handle.
+    Handle,
+    /// The base.
+    Base,
+    /// The rim.
+    Rim,
+}
+
+words! { FinishPart:
+    All = "all", "finish-part-all";
+    Handle = "handle", "finish-part-handle";
+    Base = "base", "finish-part-base";
+    Rim = "rim", "finish-part-rim";
 }

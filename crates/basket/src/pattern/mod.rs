@@ -25,7 +25,7 @@ mod weave;
 mod word;
 
 pub use base::{BasePattern, Rings};
-pub use finish::Finish;
+pub use finish::{Finish, FinishPart};
 pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
@@ -77,6 +77,10 @@ pub struct Pattern {
     pub handle: Option<HandlePattern>,
     /// What protects the finished basket.
     pub finish: Finish,
+    /// What it goes on; empty: the whole basket.
+    pub finish_on: Vec<FinishPart>,
+    /// What is written on the finished basket beside the date.
+    pub signature: Option<String>,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.

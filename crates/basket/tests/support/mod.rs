@@ -5,7 +5,7 @@ use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
-    FillerPattern, Finish, Girth, HandleJoint, HandleKind, HandleMade, HandlePattern, HoopWay,
+    FillerPattern, Finish, FinishPart, Girth, HandleJoint, HandleKind, HandleMade, HandlePattern, HoopWay,
     LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern,
     Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
     Word,
@@ -20,12 +20,13 @@ use proptest::sample::select;
 pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let wall = (any_mould(), any_base(), any_staves(), any_weave());
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
-    let fittings = (of(any_ears()), of(any_handle()), any_finish(), any_units(), any_ready());
+    let fittings =
+        (of(any_ears()), of(any_handle()), (any_finish(), any_finish_on()), any_units(), any_ready());
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let (ears, handle, finish, units, ready) = fittings;
+            let (ears, handle, (finish, finish_on), units, ready) = fittings;
             let ears = ears.or_else(|| handle.as_ref().and_then(HandlePattern::ears));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
@@ -44,6 +45,8 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 ears,
                 handle,
                 finish,
+                finish_on,
+                signature: None,
                 ready,
                 notes: Vec::new(),
                 sale: basket::pattern::Sale::default(),
@@ -296,7 +299,11 @@ fn any_handle() -> BoxedStrategy<HandlePattern> {
 }
 
 fn any_finish() -> BoxedStrategy<Finish> {
-    select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil]).boxed()
+    select(vec![Finish::None, Finish::Shellac, Finish::StainAndShellac, Finish::Oil, Finish::Varnish]).boxed()
+}
+
+fn any_finish_on() -> BoxedStrategy<Vec<FinishPart>> {
+    prop::sample::subsequence(FinishPart::ALL.to_vec(), 0..=FinishPart::ALL.len()).boxed()
 }
 
 fn any_ready() -> BoxedStrategy<AllReady> {

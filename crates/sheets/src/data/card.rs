@@ -4,17 +4,17 @@ use basket::fittings::{Handle, Pins};
 use basket::limits::TABLE_ROWS;
 use basket::pattern::HandleMade;
 use basket::rim::Scarf;
-use basket::weave::Course;
+use basket::weave::{Band, Weave};
 use basket::{Basket, Length};
 use serde::Serialize;
 
-use crate::handout::rows;
+use crate::handout::{begins, rows_of, weavers};
 use crate::scribe::{Scribe, name};
 
 #[derive(Serialize)]
 pub(crate) struct Card {
     lines: Vec<CardLine>,
-    courses: Vec<CardCourse>,
+    bands: Vec<CardBand>,
 }
 
 #[derive(Serialize)]
@@ -24,19 +24,27 @@ struct CardLine {
     note: String,
 }
 
-/// What is said of a course; its rows and joins are figures.
+/// Rows that are woven alike.
 #[derive(Serialize)]
-struct CardCourse {
+struct CardBand {
     name: String,
     note: String,
-    /// Whether its rows are few enough to be ticked off.
-    boxes: bool,
+    /// Its rows, where they are few enough to be ticked off.
+    rows: Vec<CardRow>,
+}
+
+/// A row to be ticked off.
+#[derive(Serialize)]
+struct CardRow {
+    number: u32,
+    /// Whether a colour changes in it.
+    joined: bool,
 }
 
 pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
     Card {
         lines: lines(basket, scribe),
-        courses: basket.body.weave.courses.iter().map(|course| tally(course, basket, scribe)).collect(),
+        bands: basket.body.weave.bands().iter().map(|band| tally(band, &basket.body.weave, scribe)).collect(),
     }
 }
 
@@ -115,16 +123,24 @@ fn scarf(scarf: Scarf, scribe: &Scribe<'_>) -> String {
     scribe.text("card-scarf", &[("from", scarf.from_stave.into()), ("to", scarf.to_stave.into())])
 }
 
-fn tally(course: &Course, basket: &Basket, scribe: &Scribe<'_>) -> CardCourse {
+fn tally(band: &Band, weave: &Weave, scribe: &Scribe<'_>) -> CardBand {
+    let kind = weave.course_of(band.first).map(|course| scribe.words.say(&course.weave.name()));
     let note = [
-        ("rows", name(rows(course))),
-        ("count", course.rows.into()),
-        ("length", name(length_of(course.cut, scribe))),
+        ("rows", name(rows_of(band))),
+        ("weave", name(kind.unwrap_or_default())),
+        ("begin", name(begins(band))),
     ];
-    CardCourse {
-        name: scribe.words.material(&course.weaver.name),
-        note: scribe.text("card-course", &note),
-        boxes: basket.body.weave.rows as usize <= TABLE_ROWS,
+    let joined = |row: u32| {
+        weave
+            .course_of(row)
+            .is_some_and(|course| course.joins.iter().any(|join| join.recolour && join.row == row))
+    };
+    let rows = (band.first..=band.last).step_by(band.every as usize);
+    let ticked = weave.rows as usize <= TABLE_ROWS;
+    CardBand {
+        name: weavers(band, scribe),
+        note: scribe.text("card-band", &note),
+        rows: rows.filter(|_| ticked).map(|number| CardRow { number, joined: joined(number) }).collect(),
     }
 }
 

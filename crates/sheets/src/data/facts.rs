@@ -85,6 +85,8 @@ fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
 
 fn time(draft: &Draft, scribe: &Scribe<'_>) -> String {
     let work: f64 = draft.steps.iter().map(|step| step.work_minutes).sum();
+    let learner: f64 = draft.steps.iter().map(|step| step.learner_minutes).sum();
     let wait: f64 = draft.steps.iter().map(|step| step.wait_minutes).sum();
-    scribe.text("time-in-all", &[("work", Value::Minutes(work)), ("wait", Value::Minutes(wait))])
+    let args = [("work", work), ("learner", learner), ("wait", wait)];
+    scribe.text("time-in-all", &args.map(|(name, minutes)| (name, Value::Minutes(minutes))))
 }

@@ -27,7 +27,7 @@ use self::readers::Kind;
 pub(crate) use self::readers::Reader;
 pub(crate) use self::steps::tools;
 use self::table::Table;
-pub(crate) use self::weaving::rows;
+pub(crate) use self::weaving::{begins, rows_of, weavers};
 use crate::figures::Figure;
 use crate::photos::Photos;
 use crate::scribe::Scribe;

@@ -59,13 +59,20 @@ fn again(cautions: &Cautions, scribe: &Scribe<'_>) -> String {
     }
 }
 
+/// Work of practised hands and of a learner.
+fn work(step: &Step, scribe: &Scribe<'_>) -> Option<String> {
+    let args =
+        [("time", Value::Minutes(step.work_minutes)), ("learner", Value::Minutes(step.learner_minutes))];
+    (step.work_minutes > 0.0).then(|| scribe.text("time-work", &args))
+}
+
 fn times(step: &Step, scribe: &Scribe<'_>) -> Vec<String> {
     let time = |id: &str, minutes: f64| {
         (minutes > 0.0).then(|| scribe.text(id, &[("time", Value::Minutes(minutes))]))
     };
     [
         time("time-soak", step.soak_minutes.unwrap_or(0.0)),
-        time("time-work", step.work_minutes),
+        work(step, scribe),
         time("time-wait", step.wait_minutes),
     ]
     .into_iter()

@@ -3,11 +3,11 @@
 use basket::Length;
 use basket::limits::TABLE_ROWS;
 use basket::message::Value;
-use basket::weave::Course;
+use basket::weave::{Band, Course};
 
 use super::table::{Cell, Column, Table, Width};
 use super::{Block, Content, Source, Subsection};
-use crate::scribe::name;
+use crate::scribe::{Scribe, name};
 use crate::written::Join;
 
 /// Every so many rows there is a checkpoint.
@@ -16,7 +16,7 @@ const CHECK_EVERY: u32 = 5;
 impl<'a> Source<'a> {
     pub(super) fn weaving(&self) -> Content<'a> {
         let mut blocks = vec![Block::Table { table: self.courses() }];
-        let notes = self.take_up().into_iter().chain(self.packing());
+        let notes = self.take_up().into_iter().chain(self.packing()).chain(self.joins_expected());
         blocks.extend(notes.map(|text| Block::Text { text }));
         blocks.extend(self.charts());
         let joins = self.joins().map(|table| self.listed(["joins", "joins-note"], table));
@@ -35,40 +35,47 @@ impl<'a> Source<'a> {
         self.part(kind, blocks)
     }
 
+    /// What is woven band by band, for each course with what it takes.
     fn courses(&self) -> Table {
         let scribe = self.scribe;
         let columns = vec![
-            Column::right(scribe.label("course"), Width::Mm(14.0)),
+            Column::right(scribe.label("rows"), Width::Mm(18.0)),
             Column::left(scribe.label("weave"), Width::Share(1.0)),
             Column::left(scribe.label("weaver"), Width::Share(1.4)),
-            Column::right(scribe.label("rows"), Width::Mm(18.0)),
+            Column::right(scribe.label("begin"), Width::Mm(17.0)),
             Column::right(scribe.label("height-each"), Width::Mm(27.0)),
             Column::right(scribe.label("lay-out"), Width::Share(1.2)),
             Column::right(scribe.label("strands"), Width::Mm(19.0)),
         ];
-        let row = |(course, number): (&Course, u32)| {
+        let weave = &self.draft.basket.body.weave;
+        let row = |band: &Band| {
+            // What a course takes stands beside its first rows.
+            let course = weave.course_of(band.first);
+            let begun = course.filter(|course| course.first_row == band.first);
             vec![
-                number.into(),
-                scribe.words.say(&course.weave.name()).into(),
-                scribe.words.material(&course.weaver.name).into(),
-                rows(course).into(),
-                scribe.fine(course.pitch).into(),
-                scribe.line(course.cut).into(),
-                course.strands.into(),
+                rows_of(band).into(),
+                course.map_or_else(Cell::blank, |course| scribe.words.say(&course.weave.name()).into()),
+                weavers(band, scribe).into(),
+                begins(band).into(),
+                course.map_or_else(Cell::blank, |course| scribe.fine(course.pitch).into()),
+                begun.map_or_else(Cell::blank, |course| scribe.line(course.cut).into()),
+                begun.map_or_else(Cell::blank, |course| course.strands.into()),
             ]
         };
-        Table::new(columns, self.draft.basket.body.weave.courses.iter().zip(1..).map(row)).wide()
+        Table::new(columns, weave.bands().iter().map(row)).wide()
     }
 
     /// By how much going over and under lengthens the weavers of each course that has rows.
     fn take_up(&self) -> Option<String> {
         let scribe = self.scribe;
-        let one = |(course, number): (&Course, u32)| {
+        let one = |course: &Course| {
             let takes = scribe.words.shares(course.take_up.least, course.take_up.most);
-            scribe.text("take-up-course", &[("takes", name(takes)), ("course", number.into())])
+            let last = course.first_row + course.rows - 1;
+            let args = [("takes", name(takes)), ("first", course.first_row.into()), ("last", last.into())];
+            scribe.text("take-up-course", &args)
         };
-        let woven = self.draft.basket.body.weave.courses.iter().zip(1..);
-        let courses: Vec<String> = woven.filter(|(course, _)| course.rows > 0).map(one).collect();
+        let woven = self.draft.basket.body.weave.courses.iter();
+        let courses: Vec<String> = woven.filter(|course| course.rows > 0).map(one).collect();
         (!courses.is_empty()).then(|| scribe.text("take-up-note", &[("courses", name(courses.join(", ")))]))
     }
 
@@ -79,7 +86,14 @@ impl<'a> Source<'a> {
         (weave.rows_to_add > 0).then(|| self.scribe.text("packing-note", &args))
     }
 
-    /// All joins in weaving order; none where no strand is joined.
+    /// How many joins there will be where strands have one colour, and how they are made.
+    fn joins_expected(&self) -> Option<String> {
+        let joins = self.draft.basket.body.weave.courses.iter().flat_map(|course| &course.joins);
+        let joins = joins.filter(|join| !join.recolour).count();
+        (joins > 0).then(|| self.scribe.text("joins-expected", &[("count", Value::Count(joins as i64))]))
+    }
+
+    /// The joins at which a colour changes, in weaving order; where others fall does not matter.
     fn joins(&self) -> Option<Table> {
         let scribe = self.scribe;
         let columns = vec![
@@ -87,8 +101,16 @@ impl<'a> Source<'a> {
             Column::right(scribe.label("cut-over"), Width::Share(1.5)),
             Column::right(scribe.label("start-behind"), Width::Share(1.6)),
         ];
-        let joins: Vec<Join> =
-            self.written.body.weave.courses.iter().flat_map(|course| &course.joins).copied().collect();
+        let joins: Vec<Join> = self
+            .written
+            .body
+            .weave
+            .courses
+            .iter()
+            .flat_map(|course| &course.joins)
+            .copied()
+            .filter(|join| join.recolour)
+            .collect();
         let row = |join: &Join| vec![join.row.into(), join.cut_over.into(), join.start_behind.into()];
         (!joins.is_empty()).then(|| Table::new(columns, joins.iter().map(row)).narrow())
     }
@@ -119,12 +141,29 @@ impl<'a> Source<'a> {
     }
 }
 
-/// The rows of a course, such as `1–4`.
-pub(crate) fn rows(course: &Course) -> String {
-    let last = (course.first_row + course.rows).saturating_sub(1);
-    if last > course.first_row {
-        format!("{}–{last}", course.first_row)
-    } else {
-        course.first_row.to_string()
+/// The rows of a band, such as `1–4`, or `1, 3 … 9`.
+pub(crate) fn rows_of(band: &Band) -> String {
+    match (band.last - band.first, band.every) {
+        (0, _) => band.first.to_string(),
+        (_, 1) => format!("{}–{}", band.first, band.last),
+        (rows, every) if rows == every => format!("{}, {}", band.first, band.last),
+        (_, every) => format!("{}, {} … {}", band.first, band.first + every, band.last),
     }
+}
+
+/// The weavers of a band in the order in which they begin, each with its colour.
+pub(crate) fn weavers(band: &Band, scribe: &Scribe<'_>) -> String {
+    let mut names: Vec<String> = Vec::new();
+    for name in band.threads.iter().map(|thread| scribe.words.say(&thread.name())) {
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names.join(" · ")
+}
+
+/// The stave at which each weaver of a band begins.
+pub(crate) fn begins(band: &Band) -> String {
+    let staves: Vec<String> = band.threads.iter().map(|thread| thread.stave.to_string()).collect();
+    staves.join(" · ")
 }

@@ -33,8 +33,16 @@ struct Pace {
     set_stave_minutes: f64,
     /// Screwing the base on and marking it.
     mount_base_minutes: f64,
-    /// Weaving one metre, packing included.
-    weave_metre_minutes: f64,
+    /// Passing one stave, over one or under one, packing included.
+    crossing_minutes: f64,
+    /// Passing one stave where a rule has to be counted, such as a twill's.
+    counted_crossing_minutes: f64,
+    /// Passing one stave with weavers that are twisted round each other.
+    twined_crossing_minutes: f64,
+    /// How many times as long the first two rows take.
+    first_rows_times: f64,
+    /// Beginning and ending one row that is a piece of its own.
+    begin_row_minutes: f64,
     /// One join.
     join_minutes: f64,
     /// Packing the dried rows down, all round.
@@ -59,6 +67,8 @@ struct Pace {
     off_mould_minutes: f64,
     /// One coat of finish.
     coat_minutes: f64,
+    /// How many times as long a learner takes.
+    learner_times: f64,
 }
 
 impl From<&basket::Hand> for Hand {
@@ -82,7 +92,11 @@ impl From<&basket::Pace> for Pace {
             taper_stave,
             set_stave,
             mount_base,
-            weave_metre,
+            crossing,
+            counted_crossing,
+            twined_crossing,
+            first_rows,
+            begin_row,
             join,
             pack,
             ear,
@@ -95,13 +109,18 @@ impl From<&basket::Pace> for Pace {
             rivet,
             off_mould,
             coat,
+            learner,
         } = pace;
         Self {
             shape_stave_minutes: *shape_stave,
             taper_stave_minutes: *taper_stave,
             set_stave_minutes: *set_stave,
             mount_base_minutes: *mount_base,
-            weave_metre_minutes: *weave_metre,
+            crossing_minutes: *crossing,
+            counted_crossing_minutes: *counted_crossing,
+            twined_crossing_minutes: *twined_crossing,
+            first_rows_times: *first_rows,
+            begin_row_minutes: *begin_row,
             join_minutes: *join,
             pack_minutes: *pack,
             ear_minutes: *ear,
@@ -114,6 +133,7 @@ impl From<&basket::Pace> for Pace {
             rivet_minutes: *rivet,
             off_mould_minutes: *off_mould,
             coat_minutes: *coat,
+            learner_times: *learner,
         }
     }
 }

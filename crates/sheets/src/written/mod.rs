@@ -42,7 +42,7 @@ use self::steps::Note;
 pub(crate) use self::steps::Step;
 pub(crate) use self::strands::Join;
 use self::vessel::Vessel;
-use self::vocabulary::{Finish, Ready, Units};
+use self::vocabulary::{Finish, FinishPart, Ready, Units};
 
 /// Version of the format. It rises when a key goes away or changes its meaning.
 const VERSION: u32 = 3;
@@ -66,6 +66,10 @@ pub struct BasketFile {
     language: &'static str,
     /// What protects it.
     finish: Finish,
+    /// What that goes on; empty where it is the whole basket.
+    finish_on: Vec<FinishPart>,
+    /// What is written on it beside the date, or `null`.
+    signature: Option<String>,
     /// What lies ready before the making begins.
     ready: Vec<Ready>,
     /// The body.
@@ -94,8 +98,22 @@ pub struct BasketFile {
 /// The computed basket, ready to be written as JSON, with all sentences in the reader's language.
 pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
     let Draft { pattern: _, basket, steps, cuts, findings } = draft;
-    let Basket { title, units, language: _, body, lid, ears, handle, finish, ready, notes, hand, choices } =
-        basket;
+    let Basket {
+        title,
+        units,
+        language: _,
+        body,
+        lid,
+        ears,
+        handle,
+        finish,
+        finish_on,
+        signature,
+        ready,
+        notes,
+        hand,
+        choices,
+    } = basket;
     let lid = lid.as_ref().map(|basket::Lid { vessel }| vessel);
     BasketFile {
         format: "stavewright-basket",
@@ -104,6 +122,8 @@ pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
         units: units.into(),
         language: words.language().tag(),
         finish: finish.into(),
+        finish_on: finish_on.iter().map(FinishPart::from).collect(),
+        signature: signature.clone(),
         ready: ready.each().iter().map(Ready::from).collect(),
         body: Vessel::of(basket::Of::Body, body, words),
         lid: lid.map(|vessel| Vessel::of(basket::Of::Lid, vessel, words)),

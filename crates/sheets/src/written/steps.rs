@@ -20,8 +20,10 @@ pub(crate) struct Step {
     text: Vec<String>,
     /// Soaking beforehand, or `null`.
     soak_minutes: Option<f64>,
-    /// Work.
+    /// Work of practised hands.
     work_minutes: f64,
+    /// Work of a learner.
+    learner_minutes: f64,
     /// Waiting afterwards.
     wait_minutes: f64,
     /// Names of the tools.
@@ -54,6 +56,7 @@ impl Step {
             text,
             soak_minutes,
             work_minutes,
+            learner_minutes,
             wait_minutes,
             tools,
             cautions,
@@ -67,6 +70,7 @@ impl Step {
             text: text.iter().map(|paragraph| words.say(paragraph)).collect(),
             soak_minutes: *soak_minutes,
             work_minutes: *work_minutes,
+            learner_minutes: *learner_minutes,
             wait_minutes: *wait_minutes,
             tools: terms(tools),
             cautions: terms(cautions),

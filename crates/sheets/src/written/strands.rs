@@ -78,7 +78,7 @@ pub(crate) struct Join {
     /// Number of the weaver within its course, counted from 1.
     weaver: u32,
     /// Whether the new strand has another colour.
-    recolour: bool,
+    pub(crate) recolour: bool,
 }
 
 impl From<&weave::WeaverAmount> for WeaverAmount {

@@ -26,7 +26,9 @@ words! {
     /// Units that stand first.
     Units = basket::pattern::Units { Inches, Millimetres }
     /// What protects the finished basket.
-    Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil }
+    Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil, Varnish }
+    /// What a finish goes on.
+    FinishPart = basket::pattern::FinishPart { All, Handle, Base, Rim }
     /// What lies ready before the making begins.
     Ready = basket::pattern::Ready { StavesCut, StavesTapered, Rings, Handle, Ears, Base }
     /// Which vessel of a basket.

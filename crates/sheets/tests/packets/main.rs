@@ -13,3 +13,5 @@ mod tags;
 mod true_size;
 mod wall;
 mod whole;
+mod woven;
+mod woven_reader;

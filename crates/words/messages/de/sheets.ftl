@@ -28,7 +28,7 @@ sheet-base-size = { $diameter } Durchmesser, { $thickness } dick, { $wood }
 sheet-capacity-quarts = { $quarts } Quart ({ $litres } l)
 sheet-capacity-litres = { $litres } l ({ $quarts } Quart)
 sheet-staves-of = { $count } aus { $stock }
-sheet-time-in-all = { $work } Arbeit, { $wait } Warten
+sheet-time-in-all = geübte Hände { $work }, Lernende etwa { $learner }; { $wait } Warten
 
 # Überschriften der Anleitung
 
@@ -82,31 +82,35 @@ sheet-preparation-taper = Die Staken vor dem Einweichen formen. Stakenschablone 
 
 # Arbeitsgang
 
-sheet-times-note = Die Zeiten gelten für einen Korb und ein gemächliches Paar Hände.
+sheet-times-note = Die Zeiten gelten für einen Korb: zuerst für geübte Hände, dann für Lernende, die etwa doppelt so lange brauchen.
 sheet-caution = Vorsicht.
 sheet-mind-again = { $count ->
     [one] Die Warnung in Schritt { $steps } gilt auch hier.
    *[other] Die Warnungen in den Schritten { $steps } gelten auch hier.
 }
 sheet-time-soak = einweichen { $time }
-sheet-time-work = Arbeit { $time }
+sheet-time-work = Arbeit { $time }, Lernende { $learner }
 sheet-time-wait = dann warten { $time }
 
 # Geflecht
 
-sheet-course = Abschnitt
 sheet-weave = Geflecht
 sheet-weaver = Flechtfaden
 sheet-rows = Reihen
+sheet-begin = Anfang
 sheet-height-each = Höhe je Reihe
 sheet-lay-out = Bereitlegen
 sheet-strands = Fäden
 sheet-take-up-note = Durch das Vor und Hinter braucht ein Flechtfaden mehr als seinen Weg um den Korb: Einarbeitung { $courses }. Das ist hier die unsicherste Zahl, darum gelten die Längen für das obere Ende; aufschreiben, was der Korb gebraucht hat.
-sheet-take-up-course = { $takes } in Abschnitt { $course }
+sheet-take-up-course = { $takes } in den Reihen { $first }–{ $last }
 sheet-packing-note = Wenn das Geflecht trocken ist, zusammendrücken: oben öffnen sich etwa { $gap }. Flechtfaden bereithalten für { $rows ->
     [one] 1 weitere Reihe
    *[other] { $rows } weitere Reihen
 }.
+sheet-joins-expected = Im Ganzen ist etwa { $count ->
+    [one] einmal
+   *[other] { $count }-mal
+} anzusetzen, dort, wo ein Faden endet. Ihn abschneiden, wo er vor einer Stake liegt; der neue beginnt hinter der vierten Stake zurück und läuft über dem alten.
 sheet-joins-note = Den alten Faden abschneiden, wo er vor der zuerst genannten Stake liegt. Den neuen hinter der zweiten ansetzen und über den alten laufen lassen, sodass kein Ende zu sehen ist. Die Staken zählen ab dem ersten Ohr oder ab der markierten Stake.
 sheet-row = Reihe
 sheet-cut-over = Abschneiden vor Stake
@@ -198,7 +202,7 @@ sheet-card-ears = Ohren an Staken
 sheet-card-ears-note = { $placing }
 sheet-card-handle = Henkel
 sheet-card-drill = Bohrer { $drill }
-sheet-card-course = Reihen { $rows } · { $length }
+sheet-card-band = Reihen { $rows } · { $weave } · Anfang { $begin }
 sheet-card-joins = Ansätze: Reihe, abschneiden vor Stake → ansetzen hinter Stake
 sheet-card-more-joins = Weitere Ansätze: siehe Anleitung.
 

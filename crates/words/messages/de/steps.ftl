@@ -12,8 +12,8 @@ step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitte
         [one] eine als Ersatz
        *[other] { $spares } als Ersatz
     }. Die dünnsten als Ersatz beiseitelegen.
-step-cut-text-taper = Jedes zum Fuß hin verjüngen. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
-step-cut-text-try = Sichtbare Kanten brechen. Jeden Fuß in der Nut probieren: er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
+step-cut-text-taper = Jedes zum Fuß hin verjüngen, allmählich und alle gleich; eine Lehre hilft. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
+step-cut-text-try = Beide Seiten und beide Kanten schleifen, am meisten, wo geschnitzt wurde. Das schmale Ende kommt in die Nut: jeden Fuß dort probieren. Er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
 ## Henkel, wenn er selbst gebogen wird
 
@@ -47,17 +47,21 @@ step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschni
         [one] eine als Ersatz
        *[other] { $spares } als Ersatz
     }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
-step-staves-text-soak = Die Staken ({ $stock }) einweichen und in einem feuchten Tuch durchziehen lassen. Sie sind so weit, wenn sich der Fuß lautlos biegt.
+step-staves-text-soak = Die Staken ({ $stock }) in Wasser tauchen und in einem feuchten Tuch durchziehen lassen; langes Einweichen lässt sie nur quellen. Sie sind so weit, wenn sich das schmale Ende lautlos biegt.
 step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und zeigt zur Mitte.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
 step-staves-text-face-in = Die flache Seite zeigt nach außen; die gerundete liegt auf der Form.
 step-staves-text-count = Die Staken zählen. Dann noch einmal zählen: { $count }.
-step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in gleichen Abständen, und mit einem Band binden. Besprühen, ausrichten und in Form trocknen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
+step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in gleichen Abständen, und mit einem Gummiband um Form und Boden halten. Besprühen, ausrichten und über Nacht die Gestalt der Form annehmen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
 
 ## Flechten
 
 step-first = Die ersten Reihen flechten
-step-first-text-start = Die Form umdrehen, sodass sie auf dem Boden steht. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, sein Ende hinter eine Stake legen, die glänzende Seite nach außen, und beginnen: { $weave }.
+step-first-text-start = Die Form umdrehen, sodass sie auf dem Boden steht. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, bevor sein Ende hinter eine Stake gelegt wird.
+step-first-text-direction = Die Staken sind in der Reihenfolge gezählt, in der der Faden an sie kommt; „weiter“ ist diese Richtung. Mit der Außenseite nach vorn und dem Fuß der Form nach oben läuft er nach rechts; steht sie auf dem Boden, nach links.
+step-first-text-face = In den ersten zwei Reihen, wo er am schärfsten biegt, darf die matte Seite des Flechtrohrs nach außen: so reißt es weniger. Danach zeigt die glänzende Seite nach außen.
+step-first-text-odd = Die Zahl der Staken ist ungerade, so läuft ein Faden ohne Halt von Reihe zu Reihe weiter.
+step-first-text-hardest = Die ersten zwei Reihen sind die schwersten, ab der vierten geht es leicht; mit jedem Zentimeter Abstand vom Boden wird es leichter. Die Staken eine nach der anderen mit einer stumpfen Nadel oder einem Klopfeisen anheben.
 step-first-text-weave = { $rows ->
         [one] Eine Reihe
        *[other] { $rows } Reihen
@@ -77,12 +81,15 @@ step-rest = Bis zum Rand flechten
 step-rest-text-weave = Weiterflechten bis Reihe { $rows }, { $height } die Form hinauf. Ab und zu mit dem Teilstreifen für den Rand prüfen.
 step-rest-text-stop = Sooft die Arbeit ruht, die Staken wieder anfeuchten und das Band anlegen, sonst wandern sie beim Trocknen.
 
-step-course-text-change = Mit Reihe { $row } beginnt Abschnitt { $course }: { $weave } mit { $weaver }.
-step-joins-text-where = { $joins ->
-        [one] Ein Faden geht einmal zu Ende, etwa bei (Reihe/Stake) { $places }.
-       *[other] Fäden gehen { $joins }-mal zu Ende, etwa bei (Reihe/Stake) { $places }.
+step-joins-text-expect = { $joins ->
+        [one] In diesen Reihen ist etwa einmal anzusetzen. Fäden sind verschieden lang, also dort, wo es sich ergibt.
+       *[other] In diesen Reihen ist etwa { $joins }-mal anzusetzen. Fäden sind verschieden lang, also dort, wo es sich ergibt.
     }
-step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Den neuen ansetzen, wo der Faden hinter eine Stake taucht, die vierte zurück oder eine mehr, und ihn über den alten laufen lassen, sodass kein Ende zu sehen ist.
+step-joins-text-dyed = { $joins ->
+        [one] Der Ansatz, der die Farbe wechselt, liegt, wo es oben steht
+       *[other] Die { $joins } Ansätze gefärbter Fäden liegen, wo es oben oder in der Liste steht
+    }: den alten Faden danach abschneiden.
+step-joins-text-how = Den alten Faden abschneiden, wo er vor einer Stake liegt. Der neue beginnt hinter der vierten Stake zurück und läuft über dem alten, sodass kein Ende zu sehen ist.
 
 step-dry = Trocknen lassen, zusammendrücken, auffüllen
 step-dry-text-wait = Den Korb mit angelegtem Band auf der Form lassen, bis er durch und durch trocken ist: meist ein bis drei Tage.
@@ -227,7 +234,15 @@ step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
 step-finish-text-stain = Zuerst beizen, gleichmäßig und nicht zu nass, und trocknen lassen, wie der Hersteller der Beize angibt.
 step-finish-text-shellac = Zwei dünne Schichten Schellack aufstreichen und jede trocknen lassen, wie der Hersteller angibt.
 step-finish-text-oil = Eine dünne Schicht trocknendes Öl einreiben, warten, alles wieder abwischen und aushärten lassen, wie der Hersteller angibt.
+step-finish-text-varnish = Zwei dünne Schichten Lack aufstreichen und jede trocknen lassen, wie der Hersteller angibt; dazwischen leicht anschleifen.
+step-finish-text-on-all = Das Mittel kommt auf den ganzen Korb, außen und innen, auf dem Geflecht dünn.
+step-finish-text-on-handle = Das Mittel kommt auf den Henkel, auf alle seine Seiten. Soll er dunkler werden, ihn vorher leicht beizen.
+step-finish-text-on-base = Das Mittel kommt auf den Boden, innen und außen.
+step-finish-text-on-rim = Das Mittel kommt auf den Rand, dünn über die Wicklung.
+step-finish-text-nowhere-else = Sonst nirgends: abdecken, was roh bleibt, und abwischen, was läuft.
 step-finish-text-check = Den Korb von Hand prüfen, außen und innen: keine losen Enden, keine scharfen Stifte, keine Stake, die sich bewegt. Aufschreiben, was dieser Korb wirklich gebraucht hat.
+step-finish-text-sign = Den Korb unten auf dem Boden signieren und datieren.
+step-finish-text-sign-as = Unten auf den Boden schreiben: { $signature }, und das Datum.
 
 ## Werkzeug
 
@@ -246,7 +261,8 @@ tool-goggles = Schutzbrille
 tool-hammer = leichter Hammer
 tool-knife = scharfes Messer
 tool-mallet = Holzhammer
-tool-packer = Klopfeisen oder stumpfer Schraubendreher
+tool-packer = Klopfeisen oder stumpfe Nadel
+tool-pen = feiner wasserfester Stift
 tool-pencil = Bleistift
 tool-rag = fusselfreie Lappen
 tool-ruler = Lineal und Maßband
@@ -278,6 +294,7 @@ caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Damp
 caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
 caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.
 caution-shellac = Schellack ist mit Alkohol verdünnt: sein Dampf brennt. Keine Flamme, keine Funken, frische Luft; nach Angabe des Herstellers verwenden.
+caution-varnish = Lack und seine Verdünnung brauchen frische Luft und keine Flamme; nach Angabe des Herstellers verwenden.
 caution-oily-rags = Lappen mit Öl oder Ölbeize können sich von selbst entzünden. Im Freien flach ausgebreitet trocknen oder unter Wasser in einer Metalldose mit Deckel aufbewahren. Nie auf einem Haufen liegen lassen.
 caution-food = Für unverpackte Lebensmittel ein Tuch oder eine Einlage nehmen, außer die Oberfläche ist ganz ausgehärtet und nach Angabe des Herstellers dafür geeignet. Lebensmittel von Gefärbtem oder Gebeiztem fernhalten.
 caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last angeben. Vorsichtig probieren, Niete und Ohren oft ansehen und nie etwas heben, das im Fallen verletzen könnte.
@@ -302,3 +319,60 @@ weave-row-end = Jede Reihe ist ein Stück für sich: sie enden lassen, wo sie be
 weave-row-step-up = Jede Runde endet mit einem Aufstieg: wo der Faden zu seinem Anfang kommt, ihn in die Reihe darüber steigen lassen und diese wie angegeben beginnen.
 weave-row-join = Den alten Faden vor Stake { $cut } abschneiden; der neue beginnt hinter Stake { $start }.
 weave-row-join-colour = Den alten Faden vor Stake { $cut } abschneiden; der neue, { $colour }, beginnt hinter Stake { $start }.
+
+# Das Flechten, Abschnitt für Abschnitt. „Weiter“ ist die Richtung, in der geflochten wird.
+weave-rows-one = Reihe { $first }
+weave-rows = Reihen { $first }–{ $last }
+weave-rows-two = Reihen { $first } und { $last }
+weave-rows-every = Reihen { $first }, { $second } und so weiter bis { $last }
+weave-weaver = { $material }, { $colour }
+weave-how-on = vor { $over }, hinter { $under }, fortlaufend von Reihe zu Reihe
+weave-how-in-turn = vor { $over }, hinter { $under }; sie nehmen die Reihen abwechselnd, und jeder läuft von seiner Reihe in seine nächste weiter
+weave-how-each = vor { $over }, hinter { $under } in jeder Reihe
+weave-how-twined = verdreht, immer mit dem hintersten: vor { $over }, hinter 1
+weave-begin-over = vor { $count ->
+        [one] Stake { $from }
+       *[other] Staken { $from }–{ $to }
+    } beginnen
+weave-begin-under = hinter { $count ->
+        [one] Stake { $from }
+       *[other] Staken { $from }–{ $to }
+    } beginnen
+weave-on-over = vor { $count ->
+        [one] Stake { $from }
+       *[other] Staken { $from }–{ $to }
+    } weitermachen
+weave-on-under = hinter { $count ->
+        [one] Stake { $from }
+       *[other] Staken { $from }–{ $to }
+    } weitermachen
+weave-begin-behind = sein Ende hinter Stake { $stave } legen
+weave-band-one = { $rows }, { $weaver }: { $how }; { $begin }.
+weave-band-together = { $rows }, { $count } Fäden, nebeneinander wie einer: { $how }; { $begin }.
+weave-band-lies = Faden { $number } von unten: { $weaver }.
+weave-band-several = { $rows }, { $count } Fäden: { $how }.
+weave-band-each = Faden { $number }, { $weaver }: { $begin }.
+weave-band-each-from = Faden { $number }, { $weaver }: in Reihe { $row } { $begin }.
+weave-band-drawn = { $rows }, { $weaver }.
+weave-band-twined-step-up = Jede Runde endet mit einer Stufe: wo die Fäden an ihren Anfang kommen, jeden der Reihe nach steigen lassen, den vordersten zuerst, und die nächste Reihe beginnen wie diese.
+weave-band-further = Jede Reihe { $staves ->
+        [one] eine Stake
+       *[other] { $staves } Staken
+    } weiter beginnen als die Reihe darunter.
+weave-band-skip-one = In Reihe { $row } an Stake { $stave } auf derselben Seite vorbei wie an der davor.
+weave-band-skip = In Reihe { $row } an Stake { $stave } auf derselben Seite vorbei wie an der davor, und bis Reihe { $last } in jeder Reihe eine Stake weiter.
+weave-band-change = Ab Stake { $stave } in Reihe { $row }: { $colour }.
+weave-band-change-of = Faden { $weaver } ab Stake { $stave } in Reihe { $row }: { $colour }.
+weave-band-changes-more = { $count ->
+        [one] Ein weiterer Farbwechsel steht
+       *[other] { $count } weitere Farbwechsel stehen
+    } in der Liste der Ansatzstellen.
+weave-shift-on = Jede Reihe liegt { $staves ->
+        [one] eine Stake
+       *[other] { $staves } Staken
+    } weiter als die Reihe darunter.
+weave-shift-back = Jede Reihe liegt { $staves ->
+        [one] eine Stake
+       *[other] { $staves } Staken
+    } weiter zurück als die Reihe darunter.
+weave-shift-none = Jede Reihe liegt wie die Reihe darunter.

@@ -28,7 +28,7 @@ sheet-base-size = { $diameter } across, { $thickness } thick, { $wood }
 sheet-capacity-quarts = { $quarts } qt ({ $litres } l)
 sheet-capacity-litres = { $litres } l ({ $quarts } qt)
 sheet-staves-of = { $count } of { $stock }
-sheet-time-in-all = { $work } of work, { $wait } of waiting
+sheet-time-in-all = practised hands { $work }, learners about { $learner }; { $wait } of waiting
 
 # Headings of the handout
 
@@ -82,31 +82,35 @@ sheet-preparation-taper = Shape the staves before soaking. The stave template an
 
 # Steps
 
-sheet-times-note = Times are for one basket and an unhurried pair of hands.
+sheet-times-note = Times are for one basket: first for practised hands, then for learners, who take about twice as long.
 sheet-caution = Take care.
 sheet-mind-again = { $count ->
     [one] What step { $steps } says of care holds here too.
    *[other] What steps { $steps } say of care holds here too.
 }
 sheet-time-soak = soak { $time }
-sheet-time-work = work { $time }
+sheet-time-work = work { $time }, learners { $learner }
 sheet-time-wait = then wait { $time }
 
 # Weaving
 
-sheet-course = Course
 sheet-weave = Weave
 sheet-weaver = Weaver
 sheet-rows = Rows
+sheet-begin = Begin at
 sheet-height-each = Height a row
 sheet-lay-out = Lay out
 sheet-strands = Strands
 sheet-take-up-note = Going over and under makes a weaver longer than its way round: take-up { $courses }. It is the least certain figure here, so lengths are for the upper end; write down what your basket took.
-sheet-take-up-course = { $takes } in course { $course }
+sheet-take-up-course = { $takes } in rows { $first }–{ $last }
 sheet-packing-note = When the weaving is dry, pack it down: about { $gap } opens at the top. Have enough weaver at hand for { $rows ->
     [one] 1 more row
    *[other] { $rows } more rows
 }.
+sheet-joins-expected = Expect about { $count ->
+    [one] one join
+   *[other] { $count } joins
+} in all; they fall where a strand ends. Cut it where it lies on top of a stave; the new one starts behind the fourth stave back and runs on top of the old.
 sheet-joins-note = Cut the spent strand where it lies over the first stave named. Start the new one behind the second and let it run over the old one, so that neither end shows. Staves are numbered from the first ear, or from the stave you mark.
 sheet-row = Row
 sheet-cut-over = Cut over stave
@@ -198,7 +202,7 @@ sheet-card-ears = Ears at staves
 sheet-card-ears-note = { $placing }
 sheet-card-handle = Handle
 sheet-card-drill = drill { $drill }
-sheet-card-course = rows { $rows } · { $length }
+sheet-card-band = rows { $rows } · { $weave } · begin { $begin }
 sheet-card-joins = Joins: row, cut over stave → start behind stave
 sheet-card-more-joins = More joins: see the handout.
 

@@ -12,8 +12,8 @@ step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count 
         [one] one spare
        *[other] { $spares } spares
     }. Set the thinnest aside as spares.
-step-cut-text-taper = Taper each one toward the foot. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
-step-cut-text-try = Round over the edges that will show. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
+step-cut-text-taper = Taper each one toward the foot, gradually and all alike; a gauge helps. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
+step-cut-text-try = Sand both faces and both edges, most where they were shaved. The narrow end goes into the groove: try each foot there. It goes in { $groove } by hand, without force and without play.
 
 ## Handle, where it is bent by the maker
 
@@ -47,17 +47,21 @@ step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tap
         [one] one spare
        *[other] { $spares } spares
     }. Count them, lay the narrow ends to one side and try a few in the groove.
-step-staves-text-soak = Soak the staves ({ $stock }) and let them mellow in a damp towel. They are ready when the foot bends without a sound.
+step-staves-text-soak = Dip the staves ({ $stock }) in water and let them mellow in a damp towel; a long soak only swells them. They are ready when the narrow end bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
 step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
 step-staves-text-count = Count the staves. Then count them again: { $count }.
-step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and bind them with a band. Spray them, true them up, and let them dry to shape. Put the band back on, damp, whenever work stops.
+step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
 
 ## Weaving
 
 step-first = Weave the first rows
-step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver, lay its end behind a stave, shiny side out, and begin: { $weave }.
+step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver before you lay its end behind a stave.
+step-first-text-direction = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the right; standing on its base, to the left.
+step-first-text-face = In the first two rows, where it turns hardest, the dull face of the cane may look out: it cracks less. From then on the shiny face looks out.
+step-first-text-odd = The count of staves is odd, so one weaver runs on from row to row without stopping.
+step-first-text-hardest = The first two rows are the hardest, and from the fourth on it goes easily; every inch further from the base is easier. Lift the staves with a blunt needle or a packing tool, one after the other.
 step-first-text-weave = Weave { $rows ->
         [one] one row
        *[other] { $rows } rows
@@ -77,12 +81,15 @@ step-rest = Weave to the rim
 step-rest-text-weave = Weave on to row { $rows }, { $height } up the mould. Check with the spacing strip for the rim from time to time.
 step-rest-text-stop = Whenever work stops, wet the staves again and put the band back on, or they wander while they dry.
 
-step-course-text-change = With row { $row } course { $course } begins: { $weave } in { $weaver }.
-step-joins-text-where = { $joins ->
-        [one] A strand runs out once, about at (row/stave) { $places }.
-       *[other] Strands run out { $joins } times, about at (row/stave) { $places }.
+step-joins-text-expect = { $joins ->
+        [one] Expect about one join in these rows. Strands differ in length, so it falls where it falls.
+       *[other] Expect about { $joins } joins in these rows. Strands differ in length, so they fall where they fall.
     }
-step-joins-text-how = Cut the spent strand where it lies over a stave. Start the new one where the weaver dips behind a stave, the fourth back or one beyond, and let it run over the old one, so that neither end shows.
+step-joins-text-dyed = { $joins ->
+        [one] The join that changes a colour falls where it is told above
+       *[other] The { $joins } joins of dyed strands fall where they are told above or listed
+    }: cut the spent strand to suit.
+step-joins-text-how = Cut the spent strand where it lies on top of a stave. The new one starts behind the fourth stave back and runs on top of the old, so that neither end shows.
 
 step-dry = Let it dry, pack it, fill up
 step-dry-text-wait = Leave the basket on the mould, banded, until it is dry through: usually one to three days.
@@ -227,7 +234,15 @@ step-finish-text-none = The basket is left bare. Brush the dust off.
 step-finish-text-stain = Stain first, evenly and not too wet, and let it dry as the maker of the stain says.
 step-finish-text-shellac = Brush on two thin coats of shellac and let each dry as its maker says.
 step-finish-text-oil = Rub in a thin coat of drying oil, wait, wipe it all off again, and let it cure as its maker says.
+step-finish-text-varnish = Brush on two thin coats of varnish and let each dry as its maker says; rub down lightly between them.
+step-finish-text-on-all = The finish goes on the whole basket, outside and inside; keep it thin over the weaving.
+step-finish-text-on-handle = The finish goes on the handle, on all its sides. If you want it darker, stain it lightly first.
+step-finish-text-on-base = The finish goes on the base, inside and outside.
+step-finish-text-on-rim = The finish goes on the rim, thinly over the lashing.
+step-finish-text-nowhere-else = It goes nowhere else: mask what stays bare, and wipe off what runs.
 step-finish-text-check = Check the basket by hand, outside and inside: no loose ends, no sharp pins, no stave that moves. Write down what this one really took.
+step-finish-text-sign = Sign and date the basket on the underside of its base.
+step-finish-text-sign-as = Write on the underside of its base: { $signature }, and the date.
 
 ## Tools
 
@@ -246,7 +261,8 @@ tool-goggles = eye protection
 tool-hammer = light hammer
 tool-knife = sharp knife
 tool-mallet = mallet
-tool-packer = packing tool or blunt screwdriver
+tool-packer = packing tool or blunt needle
+tool-pen = fine waterproof pen
 tool-pencil = pencil
 tool-rag = lint-free rags
 tool-ruler = ruler and tape
@@ -278,6 +294,7 @@ caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, an
 caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
 caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.
 caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, no sparks, fresh air; use it as its maker says.
+caution-varnish = Varnish and its thinner need fresh air and no flame; use them as their maker says.
 caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
 caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
 caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
@@ -302,3 +319,60 @@ weave-row-end = Each row is a piece of its own: end it where it began, four stav
 weave-row-step-up = Each round ends with a step up: where it comes to its beginning, let the weaver rise into the row above and begin that as told.
 weave-row-join = Cut the spent strand over stave { $cut }; the new one starts behind stave { $start }.
 weave-row-join-colour = Cut the spent strand over stave { $cut }; the new one, { $colour }, starts behind stave { $start }.
+
+# The weaving told band by band. "Further on" is the way in which it is woven.
+weave-rows-one = Row { $first }
+weave-rows = Rows { $first }–{ $last }
+weave-rows-two = Rows { $first } and { $last }
+weave-rows-every = Rows { $first }, { $second } and so on to { $last }
+weave-weaver = { $colour } { $material }
+weave-how-on = over { $over }, under { $under }, running on from row to row
+weave-how-in-turn = over { $over }, under { $under }; they take the rows in turn, and each runs on from its own row to its next
+weave-how-each = over { $over }, under { $under } in each row
+weave-how-twined = twisted, always with the one furthest behind: in front of { $over }, behind 1
+weave-begin-over = begin over { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-begin-under = begin behind { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-on-over = go on over { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-on-under = go on behind { $count ->
+        [one] stave { $from }
+       *[other] staves { $from }–{ $to }
+    }
+weave-begin-behind = lay its end behind stave { $stave }
+weave-band-one = { $rows }, { $weaver }: { $how }; { $begin }.
+weave-band-together = { $rows }, { $count } weavers laid side by side as one: { $how }; { $begin }.
+weave-band-lies = Weaver { $number } from below: { $weaver }.
+weave-band-several = { $rows }, { $count } weavers: { $how }.
+weave-band-each = Weaver { $number }, { $weaver }: { $begin }.
+weave-band-each-from = Weaver { $number }, { $weaver }: { $begin } in row { $row }.
+weave-band-drawn = { $rows }, { $weaver }.
+weave-band-twined-step-up = Each round ends with a step up: where they come to their beginning, let each weaver rise in turn, the foremost first, and begin the next row as this one.
+weave-band-further = Begin each row { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further on than the row below.
+weave-band-skip-one = In row { $row } pass stave { $stave } on the same side as the one before it.
+weave-band-skip = In row { $row } pass stave { $stave } on the same side as the one before it, and up to row { $last } one stave further on in each row.
+weave-band-change = From stave { $stave } in row { $row } on: { $colour }.
+weave-band-change-of = Weaver { $weaver } from stave { $stave } in row { $row } on: { $colour }.
+weave-band-changes-more = { $count ->
+        [one] One more change of colour stands
+       *[other] { $count } more changes of colour stand
+    } in the list of joins.
+weave-shift-on = Each row lies { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further on than the row below.
+weave-shift-back = Each row lies { $staves ->
+        [one] one stave
+       *[other] { $staves } staves
+    } further back than the row below.
+weave-shift-none = Each row lies as the row below.

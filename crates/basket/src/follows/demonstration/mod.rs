@@ -255,6 +255,7 @@ mod tests {
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 60.0 * work,
+            learner_minutes: 120.0 * work,
             wait_minutes: 60.0 * wait,
             tools: Vec::new(),
             cautions: Vec::new(),

@@ -7,7 +7,8 @@ use super::step::count;
 use super::time;
 use crate::basket::Basket;
 use crate::message::{Message, Value};
-use crate::pattern::{StepKind, WeaveKind};
+use crate::pattern::{StepKind, Way, WeaveKind};
+use crate::stock::Kind;
 use crate::weave::{Course, Join};
 
 pub(super) fn steps(basket: &Basket) -> Vec<Step> {
@@ -58,72 +59,64 @@ fn weaver_of(course: Option<&Course>) -> Value {
 }
 
 fn first_rows(basket: &Basket, start: u32) -> Step {
-    let weaver = weaver_of(basket.body.weave.courses.first());
-    let kind = basket.body.weave.courses.first().map_or(WeaveKind::Plain, |course| course.weave);
-    let weave_name = kind.name();
-    let rows = if kind == WeaveKind::Plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
+    let course = basket.body.weave.courses.first();
+    let kind = course.map_or(WeaveKind::Plain, |course| course.weave);
+    let is_plain = kind == WeaveKind::Plain;
+    let rows = if is_plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
+    let is_odd = basket.body.uprights().count % 2 == 1;
+    let runs_on = is_odd && course.is_some_and(|course| course.way == Way::Continuous);
     let step = Step::new(StepKind::FirstRows, Stage::FirstRows)
-        .say(Message::new("step-first-text-start").with("weaver", weaver).with("weave", weave_name))
+        .say(Message::new("step-first-text-start").with("weaver", weaver_of(course)))
+        .say(Message::new("step-first-text-direction"))
+        .say_if(dull_out(course), || Message::new("step-first-text-face"))
+        .say_if(is_plain && runs_on, || Message::new("step-first-text-odd"))
         .say(Message::new(rows).with("rows", start))
+        .say(Message::new("step-first-text-hardest"))
         .say(Message::new("step-first-text-check").with("gap", basket.body.staves().gap_rim_wall));
     weave(basket, step, 1, start)
 }
 
-/// Soak, joins, times and tools of weaving from one row to another, both included.
+/// Whether the weaver has a glossy face that would crack where it turns hardest.
+fn dull_out(course: Option<&Course>) -> bool {
+    course.is_some_and(|course| matches!(course.weaver.kind, Kind::ChairCane | Kind::BinderCane))
+}
+
+/// Bands, soak, joins, times and tools of weaving from one row to another, both included.
 fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
+    let weave = &basket.body.weave;
     let courses = || {
-        basket.body.weave.courses.iter().zip(1_u32..).filter(move |(course, _)| {
+        weave.courses.iter().filter(move |course| {
             course.rows > 0 && course.first_row <= to && from < course.first_row.saturating_add(course.rows)
         })
     };
-    let mut step = step;
-    for (course, number) in courses().filter(|(course, number)| *number > 1 && course.first_row >= from) {
-        step = step.say(
-            Message::new("step-course-text-change")
-                .with("course", number)
-                .with("row", course.first_row)
-                .with("weave", course.weave.name())
-                .with("weaver", &course.weaver),
-        );
-    }
-    let joins: Vec<Join> = courses().flat_map(|(course, _)| joins_within(course, from, to)).collect();
-    let length: crate::Length = basket
-        .body
-        .weave
-        .each_row
-        .iter()
-        .filter(|row| row.number >= from && row.number <= to)
-        .map(|row| row.length)
-        .sum();
-    let minutes =
-        length.to_metres() * basket.hand.pace.weave_metre + joins.len() as f64 * basket.hand.pace.join;
-    let weavers = courses().flat_map(|(course, _)| &course.weavers);
+    let bands = weave.bands().into_iter().filter(|band| (from..=to).contains(&band.first));
+    let joins: Vec<Join> = courses().flat_map(|course| joins_within(course, from, to)).collect();
+    let (own, dyed): (Vec<Join>, Vec<Join>) = joins.iter().partition(|join| !join.recolour);
+    let rows = weave.each_row.iter().filter(|row| (from..=to).contains(&row.number));
+    let minutes = rows.map(|row| time::row(basket, row)).sum::<f64>();
+    let weavers = courses().flat_map(|course| &course.weavers);
     let materials: Vec<_> = weavers.map(|weaver| &weaver.material).collect();
-    step.say_if(!joins.is_empty(), || {
-        Message::new("step-joins-text-where").with("joins", count(joins.len())).with("places", places(&joins))
-    })
-    .say_if(!joins.is_empty(), || Message::new("step-joins-text-how"))
-    .soak(materials)
-    .work(minutes)
-    .tools(&["tool-bucket", "tool-towel", "tool-spray", "tool-shears", "tool-packer"])
-    .cautions(&["caution-cane-edges", "caution-wet-floor"])
+    bands
+        .flat_map(|band| band.text)
+        .fold(step, Step::say)
+        .say_if(!own.is_empty(), || Message::new("step-joins-text-expect").with("joins", count(own.len())))
+        .say_if(!dyed.is_empty(), || Message::new("step-joins-text-dyed").with("joins", count(dyed.len())))
+        .say_if(!joins.is_empty(), || Message::new("step-joins-text-how"))
+        .soak(materials)
+        .work(minutes + joins.len() as f64 * basket.hand.pace.join)
+        .tools(&["tool-bucket", "tool-towel", "tool-spray", "tool-shears", "tool-packer"])
+        .cautions(&["caution-cane-edges", "caution-wet-floor"])
 }
 
 fn joins_within(course: &Course, from: u32, to: u32) -> impl Iterator<Item = Join> {
     course.joins.iter().copied().filter(move |join| join.row >= from && join.row <= to)
 }
 
-/// Row and stave of each join: `row/stave, row/stave`.
-fn places(joins: &[Join]) -> Value {
-    let written: Vec<String> = joins.iter().map(|join| format!("{}/{}", join.row, join.cut_over)).collect();
-    Value::Name(written.join(", "))
-}
-
 fn dry(basket: &Basket) -> Step {
     let weave = &basket.body.weave;
     let last = weave.courses.last();
     let added =
-        weave.each_row.last().map_or(crate::Length::ZERO, |row| row.length) * f64::from(weave.rows_to_add);
+        weave.each_row.last().map_or(0.0, |row| time::row(basket, row)) * f64::from(weave.rows_to_add);
     Step::new(StepKind::Dry, Stage::Woven)
         .say(Message::new("step-dry-text-wait"))
         .say(Message::new("step-dry-text-pack").with("gap", weave.packing_gap))
@@ -131,7 +124,7 @@ fn dry(basket: &Basket) -> Step {
             Message::new("step-dry-text-add").with("rows", weave.rows_to_add).with("weaver", weaver_of(last))
         })
         .say(Message::new("step-dry-text-end"))
-        .work(basket.hand.pace.pack + added.to_metres() * basket.hand.pace.weave_metre)
+        .work(basket.hand.pace.pack + added)
         .wait(time::BODY_DRY)
         .tools(&["tool-band", "tool-packer", "tool-shears"])
         .caution_if(true, "caution-damp")

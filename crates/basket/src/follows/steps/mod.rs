@@ -47,6 +47,7 @@ pub fn list(basket: &Basket) -> Vec<Step> {
     steps.extend([base::plug(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
+        step.learner_minutes = step.work_minutes * basket.hand.pace.learner;
     }
     steps
 }

@@ -17,8 +17,10 @@ pub struct Step {
     pub text: Vec<Message>,
     /// Minutes of soaking beforehand.
     pub soak_minutes: Option<f64>,
-    /// Minutes of work.
+    /// Minutes of work for practised hands.
     pub work_minutes: f64,
+    /// Minutes of work for a learner.
+    pub learner_minutes: f64,
     /// Minutes of waiting afterwards.
     pub wait_minutes: f64,
     /// Tools: identifiers in the message files, such as `tool-knife`.
@@ -37,6 +39,7 @@ impl Step {
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 0.0,
+            learner_minutes: 0.0,
             wait_minutes: 0.0,
             tools: Vec::new(),
             cautions: Vec::new(),

@@ -6,7 +6,7 @@ use std::ops::Range;
 use super::diagonal::Diagonal;
 use super::look::Eye;
 use super::passing::Passing;
-use super::weaves::{Cell, Told};
+use super::weaves::{Cell, Moves, Told};
 use crate::measure::Length;
 use crate::message::Message;
 use crate::stock::Material;
@@ -184,6 +184,20 @@ impl Fabric {
     /// Most rows of so many that a stave lies on one side.
     pub fn float_rows(&self, rows: u32) -> u32 {
         self.passing.weave().float_rows(self.rows(rows), self.count)
+    }
+
+    /// How its weavers go round.
+    pub(super) fn moves(&self) -> Moves {
+        self.passing.weave().moves()
+    }
+
+    /// By how many staves a row is set off from the one below it, further on above zero, by the shorter way round
+    /// a rule that repeats after so many.
+    pub(super) fn set_off(&self, row: u32, repeat: u32) -> i64 {
+        let into = |row: u32| self.passing.weave().into_rule(self.below.saturating_add(row), self.count);
+        let repeat = i64::from(repeat.max(1));
+        let on = (into(row.saturating_sub(1)) - into(row)).rem_euclid(repeat);
+        if 2 * on > repeat { on - repeat } else { on }
     }
 
     /// How the weaver passes the staves of a row, to be said in words.

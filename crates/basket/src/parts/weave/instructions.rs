@@ -64,7 +64,7 @@ pub fn instructions(weave: &Weave) -> Vec<Instruction> {
 }
 
 /// How many rows take turns, and for how many rows they do: as many rows as can be told together.
-fn in_turn(rows: &[Vec<Message>]) -> (usize, usize) {
+pub(super) fn in_turn<T: PartialEq>(rows: &[T]) -> (usize, usize) {
     let alike = |every: usize| {
         let later = rows.get(every..).unwrap_or_default();
         every + later.iter().zip(rows).take_while(|(a, b)| a == b).count()

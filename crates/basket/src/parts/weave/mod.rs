@@ -1,6 +1,7 @@
 //! The weaving: rows, take-up, lengths, strands and joins.
 
 mod amounts;
+mod bands;
 mod begin;
 mod course;
 pub mod defaults;
@@ -28,6 +29,7 @@ use crate::colour::Colour;
 use crate::measure::Length;
 use crate::pattern::{Way, WeaveKind};
 use crate::stock::Material;
+pub use bands::{Band, Thread};
 pub use diagonal::Diagonal;
 pub use fabric::Fabric;
 pub use instructions::{Instruction, SENTENCES, instructions};

@@ -37,7 +37,7 @@ pub use values::{Minutes, Named, OwnColours, Presence, Section, Sections};
 
 use self::key::keys;
 use self::limits::MOST_COLOURS;
-use crate::pattern::{Finish, Language, Ready, Units};
+use crate::pattern::{Finish, FinishPart, Language, Ready, Units};
 
 keys! {
     /// Name of the basket.
@@ -52,6 +52,14 @@ keys! {
     /// What protects the finished basket.
     pub const FINISH: Key<Finish> =
         Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
+    /// What it goes on.
+    pub const FINISH_ON: Key<Vec<FinishPart>> =
+        Key::new("finish-on", (), Usual::Nothing("usual-finish-on"), r#"["handle", "base"]"#)
+            .among(Group::Finish);
+    /// What is written on the finished basket.
+    pub const SIGNATURE: Key<String> =
+        Key::new("signature", Texts::Line, Usual::Nothing("usual-signature"), r#""Tidewater, no. 12""#)
+            .among(Group::Finish);
     /// What lies ready before the making begins.
     pub const READY: Key<Vec<Ready>> =
         Key::new("ready", (), Usual::Nothing("usual-ready"), r#"["staves cut", "rings"]"#)

@@ -32,7 +32,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{AllReady, HandlePattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, FinishPart, HandlePattern, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -77,6 +77,8 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let handle = handle::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
+    let finish_on = finish_on(file);
+    let signature = file.get(&keys::SIGNATURE);
     let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
     let notes = notes::notes(file);
     let sale = sale::sale(file);
@@ -95,9 +97,21 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         ears,
         handle,
         finish,
+        finish_on,
+        signature,
         ready,
         notes,
         sale,
         materials,
     })
+}
+
+/// What the finish goes on; a handle only where there is one.
+fn finish_on(file: &Section) -> Vec<FinishPart> {
+    let parts = file.get(&keys::FINISH_ON).unwrap_or_default();
+    if parts.contains(&FinishPart::Handle) && !file.has(&keys::HANDLE) {
+        let message = format!("`{}` names a handle, and the basket has none", keys::FINISH_ON.path);
+        file.problem(&keys::FINISH_ON, message, "leave the handle out, or add [handle]");
+    }
+    parts
 }

@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use crate::measure::Length;
 use crate::message::Message;
-use crate::pattern::WeaveKind;
+use crate::pattern::{Rule, WeaveKind};
 use crate::stock::Material;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -45,6 +45,24 @@ pub(crate) struct Told {
     pub sides: Vec<bool>,
 }
 
+/// How its weavers go round, as whoever weaves them is told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Moves {
+    /// Each weaver follows the rule and runs on from its row to its next.
+    RunsOn(Rule),
+    /// Each row follows the rule and begins anew.
+    EachRow(Rule),
+    /// The weavers are twisted: each passes in front of so many staves and behind one.
+    Twined {
+        /// Staves that a weaver passes in front of.
+        over: u32,
+    },
+    /// Over one, under one, with a stave passed like the one before it.
+    Skips,
+    /// As drawn.
+    Drawn,
+}
+
 /// The questions that a weave answers.
 ///
 /// Rows count from 0 at the bottom of the weave, places from 0 at the stave at which it begins; `count` is
@@ -52,6 +70,10 @@ pub(crate) struct Told {
 pub(crate) trait Answers {
     /// What is seen at a row and a place.
     fn cell(&self, row: u32, place: u32, count: u32) -> Cell;
+    /// How far into its rule a row is at the first place, where the weave follows one.
+    fn into_rule(&self, _row: u32, _count: u32) -> i64 {
+        0
+    }
     /// Counts that differ by so many staves are woven alike.
     fn period(&self) -> u32;
     /// Rows after which the weave repeats upward.
@@ -60,6 +82,8 @@ pub(crate) trait Answers {
     fn outward(&self) -> f64;
     /// The weave as a pattern names it.
     fn kind(&self) -> WeaveKind;
+    /// How its weavers go round.
+    fn moves(&self) -> Moves;
     /// How the weaver passes the staves of a row, to be said in words.
     fn told(&self, row: &Told) -> Message;
     /// What it asks of whoever weaves, weighed in staves more or less than wanted: a weaver more at a time,

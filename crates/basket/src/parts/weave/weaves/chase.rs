@@ -1,6 +1,6 @@
 //! Several weavers that chase each other round, each with its own row.
 
-use super::answers::{Answers, Cell, Told, is_crossed_everywhere};
+use super::answers::{Answers, Cell, Moves, Told, is_crossed_everywhere};
 use super::over_under::{self, gcd};
 use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
@@ -57,6 +57,12 @@ impl Answers for Chase {
     }
     fn kind(&self) -> WeaveKind {
         WeaveKind::Chase(self.rule)
+    }
+    fn moves(&self) -> Moves {
+        Moves::RunsOn(self.rule)
+    }
+    fn into_rule(&self, row: u32, count: u32) -> i64 {
+        self.begun(row, count)
     }
     fn told(&self, row: &Told) -> Message {
         over_under::told(self.rule, row)

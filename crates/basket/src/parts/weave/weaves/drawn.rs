@@ -1,6 +1,6 @@
 //! A weave drawn by hand.
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use super::over_under;
 use crate::message::{Message, Value};
 use crate::pattern::WeaveKind;
@@ -42,6 +42,9 @@ impl Answers for Chart {
     }
     fn kind(&self) -> WeaveKind {
         WeaveKind::Drawn
+    }
+    fn moves(&self) -> Moves {
+        Moves::Drawn
     }
     /// The runs of the row; where they repeat, the part that does.
     fn told(&self, row: &Told) -> Message {

@@ -1,6 +1,6 @@
 //! Rows that each begin anew, set off from the row below.
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use super::over_under;
 use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
@@ -52,6 +52,12 @@ impl Answers for Level {
             keys.push(("step", self.step.unsigned_abs().to_string()));
         }
         keys
+    }
+    fn moves(&self) -> Moves {
+        Moves::EachRow(self.rule)
+    }
+    fn into_rule(&self, row: u32, _count: u32) -> i64 {
+        self.begun(row)
     }
     fn told(&self, row: &Told) -> Message {
         over_under::told(self.rule, row)

@@ -12,7 +12,7 @@ mod spiral;
 mod twined;
 
 pub use answers::Cell;
-pub(super) use answers::{Answers, Told};
+pub(super) use answers::{Answers, Moves, Told};
 pub use chase::Chase;
 pub use drawn::Chart;
 pub use level::Level;

@@ -1,6 +1,6 @@
 //! A twill that leans one way for a band of rows and then the other.
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use super::over_under;
 use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
@@ -54,6 +54,12 @@ impl Answers for Reversed {
     }
     fn kind(&self) -> WeaveKind {
         WeaveKind::ReversedTwill(self.rule)
+    }
+    fn moves(&self) -> Moves {
+        Moves::EachRow(self.rule)
+    }
+    fn into_rule(&self, row: u32, _count: u32) -> i64 {
+        self.begun(row)
     }
     fn told(&self, row: &Told) -> Message {
         over_under::told(self.rule, row)

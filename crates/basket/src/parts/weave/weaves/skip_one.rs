@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use crate::message::Message;
 use crate::pattern::WeaveKind;
 use crate::weave::diagonal::Diagonal;
@@ -39,6 +39,9 @@ impl Answers for SkipOne {
     }
     fn kind(&self) -> WeaveKind {
         WeaveKind::SkipOne
+    }
+    fn moves(&self) -> Moves {
+        Moves::Skips
     }
     fn told(&self, row: &Told) -> Message {
         // The last stave of the row below comes before the first.

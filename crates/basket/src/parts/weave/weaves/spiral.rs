@@ -1,6 +1,6 @@
 //! One weaver, or several laid as one, that runs on in a spiral.
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use super::over_under;
 use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
@@ -35,6 +35,12 @@ impl Answers for Spiral {
     }
     fn kind(&self) -> WeaveKind {
         WeaveKind::of(self.rule)
+    }
+    fn moves(&self) -> Moves {
+        Moves::RunsOn(self.rule)
+    }
+    fn into_rule(&self, row: u32, count: u32) -> i64 {
+        begun(row, count)
     }
     fn told(&self, row: &Told) -> Message {
         over_under::told(self.rule, row)

@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::answers::{Answers, Cell, Told};
+use super::answers::{Answers, Cell, Moves, Told};
 use super::over_under;
 use crate::measure::Length;
 use crate::message::Message;
@@ -64,6 +64,9 @@ impl Answers for Twined {
     }
     fn keys(&self) -> Vec<(&'static str, String)> {
         if self.step_up { vec![("step-up", "true".to_owned())] } else { Vec::new() }
+    }
+    fn moves(&self) -> Moves {
+        Moves::Twined { over: self.float() }
     }
     fn told(&self, row: &Told) -> Message {
         let told = |id| {
