@@ -11,7 +11,25 @@ impl<'a> Source<'a> {
         if is_plain(&self.draft.basket) {
             return Vec::new();
         }
-        std::iter::once(self.bands()).chain(self.drawn(&CHARTS[..1])).collect()
+        let mut blocks = vec![self.bands()];
+        blocks.extend(self.moves());
+        blocks.extend(self.drawn(&CHARTS[..1]));
+        blocks
+    }
+
+    /// The moves of each weave that is more than over one, under one: once, where a course first has it.
+    fn moves(&self) -> impl Iterator<Item = Block<'a>> {
+        let courses = &self.draft.basket.body.weave.courses;
+        let is_new = move |index: usize, weave: WeaveKind| {
+            !courses.iter().take(index).any(|below| below.weave == weave)
+        };
+        let named = courses
+            .iter()
+            .enumerate()
+            .filter(move |(index, course)| course.weave != WeaveKind::Plain && is_new(*index, course.weave));
+        let names = named.map(|(index, _)| format!("moves-{}", index + 1));
+        let there = |name: &String| self.figures.iter().any(|figure| figure.name == *name);
+        names.filter(there).map(|name| Block::Figures { names: vec![name] })
     }
 
     /// The weaving from both sides.
