@@ -87,12 +87,19 @@ fn each_stage_has_what_exists_then() {
     assert_eq!(count(Stage::FirstRows, Piece::Weaving), 4);
     assert_eq!(count(Stage::HalfWoven, Piece::Weaving), rows / 2);
     assert_eq!(count(Stage::Woven, Piece::Weaving), rows);
-    assert_eq!(count(Stage::Woven, Piece::Ears), 0);
+    // Its ears are woven in: they come between the rows, on the mould.
+    assert_eq!(count(Stage::HalfWoven, Piece::Ears), 0);
     assert_eq!(count(Stage::EarsSet, Piece::Ears), 2);
+    assert_eq!(count(Stage::EarsSet, Piece::Weaving), basket.rows_at(Stage::EarsSet) as usize);
+    assert_eq!(count(Stage::EarsSet, Piece::Mould), 1);
+    assert_eq!(count(Stage::Woven, Piece::Ears), 2);
+    assert_eq!(count(Stage::Woven, Piece::OuterHoop), 0);
+    assert_eq!(count(Stage::RingsMade, Piece::OuterHoop) + count(Stage::RingsMade, Piece::InnerHoop), 2);
     assert_eq!(count(Stage::RimClamped, Piece::OuterHoop) + count(Stage::RimClamped, Piece::InnerHoop), 2);
     assert_eq!(count(Stage::Woven, Piece::Mould), 1);
+    assert_eq!(count(Stage::RingsMade, Piece::Mould), 1);
     assert_eq!(
-        count(Stage::EarsSet, Piece::Mould) + count(Stage::EarsSet, Piece::Floor(FloorPart::Screw)),
+        count(Stage::OffMould, Piece::Mould) + count(Stage::OffMould, Piece::Floor(FloorPart::Screw)),
         0
     );
     // As many as are listed with the tools of the step.
@@ -335,4 +342,49 @@ proptest! {
     fn any_basket_gives_closed_and_finite_parts(basket in any_basket(), stage in 0_usize..12, detail in 0_usize..3) {
         assert_sound(&solid(&basket, Stage::ALL[stage], DETAILS[detail]));
     }
+}
+
+/// Each way of ears and hoops shows at each stage what is there then.
+#[test]
+fn ways_of_ears_and_hoops_show_what_exists_then() {
+    let with = |ears: &str, rim: &str| {
+        basket(
+            &HARBOUR
+                .replace("[ears]\n", &format!("[ears]\n{ears}\n"))
+                .replace("[rim]\n", &format!("[rim]\n{rim}\n")),
+        )
+    };
+    let count =
+        |basket: &Basket, stage, kind| of_kind(&solid(basket, stage, Detail::Thumbnail), kind).count();
+    let pushed_down = with("way = \"pushed-down\"", "hoops = \"bent\"");
+    assert_eq!(count(&pushed_down, Stage::Woven, Piece::Ears), 0);
+    assert_eq!(count(&pushed_down, Stage::OffMould, Piece::Ears), 0);
+    assert_eq!(count(&pushed_down, Stage::EarsSet, Piece::Ears), 2);
+    assert_eq!(count(&pushed_down, Stage::EarsSet, Piece::Mould), 0);
+    assert_eq!(count(&pushed_down, Stage::RingsMade, Piece::OuterHoop), 0);
+    let as_stave = with("way = \"as-stave\"", "hoops = \"bought\"");
+    assert_eq!(count(&as_stave, Stage::EarsSet, Piece::Ears), 2);
+    assert_eq!(count(&as_stave, Stage::EarsSet, Piece::Uprights), 0);
+    assert_eq!(count(&as_stave, Stage::BaseOnMould, Piece::Ears), 0);
+    let staves = as_stave.body.uprights().count as usize;
+    assert_eq!(count(&as_stave, Stage::Finished, Piece::Uprights), staves, "brass lies on its stave");
+    let wood = basket(
+        &HARBOUR.replace("[ears]\nmaterial = \"brass\"", "[ears]\nmaterial = \"wood\"\nway = \"as-stave\""),
+    );
+    assert_eq!(count(&wood, Stage::Finished, Piece::Uprights), staves - 2, "wood stands for its stave");
+    assert_eq!(count(&wood, Stage::Finished, Piece::Ears), 2);
+}
+
+/// Rings that lie ready touch neither the mould nor what stands on it, and lie as low as the base does.
+#[test]
+fn rings_lie_ready_beside_the_mould() {
+    let basket = basket(HARBOUR);
+    let solid = solid(&basket, Stage::RingsMade, Detail::Thumbnail);
+    let bounds = |ring: bool, axis: usize| {
+        let is_ring = |part: &&Part| matches!(part.piece, Piece::OuterHoop | Piece::InnerHoop) == ring;
+        let at = solid.parts.iter().filter(is_ring).flat_map(|part| &part.mesh.positions).map(|at| at[axis]);
+        at.fold([f32::MAX, f32::MIN], |[low, high], at| [low.min(at), high.max(at)])
+    };
+    assert!(bounds(true, 0)[0] > bounds(false, 0)[1], "{:?} {:?}", bounds(true, 0), bounds(false, 0));
+    assert!((bounds(true, 2)[0] + basket.body.base().thickness.to_mm() as f32).abs() < 0.01);
 }

@@ -220,7 +220,7 @@ fn knob_fouls_rim() {
     let knob = ("handle.kind", "\"knob\"");
     let wide = |width: &'static str| ("handle.width", width);
     both_sides("knob-fouls-rim", Stop, &[knob, wide("\"1 1/2 in\"")], &[knob, wide("\"3/4 in\"")]);
-    let hole = ("ears.hole", "\"10.5 mm\"");
+    let hole = ("ears.hole", "\"11.8 mm\"");
     both_sides("knob-fouls-rim", Care, &[knob, hole], &[knob]);
 }
 

@@ -75,7 +75,7 @@ fn drawn_mould_is_mended_at_its_rim() {
     let (narrow, wide) = (drawn("5 1/2 in"), drawn("6 in"));
     let base = ("base.diameter", "\"5 7/8 in\"");
     let finding = both_sides("mould-undercut", Stop, &[("mould", &narrow), base], &[("mould", &wide), base]);
-    assert_eq!(finding.remedies[0].key, "mould.rim");
+    assert!(finding.remedies.iter().any(|remedy| remedy.key == "mould.rim"), "{finding:?}");
 }
 
 /// The mould's foot is 4.934 in across: 1/32 in more on the radius is 4.996 in.
