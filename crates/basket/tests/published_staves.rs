@@ -167,7 +167,8 @@ fn a_base_that_is_left_open() {
             "base.groove.depth",
             "base.groove.width",
             "base.screw",
-            "base.wood"
+            "base.wood",
+            "base.sealed"
         ]
     );
 }

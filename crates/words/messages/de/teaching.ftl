@@ -9,13 +9,13 @@ fault-cut-one-edge = Nur eine Kante wurde abgenommen: Die Stake steht schief.
 fault-cut-foot = Der Fuß geht nicht in die Nut oder fällt heraus.
     .cure = Zu dick: die Fläche schleifen und nie zwingen, denn der Rand der Nut platzt ab. Zu dünn: als Ersatz aufheben oder mit einem Span verkeilen.
 
-fault-bend-cracks = Das Holz reißt außen an der Biegung.
-    .cure = Länger einweichen oder dämpfen und in einem langsamen Zug biegen. Läuft die Faser an der Kante aus, reißt sie: ein gerades Stück wählen.
-fault-bend-springs = Es öffnet sich wieder, wenn es von seiner Form kommt.
-    .cure = Etwas enger biegen als gewünscht und gebunden lassen, bis es trocken ist. Noch einmal anfeuchten und neu binden.
+fault-bend-splinters = Die Außenseite splittert an der Biegung.
+    .cure = Einen neuen machen: ein Splitter läuft weiter. Länger dämpfen, sofort und in einem Zug biegen, die geradeste Faser nach außen.
+fault-bend-springs = Der Henkel federt auf, wenn er von seiner Form kommt.
+    .cure = Er kam zu früh herunter oder wurde zu trocken gebogen. Noch einmal dämpfen, etwas enger biegen als gezeichnet und noch eine Nacht liegen lassen.
 
-fault-seal-groove = Der Anstrich lief in die Nut.
-    .cure = Gleich mit einem Span im Lappen auswischen: Ein Anstrich darin lässt den Staken keinen Platz.
+fault-seal-groove = Schellack ist in die Nut oder ins Schraubenloch gelaufen.
+    .cure = Auskratzen, wenn er trocken ist: die Füße sitzen darin zu eng, und der Leim des Zapfens hält darauf nicht. Beim nächsten Mal dort weniger auf den Pinsel nehmen.
 
 fault-base-off-centre = Der Boden sitzt nicht mitten auf der Form.
     .cure = Die Schraube lösen, an vier Stellen von Rand zu Rand messen, wieder festziehen. Neben der Mitte wird eine Seite des Korbs steiler.
@@ -126,8 +126,8 @@ fault-handle-level = Der Henkel steht schief.
     .cure = Den Korb auf einen ebenen Tisch stellen und den Henkel ausrichten, bevor das zweite Loch angezeichnet wird. Beide Löcher liegen auf einer Höhe.
 fault-handle-binds = Der Henkel schwingt nicht, oder er wackelt.
     .cure = Zu fest: beim Schlagen Papier von der Dicke einer Scheibe beilegen. Zu locker: den Rand des Niets ringsum leicht nachschlagen.
-fault-handle-splits = Das Holz reißt am Loch.
-    .cure = Erst kleiner vorbohren, mit Restholz dahinter und festgeklemmt. Ein Riss geht weiter: neu machen.
+fault-handle-cracks = Das Holz reißt an der Biegung oder am Loch.
+    .cure = Ein Riss geht weiter: einen neuen nehmen. Langsam mit scharfem Bohrer bohren, bevor die Enden gerundet werden, und den Henkel nicht weiter auffedern, als es leicht geht.
 
 fault-plug-proud = Der Zapfen steht vor, oder Leim fleckt den Boden.
     .cure = Mit flach aufgelegter Säge bündig schneiden, mit der Faser schleifen und den Fleck vor jedem Anstrich abschleifen.
