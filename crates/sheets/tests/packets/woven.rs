@@ -129,3 +129,21 @@ fn the_printed_handout_weaves_the_chart() {
         assert_alike(one.0, &weave(&told(file(&packet, "handout.pdf"))), &chart(&draft));
     }
 }
+
+/// The reader follows the sentences: another rule, stave or row makes another basket.
+#[test]
+fn another_sentence_weaves_another_basket() {
+    let words = words(Units::Inches);
+    let draft = basket(BASKETS[1]);
+    let said: Vec<String> =
+        draft.steps.iter().flat_map(|step| &step.text).map(|message| words.say(message)).collect();
+    let said = said.join(" ");
+    for (sentence, other) in [
+        ("begin over staves 31–32", "begin over staves 32–33"),
+        ("over 2, under 2", "over 2, under 1"),
+        ("Rows 6–12, blue", "Rows 6–12, red"),
+    ] {
+        assert!(said.contains(sentence), "{said}");
+        assert_ne!(weave(&said.replace(sentence, other)), chart(&draft), "{other}");
+    }
+}
