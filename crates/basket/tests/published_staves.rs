@@ -159,18 +159,8 @@ fn a_base_that_is_left_open() {
     close(base.groove_radius().to_inches(), 4.8125 / 2.0 - 0.25, 1e-9);
     close(base.plug_diameter.to_inches(), 0.375, 1e-9);
     let keys: Vec<&str> = choices.iter().map(|choice| choice.key).collect();
-    assert_eq!(
-        keys,
-        [
-            "base.diameter",
-            "base.thickness",
-            "base.groove.depth",
-            "base.groove.width",
-            "base.screw",
-            "base.wood",
-            "base.sealed"
-        ]
-    );
+    let own = keys.iter().map(|key| key.trim_start_matches("base.")).collect::<Vec<_>>().join(", ");
+    assert_eq!(own, "diameter, thickness, groove.depth, groove.width, screw, wood, sealed");
 }
 
 /// Every part of the length is there, and the whole is a whole number of sixteenths.

@@ -17,7 +17,7 @@ mod rivets;
 mod swing;
 mod swing_handle;
 
-pub use bail::Bail;
+pub use bail::{Bail, tilt};
 pub(crate) use bow::BEND_LIMIT;
 pub use bow::Bow;
 pub use ear_places::{Ear, EarOption};
@@ -25,7 +25,7 @@ pub use ear_sizes::Wall;
 pub use ears::{Ears, WovenIn, off_middle};
 pub use fixed::FixedHandle;
 pub use fold::Fold;
-pub use handle::{Handle, tilt};
+pub use handle::Handle;
 pub use knobs::Knobs;
 pub use pins::{PinSet, Pins, length_needed};
 pub use ring::{Lashed, Rest, Ring, Stretch};
