@@ -4,7 +4,7 @@
 use lopdf::{Dictionary, Document, Object};
 
 /// The standard types of structure that sheets may use (ISO 32000-1, 14.8.4).
-const STANDARD: [&str; 36] = [
+const STANDARD: [&str; 37] = [
     "Document",
     "Part",
     "Art",
@@ -12,6 +12,7 @@ const STANDARD: [&str; 36] = [
     "Div",
     "BlockQuote",
     "Caption",
+    "Code",
     "TOC",
     "TOCI",
     "Index",
