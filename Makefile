@@ -13,7 +13,7 @@ PROFILE ?= release
 TARGET   = $(abspath $(or $(CARGO_TARGET_DIR),target))
 PROGRAM  = $(TARGET)/debug/stavewright
 
-.PHONY: help setup page house run test test-long fuzz bench deny licences dist try-dist
+.PHONY: help setup page house pictures run test test-long fuzz bench deny licences dist try-dist
 
 help:
 	@echo "make run     draft $(PATTERN) into out/ and open it on the bench (another: make run PATTERN=my.toml)"
@@ -22,6 +22,7 @@ help:
 	@echo "make page    build the page that the bench serves; run and test do it by themselves"
 	@echo "make test-long   a thousand extreme patterns through every command (hours)"
 	@echo "make fuzz    mangled bytes and extreme patterns, MINUTES=30 in all"
+	@echo "make pictures  the pictures of the README and the guide anew, made by the program"
 	@echo "make bench   measure the targets (computing, drafting with and without sheets)"
 	@echo "make deny     ask cargo-deny, if it is at hand, for licences, bans and sources (deny.toml)"
 	@echo "make licences write the list of parts anew that \`stavewright licences\` prints"
@@ -73,6 +74,11 @@ MINUTES ?= 30
 fuzz: setup page
 	$(CARGO) build --workspace --bins
 	$(dir $(PROGRAM))fuzz-long $$(($(MINUTES) * 60 / 7))
+
+# With the program as `make run` builds it.
+pictures: setup page
+	$(CARGO) build --workspace --bin stavewright --test published_weave
+	node scripts/pictures/pictures.mjs $(PROGRAM)
 
 # Our own crates are optimised here as in a release; their dependencies are so anyway.
 bench: setup

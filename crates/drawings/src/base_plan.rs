@@ -15,7 +15,6 @@ use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
 use crate::plain::kept;
 use crate::scale::{round_scale, scale_name};
 use crate::sense::sense;
-use crate::text::fine_both;
 
 /// Most width of the disc on paper, in mm: with all that stands round it the plan is as wide as a column.
 const WIDTH: f64 = 112.0;
@@ -279,5 +278,5 @@ impl<'a> Plan<'a> {
 }
 
 fn note(words: &Words, id: &str, length: Length) -> String {
-    words.with(id, &[("length", Value::Name(fine_both(words, length)))])
+    words.with(id, &[("length", Value::Name(words.fine_both(length)))])
 }

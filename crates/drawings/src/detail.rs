@@ -10,7 +10,7 @@ use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label};
 use crate::rim_shape::RimShape;
 use crate::scale::scale_name;
-use crate::text::{fine_both, spread};
+use crate::text::spread;
 
 /// How much larger than true a detail is, unless it grows too large.
 const SCALES: [f64; 7] = [4.0, 3.0, 2.0, 1.5, 1.0, 0.5, 0.2];
@@ -39,7 +39,7 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let (root, cheek) = (base.groove_radius().to_mm(), low / 2.0 - base.groove_width.to_mm() / 2.0);
     let at = |x: f64, height: f64| cut.place(Point::new(x, height));
     let depth = [at(root, cheek), at(edge, low)];
-    Dimension::level(depth, at(edge, low).y + 6.0, fine_both(words, base.groove_depth)).draw(&mut drawing);
+    Dimension::level(depth, at(edge, low).y + 6.0, words.fine_both(base.groove_depth)).draw(&mut drawing);
     let column = at(edge, 0.0).x + 5.0;
     let groove = note(words, "drawing-part-groove", base.groove_width);
     let disc = note(words, "drawing-part-base", base.thickness);
@@ -49,7 +49,8 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
         &[(at(edge - base.groove_depth.to_mm() * 0.35, cheek), groove), (at(edge - 1.0, low * 0.86), disc)],
     );
     let stave = note(words, "drawing-part-stave", staves.uprights.thickness);
-    let stave = Label::new(stave, at(from, 0.0) - Vec2::new(0.0, 5.0)).sized(Label::SMALL);
+    let above = drawing.bounds().y0 - Label::SMALL;
+    let stave = Label::new(stave, (at(from, 0.0).x, above)).sized(Label::SMALL);
     pointer(
         &mut drawing,
         cut.on_wall(Length::ZERO, staves.uprights.thickness.to_mm() / 2.0),
@@ -96,12 +97,12 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
     notes(&mut drawing, edge + 6.0, &named);
     let stack = [at(height / 2.0, inner), at(height / 2.0, outer)];
     let low = drawing.bounds().y1 + 4.0;
-    Dimension::level(stack, low, fine_both(words, rim.stack)).draw(&mut drawing);
+    Dimension::level(stack, low, words.fine_both(rim.stack)).draw(&mut drawing);
     headed(drawing, words, "drawing-detail-rim", scale)
 }
 
 fn note(words: &Words, id: &str, length: Length) -> String {
-    words.with(id, &[("length", Value::Name(fine_both(words, length)))])
+    words.with(id, &[("length", Value::Name(words.fine_both(length)))])
 }
 
 /// Labels in a column at `x`, each with a pointer to what it names, from above downward.

@@ -10,7 +10,6 @@ use words::Words;
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone};
 use crate::plain::kept;
-use crate::text::fine_both;
 
 /// One ear with its rivet hole and where the rim crosses it; none for a basket without ears.
 pub fn ear_template(basket: &Basket, words: &Words) -> Option<Drawing> {
@@ -18,7 +17,7 @@ pub fn ear_template(basket: &Basket, words: &Words) -> Option<Drawing> {
     let args = [
         ("length", Value::Name(words.both(ears.length))),
         ("width", Value::Name(words.both(ears.width))),
-        ("thickness", Value::Name(fine_both(words, ears.thickness))),
+        ("thickness", Value::Name(words.fine_both(ears.thickness))),
     ];
     let title = words.with("drawing-ear", &[("material", Value::Name(words.name(ears.material)))]);
     let mut drawing = Drawing::new("ear", title, words.with("drawing-ear-description", &args));
@@ -69,10 +68,10 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, ears: &Ears, words: &Words
     }
     let mut notes = vec![
         (Point::new(side, rim_top + height / 2.0), words.term("drawing-ear-rim")),
-        (Point::new(side - ears.thickness.to_mm() / 2.0, low - 2.0), fine_both(words, ears.thickness)),
+        (Point::new(side - ears.thickness.to_mm() / 2.0, low - 2.0), words.fine_both(ears.thickness)),
     ];
     if let Some(rivets) = basket.rivets() {
-        let drill = [("length", Value::Name(fine_both(words, rivets.drill)))];
+        let drill = [("length", Value::Name(words.fine_both(rivets.drill)))];
         notes.push((Point::new(side, 0.0), words.with("drawing-ear-hole", &drill)));
     }
     for (place, text) in notes {

@@ -9,7 +9,6 @@ use words::Words;
 use crate::dimension::Dimension;
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
 use crate::plain::kept;
-use crate::text::fine_both;
 
 /// How much of the full hoop is shown beyond the lap, in mm.
 const FULL: f64 = 18.0;
@@ -55,6 +54,6 @@ fn scarf(hoop: &Hoop, words: &Words, name: &str) -> Drawing {
     Dimension::level(ends, joined + thickness + 6.0, words.both(hoop.scarf.lap)).draw(&mut drawing);
     let side = lap + FULL;
     let thick = [Point::new(side, joined), Point::new(side, joined + thickness)];
-    Dimension::upright(thick, side + 4.0, fine_both(words, Length::mm(thickness))).draw(&mut drawing);
+    Dimension::upright(thick, side + 4.0, words.fine_both(Length::mm(thickness))).draw(&mut drawing);
     drawing.fitted(0.0)
 }

@@ -21,7 +21,7 @@ pub fn stave_template(basket: &Basket, words: &Words) -> Drawing {
     let args = [
         ("length", Value::Name(words.both(staves.length))),
         ("width", Value::Name(words.both(staves.uprights.width))),
-        ("foot", Value::Name(crate::text::fine_both(words, staves.taper.foot))),
+        ("foot", Value::Name(words.fine_both(staves.taper.foot))),
     ];
     let description = words.with("drawing-stave-description", &args);
     let mut drawing = Drawing::new("stave", words.term("drawing-stave"), description);
@@ -111,7 +111,7 @@ impl Template<'_> {
         let wanted: Vec<f64> = places.iter().map(|place| -place).collect();
         for (place, y) in places.iter().zip(spread(&wanted, Label::SIZE * 1.45)) {
             let half = self.half_width(*place);
-            let text = crate::text::fine_both(self.words, Length::mm(2.0 * half));
+            let text = self.words.fine_both(Length::mm(2.0 * half));
             let knee =
                 [Point::new(-half - 1.0, -place), Point::new(3.0 - LABELS, y), Point::new(1.0 - LABELS, y)];
             drawing.line((-half, -place), (half, -place), Line::Dimension);

@@ -11,7 +11,6 @@ use words::Words;
 
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
 use crate::plain::kept;
-use crate::text::fine_both;
 
 /// Beyond the girth, to glue or tape under the other end.
 const TAB: f64 = 15.0;
@@ -102,10 +101,10 @@ pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
 /// The drill, and that for the ears where it is another.
 fn drills(basket: &Basket, words: &Words) -> String {
     let pins = basket.body.pins();
-    let drill = fine_both(words, pins.others.drill);
+    let drill = words.fine_both(pins.others.drill);
     match pins.ears.as_ref().filter(|ears| ears.drill != pins.others.drill) {
         Some(ears) => {
-            let at_ears = Value::Name(fine_both(words, ears.drill));
+            let at_ears = Value::Name(words.fine_both(ears.drill));
             words.with("drawing-drills", &[("drill", Value::Name(drill)), ("ears", at_ears)])
         }
         None => drill,

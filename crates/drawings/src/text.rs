@@ -1,20 +1,8 @@
 //! Text of labels.
 
-use basket::Length;
-use basket::pattern::Units;
 use kurbo::Point;
-use words::Words;
 
 use crate::drawing::Label;
-
-/// A small length in both systems, the reader's own first: `3/32 in (2.4 mm)`.
-pub(crate) fn fine_both(words: &Words, length: Length) -> String {
-    let other = match words.units() {
-        Units::Inches => Units::Millimetres,
-        Units::Millimetres => Units::Inches,
-    };
-    format!("{} ({})", words.fine(length), Words::new(words.language(), other).fine(length))
-}
 
 /// Heights for labels that want to stand at `wanted` (rising order) but need `room` each: each
 /// keeps its height or moves down just as far as it must.

@@ -195,7 +195,7 @@ fn the_section_is_true_to_its_scale() {
     let overall = (basket.body.base().thickness
         + basket.body.form.profile.at(basket.body.rim().along + basket.body.rim().height).height)
         .to_mm();
-    assert!(levels.iter().any(|line| close((line.p1.y - line.p0.y).abs(), overall / 2.5)));
+    assert!(levels.iter().any(|line| close((line.p1.y - line.p0.y).abs(), overall / 3.0)));
 }
 
 #[test]

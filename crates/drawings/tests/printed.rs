@@ -161,7 +161,7 @@ fn a_basket_that_dries_banded_shows_its_band() {
         part.mesh.positions.iter().map(|at| at[0].hypot(at[1])).fold(0.0_f32, f32::max)
     };
     assert!(reach(&woven) > reach(&half) + 0.3, "it lies over the rows");
-    assert!(band(Stage::EarsSet).is_none());
+    assert!(band(Stage::OffMould).is_none());
 }
 
 /// Relative luminance of WCAG 2.2.

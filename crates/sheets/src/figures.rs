@@ -12,6 +12,8 @@ use crate::scribe::Scribe;
 
 /// Width that neighbouring tiles share.
 const OVERLAP: Length = Length::mm(15.0);
+/// So many courses have their moves drawn.
+const COURSES: usize = 24;
 /// Height that a piece leaves free on its page for its heading and note.
 const HEADING: Length = Length::mm(24.0);
 
@@ -71,6 +73,15 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
     plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
 }
 
+/// How the weavers of each course go over and under, as `moves-` and its number; none for a course without rows.
+fn moves(basket: &Basket, words: &Words) -> Vec<Figure> {
+    let courses = (1_u32..).zip(&basket.body.weave.courses).take(COURSES);
+    courses
+        .filter_map(|(number, _)| drawings::moves(basket, words, number))
+        .map(|drawing| Figure::of(&drawing))
+        .collect()
+}
+
 /// The pieces that are printed at true size.
 fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
     let mut templates = vec![
@@ -96,6 +107,7 @@ fn stages(basket: &Basket, words: &Words) -> Vec<Figure> {
 
 pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn {
     let mut figures = plates(basket, scribe.words);
+    figures.extend(moves(basket, scribe.words));
     figures.extend(stages(basket, scribe.words));
     let (width, height) = paper.template_room();
     let mut pieces = Vec::new();

@@ -32,15 +32,33 @@ pub(crate) fn page(sheet: &str, templates: &Templates, files: &Files) -> Result<
         data.insert("sections".to_owned(), data.get(sheet).cloned().unwrap_or_default());
         data.insert("sheet".to_owned(), sheet.into());
     }
-    let text = templates.text(PAGE).unwrap_or_default();
-    let page = render(text, &data, files).map_err(|error| SheetError::Template {
-        sheet: PAGE.to_owned(),
-        mistakes: vec![mistake(text, &error)],
+    fill(PAGE, &data, templates, files)
+}
+
+/// Fills a template that has a page to itself, such as `proposal.html`.
+///
+/// # Errors
+/// [`SheetError::Template`] when the template is wrong.
+pub(crate) fn alone(name: &str, templates: &Templates, files: &Files) -> Result<Vec<u8>, SheetError> {
+    let data = serde_json::from_slice(files.get("data.json").map_or(b"null", Vec::as_slice))?;
+    fill(name, &data, templates, files)
+}
+
+fn fill(
+    name: &str,
+    data: &serde_json::Value,
+    templates: &Templates,
+    files: &Files,
+) -> Result<Vec<u8>, SheetError> {
+    let text = templates.text(name).unwrap_or_default();
+    let page = render((name, text), data, files).map_err(|error| SheetError::Template {
+        sheet: name.to_owned(),
+        mistakes: vec![mistake((name, text), &error)],
     })?;
     Ok(page.into_bytes())
 }
 
-fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String, Error> {
+fn render((name, text): (&str, &str), data: &serde_json::Value, files: &Files) -> Result<String, Error> {
     let mut house = Environment::new();
     house.set_undefined_behavior(UndefinedBehavior::Strict);
     house.set_trim_blocks(true);
@@ -67,19 +85,19 @@ fn render(text: &str, data: &serde_json::Value, files: &Files) -> Result<String,
         let uri = format!("data:image/{kind};base64,{}", STANDARD.encode(bytes));
         Ok::<_, Error>(Value::from_safe_string(uri))
     });
-    house.add_template(PAGE, text)?;
-    house.get_template(PAGE)?.render(Value::from_serialize(data))
+    house.add_template(name, text)?;
+    house.get_template(name)?.render(Value::from_serialize(data))
 }
 
 fn nothing(what: &str, name: &str) -> Error {
     Error::new(ErrorKind::InvalidOperation, format!("there is no {what} `{name}`"))
 }
 
-fn mistake(text: &str, error: &Error) -> Mistake {
+fn mistake((name, text): (&str, &str), error: &Error) -> Mistake {
     let start = error.range().map(|range| range.start);
     let before = start.and_then(|start| text.get(..start)).map(|before| before.rsplit('\n').next());
     let column = before.flatten().map_or(1, |line| line.chars().count() + 1);
-    let at = error.line().map(|line| Position { file: PAGE.to_owned(), line, column });
+    let at = error.line().map(|line| Position { file: name.to_owned(), line, column });
     let detail = error.detail().map(|detail| format!(": {detail}")).unwrap_or_default();
     Mistake { at, message: format!("{}{detail}", error.kind()), hints: Vec::new() }
 }

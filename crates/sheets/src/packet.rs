@@ -55,6 +55,9 @@ pub const SHEETS: [(&str, &str); 6] = [
 /// The pages of HTML in a packet: whose sections they tell, and the name of the file.
 pub const PAGES: [(&str, &str); 2] = [("handout", "handout.html"), ("teacher", "teacher.html")];
 
+/// The demonstration sheet as a page: template and file, which have one name.
+const DEMONSTRATION: &str = "demonstration.html";
+
 /// Sheets that are set when somebody asks for them and lie in no packet: template and file.
 pub const ON_REQUEST: [(&str, &str); 1] = [("sale", "sale.pdf")];
 
@@ -81,6 +84,8 @@ pub fn packet(
     for (page, (_, name)) in pages.into_iter().zip(PAGES) {
         packet.push(PacketFile { name, bytes: page? });
     }
+    let plan = html::alone(DEMONSTRATION, &options.templates, &files)?;
+    packet.push(PacketFile { name: DEMONSTRATION, bytes: plan });
     packet.extend(data(draft, words)?);
     Ok(packet)
 }

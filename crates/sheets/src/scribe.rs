@@ -1,8 +1,9 @@
 //! Lengths and labels as the sheets print them: both systems of measure, the reader's own first.
 
-use basket::Length;
+use basket::cuts::Cut;
 use basket::message::Value;
 use basket::pattern::Units;
+use basket::{Colour, Length};
 use words::Words;
 
 /// From here on a length is a run of material, in feet or metres, and no longer a piece.
@@ -33,7 +34,7 @@ impl<'a> Scribe<'a> {
     }
     /// A small length in both systems: `1/4 in (6.4 mm)`.
     pub(crate) fn fine(&self, length: Length) -> String {
-        format!("{} ({})", self.words.fine(length), self.other.fine(length))
+        self.words.fine_both(length)
     }
     /// A piece or a run in both systems, one a line.
     pub(crate) fn lines(&self, length: Length) -> Vec<String> {
@@ -49,6 +50,17 @@ impl<'a> Scribe<'a> {
     /// A piece or a run in both systems, on one line.
     pub(crate) fn line(&self, length: Length) -> String {
         if length < RUN { self.words.both(length) } else { self.words.run(length) }
+    }
+    /// What a line of the cut list is cut from, with its colour where it is dyed: `cane fine, blue`.
+    pub(crate) fn stock(&self, cut: &Cut) -> String {
+        self.in_colour(self.words.value(&cut.stock.name()), cut.colour.as_ref())
+    }
+    /// A material with its colour where it is dyed.
+    pub(crate) fn in_colour(&self, material: String, colour: Option<&Colour>) -> String {
+        match colour.filter(|colour| colour.name != Colour::natural().name) {
+            Some(colour) => format!("{material}, {}", self.words.colour(&colour.name)),
+            None => material,
+        }
     }
     /// A time.
     pub(crate) fn minutes(&self, minutes: f64) -> String {

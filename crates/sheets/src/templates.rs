@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 11] = [
+const BUILT_IN: [(&str, &str); 15] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
+    ("demonstration.html", include_str!("../templates/demonstration.html")),
     ("demonstration.typ", include_str!("../templates/demonstration.typ")),
     ("page.html", include_str!("../templates/page.html")),
     ("sections.typ", include_str!("../templates/sections.typ")),
@@ -13,6 +14,9 @@ const BUILT_IN: [(&str, &str); 11] = [
     ("maker.typ", include_str!("../templates/maker.typ")),
     ("sale.typ", include_str!("../templates/sale.typ")),
     ("bench-card.typ", include_str!("../templates/bench-card.typ")),
+    ("poster.typ", include_str!("../templates/poster.typ")),
+    ("proposal.html", include_str!("../templates/proposal.html")),
+    ("proposal.typ", include_str!("../templates/proposal.typ")),
     ("templates.typ", include_str!("../templates/templates.typ")),
 ];
 

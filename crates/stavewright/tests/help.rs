@@ -32,6 +32,16 @@ fn help_of_solid() {
 }
 
 #[test]
+fn help_of_poster() {
+    insta::assert_snapshot!(help(&["poster"]));
+}
+
+#[test]
+fn help_of_proposal() {
+    insta::assert_snapshot!(help(&["proposal"]));
+}
+
+#[test]
 fn help_of_sheet() {
     insta::assert_snapshot!(help(&["sheet"]));
 }

@@ -72,9 +72,9 @@ impl Words {
             Manner::Run => numbers::run(length, self.units, self.language),
             Manner::Length => self.length(length),
             Manner::FineInBoth if self.units == Units::Inches => {
-                format!("{} ({})", self.fine(length), millimetres(0.1))
+                format!("{} ({})", self.fraction(length), millimetres(0.1))
             }
-            Manner::Fine | Manner::FineInBoth => self.fine(length),
+            Manner::Fine | Manner::FineInBoth => self.fraction(length),
             Manner::Hundredths => millimetres(0.01),
             Manner::Thousandths => millimetres(0.001),
         }

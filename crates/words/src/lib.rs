@@ -102,9 +102,18 @@ impl Words {
     pub fn length(&self, length: Length) -> String {
         numbers::length(length, self.units, self.language)
     }
-    /// A small length (gap, thickness), to the nearest 1/32 in or 0.1 mm.
+    /// A small length (gap, thickness), to the nearest 1/32 in or 0.1 mm. Where the fraction only stands near the
+    /// length, the millimetres stand beside it, so that two sizes never look alike: `3/32 in (2.3 mm)`.
     pub fn fine(&self, length: Length) -> String {
-        numbers::fine(length, self.units, self.language)
+        if numbers::is_told_by_fraction(length, self.units) {
+            return self.fraction(length);
+        }
+        self.fine_both(length)
+    }
+    /// The same in both systems, the reader's own first.
+    pub fn fine_both(&self, length: Length) -> String {
+        let other = numbers::fine(length, other(self.units), self.language);
+        format!("{} ({other})", self.fraction(length))
     }
     /// A length in both systems, the reader's own first: `5 5/8 in (143 mm)`.
     pub fn both(&self, length: Length) -> String {
@@ -130,6 +139,9 @@ impl Words {
         self.with(id, &args)
     }
 
+    fn fraction(&self, length: Length) -> String {
+        numbers::fine(length, self.units, self.language)
+    }
     fn angle(&self, angle: Angle) -> String {
         format!("{}°", numbers::decimal(angle.to_degrees(), 1, self.language))
     }
@@ -144,8 +156,7 @@ impl Words {
     fn length_in_sentence(&self, length: Length) -> String {
         let size = length.abs();
         if size < Length::inches(0.25) && size > Length::ZERO && self.units == Units::Inches {
-            let mm = numbers::fine(length, Units::Millimetres, self.language);
-            format!("{} ({mm})", self.fine(length))
+            self.fine_both(length)
         } else if size < Length::inches(0.5) {
             self.fine(length)
         } else if size > Length::feet(6.0) {

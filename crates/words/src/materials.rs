@@ -1,15 +1,19 @@
 //! The catalogue's names in the reader's language.
 
-use crate::{Words, numbers};
+use basket::Length;
+use basket::pattern::Units;
+
+use crate::language::unit_space;
+use crate::{Language, Words, numbers};
 
 impl Words {
-    /// A material or a wood: `flat oval reed 1/4 in` is `Flachovalrohr 1/4 Zoll` in German. A name that is
-    /// not of the catalogue comes back as it is.
+    /// A material or a wood: `flat oval reed 1/4 in` is `Flachovalrohr 6,3 mm (1/4 Zoll)` in German, where stock is
+    /// sold by the millimetre. A name that is not of the catalogue comes back as it is.
     pub fn material(&self, name: &str) -> String {
         let (label, size) = parts(name);
         match (self.known("material", label), size) {
             (Some(label), "") => label,
-            (Some(label), size) => format!("{label} {}", numbers::size(size, self.language)),
+            (Some(label), size) => format!("{label} {}", self.stock_size(size)),
             (None, _) => name.to_owned(),
         }
     }
@@ -22,6 +26,22 @@ impl Words {
         self.known("put-up", unit).unwrap_or_else(|| unit.to_owned())
     }
 
+    /// A size of the catalogue, in inches with the language's own unit before it: `18 x 5/8 in` is a gauge and a
+    /// length.
+    fn stock_size(&self, size: &str) -> String {
+        let own = numbers::size(size, self.language);
+        let (gauge, measure) = size.rsplit_once(" x ").unwrap_or(("", size));
+        let inches = measure.ends_with(" in").then(|| Length::parse(measure, None).ok()).flatten();
+        match (self.language, inches) {
+            (Language::German, Some(length)) => {
+                let space = unit_space(self.language);
+                let by = if gauge.is_empty() { String::new() } else { format!("{gauge}{space}x{space}") };
+                let millimetres = numbers::fine(length, Units::Millimetres, self.language);
+                format!("{by}{millimetres} ({})", numbers::size(measure, self.language))
+            }
+            _ => own,
+        }
+    }
     fn known(&self, family: &str, name: &str) -> Option<String> {
         let id = format!("{family}-{}", name.replace(' ', "-"));
         self.has(&id).then(|| self.term(&id))

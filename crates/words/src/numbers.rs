@@ -35,6 +35,15 @@ pub(crate) fn fine(length: Length, units: Units, language: Language) -> String {
     printed(length, printing, language)
 }
 
+/// Whether a small length says all by itself: in inches only where the fraction is the very length, for a 32nd
+/// stands for all that differs from it by up to 0.4 mm.
+pub(crate) fn is_told_by_fraction(length: Length, units: Units) -> bool {
+    /// Finer than any rule is read.
+    const SAME: Length = Length::mm(0.02);
+    let fraction = length / Length::inches(1.0 / 32.0);
+    units == Units::Millimetres || (Length::inches((fraction.round() - fraction) / 32.0)).abs() < SAME
+}
+
 /// Feet or metres.
 pub(crate) fn run(length: Length, units: Units, language: Language) -> String {
     let printing = match units {
@@ -116,5 +125,16 @@ mod tests {
         assert_eq!(decimal(2.50, 2, Language::English), "2.5");
         assert_eq!(decimal(-0.001, 1, Language::English), "0");
         assert_eq!(decimal(-4.25, 2, Language::English), "−4.25");
+    }
+
+    #[test]
+    fn a_fraction_tells_all_only_where_it_is_the_length() {
+        // The size of 2.25 mm cane lies between 5/64 and 3/32 in; 3/32 in is 2.38 mm (25.4 mm to the inch).
+        for (mm, told) in
+            [(2.381_25, true), (2.25, false), (1.98, false), (6.35, true), (6.36, true), (6.5, false)]
+        {
+            assert_eq!(is_told_by_fraction(Length::mm(mm), Units::Inches), told, "{mm} mm");
+        }
+        assert!(is_told_by_fraction(Length::mm(2.25), Units::Millimetres));
     }
 }

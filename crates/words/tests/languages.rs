@@ -23,6 +23,7 @@ const ALIKE: &[&str] = &[
     "bench-solid-3mf",
     "bench-solid-glb",
     "bench-solid-stl",
+    "bench-tell-figure",
     "bench-version-file",
     "bench-view-text",
     "bench-which-of",
@@ -204,9 +205,12 @@ fn german_chair_cane_is_called_by_the_width_of_the_catalogue() {
 fn an_own_material_keeps_its_name() {
     let german = Words::new(Language::German, Units::Millimetres);
     assert_eq!(german.material("marsh reed 3 mm"), "marsh reed 3 mm");
-    assert_eq!(german.material("flat oval reed 1/4 in"), "Flachovalrohr 1/4\u{a0}Zoll");
+    assert_eq!(german.material("flat oval reed 1/4 in"), "Flachovalrohr 6,3\u{a0}mm (1/4\u{a0}Zoll)");
     assert_eq!(german.material("round reed 5.5"), "Rundrohr 5,5");
-    assert_eq!(german.material("brass pin 18 x 1/2 in"), "Messingstift 18\u{a0}x\u{a0}1/2\u{a0}Zoll");
+    assert_eq!(
+        german.material("brass pin 18 x 1/2 in"),
+        "Messingstift 18\u{a0}x\u{a0}12,7\u{a0}mm (1/2\u{a0}Zoll)"
+    );
     assert_eq!(german.colour("harbour blue"), "harbour blue");
     assert_eq!(german.colour("blue"), "Blau");
 }
@@ -221,7 +225,7 @@ fn german_writes_numbers_and_lengths_its_own_way() {
     assert_eq!(plain(metric.both(length)), "142,5 mm (5 5/8 Zoll)");
     assert_eq!(plain(inches.both(length)), "5 5/8 Zoll (142,5 mm)");
     assert_eq!(plain(metric.run(basket::Length::mm(49_073.0))), "49,1 m (161 Fuß)");
-    assert_eq!(plain(inches.fine(basket::Length::mm(0.3))), "< 1/64 Zoll");
+    assert_eq!(plain(inches.fine(basket::Length::mm(0.3))), "< 1/64 Zoll (0,3 mm)");
     assert_eq!(plain(metric.value(&Value::Percent(0.0775))), "7,8 %");
     assert_eq!(plain(metric.value(&Value::Number(-4.25, 2))), "−4,25");
     assert_eq!(plain(metric.value(&Value::Angle(basket::Angle::degrees(4.186)))), "4,2°");
@@ -234,4 +238,16 @@ fn german_counts_choose_their_plural() {
         |count: u32| words.with("cut-weaver-purpose", &[("course", 1_u32.into()), ("rows", count.into())]);
     assert_eq!(rows(1), "Abschnitt 1: eine Reihe");
     assert_eq!(rows(34), "Abschnitt 1: 34 Reihen");
+}
+
+/// Sizes that a maker tells apart with a caliper never print alike.
+#[test]
+fn two_sizes_never_look_alike() {
+    let words = Words::new(Language::English, Units::Inches);
+    for (one, other) in [(1.98, 2.15), (3.7, 4.2), (2.25, 2.5), (2.0, 2.1)] {
+        let [one, other] = [one, other].map(|mm| words.fine(basket::Length::mm(mm)));
+        assert_ne!(one, other);
+    }
+    assert_eq!(words.fine(basket::Length::mm(3.7)), "5/32 in (3.7 mm)");
+    assert_eq!(words.fine(basket::Length::inches(0.25)), "1/4 in");
 }

@@ -32,6 +32,7 @@ mod row;
 mod section;
 mod shape;
 mod stage;
+mod stand;
 mod stave;
 mod surface;
 

@@ -4,6 +4,8 @@ use basket::Draft;
 use basket::demonstration::{DAY, Day, Demonstration, Sample, Task, day_before};
 use basket::limits::TABLE_ROWS;
 use basket::message::Value;
+use basket::pattern::StepKind;
+use basket::piece::{FloorPart, Piece};
 use basket::steps::Step;
 use drawings::sample_letter;
 use serde::Serialize;
@@ -19,8 +21,14 @@ pub(crate) struct Plan {
     missing: String,
     samples: Vec<SampleLine>,
     days: Vec<DayLine>,
-    at_show: Vec<String>,
-    tools: Vec<String>,
+    at_show: Vec<Beside>,
+}
+
+/// A sample at the show: what comes next, and what lies ready beside it for that.
+#[derive(Serialize)]
+struct Beside {
+    says: String,
+    ready: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -55,7 +63,6 @@ pub(crate) fn plan(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> 
         samples: all(show).map(|(letter, sample)| line(draft, show, &letter, sample, scribe)).collect(),
         days: days.iter().take(TABLE_ROWS).map(|day| day_line(draft, day, scribe)).collect(),
         at_show: all(show).map(|(letter, sample)| at_show(draft, &letter, sample, scribe)).collect(),
-        tools: tools(draft, show, scribe),
     }
 }
 
@@ -134,7 +141,7 @@ fn day_line(draft: &Draft, day: &Day, scribe: &Scribe<'_>) -> DayLine {
 fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
     let title = step(draft, task.step).map(|step| scribe.words.name(step.kind)).unwrap_or_default();
     let args = [
-        ("sample", name(sample_letter(task.sample))),
+        ("sample", name(task.sample.map_or_else(|| scribe.label("demo-all"), sample_letter))),
         ("step", task.step.into()),
         ("title", name(title)),
         ("time", Value::Minutes(task.minutes)),
@@ -142,7 +149,11 @@ fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
     scribe.text(if task.goes_on { "demo-task-on" } else { "demo-task" }, &args)
 }
 
-fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
+fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> Beside {
+    Beside { says: next(draft, letter, sample, scribe), ready: ready(draft, sample, scribe) }
+}
+
+fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
     let mut args = vec![("sample", name(letter)), ("stage", name(scribe.words.name(sample.stage)))];
     let Some(next) = step(draft, sample.last_step.saturating_add(1)) else {
         return scribe.text("demo-last", &args);
@@ -157,10 +168,46 @@ fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) ->
     }
 }
 
-/// What the steps after each sample's last one take up, each once.
-fn tools(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> Vec<String> {
-    let next = show.samples.iter().filter_map(|sample| step(draft, sample.last_step.saturating_add(1)));
-    crate::handout::tools(next, scribe)
+/// What the next step works in or puts on, and its tools.
+fn ready(draft: &Draft, sample: &Sample, scribe: &Scribe<'_>) -> Vec<String> {
+    let Some(next) = step(draft, sample.last_step.saturating_add(1)) else { return Vec::new() };
+    let cuts = draft.cuts.iter().filter(|cut| is_taken_up(next.kind, cut.piece));
+    let pieces = cuts.map(|cut| {
+        let args = [
+            ("count", cut.count.into()),
+            ("piece", name(scribe.words.cut(cut.piece))),
+            ("material", name(scribe.stock(cut))),
+        ];
+        scribe.text("demo-piece", &args)
+    });
+    let mut ready: Vec<String> = Vec::new();
+    for thing in pieces.chain(crate::handout::tools([next], scribe)) {
+        if !ready.contains(&thing) {
+            ready.push(thing);
+        }
+    }
+    ready
+}
+
+/// Whether a step takes up a piece of the cut list.
+fn is_taken_up(step: StepKind, piece: Piece) -> bool {
+    match step {
+        StepKind::Cut | StepKind::Staves => piece.sort() == Piece::Uprights,
+        StepKind::Base => matches!(piece, Piece::Floor(FloorPart::Disc)),
+        StepKind::FirstRows => matches!(piece, Piece::Course(1)),
+        StepKind::Half | StepKind::Rest | StepKind::ToEars | StepKind::Dry => {
+            matches!(piece, Piece::Course(_))
+        }
+        StepKind::Ears => piece.sort() == Piece::Ears,
+        StepKind::Rings | StepKind::Rim => matches!(piece.sort(), Piece::OuterHoop | Piece::InnerHoop),
+        StepKind::Pins => piece.sort() == Piece::Pins,
+        StepKind::Lashing => matches!(piece.sort(), Piece::Lashing | Piece::Fillers),
+        StepKind::Bend | StepKind::Handle => {
+            matches!(piece.sort(), Piece::Handle | Piece::Rivets | Piece::Washers)
+        }
+        StepKind::OffMould | StepKind::Plug => matches!(piece, Piece::Floor(FloorPart::Plug)),
+        StepKind::Seal | StepKind::Finish => false,
+    }
 }
 
 fn step(draft: &Draft, number: u32) -> Option<&Step> {

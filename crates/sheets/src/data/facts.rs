@@ -42,6 +42,16 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
     ]
 }
 
+/// How large the finished basket is.
+pub(crate) fn size(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
+    let fact = |id, value| Fact { name: scribe.label(id), value };
+    vec![
+        fact("fact-across", scribe.words.both(basket.across())),
+        fact("fact-height", scribe.words.both(height(basket))),
+        fact("fact-holds", holds(basket, scribe)),
+    ]
+}
+
 /// From the table to the top of the rim.
 fn height(basket: &Basket) -> Length {
     let rim = basket.body.rim();

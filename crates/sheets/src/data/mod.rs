@@ -3,7 +3,7 @@
 
 mod card;
 pub(crate) mod demonstration;
-mod facts;
+pub(crate) mod facts;
 mod sale;
 
 use std::collections::BTreeMap;

@@ -1,7 +1,7 @@
 //! The cut list, what it adds up to, and what has to be soaked.
 
 use basket::cuts::Cut;
-use basket::{Length, Material};
+use basket::{Colour, Length, Material};
 
 use super::table::{Cell, Column, Table, Width};
 use super::{Block, Source};
@@ -12,11 +12,11 @@ impl<'a> Source<'a> {
     pub(super) fn materials(&self) -> Vec<Block<'a>> {
         let scribe = self.scribe;
         let columns = vec![
-            Column::left(scribe.label("piece"), Width::Share(1.1)),
-            Column::left(scribe.label("material"), Width::Share(1.0)),
+            Column::left(scribe.label("piece"), Width::Share(1.15)),
+            Column::left(scribe.label("material"), Width::Share(0.9)),
             Column::right(scribe.label("number"), Width::Mm(17.0)),
             Column::right(scribe.label("length-each"), Width::Mm(21.0)),
-            Column::left(scribe.label("shape"), Width::Share(1.5)),
+            Column::left(scribe.label("shape"), Width::Share(1.9)),
         ];
         let cuts = self.written.cuts.iter().zip(&self.draft.cuts);
         let table = Table::new(columns, cuts.map(|(told, cut)| row(told, cut, scribe))).wide();
@@ -32,8 +32,7 @@ impl<'a> Source<'a> {
             Column::left(scribe.label("sold"), Width::Share(1.0)),
         ];
         let row = |of: Use<'_>| {
-            let name = scribe.words.material(&of.material.name);
-            vec![name.into(), total(&of, scribe).into(), sold(of.material, scribe).into()]
+            vec![of.name(scribe).into(), total(&of, scribe).into(), sold(of.material, scribe).into()]
         };
         Block::Table { table: Table::new(columns, self.uses().into_iter().map(row)) }
     }
@@ -53,20 +52,26 @@ impl<'a> Source<'a> {
         ];
         let row = |of: Use<'_>| {
             let (from, to) = of.material.soak_minutes?;
-            let name = scribe.words.material(&of.material.name);
-            Some(vec![name.into(), range(from, to, scribe).into(), pieces(&of, scribe).join(", ").into()])
+            Some(vec![
+                of.name(scribe).into(),
+                range(from, to, scribe).into(),
+                pieces(&of, scribe).join(", ").into(),
+            ])
         };
         Block::Table { table: Table::new(columns, self.uses().into_iter().filter_map(row)) }
     }
 
-    /// What is cut from each material that is sold, in the order of the cut list.
+    /// What is cut from each material that is sold, each colour by itself, in the order of the cut list.
     fn uses(&self) -> Vec<Use<'a>> {
         let mut uses: Vec<Use<'_>> = Vec::new();
         for cut in &self.draft.cuts {
             let Some(material) = cut.stock.material() else { continue };
-            match uses.iter_mut().find(|known| known.material.name == material.name) {
+            let colour = cut.colour.as_ref().filter(|colour| colour.name != Colour::natural().name);
+            let is_known =
+                |known: &&mut Use<'_>| known.material.name == material.name && known.colour == colour;
+            match uses.iter_mut().find(is_known) {
                 Some(known) => known.cuts.push(cut),
-                None => uses.push(Use { material, cuts: vec![cut] }),
+                None => uses.push(Use { material, colour, cuts: vec![cut] }),
             }
         }
         uses
@@ -75,10 +80,6 @@ impl<'a> Source<'a> {
 
 /// A line of the cut list.
 fn row(told: &written::Cut, cut: &Cut, scribe: &Scribe<'_>) -> Vec<Cell> {
-    let material = match &told.colour {
-        Some(colour) => format!("{}, {colour}", told.material),
-        None => told.material.clone(),
-    };
     let spare = match told.spares {
         0 => String::new(),
         spares => format!("+ {spares} {}", scribe.label("spare")),
@@ -87,17 +88,25 @@ fn row(told: &written::Cut, cut: &Cut, scribe: &Scribe<'_>) -> Vec<Cell> {
     let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
     vec![
         Cell::strong(told.piece.clone()).with(told.purpose.clone()),
-        material.into(),
+        scribe.stock(cut).into(),
         Cell::strong(told.count.to_string()).with(spare),
         Cell::lines(cut.length.map(|length| scribe.lines(length)).unwrap_or_default()),
         Cell::lines(width.into_iter().chain(shape).collect()),
     ]
 }
 
-/// A material with all that is cut from it.
+/// A material in one colour with all that is cut from it.
 struct Use<'a> {
     material: &'a Material,
+    /// None where it is left as it is.
+    colour: Option<&'a Colour>,
     cuts: Vec<&'a Cut>,
+}
+
+impl Use<'_> {
+    fn name(&self, scribe: &Scribe<'_>) -> String {
+        scribe.in_colour(scribe.words.material(&self.material.name), self.colour)
+    }
 }
 
 /// The names of the pieces, each once.

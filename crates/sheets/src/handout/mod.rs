@@ -83,7 +83,7 @@ pub(crate) enum Block<'a> {
     /// The making, step by step.
     Steps { steps: Vec<StepLine<'a>> },
     /// Drawings beside each other, each with its caption.
-    Figures { names: Vec<&'static str> },
+    Figures { names: Vec<String> },
     /// Room to write in, under its name.
     Room { title: String },
 }
@@ -135,9 +135,11 @@ impl<'a> Source<'a> {
 
     /// The drawings of these names that there are, line by line.
     fn drawn(&self, lines: &[&[&'static str]]) -> Vec<Block<'a>> {
-        let there = |name: &&'static str| self.figures.iter().any(|figure| figure.name == **name);
-        let lines = lines.iter().map(|names| names.iter().copied().filter(there).collect::<Vec<_>>());
-        lines.filter(|names| !names.is_empty()).map(|names| Block::Figures { names }).collect()
+        let is_there = |name: &&&'static str| self.figures.iter().any(|figure| figure.name == **name);
+        let there =
+            |names: &&[&'static str]| names.iter().filter(is_there).map(|name| (*name).to_owned()).collect();
+        let lines = lines.iter().map(there);
+        lines.filter(|names: &Vec<String>| !names.is_empty()).map(|names| Block::Figures { names }).collect()
     }
 
     /// A paragraph that is the same for every basket.

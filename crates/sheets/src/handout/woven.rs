@@ -1,4 +1,4 @@
-//! Charts of the weaving, where there is more to see than a plain weave.
+//! What is woven where, with charts: where there is more to see than a plain weave.
 
 use basket::pattern::WeaveKind;
 use basket::{Basket, Colour};
@@ -6,9 +6,30 @@ use basket::{Basket, Colour};
 use super::{Block, CHARTS, Source};
 
 impl<'a> Source<'a> {
-    /// The weaving as it is seen while it is made.
+    /// What is woven where, and how it is seen while it is made.
     pub(super) fn woven(&self) -> Vec<Block<'a>> {
-        if is_plain(&self.draft.basket) { Vec::new() } else { self.drawn(&CHARTS[..1]) }
+        if is_plain(&self.draft.basket) {
+            return Vec::new();
+        }
+        let mut blocks = vec![self.bands()];
+        blocks.extend(self.moves());
+        blocks.extend(self.drawn(&CHARTS[..1]));
+        blocks
+    }
+
+    /// The moves of each weave that is more than over one, under one: once, where a course first has it.
+    fn moves(&self) -> impl Iterator<Item = Block<'a>> {
+        let courses = &self.draft.basket.body.weave.courses;
+        let is_new = move |index: usize, weave: WeaveKind| {
+            !courses.iter().take(index).any(|below| below.weave == weave)
+        };
+        let named = courses
+            .iter()
+            .enumerate()
+            .filter(move |(index, course)| course.weave != WeaveKind::Plain && is_new(*index, course.weave));
+        let names = named.map(|(index, _)| format!("moves-{}", index + 1));
+        let there = |name: &String| self.figures.iter().any(|figure| figure.name == *name);
+        names.filter(there).map(|name| Block::Figures { names: vec![name] })
     }
 
     /// The weaving from both sides.

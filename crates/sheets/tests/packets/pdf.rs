@@ -1,6 +1,7 @@
 //! The sheets as other programs see them: poppler (`pdfinfo`, `pdffonts`, `pdftotext`) opens them.
 
 use crate::common::{info, poppler, told};
+use crate::tags::assert_tagged;
 
 /// A sheet opens with its title, paper and language, declares PDF/UA-1, holds its fonts, and tells of each
 /// drawing to those who cannot see it.
@@ -18,6 +19,7 @@ pub(crate) fn assert_sound(pdf: &[u8], (paper, language): (&str, &str), title: &
     assert!(metadata.contains("<pdfuaid:part>1</pdfuaid:part>"), "{name}: {metadata}");
     assert_drawings_are_told(pdf, &document, name);
     assert_fonts_are_inside(pdf, name);
+    assert_tagged(pdf, name);
 }
 
 fn assert_drawings_are_told(pdf: &[u8], document: &lopdf::Document, name: &str) {
@@ -65,7 +67,7 @@ pub(crate) fn assert_demonstration(pdf: &[u8]) {
         "2 days before",
         "The day before",
         "At the show",
-        "Tools for the next steps",
+        "Next comes",
     ] {
         let at = said[from..].find(part).unwrap_or_else(|| panic!("{part} in its place: {said}"));
         from += at;
@@ -76,6 +78,6 @@ pub(crate) fn assert_demonstration(pdf: &[u8]) {
 pub(crate) fn assert_notes(pdf: &[u8]) {
     let said = told(pdf);
     let (_, after) = said.split_once("Lay the filler and lash the rim").expect("the step");
-    let step = after.split_once("Bend and rivet the handle").expect("the next step").0;
+    let step = after.split_once("Set the handle").expect("the next step").0;
     assert!(step.contains("Shiny side out.") && step.contains("The first wrap"), "{step}");
 }

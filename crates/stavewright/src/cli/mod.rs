@@ -13,7 +13,9 @@ mod new;
 mod outcome;
 mod own_templates;
 mod picture;
+mod poster;
 mod printing;
+mod proposal;
 mod reading;
 mod schema;
 mod setting;
@@ -63,6 +65,8 @@ enum Command {
     Check(check::Args),
     Chart(chart::Args),
     Picture(picture::Args),
+    Poster(poster::Args),
+    Proposal(proposal::Args),
     Solid(solid::Args),
     Sheet(sheet::Args),
     Templates(templates::Args),
@@ -83,6 +87,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Check(args) => check::run(args),
         Command::Chart(args) => chart::run(args),
         Command::Picture(args) => picture::run(args),
+        Command::Poster(args) => poster::run(args),
+        Command::Proposal(args) => proposal::run(args),
         Command::Solid(args) => solid::run(args),
         Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),

@@ -1,7 +1,7 @@
 //! What lies in a packet.
 
 /// Every file that a packet may hold.
-pub(super) const NAMES: [&str; 15] = [
+pub(super) const NAMES: [&str; 16] = [
     "handout.pdf",
     "handout.html",
     "teacher.pdf",
@@ -10,6 +10,7 @@ pub(super) const NAMES: [&str; 15] = [
     "bench-card.pdf",
     "templates.pdf",
     "demonstration.pdf",
+    "demonstration.html",
     "cuts.csv",
     "cuts.json",
     "section.svg",

@@ -121,7 +121,7 @@ sheet-used-so-far = Flechtfaden bis dahin
 
 # Blatt für Lehrende
 
-sheet-glance-note = Zeiten für einen Korb: geübter Hände, und wer es lernt, braucht etwa { $times }-mal so lange.
+sheet-glance-note = Zeiten für einen Korb: von geübten Händen und von Lernenden.
 sheet-step = Schritt
 sheet-soak-before = Vorher einweichen
 sheet-practised = Geübt
@@ -203,6 +203,8 @@ sheet-card-ears-note = { $placing }
 sheet-card-handle = Henkel
 sheet-card-drill = Bohrer { $drill }
 sheet-card-band = Reihen { $rows } · { $weave } · Anfang { $begin }
+sheet-card-ears-row = Dickes Feld, Reihe { $row }: Darauf stehen die Ohren; die Reihen darüber gehen über sie.
+sheet-card-rim-row = Dickes Feld, Reihe { $row }: die letzte; auf ihr steht der Rand.
 sheet-card-joins = Ansätze: Reihe, abschneiden vor Stake → ansetzen hinter Stake
 sheet-card-more-joins = Weitere Ansätze: siehe Anleitung.
 
@@ -268,12 +270,52 @@ sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
 sheet-demo-task-on = { $sample }: weiter mit { $step }. { $title } ({ $time })
 sheet-demo-nothing = Tage, die nicht genannt sind, verlangen keine Arbeit: trocknen lassen.
 sheet-demo-out = Bei der Vorführung
-sheet-demo-out-note = Aufstellen, bevor jemand kommt. Rechtzeitig einweichen, was der nächste Schritt braucht. Die Warnhinweise jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beidem vor.
+sheet-demo-out-note = Neben jedes Muster legen, bevor jemand kommt, was darunter steht. Rechtzeitig einweichen, was der nächste Schritt braucht. Die Warnhinweise jedes Schritts stehen in der Anleitung und gelten auch hier; örtliche Regeln und das Urteil der Lehrkraft gehen beidem vor.
 sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-tools = Werkzeug für die nächsten Schritte
+sheet-demo-all = alle Muster
+sheet-demo-piece = { $count } × { $piece }, { $material }
 
 # Where there is more than a sheet tells.
 sheet-table-left-out = { $count } weitere sind hier ausgelassen; basket.json enthält jede Reihe und jeden Ansatz.
 sheet-demo-more-days = { $days } weitere Arbeitstage sind nicht einzeln aufgeführt.
+
+# Das Plakat für die Wand
+sheet-poster = Plakat
+sheet-poster-join-parts = Die Blätter so übereinanderlegen, dass sich die Bilder treffen: Nachbarn teilen einen Streifen von 10{ "\u00A0" }mm. An den feinen Linien schneiden und kleben.
+sheet-poster-note = Die Schrift ist hoch genug, um aus { $distance } gelesen zu werden: Großbuchstaben ein 300stel der Entfernung.
+sheet-poster-part = Blatt { $number } von { $count }
+sheet-poster-start = Anfang
+sheet-poster-start-text = Hinter Stake { $stave } beginnen. Das Ende halten, bis die zweite Reihe es klemmt.
+sheet-poster-join = Ansatz
+sheet-poster-join-text = Den alten Faden über einer Stake abschneiden. Der neue beginnt { $back } Staken weiter hinten, obenauf.
+sheet-poster-ear = Ohr
+sheet-poster-ear-text = Ohren stehen an den Staken { $first } und { $second }. In beide Richtungen zählen.
+sheet-poster-scarf = Schäftung
+sheet-poster-scarf-text = Beide Enden über { $lap } dünn auslaufen lassen. Leimen, klammern, trocknen.
+sheet-poster-lashing = Randwicklung
+sheet-poster-lashing-text = Das Ende hinter den Rand stecken. { $every ->
+        [other-stave] An jeder zweiten Stake wickeln.
+       *[every-stave] An jeder Stake wickeln.
+    } Jede Windung fest anziehen.
+
+# Die Seite, mit der ein Kurs angeboten wird
+sheet-proposal = Kursangebot
+sheet-proposal-title = Titel
+sheet-proposal-about = über den Korb
+sheet-proposal-edit = Jeder Text lässt sich anklicken und ändern. Drucken, oder die Seite mit den Änderungen sichern.
+sheet-proposal-print = Drucken
+sheet-proposal-save = Seite sichern
+sheet-proposal-hours = Stunden
+sheet-proposal-hours-text = { $practised } für eine geübte Hand, { $learner } für Lernende, ohne Trocknen
+sheet-proposal-level = Stufe
+sheet-proposal-bring = Was die Teilnehmenden mitbringen
+sheet-proposal-terms = Bedingungen
+sheet-proposal-teacher = Kursleitung
+sheet-proposal-place = Ort
+sheet-proposal-dates = Tage und Zeiten
+sheet-proposal-students = Zahl der Teilnehmenden
+sheet-proposal-fee = Kursgebühr
+sheet-proposal-materials-fee = Materialkosten
+sheet-proposal-brings-teacher = was die Kursleitung mitbringt

@@ -115,7 +115,7 @@ step-ears-text-on-staves = Ein Ohr auf Stake { $first } setzen, das andere auf S
 step-ears-text-stave-and-gap = Ein Ohr auf Stake { $first } setzen. Das andere steht ihm aus der Lücke zwischen den Staken { $second } und { $toward_second } gegenüber.
 step-ears-text-shared = Ein Ohr { $off_first } neben Stake { $first } setzen, zu Stake { $toward_first } hin, und das andere { $off_second } neben Stake { $second }, zu Stake { $toward_second } hin. So stehen sie einander gegenüber.
 step-ears-text-by-angle = Das erste Ohr auf Stake { $first } setzen. Das andere steht ihm { $off_second } neben Stake { $second } gegenüber, zu Stake { $toward_second } hin.
-step-ears-text-lay = Die Angel jedes Ohrs außen auf seine Stake legen, ihr Ende auf Reihe { $row }; von der Form bleiben dort { $left }. Mit dem Band festbinden. { $rows ->
+step-ears-text-lay = Die Angel jedes Ohrs außen auf seine Stake legen, ihr Ende auf Reihe { $row }; von der Form bleiben dort { $left }. Mit einem Stück Schnur festbinden. { $rows ->
         [one] Die nächste Reihe geht
        *[other] Die nächsten { $rows } Reihen gehen
     } über Stake und Angel wie über eine. Das obere Ende des Ohrs steht dann { $stands } über der letzten Reihe.

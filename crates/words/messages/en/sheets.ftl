@@ -121,7 +121,7 @@ sheet-used-so-far = Weaver used by then
 
 # Teacher’s sheet
 
-sheet-glance-note = Times for one basket: of practised hands, and of a learner, who takes about { $times } times as long.
+sheet-glance-note = Times for one basket, of practised hands and of a learner.
 sheet-step = Step
 sheet-soak-before = Soak before
 sheet-practised = Practised
@@ -203,6 +203,8 @@ sheet-card-ears-note = { $placing }
 sheet-card-handle = Handle
 sheet-card-drill = drill { $drill }
 sheet-card-band = rows { $rows } · { $weave } · begin { $begin }
+sheet-card-ears-row = Heavy box, row { $row }: the ears lie on it; the rows above go over them.
+sheet-card-rim-row = Heavy box, row { $row }: the last; the rim stands on it.
 sheet-card-joins = Joins: row, cut over stave → start behind stave
 sheet-card-more-joins = More joins: see the handout.
 
@@ -268,12 +270,52 @@ sheet-demo-task = { $sample }: { $step }. { $title } ({ $time })
 sheet-demo-task-on = { $sample }: go on with { $step }. { $title } ({ $time })
 sheet-demo-nothing = Days that are not named ask for no work: let things dry.
 sheet-demo-out = At the show
-sheet-demo-out-note = Set out before anyone comes. Soak what the next step needs in time. Cautions of each step stand in the handout and hold here too; local rules and the teacher’s judgement go before both.
+sheet-demo-out-note = Set out beside each sample, before anyone comes, what stands below it. Soak what the next step needs in time. Cautions of each step stand in the handout and hold here too; local rules and the teacher’s judgement go before both.
 sheet-demo-next = { $sample }: { $stage }. Next comes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Next comes { $step }. { $title }; soak for { $time } before.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-tools = Tools for the next steps
+sheet-demo-all = all samples
+sheet-demo-piece = { $count } × { $piece }, { $material }
 
 # Where there is more than a sheet tells.
 sheet-table-left-out = { $count } more are left out here; basket.json holds every row and every join.
 sheet-demo-more-days = { $days } more days of work are not told one by one.
+
+# The poster for the wall
+sheet-poster = poster
+sheet-poster-join-parts = Lay the pages over each other so that the pictures meet: neighbours share a strip of 10 mm. Cut on the thin lines and paste.
+sheet-poster-note = Lettering is high enough to be read from { $distance }: capitals a 300th of the distance, an inch for every 25 feet.
+sheet-poster-part = Page { $number } of { $count }
+sheet-poster-start = Start
+sheet-poster-start-text = Begin behind stave { $stave }. Hold the end until the second row locks it.
+sheet-poster-join = Join
+sheet-poster-join-text = Cut the old strand over a stave. Start the new one { $back } staves back, on top of it.
+sheet-poster-ear = Ear
+sheet-poster-ear-text = Ears stand at staves { $first } and { $second }. Count both ways.
+sheet-poster-scarf = Scarf
+sheet-poster-scarf-text = Shave both ends over { $lap } to thin tips. Glue, peg, dry.
+sheet-poster-lashing = Lashing
+sheet-poster-lashing-text = Tuck the end behind the rim. { $every ->
+        [other-stave] Wrap at every other stave.
+       *[every-stave] Wrap at every stave.
+    } Pull each wrap tight.
+
+# The page that offers a class
+sheet-proposal = class proposal
+sheet-proposal-title = title
+sheet-proposal-about = about the basket
+sheet-proposal-edit = Click on any text to change it. Print, or save the page with your changes.
+sheet-proposal-print = Print
+sheet-proposal-save = Save the page
+sheet-proposal-hours = hours
+sheet-proposal-hours-text = { $practised } for a practised hand, { $learner } for a learner, drying not counted
+sheet-proposal-level = level
+sheet-proposal-bring = What students bring
+sheet-proposal-terms = Terms
+sheet-proposal-teacher = teacher
+sheet-proposal-place = place
+sheet-proposal-dates = days and times
+sheet-proposal-students = number of students
+sheet-proposal-fee = fee
+sheet-proposal-materials-fee = fee for materials
+sheet-proposal-brings-teacher = what the teacher brings

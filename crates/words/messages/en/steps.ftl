@@ -115,7 +115,7 @@ step-ears-text-on-staves = Set one ear on stave { $first } and the other on stav
 step-ears-text-stave-and-gap = Set one ear on stave { $first }. The other faces it from the gap between staves { $second } and { $toward_second }.
 step-ears-text-shared = Set one ear { $off_first } beside stave { $first }, toward stave { $toward_first }, and the other { $off_second } beside stave { $second }, toward stave { $toward_second }. So they face each other.
 step-ears-text-by-angle = Set the first ear on stave { $first }. The other faces it { $off_second } beside stave { $second }, toward stave { $toward_second }.
-step-ears-text-lay = Lay the tail of each ear on the outside of its stave, its end on row { $row }; { $left } of the mould is left there. Bind it with the band. The next { $rows ->
+step-ears-text-lay = Lay the tail of each ear on the outside of its stave, its end on row { $row }; { $left } of the mould is left there. Bind it there with a piece of cord. The next { $rows ->
         [one] row goes
        *[other] { $rows } rows go
     } over stave and tail as over one. The top of the ear then stands { $stands } above the last row.

@@ -9,8 +9,9 @@ mod span;
 
 pub use span::{DAY, Span};
 
+use crate::pattern::StepKind;
 use crate::steps::{Stage, Step};
-use plan::{Chore, plan};
+use plan::{Chore, place, plan};
 
 /// What is to be shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,7 +58,7 @@ pub struct Sample {
     pub begin: f64,
     /// Minutes of work on it.
     pub work_minutes: f64,
-    /// Its work, in making order.
+    /// Its own work, in making order; what is done for all samples together is not among it.
     pub blocks: Vec<Block>,
     /// When it holds a mould; none when it never stands on one.
     pub mould: Option<Span>,
@@ -75,8 +76,8 @@ pub struct Day {
 /// Work on one sample on one day.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Task {
-    /// Which sample, counted from 0.
-    pub sample: usize,
+    /// Which sample, counted from 0; none for all of them together.
+    pub sample: Option<usize>,
     /// Number of the step.
     pub step: u32,
     /// Minutes of work on this day.
@@ -90,6 +91,8 @@ pub struct Task {
 pub struct Demonstration {
     /// One for each stage shown, in making order.
     pub samples: Vec<Sample>,
+    /// Cutting and shaping the staves of all samples, which are alike and one job; none for a single sample.
+    pub together: Option<Block>,
     /// Stages that were asked for and that this basket never reaches.
     pub missing: Vec<Stage>,
     /// Most moulds that are taken at once.
@@ -112,29 +115,37 @@ impl Demonstration {
         let (stages, missing): (Vec<Stage>, Vec<Stage>) =
             stages.into_iter().partition(|stage| reached(stage).is_some());
         let chains: Vec<&[Step]> = stages.iter().filter_map(|stage| steps.get(..=reached(stage)?)).collect();
-        let chores: Vec<Vec<Chore>> =
-            chains.iter().map(|chain| chain.iter().map(Chore::of).collect()).collect();
+        // Staves are cut for all samples at once: the same gauge, the same bench, one soaking.
+        let shared = shared(&chains);
+        let own = usize::from(shared.is_some());
+        let chores: Vec<Vec<Chore>> = chains
+            .iter()
+            .map(|chain| chain.get(own..).unwrap_or_default().iter().map(Chore::of).collect())
+            .collect();
         let moulds = show.moulds.map_or(usize::MAX, |moulds| moulds.max(1) as usize);
         let plans = plan(&chores, work_a_day, moulds);
         let samples: Vec<Sample> = stages
             .iter()
             .zip(chains)
             .zip(plans)
-            .map(|((stage, chain), spans)| sample(*stage, chain, &spans))
+            .map(|((stage, chain), spans)| sample(*stage, (chain, own), &spans))
             .collect();
+        let together = shared.map(|step| cut_together(step, &samples, work_a_day));
         let moulds: Vec<Span> = samples.iter().filter_map(|sample| sample.mould).collect();
         Self {
             missing,
             moulds: at_once(&moulds),
             moulds_at_show: count(moulds.iter().filter(|span| span.to <= 0.0)),
             work_a_day,
+            together,
             samples,
         }
     }
 
     /// Latest moment at which any work begins.
     pub fn begin(&self) -> f64 {
-        self.samples.iter().map(|sample| sample.begin).fold(0.0, f64::max)
+        let together = self.together.map_or(0.0, |block| block.work.from);
+        self.samples.iter().map(|sample| sample.begin).fold(together, f64::max)
     }
 
     /// Minutes of work in all.
@@ -145,12 +156,10 @@ impl Demonstration {
     /// The work day by day, the earliest first.
     pub fn days(&self) -> Vec<Day> {
         let mut days: Vec<Day> = Vec::new();
-        let mut blocks: Vec<(usize, &Block)> = self
-            .samples
-            .iter()
-            .enumerate()
-            .flat_map(|(index, sample)| sample.blocks.iter().map(move |block| (index, block)))
-            .collect();
+        let own = self.samples.iter().enumerate();
+        let own = own.flat_map(|(index, sample)| sample.blocks.iter().map(move |block| (Some(index), block)));
+        let mut blocks: Vec<(Option<usize>, &Block)> =
+            self.together.iter().map(|block| (None, block)).chain(own).collect();
         blocks.sort_by(|(_, a), (_, b)| b.work.from.total_cmp(&a.work.from));
         for (sample, block) in blocks {
             let first = day_before(block.work.from);
@@ -180,16 +189,32 @@ pub fn day_before(minutes: f64) -> u32 {
     (minutes / DAY).ceil().max(0.0) as u32
 }
 
-fn sample(stage: Stage, chain: &[Step], spans: &[Span]) -> Sample {
+/// The step that is done for all samples together: the first, if each of several has it and it is the cutting.
+fn shared<'s>(chains: &[&'s [Step]]) -> Option<&'s Step> {
+    let first = chains.first()?.first()?;
+    let alike = |chain: &&[Step]| chain.first().is_some_and(|step| step.kind == StepKind::Cut);
+    (chains.len() > 1 && chains.iter().all(alike)).then_some(first)
+}
+
+/// The cutting for so many samples, done before any of them begins.
+fn cut_together(step: &Step, samples: &[Sample], work_a_day: f64) -> Block {
+    let due = samples.iter().map(|sample| sample.begin).fold(0.0, f64::max) + step.wait_minutes;
+    let work = step.work_minutes * f64::from(count(samples.iter()));
+    Block { step: step.number, work: place(due, work, work_a_day) }
+}
+
+/// A sample of a chain of steps, of which so many first ones are done for all samples together.
+fn sample(stage: Stage, (chain, shared): (&[Step], usize), spans: &[Span]) -> Sample {
+    let own = chain.get(shared..).unwrap_or_default();
     let blocks: Vec<Block> =
-        chain.iter().zip(spans).map(|(step, work)| Block { step: step.number, work: *work }).collect();
-    let soak = chain.first().and_then(|step| step.soak_minutes).unwrap_or(0.0);
+        own.iter().zip(spans).map(|(step, work)| Block { step: step.number, work: *work }).collect();
+    let soak = own.first().and_then(|step| step.soak_minutes).unwrap_or(0.0);
     Sample {
         stage,
         last_step: chain.last().map_or(0, |step| step.number),
         begin: spans.first().map_or(0.0, |span| span.from + soak),
         work_minutes: chain.iter().map(|step| step.work_minutes).sum(),
-        mould: mould(chain, spans),
+        mould: mould(own, spans),
         blocks,
     }
 }
@@ -276,10 +301,15 @@ mod tests {
             show.samples.iter().flat_map(|sample| sample.blocks.iter().map(|block| block.work)).collect();
         work.sort_by(|a, b| a.to.total_cmp(&b.to));
         assert!(work.windows(2).all(|pair| pair[0].from <= pair[1].to), "{work:?}");
+        // The staves of all three are cut in one go, three times two hours, before any of them begins.
+        let cut = show.together.expect("one job");
+        assert_eq!((cut.step, cut.work.from - cut.work.to), (1, 360.0));
+        assert!(show.samples.iter().all(|sample| sample.begin <= cut.work.to), "{show:#?}");
         // Each sample's own work follows itself, with its drying between.
         for sample in &show.samples {
-            for (pair, step) in sample.blocks.windows(2).zip(steps()) {
-                assert!(pair[0].work.to - step.wait_minutes >= pair[1].work.from, "{sample:?}");
+            for pair in sample.blocks.windows(2) {
+                let wait = steps()[pair[0].step as usize - 1].wait_minutes;
+                assert!(pair[0].work.to - wait >= pair[1].work.from, "{sample:?}");
             }
         }
     }
@@ -315,7 +345,7 @@ mod tests {
         assert!(shows[0].begin() <= shows[1].begin() && shows[1].begin() < shows[2].begin(), "{shows:#?}");
         for show in &shows {
             let blocks: Vec<usize> = show.samples.iter().map(|sample| sample.blocks.len()).collect();
-            assert_eq!(blocks, [2, 3, 4], "all work is planned");
+            assert_eq!(blocks, [1, 2, 3], "all work is planned but the cutting");
         }
     }
 

@@ -108,7 +108,7 @@ fn latest<'c, 'a>(
 /// The latest time of so much work that ends at or before `end`, within the working hours of each
 /// day, which are its first ones. Work is not broken off for the night unless it takes longer than
 /// a day.
-fn place(end: f64, work: f64, work_a_day: f64) -> Span {
+pub(super) fn place(end: f64, work: f64, work_a_day: f64) -> Span {
     let night = DAY - work_a_day;
     let day = (end / DAY).floor();
     let to = day * DAY + (end - day * DAY).max(night);

@@ -14,12 +14,7 @@ pub(super) fn both(words: &Words, length: Length) -> String {
     if length.abs() >= SMALL {
         return words.both(length);
     }
-    let other = match words.units() {
-        Units::Inches => Units::Millimetres,
-        Units::Millimetres => Units::Inches,
-    };
-    let other = Words::new(words.language(), other);
-    format!("{} ({})", words.fine(length), other.fine(length))
+    words.fine_both(length)
 }
 
 /// A slider for lengths of these millimetres, on the marks of a rule and around the present one.
