@@ -49,7 +49,7 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
   assert.match(download.suggestedFilename(), /\.zip$/);
   const bytes = await readFile(await download.path());
   assert.equal(bytes.subarray(0, 2).toString(), "PK");
-  for (const file of ["handout.pdf", "bench-card.pdf", "templates.pdf", "cuts.csv"]) {
+  for (const file of ["handout.pdf", "teacher.pdf", "maker.pdf", "bench-card.pdf", "templates.pdf", "cuts.csv"]) {
     assert.ok(bytes.includes(file), `the packet lacks ${file}`);
     assert.equal(await dialog.getByRole("link", { name: file, exact: true }).count(), 1);
   }
@@ -65,6 +65,10 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
   // The page's own style holds: without it the list of sections is a list of numbered lines.
   const style = await handout.evaluate(() => getComputedStyle(document.querySelector("nav ol") ?? document.body).display);
   assert.equal(style, "flex");
+  // On a phone a wide table becomes a list that names each value, and nothing lies off the screen.
+  await handout.setViewportSize({ width: 390, height: 800 });
+  await handout.locator("table.wide .head").first().waitFor();
+  await handout.waitForFunction(() => document.documentElement.scrollWidth <= 390);
   assert.match(await handout.title(), /Slipway basket/);
   assert.deepEqual(page.troubles, []);
 });

@@ -81,7 +81,7 @@ fn an_ear_is_as_long_as_its_parts() {
     };
     let (woven_in, choices) = of(None);
     close(woven_in.length.to_mm(), 25.4 + 10.0 + 15.875 + 3.175, 1e-9);
-    close(woven_in.thickness.to_inches(), 0.375, 1e-12);
+    close(woven_in.thickness.to_inches(), 0.25, 1e-12);
     close(woven_in.tail_width.to_mm(), 6.0, 1e-12);
     let keys: Vec<_> = choices.iter().map(|choice| choice.key).collect();
     let open = ["ears.way", "ears.placing", "ears.width", "ears.thickness", "ears.hole", "ears.tail"];
@@ -104,7 +104,7 @@ fn woven_in_ears_stand_on_the_last_row_below_their_tails() {
     close(woven_in.mould_left.to_mm(), 25.0, 1e-9);
 }
 
-/// Wood 3/8 in thick over staves of 1.5 mm: each shoulder is half of what is taken off. Brass has none.
+/// Wood 1/4 in thick over staves of 1.5 mm: each shoulder is half of what is taken off. Brass has none.
 #[test]
 fn wood_is_shouldered_for_the_hoops_and_shaved_to_a_stave() {
     let of = |material, way| {
@@ -114,7 +114,7 @@ fn wood_is_shouldered_for_the_hoops_and_shaved_to_a_stave() {
     let stave = Length::mm(1.5);
     let wood = of(EarMaterial::Wood, EarWay::WovenIn);
     close(wood.blade(stave).to_mm(), 1.5, 1e-12);
-    close(wood.shoulder(stave).to_mm(), (9.525 - 1.5) / 2.0, 1e-12);
+    close(wood.shoulder(stave).to_mm(), (6.35 - 1.5) / 2.0, 1e-12);
     close(wood.tip(stave).to_inches(), 1.0 / 32.0, 1e-12);
     assert_eq!(wood.wood.map(|wood| wood.name).as_deref(), Some("cherry"), "as the base");
     let brass = of(EarMaterial::Brass, EarWay::AsStave);

@@ -60,13 +60,13 @@ fn a_base_is_sealed_before_it_goes_on_the_mould() {
 #[test]
 fn a_plug_is_cut_flush_inside_and_out_and_the_lashing_is_not_sanded() {
     let draft = of(&[]);
-    let plug = step(&draft, StepKind::OffMould);
-    assert!(says(&draft, StepKind::OffMould, "step-off-text-plug"));
-    assert!(says(&draft, StepKind::OffMould, "step-off-text-sand-handle"));
+    let plug = step(&draft, StepKind::Plug);
+    assert!(says(&draft, StepKind::Plug, "step-plug-text-plug"));
+    assert!(says(&draft, StepKind::Plug, "step-plug-text-sand-handle"));
     assert!(plug.tools.contains(&"tool-saw") && plug.cautions.contains(&"caution-glue"));
     assert!(step(&draft, StepKind::Lashing).number < plug.number);
     let bare = of(&[("handle.kind", "\"none\"")]);
-    assert!(says(&bare, StepKind::OffMould, "step-off-text-sand"));
+    assert!(says(&bare, StepKind::Plug, "step-plug-text-sand"));
 }
 
 /// Rings stand where the pattern wants them, and nowhere else: half way from plug to groove, two together,
@@ -124,10 +124,10 @@ fn a_mould_in_pieces_comes_out_core_first() {
     assert_eq!(mould.core(), Some(wanted));
     let told: Vec<&str> = draft.steps.iter().flat_map(|step| step.text.iter().map(|text| text.id)).collect();
     let place = |id: &str| told.iter().position(|text| *text == id);
-    assert!(place("step-base-text-pieces") < place("step-lift-text-pieces"));
-    assert!(place("step-lift-text-pieces").is_some() && place("step-lift-text").is_none());
+    assert!(place("step-base-text-pieces") < place("step-off-text-pieces"));
+    assert!(place("step-off-text-pieces").is_some() && place("step-off-text-screw").is_none());
     assert!(step(&draft, StepKind::Base).tools.contains(&"tool-band"));
     let one = of(&[]);
     assert_eq!(one.basket.body.form.mould().core(), None);
-    assert!(one.steps.iter().any(|step| step.text.iter().any(|text| text.id == "step-lift-text")));
+    assert!(one.steps.iter().any(|step| step.text.iter().any(|text| text.id == "step-off-text-screw")));
 }

@@ -52,7 +52,7 @@ fn a_handle_is_bought_bent() {
     let draft = of(&[]);
     assert!(!kinds(&draft).contains(&StepKind::Bend));
     assert!(place(&draft, StepKind::Lashing) < place(&draft, StepKind::Handle));
-    assert!(place(&draft, StepKind::Handle) < place(&draft, StepKind::OffMould));
+    assert!(place(&draft, StepKind::Handle) < place(&draft, StepKind::Plug));
     assert!(!cautions(&draft).contains(&"caution-steam"));
     let handle = cut(&draft, Piece::Handle);
     assert_eq!((&handle.stock, handle.length), (&CutStock::BoughtBow, None));
@@ -172,7 +172,7 @@ fn a_fixed_handle_goes_into_the_rim_before_the_hoops() {
     let draft = of(&[FIXED]);
     assert!(draft.basket.ears.is_none() && draft.basket.rivets().is_none());
     let handle = place(&draft, StepKind::Handle);
-    assert!(place(&draft, StepKind::Rest) < handle && handle < place(&draft, StepKind::Rim));
+    assert!(place(&draft, StepKind::OffMould) < handle && handle < place(&draft, StepKind::Rim));
     assert!(!kinds(&draft).contains(&StepKind::Ears));
     assert!(draft.steps.iter().all(|step| step.stage != Stage::Handled));
     for absent in [Piece::Rivets, Piece::Washers, Piece::Ears] {

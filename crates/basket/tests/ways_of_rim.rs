@@ -50,12 +50,12 @@ fn has(list: &[&str], item: &str) -> bool {
 fn woven_in_ears_and_rings_are_usual() {
     let draft = draft("", "");
     let order = [
-        Cut, Base, Staves, FirstRows, Half, ToEars, Ears, Rest, Dry, Rings, OffMould, Rim, Pins, Lashing,
-        Handle, Plug, Finish,
+        Cut, Seal, Base, Staves, FirstRows, Half, ToEars, Ears, Rest, Dry, Rings, OffMould, Rim, Pins,
+        Lashing, Handle, Plug, Finish,
     ];
     assert_eq!(kinds(&draft), order);
     let numbers: Vec<u32> = draft.steps.iter().map(|step| step.number).collect();
-    assert_eq!(numbers, (1..=17).collect::<Vec<_>>());
+    assert_eq!(numbers, (1..=18).collect::<Vec<_>>());
     let stages = draft.basket.stages();
     let place = |stage| stages.iter().position(|other| *other == stage).expect("it passes the stage");
     assert!(place(Stage::HalfWoven) < place(Stage::EarsSet));
@@ -104,8 +104,8 @@ fn the_error_of_an_odd_count_is_said_by_staves() {
 fn ears_pushed_down_come_when_the_basket_is_off_its_mould() {
     let draft = draft("way = \"pushed-down\"", "");
     let order = [
-        Cut, Base, Staves, FirstRows, Half, Rest, Dry, Rings, OffMould, Ears, Rim, Pins, Lashing, Handle,
-        Plug, Finish,
+        Cut, Seal, Base, Staves, FirstRows, Half, Rest, Dry, Rings, OffMould, Ears, Rim, Pins, Lashing,
+        Handle, Plug, Finish,
     ];
     assert_eq!(kinds(&draft), order);
     let ears = step(&draft, Ears);
@@ -126,8 +126,8 @@ fn ears_pushed_down_come_when_the_basket_is_off_its_mould() {
 fn ears_as_staves_come_before_the_staves() {
     let wood = draft("way = \"as-stave\"\nmaterial = \"wood\"\nwood = \"white ash\"", "");
     let order = [
-        Cut, Base, Ears, Staves, FirstRows, Half, Rest, Dry, Rings, OffMould, Rim, Pins, Lashing, Handle,
-        Plug, Finish,
+        Cut, Seal, Base, Ears, Staves, FirstRows, Half, Rest, Dry, Rings, OffMould, Rim, Pins, Lashing,
+        Handle, Plug, Finish,
     ];
     assert_eq!(kinds(&wood), order);
     assert_eq!(cut(&wood, Piece::Uprights).count, 77);

@@ -156,7 +156,7 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
         known.extend(basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.stave)));
         known.extend([basket.body.rim().outer.scarf.from_stave, basket.body.rim().outer.scarf.to_stave]);
         known.extend([basket.body.uprights().count, basket.body.pins().count(), basket.body.lashing().wraps]);
-        known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::Woven].map(rows));
+        known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::EarsSet, Stage::Woven].map(rows));
         known.push(of_kind(&clamped, Piece::Clamps));
         let drawings = stage_drawings(&basket, &words);
         for (plate, drawing) in &drawings {

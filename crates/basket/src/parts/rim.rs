@@ -15,7 +15,7 @@ use crate::message::Message;
 use crate::parts::seat::Seat;
 use crate::pattern::{HoopWay, RimPattern, Word};
 use crate::stock::{Kind, Material};
-use crate::uprights::Uprights;
+use crate::uprights::{Uprights, short_way};
 
 /// Usual stock of the hoops (common practice).
 const USUAL_STOCK: &str = "half round reed 3/8 in";
@@ -194,11 +194,6 @@ pub fn outer_strain(stock: &Material, flat_radius: Length) -> f64 {
 pub fn inner_strain(stock: &Material, flat_radius: Length) -> f64 {
     let centroid = stock.centroid();
     centroid / (flat_radius - centroid).max(LEAST)
-}
-
-/// The short way from one place on the rim to another in turns, positive toward higher numbers.
-pub(crate) fn short_way(from: f64, to: f64) -> f64 {
-    (to - from) - (to - from).round()
 }
 
 fn choose_stock(making: &mut Making<'_>) -> Material {

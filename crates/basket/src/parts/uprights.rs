@@ -102,3 +102,8 @@ impl Uprights {
         self.girth(form, along) / f64::from(self.count.max(1))
     }
 }
+
+/// The short way from one place in the round to another in turns, positive toward higher numbers.
+pub(crate) fn short_way(from: f64, to: f64) -> f64 {
+    (to - from) - (to - from).round()
+}

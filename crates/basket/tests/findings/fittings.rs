@@ -220,8 +220,10 @@ fn knob_fouls_rim() {
     let knob = ("handle.kind", "\"knob\"");
     let wide = |width: &'static str| ("handle.width", width);
     both_sides("knob-fouls-rim", Stop, &[knob, wide("\"1 1/2 in\"")], &[knob, wide("\"3/4 in\"")]);
-    let hole = ("ears.hole", "\"10.5 mm\"");
-    both_sides("knob-fouls-rim", Care, &[knob, hole], &[knob]);
+    // With 0.4 mm of room left of what the usual hole gives, half of what is wanted is there.
+    let room = basket(&pattern(&[knob])).basket.handle.expect("knobs").knobs().expect("knobs").rim_room;
+    let hole = format!("\"{:.2} mm\"", 15.875 - room.to_mm() + 0.4);
+    both_sides("knob-fouls-rim", Care, &[knob, ("ears.hole", &hole)], &[knob]);
 }
 
 #[test]

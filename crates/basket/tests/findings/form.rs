@@ -18,7 +18,7 @@ fn mould_undercut() {
     both_sides("mould-undercut", Care, &[("mould.girths", &care), full], &[("mould.girths", &within), full]);
 }
 
-/// A mould in pieces comes out of a basket that one in a piece would hold; that is the first remedy.
+/// A mould in pieces comes out of a basket that one in a piece would hold.
 #[test]
 fn an_undercut_is_no_stop_on_a_mould_in_pieces() {
     let girths = r#"[["0", "15 1/2"], ["1", "19 3/4"], ["2", "22 1/4"], ["3", "24"], ["3 1/2", "22 1/2"]]"#;
@@ -26,10 +26,8 @@ fn an_undercut_is_no_stop_on_a_mould_in_pieces() {
     let bulge = [("mould.girths", girths), full];
     let several = [bulge[0], full, ("mould.pieces", "\"several\"")];
     let finding = both_sides("mould-undercut", Stop, &bulge, &several);
-    assert_eq!(
-        (finding.remedies[0].key.as_str(), finding.remedies[0].value.as_str()),
-        ("mould.pieces", "\"several\"")
-    );
+    let offered = finding.remedies.iter().map(|remedy| (remedy.key.as_str(), remedy.value.as_str()));
+    assert!(offered.into_iter().any(|remedy| remedy == ("mould.pieces", "\"several\"")));
 }
 
 /// A cone 4 in high, base 8 in across: with a rim of 1/4 in 67 staves have no room, with one of 5 in they
@@ -77,7 +75,7 @@ fn drawn_mould_is_mended_at_its_rim() {
     let (narrow, wide) = (drawn("5 1/2 in"), drawn("6 in"));
     let base = ("base.diameter", "\"5 7/8 in\"");
     let finding = both_sides("mould-undercut", Stop, &[("mould", &narrow), base], &[("mould", &wide), base]);
-    assert_eq!(finding.remedies[0].key, "mould.rim");
+    assert!(finding.remedies.iter().any(|remedy| remedy.key == "mould.rim"), "{finding:?}");
 }
 
 /// The mould's foot is 4.934 in across: 1/32 in more on the radius is 4.996 in.

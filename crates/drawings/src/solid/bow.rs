@@ -4,8 +4,8 @@ use basket::fittings;
 use glam::Vec2;
 
 use super::detail::Detail;
-use super::handle::Stand;
 use super::shape::Shape;
+use super::stand::Stand;
 
 /// A bow on its feet.
 pub(super) struct Bow<'a> {

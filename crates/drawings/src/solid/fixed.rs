@@ -7,11 +7,11 @@ use basket::fittings::{Bail, Ear, FixedHandle};
 use super::colour;
 use super::detail::Detail;
 use super::ear::{ACROSS, flat_ring};
-use super::handle::Stand;
 use super::maker::Maker;
 use super::mesh::{Ends, direction};
 use super::part::Part;
 use super::shape::Shape;
+use super::stand::Stand;
 
 /// Height above the rim at which an end has its full thickness, in mm, where the bow is high enough.
 const SHOULDER: f32 = 3.0;

@@ -5,15 +5,13 @@
 use basket::Piece;
 use basket::fittings::{Handle, Knobs, Rivets, SwingHandle};
 use basket::pattern::HandleJoint;
-use glam::Vec3;
 
 use super::bow::{Bow, Strap, end};
 use super::colour::{self, Substance};
-use super::detail::Detail;
 use super::maker::Maker;
-use super::mesh::{Ends, Mesh, round, toward};
+use super::mesh::Ends;
 use super::part::Part;
-use super::shape::Shape;
+use super::stand::Stand;
 
 /// Thickness of the washer between an ear and what it holds, in mm, as the handle's span reckons it.
 const WASHER: f32 = 0.8;
@@ -26,90 +24,6 @@ const CLOSES: [f32; 2] = [6.0, 12.0];
 /// A turned knob: how far out, as a share of its length, and how wide there, as a share of its radius.
 const KNOB: [[f32; 2]; 6] = [[0.0, 0.62], [0.22, 0.55], [0.5, 0.86], [0.7, 1.0], [0.9, 0.9], [1.0, 0.66]];
 
-/// The plane in which a handle stands: the middle between both pivots, the direction to the first.
-pub(super) struct Stand {
-    detail: Detail,
-    middle: Vec3,
-    along: Vec3,
-    /// Half the distance between the middles of what it stands on.
-    pub(super) half: f32,
-}
-
-impl Stand {
-    /// The plane through two places round the rim, so high.
-    pub(super) fn at(maker: &Maker<'_>, turns: [f64; 2], height: f32) -> Self {
-        let radius = maker.ear_radius();
-        let [first, second] = turns.map(|turn| {
-            let [cos, sin] = toward(turn as f32);
-            Vec3::new(radius * cos, radius * sin, height)
-        });
-        Self {
-            detail: maker.detail,
-            middle: (first + second) / 2.0,
-            along: (first - second).normalize_or(Vec3::X),
-            half: first.distance(second) / 2.0,
-        }
-    }
-
-    /// The place so far from the middle toward the first foot, aside, and above the feet.
-    pub(super) fn point(&self, along: f32, aside: f32, up: f32) -> [f32; 3] {
-        (self.middle + self.along * along + Vec3::Z.cross(self.along) * aside + Vec3::Z * up).to_array()
-    }
-
-    /// A profile of radii and distances from the ear's middle outward, turned round a pivot's axis.
-    fn turned(&self, side: f32, profile: &[[f32; 2]], ends: Ends) -> Shape {
-        let sides = round(if self.detail == Detail::Full { 20 } else { 10 });
-        let ring = |[radius, out]: [f32; 2]| {
-            let sides = &sides;
-            sides.iter().map(move |[cos, sin]| {
-                self.point(side * (self.half + out), side * radius * cos, radius * sin)
-            })
-        };
-        let positions: Vec<[f32; 3]> = profile.iter().flat_map(|at| ring(*at)).collect();
-        let per = sides.len();
-        let circle = |index: usize| -> Vec<[f32; 3]> {
-            positions.iter().skip(index * per).take(per).chain(positions.get(index * per)).copied().collect()
-        };
-        let edges = vec![circle(0), circle(1)];
-        Shape { mesh: Mesh::swept(positions, per, ends), edges }
-    }
-
-    /// A rivet through what reaches so far in and out of the ear's middle, with a burr outside, and with
-    /// a washer between ear and handle where there is one.
-    fn pivot(&self, number: u32, side: f32, hold: &Hold<'_>) -> Vec<Part> {
-        let rivets = hold.rivets;
-        let shank = rivets.stock.width.to_mm() as f32 / 2.0;
-        let [inside, face] = hold.faces;
-        let outside = face + hold.burr;
-        let [head, height] = HEAD.map(|times| times * 2.0 * shank);
-        let rivet = [
-            [head * 0.4, inside - height],
-            [head * 0.85, inside - height * 0.6],
-            [head, inside],
-            [shank, inside],
-            [shank, outside],
-            [head, outside],
-            [head * 0.85, outside + height * 0.6],
-            [head * 0.4, outside + height],
-        ];
-        let washer = |from: f32, thick: f32| {
-            let reach = washer_radius(rivets);
-            [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
-        };
-        let metal = colour::stock(&rivets.stock);
-        let between = hold.washer.map(|from| (colour::WASHER, washer(from, WASHER)));
-        let burr = (Substance { name: "burr", ..metal }, washer(face, hold.burr));
-        let rivet = Part::new(Piece::Rivet(number), metal, self.turned(side, &rivet, Ends::Capped));
-        let each = rivets.washers / rivets.count.max(1);
-        let first = (number - 1) * each + 1;
-        let washers = between.into_iter().chain([burr]).zip(first..);
-        let washers = washers.map(|((substance, profile), number)| {
-            Part::new(Piece::Washer(number), substance, self.turned(side, &profile, Ends::Joined))
-        });
-        std::iter::once(rivet).chain(washers).collect()
-    }
-}
-
 /// What a rivet holds, by distances from the ear's middle outward, in mm.
 struct Hold<'a> {
     rivets: &'a Rivets,
@@ -119,6 +33,41 @@ struct Hold<'a> {
     burr: f32,
     /// Where the washer between ear and handle lies, if there is one.
     washer: Option<f32>,
+}
+
+/// A rivet through what reaches so far in and out of the ear's middle, with a burr outside, and with
+/// a washer between ear and handle where there is one.
+fn pivot(stand: &Stand, number: u32, side: f32, hold: &Hold<'_>) -> Vec<Part> {
+    let rivets = hold.rivets;
+    let shank = rivets.stock.width.to_mm() as f32 / 2.0;
+    let [inside, face] = hold.faces;
+    let outside = face + hold.burr;
+    let [head, height] = HEAD.map(|times| times * 2.0 * shank);
+    let rivet = [
+        [head * 0.4, inside - height],
+        [head * 0.85, inside - height * 0.6],
+        [head, inside],
+        [shank, inside],
+        [shank, outside],
+        [head, outside],
+        [head * 0.85, outside + height * 0.6],
+        [head * 0.4, outside + height],
+    ];
+    let washer = |from: f32, thick: f32| {
+        let reach = washer_radius(rivets);
+        [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
+    };
+    let metal = colour::stock(&rivets.stock);
+    let between = hold.washer.map(|from| (colour::WASHER, washer(from, WASHER)));
+    let burr = (Substance { name: "burr", ..metal }, washer(face, hold.burr));
+    let rivet = Part::new(Piece::Rivet(number), metal, stand.turned(side, &rivet, Ends::Capped));
+    let each = rivets.washers / rivets.count.max(1);
+    let first = (number - 1) * each + 1;
+    let washers = between.into_iter().chain([burr]).zip(first..);
+    let washers = washers.map(|((substance, profile), number)| {
+        Part::new(Piece::Washer(number), substance, stand.turned(side, &profile, Ends::Joined))
+    });
+    std::iter::once(rivet).chain(washers).collect()
 }
 
 impl Maker<'_> {
@@ -177,7 +126,7 @@ impl Maker<'_> {
         };
         let bail = Part::new(Piece::Handle, colour::BAIL, shape);
         let pivots =
-            [(1, 1.0), (2, -1.0)].into_iter().flat_map(|(number, side)| stand.pivot(number, side, &hold));
+            [(1, 1.0), (2, -1.0)].into_iter().flat_map(|(number, side)| pivot(&stand, number, side, &hold));
         std::iter::once(bail).chain(pivots).collect()
     }
 
@@ -196,7 +145,7 @@ impl Maker<'_> {
             .flat_map(|(number, side)| {
                 let shape = stand.turned(side, &profile, Ends::Capped);
                 let knob = Part::new(Piece::Knob(number), colour::KNOB, shape);
-                std::iter::once(knob).chain(stand.pivot(number, side, &hold))
+                std::iter::once(knob).chain(pivot(&stand, number, side, &hold))
             })
             .collect()
     }

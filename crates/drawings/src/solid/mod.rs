@@ -32,6 +32,7 @@ mod row;
 mod section;
 mod shape;
 mod stage;
+mod stand;
 mod stave;
 mod surface;
 
@@ -61,5 +62,5 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     for group in stage::groups(basket, stage) {
         solid.extend(maker.make(group, basket.rows_at(stage)));
     }
-    solid.mirrored()
+    solid.woven(basket)
 }

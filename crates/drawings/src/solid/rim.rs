@@ -15,7 +15,7 @@ use super::shape::Shape;
 /// Share of the lap at which the thin end of a scarf is cut off.
 const BLUNT: f32 = 0.02;
 /// Room between the mould and rings that lie beside it, in mm.
-const BESIDE: f32 = 20.0;
+const BESIDE: f32 = 8.0;
 /// Room at each end of a piece of filler, in mm, for an ear is flat and the filler curved.
 const ROOM: f32 = 0.12;
 

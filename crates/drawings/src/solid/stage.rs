@@ -84,7 +84,8 @@ impl PartGroup {
             Self::StavesSet => from(Stage::StavesSet) && !from(Stage::EarsSet),
             Self::StavesShaved => from(Stage::StavesSet) && between(Stage::EarsSet, Stage::Pinned),
             Self::StavesTrimmed | Self::Pins => from(Stage::Pinned),
-            Self::Band => between(Stage::StavesSet, Stage::Woven),
+            // Ears are laid on under the band, which is put back on over them.
+            Self::Band => between(Stage::StavesSet, Stage::Woven) && stage != Stage::EarsSet,
             // A woven basket dries banded.
             Self::BandOnRows => stage == Stage::Woven,
             Self::Rows => from(Stage::FirstRows),

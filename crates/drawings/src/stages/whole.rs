@@ -33,7 +33,7 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
     let on_mould = View::from(24.0, 9.0);
     let ears_from = match basket.ears.as_ref().map(|ears| ears.way) {
         Some(EarWay::AsStave) => foot_up,
-        Some(EarWay::WovenIn) => on_mould,
+        Some(EarWay::WovenIn) => View::from(66.0, 14.0),
         _ => upright,
     };
     match plate {
@@ -43,7 +43,7 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
         Plate::HalfWoven => (Stage::HalfWoven, on_mould, look::whole),
         Plate::Woven => (Stage::Woven, on_mould, look::whole),
         Plate::EarsSet => (Stage::EarsSet, ears_from, look::ears),
-        Plate::RingsMade => (Stage::RingsMade, on_mould, look::hoops),
+        Plate::RingsMade => (Stage::RingsMade, upright, look::hoops),
         Plate::HandleSet => (Stage::EarsSet, upright, look::handle),
         Plate::HoopsScarfed => (Stage::RimClamped, upright, look::hoops),
         Plate::RimClamped => (Stage::RimClamped, upright, look::clamps),

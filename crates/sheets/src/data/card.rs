@@ -4,7 +4,7 @@ use basket::fittings::{Handle, Pins};
 use basket::limits::TABLE_ROWS;
 use basket::pattern::HandleMade;
 use basket::rim::Scarf;
-use basket::weave::{Band, Weave};
+use basket::weave::Band;
 use basket::{Basket, Length};
 use serde::Serialize;
 
@@ -15,6 +15,8 @@ use crate::scribe::{Scribe, name};
 pub(crate) struct Card {
     lines: Vec<CardLine>,
     bands: Vec<CardBand>,
+    /// What the rows in heavy boxes are for.
+    marks: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -39,12 +41,15 @@ struct CardRow {
     number: u32,
     /// Whether a colour changes in it.
     joined: bool,
+    /// Whether ears or rim stand on it.
+    heavy: bool,
 }
 
 pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
     Card {
         lines: lines(basket, scribe),
-        bands: basket.body.weave.bands().iter().map(|band| tally(band, &basket.body.weave, scribe)).collect(),
+        bands: basket.body.weave.bands().iter().map(|band| tally(band, basket, scribe)).collect(),
+        marks: marks(basket, scribe),
     }
 }
 
@@ -123,7 +128,21 @@ fn scarf(scarf: Scarf, scribe: &Scribe<'_>) -> String {
     scribe.text("card-scarf", &[("from", scarf.from_stave.into()), ("to", scarf.to_stave.into())])
 }
 
-fn tally(band: &Band, weave: &Weave, scribe: &Scribe<'_>) -> CardBand {
+/// The row on which ears stand that are woven in.
+fn ear_row(basket: &Basket) -> Option<u32> {
+    basket.ears.as_ref().and_then(|ears| ears.woven_in.as_ref()).map(|woven_in| woven_in.on_row)
+}
+
+fn marks(basket: &Basket, scribe: &Scribe<'_>) -> Vec<String> {
+    let said = |id: &str, row: u32| scribe.text(id, &[("row", row.into())]);
+    let ears = ear_row(basket).map(|row| said("card-ears-row", row));
+    let last = basket.body.weave.rows;
+    ears.into_iter().chain((last > 0).then(|| said("card-rim-row", last))).collect()
+}
+
+fn tally(band: &Band, basket: &Basket, scribe: &Scribe<'_>) -> CardBand {
+    let weave = &basket.body.weave;
+    let heavy = |row: u32| row == weave.rows || Some(row) == ear_row(basket);
     let kind = weave.course_of(band.first).map(|course| scribe.words.say(&course.weave.name()));
     let note = [
         ("rows", name(rows_of(band))),
@@ -140,7 +159,10 @@ fn tally(band: &Band, weave: &Weave, scribe: &Scribe<'_>) -> CardBand {
     CardBand {
         name: weavers(band, scribe),
         note: scribe.text("card-band", &note),
-        rows: rows.filter(|_| ticked).map(|number| CardRow { number, joined: joined(number) }).collect(),
+        rows: rows
+            .filter(|_| ticked)
+            .map(|number| CardRow { number, joined: joined(number), heavy: heavy(number) })
+            .collect(),
     }
 }
 

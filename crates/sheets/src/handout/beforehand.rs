@@ -1,13 +1,13 @@
 //! What can be done before a class, and what is needed for each who comes.
 
 use basket::pattern::StepKind;
-use basket::teaching::LEARNER;
 
 use super::table::{Column, Table, Width};
 use super::{Block, Source};
 
 /// Steps that may be done for a class beforehand.
-const BEFOREHAND: [StepKind; 3] = [StepKind::Cut, StepKind::Base, StepKind::Rings];
+const BEFOREHAND: [StepKind; 5] =
+    [StepKind::Cut, StepKind::Bend, StepKind::Seal, StepKind::Base, StepKind::Rings];
 
 impl<'a> Source<'a> {
     pub(super) fn beforehand(&self) -> Vec<Block<'a>> {
@@ -19,7 +19,7 @@ impl<'a> Source<'a> {
         let steps = self.draft.steps.iter().filter(|step| BEFOREHAND.contains(&step.kind));
         let rows = steps.map(|step| {
             let title = format!("{}. {}", step.number, scribe.words.name(step.kind));
-            vec![title.into(), scribe.minutes(step.work_minutes * LEARNER).into()]
+            vec![title.into(), scribe.minutes(step.learner_minutes).into()]
         });
         vec![
             self.note("beforehand-note"),

@@ -1,8 +1,6 @@
 //! The making at a glance, for one who plans a class: times, what soaks before and what dries after.
 
-use basket::message::Value;
 use basket::steps::Step;
-use basket::teaching::LEARNER;
 
 use super::table::{Cell, Column, Table, Width};
 use super::{Block, Source};
@@ -23,22 +21,22 @@ impl<'a> Source<'a> {
                 Cell::from(format!("{}. {}", step.number, scribe.words.name(step.kind))),
                 time(step.soak_minutes.unwrap_or(0.0)).into(),
                 time(step.work_minutes).into(),
-                time(step.work_minutes * LEARNER).into(),
+                time(step.learner_minutes).into(),
                 time(step.wait_minutes).into(),
             ]
         };
         let steps = &self.draft.steps;
         let work: f64 = steps.iter().map(|step| step.work_minutes).sum();
+        let learner: f64 = steps.iter().map(|step| step.learner_minutes).sum();
         let wait: f64 = steps.iter().map(|step| step.wait_minutes).sum();
         let sum = vec![
             Cell::strong(scribe.label("in-all")),
             String::new().into(),
             Cell::strong(time(work)),
-            Cell::strong(time(work * LEARNER)),
+            Cell::strong(time(learner)),
             Cell::strong(time(wait)),
         ];
         let table = Table::new(columns, steps.iter().map(row).chain([sum])).wide();
-        let note = scribe.text("glance-note", &[("times", Value::Number(LEARNER, 1))]);
-        vec![Block::Text { text: note }, Block::Table { table }]
+        vec![self.note("glance-note"), Block::Table { table }]
     }
 }

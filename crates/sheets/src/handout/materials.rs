@@ -12,11 +12,11 @@ impl<'a> Source<'a> {
     pub(super) fn materials(&self) -> Vec<Block<'a>> {
         let scribe = self.scribe;
         let columns = vec![
-            Column::left(scribe.label("piece"), Width::Share(1.1)),
-            Column::left(scribe.label("material"), Width::Share(1.0)),
+            Column::left(scribe.label("piece"), Width::Share(1.15)),
+            Column::left(scribe.label("material"), Width::Share(0.9)),
             Column::right(scribe.label("number"), Width::Mm(17.0)),
             Column::right(scribe.label("length-each"), Width::Mm(21.0)),
-            Column::left(scribe.label("shape"), Width::Share(1.5)),
+            Column::left(scribe.label("shape"), Width::Share(1.9)),
         ];
         let cuts = self.written.cuts.iter().zip(&self.draft.cuts);
         let table = Table::new(columns, cuts.map(|(told, cut)| row(told, cut, scribe))).wide();

@@ -35,6 +35,28 @@ impl<'a> Source<'a> {
         self.part(kind, blocks)
     }
 
+    /// What is woven band by band, in what, and from where.
+    pub(super) fn bands(&self) -> Block<'a> {
+        let scribe = self.scribe;
+        let columns = vec![
+            Column::left(scribe.label("rows"), Width::Mm(26.0)),
+            Column::left(scribe.label("weave"), Width::Share(1.0)),
+            Column::left(scribe.label("weaver"), Width::Share(1.4)),
+            Column::left(scribe.label("begin"), Width::Mm(34.0)),
+        ];
+        let weave = &self.draft.basket.body.weave;
+        let row = |band: &Band| {
+            let course = weave.course_of(band.first);
+            vec![
+                Cell::strong(rows_of(band)),
+                course.map_or_else(Cell::blank, |course| scribe.words.say(&course.weave.name()).into()),
+                weavers(band, scribe).into(),
+                begins(band).into(),
+            ]
+        };
+        Block::Table { table: Table::new(columns, weave.bands().iter().take(TABLE_ROWS).map(row)) }
+    }
+
     /// What is woven band by band, for each course with what it takes.
     fn courses(&self) -> Table {
         let scribe = self.scribe;

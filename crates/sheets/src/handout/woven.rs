@@ -1,4 +1,4 @@
-//! Charts of the weaving, where there is more to see than a plain weave.
+//! What is woven where, with charts: where there is more to see than a plain weave.
 
 use basket::pattern::WeaveKind;
 use basket::{Basket, Colour};
@@ -6,13 +6,14 @@ use basket::{Basket, Colour};
 use super::{Block, CHARTS, Source};
 
 impl<'a> Source<'a> {
-    /// The weaving as it is seen while it is made.
+    /// What is woven where, and how it is seen while it is made.
     pub(super) fn woven(&self) -> Vec<Block<'a>> {
         if is_plain(&self.draft.basket) {
             return Vec::new();
         }
-        let mut blocks = self.drawn(&CHARTS[..1]);
+        let mut blocks = vec![self.bands()];
         blocks.extend(self.moves());
+        blocks.extend(self.drawn(&CHARTS[..1]));
         blocks
     }
 

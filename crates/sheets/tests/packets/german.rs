@@ -14,7 +14,8 @@ const ENGLISH: &[&str] =
 pub(crate) fn assert_no_english(name: &str, pdf: &[u8], draft: &Draft) {
     let said = poppler("pdftotext", &["-", "-"], pdf);
     let notes = draft.basket.notes.iter().filter_map(|note| note.text.as_deref());
-    let own = notes.chain([draft.basket.title.as_str()]);
+    let keys = draft.basket.choices.iter().map(|choice| choice.key);
+    let own = notes.chain([draft.basket.title.as_str()]).chain(keys);
     let said = own.fold(said.replace("other-stave", ""), |said, own| said.replace(own, ""));
     let said: String = said.split('"').step_by(2).collect();
     let found: Vec<_> =

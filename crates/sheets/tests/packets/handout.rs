@@ -190,7 +190,7 @@ fn wanted_by_teachers(draft: &Draft, words: &Words) -> Vec<String> {
 fn wanted_by_makers(draft: &Draft, words: &Words) -> Vec<String> {
     let mut wanted = vec![draft.basket.title.clone()];
     for course in &draft.basket.body.weave.courses {
-        for join in &course.joins {
+        for join in course.joins.iter().filter(|join| join.recolour) {
             wanted.push(format!("{} {} {}", join.row, join.cut_over, join.start_behind));
         }
     }

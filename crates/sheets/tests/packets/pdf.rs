@@ -78,6 +78,6 @@ pub(crate) fn assert_demonstration(pdf: &[u8]) {
 pub(crate) fn assert_notes(pdf: &[u8]) {
     let said = told(pdf);
     let (_, after) = said.split_once("Lay the filler and lash the rim").expect("the step");
-    let step = after.split_once("Bend and rivet the handle").expect("the next step").0;
+    let step = after.split_once("Set the handle").expect("the next step").0;
     assert!(step.contains("Shiny side out.") && step.contains("The first wrap"), "{step}");
 }

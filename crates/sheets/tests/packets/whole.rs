@@ -1,7 +1,7 @@
 //! Whole packets: each is made once and asked everything.
 
 use basket::pattern::Units;
-use sheets::{Options, PAGES, Paper, Photos, SHEETS};
+use sheets::{Options, PAGES, Paper, Photos, SHEETS, sheet};
 use words::{Language, Words};
 
 use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, on, packet_of, poppler, text, words};
@@ -103,4 +103,21 @@ fn the_makers_own_text_and_photographs_stand_in_their_step_and_are_never_markup(
     html::assert_escaped(text(&packet, "handout.html"));
     html::assert_notes(text(&packet, "handout.html"));
     pdf::assert_notes(file(&packet, "handout.pdf"));
+}
+
+#[test]
+fn a_pattern_for_sale_has_a_title_page_and_its_rights_on_every_page() {
+    let sale = "\n[sale]\nedition = \"Third edition\"\nrights = \"Not to be copied.\"\n\
+                words = \"\"\"\nThe one for the market.\n\nMine took two evenings.\"\"\"\n";
+    let (draft, words) = (draft(&format!("{FIXED}{sale}")), words(Units::Inches));
+    let pdf = sheet("sale", &draft, &words, &on(Paper::A4)).expect("it can be set");
+    pdf::assert_sound(&pdf, ("595.276 x 841.89 pts", "en"), "Fixed basket – pattern");
+    let said = poppler("pdftotext", &["-raw", "-", "-"], &pdf);
+    let pages: Vec<&str> = said.trim_end_matches('\u{c}').split('\u{c}').collect();
+    for part in ["Fixed basket", "Third edition", "The one for the market.", "Mine took two evenings."] {
+        assert!(pages[0].contains(part), "{part}: {}", pages[0]);
+    }
+    assert!(pages.len() > 5 && !pages[0].contains("Materials"), "{}", pages[0]);
+    assert!(pages.iter().all(|page| page.contains("Not to be copied.")));
+    assert!(said.contains("Materials and cut list") && said.contains("Finish and check"));
 }

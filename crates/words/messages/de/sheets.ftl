@@ -121,7 +121,7 @@ sheet-used-so-far = Flechtfaden bis dahin
 
 # Blatt für Lehrende
 
-sheet-glance-note = Zeiten für einen Korb: geübter Hände, und wer es lernt, braucht etwa { $times }-mal so lange.
+sheet-glance-note = Zeiten für einen Korb: von geübten Händen und von Lernenden.
 sheet-step = Schritt
 sheet-soak-before = Vorher einweichen
 sheet-practised = Geübt
@@ -203,6 +203,8 @@ sheet-card-ears-note = { $placing }
 sheet-card-handle = Henkel
 sheet-card-drill = Bohrer { $drill }
 sheet-card-band = Reihen { $rows } · { $weave } · Anfang { $begin }
+sheet-card-ears-row = Dickes Feld, Reihe { $row }: Darauf stehen die Ohren; die Reihen darüber gehen über sie.
+sheet-card-rim-row = Dickes Feld, Reihe { $row }: die letzte; auf ihr steht der Rand.
 sheet-card-joins = Ansätze: Reihe, abschneiden vor Stake → ansetzen hinter Stake
 sheet-card-more-joins = Weitere Ansätze: siehe Anleitung.
 

@@ -9,6 +9,14 @@ fault-cut-one-edge = Nur eine Kante wurde abgenommen: Die Stake steht schief.
 fault-cut-foot = Der Fuß geht nicht in die Nut oder fällt heraus.
     .cure = Zu dick: die Fläche schleifen und nie zwingen, denn der Rand der Nut platzt ab. Zu dünn: als Ersatz aufheben oder mit einem Span verkeilen.
 
+fault-bend-splinters = Die Außenseite splittert an der Biegung.
+    .cure = Einen neuen machen: ein Splitter läuft weiter. Länger dämpfen, sofort und in einem Zug biegen, die geradeste Faser nach außen.
+fault-bend-springs = Der Henkel federt auf, wenn er von seiner Form kommt.
+    .cure = Er kam zu früh herunter oder wurde zu trocken gebogen. Noch einmal dämpfen, etwas enger biegen als gezeichnet und noch eine Nacht liegen lassen.
+
+fault-seal-groove = Schellack ist in die Nut oder ins Schraubenloch gelaufen.
+    .cure = Auskratzen, wenn er trocken ist: die Füße sitzen darin zu eng, und der Leim des Zapfens hält darauf nicht. Beim nächsten Mal dort weniger auf den Pinsel nehmen.
+
 fault-base-off-centre = Der Boden sitzt nicht mitten auf der Form.
     .cure = Die Schraube lösen, an vier Stellen von Rand zu Rand messen, wieder festziehen. Neben der Mitte wird eine Seite des Korbs steiler.
 fault-base-marks = Die Marken gehen am Ende der Runde nicht auf.
@@ -119,7 +127,7 @@ fault-handle-level = Der Henkel steht schief.
 fault-handle-binds = Der Henkel schwingt nicht, oder er wackelt.
     .cure = Zu fest: beim Schlagen Papier von der Dicke einer Scheibe beilegen. Zu locker: den Rand des Niets ringsum leicht nachschlagen.
 fault-handle-cracks = Das Holz reißt an der Biegung oder am Loch.
-    .cure = Ein Riss geht weiter: einen neuen machen. Länger dämpfen, in einem Zug biegen, bohren, bevor die Enden gerundet werden.
+    .cure = Ein Riss geht weiter: einen neuen nehmen. Langsam mit scharfem Bohrer bohren, bevor die Enden gerundet werden, und den Henkel nicht weiter auffedern, als es leicht geht.
 
 fault-plug-proud = Der Zapfen steht vor, oder Leim fleckt den Boden.
     .cure = Mit flach aufgelegter Säge bündig schneiden, mit der Faser schleifen und den Fleck vor jedem Anstrich abschleifen.

@@ -121,7 +121,7 @@ sheet-used-so-far = Weaver used by then
 
 # Teacher’s sheet
 
-sheet-glance-note = Times for one basket: of practised hands, and of a learner, who takes about { $times } times as long.
+sheet-glance-note = Times for one basket, of practised hands and of a learner.
 sheet-step = Step
 sheet-soak-before = Soak before
 sheet-practised = Practised
@@ -203,6 +203,8 @@ sheet-card-ears-note = { $placing }
 sheet-card-handle = Handle
 sheet-card-drill = drill { $drill }
 sheet-card-band = rows { $rows } · { $weave } · begin { $begin }
+sheet-card-ears-row = Heavy box, row { $row }: the ears lie on it; the rows above go over them.
+sheet-card-rim-row = Heavy box, row { $row }: the last; the rim stands on it.
 sheet-card-joins = Joins: row, cut over stave → start behind stave
 sheet-card-more-joins = More joins: see the handout.
 

@@ -9,6 +9,14 @@ fault-cut-one-edge = Only one edge was shaved: the stave leans.
 fault-cut-foot = The foot does not go into the groove, or drops out of it.
     .cure = Too thick: sand its face, and never force it, for the edge of the groove splits. Too thin: keep it for a spare, or wedge it with a shaving.
 
+fault-bend-splinters = The outer face splinters at the bend.
+    .cure = Make a new one: a splinter runs on. Steam longer, bend at once and in one movement, with the straightest grain outside.
+fault-bend-springs = The handle springs open when it comes off its form.
+    .cure = It came off too soon, or was bent too dry. Steam it again, bend it a little tighter than drawn, and leave it another night.
+
+fault-seal-groove = Shellac ran into the groove or the screw hole.
+    .cure = Scrape it out when it is dry: feet swell against it, and the plug's glue does not hold on it. Next time use less on the brush near both.
+
 fault-base-off-centre = The base stands off the middle of the mould.
     .cure = Loosen the screw, measure from edge to edge at four places, tighten again. Off the middle, one side of the basket comes out steeper.
 fault-base-marks = The marks do not come out even where the round closes.
@@ -119,7 +127,7 @@ fault-handle-level = The handle stands askew.
 fault-handle-binds = The handle does not swing, or it wobbles.
     .cure = Too tight: ease it with a washer's thickness of paper while you strike. Too loose: strike lightly all round the edge of the rivet.
 fault-handle-cracks = The wood cracks at the bend or at the hole.
-    .cure = A crack goes on: make a new one. Steam longer, bend in one movement, drill before the ends are rounded.
+    .cure = A crack goes on: use a new one. Drill slowly with a sharp bit and before the ends are rounded, and spring the handle no further than it goes easily.
 
 fault-plug-proud = The plug stands proud, or glue stains the base.
     .cure = Cut it flush with a saw laid flat, sand with the grain, and sand the stain off before any finish.

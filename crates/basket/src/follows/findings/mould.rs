@@ -32,7 +32,7 @@ fn undercut(case: &Case<'_>) -> Option<Finding> {
         Finding::new(grade, "mould-undercut", place).measured(depth, FORGIVEN).arg("narrowing", depth * 2.0);
     let (key, value) = straightened(case);
     let several = write::name(MouldPieces::Several.word());
-    Some(finding.remedy(keys::mould::PIECES.path, several).remedy(key, value))
+    Some(finding.remedy(key, value).remedy(keys::mould::PIECES.path, several))
 }
 
 /// What the mould does above the basket does not hold it.

@@ -4,6 +4,7 @@
 use super::{ALWAYS, When};
 use crate::basket::Basket;
 use crate::colour::Colour;
+use crate::fittings::Handle;
 use crate::message::Message;
 use crate::pattern::{EarMaterial, EarPlacing, EarWay, Finish, HoopWay, LashingStyle, StepKind, WeaveKind};
 use crate::stock::Kind;
@@ -13,6 +14,9 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Cut, "fault-cut-uneven", ALWAYS),
     (StepKind::Cut, "fault-cut-one-edge", ALWAYS),
     (StepKind::Cut, "fault-cut-foot", ALWAYS),
+    (StepKind::Bend, "fault-bend-splinters", ALWAYS),
+    (StepKind::Bend, "fault-bend-springs", ALWAYS),
+    (StepKind::Seal, "fault-seal-groove", ALWAYS),
     (StepKind::Base, "fault-base-off-centre", ALWAYS),
     (StepKind::Base, "fault-base-marks", ALWAYS),
     (StepKind::Staves, "fault-staves-count", ALWAYS),
@@ -60,7 +64,7 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Lashing, "fault-lashing-runs-out", ALWAYS),
     (StepKind::Lashing, "fault-lashing-crosses", is_crossed),
     (StepKind::Handle, "fault-handle-level", ALWAYS),
-    (StepKind::Handle, "fault-handle-binds", ALWAYS),
+    (StepKind::Handle, "fault-handle-binds", swings),
     (StepKind::Handle, "fault-handle-cracks", ALWAYS),
     (StepKind::Plug, "fault-plug-proud", ALWAYS),
     (StepKind::Plug, "fault-plug-lashing", ALWAYS),
@@ -128,12 +132,16 @@ fn is_ringed(basket: &Basket) -> bool {
     !is_bent_in_place(basket)
 }
 
+fn swings(basket: &Basket) -> bool {
+    matches!(basket.handle, Some(Handle::Swing(_)))
+}
+
 fn is_crossed(basket: &Basket) -> bool {
     basket.body.lashing().style == LashingStyle::Crossed
 }
 
 fn is_coated(basket: &Basket) -> bool {
-    matches!(basket.finish, Finish::Shellac | Finish::StainAndShellac)
+    matches!(basket.finish, Finish::Shellac | Finish::StainAndShellac | Finish::Varnish)
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ mod sessions;
 
 pub use asked::questions;
 pub use faults::faults;
-pub use sessions::{LEARNER, Part, Session, sessions};
+pub use sessions::{Part, Session, sessions};
 
 use crate::basket::Basket;
 

@@ -3,9 +3,6 @@
 use crate::pattern::StepKind;
 use crate::steps::Step;
 
-/// How much longer a learner takes than a practised hand (common practice).
-pub const LEARNER: f64 = 2.0;
-
 /// A share of a step that would leave less of it than this is worked to its end.
 const SCRAP: f64 = 15.0;
 
@@ -72,7 +69,7 @@ impl Class {
             StepKind::Dry => self.stand = false,
             _ => {}
         }
-        let mut left = step.work_minutes * LEARNER;
+        let mut left = step.learner_minutes;
         let mut goes_on = false;
         loop {
             let room = self.minutes - self.used;
@@ -112,14 +109,13 @@ mod tests {
     use super::*;
     use crate::steps::Stage;
 
-    fn step(number: u32, work_minutes: f64, wait_minutes: f64) -> Step {
-        Step { number, work_minutes, wait_minutes, ..Step::new(StepKind::Half, Stage::HalfWoven) }
+    fn step(number: u32, learner_minutes: f64, wait_minutes: f64) -> Step {
+        Step { number, learner_minutes, wait_minutes, ..Step::new(StepKind::Half, Stage::HalfWoven) }
     }
 
     #[test]
     fn a_long_step_is_parted_and_a_long_wait_ends_a_session() {
-        // At a learner's pace: 40, 400 and 20 minutes, in sessions of 300.
-        let steps = [step(1, 20.0, 0.0), step(2, 200.0, 1440.0), step(3, 10.0, 0.0)];
+        let steps = [step(1, 40.0, 0.0), step(2, 400.0, 1440.0), step(3, 20.0, 0.0)];
         let told: Vec<Vec<(u32, f64, bool, bool)>> = sessions(&steps, 300.0)
             .iter()
             .map(|session| {
@@ -142,7 +138,7 @@ mod tests {
         let steps = [step(1, 95.0, 0.0), step(2, 0.0, 30.0), step(3, 700.0, 5.0), step(4, 5.0, 0.0)];
         for minutes in [f64::NAN, 0.0, 20.0, 120.0, 300.0, 1e9] {
             let work: f64 = sessions(&steps, minutes).iter().map(Session::minutes).sum();
-            assert!((work - 800.0 * LEARNER).abs() < 1e-6, "{minutes}: {work}");
+            assert!((work - 800.0).abs() < 1e-6, "{minutes}: {work}");
         }
     }
 }

@@ -2,9 +2,48 @@
 
 use std::f64::consts::TAU;
 
-use super::ears::{Ear, EarOption};
 use crate::measure::{Angle, Length};
 use crate::pattern::EarPlacing;
+
+/// One ear.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ear {
+    /// Its middle, as a fraction of the way round.
+    pub turn: f64,
+    /// The nearest stave.
+    pub stave: u32,
+    /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
+    pub off_stave: Length,
+}
+
+/// What one way of placing would give.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct EarOption {
+    /// The way.
+    pub placing: EarPlacing,
+    /// How far off opposite.
+    pub off_opposite: Angle,
+    /// The same along the rim.
+    pub off_opposite_rim: Length,
+    /// The larger distance of an ear's middle from its stave's.
+    pub off_stave: Length,
+}
+
+impl Ear {
+    /// The stave, of so many, on the side to which it is off its own.
+    pub fn toward(&self, count: u32) -> u32 {
+        beside(self.stave, self.off_stave < Length::ZERO, count)
+    }
+}
+
+/// The neighbour of a stave, toward lower or higher numbers.
+pub(super) fn beside(stave: u32, lower: bool, count: u32) -> u32 {
+    match (lower, stave) {
+        (true, 0 | 1) => count.max(1),
+        (true, _) => stave - 1,
+        (false, _) => stave % count.max(1) + 1,
+    }
+}
 
 /// Places of both ears, counted in quarters of the staves' pitch from the middle of stave 1.
 pub(super) struct Places {

@@ -53,11 +53,12 @@ pub(super) fn choose_width(stave: Length, making: &mut Making<'_>) -> Length {
     width
 }
 
-/// Usual thicknesses (common practice; the wooden blank of 3/8 in from a maker's weblog, 2014).
+/// Usual thicknesses (common practice). A wooden blank is 3/8 in square (a maker's weblog, 2014); dressed to
+/// 1/4 in above the rim, a usual rivet reaches through it.
 pub(super) fn choose_thickness(material: EarMaterial, making: &mut Making<'_>) -> Length {
     let (inches, id) = match material {
         EarMaterial::Brass => (0.0625, "choice-ears-size-brass"),
-        EarMaterial::Wood | EarMaterial::Oak => (0.375, "choice-ears-size-wood"),
+        EarMaterial::Wood | EarMaterial::Oak => (0.25, "choice-ears-size-wood"),
         EarMaterial::Bone => (0.1875, "choice-ears-size-bone"),
     };
     let thickness = Length::inches(inches);

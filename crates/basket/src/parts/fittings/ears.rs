@@ -2,14 +2,14 @@
 
 use std::f64::consts::TAU;
 
-use super::ear_places::{Places, options};
+use super::ear_places::{Ear, EarOption, Places, beside, options};
 use super::ear_sizes::{self as sizes, Wall};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
 use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern, Word, keys};
-use crate::rim::short_way;
 use crate::stock::Wood;
+use crate::uprights::short_way;
 use crate::weave::Row;
 
 /// The thin end of a tail that is shaved (common practice).
@@ -61,30 +61,6 @@ pub struct WovenIn {
     pub rows: u32,
     /// How much of the mould is left above that row.
     pub mould_left: Length,
-}
-
-/// One ear.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Ear {
-    /// Its middle, as a fraction of the way round.
-    pub turn: f64,
-    /// The nearest stave.
-    pub stave: u32,
-    /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
-    pub off_stave: Length,
-}
-
-/// What one way of placing would give.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct EarOption {
-    /// The way.
-    pub placing: EarPlacing,
-    /// How far off opposite.
-    pub off_opposite: Angle,
-    /// The same along the rim.
-    pub off_opposite_rim: Length,
-    /// The larger distance of an ear's middle from its stave's.
-    pub off_stave: Length,
 }
 
 impl Ears {
@@ -166,22 +142,6 @@ impl Ears {
     pub fn off_toward(&self, count: u32) -> u32 {
         let [first, second] = &self.each;
         beside(second.stave, short_way(first.turn + 0.5, second.turn) < 0.0, count)
-    }
-}
-
-impl Ear {
-    /// The stave, of so many, on the side to which it is off its own.
-    pub fn toward(&self, count: u32) -> u32 {
-        beside(self.stave, self.off_stave < Length::ZERO, count)
-    }
-}
-
-/// The neighbour of a stave, toward lower or higher numbers.
-fn beside(stave: u32, lower: bool, count: u32) -> u32 {
-    match (lower, stave) {
-        (true, 0 | 1) => count.max(1),
-        (true, _) => stave - 1,
-        (false, _) => stave % count.max(1) + 1,
     }
 }
 

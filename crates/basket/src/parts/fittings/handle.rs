@@ -93,8 +93,3 @@ impl Handle {
         strain(&bend(pattern, half_span), thickness / layers)
     }
 }
-
-/// How far a handle leans that rises this much above feet whose line misses the middle.
-pub fn tilt(off_middle: Length, rise: Length) -> Angle {
-    Angle::radians(libm::atan2(off_middle.to_mm(), rise.to_mm()))
-}

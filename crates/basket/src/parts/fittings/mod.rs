@@ -19,12 +19,13 @@ mod swing_handle;
 
 pub use bail::Bail;
 pub(crate) use bow::BEND_LIMIT;
-pub use bow::Bow;
+pub use bow::{Bow, tilt};
+pub use ear_places::{Ear, EarOption};
 pub use ear_sizes::Wall;
-pub use ears::{Ear, EarOption, Ears, WovenIn, off_middle};
+pub use ears::{Ears, WovenIn, off_middle};
 pub use fixed::FixedHandle;
 pub use fold::Fold;
-pub use handle::{Handle, tilt};
+pub use handle::Handle;
 pub use knobs::Knobs;
 pub use pins::{PinSet, Pins, length_needed};
 pub use ring::{Lashed, Rest, Ring, Stretch};

@@ -194,7 +194,7 @@ impl Fabric {
     /// By how many staves a row is set off from the one below it, further on above zero, by the shorter way round
     /// a rule that repeats after so many.
     pub(super) fn set_off(&self, row: u32, repeat: u32) -> i64 {
-        let into = |row: u32| self.passing.weave().into_rule(self.below.saturating_add(row), self.count);
+        let into = |row: u32| self.passing.weave().far_in_rule(self.below.saturating_add(row), self.count);
         let repeat = i64::from(repeat.max(1));
         let on = (into(row.saturating_sub(1)) - into(row)).rem_euclid(repeat);
         if 2 * on > repeat { on - repeat } else { on }

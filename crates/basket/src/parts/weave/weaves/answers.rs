@@ -71,7 +71,7 @@ pub(crate) trait Answers {
     /// What is seen at a row and a place.
     fn cell(&self, row: u32, place: u32, count: u32) -> Cell;
     /// How far into its rule a row is at the first place, where the weave follows one.
-    fn into_rule(&self, _row: u32, _count: u32) -> i64 {
+    fn far_in_rule(&self, _row: u32, _count: u32) -> i64 {
         0
     }
     /// Counts that differ by so many staves are woven alike.

@@ -61,7 +61,7 @@ impl Answers for Chase {
     fn moves(&self) -> Moves {
         Moves::RunsOn(self.rule)
     }
-    fn into_rule(&self, row: u32, count: u32) -> i64 {
+    fn far_in_rule(&self, row: u32, count: u32) -> i64 {
         self.begun(row, count)
     }
     fn told(&self, row: &Told) -> Message {

@@ -58,7 +58,7 @@ impl Answers for Reversed {
     fn moves(&self) -> Moves {
         Moves::EachRow(self.rule)
     }
-    fn into_rule(&self, row: u32, _count: u32) -> i64 {
+    fn far_in_rule(&self, row: u32, _count: u32) -> i64 {
         self.begun(row)
     }
     fn told(&self, row: &Told) -> Message {

@@ -39,7 +39,7 @@ impl Answers for Spiral {
     fn moves(&self) -> Moves {
         Moves::RunsOn(self.rule)
     }
-    fn into_rule(&self, row: u32, count: u32) -> i64 {
+    fn far_in_rule(&self, row: u32, count: u32) -> i64 {
         begun(row, count)
     }
     fn told(&self, row: &Told) -> Message {
