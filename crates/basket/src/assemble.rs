@@ -39,7 +39,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let courses: Vec<CoursePattern> = if pattern.weave.courses.is_empty() {
         weave::defaults::courses(&form, making)
     } else {
-        pattern.weave.courses.iter().map(|course| pattern.direction().woven(course)).collect()
+        pattern.weave.courses.iter().map(|course| course.toward(pattern.direction())).collect()
     };
     let courses = courses.as_slice();
     let laid = lay_out(courses, &form, hand);

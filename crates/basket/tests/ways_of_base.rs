@@ -100,7 +100,7 @@ fn strips_of_several_woods_move_together() {
     assert!((base.movement - wanted).abs() < Length::mm(1e-9));
     assert_eq!(base.wood.name, "walnut", "the middle one, of which the plug is made too");
     assert!((base.strip_width() - base.diameter / 3.0).abs() < Length::mm(1e-9));
-    let lines: Vec<f64> = base.glue_lines().map(|line| line.to_inches()).collect();
+    let lines: Vec<f64> = base.glue_lines().map(Length::to_inches).collect();
     let sixth = 4.625 / 6.0;
     assert!(lines.len() == 2 && (lines[0] + sixth).abs() < 1e-9 && (lines[1] - sixth).abs() < 1e-9);
     let stocks: Vec<_> = draft.cuts.iter().map(|cut| &cut.stock).collect();

@@ -116,7 +116,7 @@ impl Label {
     pub const HEADING: f64 = 3.4;
     /// Width of a usual letter as a share of the height of type (from measuring Libertinus Serif).
     const LETTER: f64 = 0.47;
-    /// The same of the widest type that stands in where that one is missing (from measuring DejaVu Serif, which
+    /// The same of the widest type that stands in where that one is missing (from measuring `DejaVu` Serif, which
     /// browsers fall back on).
     const WIDEST_LETTER: f64 = 0.6;
 

@@ -92,14 +92,14 @@ impl<'a> Moves<'a> {
         Self::y(lanes.saturating_sub(1))
     }
 
-    fn bar(&self, place: u32, from: f64, to: f64) -> Rect {
+    fn bar(place: u32, from: f64, to: f64) -> Rect {
         let x = Self::x(f64::from(place));
         Rect::new(x - STAVE / 2.0, from, x + STAVE / 2.0, to)
     }
 
     fn staves(&self, drawing: &mut Drawing) {
         for place in 0..self.staves {
-            drawing.shape(self.bar(place, -BEYOND, self.low() + BEYOND), Tone::Pale, Line::Fine);
+            drawing.shape(Self::bar(place, -BEYOND, self.low() + BEYOND), Tone::Pale, Line::Fine);
             let at = Point::new(Self::x(f64::from(place)), -BEYOND - Label::SMALL * 0.8);
             let number = self.stave(place) + 1;
             drawing.label(Label::new(number.to_string(), at).middle().sized(Label::SMALL));
@@ -107,8 +107,8 @@ impl<'a> Moves<'a> {
     }
 
     /// The stave drawn over what passes behind it at this height.
-    fn cover(&self, drawing: &mut Drawing, place: u32, y: f64) {
-        let bar = self.bar(place, y - WEAVER / 2.0 - 0.3, y + WEAVER / 2.0 + 0.3);
+    fn cover(drawing: &mut Drawing, place: u32, y: f64) {
+        let bar = Self::bar(place, y - WEAVER / 2.0 - 0.3, y + WEAVER / 2.0 + 0.3);
         drawing.fill(bar, Tone::Pale);
         for x in [bar.x0, bar.x1] {
             drawing.line((x, bar.y0), (x, bar.y1), Line::Fine);
@@ -124,7 +124,7 @@ impl<'a> Moves<'a> {
             drawing.shape(Rect::new(from, y - WEAVER / 2.0, to, y + WEAVER / 2.0), tone, Line::Edge);
             for place in 0..self.staves {
                 if !self.fabric.is_over(row, self.stave(place)) {
-                    self.cover(drawing, place, y);
+                    Self::cover(drawing, place, y);
                 }
             }
             let text = format!("{}{}", row + 1, self.whose(row));
@@ -134,8 +134,8 @@ impl<'a> Moves<'a> {
 
     /// The letter of the weaver that lays a row, where several take turns.
     fn whose(&self, row: u32) -> String {
-        let cells = (0..self.staves).map(|place| self.fabric.cell(row, self.stave(place)));
-        let weaver = cells.filter_map(|cell| cell.outside.or(cell.inside)).next().unwrap_or(0);
+        let mut cells = (0..self.staves).map(|place| self.fabric.cell(row, self.stave(place)));
+        let weaver = cells.find_map(|cell| cell.outside.or(cell.inside)).unwrap_or(0);
         if self.fabric.weavers() > 1 { letter(weaver) } else { String::new() }
     }
 
@@ -152,7 +152,7 @@ impl<'a> Moves<'a> {
         for place in 0..self.staves {
             let inside = self.fabric.cell(0, self.stave(place)).inside;
             if inside.is_some() {
-                self.cover(drawing, place, behind);
+                Self::cover(drawing, place, behind);
             }
         }
         // In front again where lanes cross the midst.
@@ -160,7 +160,7 @@ impl<'a> Moves<'a> {
             for place in
                 (0..self.staves).filter(|place| self.fabric.is_outside(0, self.stave(*place), weaver))
             {
-                self.piece(drawing, weaver, place);
+                Self::piece(drawing, weaver, place);
             }
         }
         self.numbers(drawing, weavers, behind);
@@ -178,7 +178,7 @@ impl<'a> Moves<'a> {
     }
 
     /// A weaver in front of one stave.
-    fn piece(&self, drawing: &mut Drawing, weaver: u32, place: u32) {
+    fn piece(drawing: &mut Drawing, weaver: u32, place: u32) {
         let (x, y) = (Self::x(f64::from(place)), Self::y(weaver));
         let half = Vec2::new(STAVE / 2.0, 0.0);
         let at = Point::new(x, y);

@@ -52,7 +52,7 @@ fn charts_plans_and_sections_fit_their_place_with_lettering_of_8_points() {
 }
 
 /// How wide a text is in the type that a browser falls back on: 0.6 of its height a letter (measured over the
-/// labels of the section in DejaVu Serif).
+/// labels of the section in `DejaVu` Serif).
 fn in_fallback(label: &Label) -> f64 {
     label.text.chars().count() as f64 * label.size * 0.6
 }
@@ -187,7 +187,7 @@ fn colours_of_a_chart_are_told_apart_without_colour() {
             match item {
                 Item::Path { tone: Some(Tone::Dyed(rgb)), .. } => darkest = darkest.min(luminance(*rgb)),
                 Item::Path { tone: Some(Tone::Black), path, .. } if path.elements().len() > 100 => {
-                    hatches += 1
+                    hatches += 1;
                 }
                 _ => {}
             }

@@ -128,9 +128,12 @@ pub fn poster(
     press::print("poster", templates, &front::files(draft, &scribe, (paper, &figures), wall)?)
 }
 
+/// Figures that a panel tells, by their names.
+type Told = Vec<(&'static str, Value)>;
+
 /// What is shown, as far as the basket has it, in making order.
 fn panels(basket: &Basket, scribe: &Scribe<'_>) -> (Vec<Panel>, Vec<Figure>) {
-    let told: [(Plate, &str, Option<Vec<(&str, Value)>>); 5] = [
+    let told: [(Plate, &str, Option<Told>); 5] = [
         (Plate::FirstRows, "start", start(basket)),
         (Plate::Join, "join", join(basket)),
         (Plate::EarsSet, "ear", ears(basket)),
@@ -153,25 +156,25 @@ fn panels(basket: &Basket, scribe: &Scribe<'_>) -> (Vec<Panel>, Vec<Figure>) {
     (panels, figures)
 }
 
-fn start(basket: &Basket) -> Option<Vec<(&'static str, Value)>> {
+fn start(basket: &Basket) -> Option<Told> {
     let first = basket.body.weave.courses.iter().find(|course| course.rows > 0)?;
     Some(vec![("stave", (first.fabric.stave_in(0, 0) + 1).into())])
 }
 
-fn join(basket: &Basket) -> Option<Vec<(&'static str, Value)>> {
+fn join(basket: &Basket) -> Option<Told> {
     let mut joins = basket.body.weave.courses.iter().flat_map(|course| &course.joins);
     let back =
         joins.find_map(|join| join.cut_over.checked_sub(join.start_behind).filter(|back| *back > 0))?;
     Some(vec![("back", back.into())])
 }
 
-fn ears(basket: &Basket) -> Option<Vec<(&'static str, Value)>> {
+fn ears(basket: &Basket) -> Option<Told> {
     let each = &basket.ears.as_ref()?.each;
     let at = |ear: usize| Some(basket.body.uprights().nearest(each.get(ear)?.turn));
     Some(vec![("first", at(0)?.into()), ("second", at(1)?.into())])
 }
 
-fn lashing(basket: &Basket) -> Vec<(&'static str, Value)> {
+fn lashing(basket: &Basket) -> Told {
     let every = match basket.body.lashing().every {
         Every::Stave => "every-stave",
         Every::OtherStave => "other-stave",

@@ -63,7 +63,7 @@ impl Pattern {
             *other != key && other.split('.').next() == Some(section) && key != keys::staves::STOCK.path
         };
         let kind = self.handle.as_ref().and_then(|handle| handle.kind).filter(|_| section == "handle");
-        let kind = kind.filter(|_| key != keys::handle::KIND.path).map(|kind| kind.word());
+        let kind = kind.filter(|_| key != keys::handle::KIND.path).map(Word::word);
         let start = kind.map(|kind| format!("{} = \"{kind}\"\n", keys::handle::KIND.path));
         sizes.into_iter().filter(fit).fold(start.unwrap_or_default(), |written, (other, size)| match size {
             Some(size) => format!("{written}{other} = \"{} mm\"\n", size.to_mm()),

@@ -1,6 +1,6 @@
 //! Which way round a basket is woven.
 
-use super::weave::{CoursePattern, Lean};
+use super::lean::Lean;
 use super::word::words;
 
 /// Which hand leads the weaver.
@@ -50,15 +50,5 @@ impl Direction {
             Self::Right => lean,
             Self::Left => lean.other(),
         }
-    }
-
-    /// A course as it is woven: what is told by its look is turned over where the weaver runs to the left.
-    pub(crate) fn woven(self, course: &CoursePattern) -> CoursePattern {
-        let mut course = course.clone();
-        if self == Self::Left {
-            course.lean = course.lean.map(Lean::other);
-            course.chart = course.chart.map(|chart| chart.mirrored());
-        }
-        course
     }
 }

@@ -4,6 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::direction::Direction;
 use super::drawn::Drawn;
+use super::lean::Lean;
 use super::rule::Rule;
 use super::word::words;
 use crate::colour::Colour;
@@ -67,6 +68,16 @@ pub struct CoursePattern {
 }
 
 impl CoursePattern {
+    /// The course as it is woven: what is told by its look is turned over where the weaver runs to the left.
+    pub(crate) fn toward(&self, direction: Direction) -> Self {
+        let mut course = self.clone();
+        if direction == Direction::Left {
+            course.lean = course.lean.map(Lean::other);
+            course.chart = course.chart.map(Drawn::mirrored);
+        }
+        course
+    }
+
     /// A course of one weaver of which only this is said.
     pub fn new(weave: WeaveKind, weaver: Material, until: Until) -> Self {
         Self {
@@ -317,32 +328,6 @@ pub enum Way {
 words! { Way:
     Continuous = "continuous", "way-continuous";
     RowByRow = "row by row", "way-row-by-row";
-}
-
-/// To which side a diagonal climbs, seen from outside.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Lean {
-    /// Up to the left.
-    Left,
-    /// Up to the right.
-    Right,
-}
-
-words! { Lean:
-    Left = "left", "lean-left";
-    Right = "right", "lean-right";
-}
-
-impl Lean {
-    /// The other side.
-    #[must_use]
-    pub const fn other(self) -> Self {
-        match self {
-            Self::Left => Self::Right,
-            Self::Right => Self::Left,
-        }
-    }
 }
 
 /// Where a course ends.

@@ -9,7 +9,7 @@ use super::stand::Stand;
 
 /// A bow on its feet.
 pub(super) struct Bow<'a> {
-    pub(super) bow: &'a fittings::Bow,
+    pub(super) curve: &'a fittings::Bow,
     pub(super) stand: &'a Stand,
     /// How far above its feet it is straight, so that what bears on it lies flat.
     pub(super) straight: f32,
@@ -39,8 +39,8 @@ impl Bow<'_> {
 
     /// A bow with a slot in each end: the bow above the slots, and two cheeks at each foot.
     pub(super) fn slotted(&self, end: &[Place], slot: f32) -> Shape {
-        let (span, half) = (self.span(), self.bow.width.to_mm() as f32 / 2.0);
-        let thick = self.bow.thickness.to_mm() as f32;
+        let (span, half) = (self.span(), self.curve.width.to_mm() as f32 / 2.0);
+        let thick = self.curve.thickness.to_mm() as f32;
         let cheek = (thick - slot) / 2.0;
         let top = [span, self.straight, half];
         let above: Vec<Place> =
@@ -49,7 +49,7 @@ impl Bow<'_> {
         let mut foot = end.to_vec();
         foot.extend([[span, 0.0, half], top]);
         let other: Vec<Place> = foot.iter().rev().map(|[x, y, half]| [-x, *y, *half]).collect();
-        let aside = (slot + cheek) / 2.0;
+        let aside = f32::midpoint(slot, cheek);
         [(&foot, aside), (&foot, -aside), (&other, aside), (&other, -aside)].into_iter().fold(
             body,
             |whole, (line, aside)| {
@@ -59,7 +59,7 @@ impl Bow<'_> {
     }
 
     fn span(&self) -> f32 {
-        self.bow.half_span.to_mm() as f32
+        self.curve.half_span.to_mm() as f32
     }
 
     /// The half of the curve above the first foot, from there to the middle.
@@ -69,8 +69,8 @@ impl Bow<'_> {
             Detail::Page | Detail::Column => 20,
             Detail::Thumbnail => 10,
         };
-        let (span, half, straight) = (self.span(), self.bow.width.to_mm() as f32 / 2.0, self.straight);
-        self.bow.bail().into_iter().flat_map(move |bail| {
+        let (span, half, straight) = (self.span(), self.curve.width.to_mm() as f32 / 2.0, self.straight);
+        self.curve.bail().into_iter().flat_map(move |bail| {
             (0..=steps).map(move |step| {
                 let (x, y) = bail.point(f64::from(step) / f64::from(steps));
                 let (x, y) = (x.to_mm() as f32, y.to_mm() as f32);

@@ -55,7 +55,7 @@ impl Maker<'_> {
             let along = tip + (low - tip) * step as f32 / steps as f32;
             wall(along, &self.tail_ring(along, left, off));
         }
-        let shoulder = (self.lashing_height() + 0.6).min(self.spring(handle));
+        let shoulder = (self.lashing_height() + 0.6).min(Self::spring(handle));
         for step in 0..=3 {
             let from = low + (high - low) * 0.1;
             let along = from + (high + shoulder - from) * step as f32 / 3.0;
@@ -65,8 +65,8 @@ impl Maker<'_> {
     }
 
     /// How far above the rim the bow is straight and comes to its full thickness.
-    fn spring(&self, handle: &FixedHandle) -> f32 {
-        (handle.bow.rise.to_mm() as f32 / 6.0).min(SHOULDER).max(0.1)
+    fn spring(handle: &FixedHandle) -> f32 {
+        (handle.bow.rise.to_mm() as f32 / 6.0).clamp(0.1, SHOULDER)
     }
 
     /// Sections of the bow above the rim, from the first leg over the top to the other.
@@ -79,7 +79,7 @@ impl Maker<'_> {
             Detail::Page | Detail::Column => 20,
             Detail::Thumbnail => 10,
         };
-        let from = self.lashing_height() + 0.6 + self.spring(handle);
+        let from = self.lashing_height() + 0.6 + Self::spring(handle);
         let span = bow.half_span.to_mm() as f32;
         let place = |bail: &Bail, step: u32| {
             let (x, y) = bail.point(f64::from(step) / f64::from(steps));

@@ -90,7 +90,7 @@ impl Maker<'_> {
             HandleJoint::Outside => washer_radius(rivets),
             _ => ears.width.to_mm() as f32 / 2.0 + ABOVE_EAR,
         };
-        let bow = Bow { bow: &handle.bow, stand: &stand, straight, detail: self.detail };
+        let bow = Bow { curve: &handle.bow, stand: &stand, straight, detail: self.detail };
         let whole = end(&handle.bow);
         let shape = match handle.joint {
             HandleJoint::Outside => {

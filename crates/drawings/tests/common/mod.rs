@@ -2,6 +2,8 @@
 
 #![allow(dead_code, reason = "each test file uses a part of this")]
 
+pub(crate) mod solids;
+
 use basket::{Basket, Catalogue, Hand, assemble};
 use drawings::{At, Drawing, Item, Label};
 use words::{Language, Words};

@@ -98,7 +98,7 @@ fn both(packet: &[PacketFile], sheet: &str) -> Vec<(String, String)> {
     let there = names.into_iter().filter(|name| packet.iter().any(|file| file.name == name));
     there
         .map(|name| {
-            let said = if name.ends_with(".pdf") { told(file(packet, &name)) } else { page(packet, &name) };
+            let said = if Path::new(&name).extension().is_some_and(|ending| ending == "pdf") { told(file(packet, &name)) } else { page(packet, &name) };
             (name, said)
         })
         .collect()
@@ -138,7 +138,7 @@ pub(crate) fn assert_whole(packet: &[PacketFile], draft: &Draft, words: &Words) 
 
 /// No key of the pattern stands on the student's handout, nor why one was chosen, nor what would mend a finding.
 fn assert_no_designing(packet: &[PacketFile], draft: &Draft, words: &Words) {
-    let keys = keys::every().into_iter().map(|key| key.path()).filter(|path| path.contains('.'));
+    let keys = keys::every().into_iter().map(Declared::path).filter(|path| path.contains('.'));
     let mut unwanted: Vec<String> = keys.map(str::to_owned).collect();
     assert!(unwanted.len() > 60, "{}", unwanted.len());
     unwanted.extend(draft.basket.choices.iter().map(|choice| words.say(&choice.reason)));

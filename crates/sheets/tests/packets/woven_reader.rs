@@ -178,7 +178,7 @@ fn more(band: &mut Band, sentence: &str, count: u32) {
         let Some(number) = digits(rest) else { return };
         if let Some((_, name)) = rest.split_once(" from below: ") {
             if number == 1 {
-                band.threads[0].name = name.to_owned();
+                name.clone_into(&mut band.threads[0].name);
             }
         } else if let Some((_, rest)) = rest.split_once(" from stave ") {
             change(band, number, rest);

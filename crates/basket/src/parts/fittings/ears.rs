@@ -153,7 +153,11 @@ impl WovenIn {
         let below = wall.rows.iter().take_while(|row| bottom(row) < from).count();
         // One row at least holds the staves that the ears are laid on.
         let below = below.max(1).min(wall.rows.len());
-        let top = wall.rows[..below].last().map_or(Length::ZERO, |row| row.along + row.pitch / 2.0);
+        let top = wall
+            .rows
+            .get(..below)
+            .and_then(<[_]>::last)
+            .map_or(Length::ZERO, |row| row.along + row.pitch / 2.0);
         Self {
             on_row: below as u32,
             rows: (wall.rows.len() - below) as u32,

@@ -87,7 +87,7 @@ impl Handle {
     /// is. Outside its ears its span grows with its thickness.
     pub(crate) fn strain_as(&self, pattern: &HandlePattern) -> f64 {
         let Some(bow) = self.bow() else { return 0.0 };
-        let (grows, layers) = self.swing().map_or((0.0, 1.0), |swing| swing.growth());
+        let (grows, layers) = self.swing().map_or((0.0, 1.0), SwingHandle::growth);
         let thickness = pattern.thickness.unwrap_or(bow.thickness);
         let half_span = bow.half_span + (thickness - bow.thickness) * grows;
         strain(&bend(pattern, half_span), thickness / layers)
