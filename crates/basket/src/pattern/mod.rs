@@ -12,6 +12,7 @@ mod finish;
 mod fittings;
 mod handle;
 pub mod keys;
+mod mirror;
 mod mould;
 mod note;
 pub mod read;
