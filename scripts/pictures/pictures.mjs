@@ -29,7 +29,7 @@ function run(command, args) {
 
 function basket() {
   const out = join(pictures, "basket.png");
-  run(program, ["picture", pattern, "--style", "shaded", "--width", "70 mm", "--out", out]);
+  run(program, ["picture", pattern, "--style", "shaded", "--width", "46 mm", "--out", out]);
 }
 
 function handout(folder) {
@@ -54,11 +54,11 @@ function listening(bench) {
 
 async function bench() {
   const server = spawn(program, ["bench", pattern, "--no-open"], { stdio: ["ignore", "pipe", "inherit"] });
-  const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
+  const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--enable-unsafe-swiftshader", "--disable-gpu-compositing", "--disable-gpu-rasterization"] });
   try {
     const page = await browser.newPage({ viewport: { width: 1180, height: 740 }, colorScheme: "light" });
     await page.goto(await listening(server));
-    await page.locator("canvas").first().waitFor();
+    await page.locator(".stage canvas").waitFor();
     await page.waitForLoadState("networkidle");
     // Painted at least once after the last answer.
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));

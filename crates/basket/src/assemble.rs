@@ -36,13 +36,12 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let stave_thickness = pattern.staves.stock.as_ref().map(|stock| stock.thickness);
     let base = Base::of(&pattern.base, stave_thickness, &form, making);
 
-    let chosen_courses;
-    let courses = if pattern.weave.courses.is_empty() {
-        chosen_courses = weave::defaults::courses(&form, making);
-        &chosen_courses
+    let courses: Vec<CoursePattern> = if pattern.weave.courses.is_empty() {
+        weave::defaults::courses(&form, making)
     } else {
-        &pattern.weave.courses
+        pattern.weave.courses.iter().map(|course| pattern.direction().woven(course)).collect()
     };
+    let courses = courses.as_slice();
     let laid = lay_out(courses, &form, hand);
     let top = laid.last().map_or(Length::ZERO, Laid::to);
     let stocks = HoopStocks::of(&pattern.rim, making);

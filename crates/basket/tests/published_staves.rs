@@ -358,10 +358,9 @@ mod any_pattern {
         ) {
             let mut figures = figures.into_iter().cycle();
             let mut next = || figures.next().flatten();
-            let base = BasePattern {
-                diameter: next(), thickness: next(), groove_depth: next(), groove_width: next(),
-                screw_hole: next(), ..BasePattern::default()
-            };
+            let (diameter, thickness, groove_depth) = (next(), next(), next());
+            let sizes = BasePattern { diameter, thickness, groove_depth, ..BasePattern::default() };
+            let base = BasePattern { groove_width: next(), screw_hole: next(), ..sizes };
             let stock = next().map(|width| flat("any", width, next().unwrap_or(width)));
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
             let spares = None;

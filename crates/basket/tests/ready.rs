@@ -46,7 +46,7 @@ fn tapered_staves_are_set_at_once() {
     let tapered = draft("ready = [\"staves tapered\"]");
     assert_eq!(step(&tapered, StepKind::Cut), None);
     let kinds: Vec<StepKind> = tapered.steps.iter().map(|step| step.kind).collect();
-    assert_eq!(kinds[..3], [StepKind::Seal, StepKind::Base, StepKind::Staves]);
+    assert_eq!(kinds[..4], [StepKind::Seal, StepKind::Base, StepKind::Staves, StepKind::FirstRows]);
     assert_eq!(tapered.steps[0].number, 1);
     assert!(says(&tapered.steps[2], "step-staves-text-ready"));
     // Nobody sands or cuts any more before the rim is scarfed.

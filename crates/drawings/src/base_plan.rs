@@ -4,7 +4,7 @@
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use basket::message::Value;
-use basket::pattern::Rings;
+use basket::pattern::{Direction, Rings};
 use basket::rim::Scarf;
 use basket::{Basket, Length};
 use kurbo::{Arc, BezPath, Circle, Point, Vec2};
@@ -14,6 +14,7 @@ use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
 use crate::plain::kept;
 use crate::scale::{round_scale, scale_name};
+use crate::sense::sense;
 
 /// Most width of the disc on paper, in mm: with all that stands round it the plan is as wide as a column.
 const WIDTH: f64 = 112.0;
@@ -39,10 +40,16 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
         ("count", basket.body.uprights().count.into()),
         ("diameter", Value::Name(words.both(basket.body.base().diameter))),
     ];
-    let description = words.with("drawing-base-plan-description", &args);
+    let description = words.with(
+        match basket.body.weave.direction {
+            Direction::Right => "drawing-base-plan-description",
+            Direction::Left => "drawing-base-plan-description-left",
+        },
+        &args,
+    );
     let mut drawing = Drawing::new("base-plan", words.term("drawing-base-plan"), description);
     let scale = round_scale((WIDTH / basket.body.base().diameter.to_mm().max(1.0)).min(1.0));
-    let plan = Plan::at(basket, words, scale);
+    let plan = Plan::of(basket, words, scale);
     plan.disc(&mut drawing);
     plan.staves(&mut drawing);
     plan.numbers(&mut drawing);
@@ -60,7 +67,7 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     ];
     let title = words.term("drawing-base-disc");
     let mut drawing = Drawing::new("base-disc", title, words.with("drawing-base-disc-description", &args));
-    let plan = Plan::at(basket, words, 1.0);
+    let plan = Plan::of(basket, words, 1.0);
     plan.disc(&mut drawing);
     drawing.stroke(Circle::new(Point::ZERO, plan.root), Line::Hidden);
     plan.quarters(&mut drawing);
@@ -79,18 +86,8 @@ struct Plan<'a> {
     root: f64,
 }
 
-/// Direction of a fraction of the way round: 0 toward the reader, then to the right.
-fn direction(turn: f64) -> Vec2 {
-    let (sin, cos) = (turn * TAU).sin_cos();
-    Vec2::new(sin, cos)
-}
-
-fn at(turn: f64, radius: f64) -> Point {
-    (direction(turn) * radius).to_point()
-}
-
 impl<'a> Plan<'a> {
-    fn at(basket: &'a Basket, words: &'a Words, scale: f64) -> Self {
+    fn of(basket: &'a Basket, words: &'a Words, scale: f64) -> Self {
         let base = basket.body.base();
         let edge = base.diameter.to_mm() / 2.0 * scale;
         Self { basket, words, scale, edge, root: base.groove_radius().to_mm().max(0.0) * scale }
@@ -146,8 +143,8 @@ impl<'a> Plan<'a> {
     fn quarters(&self, drawing: &mut Drawing) {
         for quarter in 0..4 {
             let turn = f64::from(quarter) / 4.0;
-            drawing.line(at(turn, 0.0), at(turn, 3.5), Line::Edge);
-            drawing.line(at(turn, self.edge - 3.0), at(turn, self.edge + 3.0), Line::Edge);
+            drawing.line(self.at(turn, 0.0), self.at(turn, 3.5), Line::Edge);
+            drawing.line(self.at(turn, self.edge - 3.0), self.at(turn, self.edge + 3.0), Line::Edge);
         }
     }
 
@@ -163,7 +160,7 @@ impl<'a> Plan<'a> {
         let foot = self.paper(staves.taper.foot) / 2.0;
         let outer = self.paper(staves.uprights.width_at(-staves.length_parts.turn)) / 2.0;
         for (_, turn) in self.turns() {
-            let out = direction(turn);
+            let out = self.direction(turn);
             let side = Vec2::new(out.y, -out.x);
             let (root, end) = ((out * self.root).to_point(), (out * (self.edge + STUB)).to_point());
             let stave = [root - side * foot, end - side * outer, end + side * outer, root + side * foot];
@@ -182,10 +179,10 @@ impl<'a> Plan<'a> {
         let is_numbered =
             |stave: u32| marked.contains(&stave) || (stave.is_multiple_of(step) && !crowds(stave));
         for (stave, turn) in self.turns().filter(|(stave, _)| is_numbered(*stave)) {
-            let out = direction(turn);
+            let out = self.direction(turn);
             let angle = out.y.atan2(out.x).to_degrees();
             let upright = if out.x < -1e-9 { angle + 180.0 } else { angle };
-            let label = Label::new(stave.to_string(), at(turn, radius)).middle().sized(Label::SMALL);
+            let label = Label::new(stave.to_string(), self.at(turn, radius)).middle().sized(Label::SMALL);
             let label = label.turned(upright);
             drawing.label(if marked.contains(&stave) { label.bold() } else { label });
         }
@@ -194,7 +191,8 @@ impl<'a> Plan<'a> {
     fn rim_marks(&self, drawing: &mut Drawing) {
         let staves = &self.basket.body.staves();
         for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
-            drawing.fill(Circle::new(at(staves.uprights.turn(stave), self.edge + PINS), 0.6), Tone::Black);
+            drawing
+                .fill(Circle::new(self.at(staves.uprights.turn(stave), self.edge + PINS), 0.6), Tone::Black);
         }
         let girth = self.basket.body.rim().girth.to_mm();
         // What is longer than the rim goes once round.
@@ -214,19 +212,29 @@ impl<'a> Plan<'a> {
         scarf(drawing, &self.basket.body.rim().inner.scarf, INNER, "drawing-inner-scarf");
     }
 
+    /// Direction of a fraction of the way round: 0 toward the reader, then the way that is woven.
+    fn direction(&self, turn: f64) -> Vec2 {
+        let (sin, cos) = (sense(self.basket) * turn * TAU).sin_cos();
+        Vec2::new(sin, cos)
+    }
+
+    fn at(&self, turn: f64, radius: f64) -> Point {
+        (self.direction(turn) * radius).to_point()
+    }
+
     /// An arc so far outside the edge, with ends and a label along it.
     fn arc(&self, drawing: &mut Drawing, (from, to): (f64, f64), beyond: f64, text: String) {
-        let radius = self.edge + beyond;
-        let arc = Arc::new(Point::ZERO, (radius, radius), FRAC_PI_2 - from * TAU, (from - to) * TAU, 0.0);
+        let (radius, sense) = (self.edge + beyond, sense(self.basket) * TAU);
+        let arc = Arc::new(Point::ZERO, (radius, radius), FRAC_PI_2 - sense * from, sense * (from - to), 0.0);
         drawing.stroke(kurbo::Shape::to_path(&arc, TOLERANCE), Line::Outline);
         for turn in [from, to] {
-            drawing.line(at(turn, radius - 1.2), at(turn, radius + 1.2), Line::Edge);
+            drawing.line(self.at(turn, radius - 1.2), self.at(turn, radius + 1.2), Line::Edge);
         }
         let middle = f64::midpoint(from, to);
-        let out = direction(middle);
+        let out = self.direction(middle);
         let below = out.y > 0.0;
         let tangent = if below { Vec2::new(out.y, -out.x) } else { Vec2::new(-out.y, out.x) };
-        let label = Label::new(text, at(middle, radius + 2.4)).middle().sized(Label::SMALL);
+        let label = Label::new(text, self.at(middle, radius + 2.4)).middle().sized(Label::SMALL);
         drawing.label(label.turned(tangent.y.atan2(tangent.x).to_degrees()));
     }
 
@@ -243,9 +251,10 @@ impl<'a> Plan<'a> {
         }
         let hole = note(words, "drawing-screw-hole", base.screw_hole);
         let groove = note(words, "drawing-groove-deep", base.groove_depth);
-        for (text, up, to) in
-            [(hole, 0.5, at(0.5, self.paper(base.screw_hole) / 2.0)), (groove, -0.6, at(0.0, inner))]
-        {
+        for (text, up, to) in [
+            (hole, 0.5, self.at(0.5, self.paper(base.screw_hole) / 2.0)),
+            (groove, -0.6, self.at(0.0, inner)),
+        ] {
             let place = Point::new(0.0, -inner * up);
             pointer(drawing, to, place + Vec2::new(0.0, 1.8));
             drawing.label(Label::new(text, place).middle());

@@ -12,6 +12,7 @@ use kurbo::{BezPath, Point, Rect};
 
 use crate::drawing::{Drawing, Line, Tone, closed};
 use crate::rim_shape::RimShape;
+use crate::sense::sense;
 use crate::wall::Wall;
 
 /// Steps up a stave.
@@ -44,7 +45,7 @@ impl<'a> Elevation<'a> {
     /// Direction in which a fraction of the way round is seen: 0 right, a quarter turn in front.
     fn direction(&self, turn: f64) -> f64 {
         let first = self.basket.in_rim().map_or(0.25, |ears| ears.each[0].turn);
-        ((turn - first) * TAU).rem_euclid(TAU)
+        (sense(self.basket) * (turn - first) * TAU).rem_euclid(TAU)
     }
 
     /// Staves in front, by number from 0, with their directions.

@@ -25,6 +25,7 @@ mod rim_shape;
 mod scale;
 mod scarf;
 mod section;
+mod sense;
 pub mod solid;
 pub mod stages;
 mod stave;
@@ -37,7 +38,7 @@ mod timeline;
 mod wall;
 
 pub use base_plan::{base_disc, base_plan};
-pub use chart::{ChartKind, chart};
+pub use chart::{ChartKind, chart, numbers_rise_left};
 pub use dimension::Dimension;
 pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
 pub use ear::ear_template;

@@ -1,6 +1,7 @@
 //! The finished basket from above, with dimensions.
 
 use basket::message::Value;
+use basket::pattern::Direction;
 use basket::steps::Stage;
 use basket::{Basket, Length};
 use kurbo::{Circle, Point, Vec2};
@@ -11,6 +12,7 @@ use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Region, Style, View, margin, picture_of};
 use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
+use crate::sense::sense;
 use crate::solid::{Detail, Part, PartCache};
 use crate::stages::look;
 
@@ -59,7 +61,13 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
     let mut drawing = Drawing {
         name: "plan".to_owned(),
         title: words.with("drawing-plan", &args),
-        description: words.with("drawing-plan-description", &args),
+        description: words.with(
+            match basket.body.weave.direction {
+                Direction::Right => "drawing-plan-description",
+                Direction::Left => "drawing-plan-description-left",
+            },
+            &args,
+        ),
         ..picture
     };
     let base = basket.body.base().diameter.to_mm() / 2.0;
@@ -95,8 +103,9 @@ fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
     let staves = basket.body.staves();
     let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
     for stave in staves.uprights.quarters() {
-        // Numbers rise clockwise seen from above.
-        let (sin, cos) = ((staves.uprights.turn(stave) - first) * std::f64::consts::TAU).sin_cos();
+        // Numbers rise clockwise seen from above where the weaver runs to the right.
+        let turn = sense(basket) * (staves.uprights.turn(stave) - first);
+        let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
         let label = Label::new(stave.to_string(), middle + Vec2::new(cos, sin) * radius).middle();
         drawing.label(label.sized(Label::SMALL).bold());
     }

@@ -17,7 +17,7 @@ const EIGHT_POINTS: f64 = 8.0 / 72.0 * 25.4;
 /// The column of a sheet on A4 with margins of 20 mm, and what stands on it, in mm.
 const COLUMN: f64 = 170.0;
 const TALLEST: [(&str, f64); 4] =
-    [("section", 120.0), ("base-plan", 165.0), ("chart", 200.0), ("moves", 60.0)];
+    [("section", 126.0), ("base-plan", 165.0), ("chart", 200.0), ("moves", 60.0)];
 
 /// The drawings that are printed as large as they are drawn.
 fn printed(basket: &Basket, words: &Words) -> Vec<Drawing> {

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use basket::piece::FloorPart;
 use basket::steps::Stage;
 use basket::{Basket, Length, Piece};
-use common::{CHANNEL, FERRY, HARBOUR, basket};
+use common::{CHANNEL, FERRY, HANDLES, HARBOUR, basket, with_handle};
 use drawings::solid::{Detail, MOST_GAP, MOST_OVERLAP, Mesh, Part, Solid, solid};
 use parry3d::bounding_volume::{Aabb, BoundingVolume};
 use parry3d::glamx::Vec3;
@@ -53,9 +53,14 @@ fn samples(mesh: &Mesh, corners: &[Vec3]) -> Vec<Vec3> {
 
 /// Pins and rivets fill the holes drilled for them.
 fn drilled(a: Piece, b: Piece) -> bool {
-    use Piece::{Ears, Handle, InnerHoop, OuterHoop, Pins, Rivets, Uprights};
-    matches!((a, b), (Pins, Uprights | OuterHoop | InnerHoop | Ears) | (Rivets, Ears | Handle))
-        || matches!((b, a), (Pins, Uprights | OuterHoop | InnerHoop | Ears) | (Rivets, Ears | Handle))
+    use Piece::{Ears, Handle, InnerHoop, Knobs, OuterHoop, Pins, Rivets, Uprights};
+    let fills = |one, other| {
+        matches!(
+            (one, other),
+            (Pins, Uprights | OuterHoop | InnerHoop | Ears | Handle) | (Rivets, Ears | Handle | Knobs)
+        )
+    };
+    fills(a, b) || fills(b, a)
 }
 
 /// How much further parts may overlap at a place. Low down the staves are bent over the edge of the base, and
@@ -122,6 +127,13 @@ fn check_overlaps_upto(most: f32, pattern: &str, stage: Stage) {
 #[test]
 fn no_piece_of_a_bread_basket_passes_through_another() {
     check_overlaps(HARBOUR, Stage::Finished);
+}
+
+#[test]
+fn no_handle_passes_through_what_it_stands_on() {
+    for handle in HANDLES {
+        check_overlaps(&with_handle(handle), Stage::Finished);
+    }
 }
 
 #[test]

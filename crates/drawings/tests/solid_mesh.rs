@@ -7,7 +7,7 @@ use std::f64::consts::TAU;
 use basket::piece::{FloorPart, Piece};
 use basket::steps::Stage;
 use basket::{Basket, Length};
-use common::{CHANNEL, FERRY, HARBOUR, ODD, basket};
+use common::{CHANNEL, FERRY, HANDLES, HARBOUR, ODD, basket, with_handle};
 use drawings::solid::{Detail, Mesh, Part, Solid, solid};
 use glam::Vec3;
 use proptest::prelude::*;
@@ -62,6 +62,45 @@ fn every_part_is_closed_and_right_side_out_at_every_stage_and_detail() {
             }
         }
     }
+}
+
+#[test]
+fn every_way_of_a_handle_is_closed_and_there_from_its_stage_on() {
+    for handle in HANDLES {
+        let basket = basket(&with_handle(handle));
+        let kind = if handle.contains("knob") { Piece::Knobs } else { Piece::Handle };
+        let first = if handle.contains("fixed") { Stage::EarsSet } else { Stage::Handled };
+        for detail in DETAILS {
+            let solid = solid(&basket, Stage::Finished, detail);
+            assert_sound(&solid);
+            for part in of_kind(&solid, kind) {
+                assert!(volume(&part.mesh) > 0.0, "{handle} {detail:?}: {} is inside out", part.name());
+            }
+        }
+        for stage in Stage::ALL {
+            let is_there = of_kind(&solid(&basket, stage, Detail::Thumbnail), kind).next().is_some();
+            assert_eq!(is_there, basket.has_reached(first, stage), "{handle} at {stage:?}");
+        }
+    }
+}
+
+/// Rings are turned where the pattern wants them: a face without them is as plain as the other.
+#[test]
+fn turned_rings_are_on_the_face_that_the_pattern_names() {
+    let depth = |rings: &str, face: fn(&basket::base::Base) -> f64| {
+        let basket = basket(&HARBOUR.replace("[base]", &format!("[base]\nrings = \"{rings}\"")));
+        let solid = solid(&basket, Stage::BaseOnMould, Detail::Full);
+        let disc = of_kind(&solid, Piece::Floor(FloorPart::Disc)).next().expect("a base");
+        let (level, base) = (face(basket.body.base()), basket.body.base());
+        let turned = base.groove_radius().to_mm() * 0.999;
+        let within = |at: &&[f32; 3]| f64::from(at[0].hypot(at[1])) < turned;
+        let off = |at: &[f32; 3]| (f64::from(at[2]) - level).abs();
+        disc.mesh.positions.iter().filter(within).map(off).filter(|off| (0.1..0.5).contains(off)).count()
+    };
+    let (below, above) = (|base: &basket::base::Base| -base.thickness.to_mm(), |_: &basket::base::Base| 0.0);
+    assert!(depth("out", below) > 0 && depth("out", above) == 0);
+    assert!(depth("in", below) == 0 && depth("in", above) > 0);
+    assert!(depth("none", below) == 0 && depth("none", above) == 0);
 }
 
 #[test]

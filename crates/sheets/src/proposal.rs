@@ -17,8 +17,6 @@ use crate::press;
 use crate::scribe::{Scribe, name};
 use crate::templates::Templates;
 
-/// How many times as long a learner takes (common practice).
-const LEARNER: f64 = 2.0;
 /// What the page asks of the school or leaves to the teacher, in its order.
 const FIELDS: [&str; 7] = ["teacher", "place", "dates", "students", "fee", "materials-fee", "brings-teacher"];
 
@@ -81,7 +79,8 @@ impl Proposal {
 /// The work as the steps have it, for a practised hand and for a learner.
 fn hours(draft: &Draft, scribe: &Scribe<'_>) -> String {
     let work: f64 = draft.steps.iter().map(|step| step.work_minutes).sum();
+    let learner: f64 = draft.steps.iter().map(|step| step.learner_minutes).sum();
     let time = |minutes: f64| name(scribe.minutes((minutes / 30.0).ceil() * 30.0));
-    let args: [(&str, Value); 2] = [("practised", time(work)), ("learner", time(work * LEARNER))];
+    let args: [(&str, Value); 2] = [("practised", time(work)), ("learner", time(learner))];
     scribe.text("proposal-hours-text", &args)
 }

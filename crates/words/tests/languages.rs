@@ -23,6 +23,7 @@ const ALIKE: &[&str] = &[
     "bench-solid-3mf",
     "bench-solid-glb",
     "bench-solid-stl",
+    "bench-tell-figure",
     "bench-version-file",
     "bench-view-text",
     "bench-which-of",

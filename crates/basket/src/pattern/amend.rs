@@ -174,6 +174,7 @@ impl WeavePattern {
             shrink: over.shrink.or(self.shrink),
             float_staves: over.float_staves.or(self.float_staves),
             float_rows: over.float_rows.or(self.float_rows),
+            direction: over.direction.or(self.direction),
         }
     }
 }

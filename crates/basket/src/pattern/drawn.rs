@@ -79,6 +79,12 @@ impl Drawn {
         Ok(Self { rows })
     }
 
+    /// As it is seen in a mirror.
+    #[must_use]
+    pub fn mirrored(self) -> Self {
+        Self { rows: self.rows.into_iter().map(|row| row.into_iter().rev().collect()).collect() }
+    }
+
     /// From lines of signs as seen, the uppermost first: `X`, `x`, `#` or `1` where the weaver is
     /// outside; `.`, `-`, `o` or `0` where the stave is. Spaces, commas and semicolons are passed over.
     ///

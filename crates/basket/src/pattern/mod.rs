@@ -6,6 +6,7 @@
 
 mod amend;
 mod base;
+mod direction;
 pub mod drawn;
 mod finish;
 mod fittings;
@@ -25,6 +26,7 @@ mod weave;
 mod word;
 
 pub use base::{BasePattern, Rings};
+pub use direction::{Direction, Handed};
 pub use finish::{Finish, FinishPart};
 pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
@@ -81,6 +83,8 @@ pub struct Pattern {
     pub finish_on: Vec<FinishPart>,
     /// What is written on the finished basket beside the date.
     pub signature: Option<String>,
+    /// Which hand leads the weaver.
+    pub hand: Handed,
     /// What lies ready before the making begins.
     pub ready: AllReady,
     /// The maker's own words and photographs for the steps, in the order of the file.
@@ -95,5 +99,12 @@ impl Pattern {
     /// The handle, where it is one that is fixed in the rim.
     pub(crate) fn fixed_handle(&self) -> Option<&HandlePattern> {
         self.handle.as_ref().filter(|handle| handle.kind() == HandleKind::Fixed)
+    }
+}
+
+impl Pattern {
+    /// To which side the weaver runs.
+    pub fn direction(&self) -> Direction {
+        self.weave.direction.unwrap_or(Direction::of(self.hand))
     }
 }

@@ -2,6 +2,7 @@
 
 use serde::{Serialize, Serializer};
 
+use super::direction::Direction;
 use super::drawn::Drawn;
 use super::rule::Rule;
 use super::word::words;
@@ -22,6 +23,8 @@ pub struct WeavePattern {
     pub float_staves: Option<u32>,
     /// How many rows a stave may lie bare, or hidden, on one side.
     pub float_rows: Option<u32>,
+    /// To which side the weaver runs.
+    pub direction: Option<Direction>,
 }
 
 /// A run of rows in one weave.

@@ -4,11 +4,11 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    AllReady, BailCurve, BasePattern, CoursePattern, EarMaterial, EarPlacing, EarWay, EarsPattern, Every,
-    FillerPattern, Finish, FinishPart, Girth, HandleJoint, HandleKind, HandleMade, HandlePattern, HoopWay,
-    LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern,
-    Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
-    Word,
+    AllReady, BailCurve, BasePattern, CoursePattern, Direction, EarMaterial, EarPlacing, EarWay, EarsPattern,
+    Every, FillerPattern, Finish, FinishPart, Girth, Handed, HandleJoint, HandleKind, HandleMade,
+    HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces,
+    Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units,
+    Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -46,6 +46,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 handle,
                 finish,
                 finish_on,
+                hand: Handed::Right,
                 signature: None,
                 ready,
                 notes: Vec::new(),
@@ -211,8 +212,13 @@ fn any_weave() -> BoxedStrategy<WeavePattern> {
             }
         },
     );
-    (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64))
-        .prop_map(|(courses, shrink)| WeavePattern { courses, shrink, ..WeavePattern::default() })
+    (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64), of(select(Direction::ALL.to_vec())))
+        .prop_map(|(courses, shrink, direction)| WeavePattern {
+            courses,
+            shrink,
+            direction,
+            ..WeavePattern::default()
+        })
         .boxed()
 }
 

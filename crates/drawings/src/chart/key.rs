@@ -49,9 +49,11 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
         marks::begin_mark(drawing, at + Vec2::new(1.0, 0.0));
         drawing.label(Label::new(text, at + Vec2::new(3.0, 0.0)).sized(Label::SMALL));
     }
-    let side = match plane.face {
-        Face::Outside => "drawing-chart-to-left",
-        Face::Inside => "drawing-chart-to-right",
+    let side = match (plane.face, plane.numbers_rise_left()) {
+        (Face::Outside, true) => "drawing-chart-to-left",
+        (Face::Outside, false) => "drawing-chart-outside-to-right",
+        (Face::Inside, true) => "drawing-chart-inside-to-left",
+        (Face::Inside, false) => "drawing-chart-to-right",
     };
     let notes = std::iter::once(words.term(side));
     let courses = plane

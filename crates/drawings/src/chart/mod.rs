@@ -19,8 +19,8 @@ use words::Words;
 use crate::drawing::Drawing;
 use crate::plain::{kept, left_out, too_many_crossings};
 use palette::Palette;
-pub use plane::ChartKind;
 use plane::Plane;
+pub use plane::{ChartKind, numbers_rise_left};
 
 /// The weaving of a basket as a chart, no wider than a column of the sheets, so that its lettering is printed as
 /// large as it is drawn.

@@ -1,5 +1,6 @@
 //! Where rows and staves lie on a chart.
 
+use basket::pattern::Direction;
 use basket::weave::{Face, Row};
 use basket::{Basket, Length};
 use kurbo::Rect;
@@ -12,6 +13,11 @@ const HEIGHT: f64 = 140.0;
 const MOST: u32 = 1000;
 /// Largest side of a crossing on a grid, in mm.
 const SQUARE: f64 = 4.0;
+
+/// Whether stave numbers rise to the left on a face of a basket that stands on its base.
+pub fn numbers_rise_left(basket: &Basket, face: Face) -> bool {
+    (face == Face::Outside) == (basket.body.weave.direction == Direction::Right)
+}
 
 /// How a chart is laid out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -81,13 +87,15 @@ impl<'a> Plane<'a> {
         -along.to_mm() * self.scale
     }
 
+    /// Whether stave numbers rise to the left as one looks at it.
+    pub(super) fn numbers_rise_left(&self) -> bool {
+        numbers_rise_left(self.basket, self.face)
+    }
+
     /// Where a place on the way round lies: `turn` counts staves, 0 at the middle of stave 1.
     pub(super) fn x(&self, turn: f64, girth: f64) -> f64 {
         let share = (turn + 0.5) / f64::from(self.count) - 0.5;
-        match self.face {
-            Face::Outside => -share * girth,
-            Face::Inside => share * girth,
-        }
+        if self.numbers_rise_left() { -share * girth } else { share * girth }
     }
 
     /// Half the width of a stave at a row.

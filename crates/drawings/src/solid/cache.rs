@@ -36,13 +36,13 @@ impl<'a> PartCache<'a> {
 
     /// The tails of the lashing before they are cut: of its start and of its end.
     pub(crate) fn tails(&self) -> Vec<Part> {
-        Solid { parts: self.maker.tails(), simplified: None }.mirrored().parts
+        Solid { parts: self.maker.tails(), simplified: None }.woven(self.maker.basket).parts
     }
 
     fn group(&self, group: PartGroup) -> &[Part] {
         self.groups[group as usize].get_or_init(|| {
             let parts = self.maker.make(group, self.maker.basket.body.weave.rows);
-            Solid { parts, simplified: None }.mirrored().parts
+            Solid { parts, simplified: None }.woven(self.maker.basket).parts
         })
     }
 }

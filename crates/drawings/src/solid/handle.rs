@@ -35,6 +35,41 @@ struct Hold<'a> {
     washer: Option<f32>,
 }
 
+/// A rivet through what reaches so far in and out of the ear's middle, with a burr outside, and with
+/// a washer between ear and handle where there is one.
+fn pivot(stand: &Stand, number: u32, side: f32, hold: &Hold<'_>) -> Vec<Part> {
+    let rivets = hold.rivets;
+    let shank = rivets.stock.width.to_mm() as f32 / 2.0;
+    let [inside, face] = hold.faces;
+    let outside = face + hold.burr;
+    let [head, height] = HEAD.map(|times| times * 2.0 * shank);
+    let rivet = [
+        [head * 0.4, inside - height],
+        [head * 0.85, inside - height * 0.6],
+        [head, inside],
+        [shank, inside],
+        [shank, outside],
+        [head, outside],
+        [head * 0.85, outside + height * 0.6],
+        [head * 0.4, outside + height],
+    ];
+    let washer = |from: f32, thick: f32| {
+        let reach = washer_radius(rivets);
+        [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
+    };
+    let metal = colour::stock(&rivets.stock);
+    let between = hold.washer.map(|from| (colour::WASHER, washer(from, WASHER)));
+    let burr = (Substance { name: "burr", ..metal }, washer(face, hold.burr));
+    let rivet = Part::new(Piece::Rivet(number), metal, stand.turned(side, &rivet, Ends::Capped));
+    let each = rivets.washers / rivets.count.max(1);
+    let first = (number - 1) * each + 1;
+    let washers = between.into_iter().chain([burr]).zip(first..);
+    let washers = washers.map(|((substance, profile), number)| {
+        Part::new(Piece::Washer(number), substance, stand.turned(side, &profile, Ends::Joined))
+    });
+    std::iter::once(rivet).chain(washers).collect()
+}
+
 impl Maker<'_> {
     /// What the basket is lifted by, with its rivets and washers.
     pub(super) fn handle(&self) -> Vec<Part> {
@@ -91,7 +126,7 @@ impl Maker<'_> {
         };
         let bail = Part::new(Piece::Handle, colour::BAIL, shape);
         let pivots =
-            [(1, 1.0), (2, -1.0)].into_iter().flat_map(|(number, side)| stand.pivot(number, side, &hold));
+            [(1, 1.0), (2, -1.0)].into_iter().flat_map(|(number, side)| pivot(&stand, number, side, &hold));
         std::iter::once(bail).chain(pivots).collect()
     }
 
@@ -110,46 +145,9 @@ impl Maker<'_> {
             .flat_map(|(number, side)| {
                 let shape = stand.turned(side, &profile, Ends::Capped);
                 let knob = Part::new(Piece::Knob(number), colour::KNOB, shape);
-                std::iter::once(knob).chain(stand.pivot(number, side, &hold))
+                std::iter::once(knob).chain(pivot(&stand, number, side, &hold))
             })
             .collect()
-    }
-}
-
-impl Stand {
-    /// A rivet through what reaches so far in and out of the ear's middle, with a burr outside, and with
-    /// a washer between ear and handle where there is one.
-    fn pivot(&self, number: u32, side: f32, hold: &Hold<'_>) -> Vec<Part> {
-        let rivets = hold.rivets;
-        let shank = rivets.stock.width.to_mm() as f32 / 2.0;
-        let [inside, face] = hold.faces;
-        let outside = face + hold.burr;
-        let [head, height] = HEAD.map(|times| times * 2.0 * shank);
-        let rivet = [
-            [head * 0.4, inside - height],
-            [head * 0.85, inside - height * 0.6],
-            [head, inside],
-            [shank, inside],
-            [shank, outside],
-            [head, outside],
-            [head * 0.85, outside + height * 0.6],
-            [head * 0.4, outside + height],
-        ];
-        let washer = |from: f32, thick: f32| {
-            let reach = washer_radius(rivets);
-            [[reach, from], [reach, from + thick], [shank, from + thick], [shank, from]]
-        };
-        let metal = colour::stock(&rivets.stock);
-        let between = hold.washer.map(|from| (colour::WASHER, washer(from, WASHER)));
-        let burr = (Substance { name: "burr", ..metal }, washer(face, hold.burr));
-        let rivet = Part::new(Piece::Rivet(number), metal, self.turned(side, &rivet, Ends::Capped));
-        let each = rivets.washers / rivets.count.max(1);
-        let first = (number - 1) * each + 1;
-        let washers = between.into_iter().chain([burr]).zip(first..);
-        let washers = washers.map(|((substance, profile), number)| {
-            Part::new(Piece::Washer(number), substance, self.turned(side, &profile, Ends::Joined))
-        });
-        std::iter::once(rivet).chain(washers).collect()
     }
 }
 

@@ -62,5 +62,5 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     for group in stage::groups(basket, stage) {
         solid.extend(maker.make(group, basket.rows_at(stage)));
     }
-    solid.mirrored()
+    solid.woven(basket)
 }

@@ -1,6 +1,7 @@
 //! The parts of a solid.
 
-use basket::{Of, Piece};
+use basket::pattern::Direction;
+use basket::{Basket, Of, Piece};
 
 use super::colour::Substance;
 use super::detail::Simplified;
@@ -96,8 +97,12 @@ impl Solid {
         }));
     }
 
-    /// The mirror image. Parts are put together with numbers rising counter-clockwise, as angles do.
-    pub(super) fn mirrored(mut self) -> Self {
+    /// As the basket is woven. Parts are put together with numbers rising counter-clockwise, as angles do: so they
+    /// do where the weaver runs to the left, and else they are turned to their mirror image.
+    pub(super) fn woven(mut self, basket: &Basket) -> Self {
+        if basket.body.weave.direction == Direction::Left {
+            return self;
+        }
         for part in &mut self.parts {
             let edges = part.edges.iter_mut().flatten();
             part.mesh.positions.iter_mut().chain(edges).for_each(|at| at[1] = -at[1]);

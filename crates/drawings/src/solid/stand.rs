@@ -1,4 +1,4 @@
-//! The plane in which a handle stands on what holds it.
+//! The upright plane in which a handle stands on two places of the rim.
 
 use glam::Vec3;
 

@@ -20,6 +20,23 @@ pub(crate) const ODD: [&str; 6] = [
     "title = \"Three <& \\\"odd\\\">\"\nunits = \"mm\"\n[mould]\nside = \"cone\"\nbase = \"50\"\nrim = \"250\"\nheight = \"220\"\n[base]\ndiameter = \"5\"\ngroove = { depth = \"2.4\", width = \"0.1\" }\n[staves]\ncount = 3\n[ears]\n[handle]\n",
 ];
 
+/// The ways of a handle: how it meets its ears, or what stands in its place.
+pub(crate) const HANDLES: [&str; 4] = [
+    "kind = \"swing\"\njoint = \"slot\"",
+    "kind = \"swing\"\njoint = \"between\"",
+    "kind = \"knob\"",
+    "kind = \"fixed\"",
+];
+
+/// The bread basket with another handle.
+pub(crate) fn with_handle(handle: &str) -> String {
+    let text = HARBOUR.replace("kind = \"swing\"", handle);
+    match (text.find("[ears]"), text.find("[handle]"), handle.contains("fixed")) {
+        (Some(ears), Some(handle), true) => format!("{}{}", &text[..ears], &text[handle..]),
+        _ => text,
+    }
+}
+
 pub(crate) fn basket(pattern: &str) -> Basket {
     let catalogue = Catalogue::built_in();
     let pattern = basket::pattern::read(pattern, catalogue).expect("the pattern can be read");

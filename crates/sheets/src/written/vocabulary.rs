@@ -27,6 +27,8 @@ words! {
     Units = basket::pattern::Units { Inches, Millimetres }
     /// What protects the finished basket.
     Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil, Varnish }
+    /// To which side a weaver runs.
+    Direction = basket::pattern::Direction { Right, Left }
     /// What a finish goes on.
     FinishPart = basket::pattern::FinishPart { All, Handle, Base, Rim }
     /// What lies ready before the making begins.

@@ -6,7 +6,7 @@ use serde::Serialize;
 use super::measure::Mm;
 use super::strands::{Join, WeaverAmount};
 use super::verdict::Verdict;
-use super::vocabulary::Way;
+use super::vocabulary::{Direction, Way};
 
 /// The weaving.
 #[derive(Serialize)]
@@ -30,6 +30,8 @@ pub(crate) struct Weave {
     rows_to_add: u32,
     /// Each row from the base upward.
     each_row: Vec<Row>,
+    /// To which side the weaver runs, with the outside facing the maker and the foot of the mould up.
+    direction: Direction,
     /// Colours of the staves, in order round and then again.
     stave_colours: Vec<String>,
 }
@@ -120,6 +122,7 @@ impl From<&weave::Weave> for Weave {
             packing_gap,
             rows_to_add,
             each_row,
+            direction,
             stave_colours,
         } = weave;
         Self {
@@ -132,6 +135,7 @@ impl From<&weave::Weave> for Weave {
             packing_gap_mm: packing_gap.into(),
             rows_to_add: *rows_to_add,
             each_row: each_row.iter().map(Row::from).collect(),
+            direction: direction.into(),
             stave_colours: stave_colours.iter().map(|colour| colour.name.clone()).collect(),
         }
     }

@@ -165,7 +165,7 @@ pub(crate) fn chart(request: &ChartRequest, shop: Shop<'_>) -> Result<Chart, Ref
     });
     Ok(Chart {
         staves: basket.body.uprights().count,
-        numbers_rise_left: face == Face::Outside,
+        numbers_rise_left: drawings::numbers_rise_left(&basket, face),
         joins: joins.collect(),
         seen,
         rows,

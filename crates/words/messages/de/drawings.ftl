@@ -20,6 +20,7 @@ drawing-inner-scarf = Schäftung innen
 
 drawing-base-plan = Boden von unten, wie er auf der Form liegt
 drawing-base-plan-description = Der Holzboden, Durchmesser { $diameter }, von unten gesehen, mit den Plätzen von { $count } Staken, am Rand auf der zugewandten Seite nach rechts gezählt. Außen, nach Richtung, stehen die Stifte, die Ohren und die Schäftungen beider Reifen.
+drawing-base-plan-description-left = Der Holzboden, Durchmesser { $diameter }, von unten gesehen, mit den Plätzen von { $count } Staken, am Rand auf der zugewandten Seite nach links gezählt. Außen, nach Richtung, stehen die Stifte, die Ohren und die Schäftungen beider Reifen.
 drawing-base-disc = Bodenscheibe
 drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
 drawing-screw-hole = Schraubenloch { $length }
@@ -42,6 +43,7 @@ drawing-section = Der Korb von der Seite, { $scale }
 drawing-section-description = Der Korb von der Seite, die linke Hälfte von außen, die rechte durch die Mitte geschnitten. Der Boden misst { $base }, der Rand { $rim }; von der Unterseite des Bodens bis zur Oberkante des Rands sind es { $height }, bis ganz oben { $overall }. Zwei Einzelheiten zeigen Nut und Rand vergrößert.
 drawing-plan = Der fertige Korb von oben, { $scale }
 drawing-plan-description = Der fertige Korb von oben, die Ohren, falls er welche hat, rechts und links. Der Rand misst { $rim }, der Boden, gestrichelt, { $base }. Beziffert sind die Staken an den Vierteln, { $count } im Ganzen, im Uhrzeigersinn steigend.
+drawing-plan-description-left = Der fertige Korb von oben, die Ohren, falls er welche hat, rechts und links. Der Rand misst { $rim }, der Boden, gestrichelt, { $base }. Beziffert sind die Staken an den Vierteln, { $count } im Ganzen, gegen den Uhrzeigersinn steigend.
 drawing-section-scale = Maßstab { $scale }
 drawing-handle-down = gestrichelt: Henkel umgelegt
 drawing-detail-groove = Nut
@@ -87,7 +89,9 @@ drawing-chart-begin = Reihe beginnt hier und endet darüber
 drawing-chart-join-outside = alter Faden endet vor dieser Stake
 drawing-chart-join-inside = neuer Faden beginnt hinter dieser Stake
 drawing-chart-to-left = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.
+drawing-chart-inside-to-left = Der Korb steht auf dem Boden; von innen gesehen zählen die Staken nach links. Links in jedem Muster: Flechtfaden; rechts: Stake.
 drawing-chart-to-right = Der Korb steht auf dem Boden; von innen gesehen zählen die Staken nach rechts. Links in jedem Muster: Flechtfaden; rechts: Stake.
+drawing-chart-outside-to-right = Der Korb steht auf dem Boden; von außen gesehen zählen die Staken nach rechts. Links in jedem Muster: Flechtfaden; rechts: Stake.
 
 drawing-moves = Die Züge von Abschnitt { $number }: { $weave }
 drawing-moves-description = Einige Staken von außen, die Form steht mit dem Boden nach oben, und { $weavers ->

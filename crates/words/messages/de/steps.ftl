@@ -59,6 +59,7 @@ step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in glei
 step-first = Die ersten Reihen flechten
 step-first-text-start = Die Form umdrehen, sodass sie auf dem Boden steht. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, bevor sein Ende hinter eine Stake gelegt wird.
 step-first-text-direction = Die Staken sind in der Reihenfolge gezählt, in der der Faden an sie kommt; „weiter“ ist diese Richtung. Mit der Außenseite nach vorn und dem Fuß der Form nach oben läuft er nach rechts; steht sie auf dem Boden, nach links.
+step-first-text-direction-left = Die Staken sind in der Reihenfolge gezählt, in der der Faden an sie kommt; „weiter“ ist diese Richtung. Mit der Außenseite nach vorn und dem Fuß der Form nach oben läuft er nach links; steht sie auf dem Boden, nach rechts.
 step-first-text-face = In den ersten zwei Reihen, wo er am schärfsten biegt, darf die matte Seite des Flechtrohrs nach außen: so reißt es weniger. Danach zeigt die glänzende Seite nach außen.
 step-first-text-odd = Die Zahl der Staken ist ungerade, so läuft ein Faden ohne Halt von Reihe zu Reihe weiter.
 step-first-text-hardest = Die ersten zwei Reihen sind die schwersten, ab der vierten geht es leicht; mit jedem Zentimeter Abstand vom Boden wird es leichter. Die Staken eine nach der anderen mit einer stumpfen Nadel oder einem Klopfeisen anheben.

@@ -20,6 +20,7 @@ drawing-inner-scarf = scarf, inner hoop
 
 drawing-base-plan = Base from below, as it stands on the mould
 drawing-base-plan-description = The wooden base, { $diameter } across, seen from below, with the slots of { $count } staves numbered round its edge to the right on the near side. Outside it, by direction, stand the pins, the ears and the scarfs of both hoops.
+drawing-base-plan-description-left = The wooden base, { $diameter } across, seen from below, with the slots of { $count } staves numbered round its edge to the left on the near side. Outside it, by direction, stand the pins, the ears and the scarfs of both hoops.
 drawing-base-disc = Base disc
 drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
 drawing-screw-hole = screw hole { $length }
@@ -42,6 +43,7 @@ drawing-section = Side of the basket, { $scale }
 drawing-section-description = The basket from the side, the left half from outside, the right half cut through the middle. The base is { $base } across, the rim { $rim }; from the underside of the base to the top of the rim are { $height }, to the top { $overall }. Two details show the groove and the rim enlarged.
 drawing-plan = The finished basket from above, { $scale }
 drawing-plan-description = The finished basket from above, with its ears, if it has any, at the right and left. The rim is { $rim } across, the base, dashed, { $base }. The staves at the quarters are numbered, { $count } in all, rising clockwise.
+drawing-plan-description-left = The finished basket from above, with its ears, if it has any, at the right and left. The rim is { $rim } across, the base, dashed, { $base }. The staves at the quarters are numbered, { $count } in all, rising counter-clockwise.
 drawing-section-scale = scale { $scale }
 drawing-handle-down = dashed: handle let down
 drawing-detail-groove = Groove
@@ -87,7 +89,9 @@ drawing-chart-begin = row begins here and ends over it
 drawing-chart-join-outside = old strand ends, over this stave
 drawing-chart-join-inside = new strand starts, behind this stave
 drawing-chart-to-left = The basket stands on its base; seen from outside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
+drawing-chart-inside-to-left = The basket stands on its base; seen from inside, staves are numbered to the left. Left of each sample: weaver; right of it: stave.
 drawing-chart-to-right = The basket stands on its base; seen from inside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
+drawing-chart-outside-to-right = The basket stands on its base; seen from outside, staves are numbered to the right. Left of each sample: weaver; right of it: stave.
 
 drawing-moves = The moves of course { $number }: { $weave }
 drawing-moves-description = A few staves from outside, with the mould standing base up, and { $weavers ->

@@ -59,6 +59,7 @@ step-staves-text-band = Bend all staves up along the mould, upright and evenly s
 step-first = Weave the first rows
 step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver before you lay its end behind a stave.
 step-first-text-direction = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the right; standing on its base, to the left.
+step-first-text-direction-left = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the left; standing on its base, to the right.
 step-first-text-face = In the first two rows, where it turns hardest, the dull face of the cane may look out: it cracks less. From then on the shiny face looks out.
 step-first-text-odd = The count of staves is odd, so one weaver runs on from row to row without stopping.
 step-first-text-hardest = The first two rows are the hardest, and from the fourth on it goes easily; every inch further from the base is easier. Lift the staves with a blunt needle or a packing tool, one after the other.

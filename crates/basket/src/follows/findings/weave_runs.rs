@@ -194,7 +194,10 @@ impl Runs<'_> {
         if !self.course.weave.has_diagonal() || !verdict.holds {
             return None;
         }
-        let finding = match (verdict.diagonal.lean(), self.pattern.lean) {
+        let finding = match (
+            verdict.diagonal.lean().map(|lean| self.case.pattern.direction().seen(lean)),
+            self.pattern.lean,
+        ) {
             (None, _) => self.note(Grade::Note, "weave-no-diagonal"),
             (Some(lean), Some(wanted)) if lean != wanted => self
                 .note(Grade::Care, "weave-leans-other-way")

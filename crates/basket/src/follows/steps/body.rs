@@ -7,7 +7,7 @@ use super::step::count;
 use super::time;
 use crate::basket::Basket;
 use crate::message::{Message, Value};
-use crate::pattern::{StepKind, Way, WeaveKind};
+use crate::pattern::{Direction, StepKind, Way, WeaveKind};
 use crate::stock::Kind;
 use crate::weave::{Course, Join};
 
@@ -67,13 +67,20 @@ fn first_rows(basket: &Basket, start: u32) -> Step {
     let runs_on = is_odd && course.is_some_and(|course| course.way == Way::Continuous);
     let step = Step::new(StepKind::FirstRows, Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver_of(course)))
-        .say(Message::new("step-first-text-direction"))
+        .say(direction(basket))
         .say_if(dull_out(course), || Message::new("step-first-text-face"))
         .say_if(is_plain && runs_on, || Message::new("step-first-text-odd"))
         .say(Message::new(rows).with("rows", start))
         .say(Message::new("step-first-text-hardest"))
         .say(Message::new("step-first-text-check").with("gap", basket.body.staves().gap_rim_wall));
     weave(basket, step, 1, start)
+}
+
+fn direction(basket: &Basket) -> Message {
+    Message::new(match basket.body.weave.direction {
+        Direction::Right => "step-first-text-direction",
+        Direction::Left => "step-first-text-direction-left",
+    })
 }
 
 /// Whether the weaver has a glossy face that would crack where it turns hardest.

@@ -2,16 +2,11 @@
 
 use std::f64::consts::{FRAC_PI_2, PI};
 
-use crate::measure::{Angle, Length};
+use crate::measure::Length;
 use crate::pattern::BailCurve;
 
 /// Keeps divisions by a length finite.
 const LEAST: f64 = 1e-6;
-
-/// How far a handle leans that rises this much above feet whose line misses the middle.
-pub fn tilt(off_middle: Length, rise: Length) -> Angle {
-    Angle::radians(libm::atan2(off_middle.to_mm(), rise.to_mm()))
-}
 
 /// A bail between two pivots on one level.
 #[derive(Clone, Copy, Debug, PartialEq)]

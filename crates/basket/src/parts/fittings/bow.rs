@@ -3,7 +3,7 @@
 use super::Bail;
 use super::bend::{self, bend};
 use crate::making::Making;
-use crate::measure::Length;
+use crate::measure::{Angle, Length};
 use crate::message::Message;
 use crate::pattern::keys;
 use crate::pattern::{BailCurve, HandleMade, HandlePattern};
@@ -88,6 +88,11 @@ impl Bow {
 /// Strain of a bow's outer face in its tightest bend: `t/2R`.
 pub(super) fn strain(bail: &Bail, thickness: Length) -> f64 {
     thickness / (2.0 * bail.tightest()).max(Length::mm(1e-6))
+}
+
+/// How far a handle leans that rises this much above feet whose line misses the middle.
+pub fn tilt(off_middle: Length, rise: Length) -> Angle {
+    Angle::radians(libm::atan2(off_middle.to_mm(), rise.to_mm()))
 }
 
 /// The written width, else one that suits a rim of this radius.

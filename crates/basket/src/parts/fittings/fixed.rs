@@ -1,7 +1,6 @@
 //! The fixed handle: a bow whose ends run down along the staves inside the rim.
 
-use super::bail::tilt;
-use super::bow::{self, Bow, Feet};
+use super::bow::{self, Bow, Feet, tilt};
 use super::{Ears, Wall};
 use crate::making::Making;
 use crate::measure::{Angle, Length};

@@ -17,9 +17,9 @@ mod rivets;
 mod swing;
 mod swing_handle;
 
-pub use bail::{Bail, tilt};
+pub use bail::Bail;
 pub(crate) use bow::BEND_LIMIT;
-pub use bow::Bow;
+pub use bow::{Bow, tilt};
 pub use ear_places::{Ear, EarOption};
 pub use ear_sizes::Wall;
 pub use ears::{Ears, WovenIn, off_middle};

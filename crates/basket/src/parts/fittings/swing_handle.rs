@@ -1,7 +1,6 @@
 //! The swinging handle: bail, joint with the ears, rivets, swing clearance and how far it folds.
 
-use super::bail::tilt;
-use super::bow::{self, Bow, Feet};
+use super::bow::{self, Bow, Feet, tilt};
 use super::rivets::{Rivets, WASHER};
 use super::{Fold, Lashed, Rest, Ring, Swing};
 use crate::making::Making;

@@ -61,6 +61,7 @@ impl Weave {
             rows_to_add: if dry_pitch > Length::ZERO { (packing_gap / dry_pitch) as u32 } else { 0 },
             courses: woven,
             each_row,
+            direction: pattern.direction(),
             stave_colours: if stave_colours.is_empty() { undyed() } else { stave_colours.clone() },
         }
     }

@@ -27,7 +27,7 @@ mod weaves;
 
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::pattern::{Way, WeaveKind};
+use crate::pattern::{Direction, Way, WeaveKind};
 use crate::stock::Material;
 pub use bands::{Band, Thread};
 pub use diagonal::Diagonal;
@@ -63,6 +63,8 @@ pub struct Weave {
     pub rows_to_add: u32,
     /// Each row from the base upward.
     pub each_row: Vec<Row>,
+    /// To which side the weaver runs.
+    pub direction: Direction,
     /// Colours of the staves, in order round and then again; never empty.
     pub stave_colours: Vec<Colour>,
 }

@@ -102,7 +102,10 @@ impl Weave {
             all.read(proportion)
         };
         let spiral = sighting.look == Look::Spiral;
-        let from_face = |lean: Lean| if face == Face::Inside { lean.other() } else { lean };
+        let from_face = |lean: Lean| {
+            let outside = self.direction.seen(lean);
+            if face == Face::Inside { outside.other() } else { outside }
+        };
         let lean = sighting.lean().map(from_face);
         let diagonal = course.verdict.diagonal;
         let skips = diagonal.lean().filter(|_| diagonal == Diagonal::Skips).map(from_face);

@@ -37,7 +37,7 @@ pub use values::{Minutes, Named, OwnColours, Presence, Section, Sections};
 
 use self::key::keys;
 use self::limits::MOST_COLOURS;
-use crate::pattern::{Finish, FinishPart, Language, Ready, Units};
+use crate::pattern::{Finish, FinishPart, Handed, Language, Ready, Units};
 
 keys! {
     /// Name of the basket.
@@ -52,6 +52,9 @@ keys! {
     /// What protects the finished basket.
     pub const FINISH: Key<Finish> =
         Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
+    /// Which hand leads the weaver.
+    pub const HAND: Key<Handed> =
+        Key::new("hand", (), Usual::Constant(Handed::Right), r#""left""#).among(Group::Basket);
     /// What it goes on.
     pub const FINISH_ON: Key<Vec<FinishPart>> =
         Key::new("finish-on", (), Usual::Nothing("usual-finish-on"), r#"["handle", "base"]"#)

@@ -5,6 +5,7 @@ use super::declared::{Declared, Usual};
 use super::key::{Key, keys};
 use super::limits::{Counts, ListOf, Shares};
 use super::values::Sections;
+use crate::pattern::Direction;
 
 keys! {
     /// The courses from the base upward.
@@ -14,6 +15,9 @@ keys! {
         Usual::Computed("usual-chosen"),
         r#"[{ weaver = "cane fine", rows = 4 }]"#,
     );
+    /// To which side the weaver runs.
+    pub const DIRECTION: Key<Direction> =
+        Key::new("weave.direction", (), Usual::Computed("usual-weave-direction"), r#""left""#);
     /// Share of its height that fresh weaving loses in drying.
     pub const SHRINK: Key<f64> =
         Key::new("weave.shrink", Shares::of(0.0, 0.3), Usual::Computed("usual-weave-shrink"), r#""4 %""#);

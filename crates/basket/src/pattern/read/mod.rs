@@ -77,6 +77,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let handle = handle::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
+    let hand = file.get_or_usual(&keys::HAND);
     let finish_on = finish_on(file);
     let signature = file.get(&keys::SIGNATURE);
     let ready = AllReady::of(file.get(&keys::READY).unwrap_or_default());
@@ -98,6 +99,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         handle,
         finish,
         finish_on,
+        hand,
         signature,
         ready,
         notes,

@@ -64,6 +64,7 @@ pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePatter
         shrink: section.get(&weave::SHRINK),
         float_staves: section.get(&weave::FLOAT_STAVES),
         float_rows: section.get(&weave::FLOAT_ROWS),
+        direction: section.get(&weave::DIRECTION),
     }
 }
 
