@@ -69,6 +69,15 @@ pub(crate) fn told(pdf: &[u8]) -> String {
     plain(&poppler("pdftotext", &["-raw", "-", "-"], pdf))
 }
 
+/// The same without the feet of its pages, which begin with the basket's title and stand within sentences that run
+/// on.
+pub(crate) fn run_on(pdf: &[u8], title: &str) -> String {
+    let said = poppler("pdftotext", &["-raw", "-", "-"], pdf);
+    let foot = format!("{title} – ");
+    let lines: Vec<&str> = said.lines().filter(|line| !line.starts_with(&foot)).collect();
+    plain(&lines.join(" "))
+}
+
 /// Text with single, breaking spaces.
 pub(crate) fn plain(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")

@@ -1,13 +1,16 @@
 //! The sheets that are told in sections: what must and what must not stand on each, in both renderings, and in
 //! which order.
 
+use std::path::Path;
+
+use basket::pattern::keys::Declared;
 use basket::pattern::{StepKind, keys};
 use basket::{Draft, Length, teaching};
 use lopdf::{Document, Object, decode_text_string};
 use sheets::PacketFile;
 use words::Words;
 
-use crate::common::{file, plain, text, told};
+use crate::common::{file, plain, run_on, text};
 
 /// The text of the page of HTML, without its markup and drawings.
 fn page(packet: &[PacketFile], name: &str) -> String {
@@ -93,19 +96,24 @@ pub(crate) fn assert_alike(packet: &[PacketFile], draft: &Draft) {
 }
 
 /// The text of a sheet as PDF and, where there is one, as page.
-fn both(packet: &[PacketFile], sheet: &str) -> Vec<(String, String)> {
+fn both(packet: &[PacketFile], sheet: &str, title: &str) -> Vec<(String, String)> {
     let names = [format!("{sheet}.pdf"), format!("{sheet}.html")];
     let there = names.into_iter().filter(|name| packet.iter().any(|file| file.name == name));
     there
         .map(|name| {
-            let said = if Path::new(&name).extension().is_some_and(|ending| ending == "pdf") { told(file(packet, &name)) } else { page(packet, &name) };
+            let said = if Path::new(&name).extension().is_some_and(|ending| ending == "pdf") {
+                run_on(file(packet, &name), title)
+            } else {
+                page(packet, &name)
+            };
             (name, said)
         })
         .collect()
 }
 
+/// The first of what is wanted is the title.
 fn assert_says(packet: &[PacketFile], sheet: &str, wanted: &[String]) {
-    for (name, said) in both(packet, sheet) {
+    for (name, said) in both(packet, sheet, &wanted[0]) {
         for text in wanted.iter().map(|text| plain(text)) {
             assert!(said.contains(&text), "{name} does not say: {text}\n{said}");
         }
@@ -115,7 +123,7 @@ fn assert_says(packet: &[PacketFile], sheet: &str, wanted: &[String]) {
 
 /// Each caution stands once, however many steps it holds for.
 fn assert_cautions_stand_once(packet: &[PacketFile], sheet: &str, draft: &Draft, words: &Words) {
-    for (name, said) in both(packet, sheet) {
+    for (name, said) in both(packet, sheet, &draft.basket.title) {
         for id in draft.steps.iter().flat_map(|step| &step.cautions) {
             assert_eq!(said.matches(&plain(&words.term(id))).count(), 1, "{id} on {name}");
         }
@@ -143,7 +151,7 @@ fn assert_no_designing(packet: &[PacketFile], draft: &Draft, words: &Words) {
     assert!(unwanted.len() > 60, "{}", unwanted.len());
     unwanted.extend(draft.basket.choices.iter().map(|choice| words.say(&choice.reason)));
     unwanted.extend(draft.findings.iter().map(|finding| words.finding(finding).remedy));
-    for (name, said) in both(packet, "handout") {
+    for (name, said) in both(packet, "handout", &draft.basket.title) {
         // Of three words at least: others may stand in any sentence.
         for text in
             unwanted.iter().map(|text| plain(text)).filter(|text| text.len() > 15 || text.contains('.'))

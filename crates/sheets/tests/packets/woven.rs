@@ -5,7 +5,7 @@ use basket::Draft;
 use basket::pattern::Units;
 use basket::weave::Face;
 
-use crate::common::{draft, file, on, packet_of, plain, poppler, words};
+use crate::common::{draft, file, on, packet_of, run_on, words};
 use crate::woven_reader::{Woven, weave};
 
 /// Baskets 5 in across, each with a count of staves and its courses.
@@ -119,13 +119,6 @@ fn the_sentences_weave_the_chart() {
     }
 }
 
-/// The text of a printed handout without the feet of its pages, which stand within sentences that run on.
-fn run_on(pdf: &[u8]) -> String {
-    let said = poppler("pdftotext", &["-raw", "-", "-"], pdf);
-    let lines: Vec<&str> = said.lines().filter(|line| !line.contains(" – handout – ")).collect();
-    plain(&lines.join(" "))
-}
-
 /// The same from the printed handout.
 #[test]
 fn the_printed_handout_weaves_the_chart() {
@@ -133,7 +126,7 @@ fn the_printed_handout_weaves_the_chart() {
     for one in BASKETS {
         let draft = basket(one);
         let packet = packet_of(&draft, &words, &on(sheets::Paper::A4));
-        assert_alike(one.0, &weave(&run_on(file(&packet, "handout.pdf"))), &chart(&draft));
+        assert_alike(one.0, &weave(&run_on(file(&packet, "handout.pdf"), one.0)), &chart(&draft));
     }
 }
 
