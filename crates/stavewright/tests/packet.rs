@@ -13,7 +13,7 @@ const DATA: [&str; 7] =
     ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "pattern.toml", "section.svg"];
 const SHEETS: [&str; 6] =
     ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "maker.pdf", "teacher.pdf", "templates.pdf"];
-const PAGES: [&str; 2] = ["handout.html", "teacher.html"];
+const PAGES: [&str; 3] = ["demonstration.html", "handout.html", "teacher.html"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
     let mut command = stavewright(folder);

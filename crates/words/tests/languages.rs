@@ -35,6 +35,7 @@ const ALIKE: &[&str] = &[
     "screen-material",
     "sheet-card-ears-note",
     "sheet-demo-last",
+    "sheet-demo-piece",
     "sheet-demo-task",
     "sheet-material",
     "sheet-sold-by",

@@ -75,7 +75,35 @@ pub(crate) fn run_on(pdf: &[u8], title: &str) -> String {
     let said = poppler("pdftotext", &["-raw", "-", "-"], pdf);
     let foot = format!("{title} – ");
     let lines: Vec<&str> = said.lines().filter(|line| !line.starts_with(&foot)).collect();
-    plain(&lines.join(" "))
+    rejoined(&plain(&lines.join(" ")))
+}
+
+/// A range of numbers that was parted at the end of a line is one again.
+fn rejoined(text: &str) -> String {
+    let mut parts = text.split("– ");
+    let mut whole = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        whole.push('–');
+        let in_range = whole.trim_end_matches('–').ends_with(|end: char| end.is_ascii_digit());
+        if !in_range {
+            whole.push(' ');
+        }
+        whole.push_str(part);
+    }
+    whole
+}
+
+/// How many letters a caption beside a sentence has at most.
+const CAPTION: usize = 200;
+
+/// Whether a text is said, whole or parted once by the captions at the end of a page.
+pub(crate) fn says(said: &str, wanted: &str) -> bool {
+    said.contains(wanted)
+        || wanted.match_indices(' ').any(|(at, _)| {
+            let (before, after) = (&wanted[..at], &wanted[at + 1..]);
+            let rest = said.split_once(before).map(|(_, rest)| rest);
+            rest.and_then(|rest| rest.find(after)).is_some_and(|gap| gap < CAPTION)
+        })
 }
 
 /// Text with single, breaking spaces.

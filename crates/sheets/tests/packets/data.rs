@@ -39,8 +39,9 @@ fn paths(schema: &Json, root: &Json, prefix: &str, found: &mut BTreeSet<String>)
     if let Some(name) = schema["$ref"].as_str() {
         return paths(root.pointer(&name[1..]).expect("a definition"), root, prefix, found);
     }
-    // Either the one or null.
-    for either in schema["anyOf"].as_array().into_iter().flatten() {
+    // Either the one or null; a handle is one of several kinds.
+    let kinds = schema["oneOf"].as_array().filter(|_| prefix == "handle.");
+    for either in schema["anyOf"].as_array().into_iter().chain(kinds).flatten() {
         paths(either, root, prefix, found);
     }
     if schema["items"].is_object() {
@@ -48,7 +49,8 @@ fn paths(schema: &Json, root: &Json, prefix: &str, found: &mut BTreeSet<String>)
     }
     for (key, inner) in schema["properties"].as_object().into_iter().flatten() {
         found.insert(format!("{prefix}{key}"));
-        if key != "lid" {
+        // A lid is told as a body is, the ends of a fixed handle as ears are.
+        if key != "lid" && key != "ends" {
             paths(inner, root, &format!("{prefix}{key}."), found);
         }
     }

@@ -35,6 +35,7 @@ impl Making<'_> {
         };
         let left_out = self.written.is_none();
         let taken = self.chosen.as_ref().filter(|_| left_out).and_then(|(value, _)| to_write(value, units));
+        let taken = taken.map(|value| as_taken(value, &takes));
         let set = |value| Edit::Set { path: self.path.clone(), value };
         let is_needed = self.key.usual() == Usual::Needed;
         Field {
@@ -53,6 +54,14 @@ impl Making<'_> {
             used,
             options,
         }
+    }
+}
+
+/// A choice of yes or no is written as one, and not as a word.
+fn as_taken(value: EditValue, takes: &Takes) -> EditValue {
+    match (takes, &value) {
+        (Takes::Flag, EditValue::Text(word)) => EditValue::Flag(word == "true"),
+        _ => value,
     }
 }
 
