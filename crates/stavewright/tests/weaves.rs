@@ -159,7 +159,7 @@ fn charts_are_written_as_svg_and_png() {
     assert_eq!(said.code, 0, "{}", said.err);
     let picture = Pixmap::load_png(room.path().join("in.png")).unwrap();
     assert!(picture.width() > 1000);
-    let blue = |dot: &PremultipliedColorU8| (dot.red(), dot.green(), dot.blue()) == (0x2b, 0x4c, 0x7e);
+    let blue = |dot: &PremultipliedColorU8| (dot.red(), dot.green(), dot.blue()) == (0x88, 0x9a, 0xb6);
     assert!(picture.pixels().iter().filter(|dot| blue(dot)).count() > 1000);
 }
 

@@ -67,7 +67,7 @@ pub(crate) fn weave(handout: &str) -> Woven {
         number_after(handout, "Then count them again: ").expect("the handout tells the count of staves");
     let mut bands: Vec<Band> = Vec::new();
     for sentence in handout.split(". ") {
-        let sentence = sentence.trim().trim_end_matches('.');
+        let sentence = uncaptioned(sentence.trim().trim_end_matches('.'));
         if let Some(band) = head(sentence) {
             bands.push(band);
         } else if let Some(band) = bands.last_mut() {
@@ -79,6 +79,16 @@ pub(crate) fn weave(handout: &str) -> Woven {
         lay(band, count, &mut woven);
     }
     woven
+}
+
+/// How the sentences of a band begin.
+const BEGINNINGS: [&str; 7] =
+    ["Rows ", "Row ", "Weaver ", "Each row lies ", "Each round ends ", "In row ", "From stave "];
+
+/// A sentence without the caption that stands before it at the head of a page: captions have no full stop.
+fn uncaptioned(sentence: &str) -> &str {
+    let begins = BEGINNINGS.iter().filter_map(|beginning| sentence.find(&format!(" {beginning}")));
+    begins.min().map_or(sentence, |at| &sentence[at + 1..])
 }
 
 fn number_after(text: &str, words: &str) -> Option<u32> {
