@@ -17,7 +17,7 @@ use crate::{screen, single};
 ///
 /// The sheets of a packet, one by one, and one that lies in no packet: sale, the handout with a title
 /// page for a pattern that you sell. What stands on that page beside the basket is written under
-/// [sale] in the pattern.
+/// `[sale]` in the pattern.
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright sheet teacher harbour.toml
