@@ -1,4 +1,4 @@
-//! What a workshop plans from its baskets: which pieces come from which strand.
+//! What a workshop plans from its baskets: kits, what to buy, which pieces come from which strand, prices.
 //!
 //! Pure like [`basket`]: no file, no clock, no terminal, no panic on any input.
 
@@ -15,4 +15,7 @@
     )
 )]
 
+pub mod buying;
 pub mod cutting;
+pub mod kits;
+pub mod price;

@@ -41,8 +41,8 @@ pub fn first_fit(task: &Task, wanted: &[u32], taken: &[u32]) -> Vec<Way> {
 /// By cost for the length; of free ones the shortest, that long ones remain.
 fn by_worth(a: &Bin, b: &Bin) -> std::cmp::Ordering {
     let (left, right) = (
-        u128::from(a.cost) * b.room.unsigned_abs() as u128,
-        u128::from(b.cost) * a.room.unsigned_abs() as u128,
+        u128::from(a.cost) * u128::from(b.room.unsigned_abs()),
+        u128::from(b.cost) * u128::from(a.room.unsigned_abs()),
     );
     left.cmp(&right).then(a.room.cmp(&b.room))
 }
