@@ -163,6 +163,25 @@ impl Purchase {
         self.buy.extend(bought.into_iter().map(|(offer, count)| (offer.clone(), count)));
     }
 
+    /// The lots of the shelf from which something is taken, and how much.
+    pub fn taken(&self) -> Vec<(&Lot, u32)> {
+        let mut whole = self.whole_from_shelf;
+        let taken = self.lots.iter().enumerate().map(|(place, lot)| {
+            let taken = self.plan.as_ref().map_or_else(|| whole.min(lot.count), |plan| plan.opened(place));
+            whole -= if self.plan.is_some() { 0 } else { taken };
+            (lot, taken)
+        });
+        taken.filter(|(_, taken)| *taken > 0).collect()
+    }
+
+    /// What the material that is used costs when it is bought anew: of what is bought the share that does
+    /// not stay whole. None where a price is not known.
+    pub fn replacement(&self) -> Option<Decimal> {
+        let got: u32 = self.buy.iter().map(|(offer, count)| offer.holds.saturating_mul(*count)).sum();
+        let used = Decimal::from(got.saturating_sub(self.spare));
+        if got == 0 { self.cost } else { self.cost?.checked_mul(used)?.checked_div(Decimal::from(got)) }
+    }
+
     /// Ends that are worth keeping, longest first: what goes back on the shelf after the cutting.
     pub fn offcuts(&self, worth_keeping: Length) -> Vec<Length> {
         let ends = self.plan.iter().flat_map(|plan| &plan.strands).map(|strand| strand.left);

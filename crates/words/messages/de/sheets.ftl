@@ -9,6 +9,7 @@ sheet-bench-card = Arbeitskarte
 sheet-templates = Schablonen
 sheet-of = von
 sheet-stop-mark = HALT: so nicht zu flechten – siehe Befunde
+sheet-strips-scale = Gezeichnet
 
 # Titelblock
 

@@ -9,6 +9,7 @@ sheet-bench-card = bench card
 sheet-templates = templates
 sheet-of = of
 sheet-stop-mark = STOP: cannot be woven as written – see findings
+sheet-strips-scale = Drawn
 
 # Title block
 
