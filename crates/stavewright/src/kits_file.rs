@@ -77,6 +77,7 @@ pub(crate) struct PriceTable {
     pub(crate) room: Decimal,
     pub(crate) venue: Decimal,
     pub(crate) target: Option<Decimal>,
+    pub(crate) fee: Option<Decimal>,
 }
 
 fn one() -> u32 {
@@ -107,7 +108,14 @@ pub(crate) fn parse(text: &Text) -> Result<KitsFile, Failure> {
     let price = &file.price;
     let amounts =
         [price.wage, price.overhead, price.waste, price.mould, price.packing, price.margin, price.step];
-    let more = [price.travel, price.room, price.venue, price.target.unwrap_or_default()];
+    let more = [
+        price.travel,
+        price.room,
+        price.venue,
+        price.target.unwrap_or_default(),
+        price.fee.unwrap_or_default(),
+        price.retail.unwrap_or_default(),
+    ];
     let most = Decimal::from(10_000_000);
     if amounts.iter().chain(&more).any(|amount| amount.is_sign_negative() || *amount > most) {
         let what = "an amount under [price] is below zero or above ten million";

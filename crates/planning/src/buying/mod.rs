@@ -17,6 +17,9 @@ use crate::cutting::{CuttingError, Job, Plan, Progress, Stock, solve};
 pub use need::{Need, needs};
 pub use offers::{Offer, usual_offers};
 
+/// Ends that are shorter are waste (common practice: a hand's length).
+const WORTH_KEEPING: Length = Length::mm(150.0);
+
 /// Strands, or pieces used whole, that lie on the shelf.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Lot {
@@ -183,9 +186,9 @@ impl Purchase {
     }
 
     /// Ends that are worth keeping, longest first: what goes back on the shelf after the cutting.
-    pub fn offcuts(&self, worth_keeping: Length) -> Vec<Length> {
+    pub fn offcuts(&self) -> Vec<Length> {
         let ends = self.plan.iter().flat_map(|plan| &plan.strands).map(|strand| strand.left);
-        let mut ends: Vec<Length> = ends.filter(|left| *left >= worth_keeping).collect();
+        let mut ends: Vec<Length> = ends.filter(|left| *left >= WORTH_KEEPING).collect();
         ends.sort_by(|a, b| b.to_mm().total_cmp(&a.to_mm()));
         ends
     }

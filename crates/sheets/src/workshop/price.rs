@@ -31,8 +31,10 @@ pub struct Prices<'p> {
     pub kit: Priced,
     /// The class, with the fee of a seat where one is reckoned.
     pub class: &'p Class,
-    /// A fee, or a price of the basket, that the maker has in mind.
+    /// A price of the basket that the maker has in mind.
     pub target: Option<Decimal>,
+    /// A fee of a seat that the maker has in mind.
+    pub fee: Option<Decimal>,
     /// Materials of which no price is known.
     pub unpriced: &'p [String],
 }
@@ -69,7 +71,7 @@ fn one(heading: &str, priced: &Priced, prices: &Prices, clerk: &Clerk) -> Sectio
 }
 
 fn class(seat: &Reckoning, prices: &Prices, clerk: &Clerk) -> Section {
-    let fee = prices.target.unwrap_or_else(|| seat.amount(Line::Fee));
+    let fee = prices.fee.unwrap_or_else(|| seat.amount(Line::Fee));
     let said = ("fee", name(clerk.money(fee, prices.currency)));
     let least = match prices.class.least_students(fee, prices.rates.wage) {
         Some(least) => clerk.text("least", &[said, ("least", least.into())]),

@@ -13,9 +13,6 @@ use crate::error::SheetError;
 use crate::scribe::name;
 use crate::tables::guarded_csv;
 
-/// Ends that are shorter are waste (common practice: a hand's length).
-const WORTH_KEEPING: Length = Length::mm(150.0);
-
 /// The shopping list as a sheet.
 pub fn shopping_list(title: &str, purchases: &[Purchase], currency: &str, words: &Words) -> Leaf {
     let clerk = Clerk::new(words);
@@ -109,7 +106,7 @@ fn left(purchases: &[Purchase], clerk: &Clerk) -> Section {
     let said = purchases.iter().filter_map(|purchase| {
         let whole =
             (purchase.spare > 0).then(|| clerk.text("left-whole", &[("count", purchase.spare.into())]));
-        let ends = purchase.offcuts(WORTH_KEEPING);
+        let ends = purchase.offcuts();
         let ends =
             (!ends.is_empty()).then(|| clerk.text("left-ends", &[("ends", name(grouped(&ends, clerk)))]));
         let said: Vec<String> = whole.into_iter().chain(ends).collect();

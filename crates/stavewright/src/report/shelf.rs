@@ -1,6 +1,8 @@
 //! The shelf, its history and the moulds.
 
 use basket::Length;
+use basket::pattern::Units;
+use words::{Language, Words};
 use workshop::{Item, Mould, Movement};
 
 use super::table::{Set, table};
@@ -33,11 +35,12 @@ pub(crate) fn items(items: &[Item]) -> String {
     if items.is_empty() {
         return "The shelf is empty. `stavewright shelf put` puts something on it.\n".to_owned();
     }
-    table(&ITEMS, items.iter().map(item))
+    let words = Words::new(Language::English, Units::Inches);
+    table(&ITEMS, items.iter().map(|own| item(own, &words)))
 }
 
-fn item(item: &Item) -> Vec<String> {
-    let length = item.length_mm.map(|mm| format!("{:.1} ft", Length::mm(mm).to_feet()));
+fn item(item: &Item, words: &Words) -> Vec<String> {
+    let length = item.length_mm.map(|mm| words.run(Length::mm(mm)));
     vec![
         item.name.clone(),
         item.material.clone(),

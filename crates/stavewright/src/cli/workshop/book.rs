@@ -10,9 +10,6 @@ use super::{StoreArgs, failure};
 use crate::failure::Failure;
 use crate::screen;
 
-/// Ends that are shorter do not go back on the shelf (common practice: a hand's length).
-const WORTH_KEEPING: Length = Length::mm(150.0);
-
 /// Puts all that is on the list on the shelf.
 pub(super) fn bought(args: &StoreArgs, note: &str, purchases: &[Purchase]) -> Result<(), Failure> {
     let mut store = args.open()?;
@@ -49,7 +46,7 @@ pub(super) fn cut(args: &StoreArgs, note: &str, purchases: &[Purchase]) -> Resul
         for (lot, count) in purchase.taken() {
             *moved.entry(lot.name.clone()).or_default() -= i64::from(count);
         }
-        for end in purchase.offcuts(WORTH_KEEPING) {
+        for end in purchase.offcuts() {
             let item = offcut(purchase, end);
             *moved.entry(item.name.clone()).or_default() += 1;
             items.push(item);

@@ -29,7 +29,9 @@ In the kits file, all of them optional, money and shares as text:
   currency = \"crowns\"   wage = \"24\"       overhead = \"4.50\"  waste = \"0.1\"
   mould = \"1.25\"        packing = \"6\"     margin = \"0.15\"    retail = \"2\"
   step = \"1\"            venue = \"0.2\"     travel = \"70\"      room = \"50\"
-  office_minutes = 30   kit_minutes = 40  teaching_hours = 16  target = \"130\"")]
+  office_minutes = 30   kit_minutes = 40  teaching_hours = 16
+  target = \"180\"        price of the basket that you have in mind
+  fee = \"130\"           fee of a seat that you have in mind")]
 pub(crate) struct Args {
     #[command(flatten)]
     planning: Planning,
@@ -89,6 +91,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             kit,
             class: &seats,
             target: price.target,
+            fee: price.fee,
             unpriced: &unpriced,
         };
         let leaf = prices(&class.file.title, &all, &planned.words);
