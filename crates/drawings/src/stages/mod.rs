@@ -31,7 +31,7 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
     plates
 }
 
-/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in its
+/// A drawing of the making, about 70 mm wide (the cover as wide as a page), in its
 /// true colours. None where the basket has not what it would show; one that cannot be drawn says so.
 ///
 /// Its title is its caption.

@@ -75,6 +75,9 @@ sheet-range = { $from } bis { $to }
 
 # Vorbereitung
 
+sheet-ready = Was bereitliegt
+sheet-ready-note = Vor dem Anfang durchsehen und fragen, wo etwas fehlt.
+sheet-lies-ready = liegt bereit
 sheet-soaking-note = Kurz vor Gebrauch in warmem Wasser einweichen. Herausnehmen, was geschmeidig ist; was zu lange liegt, wird grau und fasert.
 sheet-soak = Einweichen
 sheet-soak-for = Stücke

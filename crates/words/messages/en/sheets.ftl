@@ -75,6 +75,9 @@ sheet-range = { $from } to { $to }
 
 # Preparation
 
+sheet-ready = What lies ready
+sheet-ready-note = Look it over before you begin, and ask where something is missing.
+sheet-lies-ready = lies ready
 sheet-soaking-note = Soak in warm water just before use. Take out what is supple; what lies too long turns grey and frays.
 sheet-soak = Soak for
 sheet-soak-for = Pieces
