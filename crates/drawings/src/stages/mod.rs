@@ -145,7 +145,7 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("to", scarf.to_stave.into()),
         ("clamps", crate::solid::clamps(basket).into()),
         ("pins", basket.body.pins().count().into()),
-        ("wraps", basket.body.lashing().wraps.into()),
+        ("wraps", basket.body.lashing().map_or(0, |lashing| lashing.wraps).into()),
         ("first-ear", basket.in_rim().map_or(0, |ears| ears.each[0].stave).into()),
         ("second-ear", basket.in_rim().map_or(0, |ears| ears.each[1].stave).into()),
     ]

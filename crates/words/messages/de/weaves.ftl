@@ -33,14 +33,11 @@ proposal-head = { $number }. { $count } Staken, { $weave }
 proposal-turns = { $turns } Umläufe in { $rows } Reihen
 proposal-rows = { $turns } Umläufe in { $rows } Reihen
 proposal-sides = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist rechts.
+proposal-sides-left = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist links. Geflochten wird mit der linken Hand: In das Muster gehört hand = "left".
 proposal-stave = Stake
 proposal-weaver = Flechtfaden
 
 rows-course = Abschnitt { $number }: { $weave }
-rows-row = Reihe { $first }
-rows-rows = Reihen { $first }–{ $last }
-rows-two = Reihen { $first }, { $last }
-rows-every = Reihen { $first }, { $second } … { $last }
 rows-join = Ansatz in Reihe { $row }
 rows-seen = Von außen zu sehen: { $outside }. Von innen: { $inside }.
 rows-tally = Strichliste, ein Kästchen je Reihe
