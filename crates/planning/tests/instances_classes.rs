@@ -62,7 +62,9 @@ impl Instance {
 
 fn instances() -> Vec<Instance> {
     let text = match std::env::var_os("STAVEWRIGHT_INSTANCES") {
-        Some(path) => std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{path:?}: {error}")),
+        Some(path) => {
+            std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
+        }
         None => include_str!("data/instances.json").to_owned(),
     };
     serde_json::from_str::<File>(&text).expect("a file of instances").classes

@@ -3,13 +3,14 @@
 use super::problem::{Minute, Problem, Task, Window};
 
 /// The hours of class, and those of class and home together.
-pub(super) struct Hours {
+pub struct Hours {
     class: Vec<Window>,
     anywhere: Vec<Window>,
 }
 
 impl Hours {
-    pub(super) fn of(problem: &Problem) -> Self {
+    /// The hours of a class.
+    pub fn of(problem: &Problem) -> Self {
         let mut anywhere: Vec<Window> = problem.sessions.iter().chain(&problem.home).copied().collect();
         anywhere.sort_unstable();
         Self { class: problem.sessions.clone(), anywhere }
@@ -19,7 +20,7 @@ impl Hours {
     /// hours do not hold it.
     ///
     /// A later moment never gives an earlier end: that is what makes one order have one earliest plan.
-    pub(super) fn place(&self, task: &Task, ready: Minute) -> Option<Window> {
+    pub fn place(&self, task: &Task, ready: Minute) -> Option<Window> {
         self.spread(task, ready, |_| ())
     }
 
@@ -51,6 +52,11 @@ impl Hours {
 }
 
 impl Task {
+    /// How many pieces are done after so many minutes of work.
+    pub fn pieces_in(&self, minutes: Minute) -> u32 {
+        self.reached(0, minutes)
+    }
+
     /// Minutes of work until so many pieces are done, the last begun minute full.
     fn minutes_to(&self, pieces: u32) -> Minute {
         let all = i128::from(self.pieces.max(1));

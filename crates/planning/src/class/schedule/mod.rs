@@ -15,6 +15,7 @@ mod problem;
 mod replay;
 mod search;
 
+pub use hours::Hours;
 pub use plan::{Placed, Plan, Turn};
 pub use problem::{Group, Minute, Problem, Task, Window};
 pub use search::{Answer, Progress, solve};

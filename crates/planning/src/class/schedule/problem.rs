@@ -20,6 +20,10 @@ impl Window {
 }
 
 /// A step as the plan sees it.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "what a step takes and where it is done are answers of their own"
+)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Task {
     /// Minutes of work.
@@ -71,5 +75,13 @@ impl Problem {
     /// How many students there are.
     pub fn students(&self) -> u32 {
         self.groups.iter().map(|group| group.students).fold(0, u32::saturating_add)
+    }
+}
+
+impl Task {
+    /// The longest stretch of work that cannot be broken off.
+    pub fn longest_piece(&self) -> Minute {
+        let pieces = Minute::from(self.pieces.max(1));
+        (self.work + pieces - 1) / pieces
     }
 }

@@ -117,20 +117,18 @@ fn number_moulds(problem: &Problem, students: &mut [Turn]) {
         let on = |(task, placed): (&Task, &Placed)| task.mould.then_some((placed.span.from, placed.until));
         let mut spans = tasks.iter().zip(&turn.steps).filter_map(on);
         if let Some(first) = spans.next() {
-            held.push((Window { from: first.0, to: spans.last().unwrap_or(first).1 }, student));
+            held.push((Window { from: first.0, to: spans.next_back().unwrap_or(first).1 }, student));
         }
     }
     held.sort_unstable();
     let mut free: Vec<Minute> = Vec::new();
     for (window, student) in held {
         let idle = free.iter().enumerate().filter(|(_, from)| **from <= window.from);
-        let number = match idle.min_by_key(|(_, from)| **from).map(|(number, _)| number) {
-            Some(number) => number,
-            None => {
-                free.push(window.from);
-                free.len() - 1
-            }
-        };
+        let longest_idle = idle.min_by_key(|(_, from)| **from).map(|(number, _)| number);
+        let number = longest_idle.unwrap_or(free.len());
+        if longest_idle.is_none() {
+            free.push(window.from);
+        }
         if let Some(from) = free.get_mut(number) {
             *from = window.to;
         }

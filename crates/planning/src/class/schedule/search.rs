@@ -100,7 +100,7 @@ impl Search {
                 }
                 for student in turns {
                     self.progress.looked_at += 1;
-                    if self.progress.looked_at % ASKED_EVERY == 0 && !go_on(self.progress) {
+                    if self.progress.looked_at.is_multiple_of(ASKED_EVERY) && !go_on(self.progress) {
                         self.stopped = true;
                         return false;
                     }
