@@ -15,3 +15,4 @@
 )]
 
 pub mod class;
+pub mod records;

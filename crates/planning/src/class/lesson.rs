@@ -20,8 +20,6 @@ pub struct Source<'s> {
 /// A step of the class.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Lesson {
-    /// The number of the step in the making.
-    pub number: u32,
     /// Which step.
     pub kind: StepKind,
     /// The first and the last row that are woven in it.
@@ -62,7 +60,7 @@ impl Source<'_> {
             let home = class.home.as_ref().is_some_and(|home| home.steps.contains(&step.kind));
             let mould = on_mould.contains(&index);
             let task = Task { work, wait, pieces, mould, drill, hands: by, home };
-            lessons.push(Lesson { number: step.number, kind: step.kind, rows, task });
+            lessons.push(Lesson { kind: step.kind, rows, task });
         }
         lessons
     }
