@@ -197,7 +197,7 @@ fn records_are_read_from_a_file_with_their_mistakes_and_places() {
         let problems = read(text).expect_err("wrong");
         (problems[0].line_column(text), problems[0].message.clone())
     };
-    assert_eq!(place(&text.replace("half", "halve")), ((11, 25), "\"halve\" is no step".to_owned()));
+    assert_eq!(place(&text.replace("half", "halve")), ((11, 24), "\"halve\" is no step".to_owned()));
     assert_eq!(place(&text.replace("4 1/8 in", "4 1/8 inn")).0, (6, 7));
     assert_eq!(place(&text.replace("rows", "rowz")).0.0, 8);
     assert_eq!(place(&text.replace("220", "-220")).0, (11, 19));

@@ -107,8 +107,10 @@ impl Compared {
             return Err(Mismatch::OtherPattern { number: record.number, of, title });
         }
         let weave = &draft.basket.body.weave;
+        // Who weaves higher rows weaves fewer of them.
+        let share = record.rows.map_or(1.0, |rows| f64::from(rows) / f64::from(weave.rows.max(1)));
         let mut times = Vec::new();
-        times.extend(record.weaver.map(|weaver| (Figure::TakeUp, take_up(draft, weaver))));
+        times.extend(record.weaver.map(|weaver| (Figure::TakeUp, take_up(draft, weaver, share))));
         let pitches: Length =
             weave.each_row.iter().map(|row| row.pitch).fold(Length::ZERO, |sum, row| sum + row);
         if let (Some(wet), Some(rows)) = (record.wet, record.rows.filter(|rows| *rows > 0)) {
@@ -120,7 +122,7 @@ impl Compared {
         {
             times.push((Figure::Shrink, (1.0 - dry.to_mm() / wet.to_mm()) / weave.shrink));
         }
-        times.extend(paces(record, draft));
+        times.extend(paces(record, draft, share));
         times.retain(|(_, times)| times.is_finite());
         for (figure, times) in &times {
             check(record.number, *figure, *times)?;
@@ -129,16 +131,17 @@ impl Compared {
     }
 }
 
-/// By how many times the usual share the weaver is longer than it would be running straight.
-fn take_up(draft: &Draft, weaver: Length) -> f64 {
+/// By how many times the usual share the weaver is longer than it would be running straight, for a share of the
+/// rows that were computed.
+fn take_up(draft: &Draft, weaver: Length, share: f64) -> f64 {
     let weave = &draft.basket.body.weave;
     let straight: f64 =
         weave.courses.iter().map(|course| course.length.to_mm() / (1.0 + course.take_up.most)).sum();
-    (weaver.to_mm() - straight) / (weave.length.to_mm() - straight)
+    (weaver.to_mm() / share - straight) / (weave.length.to_mm() - straight)
 }
 
 /// Minutes of each work beside those that were computed for the same steps.
-fn paces<'r>(record: &'r Record, draft: &'r Draft) -> impl Iterator<Item = (Figure, f64)> + 'r {
+fn paces<'r>(record: &'r Record, draft: &'r Draft, share: f64) -> impl Iterator<Item = (Figure, f64)> + 'r {
     let computed = |kind: StepKind| {
         let step = draft.steps.iter().find(|step| step.kind == kind);
         step.map_or(0.0, |step| if record.learner { step.learner_minutes } else { step.work_minutes })
@@ -148,6 +151,7 @@ fn paces<'r>(record: &'r Record, draft: &'r Draft) -> impl Iterator<Item = (Figu
             record.minutes.iter().filter(|(kind, _)| Work::of(*kind) == work && computed(*kind) > 0.0);
         let (took, usual) = of_work
             .fold((0.0, 0.0), |(took, usual), (kind, minutes)| (took + minutes, usual + computed(*kind)));
+        let usual = if work == Work::Weaving { usual * share } else { usual };
         (took > 0.0 && usual > 0.0).then(|| (Figure::Pace(work), took / usual))
     })
 }

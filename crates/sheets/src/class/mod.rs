@@ -7,7 +7,8 @@ mod teller;
 mod written;
 
 pub use calendar::calendar;
-pub use written::{ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, class_plan};
+pub use teller::Moment;
+pub use written::{ClassPlan, SessionPlan, StudentPlan, StudentStep, class_plan};
 
 use basket::Draft;
 use planning::class::Answer;

@@ -4,10 +4,21 @@ use basket::message::Value;
 use basket::pattern::StepKind;
 use planning::class::schedule::Minute;
 use planning::class::written::Class;
+use serde::Serialize;
 use words::Words;
 
-use super::written::Moment;
 use crate::scribe::name;
+
+/// A moment by the clock on the wall.
+#[derive(Clone, Serialize)]
+pub struct Moment {
+    /// For programs: `2027-04-10T09:00`.
+    pub at: String,
+    /// Its day, to read.
+    pub day: String,
+    /// Its time, to read.
+    pub time: String,
+}
 
 /// Tells of one class.
 pub(super) struct Teller<'t> {

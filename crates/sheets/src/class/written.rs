@@ -8,7 +8,7 @@ use planning::class::{Answer, Lack, Lesson, Outcome};
 use serde::Serialize;
 use words::Words;
 
-use super::teller::{Teller, count, letter};
+use super::teller::{Moment, Teller, count, letter};
 use crate::scribe::name;
 
 /// The seed by which chance is tried.
@@ -39,17 +39,6 @@ pub struct ClassPlan {
     pub sessions: Vec<SessionPlan>,
     /// Each student.
     pub students: Vec<StudentPlan>,
-}
-
-/// A moment by the clock on the wall.
-#[derive(Clone, Serialize)]
-pub struct Moment {
-    /// For programs: `2027-04-10T09:00`.
-    pub at: String,
-    /// Its day, to read.
-    pub day: String,
-    /// Its time, to read.
-    pub time: String,
 }
 
 /// A session.

@@ -8,6 +8,7 @@ mod completions;
 mod draft;
 mod find_weave;
 mod hand;
+mod handed;
 mod licences;
 mod materials;
 mod names;
