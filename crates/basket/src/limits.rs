@@ -53,3 +53,7 @@ pub const TEMPLATE_STEPS: u64 = 50_000_000;
 /// The longest that a sheet is set, in seconds, before a template counts as one without an end. The longest
 /// of the built-in ones takes three.
 pub const SETTING_SECONDS: u64 = 60;
+/// Most students of a class, all groups together; none is taught with more than some thirty.
+pub const CLASS_STUDENTS: u32 = 60;
+/// Most days of a class. Ten evenings are many.
+pub const CLASS_DAYS: u32 = 100;

@@ -35,6 +35,7 @@ mod taper_chart;
 mod text;
 mod tile;
 mod timeline;
+mod timetable;
 mod wall;
 
 pub use base_plan::{base_disc, base_plan};
@@ -52,3 +53,4 @@ pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use taper_chart::taper_chart;
 pub use tile::{TileSize, check_bars, tiles};
 pub use timeline::{sample_letter, timeline};
+pub use timetable::{Bar, Row, Session, timetable};

@@ -1,6 +1,7 @@
-//! What a workshop plans from its baskets: kits, what to buy, which pieces come from which strand, prices.
+//! What a workshop plans from its baskets: kits, what to buy, which pieces come from which strand, prices, classes.
 //!
-//! Pure like [`basket`]: no file, no clock, no terminal, no panic on any input.
+//! Pure like [`basket`]: no file, no clock, no terminal, no panic on any input. A search that may take long asks its
+//! caller whether to go on.
 
 #![cfg_attr(
     not(test),
@@ -16,6 +17,8 @@
 )]
 
 pub mod buying;
+pub mod class;
 pub mod cutting;
 pub mod kits;
 pub mod price;
+pub mod records;

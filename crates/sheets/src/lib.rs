@@ -5,6 +5,7 @@
 //! own. What the sheets say comes from the `words` crate, what they show from `drawings`; the
 //! templates under `templates/` only lay it out, and a teacher may replace any of them.
 
+mod class;
 mod data;
 mod error;
 mod figures;
@@ -24,6 +25,9 @@ mod templates;
 pub mod workshop;
 mod written;
 
+pub use class::{
+    ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_plan, class_sheet,
+};
 pub use error::{Mistake, Position, SheetError};
 pub use packet::{ON_REQUEST, Options, PAGES, PacketFile, SHEETS, data, packet, sheet};
 pub use paper::Paper;

@@ -42,6 +42,16 @@ fn help_of_proposal() {
 }
 
 #[test]
+fn help_of_class() {
+    insta::assert_snapshot!(help(&["class"]));
+}
+
+#[test]
+fn help_of_hand() {
+    insta::assert_snapshot!(help(&["hand"]));
+}
+
+#[test]
 fn help_of_sheet() {
     insta::assert_snapshot!(help(&["sheet"]));
 }

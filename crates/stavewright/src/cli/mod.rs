@@ -3,9 +3,11 @@
 mod bench;
 mod chart;
 mod check;
+mod class;
 mod completions;
 mod draft;
 mod find_weave;
+mod hand;
 mod handed;
 mod licences;
 mod materials;
@@ -42,6 +44,7 @@ Examples:
   stavewright bench                      design by looking, in the browser
   stavewright picture my-basket.toml     draw the basket, from any side
   stavewright sheet sale my-basket.toml  write a pattern to sell
+  stavewright class weekend.toml         plan a class over few moulds
   stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
 
@@ -69,6 +72,8 @@ enum Command {
     Picture(picture::Args),
     Poster(poster::Args),
     Proposal(proposal::Args),
+    Class(class::Args),
+    Hand(hand::Args),
     Solid(solid::Args),
     Sheet(sheet::Args),
     Templates(templates::Args),
@@ -97,6 +102,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Picture(args) => picture::run(args),
         Command::Poster(args) => poster::run(args),
         Command::Proposal(args) => proposal::run(args),
+        Command::Class(args) => class::run(args),
+        Command::Hand(args) => hand::run(args),
         Command::Solid(args) => solid::run(args),
         Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),

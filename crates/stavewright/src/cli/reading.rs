@@ -6,6 +6,7 @@ use basket::pattern::{Pattern, Units};
 use basket::{Basket, Catalogue, Draft, Hand, assemble};
 use clap::ValueEnum;
 use clap::builder::{PossibleValuesParser, TypedValueParser};
+use planning::class::Source;
 use sheets::Photos;
 use words::{Language, Words};
 
@@ -20,6 +21,13 @@ pub(super) struct Reading {
     /// The pattern file; - reads standard input.
     pub(super) pattern: PathBuf,
 
+    #[command(flatten)]
+    shared: Shared,
+}
+
+/// How a pattern is read, whoever names it.
+#[derive(Clone, Debug, clap::Args)]
+pub(super) struct Shared {
     /// Units to print first, whatever the pattern is written in.
     #[arg(long, value_name = "UNITS")]
     units: Option<UnitsArg>,
@@ -33,7 +41,7 @@ pub(super) struct Reading {
 }
 
 /// The language of an answer.
-#[derive(Debug, clap::Args)]
+#[derive(Clone, Debug, clap::Args)]
 pub(super) struct Speaking {
     /// Language of sheets and answers [default: the pattern's, else en].
     #[arg(long, value_name = "LANGUAGE", value_parser = languages())]
@@ -71,9 +79,14 @@ impl From<UnitsArg> for Units {
 }
 
 impl Reading {
+    /// A pattern that another file names.
+    pub(super) fn of(pattern: PathBuf, shared: &Shared) -> Self {
+        Self { pattern, shared: shared.clone() }
+    }
+
     /// Reads the pattern.
     pub(super) fn read(&self) -> Result<Read, Failure> {
-        let catalogue = catalogue(self.shelf.as_deref())?;
+        let catalogue = catalogue(self.shared.shelf.as_deref())?;
         let (pattern, text) = self.pattern(&catalogue)?;
         Ok(Read { pattern, text, catalogue })
     }
@@ -84,9 +97,9 @@ impl Reading {
             Ok(pattern) => pattern,
             Err(problems) => return Err(Failure::Misread { text, problems }),
         };
-        pattern.language = self.speaking.language.or(pattern.language);
+        pattern.language = self.shared.speaking.language.or(pattern.language);
         let readers = pattern.language.and_then(Language::units);
-        if let Some(units) = self.units.map(Units::from).or(readers) {
+        if let Some(units) = self.shared.units.map(Units::from).or(readers) {
             pattern.units = units;
         }
         drawn::load(&mut pattern, Origin::of(&self.pattern).folder())?;
@@ -107,6 +120,11 @@ impl Read {
         &self.text.content
     }
 
+    /// What the steps of a class are taken from, at the pace of a hand.
+    pub(super) fn source_of_steps<'r>(&'r self, hand: &'r Hand) -> Source<'r> {
+        Source { pattern: &self.pattern, catalogue: &self.catalogue, hand }
+    }
+
     /// The basket alone, for those who draw it.
     pub(super) fn basket(&self) -> Basket {
         assemble(&self.pattern, &self.catalogue, &Hand::USUAL)
@@ -115,6 +133,11 @@ impl Read {
     /// The photographs that the pattern's notes name.
     pub(super) fn photos(&self) -> Result<Photos, Failure> {
         photos::load(&self.pattern, &self.text)
+    }
+
+    /// The same as by a hand of its own.
+    pub(super) fn draft_by(&self, hand: &Hand) -> Draft {
+        Draft::of(self.pattern.clone(), &self.catalogue, hand)
     }
 
     /// The basket and all that follows from it. It is worked out anew: after a picture, whose exit status

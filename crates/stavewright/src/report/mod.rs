@@ -3,8 +3,10 @@
 
 pub(crate) mod changed;
 pub(crate) mod choices;
+pub(crate) mod class;
 pub(crate) mod cuts;
 pub(crate) mod findings;
+pub(crate) mod hand;
 pub(crate) mod leaf;
 pub(crate) mod materials;
 pub(crate) mod problems;

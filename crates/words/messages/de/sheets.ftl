@@ -308,6 +308,18 @@ sheet-poster-lashing-text = Das Ende hinter den Rand stecken. { $every ->
     } Jede Windung fest anziehen.
 
 # Die Seite, mit der ein Kurs angeboten wird
+sheet-class = Kursplan
+sheet-class-sessions = Sitzung für Sitzung
+sheet-class-cautions = Vorsicht in dieser Sitzung
+sheet-class-cards = Eine Karte für jeden Platz
+sheet-class-due = Fällige Reihen
+sheet-class-waits = Wer wartet
+sheet-class-chance = Zufall
+sheet-class-when = Wann
+sheet-class-step = Schritt
+sheet-class-then = Danach
+sheet-class-mends = Was hilft; alles ausprobiert
+sheet-class-who = Wer
 sheet-proposal = Kursangebot
 sheet-proposal-title = Titel
 sheet-proposal-about = über den Korb

@@ -308,6 +308,18 @@ sheet-poster-lashing-text = Tuck the end behind the rim. { $every ->
     } Pull each wrap tight.
 
 # The page that offers a class
+sheet-class = class plan
+sheet-class-sessions = Session by session
+sheet-class-cautions = Cautions of this session
+sheet-class-cards = A card for each student
+sheet-class-due = Rows due
+sheet-class-waits = Who waits
+sheet-class-chance = Chance
+sheet-class-when = When
+sheet-class-step = Step
+sheet-class-then = Then
+sheet-class-mends = What would mend it; each was tried
+sheet-class-who = Who
 sheet-proposal = class proposal
 sheet-proposal-title = title
 sheet-proposal-about = about the basket

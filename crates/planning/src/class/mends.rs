@@ -1,0 +1,227 @@
+//! What would mend a class that does not fit: changes that are tried, none only guessed.
+
+use basket::pattern::Ready;
+
+use super::asked::{Days, DaysNeeded, Doing, problem};
+use super::lesson::Source;
+use super::schedule::{Answer, Minute, solve};
+use super::written::{Class, Students};
+
+/// A change of a class.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Change {
+    /// Days more, like the last.
+    pub days: u32,
+    /// Moulds more.
+    pub moulds: u32,
+    /// Drills more.
+    pub drills: u32,
+    /// Students more by whom the teacher stands at once.
+    pub hands: u32,
+    /// Students fewer.
+    pub fewer: u32,
+    /// What is prepared before the class, for all.
+    pub ready: Vec<Ready>,
+}
+
+/// A change that was tried.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Mend {
+    /// The change.
+    pub change: Change,
+    /// How many days the class has then; none if it does not fit even so.
+    pub days: Option<u32>,
+}
+
+impl Change {
+    /// How many things are changed: days, moulds, drills and hands each by their number.
+    fn size(&self) -> u32 {
+        let ready = u32::try_from(self.ready.len()).unwrap_or(u32::MAX);
+        [self.days, self.moulds, self.drills, self.hands, self.fewer, ready].iter().sum()
+    }
+
+    /// The class with the change.
+    #[must_use]
+    pub fn of(&self, class: &Class) -> Class {
+        let mut class = class.longer(self.days);
+        class.moulds += self.moulds;
+        class.drills = class.drills.map(|drills| drills + self.drills);
+        if let Some(teacher) = &mut class.teacher {
+            teacher.at_once += self.hands;
+        }
+        let mut fewer = self.fewer;
+        for students in class.students.iter_mut().rev() {
+            students.ready.extend(&self.ready);
+            let less = fewer.min(students.count);
+            students.count -= less;
+            fewer -= less;
+        }
+        class.students.retain(|students| students.count > 0);
+        class
+    }
+}
+
+/// What may be prepared, in making order. Tapered staves are cut.
+const PREPARED: [Ready; 5] = [Ready::StavesTapered, Ready::Rings, Ready::Handle, Ready::Ears, Ready::Base];
+/// Most days that are tried.
+const MOST_DAYS: u32 = 40;
+/// How many beginnings of plans one trial looks at.
+const LOOKED_AT: u64 = 4000;
+
+/// Trials of changes.
+pub(super) struct Tries<'t> {
+    class: &'t Class,
+    source: Source<'t>,
+    go_on: &'t mut dyn FnMut(Doing) -> bool,
+    count: u32,
+}
+
+impl<'t> Tries<'t> {
+    pub(super) fn of(class: &'t Class, source: Source<'t>, go_on: &'t mut dyn FnMut(Doing) -> bool) -> Self {
+        Self { class, source, go_on, count: 0 }
+    }
+
+    /// How many days one student would need, and all.
+    pub(super) fn days_needed(&mut self) -> DaysNeeded {
+        let alone = self.class.students.iter().map(|students| {
+            let mut class = self.class.clone();
+            class.students = vec![Students { count: 1, ..students.clone() }];
+            class
+        });
+        let alone: Vec<Class> = alone.collect();
+        let alone: Option<Vec<Days>> = alone.iter().map(|class| self.days(class)).collect();
+        let with_moulds = self.with(&Change { moulds: self.moulds_short(), ..Change::default() });
+        DaysNeeded {
+            alone: alone.and_then(|days| days.into_iter().max()),
+            with_moulds,
+            for_all: self.with(&Change::default()),
+        }
+    }
+
+    /// The changes, the smallest that help first, then those that do not.
+    pub(super) fn mends(&mut self) -> Vec<Mend> {
+        let all: Vec<Ready> = self.preparable();
+        let moulds = self.moulds_short();
+        let drills = if self.class.drills.is_some() { self.class.count() } else { 0 };
+        let hands = if self.class.teacher.is_some() { self.class.count() } else { 0 };
+        let nothing = Change::default();
+        let kinds = vec![
+            nothing.clone(),
+            Change { moulds, ..nothing.clone() },
+            Change { drills, ..nothing.clone() },
+            Change { hands, ..nothing.clone() },
+            Change { ready: all.clone(), ..nothing.clone() },
+            Change { ready: all.clone(), moulds, ..nothing.clone() },
+            Change { ready: all, moulds, drills, hands, ..nothing.clone() },
+        ];
+        let mut mends: Vec<Mend> = Vec::new();
+        for change in kinds {
+            let Some(days) = self.with(&change) else {
+                mends.extend((change.size() > 0).then_some(Mend { change, days: None }));
+                continue;
+            };
+            let now = self.days_now();
+            let change = self.least(Change { days: days.enough.saturating_sub(now), ..change });
+            let mend = Mend { days: Some(now + change.days), change };
+            // A change that helps no more than its days alone would is none.
+            if mend.change.size() > 0 && !mends.contains(&mend) {
+                mends.push(mend);
+            }
+        }
+        mends.extend(self.fewer());
+        mends.sort_by_key(|mend| (mend.days.is_none(), mend.change.size()));
+        mends
+    }
+
+    /// As many students fewer as it takes for the rest to fit.
+    fn fewer(&mut self) -> Option<Mend> {
+        let count = self.class.count();
+        let with = |fewer| Change { fewer, ..Change::default() };
+        // With more than half of them gone it is another class.
+        let most = count / 2;
+        if most == 0 || !self.fits(&with(most)) {
+            return None;
+        }
+        let fewer = self.smallest(1, most, &|fewer| with(fewer));
+        Some(Mend { change: with(fewer), days: Some(self.days_now()) })
+    }
+
+    /// The same, less of everything that is not needed for it to fit.
+    fn least(&mut self, mut change: Change) -> Change {
+        for thing in change.ready.clone() {
+            let mut without = change.clone();
+            without.ready.retain(|ready| *ready != thing);
+            if self.fits(&without) {
+                change = without;
+            }
+        }
+        let base = change.clone();
+        change.moulds = self.smallest(0, base.moulds, &|moulds| Change { moulds, ..base.clone() });
+        let base = change.clone();
+        change.drills = self.smallest(0, base.drills, &|drills| Change { drills, ..base.clone() });
+        let base = change.clone();
+        change.hands = self.smallest(0, base.hands, &|hands| Change { hands, ..base.clone() });
+        change
+    }
+
+    /// The smallest number with which it fits; with the largest it does.
+    fn smallest(&mut self, from: u32, to: u32, change: &dyn Fn(u32) -> Change) -> u32 {
+        let (mut short, mut enough) = (from, to);
+        while short < enough {
+            let middle = u32::midpoint(short, enough);
+            if self.fits(&change(middle)) {
+                enough = middle;
+            } else {
+                short = middle + 1;
+            }
+        }
+        enough
+    }
+
+    fn fits(&mut self, change: &Change) -> bool {
+        self.try_plan(&change.of(self.class), false).is_some()
+    }
+
+    /// How many days the class needs with a change.
+    fn with(&mut self, change: &Change) -> Option<Days> {
+        self.days(&change.of(self.class))
+    }
+
+    fn days(&mut self, class: &Class) -> Option<Days> {
+        let longer = class.longer(MOST_DAYS);
+        let (end, bound) = self.try_plan(&longer, true)?;
+        Some(Days { enough: longer.days_until(end), at_least: longer.days_until(bound) })
+    }
+
+    /// Looks for a plan, the best or any: its end, and a time that none undercuts.
+    fn try_plan(&mut self, class: &Class, best: bool) -> Option<(Minute, Minute)> {
+        self.count += 1;
+        let (problem, _) = problem(class, &self.source);
+        let count = self.count;
+        let go_on = &mut *self.go_on;
+        let mut look = |progress: super::schedule::Progress| {
+            let enough = progress.best.is_some() && (!best || progress.looked_at > LOOKED_AT);
+            !enough && progress.looked_at < 4 * LOOKED_AT && go_on(Doing::Trying(count))
+        };
+        match solve(&problem, &mut look) {
+            Answer::Plan { plan, bound } => Some((plan.end, bound)),
+            Answer::NoPlan | Answer::Unknown => None,
+        }
+    }
+
+    /// What is not prepared for all yet, and would change a step.
+    fn preparable(&self) -> Vec<Ready> {
+        let steps = |change: &Change| problem(&change.of(self.class), &self.source).0.groups;
+        let now = steps(&Change::default());
+        let changes = |ready: &Ready| steps(&Change { ready: vec![*ready], ..Change::default() }) != now;
+        PREPARED.into_iter().filter(changes).collect()
+    }
+
+    fn moulds_short(&self) -> u32 {
+        self.class.count().saturating_sub(self.class.moulds)
+    }
+
+    fn days_now(&self) -> u32 {
+        u32::try_from(self.class.days.len()).unwrap_or(u32::MAX)
+    }
+}

@@ -1,0 +1,11 @@
+//! Records of makings, and the maker's own hand that is learned from them.
+
+mod compared;
+mod learned;
+mod read;
+mod record;
+
+pub use compared::{Compared, Figure, Mismatch, Work};
+pub use learned::{Learned, Own};
+pub use read::read;
+pub use record::Record;

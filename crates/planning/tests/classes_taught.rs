@@ -1,0 +1,203 @@
+//! Classes of the school, from files that a teacher would write.
+
+mod checker;
+
+use std::time::{Duration, Instant};
+
+use basket::pattern::{Ready, StepKind};
+use basket::{Catalogue, Hand, Pattern};
+use planning::class::written::{Class, read};
+use planning::class::{Answer, Outcome, Refusal, Source};
+
+const HARBOUR: &str = include_str!("../../../patterns/harbour-bread-basket.toml");
+const FERRY: &str = include_str!("../../../patterns/ferry-egg-basket.toml");
+const WEEKEND: &str = include_str!("../../../classes/harbour-weekend.toml");
+const TWO_WEEKENDS: &str = include_str!("../../../classes/ferry-two-weekends.toml");
+/// A day of seven hours, so many times.
+const DAYS: &str = "[[days]]\ndate = \"2027-04-12\"\nevery = 1\nhours = [\"09:00-12:00\", \"13:00-17:00\"]\n";
+
+fn class(text: &str) -> Class {
+    read(text).unwrap_or_else(|problems| panic!("{problems:?}"))
+}
+
+/// The answer, and whether it came within so many seconds.
+fn answer(pattern: &str, class: &Class, seconds: f64) -> Answer {
+    let catalogue = Catalogue::built_in();
+    let pattern: Pattern = basket::pattern::read(pattern, catalogue).expect("a pattern");
+    let source = Source { pattern: &pattern, catalogue, hand: &Hand::USUAL };
+    let begun = Instant::now();
+    let within = Duration::from_secs_f64(0.9 * seconds);
+    let answer = Answer::of(class, source, &mut |_| begun.elapsed() < within);
+    println!("{}: {:?}", class.title, begun.elapsed());
+    assert!(begun.elapsed() < Duration::from_secs_f64(seconds));
+    if let Some(found) = answer.found() {
+        checker::check(&answer.problem, &found.plan);
+        assert!(found.bound <= found.plan.end);
+    }
+    answer
+}
+
+fn refused(answer: &Answer) -> &Refusal {
+    match &answer.outcome {
+        Outcome::DoesNotFit(refusal) => refusal,
+        other => panic!("{other:?}"),
+    }
+}
+
+/// Every change that is said to mend a class does.
+fn mends_hold(pattern: &str, class: &Class, refusal: &Refusal) {
+    assert!(!refusal.mends.is_empty());
+    for mend in refusal.mends.iter().filter(|mend| mend.days.is_some()) {
+        let changed = mend.change.of(class);
+        assert!(answer(pattern, &changed, 20.0).found().is_some(), "{mend:?}");
+    }
+}
+
+#[test]
+fn twelve_students_on_four_moulds_do_not_fit_into_two_days() {
+    let class = class(WEEKEND);
+    let answer = answer(HARBOUR, &class, 5.0);
+    let refusal = refused(&answer);
+    // Even one student alone needs more than two days: the wall dries for one, the rings overnight.
+    let [alone, with_moulds, for_all] =
+        [refusal.days.alone, refusal.days.with_moulds, refusal.days.for_all].map(|days| days.expect("found"));
+    assert!(2 < alone.enough && alone.enough <= with_moulds.enough && with_moulds.enough < for_all.enough);
+    assert_eq!(alone.enough, alone.at_least);
+    let least = &refusal.mends[0];
+    assert!(least.days.is_some(), "{refusal:?}");
+    // Preparing, and more moulds, each save days.
+    let days = |change: &dyn Fn(&planning::class::Change) -> bool| {
+        refusal.mends.iter().filter(|mend| change(&mend.change)).filter_map(|mend| mend.days).min()
+    };
+    let only_days = days(&|change| change.ready.is_empty() && change.moulds == 0).expect("days alone");
+    assert!(days(&|change| !change.ready.is_empty()).expect("prepared") < only_days);
+    assert!(days(&|change| change.moulds > 0).expect("moulds") < only_days);
+    mends_hold(HARBOUR, &class, refusal);
+}
+
+#[test]
+fn twelve_students_on_twelve_moulds_fit_into_six_days() {
+    let head = WEEKEND.split("[[days]]").next().expect("head").replace("moulds = 4", "moulds = 12");
+    let class = class(&(head.replace("drills = 2", "drills = 6") + DAYS + "times = 6\n"));
+    let answer = answer(HARBOUR, &class, 5.0);
+    let found = answer.found().expect("it fits");
+    assert_eq!(class.days_until(found.plan.end), 6);
+    assert!(found.plan.end - found.bound <= 120, "{} to {}", found.bound, found.plan.end);
+}
+
+#[test]
+fn a_small_basket_with_all_prepared_still_has_to_dry() {
+    let parts = "ready = [\"staves tapered\", \"rings\", \"handle\", \"ears\", \"base\"]";
+    let text = WEEKEND.replace("count = 12", &format!("count = 4\n{parts}"));
+    let answer = answer(FERRY, &class(&text), 5.0);
+    let refusal = refused(&answer);
+    // With all parts ready nothing is left to prepare; a day of drying lies between weaving and rim.
+    assert!(refusal.mends.iter().all(|mend| mend.change.ready.is_empty()), "{refusal:?}");
+    assert!(refusal.days.alone.expect("days").enough > 2);
+    let dry = answer.lessons[0].iter().find(|lesson| lesson.kind == StepKind::Dry).expect("it dries");
+    assert_eq!(dry.task.wait, 1440);
+}
+
+#[test]
+fn thirty_students_on_six_moulds_are_answered_in_time() {
+    let head = WEEKEND.split("[[days]]").next().expect("head").replace("count = 12", "count = 30");
+    let head = head.replace("moulds = 4", "moulds = 6").replace("drills = 2", "drills = 6");
+    let evenings = DAYS.replace("\"09:00-12:00\", \"13:00-17:00\"", "\"18:00-21:00\"") + "times = 10\n";
+    let class = class(&(head + &evenings));
+    let answer = answer(HARBOUR, &class, 10.0);
+    let days = refused(&answer).days.for_all.expect("with more evenings it fits");
+    println!("{days:?}");
+    assert!(days.enough > 10 && days.at_least <= days.enough);
+    // The plan with so many evenings says how good it is.
+    let longer = class.longer(days.enough);
+    let found = self::answer(HARBOUR, &longer, 10.0);
+    let found = found.found().expect("a plan");
+    println!("{:?} to {:?}", longer.local(found.bound), longer.local(found.plan.end));
+    assert!(found.bound <= found.plan.end);
+}
+
+#[test]
+fn a_mixed_class_over_a_change_of_the_clocks_fits() {
+    let class = class(TWO_WEEKENDS);
+    let answer = answer(FERRY, &class, 5.0);
+    let found = answer.found().expect("it fits");
+    let plan = &found.plan;
+    // Who comes later begins later, and whoever waits is told for what.
+    let practised = plan.students.iter().filter(|turn| turn.group == 1);
+    for turn in practised {
+        assert!(turn.steps[0].span.from >= class.students[1].from.expect("a day later"));
+    }
+    for waiting in answer.waiting(plan) {
+        assert!(waiting.time.minutes() > 0 && waiting.in_class <= waiting.time.minutes());
+    }
+    // The rows that are due grow to all of them, and none is due after the last is woven.
+    for turn in &plan.students {
+        let due = answer.rows_due(turn);
+        let rows =
+            answer.lessons[turn.group].iter().filter_map(|lesson| lesson.rows).map(|rows| rows.1).max();
+        assert_eq!(due.last().map(|due| due.row), rows);
+        assert!(due.windows(2).all(|pair| pair[0].row < pair[1].row && pair[0].at < pair[1].at));
+    }
+    let chance = answer.chance(plan, 1).expect("a chance");
+    println!("{chance:?}");
+    assert_eq!(answer.chance(plan, 1), Some(chance.clone()));
+    assert!((0.0..=1.0).contains(&chance.in_time) && (0.0..=1.0).contains(&chance.by_formula));
+    assert!(!chance.decides.is_empty());
+}
+
+#[test]
+fn what_lies_ready_is_no_step() {
+    let class = class(TWO_WEEKENDS);
+    let answer = answer(FERRY, &class, 5.0);
+    let kinds = |group: usize| answer.lessons[group].iter().map(|lesson| lesson.kind).collect::<Vec<_>>();
+    assert!(class.students[0].ready.contains(&Ready::Rings) && !kinds(0).contains(&StepKind::Rings));
+    assert!(!kinds(0).contains(&StepKind::Cut));
+}
+
+/// The message and the line and column of the only problem of a text.
+fn problem(text: &str) -> (String, (usize, usize), String) {
+    let problems = read(text).expect_err("something is wrong");
+    assert_eq!(problems.len(), 1, "{problems:?}");
+    let place = problems[0].line_column(text);
+    (problems[0].message.clone(), place, problems[0].help.clone().unwrap_or_default())
+}
+
+#[test]
+fn what_is_wrong_is_said_with_its_place_and_its_remedy() {
+    let (message, _, help) = problem(&WEEKEND.replace("New_York", "New_Yrok"));
+    assert_eq!(
+        (message.as_str(), help.as_str()),
+        ("there is no time zone `America/New_Yrok`", "did you mean `America/New_York`?")
+    );
+    let (message, place, _) = problem(&WEEKEND.replace("moulds = 4", "moulds = 0"));
+    assert_eq!((message.as_str(), place), ("`moulds` cannot be 0", (8, 10)));
+    let (message, place, _) = problem(&WEEKEND.replace("2027-04-11", "2027-04-10"));
+    assert_eq!((message.as_str(), place), ("two sessions on 2027-04-10 overlap", (20, 8)));
+    let (message, ..) = problem(&WEEKEND.replacen("\"13:00", "\"31:00", 1));
+    assert!(message.contains("no hours of a day"));
+    let (message, _, help) =
+        problem(&WEEKEND.replace("hand = \"learner\"", "hand = \"learner\"\nready = [\"ring\"]"));
+    assert!(message.contains("\"ring\"") && help.contains("\"rings\""), "{message}: {help}");
+    let (message, ..) = problem(&WEEKEND.replace("moulds = 4", "mulds = 4"));
+    assert!(message.contains("mulds"), "{message}");
+    let (message, ..) = problem(WEEKEND.split("[[days]]").next().expect("head"));
+    assert_eq!(message, "the class has no days");
+    let (message, ..) = problem(&WEEKEND.replace("moulds = 4\n", ""));
+    assert!(message.contains("moulds"), "{message}");
+    // On 14 March 2027 the clocks there go from 2 to 3.
+    let night = WEEKEND.replace("2027-04-10\"\nhours = [\"09:00", "2027-03-14\"\nhours = [\"02:30");
+    assert!(problem(&night).0.contains("the clocks change"));
+    let late = WEEKEND.replace("hand = \"learner\"", "hand = \"learner\"\nfrom = \"2028-01-01 09:00\"");
+    assert_eq!(problem(&late).0, "these students come when the class is over");
+}
+
+#[test]
+fn a_step_that_no_session_holds_is_named() {
+    let text = WEEKEND.replace("\"09:00-12:00\", \"13:00-17:00\"", "\"09:00-10:00\"");
+    let answer = answer(HARBOUR, &class(&text), 5.0);
+    let refusal = refused(&answer);
+    let kinds: Vec<StepKind> = refusal.too_long.iter().map(|step| step.lesson.kind).collect();
+    assert!(kinds.contains(&StepKind::Pins), "{kinds:?}");
+    assert!(refusal.too_long.iter().all(|step| step.minutes > 60 && step.longest == 60));
+    assert_eq!(refusal.days.for_all, None);
+}

@@ -1,0 +1,39 @@
+//! A class that was planned, as data, as PDF and as a calendar file.
+
+mod calendar;
+mod picture;
+mod refused;
+mod teller;
+mod written;
+
+pub use calendar::calendar;
+pub use teller::Moment;
+pub use written::{ClassPlan, SessionPlan, StudentPlan, StudentStep, class_plan};
+
+use basket::Draft;
+use planning::class::Answer;
+use words::Words;
+
+use crate::error::SheetError;
+use crate::figures::Figure;
+use crate::front;
+use crate::paper::Paper;
+use crate::press;
+use crate::scribe::Scribe;
+use crate::templates::Templates;
+
+/// The plan as PDF: whether it fits, who does what when, a page a session for the teacher, a card a student.
+///
+/// # Errors
+/// [`SheetError::Template`] when the template is wrong.
+pub fn class_sheet(
+    (draft, answer): (&Draft, &Answer),
+    words: &Words,
+    paper: Paper,
+    templates: &Templates,
+) -> Result<Vec<u8>, SheetError> {
+    let scribe = Scribe::new(words);
+    let plan = class_plan(draft, answer, words);
+    let figures: Vec<Figure> = picture::pictures(answer, words).iter().map(Figure::of).collect();
+    press::print("class", templates, &front::files(draft, &scribe, (paper, &figures), plan)?)
+}

@@ -1,0 +1,110 @@
+# Ein Kurs: ob er sich ausgeht, sein Plan, was hilft.
+
+class-date = { $weekday }, { $day }.{ $month }.{ $year }
+class-weekday-1 = Mo
+class-weekday-2 = Di
+class-weekday-3 = Mi
+class-weekday-4 = Do
+class-weekday-5 = Fr
+class-weekday-6 = Sa
+class-weekday-7 = So
+
+class-fits = Die Zeit reicht: Am { $day } um { $time } sind alle fertig.
+class-proven = Kein Plan endet früher; das ist bewiesen.
+class-gap = Vor { $day }, { $time } kann kein Plan enden; ob dieser der beste ist, ist nicht bekannt.
+class-does-not-fit = Die Zeit reicht nicht: Kein Plan endet innerhalb der Sitzungen. Das ist bewiesen.
+class-unknown = In der gegebenen Zeit fand sich kein Plan, ausgeschlossen ist er aber nicht. Mehr Zeit geben (--time-limit).
+class-too-long = { $step }: { $minutes } ohne Unterbrechung, und die längste Sitzung hat { $longest }. Mehr Tage helfen nicht.
+class-days-alone = { $days ->
+    [one] Wer allein ist und auf niemanden wartet, braucht einen solchen Tag.
+   *[other] Wer allein ist und auf niemanden wartet, braucht { $days } solche Tage.
+}
+class-days-with-moulds = { $days ->
+    [one] Mit einer Form für jeden brauchen alle zusammen einen Tag.
+   *[other] Mit einer Form für jeden brauchen alle zusammen { $days } Tage.
+}
+class-days-for-all = { $days ->
+    [one] Mit dem, was da ist, brauchen alle zusammen einen Tag.
+   *[other] Mit dem, was da ist, brauchen alle zusammen { $days } Tage.
+}
+class-days-at-least = Dass weniger als { $days } nicht reichen, ist bewiesen; ein besserer Plan braucht vielleicht weniger.
+class-days-many = Auch viele Tage mehr reichen nicht, oder ein solcher Plan fand sich nicht rechtzeitig.
+
+class-mend-days = { $count ->
+    [one] ein Tag mehr
+   *[other] { $count } Tage mehr
+}
+class-mend-moulds = { $count ->
+    [one] eine Form mehr
+   *[other] { $count } Formen mehr
+}
+class-mend-drills = { $count ->
+    [one] ein Handbohrer mehr
+   *[other] { $count } Handbohrer mehr
+}
+class-mend-hands = { $count ->
+    [one] Hilfe für die Kursleitung bei einer Person mehr zugleich
+   *[other] Hilfe für die Kursleitung bei { $count } Personen mehr zugleich
+}
+class-mend-fewer = { $count ->
+    [one] eine Person weniger
+   *[other] { $count } Personen weniger
+}
+class-mend-ready = für alle vorbereitet: { $things }
+class-mend-fits = { $days ->
+    [one] { $changes }. Dann reicht die Zeit, an einem Tag.
+   *[other] { $changes }. Dann reicht die Zeit, an { $days } Tagen.
+}
+class-mend-fails = { $changes }: Auch so reicht die Zeit nicht.
+
+class-student = Platz { $number }
+class-hand-learner = lernend
+class-hand-practised = geübt
+class-mould-held = Form { $letter }, von { $from } bis { $to }
+class-does = { $from }–{ $to } { $step }
+class-does-rows = { $from }–{ $to } { $step }, Reihen { $first } bis { $last }
+class-does-on = { $from }–{ $to } { $step } (weiter)
+class-at-home = zu Hause, { $day }: { $does }
+class-then-wait = dann ruht es bis { $day }, { $time }
+class-due = { $day }, { $time }: zu spät, wenn Reihe { $row } nicht erreicht ist
+class-waits-mould = { $student } wartet vor „{ $step }“ auf eine Form: { $minutes } Kurszeit
+class-waits-drill = { $student } wartet vor „{ $step }“ auf einen Handbohrer: { $minutes } Kurszeit
+class-waits-teacher = { $student } wartet vor „{ $step }“ auf die Kursleitung: { $minutes } Kurszeit
+class-nobody-waits = Während des Kurses wartet niemand auf eine Form, einen Handbohrer oder die Kursleitung.
+class-session = { $day }, { $from } bis { $to }
+class-session-of = { $title }, Sitzung { $number } von { $count }
+class-chance = Von tausend Kursen, deren Zeiten etwa wie üblich schwanken (angenommen: je Person um das 0,8- bis 1,4-Fache, je Schritt um das 0,8- bis 1,5-Fache), enden { $share } rechtzeitig. Nach der üblichen Formel für den längsten Weg sind es { $formula }.
+class-decides = Dauert „{ $step }“ um ein Viertel länger, so endet der Kurs { $minutes } später.
+class-decides-all = Dauert „{ $step }“ um ein Viertel länger, so reicht die Zeit nicht mehr.
+class-decides-nothing = Kein einzelner Schritt, der ein Viertel länger dauert, lässt den Kurs später enden.
+class-timetable-work = Arbeit, nach Buchstaben
+class-timetable-mould = auf einer Form
+class-timetable-description = { $students ->
+    [one] Ein Platz
+   *[other] { $students } Plätze
+} über { $sessions ->
+    [one] eine Sitzung
+   *[other] { $sessions } Sitzungen
+}: Balken für die Arbeit, helle Bänder, solange eine Form belegt ist.
+class-timetable = Wer macht wann was
+
+# Die eigene Hand, aus Aufzeichnungen gelernt.
+
+hand-figure = { $records ->
+    [one] { $figure }: { $value } (üblich { $usual }); aus einer Aufzeichnung, also mit 95 % Sicherheit zwischen { $from } und { $to }
+   *[other] { $figure }: { $value } (üblich { $usual }); aus { $records } Aufzeichnungen, also mit 95 % Sicherheit zwischen { $from } und { $to }
+}
+hand-take-up = Einarbeitung, mal dem Üblichen
+hand-row-height = Höhe einer Reihe, mal dem Üblichen
+hand-shrink = Verlust an Höhe beim Trocknen, mal dem Üblichen
+hand-pace-preparing = Zeit für Staken und Boden, mal dem Üblichen
+hand-pace-weaving = Zeit für das Flechten, mal dem Üblichen
+hand-pace-rim = Zeit für Reifen und Stifte, mal dem Üblichen
+hand-pace-lashing = Zeit für die Umwicklung, mal dem Üblichen
+hand-pace-fittings = Zeit für Ohren und Henkel, mal dem Üblichen
+hand-pace-finishing = Zeit für Stopfen und Oberfläche, mal dem Üblichen
+hand-spoilt = Verdorbene Staken
+hand-drafted = Der Korb mit diesen Werten
+hand-work = Arbeit: { $after }, vorher { $before }
+hand-rows = Reihen: { $after }, vorher { $before }
+hand-weaver = Flechtfaden am Korb: { $after }, vorher { $before }

@@ -1,0 +1,110 @@
+# A class: whether it fits, its plan, what would mend it.
+
+class-date = { $weekday } { $year }-{ $month }-{ $day }
+class-weekday-1 = Mon
+class-weekday-2 = Tue
+class-weekday-3 = Wed
+class-weekday-4 = Thu
+class-weekday-5 = Fri
+class-weekday-6 = Sat
+class-weekday-7 = Sun
+
+class-fits = It fits: all is done on { $day } at { $time }.
+class-proven = No plan ends earlier; that is proven.
+class-gap = No plan can end before { $day }, { $time }; whether this one is the best is not known.
+class-does-not-fit = It does not fit: no plan ends within the sessions. That is proven.
+class-unknown = No plan was found in the time that was given, and none was ruled out. Give it longer (--time-limit).
+class-too-long = { $step }: { $minutes } without a break, and the longest session has { $longest }. No number of days helps.
+class-days-alone = { $days ->
+    [one] One student who waits for nobody needs one day like these.
+   *[other] One student who waits for nobody needs { $days } days like these.
+}
+class-days-with-moulds = { $days ->
+    [one] With a mould for each, all together need one day.
+   *[other] With a mould for each, all together need { $days } days.
+}
+class-days-for-all = { $days ->
+    [one] With what there is, all together need one day.
+   *[other] With what there is, all together need { $days } days.
+}
+class-days-at-least = That fewer than { $days } do not do is proven; a better plan may need fewer.
+class-days-many = Even many more days would not do, or none such plan was found in time.
+
+class-mend-days = { $count ->
+    [one] one day more
+   *[other] { $count } days more
+}
+class-mend-moulds = { $count ->
+    [one] one mould more
+   *[other] { $count } moulds more
+}
+class-mend-drills = { $count ->
+    [one] one drill more
+   *[other] { $count } drills more
+}
+class-mend-hands = { $count ->
+    [one] help for the teacher by one student more at once
+   *[other] help for the teacher by { $count } students more at once
+}
+class-mend-fewer = { $count ->
+    [one] one student fewer
+   *[other] { $count } students fewer
+}
+class-mend-ready = prepared for all beforehand: { $things }
+class-mend-fits = { $days ->
+    [one] { $changes }. Then it fits, in one day.
+   *[other] { $changes }. Then it fits, in { $days } days.
+}
+class-mend-fails = { $changes }: it does not fit even so.
+
+class-student = Student { $number }
+class-hand-learner = learner
+class-hand-practised = practised
+class-mould-held = mould { $letter }, from { $from } to { $to }
+class-does = { $from }–{ $to } { $step }
+class-does-rows = { $from }–{ $to } { $step }, rows { $first } to { $last }
+class-does-on = { $from }–{ $to } { $step } (goes on)
+class-at-home = at home, { $day }: { $does }
+class-then-wait = then it waits until { $day }, { $time }
+class-due = { $day }, { $time }: late if not at row { $row }
+class-waits-mould = { $student } waits for a mould before “{ $step }”: { $minutes } of class
+class-waits-drill = { $student } waits for a drill before “{ $step }”: { $minutes } of class
+class-waits-teacher = { $student } waits for the teacher before “{ $step }”: { $minutes } of class
+class-nobody-waits = Nobody waits for a mould, a drill or the teacher while class is on.
+class-session = { $day }, { $from } to { $to }
+class-session-of = { $title }, session { $number } of { $count }
+class-chance = Of a thousand classes whose times vary about as they do (assumed: each student by 0.8 to 1.4, each step by 0.8 to 1.5 times), { $share } end in time. By the usual formula for the longest path it is { $formula }.
+class-decides = If “{ $step }” takes a quarter longer, the class ends { $minutes } later.
+class-decides-all = If “{ $step }” takes a quarter longer, it no longer fits.
+class-decides-nothing = No single step that takes a quarter longer makes the class end later.
+class-timetable-work = work, by its letter
+class-timetable-mould = on a mould
+class-timetable-description = { $students ->
+    [one] One student
+   *[other] { $students } students
+} over { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+}: bars for work, light bands while a mould is held.
+class-timetable = Who does what when
+
+# The maker's own hand, learned from records.
+
+hand-figure = { $records ->
+    [one] { $figure }: { $value } (usually { $usual }); from one record, so with 95 % certainty between { $from } and { $to }
+   *[other] { $figure }: { $value } (usually { $usual }); from { $records } records, so with 95 % certainty between { $from } and { $to }
+}
+hand-take-up = Take-up, times the usual
+hand-row-height = Height of a row, times the usual
+hand-shrink = Loss of height in drying, times the usual
+hand-pace-preparing = Time for staves and base, times the usual
+hand-pace-weaving = Time for weaving, times the usual
+hand-pace-rim = Time for hoops and pins, times the usual
+hand-pace-lashing = Time for lashing, times the usual
+hand-pace-fittings = Time for ears and handle, times the usual
+hand-pace-finishing = Time for plug and finish, times the usual
+hand-spoilt = Staves spoilt
+hand-drafted = The basket with these figures
+hand-work = Work: { $after }, before { $before }
+hand-rows = Rows: { $after }, before { $before }
+hand-weaver = Weaver on the basket: { $after }, before { $before }
