@@ -1,10 +1,11 @@
 /** A field that takes what a maker types. */
 
-import type { Field } from "../api/types.ts";
+import type { Field, Word } from "../api/types.ts";
 import { attribute, el, fill } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import type { Change } from "../state/bench.ts";
 import type { Control } from "./control.ts";
+import { DRAWN, drawn } from "./drawn.ts";
 import { newId, set, type FormContext } from "./context.ts";
 import { meant, typed } from "./values.ts";
 
@@ -28,6 +29,8 @@ export function textControl(first: Field, context: FormContext): Control {
     }
     if (text === typed(field).trim()) return undefined;
     const label = t("bench-did-set", { what: field.label, value: text });
+    // A weave drawn by hand needs its drawing at once.
+    if (field.kind === "open-word" && text === DRAWN) return { edits: drawn(field.path.replace(/\.weave$/, "")), label };
     return { edits: [set(field.path, meant(field, input.value))], label };
   };
   const commit = (): void => {
@@ -59,14 +62,14 @@ export function textControl(first: Field, context: FormContext): Control {
       if (!dirty) input.value = typed(field);
       attribute(input, "placeholder", field.written === null ? (field.used?.word ?? "") : null);
       if (list && list.childElementCount !== options(field, context).length) {
-        fill(list, ...options(field, context).map((value) => el("option", { value })));
+        fill(list, ...options(field, context).map(({ word, label }) => el("option", { value: word, label })));
       }
     },
   };
 }
 
-function options(field: Field, context: FormContext): readonly string[] {
+function options(field: Field, context: FormContext): readonly Word[] {
   if (field.kind === "wood") return context.woods();
-  if (field.kind === "colours") return context.colours().map((colour) => colour.name);
-  return field.options.map((option) => option.word);
+  if (field.kind === "colours") return context.colours().map(({ name, label }) => ({ word: name, label }));
+  return field.options;
 }

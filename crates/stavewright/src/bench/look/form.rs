@@ -130,6 +130,7 @@ impl FormInput<'_> {
                 Some((there.into(), why.unwrap_or_default()))
             }
             _ if path == rim::INNER.path => usual(self.basket.body.rim().inner.stock.name.as_str().into()),
+            _ if path == weave::DIRECTION.path => usual(self.basket.body.weave.direction.word().into()),
             _ if path == weave::SHRINK.path => usual(Value::Percent(self.basket.body.weave.shrink)),
             _ => None,
         }
