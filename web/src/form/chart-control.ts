@@ -72,6 +72,9 @@ export function chartControl(first: Field, context: FormContext): Control {
     if (place) put(...place, drawing.over, drawing.gesture);
   });
   for (const end of ["pointerup", "pointercancel"]) window.addEventListener(end, () => (drawing = undefined));
+  grid.addEventListener("focusin", (event) => {
+    at = cellOf(event.target) ?? at;
+  });
   grid.addEventListener("keydown", (event) => {
     const [row, column] = at;
     const steps: Record<string, () => void> = {

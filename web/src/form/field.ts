@@ -38,6 +38,7 @@ export class FieldView {
     this.#label = grouped ? el("span", { id: `${id}-name` }) : el("label", { for: id, id: `${id}-name` });
     this.#control.input.id = id;
     if (grouped) attribute(this.#control.input, "aria-labelledby", `${id}-name`);
+    if (field.kind === "material") attribute(this.#control.input, "aria-labelledby", `${id}-name ${id}`);
     this.#slide = field.kind === "length" || field.kind === "count" ? new Slide(field, context) : null;
     this.#used.id = `${id}-used`;
     this.#why.id = `${id}-why`;

@@ -1,7 +1,7 @@
 /** A field that takes one material: what is used, by sight, and a dialog to choose another. */
 
 import type { Field, MaterialName } from "../api/types.ts";
-import { attribute, el, fill } from "../dom/element.ts";
+import { el, fill } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import type { Control } from "./control.ts";
 import { set, type FormContext } from "./context.ts";
@@ -28,7 +28,6 @@ export function stockControl(first: Field, context: FormContext): Control {
       shown = stamp;
       const name = material?.label ?? field.used?.text ?? t("bench-left-out");
       fill(button, material && cutOf(material), el("span", {}, name), material && el("span", { class: "fact" }, material.size));
-      attribute(button, "aria-label", t("bench-stock-choose", { what: field.label, value: name }));
     },
   };
 }

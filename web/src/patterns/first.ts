@@ -30,7 +30,7 @@ export function openFirst({ stock, begin, others, gone }: Starting): void {
   const title = input(t("bench-new-title"));
   const [across, high] = [input(""), input("")];
   const [base, top, tall] = [input(""), input(""), input("")];
-  const how = radios("how", ["guessed", "measured"] as const, "bench-first-mould", () => change());
+  const how = radios("how", ["guessed", "measured"] as const, (answer) => t(`bench-first-mould-${answer}`), () => change());
   const units = el("select", { id: newId("first"), onchange: () => change() }, ...(["in", "mm"] as const).map((unit) => el("option", { value: unit }, t(`bench-first-${unit}`))));
   units.value = language() === "en" ? "in" : "mm";
   const staves = el("select", { id: newId("first") }, el("option", { value: "" }, t("bench-first-staves-any")));
@@ -39,7 +39,7 @@ export function openFirst({ stock, begin, others, gone }: Starting): void {
   }
   staves.addEventListener("change", () => change());
   const wish = new WishView(stock.colours, [], () => change());
-  const handle = radios("handle", HANDLES, "bench-first-handle", () => undefined);
+  const handle = radios("handle", HANDLES, (answer) => t(`bench-first-handle-${answer}`), () => undefined);
   const trouble = el("p", { class: "wrong", role: "alert" });
   const guessed = el("div", { class: "row wrap first-sizes" }, labelled("bench-first-across", across), labelled("bench-first-high", high));
   const measured = el("div", { class: "row wrap first-sizes" }, labelled("bench-first-base", base), labelled("bench-first-top", top), labelled("bench-first-tall", tall));
@@ -148,11 +148,12 @@ function question(id: string, ...content: HTMLElement[]): HTMLElement {
 }
 
 /** One of several answers; the first is the usual one. */
-function radios<Answer extends string>(stem: string, answers: readonly Answer[], text: string, changed: () => void) {
+function radios<Answer extends string>(stem: string, answers: readonly Answer[], text: (answer: Answer) => string, changed: () => void) {
   const name = newId(stem);
   const [usual] = answers;
   const boxes = answers.map((answer) => el("input", { type: "radio", id: newId(stem), name, value: answer, checked: answer === usual, onchange: changed }));
-  const node = el("div", { class: "radios" }, ...boxes.map((box) => el("div", { class: "row check" }, box, el("label", { for: box.id }, t(`${text}-${box.value}`)))));
+  const rows = answers.map((answer, index) => el("div", { class: "row check" }, boxes[index], el("label", { for: boxes[index]?.id }, text(answer))));
+  const node = el("div", { class: "radios" }, ...rows);
   const value = (): Answer => answers.find((_, index) => boxes[index]?.checked) ?? (usual as Answer);
   return { node, value };
 }

@@ -1,13 +1,21 @@
 /** The front page of the folder: its patterns with their pictures, and ways to begin a new one. */
 
-import type { PatternName, Scenario } from "../api/types.ts";
+import type { PatternName, PatternText, Scenario } from "../api/types.ts";
 import { el, fill } from "../dom/element.ts";
 import { Gone, Refusal, json } from "../server/client.ts";
 import { openDialog } from "../shell/dialog.ts";
 import { drawing } from "../views/drawing.ts";
 import { t } from "../words/texts.ts";
-import type { Files } from "./files.ts";
 import { photoPlace } from "./photo.ts";
+
+/** What the front page has done. */
+interface Acts {
+  readonly list: () => Promise<readonly PatternName[]>;
+  readonly read: (name: string) => Promise<PatternText>;
+  readonly open: (name: string) => Promise<void>;
+  readonly begin: (source: string) => Promise<void>;
+  readonly first: () => void;
+}
 
 /** A mould and nothing else: everything that is left out is chosen. */
 export function plainPattern(title: string): string {
@@ -25,7 +33,7 @@ export function plainPattern(title: string): string {
   ].join("\n");
 }
 
-export async function openShelf(files: Files, current: string | null, gone: () => void): Promise<void> {
+export async function openShelf(files: Acts, current: string | null, gone: () => void): Promise<void> {
   let names: readonly PatternName[];
   let scenarios: readonly Scenario[];
   try {

@@ -109,61 +109,6 @@ bench-meaning-lashing = Die Umwicklung ist der Faden, der um beide Reifen gewick
 bench-meaning-handle = Ohren sind Zungen, die aus dem Geflecht kommen und den Henkel tragen. Ein Klapphenkel ist mit ihnen vernietet, ein fester sitzt im Rand.
 bench-meaning-finish = Was am Ende darauf kommt, und was du auf den Boden schreibst.
 
-## Choosing a material
-
-bench-stock-heading = Wählen: { $what }
-bench-stock-hint = Jedes ist quer geschnitten gezeichnet, etwa in wahrer Größe.
-bench-stock-choose = { $what }: { $value }. Anderes wählen
-bench-stock-all = Alle Materialien ({ $count } weitere)
-bench-own = Eigenes hinzufügen, wie du es gemessen hast
-bench-own-hint = Peddigrohr und Flechtrohr fallen verschieden aus. Was du nicht misst, ist wie bei dem, dem es gleicht.
-bench-own-name = Wie du es nennst
-bench-own-like = Gleicht
-bench-own-width = Breite mit Einheit: 6,1 mm, 1/4 in
-bench-own-thickness = Dicke mit Einheit
-bench-own-make = Hinzufügen und hier nehmen
-bench-own-taken = Ein Material { $name } gibt es schon. Gib ihm einen anderen Namen.
-
-## A first basket
-
-bench-first = Ein erster Korb, in fünf Fragen
-bench-first-fact = man muss vorher nichts wissen
-bench-first-text = Beantworte, was du weißt. Alles andere wird für dich gewählt und lässt sich danach ändern.
-bench-first-q-mould = 1. Hast du eine Form?
-bench-first-q-mould-hint = Der Holzklotz, über dem der Korb geflochten wird.
-bench-first-mould-guessed = Noch nicht, oder nicht gemessen
-bench-first-mould-measured = Ja, mit dem Maßband gemessen
-bench-first-q-size = 2. Wie groß?
-bench-first-q-size-hint = Eine Zahl genügt: 180, oder 7 1/2.
-bench-first-across = Durchmesser am Rand
-bench-first-high = Höhe (kann offen bleiben)
-bench-first-base = Umfang am Boden
-bench-first-top = Umfang oben
-bench-first-tall = Vom Boden bis oben
-bench-first-units = In
-bench-first-in = Zoll
-bench-first-mm = Millimeter
-bench-first-no-size = Sag, wie groß er werden soll.
-bench-first-q-staves = 3. Was hast du für Staken?
-bench-first-q-staves-hint = Staken sind die senkrechten Streifen, um die der Flechtfaden geht.
-bench-first-staves-which = Staken
-bench-first-staves-any = Was passt
-bench-first-q-look = 4. Wie soll er aussehen?
-bench-first-q-look-hint = Die Bilder sind auf einem Korb deiner Größe geflochten. Wähle keines, und er wird schlicht.
-bench-first-q-handle = 5. Ein Henkel?
-bench-first-q-handle-hint = Er kann später noch dazu oder weg.
-bench-first-handle-none = Keiner
-bench-first-handle-swing = Einer zum Klappen
-bench-first-handle-fixed = Einer fest im Rand
-bench-first-handle-knob = Zwei Knäufe
-bench-first-name = Name des Korbs
-bench-first-make = Vorlage machen
-bench-first-others = Anders beginnen
-bench-which-of = { $what } { $number }
-bench-add-which = { $what } ergänzen
-bench-remove = Entfernen
-bench-remove-which = { $what } entfernen
-
 ## Die Form
 
 bench-profile = Die Form von der Seite
@@ -191,65 +136,10 @@ bench-course-remove = Abschnitt { $number } entfernen
 bench-courses-take = Abschnitte übernehmen
 bench-courses-give = Abschnitte an Stavewright zurückgeben
 bench-course-choose = Nach Aussehen wählen
-bench-course-choose-which = Geflecht von Abschnitt { $number } nach dem Aussehen wählen
+bench-course-choose-which = Nach Aussehen wählen: Abschnitt { $number }
 bench-course-seen = Von außen gesehen: { $seen }
 bench-course-short = Abschnitt { $number }
 bench-did-draw = Abschnitt { $number } von Hand gezeichnet
-
-## Choosing a weave by its look
-
-bench-ways-heading = Wie soll Abschnitt { $number } aussehen?
-bench-ways-now = Jetzt: { $seen }.
-bench-ways-asking = Wird auf diesem Korb geflochten …
-bench-ways-found = { $count ->
-        [0] Diese Farben ergeben das auf keiner Zahl nahebei. Nimm andere Farben oder ein anderes Aussehen.
-        [one] Ein Weg, auf diesem Korb geflochten. Drücken übernimmt ihn.
-       *[other] { $count } Wege, jeder auf diesem Korb geflochten. Drücken übernimmt einen.
-    }
-bench-ways-draw = Selbst zeichnen
-bench-way-staves = { $count } Staken
-bench-wish-colours = Farben
-bench-wish-colours-hint = Staken sind naturfarben. Drücke eine oder zwei Farben für den Flechtfaden; noch einmal nimmt sie weg.
-bench-wish-look = Aussehen
-bench-wish-side = Zu welcher Seite
-bench-wish-turns = Umläufe (kann offen bleiben)
-bench-side-left = Nach links
-bench-side-right = Nach rechts
-bench-look-spiral = Spirale
-bench-look-columns = Säulen
-bench-look-bands = Bänder
-bench-look-checks = Würfel
-bench-look-arrows = Pfeile
-bench-look-plain = Schlicht
-
-## Counts of staves
-
-bench-counts = Zahlen nahebei
-bench-counts-label = Stakenzahlen nahebei, und was auf jeder aufgeht
-bench-counts-runs = { $count } Staken: Jeder Abschnitt geht auf; { $seen }; Lücke am Rand { $gap }.
-bench-counts-fails = { $count } Staken: Nicht jeder Abschnitt geht auf; { $seen }; Lücke am Rand { $gap }.
-bench-counts-change-seen = Aussehen: { $after } statt { $before }.
-bench-counts-change-gap = Lücke: { $after } statt { $before }.
-bench-counts-change-width = Breite einer Stake: { $after } statt { $before }.
-
-## A weave drawn by hand
-
-bench-draw-hint = Drücke eine Kreuzung, und der Faden geht darüber oder darunter; ziehe, um mehrere zu zeichnen. Das Stück wiederholt sich um den Korb.
-bench-draw-grid = Das gezeichnete Geflecht; Pfeiltasten gehen von Kreuzung zu Kreuzung, die Leertaste wendet eine
-bench-draw-over = Reihe { $row }, Stake { $stave }: darüber
-bench-draw-under = Reihe { $row }, Stake { $stave }: darunter
-bench-draw-width = Staken im Rapport
-bench-draw-width-minus = Eine Stake weniger im Rapport
-bench-draw-width-plus = Eine Stake mehr im Rapport
-bench-draw-height = Reihen im Rapport
-bench-draw-height-minus = Eine Reihe weniger im Rapport
-bench-draw-height-plus = Eine Reihe mehr im Rapport
-bench-draw-mirror = Links und rechts vertauschen
-bench-draw-flip = Auf den Kopf
-bench-draw-swap = Darüber und darunter vertauschen
-bench-draw-shift = Um eine Stake weiter
-bench-draw-repeat = Verdoppeln
-bench-draw-holds = Es hält: Jede Stake liegt auf beiden Seiten, und kein Sprung ist zu lang.
 
 ## Ansichten
 
@@ -416,66 +306,3 @@ bench-solids = Körper des fertigen Korbs
 bench-solid-stl = STL
 bench-solid-3mf = 3MF
 bench-solid-glb = GLB
-
-## The guide
-
-bench-guide = Anleitung zu dieser Seite
-bench-words = Wörter des Handwerks
-bench-guide-begin = Beginnen
-bench-guide-begin-text = Eine leere Werkbank fragt fünf Dinge und macht aus den Antworten eine Vorlage. Alles lässt sich danach ändern; was du nicht sagst, wird gewählt, und jedes Feld sagt warum. Rückgängig nimmt jeden Schritt zurück.
-bench-guide-mould = Die Form
-bench-guide-mould-text = Lege ein Maßband um die Form: am Boden, oben und auf einigen Höhen dazwischen, dichter, wo die Seite sich krümmt. Schreib jede Höhe auf und was das Band zeigt. Punkte der Seite lassen sich ziehen oder mit den Pfeiltasten bewegen. Noch keine Form? Gib die Durchmesser unten und am Rand an, die Höhe, und wie die Seite läuft.
-bench-guide-staves = Die Staken
-bench-guide-staves-text = Die Zahl entscheidet, welches Geflecht aufgeht: Zäunen will eine ungerade, Köper eine, die sein Rapport nicht teilt. Klappe „Zahlen nahebei“ auf und sieh für jede Zahl, was aufgeht, wohin es steigt und wie breit die Lücken sind.
-bench-guide-weave = Das Geflecht
-bench-guide-weave-text = „Nach Aussehen wählen“ zeigt kleine Bilder, jedes auf deinem Korb geflochten. Drücke Farben, dann ein Aussehen, dann einen der Wege. Was sich sonst ändert, steht darunter. Ein Abschnitt lässt sich nach oben oder unten setzen und in mehreren Farben flechten.
-bench-guide-drawn = Ein eigenes Geflecht
-bench-guide-drawn-text = Wähle „Selbst zeichnen“, dann drücke oder ziehe über die Kreuzungen. Spiegle, verschiebe oder verdopple das Stück. Ob es hält, und ob ein Sprung zu lang ist, steht beim Zeichnen darunter.
-bench-guide-rim = Rand und Umwicklung
-bench-guide-rim-text = Die Länge der Reifen kommt von der Wand, Überlappung und Schäftung von ihrer Dicke. Die Füllung deckt die Spitzen der Staken, die Umwicklung bindet alles zusammen.
-bench-guide-handle = Ohren und Henkel
-bench-guide-handle-text = Setze den Haken bei Ohren oder Henkel, um sie anzubringen. Ihr Platz, ihre Länge und ihre Löcher folgen aus der Wand.
-bench-guide-chosen = Was für dich gewählt ist
-bench-guide-chosen-text = Das geflochtene Zeichen neben einem Namen sagt, dass Stavewright den Wert gewählt hat. Drücke es, um ihn zu übernehmen; dann steht er fest, und das Zeichen wird ein Stift. Drücke den Stift, um ihn zurückzugeben. Das Fragezeichen erklärt den Wert und warum er gewählt ist.
-bench-guide-findings = Befunde
-bench-guide-findings-text = Ein Halt lässt sich so nicht flechten, eine Vorsicht wird man sehen oder sie macht Mühe, ein Hinweis ist gut zu wissen. Öffne einen, und du siehst, wo es ist, warum es zählt und was abhilft. Ein Schritt sagt vorher, was er sonst noch ändert, und ob er ändert, was von dir ist.
-bench-guide-pictures = Bilder
-bench-guide-pictures-text = Drehe den Korb mit Maus, Finger oder Pfeiltasten. Der Schieber geht von der leeren Form bis zum fertigen Korb. Das Flechtbild zeigt jede Kreuzung. Ein Standbild lässt sich für den Druck speichern.
-bench-guide-files = Vorlagen und Dateien
-bench-guide-files-text = Eine Vorlage ist eine Textdatei in deinem Ordner; nichts wird irgendwohin geschickt. Drücke den Titel, um alle Vorlagen des Ordners mit ihren Bildern zu sehen. Neben jeder kann ein Foto des fertigen Korbs liegen.
-bench-guide-away = Mitnehmen
-bench-guide-away-text = Das Paket enthält das Handout, die Blätter für Lehrende und Machende, die Werkbankkarte, Schablonen in wahrer Größe, die Zuschnittliste und die Zeichnungen. Prüfe den Drucker mit den Balken auf dem Schablonenblatt.
-bench-guide-keys = Mit der Tastatur
-bench-guide-keys-text = Tab geht von Feld zu Feld. Pfeiltasten bewegen Punkte, Schieber, Kreuzungen und den Korb. Strg Z nimmt zurück, Strg Umschalt Z macht es wieder, Strg S speichert.
-bench-word-stave = Stake
-bench-word-stave-means = Ein senkrechter Streifen, um den der Flechtfaden geht.
-bench-word-weaver = Flechtfaden
-bench-word-weaver-means = Der Faden, der rundum über und unter die Staken geht.
-bench-word-course = Abschnitt
-bench-word-course-means = Einige Reihen in einem Geflecht, übereinander.
-bench-word-twill = Köper
-bench-word-twill-means = Ein Geflecht über zwei oder mehr, von Reihe zu Reihe um eine Stake versetzt, sodass schräge Linien entstehen.
-bench-word-chase = Folgende Fäden
-bench-word-chase-means = Zwei Fäden, die einander rundum folgen, jeder mit seiner Reihe.
-bench-word-pairing = Fitzen
-bench-word-pairing-means = Zwei Fäden, um jede Stake gedreht.
-bench-word-wale = Kimme
-bench-word-wale-means = Drei oder mehr Fäden, von denen jeder der Reihe nach vor mehreren Staken liegt.
-bench-word-float = Sprung
-bench-word-float-means = Ein Stück Faden, das an mehreren Staken vorbeigeht, ohne die Seite zu wechseln.
-bench-word-groove = Nut
-bench-word-groove-means = Der Schlitz in der Kante des Bodens, in dem die Staken stehen.
-bench-word-taper = Verjüngung
-bench-word-taper-means = Wie eine Stake zum Fuß hin schmaler wird.
-bench-word-hoop = Reif
-bench-word-hoop-means = Einer der beiden Ringe des Rands, außen oder innen.
-bench-word-scarf = Schäftung
-bench-word-scarf-means = Zwei zu Keilen gehobelte Enden, die aufeinander nicht dicker sind als eines.
-bench-word-filler = Füllung
-bench-word-filler-means = Was zwischen den Reifen liegt und die Spitzen der Staken deckt.
-bench-word-lashing = Umwicklung
-bench-word-lashing-means = Der Faden, der um beide Reifen gewickelt ist.
-bench-word-ear = Ohr
-bench-word-ear-means = Eine Zunge, die aus dem Geflecht kommt und den Henkel trägt.
-bench-word-join = Ansatz
-bench-word-join-means = Wo ein Faden endet und der nächste beginnt.

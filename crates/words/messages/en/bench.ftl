@@ -109,61 +109,6 @@ bench-meaning-lashing = The lashing is the strand that is wrapped round both hoo
 bench-meaning-handle = Ears are tabs that come up out of the weaving and carry the handle. A swinging handle is riveted to them; a fixed one sits in the rim.
 bench-meaning-finish = What goes on at the end, and what you write on the base.
 
-## Choosing a material
-
-bench-stock-heading = Choose: { $what }
-bench-stock-hint = Each is drawn cut across, at about its true size.
-bench-stock-choose = { $what }: { $value }. Choose another
-bench-stock-all = All materials ({ $count } more)
-bench-own = Add your own, as you measured it
-bench-own-hint = Reed and cane differ from maker to maker. All that you do not measure is taken from the one that it is like.
-bench-own-name = What you call it
-bench-own-like = Like
-bench-own-width = Width, with its unit: 6.1 mm, 1/4 in
-bench-own-thickness = Thickness, with its unit
-bench-own-make = Add it and use it here
-bench-own-taken = There is a material { $name } already. Give it another name.
-
-## A first basket
-
-bench-first = A first basket, in five questions
-bench-first-fact = nothing needs to be known beforehand
-bench-first-text = Answer what you know. Everything else is chosen for you, and can be changed afterwards.
-bench-first-q-mould = 1. Do you have a mould?
-bench-first-q-mould-hint = The wooden form that the basket is woven on.
-bench-first-mould-guessed = Not yet, or not measured
-bench-first-mould-measured = Yes, measured with a tape
-bench-first-q-size = 2. How large?
-bench-first-q-size-hint = A number is enough: 7, or 7 1/2.
-bench-first-across = Across at the rim
-bench-first-high = How high (may be left open)
-bench-first-base = Round the base
-bench-first-top = Round the top
-bench-first-tall = From base to top
-bench-first-units = In
-bench-first-in = inches
-bench-first-mm = millimetres
-bench-first-no-size = Say how large it is to be.
-bench-first-q-staves = 3. What do you have for staves?
-bench-first-q-staves-hint = Staves are the uprights that the weaver goes round.
-bench-first-staves-which = Staves
-bench-first-staves-any = Whatever suits
-bench-first-q-look = 4. How is it to look?
-bench-first-q-look-hint = The pictures are woven on a basket of your size. Choose none, and it becomes a plain one.
-bench-first-q-handle = 5. A handle?
-bench-first-q-handle-hint = It can be put on or left off later.
-bench-first-handle-none = None
-bench-first-handle-swing = One that swings
-bench-first-handle-fixed = One fixed in the rim
-bench-first-handle-knob = Two knobs
-bench-first-name = Name of the basket
-bench-first-make = Make the pattern
-bench-first-others = Other ways to begin
-bench-which-of = { $what } { $number }
-bench-add-which = Add to { $what }
-bench-remove = Remove
-bench-remove-which = Remove { $what }
-
 ## The mould
 
 bench-profile = The mould from the side
@@ -191,65 +136,10 @@ bench-course-remove = Remove course { $number }
 bench-courses-take = Take the courses over
 bench-courses-give = Give the courses back to Stavewright
 bench-course-choose = Choose by look
-bench-course-choose-which = Choose the weave of course { $number } by its look
+bench-course-choose-which = Choose by look: course { $number }
 bench-course-seen = Seen from outside: { $seen }
 bench-course-short = Course { $number }
 bench-did-draw = course { $number } drawn by hand
-
-## Choosing a weave by its look
-
-bench-ways-heading = How is course { $number } to look?
-bench-ways-now = Now: { $seen }.
-bench-ways-asking = Weaving it on this basket …
-bench-ways-found = { $count ->
-        [0] These colours do not give that look on a count near this one. Try other colours or another look.
-        [one] One way, woven on this basket. Press it to take it.
-       *[other] { $count } ways, each woven on this basket. Press one to take it.
-    }
-bench-ways-draw = Draw it yourself
-bench-way-staves = { $count } staves
-bench-wish-colours = Colours
-bench-wish-colours-hint = Staves are natural. Press one or two colours for the weaver; press again to take one away.
-bench-wish-look = Look
-bench-wish-side = To which side
-bench-wish-turns = Turns (may be left open)
-bench-side-left = To the left
-bench-side-right = To the right
-bench-look-spiral = Spiral
-bench-look-columns = Columns
-bench-look-bands = Bands
-bench-look-checks = Checks
-bench-look-arrows = Arrows
-bench-look-plain = Plain
-
-## Counts of staves
-
-bench-counts = Counts near by
-bench-counts-label = Counts of staves near by, with what runs on each
-bench-counts-runs = { $count } staves: every course runs; { $seen }; gap at the rim { $gap }.
-bench-counts-fails = { $count } staves: not every course runs; { $seen }; gap at the rim { $gap }.
-bench-counts-change-seen = Look: { $after } instead of { $before }.
-bench-counts-change-gap = Gap: { $after } instead of { $before }.
-bench-counts-change-width = Width of a stave: { $after } instead of { $before }.
-
-## A weave drawn by hand
-
-bench-draw-hint = Press a crossing to pass the weaver over or under; drag to draw several. The piece repeats round the basket.
-bench-draw-grid = The drawn weave; arrow keys go from crossing to crossing, the space bar turns one over
-bench-draw-over = Row { $row }, stave { $stave }: over
-bench-draw-under = Row { $row }, stave { $stave }: under
-bench-draw-width = Staves in the repeat
-bench-draw-width-minus = One stave fewer in the repeat
-bench-draw-width-plus = One stave more in the repeat
-bench-draw-height = Rows in the repeat
-bench-draw-height-minus = One row fewer in the repeat
-bench-draw-height-plus = One row more in the repeat
-bench-draw-mirror = Left for right
-bench-draw-flip = Upside down
-bench-draw-swap = Over for under
-bench-draw-shift = One stave on
-bench-draw-repeat = Repeat it
-bench-draw-holds = It holds: every stave is passed on both sides, and no float is too long.
 
 ## Views
 
@@ -416,66 +306,3 @@ bench-solids = Solids of the finished basket
 bench-solid-stl = STL
 bench-solid-3mf = 3MF
 bench-solid-glb = GLB
-
-## The guide
-
-bench-guide = Guide to this page
-bench-words = Words of the trade
-bench-guide-begin = Begin
-bench-guide-begin-text = An empty bench asks five things and makes a pattern of the answers. Everything can be changed afterwards; what you do not say is chosen, and each field tells why. Undo takes back any step.
-bench-guide-mould = The mould
-bench-guide-mould-text = Lay a tape round the mould at its base, at its top and at a few heights between, closer together where the side curves. Write each height and what the tape read. Points on the profile can be dragged, or moved with the arrow keys. No mould yet? Give the width at base and rim, the height, and how the side runs.
-bench-guide-staves = The staves
-bench-guide-staves-text = The count decides which weaves run: plain weave wants an odd one, a twill one that its repeat does not divide. Unfold “Counts near by” to see for each count what runs, to which side it leans and how wide the gaps are.
-bench-guide-weave = The weave
-bench-guide-weave-text = “Choose by look” shows small pictures, each woven on your basket. Press colours, then a look, then one of the ways. What it changes besides stands under it. A course can be moved up or down, or woven in several colours.
-bench-guide-drawn = A weave of your own
-bench-guide-drawn-text = Choose “Draw it yourself”, then press or drag over the crossings. Mirror, shift or repeat the piece. Whether it holds, and whether a float is too long, is said below while you draw.
-bench-guide-rim = Rim and lashing
-bench-guide-rim-text = The hoops take their length from the wall, the lap and the scarf from the hoop’s thickness. The filler covers the tips of the staves, the lashing binds all together.
-bench-guide-handle = Ears and handle
-bench-guide-handle-text = Tick ears or handle to put them on. Their place, their length and their holes follow from the wall.
-bench-guide-chosen = What was chosen for you
-bench-guide-chosen-text = The woven sign beside a name says that Stavewright chose the value. Press it to take the value over; it is then fixed, and the sign becomes a pencil. Press the pencil to give it back. The question mark explains the value and why it was chosen.
-bench-guide-findings = Findings
-bench-guide-findings-text = A stop cannot be woven as it is, a care will show or give trouble, a note is good to know. Open one to see where it is, why it matters and what would mend it. A step says beforehand what else it changes, and when it changes what you wrote.
-bench-guide-pictures = Pictures
-bench-guide-pictures-text = Turn the basket with mouse, finger or arrow keys. The slider goes from the bare mould to the finished basket. The chart shows every crossing. A still picture can be saved for print.
-bench-guide-files = Patterns and files
-bench-guide-files-text = A pattern is a text file in your folder; nothing is sent anywhere. Press the title to see all patterns of the folder with their pictures. A photograph of the finished basket can be kept beside each.
-bench-guide-away = Take away
-bench-guide-away-text = The packet holds the handout, the sheets for teacher and maker, the bench card, templates at true size, the cut list and the drawings. Check the printer with the bars on the template sheet.
-bench-guide-keys = By keyboard
-bench-guide-keys-text = Tab goes from field to field. Arrow keys move points, sliders, crossings and the basket. Ctrl Z takes back, Ctrl Shift Z does it again, Ctrl S saves.
-bench-word-stave = Stave
-bench-word-stave-means = An upright that the weaver goes round.
-bench-word-weaver = Weaver
-bench-word-weaver-means = The strand that goes round, over and under the staves.
-bench-word-course = Course
-bench-word-course-means = Some rows woven in one way, one above the other.
-bench-word-twill = Twill
-bench-word-twill-means = A weave over two or more, moved on by one stave from row to row, so that slanting lines arise.
-bench-word-chase = Chase
-bench-word-chase-means = Two weavers that follow each other round, each with its own row.
-bench-word-pairing = Pairing
-bench-word-pairing-means = Two weavers twisted round each stave.
-bench-word-wale = Wale
-bench-word-wale-means = Three or more weavers, each passing in front of several staves in turn.
-bench-word-float = Float
-bench-word-float-means = A piece of weaver that passes several staves without changing sides.
-bench-word-groove = Groove
-bench-word-groove-means = The slot in the edge of the base, in which the staves stand.
-bench-word-taper = Taper
-bench-word-taper-means = How a stave gets narrower toward its foot.
-bench-word-hoop = Hoop
-bench-word-hoop-means = One of the two rings of the rim, outside or inside.
-bench-word-scarf = Scarf
-bench-word-scarf-means = Two ends planed to wedges, so that they lie on each other no thicker than one.
-bench-word-filler = Filler
-bench-word-filler-means = What lies between the hoops and covers the tips of the staves.
-bench-word-lashing = Lashing
-bench-word-lashing-means = The strand wrapped round both hoops.
-bench-word-ear = Ear
-bench-word-ear-means = A tab that comes up out of the weaving and carries the handle.
-bench-word-join = Join
-bench-word-join-means = Where one strand ends and the next begins.
