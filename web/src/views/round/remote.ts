@@ -76,6 +76,7 @@ class RemotePainter implements Painting {
 
 /** A canvas in the host and its painter: in a worker where the browser can, else on the page. Throws without WebGL. */
 export async function startPainter(host: HTMLElement, inks: Inks): Promise<{ canvas: HTMLCanvasElement; painter: Painting }> {
+  if (!draws()) throw new Error("this browser draws nothing in the round");
   const canvas = el("canvas");
   host.append(canvas);
   const remote = "transferControlToOffscreen" in canvas && typeof Worker === "function" ? await remotely(canvas, inks) : undefined;
@@ -89,6 +90,13 @@ export async function startPainter(host: HTMLElement, inks: Inks): Promise<{ can
     own.remove();
     throw error;
   }
+}
+
+/** Whether the page may draw in the round; where that was switched off, a worker could all the same. */
+function draws(): boolean {
+  const context = el("canvas").getContext("webgl2");
+  context?.getExtension("WEBGL_lose_context")?.loseContext();
+  return context !== null;
 }
 
 /** None where the worker cannot be started, or draws nothing in the round. */
