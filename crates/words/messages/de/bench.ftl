@@ -94,6 +94,7 @@ bench-left-out = Weggelassen
 bench-slider = { $what }, Schieber
 bench-slide-less = { $what }: weniger
 bench-slide-more = { $what }: mehr
+bench-doubt = { $number } Zoll? Das ist viel. Oder sind Millimeter gemeint?
 bench-takes = Dort steht: { $takes }.
 bench-help-on = Was ist das: { $what }
 bench-rest = { $count } weitere

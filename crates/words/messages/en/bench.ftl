@@ -94,6 +94,7 @@ bench-left-out = Left out
 bench-slider = { $what }, slider
 bench-slide-less = { $what }: less
 bench-slide-more = { $what }: more
+bench-doubt = { $number } inches? That is much. Or are millimetres meant?
 bench-takes = It takes: { $takes }.
 bench-help-on = What is this: { $what }
 bench-rest = { $count } more
