@@ -44,12 +44,12 @@ pub(crate) fn ways(request: &WaysRequest, shop: Shop<'_>) -> Result<Ways, Refusa
     let now = Trial::of(request.source.clone(), shop).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, now.pattern.units)?;
     let search = Search { now: &now, number: request.course, wish: &request.wish, words: &words, shop };
-    let each = match request.wish.look {
-        Some(look) => search.ways(look, request.most.map_or(SHOWN, |most| (most as usize).min(SHOWN)))?,
-        None => {
-            let best = LOOKS.iter().map(|look| search.ways(*look, 1));
-            best.collect::<Result<Vec<_>, _>>()?.into_iter().flatten().collect()
-        }
+    let most = request.most.map_or(SHOWN, |most| (most as usize).min(SHOWN));
+    let each = if let Some(look) = request.wish.look {
+        search.ways(look, most)?
+    } else {
+        let best = LOOKS.iter().map(|look| search.ways(*look, 1));
+        best.collect::<Result<Vec<_>, _>>()?.into_iter().flatten().collect()
     };
     Ok(Ways { each })
 }
