@@ -1,6 +1,7 @@
 /** The painter in a worker: what it is told, and its answers. */
 
-import { Painter, type Inks, type Painting } from "./painter.ts";
+import { Painter } from "./painter.ts";
+import type { Inks, Painting } from "./painting.ts";
 
 /** Calls of the painter by name, with a number where an answer is waited for. */
 export type Told =

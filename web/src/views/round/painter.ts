@@ -5,59 +5,12 @@
 
 import { Color, DirectionalLight, HemisphereLight, PerspectiveCamera, Plane, Raycaster, Scene, Sphere, Vector2, Vector3, WebGLRenderer } from "three";
 import { Ground, type Foot } from "./ground.ts";
-import { readGlb, type Model, type Piece } from "./glb.ts";
+import { readGlb, type Model } from "./glb.ts";
+import { FIELD_OF_VIEW, type Inks, type Loaded, type Painting, type Pose, type Size } from "./painting.ts";
 import { pick } from "./pick.ts";
 import { printable } from "./png.ts";
 import { Skin } from "./skin.ts";
 
-/** Colours of the page that the scene takes up: a piece pointed at, and one that a finding means. */
-export interface Inks {
-  readonly pointed: string;
-  readonly marked: string;
-}
-
-/** From where the basket is seen. */
-export interface Pose {
-  readonly position: readonly [number, number, number];
-  readonly target: readonly [number, number, number];
-  readonly near: number;
-  readonly far: number;
-}
-
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-  /** Pixels drawn for one of the page. */
-  readonly ratio: number;
-}
-
-/** What is known of a model that was taken up. */
-export interface Loaded {
-  readonly pieces: readonly Piece[];
-  /** Middle and radius of a ball that holds it. */
-  readonly ball: readonly [number, number, number, number];
-}
-
-/** What a painter does, wherever it works. */
-export interface Painting {
-  /** Whether pictures are computed by the processor, for want of a graphics card. */
-  readonly software: boolean;
-  load(glb: ArrayBuffer): Promise<Loaded>;
-  pose(pose: Pose): void;
-  size(size: Size): void;
-  cut(share: number): void;
-  mark(marked: readonly number[], pointed: number | undefined): void;
-  dye(inks: Inks): void;
-  ruler(units: "in" | "mm" | null): void;
-  /** Settles when the scene as it is has been drawn, to the last pixel. */
-  drawn(): Promise<void>;
-  /** The piece at a place of the picture, from -1 to 1 to the right and upward. */
-  at(x: number, y: number): Promise<number | undefined>;
-  /** A picture so many pixels wide, for print. */
-  still(width: number): Promise<Blob>;
-}
-
-export const FIELD_OF_VIEW = 32;
 /** Light comes from the left of whoever looks, and a little from above: so what is round reads as round. */
 const LAMP = { side: 1.05, up: 0.5 };
 /** A finger's breadth in metres. */

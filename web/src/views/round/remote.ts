@@ -1,7 +1,8 @@
 /** A painter that works in a worker, spoken to from the page. */
 
 import { el } from "../../dom/element.ts";
-import { Painter, type Inks, type Loaded, type Painting, type Pose, type Size } from "./painter.ts";
+import { Painter } from "./painter.ts";
+import type { Inks, Loaded, Painting, Pose, Size } from "./painting.ts";
 import type { Answer, Told } from "./painter-worker.ts";
 
 const WORKER = "/assets/painter-worker.js";

@@ -13,7 +13,7 @@ import { LineStage } from "./lines.ts";
 import { Models, type Shot } from "./models.ts";
 import { describe, means } from "./names.ts";
 import type { Piece } from "./glb.ts";
-import type { Inks } from "./painter.ts";
+import type { Inks } from "./painting.ts";
 import type { RoundScene } from "./scene.ts";
 import { StageSlider } from "./stages.ts";
 

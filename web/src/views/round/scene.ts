@@ -3,7 +3,7 @@
 import { PerspectiveCamera, Sphere, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import type { Piece } from "./glb.ts";
-import { FIELD_OF_VIEW, type Inks, type Painting } from "./painter.ts";
+import { FIELD_OF_VIEW, type Inks, type Painting } from "./painting.ts";
 import { startPainter } from "./remote.ts";
 
 /** From where the basket is seen at first: a little from above. */

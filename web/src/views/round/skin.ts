@@ -14,7 +14,7 @@ import {
   Vector3,
 } from "three";
 import type { Model, Piece } from "./glb.ts";
-import type { Inks } from "./painter.ts";
+import type { Inks } from "./painting.ts";
 
 /** Pieces with edges; all others are rounded. */
 const FLAT = new Set(["mould", "base", "plug", "stave", "ear", "band", "clamp"]);

@@ -3,6 +3,8 @@
 mod counts;
 mod first;
 mod little;
+#[cfg(test)]
+mod tests;
 mod trial;
 mod ways;
 
