@@ -67,6 +67,7 @@ test: setup page
 
 test-long: setup page
 	$(CARGO) build --workspace --bins
+	STAVEWRIGHT_KILLS=300 $(CARGO) test -p workshop --test killed
 	STAVEWRIGHT_EXTREME=$(or $(COUNT),1000) $(CARGO) test -p fuzz --test extreme
 
 # Cases that bring something down are kept in fuzz/found and tried again by the tests.

@@ -16,10 +16,10 @@ use crate::sense::sense;
 use crate::solid::{Detail, Part, PartCache};
 use crate::stages::look;
 
-/// Most width of the basket on paper, in mm.
-const WIDTH: f64 = 110.0;
+/// Most width of the basket on paper, in mm: beside another drawing its figures are printed as large as drawn.
+const WIDTH: f64 = 66.0;
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 9.0;
+const DENSITY: f64 = 14.0;
 /// From the rim to the numbers of staves, in mm.
 const NUMBERS: f64 = 4.0;
 /// From the rim to the first dimension, and from one to the next, in mm.

@@ -45,6 +45,7 @@ pub(crate) const LABELS: &[&str] = &[
     "sale",
     "skip",
     "stop-mark",
+    "strips-scale",
     "teacher",
     "templates",
     "templates-note",

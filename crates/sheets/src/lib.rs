@@ -21,6 +21,7 @@ mod proposal;
 mod scribe;
 mod tables;
 mod templates;
+pub mod workshop;
 mod written;
 
 pub use error::{Mistake, Position, SheetError};

@@ -24,9 +24,18 @@ pub(crate) fn csv(draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {
         plain.serialize(cut)?;
     }
     let plain = whole(plain)?;
+    let records = csv::ReaderBuilder::new().has_headers(false).from_reader(&*plain).into_records();
+    let rows: Vec<Vec<String>> = records
+        .map(|record| Ok(record?.iter().map(str::to_owned).collect()))
+        .collect::<Result<_, csv::Error>>()?;
+    guarded_csv(&rows)
+}
+
+/// Rows as CSV in which no cell is taken for a formula.
+pub(crate) fn guarded_csv(rows: &[Vec<String>]) -> Result<Vec<u8>, SheetError> {
     let mut guarded = csv::Writer::from_writer(Vec::new());
-    for record in csv::ReaderBuilder::new().has_headers(false).from_reader(&*plain).records() {
-        guarded.write_record(record?.iter().map(guarded_cell))?;
+    for row in rows {
+        guarded.write_record(row.iter().map(|cell| guarded_cell(cell)))?;
     }
     whole(guarded)
 }

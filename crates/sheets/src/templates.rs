@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 15] = [
+const BUILT_IN: [(&str, &str); 17] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
     ("demonstration.html", include_str!("../templates/demonstration.html")),
@@ -18,6 +18,8 @@ const BUILT_IN: [(&str, &str); 15] = [
     ("proposal.html", include_str!("../templates/proposal.html")),
     ("proposal.typ", include_str!("../templates/proposal.typ")),
     ("templates.typ", include_str!("../templates/templates.typ")),
+    ("workshop.typ", include_str!("../templates/workshop.typ")),
+    ("labels.typ", include_str!("../templates/labels.typ")),
 ];
 
 /// Typst sources by file name, such as `handout.typ`.

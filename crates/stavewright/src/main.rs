@@ -7,6 +7,7 @@ mod disk;
 mod drawn;
 mod failure;
 mod input;
+mod kits_file;
 mod packet;
 mod photos;
 mod progress;

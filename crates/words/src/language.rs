@@ -25,6 +25,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/form.ftl"),
             include_str!("../messages/en/keys.ftl"),
             include_str!("../messages/en/screen.ftl"),
+            include_str!("../messages/en/workshop.ftl"),
         ],
     )
 });
@@ -47,6 +48,7 @@ static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/de/form.ftl"),
             include_str!("../messages/de/keys.ftl"),
             include_str!("../messages/de/screen.ftl"),
+            include_str!("../messages/de/workshop.ftl"),
         ],
     )
 });

@@ -74,6 +74,11 @@ impl Words {
         }
         language::messages(self.language).format(id, &values).unwrap_or_else(|| id.to_owned())
     }
+    /// An amount of money, from its digits, with the currency as the maker calls it.
+    pub fn money(&self, digits: &str, currency: &str) -> String {
+        let own = digits.replace('.', language::decimal_mark(self.language));
+        format!("{own}{}{currency}", if currency.is_empty() { "" } else { "\u{a0}" })
+    }
     /// Whether there is a message of this identifier.
     pub fn has(&self, id: &str) -> bool {
         language::messages(self.language).contains(id)

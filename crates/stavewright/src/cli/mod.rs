@@ -6,6 +6,7 @@ mod check;
 mod completions;
 mod draft;
 mod find_weave;
+mod handed;
 mod licences;
 mod materials;
 mod names;
@@ -24,6 +25,7 @@ mod solid;
 mod templates;
 mod weaves;
 mod worker;
+mod workshop;
 
 use clap::{CommandFactory, Parser, Subcommand};
 
@@ -74,6 +76,12 @@ enum Command {
     FindWeave(find_weave::Args),
     New(new::Args),
     Materials(materials::Args),
+    Shelf(workshop::shelf::Args),
+    Kits(workshop::kits::Args),
+    Buy(workshop::buy::Args),
+    Cutting(workshop::cutting::Args),
+    Price(workshop::price::Args),
+    Backup(workshop::backup::Args),
     Schema(schema::Args),
     Bench(bench::Args),
     Licences(licences::Args),
@@ -96,6 +104,12 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
         Command::Materials(args) => materials::run(args),
+        Command::Shelf(args) => workshop::shelf::run(args),
+        Command::Kits(args) => workshop::kits::run(args),
+        Command::Buy(args) => workshop::buy::run(args),
+        Command::Cutting(args) => workshop::cutting::run(args),
+        Command::Price(args) => workshop::price::run(args),
+        Command::Backup(args) => workshop::backup::run(args),
         Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),
         Command::Licences(args) => licences::run(args),

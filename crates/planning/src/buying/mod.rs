@@ -1,0 +1,200 @@
+//! What to buy for kits and orders: first what lies on the shelf, then the coils, hanks and boxes that cost
+//! least, and when to order them.
+
+mod need;
+mod offers;
+mod units;
+
+use std::ops::ControlFlow;
+
+use basket::Length;
+use jiff::ToSpan;
+use jiff::civil::Date;
+use rust_decimal::Decimal;
+
+use crate::cutting::{CuttingError, Job, Plan, Progress, Stock, solve};
+
+pub use need::{Need, needs};
+pub use offers::{Offer, usual_offers};
+
+/// Ends that are shorter are waste (common practice: a hand's length).
+const WORTH_KEEPING: Length = Length::mm(150.0);
+
+/// Strands, or pieces used whole, that lie on the shelf.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lot {
+    /// What it is called on the shelf; what is cut from it is booked under this.
+    pub name: String,
+    /// Material by the name under which a pattern asks for it.
+    pub material: String,
+    /// Colour; `natural` where it is not dyed.
+    pub colour: String,
+    /// Length of one strand; none for pieces that are used whole.
+    pub length: Option<Length>,
+    /// How many there are.
+    pub count: u32,
+}
+
+/// When things are needed, and how long they take to come.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Timing {
+    /// First day on which the material is used.
+    pub needed: Date,
+    /// Days from order to delivery.
+    pub delivery_days: u32,
+    /// Further days for stock that is dyed.
+    pub dye_days: u32,
+}
+
+/// What is reckoned with.
+pub struct Terms<'t> {
+    /// What lies on the shelf.
+    pub shelf: &'t [Lot],
+    /// What can be bought; materials that none offers are bought as the catalogue has them, without price.
+    pub offers: &'t [Offer],
+    /// What is lost at each cut.
+    pub kerf: Length,
+    /// When it is needed; no dates are given without.
+    pub timing: Option<Timing>,
+}
+
+/// What one material in one colour takes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Purchase {
+    /// What is needed.
+    pub need: Need,
+    /// What it is cut from: lots of the shelf, then what is bought. Empty for pieces used whole.
+    pub job: Job,
+    /// The lots that the first stocks of the job are.
+    pub lots: Vec<Lot>,
+    /// Which pieces come from which strand; none for pieces used whole.
+    pub plan: Option<Plan>,
+    /// How many pieces used whole are taken from the shelf.
+    pub whole_from_shelf: u32,
+    /// Units to buy, with how many.
+    pub buy: Vec<(Offer, u32)>,
+    /// What they cost; none where a price is not known.
+    pub cost: Option<Decimal>,
+    /// Strands, or pieces used whole, of what is bought that stay whole.
+    pub spare: u32,
+    /// Last day to order.
+    pub order_by: Option<Date>,
+    /// Why it cannot be bought, where it cannot.
+    pub fault: Option<CuttingError>,
+}
+
+/// What all needs take, in their order. `watch` may break a search off; its plan is then not proven best.
+pub fn buy(
+    needs: &[Need],
+    terms: &Terms,
+    watch: &mut dyn FnMut(Progress) -> ControlFlow<()>,
+) -> Vec<Purchase> {
+    needs.iter().map(|need| purchase(need, terms, watch)).collect()
+}
+
+fn purchase(need: &Need, terms: &Terms, watch: &mut dyn FnMut(Progress) -> ControlFlow<()>) -> Purchase {
+    let is_meant = |material: &str, colour: &str| need.material.is_called(material) && need.colour == colour;
+    let lots: Vec<Lot> = terms
+        .shelf
+        .iter()
+        .filter(|lot| {
+            is_meant(&lot.material, &lot.colour) && lot.length.is_some() == need.is_cut() && lot.count > 0
+        })
+        .cloned()
+        .collect();
+    let own: Vec<Offer> =
+        terms.offers.iter().filter(|offer| is_meant(&offer.material, &offer.colour)).cloned().collect();
+    let offers = if own.is_empty() { usual_offers(&need.material, &need.colour) } else { own };
+    let mut purchase = Purchase {
+        need: need.clone(),
+        job: Job { stocks: Vec::new(), pieces: need.pieces.clone(), kerf: terms.kerf },
+        lots,
+        plan: None,
+        whole_from_shelf: 0,
+        buy: Vec::new(),
+        cost: Some(Decimal::ZERO),
+        spare: 0,
+        order_by: None,
+        fault: None,
+    };
+    if need.is_cut() {
+        purchase.cut(&offers, watch);
+    } else {
+        purchase.take_whole(&offers);
+    }
+    if !purchase.buy.is_empty() {
+        purchase.cost = purchase.buy.iter().map(|(offer, count)| offer.cost(*count)).sum();
+        purchase.order_by = terms.timing.and_then(|timing| order_by(timing, need.is_dyed()));
+    }
+    purchase
+}
+
+impl Purchase {
+    /// From lots of the shelf, which cost nothing, and as few bought strands as can be.
+    fn cut(&mut self, offers: &[Offer], watch: &mut dyn FnMut(Progress) -> ControlFlow<()>) {
+        let on_shelf = |lot: &Lot| Some(Stock { length: lot.length?, count: Some(lot.count), cost: 0 });
+        self.job.stocks = self.lots.iter().filter_map(on_shelf).collect();
+        let mut lengths: Vec<Length> = offers.iter().filter_map(|offer| offer.length).collect();
+        lengths.sort_by(|a, b| b.to_mm().total_cmp(&a.to_mm()));
+        lengths.dedup();
+        self.job.stocks.extend(lengths.iter().map(|length| Stock { length: *length, count: None, cost: 1 }));
+        match solve(&self.job, watch) {
+            Ok(plan) => {
+                for (place, length) in lengths.iter().enumerate() {
+                    let wanted = plan.opened(self.lots.len() + place);
+                    let of_length: Vec<&Offer> =
+                        offers.iter().filter(|offer| offer.length == Some(*length)).collect();
+                    self.order(wanted, &of_length);
+                }
+                self.plan = Some(plan);
+            }
+            Err(fault) => self.fault = Some(fault),
+        }
+    }
+
+    fn take_whole(&mut self, offers: &[Offer]) {
+        let wanted = self.need.whole;
+        let there = self.lots.iter().fold(0_u32, |sum, lot| sum.saturating_add(lot.count));
+        self.whole_from_shelf = there.min(wanted);
+        self.order(wanted - self.whole_from_shelf, &offers.iter().collect::<Vec<_>>());
+    }
+
+    fn order(&mut self, wanted: u32, offers: &[&Offer]) {
+        let bought = units::cheapest(wanted, offers);
+        let got: u32 = bought.iter().map(|(offer, count)| offer.holds.saturating_mul(*count)).sum();
+        self.spare = self.spare.saturating_add(got.saturating_sub(wanted));
+        self.buy.extend(bought.into_iter().map(|(offer, count)| (offer.clone(), count)));
+    }
+
+    /// The lots of the shelf from which something is taken, and how much.
+    pub fn taken(&self) -> Vec<(&Lot, u32)> {
+        let mut whole = self.whole_from_shelf;
+        let taken = self.lots.iter().enumerate().map(|(place, lot)| {
+            let taken = self.plan.as_ref().map_or_else(|| whole.min(lot.count), |plan| plan.opened(place));
+            whole -= if self.plan.is_some() { 0 } else { taken };
+            (lot, taken)
+        });
+        taken.filter(|(_, taken)| *taken > 0).collect()
+    }
+
+    /// What the material that is used costs when it is bought anew: of what is bought the share that does
+    /// not stay whole. None where a price is not known.
+    pub fn replacement(&self) -> Option<Decimal> {
+        let got: u32 = self.buy.iter().map(|(offer, count)| offer.holds.saturating_mul(*count)).sum();
+        let used = Decimal::from(got.saturating_sub(self.spare));
+        if got == 0 { self.cost } else { self.cost?.checked_mul(used)?.checked_div(Decimal::from(got)) }
+    }
+
+    /// Ends that are worth keeping, longest first: what goes back on the shelf after the cutting.
+    pub fn offcuts(&self) -> Vec<Length> {
+        let ends = self.plan.iter().flat_map(|plan| &plan.strands).map(|strand| strand.left);
+        let mut ends: Vec<Length> = ends.filter(|left| *left >= WORTH_KEEPING).collect();
+        ends.sort_by(|a, b| b.to_mm().total_cmp(&a.to_mm()));
+        ends
+    }
+}
+
+fn order_by(timing: Timing, is_dyed: bool) -> Option<Date> {
+    let days = i64::from(timing.delivery_days) + if is_dyed { i64::from(timing.dye_days) } else { 0 };
+    timing.needed.checked_sub(days.days()).ok()
+}

@@ -1,0 +1,67 @@
+//! What kits need, by material and colour.
+
+use basket::cuts::{Cut, CutStock};
+use basket::{Colour, Material};
+
+use crate::cutting::Piece;
+use crate::kits::Kits;
+
+/// One material in one colour.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Need {
+    /// The material.
+    pub material: Material,
+    /// Its colour; `natural` where it is not dyed.
+    pub colour: String,
+    /// Pieces to cut, with spares.
+    pub pieces: Vec<Piece>,
+    /// Pieces used whole, such as pins, with spares.
+    pub whole: u32,
+}
+
+impl Need {
+    /// Whether it is cut from strands.
+    pub fn is_cut(&self) -> bool {
+        !self.pieces.is_empty()
+    }
+    /// Whether it is dyed.
+    pub fn is_dyed(&self) -> bool {
+        self.colour != Colour::natural().name
+    }
+}
+
+/// What several classes and orders need together, in the order in which it first comes up. Wood for bases and
+/// ears is not among it: it is sawn from boards as they come.
+pub fn needs<'k>(kits: impl IntoIterator<Item = &'k Kits>) -> Vec<Need> {
+    let mut needs: Vec<Need> = Vec::new();
+    for cut in kits.into_iter().flat_map(|kits| &kits.batches).map(|batch| &batch.cut) {
+        let Some(material) = bought(cut) else { continue };
+        let colour = cut.colour.clone().unwrap_or_default().name;
+        let place =
+            needs.iter().position(|need| need.material.name == material.name && need.colour == colour);
+        let place = place.unwrap_or_else(|| {
+            needs.push(Need { material: material.clone(), colour, pieces: Vec::new(), whole: 0 });
+            needs.len() - 1
+        });
+        let count = cut.count.saturating_add(cut.spares);
+        let Some(need) = needs.get_mut(place) else { continue };
+        match cut.length.filter(|_| is_strand(material)) {
+            Some(length) => need.pieces.push(Piece { length, count }),
+            None => need.whole = need.whole.saturating_add(count),
+        }
+    }
+    needs
+}
+
+/// What is bought by a put-up of the catalogue.
+fn bought(cut: &Cut) -> Option<&Material> {
+    match &cut.stock {
+        CutStock::Material(material) => Some(material),
+        _ => None,
+    }
+}
+
+/// Whether pieces are cut from it; pins and rivets are used whole.
+fn is_strand(material: &Material) -> bool {
+    material.put_up.strand.is_some()
+}

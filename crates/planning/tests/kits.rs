@@ -1,0 +1,156 @@
+//! Kits of a class and what they take.
+
+use std::collections::BTreeMap;
+use std::ops::ControlFlow;
+
+use basket::{Catalogue, Colour, Draft, Hand, Length, Piece};
+use jiff::civil::date;
+use planning::buying::{Lot, Need, Offer, Terms, Timing, buy, needs};
+use planning::kits::{Kits, Student};
+use rust_decimal::Decimal;
+
+fn draft(name: &str) -> Draft {
+    let path = format!("{}/../../patterns/{name}.toml", env!("CARGO_MANIFEST_DIR"));
+    let text = std::fs::read_to_string(path).unwrap();
+    let pattern = basket::pattern::read(&text, Catalogue::built_in()).unwrap();
+    Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL)
+}
+
+fn class<'d>(draft: &'d Draft, colours: &[(&str, &str)]) -> Vec<Student<'d>> {
+    let own: BTreeMap<String, Colour> =
+        colours.iter().map(|(from, to)| ((*from).to_owned(), Colour::built_in(to).unwrap())).collect();
+    (1..=12).map(|at| Student { name: format!("student {at}"), draft, colours: own.clone() }).collect()
+}
+
+/// The chance of at least `good` good ones of `made`, summed term by term.
+fn chance_of(good: u32, made: u32, fail: f64) -> f64 {
+    let mut term = (1.0 - fail).powi(made as i32);
+    let mut sum = term;
+    for spoilt in 0..(made - good) {
+        term *= f64::from(made - spoilt) / f64::from(spoilt + 1) * fail / (1.0 - fail);
+        sum += term;
+    }
+    sum
+}
+
+/// Pooled over twelve kits of 25 at one in twenty and 95 in 100: 323 in all, against 360 kept apart
+/// (binomial sums, computed apart).
+#[test]
+fn spares_of_staves_are_pooled_by_chance() {
+    assert_eq!(basket::chance::to_make(300, 0.05, 0.95), 323);
+    let marker = draft("channel-marker");
+    let kits = Kits::of(&class(&marker, &[]), &Hand::USUAL);
+    let staves = &kits.batches.iter().find(|batch| batch.cut.piece == Piece::Uprights).unwrap().cut;
+    assert_eq!(staves.count, 12 * marker.basket.body.uprights().count);
+    let made = staves.count + staves.spares;
+    assert!(chance_of(staves.count, made, Hand::USUAL.spoilt) >= 0.95);
+    assert!(chance_of(staves.count, made - 1, Hand::USUAL.spoilt) < 0.95);
+    assert!(staves.spares < 12 * marker.basket.body.staves().spares);
+}
+
+#[test]
+fn each_bag_holds_what_its_basket_takes_in_its_own_colours() {
+    let (marker, bread) = (draft("channel-marker"), draft("harbour-bread-basket"));
+    let mut students = class(&marker, &[("blue", "red")]);
+    students.truncate(2);
+    students.extend(class(&bread, &[]).into_iter().take(3));
+    let kits = Kits::of(&students, &Hand::USUAL);
+    assert_eq!(kits.bags.len(), 5);
+    for (student, bag) in students.iter().zip(&kits.bags) {
+        let pieces: u32 = bag.holds.iter().map(|(_, count)| count).sum();
+        assert_eq!(pieces, student.draft.cuts.iter().map(|cut| cut.count).sum::<u32>(), "{}", bag.student);
+    }
+    let held: u32 = kits.bags.iter().flat_map(|bag| &bag.holds).map(|(_, count)| count).sum();
+    assert_eq!(held, kits.batches.iter().map(|batch| batch.cut.count).sum::<u32>());
+    let colours: Vec<&str> =
+        kits.batches.iter().filter_map(|batch| Some(batch.cut.colour.as_ref()?.name.as_str())).collect();
+    assert!(colours.contains(&"red") && !colours.contains(&"blue"), "{colours:?}");
+}
+
+fn terms<'t>(shelf: &'t [Lot], offers: &'t [Offer]) -> Terms<'t> {
+    Terms { shelf, offers, kerf: Length::ZERO, timing: None }
+}
+
+fn bought(needs: &[Need], terms: &Terms) -> Vec<planning::buying::Purchase> {
+    buy(needs, terms, &mut |_| ControlFlow::Continue(()))
+}
+
+/// Twelve kits of each pattern of the school: every cutting plan whole and proven, and in time. The time is
+/// for twelve of one basket; it is about fifty times what was measured.
+#[test]
+fn twelve_kits_are_planned_and_proven_within_a_second() {
+    for name in ["harbour-bread-basket", "ferry-egg-basket", "channel-marker"] {
+        let draft = draft(name);
+        let needs = needs([&Kits::of(&class(&draft, &[]), &Hand::USUAL)]);
+        let began = std::time::Instant::now();
+        for purchase in bought(&needs, &terms(&[], &[])) {
+            assert_eq!(purchase.fault, None, "{name}: {}", purchase.need.material.name);
+            assert!(purchase.plan.as_ref().is_none_or(planning::cutting::Plan::is_proven), "{name}");
+            let got: u32 = purchase.buy.iter().map(|(offer, count)| offer.holds * count).sum();
+            let used = purchase.plan.as_ref().map_or(purchase.need.whole, |plan| plan.strands.len() as u32);
+            assert_eq!(got, used + purchase.spare, "{name}: {}", purchase.need.material.name);
+        }
+        assert!(began.elapsed().as_secs_f64() < 1.0, "{name}: {:?}", began.elapsed());
+    }
+}
+
+fn offer(unit: &str, holds: u32, cents: i64) -> Offer {
+    Offer {
+        material: "cane fine".to_owned(),
+        colour: "natural".to_owned(),
+        unit: unit.to_owned(),
+        holds,
+        length: Some(Length::feet(14.0)),
+        price: Some(Decimal::new(cents, 2)),
+        from: String::new(),
+    }
+}
+
+fn cane(count: u32, colour: &str) -> Need {
+    let material = Catalogue::built_in().material("cane fine").unwrap().clone();
+    let piece = planning::cutting::Piece { length: Length::feet(10.0), count };
+    Need { material, colour: colour.to_owned(), pieces: vec![piece], whole: 0 }
+}
+
+#[test]
+fn the_shelf_goes_first_and_the_cheaper_units_are_bought() {
+    let offers = [offer("hank", 70, 4800), offer("half hank", 35, 2600)];
+    let lot = |count| Lot {
+        name: "hank on the shelf".to_owned(),
+        material: "cane fine".to_owned(),
+        colour: "natural".to_owned(),
+        length: Some(Length::feet(14.0)),
+        count,
+    };
+    // 100 less 20 on the shelf: 80 take a hank and a half at 74.00, not two hanks at 96.00.
+    let purchase = &bought(&[cane(100, "natural")], &terms(&[lot(20)], &offers))[0];
+    let units: Vec<(&str, u32)> =
+        purchase.buy.iter().map(|(offer, count)| (offer.unit.as_str(), *count)).collect();
+    assert_eq!(units, [("hank", 1), ("half hank", 1)]);
+    assert_eq!((purchase.cost, purchase.spare), (Some(Decimal::new(7400, 2)), 25));
+    // All on the shelf: nothing to buy, and nothing to pay.
+    let purchase = &bought(&[cane(100, "natural")], &terms(&[lot(100)], &offers))[0];
+    assert_eq!((purchase.buy.len(), purchase.cost), (0, Some(Decimal::ZERO)));
+    // A dyed lot is none of the natural ones.
+    let purchase = &bought(&[cane(10, "blue")], &terms(&[lot(100)], &offers))[0];
+    assert_eq!((purchase.buy.is_empty(), purchase.cost), (false, None));
+}
+
+#[test]
+fn dyed_stock_is_ordered_earlier() {
+    let timing = Timing { needed: date(2026, 10, 17), delivery_days: 5, dye_days: 7 };
+    let terms = Terms { timing: Some(timing), ..terms(&[], &[]) };
+    let purchases = bought(&[cane(10, "natural"), cane(10, "blue")], &terms);
+    let dates: Vec<_> = purchases.iter().map(|purchase| purchase.order_by.unwrap()).collect();
+    assert_eq!(dates, [date(2026, 10, 12), date(2026, 10, 5)]);
+}
+
+#[test]
+fn what_no_strand_is_long_enough_for_is_said() {
+    let long = Need {
+        pieces: vec![planning::cutting::Piece { length: Length::feet(60.0), count: 1 }],
+        ..cane(1, "natural")
+    };
+    let purchase = &bought(&[long], &terms(&[], &[]))[0];
+    assert_eq!(purchase.fault, Some(planning::cutting::CuttingError::NotEnough(vec![(0, 1)])));
+}

@@ -1,0 +1,159 @@
+//! The shopping list: what to buy and until when, what comes from the shelf, what will be left.
+
+use basket::Length;
+use basket::message::Value;
+use planning::buying::{Offer, Purchase};
+use planning::cutting::CuttingError;
+use rust_decimal::Decimal;
+use words::Words;
+
+use super::amount::Clerk;
+use super::leaf::{Leaf, Section, Table};
+use crate::error::SheetError;
+use crate::scribe::name;
+use crate::tables::guarded_csv;
+
+/// The shopping list as a sheet.
+pub fn shopping_list(title: &str, purchases: &[Purchase], currency: &str, words: &Words) -> Leaf {
+    let clerk = Clerk::new(words);
+    let sections =
+        vec![to_buy(purchases, currency, &clerk), from_shelf(purchases, &clerk), left(purchases, &clerk)];
+    let filled = sections.into_iter().filter(|section| section.table.is_some() || !section.notes.is_empty());
+    Leaf { title: title.to_owned(), name: clerk.label("shopping"), sections: filled.collect() }
+}
+
+fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
+    let mut table = Table::new(clerk.head(&["buy", "material", "order-by", "#price-each", "#cost"]));
+    table.ticks = true;
+    let mut faults = Vec::new();
+    for purchase in purchases {
+        let material = clerk.material(&purchase.need.material.name, &purchase.need.colour);
+        for (offer, count) in &purchase.buy {
+            let units = [("count", (*count).into()), ("unit", name(clerk.words.put_up(&offer.unit)))];
+            let money =
+                |amount: Option<Decimal>| amount.map_or("–".to_owned(), |sum| clerk.money(sum, currency));
+            table.rows.push(vec![
+                clerk.text("units", &units),
+                if offer.from.is_empty() {
+                    material.clone()
+                } else {
+                    format!("{material} – {}", offer.from)
+                },
+                purchase.order_by.map(|day| day.to_string()).unwrap_or_default(),
+                money(offer.price),
+                money(offer.cost(*count)),
+            ]);
+        }
+        faults.extend(fault(purchase, clerk).map(|fault| format!("{material}: {fault}")));
+    }
+    let nothing = table.rows.is_empty() && faults.is_empty();
+    let mut after = faults;
+    after.extend((!table.rows.is_empty()).then(|| sum(purchases, currency, clerk)));
+    Section {
+        heading: clerk.label("buy"),
+        notes: nothing.then(|| clerk.label("nothing-to-buy")).into_iter().collect(),
+        table: (!table.rows.is_empty()).then_some(table),
+        after,
+        ..Section::default()
+    }
+}
+
+fn fault(purchase: &Purchase, clerk: &Clerk) -> Option<String> {
+    let Some(CuttingError::NotEnough(short)) = &purchase.fault else {
+        return purchase.fault.as_ref().map(|_| clerk.label("not-planned"));
+    };
+    let said =
+        short.iter().filter_map(|(place, count)| {
+            let length = purchase.job.pieces.get(*place)?.length;
+            Some(clerk.text(
+                "too-long",
+                &[("count", (*count).into()), ("length", name(clerk.length(Some(length))))],
+            ))
+        });
+    Some(said.collect::<Vec<_>>().join("; "))
+}
+
+fn sum(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> String {
+    let known: Decimal = purchases.iter().filter_map(|purchase| purchase.cost).sum();
+    let unknown: Vec<String> = purchases
+        .iter()
+        .filter(|purchase| purchase.cost.is_none())
+        .map(|purchase| clerk.material(&purchase.need.material.name, &purchase.need.colour))
+        .collect();
+    let sum = ("sum", name(clerk.money(known, currency)));
+    if unknown.is_empty() {
+        return clerk.text("sum", &[sum]);
+    }
+    clerk.text("sum-unknown", &[("what", name(unknown.join("; "))), sum])
+}
+
+fn from_shelf(purchases: &[Purchase], clerk: &Clerk) -> Section {
+    let mut table = Table::new(clerk.head(&["lot", "material", "#takes", "#stays"]));
+    table.ticks = true;
+    for purchase in purchases {
+        let material = clerk.material(&purchase.need.material.name, &purchase.need.colour);
+        for (lot, taken) in purchase.taken() {
+            let row =
+                vec![lot.name.clone(), material.clone(), taken.to_string(), (lot.count - taken).to_string()];
+            table.rows.push(row);
+        }
+    }
+    let table = (!table.rows.is_empty()).then_some(table);
+    Section { heading: clerk.label("from-shelf"), table, ..Section::default() }
+}
+
+fn left(purchases: &[Purchase], clerk: &Clerk) -> Section {
+    let said = purchases.iter().filter_map(|purchase| {
+        let whole =
+            (purchase.spare > 0).then(|| clerk.text("left-whole", &[("count", purchase.spare.into())]));
+        let ends = purchase.offcuts();
+        let ends =
+            (!ends.is_empty()).then(|| clerk.text("left-ends", &[("ends", name(grouped(&ends, clerk)))]));
+        let said: Vec<String> = whole.into_iter().chain(ends).collect();
+        let material = clerk.material(&purchase.need.material.name, &purchase.need.colour);
+        (!said.is_empty()).then(|| format!("{material}: {}", said.join("; ")))
+    });
+    Section { heading: clerk.label("left"), notes: said.collect(), ..Section::default() }
+}
+
+/// `3 × 12 in, 9 1/2 in`.
+pub(super) fn grouped(lengths: &[Length], clerk: &Clerk) -> String {
+    let mut groups: Vec<(String, u32)> = Vec::new();
+    for length in lengths {
+        let text = clerk.words.length(*length);
+        match groups.last_mut() {
+            Some((last, count)) if *last == text => *count += 1,
+            _ => groups.push((text, 1)),
+        }
+    }
+    let said = groups.into_iter().map(|(text, count)| {
+        let args: [(&str, Value); 2] = [("count", count.into()), ("length", name(text.as_str()))];
+        if count == 1 { text.clone() } else { clerk.text("pieces-of", &args) }
+    });
+    said.collect::<Vec<_>>().join(", ")
+}
+
+/// The shopping list as a table for machines; no cell is taken for a formula.
+///
+/// # Errors
+/// [`SheetError::Csv`] where it does not fit into memory.
+pub fn shopping_csv(purchases: &[Purchase]) -> Result<Vec<u8>, SheetError> {
+    let head = ["material", "colour", "count", "unit", "price", "cost", "order_by", "from"];
+    let mut rows = vec![head.map(str::to_owned).to_vec()];
+    let money = |amount: Option<Decimal>| amount.map(|amount| format!("{amount:.2}")).unwrap_or_default();
+    for purchase in purchases {
+        rows.extend(purchase.buy.iter().map(|(offer, count): &(Offer, u32)| {
+            vec![
+                purchase.need.material.name.clone(),
+                purchase.need.colour.clone(),
+                count.to_string(),
+                offer.unit.clone(),
+                money(offer.price),
+                money(offer.cost(*count)),
+                purchase.order_by.map(|day| day.to_string()).unwrap_or_default(),
+                offer.from.clone(),
+            ]
+        }));
+    }
+    guarded_csv(&rows)
+}

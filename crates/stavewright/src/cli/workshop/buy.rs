@@ -1,0 +1,91 @@
+//! `stavewright buy`.
+
+use std::path::PathBuf;
+use std::time::Duration;
+
+use planning::buying::Purchase;
+use serde_json::json;
+use sheets::workshop::{shopping_csv, shopping_list};
+
+use super::plan::Planning;
+use super::{book, show};
+use crate::cli::outcome::{Format, Outcome};
+use crate::cli::printing::Printing;
+use crate::failure::Failure;
+use crate::screen;
+
+/// Write the shopping list for one or more classes: what the shelf has, what is to be bought.
+///
+/// Strands on the shelf are used first, offcuts among them. What is missing is bought in the units
+/// that cost least; prices and units are those of the shelf, else those of the catalogue.
+#[derive(Debug, clap::Args)]
+#[command(after_help = "Examples:
+  stavewright buy autumn-weekend.toml
+  stavewright buy autumn-weekend.toml winter-class.toml --out shopping.pdf
+  stavewright buy autumn-weekend.toml --out shopping.csv
+  stavewright buy autumn-weekend.toml --bought      all of it was bought: book it")]
+pub(crate) struct Args {
+    #[command(flatten)]
+    planning: Planning,
+
+    /// Write the list as .pdf or .csv.
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+
+    /// Everything on the list was bought: put it on the shelf.
+    #[arg(long)]
+    bought: bool,
+
+    /// How to print the answer.
+    #[arg(long, value_enum, default_value_t)]
+    format: Format,
+
+    #[command(flatten)]
+    printing: Printing,
+}
+
+/// Time for all searches together.
+const LIMIT: Duration = Duration::from_secs(20);
+
+pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
+    let planned = args.planning.read()?;
+    let purchases = planned.purchases(true, LIMIT)?;
+    if args.format == Format::Json {
+        let all: Vec<_> = purchases.iter().map(written).collect();
+        screen::print_json(&json!({ "format": "stavewright-shopping", "version": 1, "materials": all }))?;
+    } else if args.out.as_ref().is_some_and(|out| out.extension().is_some_and(|ending| ending == "csv")) {
+        let out = args.out.clone().unwrap_or_default();
+        show::wrote(&out, &shopping_csv(&purchases)?)?;
+    } else {
+        let leaf = shopping_list(&planned.title(), &purchases, &planned.currency(), &planned.words);
+        show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
+    }
+    if args.bought {
+        book::bought(&args.planning.store, &planned.title(), &purchases)?;
+    }
+    Ok(Outcome::Fine)
+}
+
+fn written(purchase: &Purchase) -> serde_json::Value {
+    let buy = purchase.buy.iter().map(|(offer, count)| {
+        json!({
+            "unit": offer.unit,
+            "count": count,
+            "holds": offer.holds,
+            "price": offer.price.map(|price| price.to_string()),
+            "cost": offer.cost(*count).map(|cost| cost.to_string()),
+            "from": offer.from,
+        })
+    });
+    let shelf = purchase.taken().into_iter().map(|(lot, count)| json!({ "item": lot.name, "count": count }));
+    json!({
+        "material": purchase.need.material.name,
+        "colour": purchase.need.colour,
+        "from_shelf": shelf.collect::<Vec<_>>(),
+        "buy": buy.collect::<Vec<_>>(),
+        "cost": purchase.cost.map(|cost| cost.to_string()),
+        "order_by": purchase.order_by.map(|day| day.to_string()),
+        "stays_whole": purchase.spare,
+        "fault": purchase.fault.as_ref().map(ToString::to_string),
+    })
+}

@@ -1,0 +1,68 @@
+//! The commands of the workshop, and what they have in common.
+
+pub(super) mod backup;
+pub(super) mod buy;
+pub(super) mod cutting;
+pub(super) mod kits;
+pub(super) mod price;
+pub(super) mod shelf;
+
+mod book;
+mod plan;
+mod show;
+
+use std::path::{Path, PathBuf};
+
+use workshop::{Fault, Store};
+
+use crate::failure::Failure;
+
+/// The store of a folder of patterns.
+const STORE: &str = "workshop.db";
+
+/// Where the store is.
+#[derive(Debug, clap::Args)]
+struct StoreArgs {
+    /// The store with shelf, moulds and orders.
+    #[arg(long, value_name = "FILE", default_value = STORE)]
+    store: PathBuf,
+}
+
+impl StoreArgs {
+    /// The store, made where there is none yet.
+    fn open(&self) -> Result<Store, Failure> {
+        open(&self.store)
+    }
+
+    /// The store, if there is one.
+    fn existing(&self) -> Result<Option<Store>, Failure> {
+        if self.store.exists() || self.store.as_path() != Path::new(STORE) {
+            self.open().map(Some)
+        } else {
+            Ok(None)
+        }
+    }
+}
+
+fn open(path: &Path) -> Result<Store, Failure> {
+    Store::open(path).map_err(|fault| failure(path, &fault))
+}
+
+/// A fault of the store, with a way to mend it.
+fn failure(path: &Path, fault: &Fault) -> Failure {
+    let help = match fault {
+        Fault::Newer { .. } => "Use the newer Stavewright; this file was left as it is.",
+        Fault::NotAStore => "Name the store with --store; this file was left as it is.",
+        Fault::Damaged(_) => {
+            "Take the last backup, or what `stavewright shelf export` wrote; keep this file aside."
+        }
+        Fault::ReadOnly => "Allow writing to it, or name another with --store.",
+        Fault::Full => "Make room on the disk and try again.",
+        Fault::Busy => "Close the other program, or wait until it is done.",
+        Fault::Unopened(_) => "Check that the folder exists and may be written to.",
+        Fault::Unknown { .. } => "`stavewright shelf` lists what there is; names are written exactly so.",
+        Fault::TooFew { .. } => "Count again: `stavewright shelf count NAME NUMBER`.",
+        Fault::Refused(_) | Fault::Row(_) | Fault::Other(_) => "",
+    };
+    Failure::plain(format!("{}: {fault}", path.display()), help)
+}

@@ -1,0 +1,105 @@
+# Materialsätze, Einkaufsliste, Schnittplan und Preise.
+
+workshop-kits = Materialsätze
+workshop-labels = Etiketten
+workshop-shopping = Einkaufsliste
+workshop-cutting = Schnittplan
+workshop-price = Preis
+
+# Materialsätze
+
+workshop-batch = Zuzuschneiden, für alle zusammen
+workshop-batch-note = Die Reserve ist für alle da: Die Lehrkraft behält sie. Sie reicht in 95 von 100 Kursen.
+workshop-bag = { $who } – { $title }
+workshop-room = Für den Raum
+workshop-room-note = Alle teilen es sich; vor dem Kurs bereitlegen.
+workshop-soak = vor Gebrauch { $time } einweichen
+workshop-piece = Teil
+workshop-material = Material
+workshop-length = Länge
+workshop-bags-hold = In den Tüten
+workshop-spares = Reserve
+workshop-in-all = Insgesamt
+workshop-count = Anzahl
+workshop-there = Da
+workshop-share = { $bags } × { $each } Stück
+
+# Einkaufsliste
+
+workshop-buy = Zu kaufen
+workshop-nothing-to-buy = Alles liegt im Regal; es muss nichts gekauft werden.
+workshop-units = { $count } × { $unit } kaufen
+workshop-order-by = Bestellen bis
+workshop-price-each = Einzeln
+workshop-cost = Kosten
+workshop-sum = Zusammen: { $sum }
+workshop-sum-unknown = Kein Preis bekannt für: { $what }. Die Summe ist ohne sie: { $sum }
+workshop-from-shelf = Aus dem Regal
+workshop-lot = Im Regal
+workshop-takes = Nehmen
+workshop-stays = Bleibt
+workshop-left = Übrig, wenn alles zugeschnitten ist
+workshop-left-whole = { $count ->
+    [one] ein Faden oder Stück bleibt ganz
+   *[other] { $count } Fäden oder Stücke bleiben ganz
+}
+workshop-left-ends = Enden, die sich aufzuheben lohnen: { $ends }
+workshop-too-long = { $count ->
+    [one] ein Stück von { $length } ist länger als jeder Faden: anderes Material wählen oder einen längeren Faden suchen
+   *[other] { $count } Stücke von { $length } sind länger als jeder Faden: anderes Material wählen oder längere Fäden suchen
+}
+workshop-not-planned = das lässt sich nicht planen: eine Länge fehlt, oder es sind zu viele
+
+# Schnittplan
+
+workshop-proven = { $count ->
+    [one] Ein Faden wird angeschnitten; weniger reichen nicht.
+   *[other] { $count } Fäden werden angeschnitten; weniger reichen nicht.
+}
+workshop-unproven = { $count ->
+    [one] Ein Faden wird angeschnitten.
+   *[other] { $count } Fäden werden angeschnitten; mindestens { $bound } sind nötig. Die Suche wurde beendet, bevor feststand, ob weniger reichen.
+}
+workshop-kerf = Bei jedem Schnitt gehen { $kerf } verloren.
+workshop-times = Fäden
+workshop-strand = Aus
+workshop-pieces = Stücke, lange zuerst
+workshop-marks = Am Band markieren bei
+workshop-end = Ende
+workshop-bought-strand = gekauft, { $length }
+workshop-pieces-of = { $count } × { $length } lang
+
+# Preise
+
+workshop-price-basket = Der Korb
+workshop-price-kit = Der Materialsatz
+workshop-price-seat = Ein Platz im Kurs
+workshop-line = Posten
+workshop-amount = Betrag
+workshop-line-materials = Material, zum Preis der Neubeschaffung
+workshop-line-waste = Verschnitt, { $share } des Materials
+workshop-line-labour = Arbeit, { $time } zu { $wage } die Stunde
+workshop-line-overhead = Miete, Licht, Versicherung
+workshop-line-mould = Abnutzung oder Miete der Form
+workshop-line-packing = Verpackung und Versand
+workshop-line-cost = Kosten
+workshop-line-margin = Aufschlag, { $share } der Kosten
+workshop-line-wholesale = Preis an den Laden
+workshop-line-retail = Preis im Laden
+workshop-line-teaching = Unterricht und Vorbereitung, { $time } zu { $wage } die Stunde, für alle
+workshop-line-travel = Anreise, für alle
+workshop-line-room = Raum, für alle
+workshop-line-kit = der Materialsatz einer Person
+workshop-line-venue = Anteil des Hauses, { $share } der Gebühr
+workshop-line-fee = Gebühr einer Person
+workshop-seat-cost = Kosten einer Person: Materialsatz und Anteil an dem, was für alle ist, bei { $students } Personen
+workshop-rounding = Jeder Posten ist auf den Cent gerundet, ein halber Cent nach oben; Summen sind Summen gerundeter Posten.
+workshop-rounding-step = Preise sind auf ein Vielfaches von { $step } aufgerundet.
+workshop-ten-minutes = Mit zehn Minuten weniger Arbeit, etwa beim Umwickeln, kostet er an den Laden { $price }: { $less } weniger.
+workshop-least = { $least ->
+    [one] Bei { $fee } deckt eine Person die Ausgaben.
+   *[other] Bei { $fee } braucht es { $least } Personen, um die Ausgaben zu decken.
+}
+workshop-never = Bei { $fee } deckt keine Zahl von Personen die Ausgaben: Jeder Materialsatz kostet mehr, als die Gebühr einbringt.
+workshop-target = Bei einem Preis von { $target } beträgt der Aufschlag { $share } der Kosten.
+workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe; die Preise ins Regal eintragen.

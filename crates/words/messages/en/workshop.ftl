@@ -1,0 +1,105 @@
+# Kits, shopping list, cutting plan and prices.
+
+workshop-kits = kits
+workshop-labels = labels
+workshop-shopping = shopping list
+workshop-cutting = cutting plan
+workshop-price = price
+
+# Kits
+
+workshop-batch = To cut, for all together
+workshop-batch-note = Spares are for everybody: the teacher keeps them. There are as many as are enough in 95 of 100 classes.
+workshop-bag = { $who } – { $title }
+workshop-room = For the room
+workshop-room-note = Shared by all; lay them out before the class.
+workshop-soak = soak { $time } before use
+workshop-piece = Piece
+workshop-material = Material
+workshop-length = Length
+workshop-bags-hold = In the bags
+workshop-spares = Spare
+workshop-in-all = In all
+workshop-count = Count
+workshop-there = There
+workshop-share = { $bags } × { $each }
+
+# Shopping list
+
+workshop-buy = To buy
+workshop-nothing-to-buy = Everything lies on the shelf; nothing has to be bought.
+workshop-units = { $count } × { $unit }
+workshop-order-by = Order by
+workshop-price-each = Each
+workshop-cost = Cost
+workshop-sum = Together: { $sum }
+workshop-sum-unknown = No price is known of: { $what }. The sum is without them: { $sum }
+workshop-from-shelf = From the shelf
+workshop-lot = On the shelf
+workshop-takes = Take
+workshop-stays = Stays
+workshop-left = Left when all is cut
+workshop-left-whole = { $count ->
+    [one] one strand or piece stays whole
+   *[other] { $count } strands or pieces stay whole
+}
+workshop-left-ends = ends worth keeping: { $ends }
+workshop-too-long = { $count ->
+    [one] one piece of { $length } is longer than any strand: choose another material, or find a longer strand
+   *[other] { $count } pieces of { $length } are longer than any strand: choose another material, or find longer strands
+}
+workshop-not-planned = this cannot be planned: a length is missing, or there are too many
+
+# Cutting plan
+
+workshop-proven = { $count ->
+    [one] One strand is opened; fewer will not do.
+   *[other] { $count } strands are opened; fewer will not do.
+}
+workshop-unproven = { $count ->
+    [one] One strand is opened.
+   *[other] { $count } strands are opened; { $bound } are needed at least. The search was stopped before it knew whether fewer will do.
+}
+workshop-kerf = At each cut { $kerf } is lost.
+workshop-times = Strands
+workshop-strand = From
+workshop-pieces = Pieces, long ones first
+workshop-marks = Mark the tape at
+workshop-end = End
+workshop-bought-strand = bought, { $length }
+workshop-pieces-of = { $count } × { $length }
+
+# Prices
+
+workshop-price-basket = The basket
+workshop-price-kit = The kit
+workshop-price-seat = A seat in the class
+workshop-line = Line
+workshop-amount = Amount
+workshop-line-materials = materials, at the price of buying them anew
+workshop-line-waste = waste, { $share } of the materials
+workshop-line-labour = work, { $time } at { $wage } an hour
+workshop-line-overhead = rent, light, insurance
+workshop-line-mould = the mould’s wear or rent
+workshop-line-packing = packing and sending
+workshop-line-cost = cost
+workshop-line-margin = margin, { $share } of the cost
+workshop-line-wholesale = price to a shop
+workshop-line-retail = price in the shop
+workshop-line-teaching = teaching and preparing, { $time } at { $wage } an hour, for all
+workshop-line-travel = travel, for all
+workshop-line-room = the room, for all
+workshop-line-kit = one student’s kit
+workshop-line-venue = what the venue keeps, { $share } of the fee
+workshop-line-fee = fee of one student
+workshop-seat-cost = cost of one student: the kit and a share of what is for all, { $students } students
+workshop-rounding = Every line is rounded to the cent, half a cent upward; sums are sums of rounded lines.
+workshop-rounding-step = Prices are rounded up to a multiple of { $step }.
+workshop-ten-minutes = Ten minutes less of work, on the lashing for instance, make it { $price } to a shop: { $less } less.
+workshop-least = { $least ->
+    [one] At { $fee } one student covers what is spent.
+   *[other] At { $fee } it takes { $least } students to cover what is spent.
+}
+workshop-never = At { $fee } no number of students covers what is spent: each kit costs more than the fee brings.
+workshop-target = For a price of { $target } the margin is { $share } of the cost.
+workshop-unpriced = No price is known of: { $what }. They are not in the sum; write prices on the shelf.

@@ -1,0 +1,119 @@
+//! Moulds: where each is, which patterns fit it, and who has it.
+
+use rusqlite::OptionalExtension;
+use serde::{Deserialize, Serialize};
+
+use crate::fault::Fault;
+use crate::store::Store;
+
+/// A mould.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Mould {
+    /// What it is called, such as `A`.
+    pub name: String,
+    /// Where it is kept.
+    #[serde(default)]
+    pub place: String,
+    /// Pattern files that fit it, separated by commas.
+    #[serde(default)]
+    pub patterns: String,
+    /// Anything else.
+    #[serde(default)]
+    pub note: String,
+    /// Who has it now.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub loan: Option<Loan>,
+}
+
+/// A mould that is out.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Loan {
+    /// Who has it, such as `student 4`.
+    pub to: String,
+    /// The day on which it is due back, as `2026-10-18`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub due: Option<String>,
+}
+
+impl Store {
+    /// All moulds, by name.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn moulds(&self) -> Result<Vec<Mould>, Fault> {
+        let mut query = self.connection.prepare_cached(
+            "SELECT name, place, patterns, note, to_whom, due FROM moulds \
+             LEFT JOIN loans ON loans.mould = moulds.name AND back = 0 ORDER BY name",
+        )?;
+        let read = |row: &rusqlite::Row| {
+            let to: Option<String> = row.get(4)?;
+            let due = row.get(5)?;
+            Ok(Mould {
+                name: row.get(0)?,
+                place: row.get(1)?,
+                patterns: row.get(2)?,
+                note: row.get(3)?,
+                loan: to.map(|to| Loan { to, due }),
+            })
+        };
+        let moulds = query.query_map([], read)?.collect::<Result<_, _>>()?;
+        Ok(moulds)
+    }
+
+    /// Writes a mould down, or changes what is said of the one of this name. Its loan is left as it is.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] for an empty name.
+    pub fn put_mould(&mut self, mould: &Mould) -> Result<(), Fault> {
+        if mould.name.trim().is_empty() {
+            return Err(Fault::Refused("a mould needs a name".to_owned()));
+        }
+        self.connection.execute(
+            "INSERT INTO moulds VALUES (?1, ?2, ?3, ?4) \
+             ON CONFLICT (name) DO UPDATE SET place = ?2, patterns = ?3, note = ?4",
+            (&mould.name, &mould.place, &mould.patterns, &mould.note),
+        )?;
+        Ok(())
+    }
+
+    /// Lends a mould.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] for a mould that is not there, [`Fault::Refused`] where somebody has it, the day is
+    /// none, or nobody is named.
+    pub fn lend(&mut self, mould: &str, loan: &Loan) -> Result<(), Fault> {
+        if loan.to.trim().is_empty() {
+            return Err(Fault::Refused("say to whom the mould is lent".to_owned()));
+        }
+        if loan.due.as_ref().is_some_and(|due| due.parse::<jiff::civil::Date>().is_err()) {
+            return Err(Fault::Refused("the day it is due back is written as 2026-10-18".to_owned()));
+        }
+        let work = self.work()?;
+        let known: Option<i64> =
+            work.query_row("SELECT 1 FROM moulds WHERE name = ?1", [mould], |row| row.get(0)).optional()?;
+        known.ok_or_else(|| Fault::Unknown { what: "mould", name: mould.to_owned() })?;
+        let out = "SELECT to_whom FROM loans WHERE mould = ?1 AND back = 0";
+        let out: Option<String> = work.query_row(out, [mould], |row| row.get(0)).optional()?;
+        if let Some(to) = out {
+            return Err(Fault::Refused(format!("mould {mould} is out: {to} has it")));
+        }
+        work.execute(
+            "INSERT INTO loans (mould, to_whom, due) VALUES (?1, ?2, ?3)",
+            (mould, &loan.to, &loan.due),
+        )?;
+        work.commit()?;
+        Ok(())
+    }
+
+    /// Takes a mould back.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] where it is not out.
+    pub fn bring_back(&mut self, mould: &str) -> Result<(), Fault> {
+        let changed =
+            self.connection.execute("UPDATE loans SET back = 1 WHERE mould = ?1 AND back = 0", [mould])?;
+        if changed == 0 { Err(Fault::Refused(format!("mould {mould} is not out"))) } else { Ok(()) }
+    }
+}

@@ -1,0 +1,168 @@
+//! What came and went: every movement, and the way back.
+
+use rusqlite::{OptionalExtension, Transaction};
+use serde::{Deserialize, Serialize};
+
+use crate::fault::Fault;
+use crate::store::Store;
+
+/// What kind of movement it was.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kind {
+    /// Bought, and put on the shelf.
+    Bought,
+    /// Cut up, with what goes back on the shelf.
+    Cut,
+    /// Counted anew.
+    Counted,
+}
+
+impl Kind {
+    /// Its word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Bought => "bought",
+            Self::Cut => "cut",
+            Self::Counted => "counted",
+        }
+    }
+
+    fn of(word: &str) -> Self {
+        [Self::Bought, Self::Cut].into_iter().find(|kind| kind.word() == word).unwrap_or(Self::Counted)
+    }
+}
+
+/// How many of an item came (above zero) or went.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Change {
+    /// The item's name.
+    pub item: String,
+    /// How many.
+    pub count: i64,
+}
+
+/// One movement.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Movement {
+    /// Its number.
+    pub id: i64,
+    /// When, in UTC.
+    pub at: String,
+    /// What kind.
+    pub kind: Kind,
+    /// For what, in the maker's words.
+    pub note: String,
+    /// Whether it was taken back.
+    pub undone: bool,
+    /// What changed.
+    pub changes: Vec<Change>,
+}
+
+impl Store {
+    /// Books a movement and answers with its number. Booked is what is on the disk.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] for an item that is not there, [`Fault::TooFew`] where more would go than there is.
+    pub fn book(&mut self, kind: Kind, note: &str, changes: &[Change]) -> Result<i64, Fault> {
+        let work = self.work()?;
+        work.execute("INSERT INTO movements (kind, note) VALUES (?1, ?2)", (kind.word(), note))?;
+        let id = work.last_insert_rowid();
+        for change in changes.iter().filter(|change| change.count != 0) {
+            shift(&work, change)?;
+            work.execute(
+                "INSERT INTO changes VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET count = count + ?3",
+                (id, &change.item, change.count),
+            )?;
+        }
+        work.commit()?;
+        Ok(id)
+    }
+
+    /// Takes a movement back, or the last one that was not. Its changes go the other way.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] where there is none, [`Fault::Refused`] where it was taken back already,
+    /// [`Fault::TooFew`] where what it brought is used up.
+    pub fn undo(&mut self, id: Option<i64>) -> Result<Movement, Fault> {
+        let last = "SELECT id FROM movements WHERE undone = 0 ORDER BY id DESC LIMIT 1";
+        let id = match id {
+            Some(id) => id,
+            None => self
+                .connection
+                .query_row(last, [], |row| row.get(0))
+                .optional()?
+                .ok_or_else(|| Fault::Refused("there is nothing to take back".to_owned()))?,
+        };
+        let work = self.work()?;
+        let movement = movements(&work, "WHERE id = ?1", [id])?.pop();
+        let mut movement =
+            movement.ok_or_else(|| Fault::Unknown { what: "movement", name: id.to_string() })?;
+        if movement.undone {
+            return Err(Fault::Refused(format!("movement {id} was taken back already")));
+        }
+        for change in &movement.changes {
+            shift(&work, &Change { item: change.item.clone(), count: -change.count })?;
+        }
+        work.execute("UPDATE movements SET undone = 1 WHERE id = ?1", [id])?;
+        work.commit()?;
+        movement.undone = true;
+        Ok(movement)
+    }
+
+    /// The movements, the last first, at most so many.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn history(&self, most: u32) -> Result<Vec<Movement>, Fault> {
+        movements(&self.connection, "ORDER BY id DESC LIMIT ?1", [i64::from(most)])
+    }
+}
+
+fn shift(work: &Transaction, change: &Change) -> Result<(), Fault> {
+    let there: Option<i64> = work
+        .query_row("SELECT count FROM items WHERE name = ?1", [&change.item], |row| row.get(0))
+        .optional()?;
+    let there = there.ok_or_else(|| Fault::Unknown { what: "item", name: change.item.clone() })?;
+    let after = there.saturating_add(change.count);
+    if after < 0 {
+        return Err(Fault::TooFew { name: change.item.clone(), there, wanted: -change.count });
+    }
+    if after > i64::from(u32::MAX) {
+        return Err(Fault::Refused(format!(
+            "of \u{201c}{}\u{201d} there would be more than can be",
+            change.item
+        )));
+    }
+    work.execute("UPDATE items SET count = ?2 WHERE name = ?1", (&change.item, after))?;
+    Ok(())
+}
+
+pub(crate) fn movements(
+    connection: &rusqlite::Connection,
+    which: &str,
+    values: impl rusqlite::Params,
+) -> Result<Vec<Movement>, Fault> {
+    let mut query =
+        connection.prepare_cached(&format!("SELECT id, at, kind, note, undone FROM movements {which}"))?;
+    let read = |row: &rusqlite::Row| {
+        Ok(Movement {
+            id: row.get(0)?,
+            at: row.get(1)?,
+            kind: Kind::of(&row.get::<_, String>(2)?),
+            note: row.get(3)?,
+            undone: row.get(4)?,
+            changes: Vec::new(),
+        })
+    };
+    let mut movements: Vec<Movement> = query.query_map(values, read)?.collect::<Result<_, _>>()?;
+    let mut lines =
+        connection.prepare_cached("SELECT item, count FROM changes WHERE movement = ?1 ORDER BY item")?;
+    for movement in &mut movements {
+        let read = |row: &rusqlite::Row| Ok(Change { item: row.get(0)?, count: row.get(1)? });
+        movement.changes = lines.query_map([movement.id], read)?.collect::<Result<_, _>>()?;
+    }
+    Ok(movements)
+}

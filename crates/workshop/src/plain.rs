@@ -1,0 +1,95 @@
+//! The whole store as plain text, out and back in without loss.
+
+use serde::{Deserialize, Serialize};
+
+use crate::fault::Fault;
+use crate::moulds::Mould;
+use crate::moves::{Movement, movements};
+use crate::orders::Order;
+use crate::shelf::Item;
+use crate::store::Store;
+
+/// All that a store holds.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Everything {
+    /// The shelf.
+    #[serde(default)]
+    pub items: Vec<Item>,
+    /// The movements, oldest first.
+    #[serde(default)]
+    pub movements: Vec<Movement>,
+    /// The moulds.
+    #[serde(default)]
+    pub moulds: Vec<Mould>,
+    /// The orders.
+    #[serde(default)]
+    pub orders: Vec<Order>,
+}
+
+impl Everything {
+    /// As TOML.
+    ///
+    /// # Errors
+    /// Never for what came from a store.
+    pub fn to_toml(&self) -> Result<String, Fault> {
+        toml::to_string_pretty(self).map_err(|error| Fault::Other(error.to_string()))
+    }
+
+    /// From TOML.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] with line and column of what is wrong.
+    pub fn from_toml(text: &str) -> Result<Self, Fault> {
+        toml::from_str(text).map_err(|error| Fault::Refused(error.to_string()))
+    }
+}
+
+impl Store {
+    /// All of it.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn everything(&self) -> Result<Everything, Fault> {
+        Ok(Everything {
+            items: self.items()?,
+            movements: movements(&self.connection, "ORDER BY id", [])?,
+            moulds: self.moulds()?,
+            orders: self.orders()?,
+        })
+    }
+
+    /// Takes all of it into a store that is empty.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] where the store holds something already, or the text what cannot be.
+    pub fn take_in(&mut self, all: &Everything) -> Result<(), Fault> {
+        if self.everything()? != Everything::default() {
+            return Err(Fault::Refused(
+                "the store holds something already; take everything into a new one".to_owned(),
+            ));
+        }
+        self.put_items(&all.items)?;
+        let work = self.work()?;
+        for movement in &all.movements {
+            work.execute(
+                "INSERT INTO movements VALUES (?1, ?2, ?3, ?4, ?5)",
+                (movement.id, &movement.at, movement.kind.word(), &movement.note, movement.undone),
+            )?;
+            for change in &movement.changes {
+                work.execute(
+                    "INSERT INTO changes VALUES (?1, ?2, ?3)",
+                    (movement.id, &change.item, change.count),
+                )?;
+            }
+        }
+        work.commit()?;
+        for mould in &all.moulds {
+            self.put_mould(mould)?;
+            if let Some(loan) = &mould.loan {
+                self.lend(&mould.name, loan)?;
+            }
+        }
+        all.orders.iter().try_for_each(|order| self.put_order(order))
+    }
+}

@@ -1,0 +1,198 @@
+//! What lies on the shelf.
+
+use basket::{Catalogue, Length, Material};
+use planning::buying::{Lot, Offer};
+use rusqlite::{OptionalExtension, Row, named_params};
+use rust_decimal::Decimal;
+use serde::{Deserialize, Serialize};
+
+use crate::fault::Fault;
+use crate::store::Store;
+
+/// Strands of one length and colour, or pieces used whole: a hank, the strands of a coil, a box, offcuts.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Item {
+    /// What the maker calls it; each name once.
+    pub name: String,
+    /// Material by the name under which a pattern asks for it.
+    pub material: String,
+    /// Colour; `natural` where it is not dyed.
+    pub colour: String,
+    /// Length of one strand in millimetres; none for pieces used whole.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub length_mm: Option<f64>,
+    /// Strands, or pieces, on hand.
+    pub count: u32,
+    /// Width as measured, in millimetres; it goes before the catalogue's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub width_mm: Option<f64>,
+    /// Thickness as measured, in millimetres; it goes before the catalogue's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub thickness_mm: Option<f64>,
+    /// What it is bought in, such as `hank`.
+    #[serde(default)]
+    pub unit: String,
+    /// Strands, or pieces, in one such unit; zero where it is not bought anew.
+    #[serde(default)]
+    pub holds: u32,
+    /// What one such unit costs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price: Option<Decimal>,
+    /// Where it is bought, in the maker's own words.
+    #[serde(default)]
+    pub bought_from: String,
+    /// Below this many it is time to buy.
+    #[serde(default)]
+    pub reorder: u32,
+    /// Anything else.
+    #[serde(default)]
+    pub note: String,
+}
+
+const COLUMNS: &str = "name, material, colour, length_mm, count, width_mm, thickness_mm, unit, holds, price, \
+                       bought_from, reorder, note";
+
+impl Item {
+    /// The item as a lot to cut from.
+    pub fn lot(&self) -> Lot {
+        Lot {
+            name: self.name.clone(),
+            material: self.material.clone(),
+            colour: self.colour.clone(),
+            length: self.length_mm.map(Length::mm),
+            count: self.count,
+        }
+    }
+
+    /// The unit that it is bought in, if it is bought anew.
+    pub fn offer(&self) -> Option<Offer> {
+        (self.holds > 0).then(|| Offer {
+            material: self.material.clone(),
+            colour: self.colour.clone(),
+            unit: self.unit.clone(),
+            holds: self.holds,
+            length: self.length_mm.map(Length::mm),
+            price: self.price,
+            from: self.bought_from.clone(),
+        })
+    }
+
+    /// Whether it is time to buy.
+    pub fn is_low(&self) -> bool {
+        self.count < self.reorder
+    }
+
+    /// The catalogue's material with what was measured of this item.
+    fn measured(&self, catalogue: &Catalogue) -> Option<Material> {
+        let known =
+            catalogue.material(&self.material).filter(|_| self.width_mm.or(self.thickness_mm).is_some())?;
+        let width = self.width_mm.map_or(known.width, Length::mm);
+        let thickness = self.thickness_mm.map_or(known.thickness, Length::mm);
+        Some(Material { width, thickness, ..known.clone() })
+    }
+
+    fn of(row: &Row) -> rusqlite::Result<Self> {
+        let price: Option<String> = row.get("price")?;
+        Ok(Self {
+            name: row.get("name")?,
+            material: row.get("material")?,
+            colour: row.get("colour")?,
+            length_mm: row.get("length_mm")?,
+            count: row.get("count")?,
+            width_mm: row.get("width_mm")?,
+            thickness_mm: row.get("thickness_mm")?,
+            unit: row.get("unit")?,
+            holds: row.get("holds")?,
+            price: price.and_then(|price| price.parse().ok()),
+            bought_from: row.get("bought_from")?,
+            reorder: row.get("reorder")?,
+            note: row.get("note")?,
+        })
+    }
+}
+
+impl Store {
+    /// All items, by material and name.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn items(&self) -> Result<Vec<Item>, Fault> {
+        let mut query = self
+            .connection
+            .prepare_cached(&format!("SELECT {COLUMNS} FROM items ORDER BY material, colour, name"))?;
+        let items = query.query_map([], Item::of)?.collect::<Result<_, _>>()?;
+        Ok(items)
+    }
+
+    /// One item.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] where there is none of this name.
+    pub fn item(&self, name: &str) -> Result<Item, Fault> {
+        let mut query =
+            self.connection.prepare_cached(&format!("SELECT {COLUMNS} FROM items WHERE name = ?1"))?;
+        let found = query.query_row([name], Item::of).optional()?;
+        found.ok_or_else(|| Fault::Unknown { what: "item", name: name.to_owned() })
+    }
+
+    /// Puts items on the shelf, or changes what is said of those of the same name; how many there are of
+    /// these changes only by a movement.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] for a name or a measure that cannot be.
+    pub fn put_items(&mut self, items: &[Item]) -> Result<(), Fault> {
+        let work = self.work()?;
+        for item in items {
+            check(item)?;
+            let mut put = work.prepare_cached(
+                "INSERT INTO items VALUES (:name, :material, :colour, :length_mm, :count, :width_mm, :thickness_mm, \
+                 :unit, :holds, :price, :bought_from, :reorder, :note) ON CONFLICT (name) DO UPDATE SET \
+                 material = :material, colour = :colour, length_mm = :length_mm, width_mm = :width_mm, \
+                 thickness_mm = :thickness_mm, unit = :unit, holds = :holds, price = :price, \
+                 bought_from = :bought_from, reorder = :reorder, note = :note",
+            )?;
+            put.execute(named_params! {
+                ":name": item.name,
+                ":material": item.material,
+                ":colour": item.colour,
+                ":length_mm": item.length_mm,
+                ":count": item.count,
+                ":width_mm": item.width_mm,
+                ":thickness_mm": item.thickness_mm,
+                ":unit": item.unit,
+                ":holds": item.holds,
+                ":price": item.price.map(|price| price.to_string()),
+                ":bought_from": item.bought_from,
+                ":reorder": item.reorder,
+                ":note": item.note,
+            })?;
+        }
+        work.commit()?;
+        Ok(())
+    }
+
+    /// The catalogue with the maker's own measures in the place of its own.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn catalogue(&self, catalogue: &Catalogue) -> Result<Catalogue, Fault> {
+        let own: Vec<Material> = self.items()?.iter().filter_map(|item| item.measured(catalogue)).collect();
+        Ok(catalogue.with(&own))
+    }
+}
+
+fn check(item: &Item) -> Result<(), Fault> {
+    let measures = [item.length_mm, item.width_mm, item.thickness_mm];
+    let is_measure = |mm: &f64| mm.is_finite() && *mm > 0.0;
+    if item.name.trim().is_empty() || item.material.trim().is_empty() {
+        return Err(Fault::Refused("an item needs a name and a material".to_owned()));
+    }
+    if !measures.iter().flatten().all(is_measure) {
+        return Err(Fault::Refused(format!(
+            "a measure of \u{201c}{}\u{201d} is no length above zero",
+            item.name
+        )));
+    }
+    Ok(())
+}

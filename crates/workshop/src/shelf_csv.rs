@@ -1,0 +1,174 @@
+//! The shelf as a table that a spreadsheet opens, out and back in.
+
+use std::collections::HashMap;
+
+use crate::fault::{Fault, RowFault};
+use crate::shelf::Item;
+
+/// Columns, in their order.
+const COLUMNS: [&str; 13] = [
+    "name",
+    "material",
+    "colour",
+    "length_mm",
+    "count",
+    "width_mm",
+    "thickness_mm",
+    "unit",
+    "holds",
+    "price",
+    "bought_from",
+    "reorder",
+    "note",
+];
+/// A shelf of a hundred thousand lines has a few megabytes.
+const MOST_BYTES: usize = 16 * 1024 * 1024;
+/// What a spreadsheet takes for the beginning of a formula, and the sign that keeps it from doing so.
+const FORMULA: [char; 7] = ['=', '+', '-', '@', '\t', '\r', '\''];
+
+/// The shelf as CSV. A cell that a spreadsheet would take for a formula has an apostrophe before it.
+///
+/// # Errors
+/// Never for what came from a store.
+pub fn write_shelf(items: &[Item]) -> Result<Vec<u8>, Fault> {
+    let other = |error: csv::Error| Fault::Other(error.to_string());
+    let mut table = csv::Writer::from_writer(Vec::new());
+    table.write_record(COLUMNS).map_err(other)?;
+    for item in items {
+        let number = |value: Option<f64>| value.map(|value| value.to_string()).unwrap_or_default();
+        let cells = [
+            item.name.clone(),
+            item.material.clone(),
+            item.colour.clone(),
+            number(item.length_mm),
+            item.count.to_string(),
+            number(item.width_mm),
+            number(item.thickness_mm),
+            item.unit.clone(),
+            item.holds.to_string(),
+            item.price.map(|price| price.to_string()).unwrap_or_default(),
+            item.bought_from.clone(),
+            item.reorder.to_string(),
+            item.note.clone(),
+        ];
+        let guarded = cells.map(|cell| if cell.starts_with(FORMULA) { format!("'{cell}") } else { cell });
+        table.write_record(guarded).map_err(other)?;
+    }
+    table.into_inner().map_err(|error| Fault::Other(error.to_string()))
+}
+
+/// Reads a shelf: commas, semicolons or tabs, with or without a byte order mark, the columns in any order;
+/// only name and material must be there.
+///
+/// # Errors
+/// [`Fault::Row`] with the line and what is wrong in it.
+pub fn read_shelf(bytes: &[u8]) -> Result<Vec<Item>, Fault> {
+    let wrong = |line: u64, what: String| Fault::Row(RowFault { line, what });
+    if bytes.len() > MOST_BYTES {
+        return Err(wrong(1, "the table is larger than 16 megabytes".to_owned()));
+    }
+    let text = std::str::from_utf8(bytes).map_err(|error| {
+        let line = bytes.iter().take(error.valid_up_to()).filter(|byte| **byte == b'\n').count() as u64 + 1;
+        wrong(line, "this is not UTF-8 text; save the table as CSV in UTF-8".to_owned())
+    })?;
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let head = text.lines().next().unwrap_or_default();
+    let often = |sign: char| head.matches(sign).count();
+    let sign = [',', ';', '\t'].into_iter().max_by_key(|sign| (often(*sign), *sign == ',')).unwrap_or(',');
+    let mut table = csv::ReaderBuilder::new().delimiter(sign as u8).from_reader(text.as_bytes());
+    let places = places(table.headers().map_err(|error| wrong(1, error.to_string()))?)?;
+    let mut items: Vec<Item> = Vec::new();
+    for record in table.records() {
+        let record = record.map_err(|error| {
+            let line = error.position().map_or(0, csv::Position::line);
+            wrong(
+                line,
+                format!("this row has more or fewer cells than the heading ({sign:?} separates them)"),
+            )
+        })?;
+        let row = Row { record: &record, places: &places };
+        items.push(row.item()?);
+    }
+    Ok(items)
+}
+
+fn places(head: &csv::StringRecord) -> Result<HashMap<&'static str, usize>, Fault> {
+    let mut places = HashMap::new();
+    for (at, name) in head.iter().enumerate() {
+        let name = name.trim();
+        let Some(column) = COLUMNS.iter().find(|column| name.eq_ignore_ascii_case(column)) else {
+            let what =
+                format!("there is no column \u{201c}{name}\u{201d}; the columns are {}", COLUMNS.join(", "));
+            return Err(Fault::Row(RowFault { line: 1, what }));
+        };
+        places.insert(*column, at);
+    }
+    for needed in ["name", "material"] {
+        if !places.contains_key(needed) {
+            let what = format!("the column \u{201c}{needed}\u{201d} is missing");
+            return Err(Fault::Row(RowFault { line: 1, what }));
+        }
+    }
+    Ok(places)
+}
+
+struct Row<'r> {
+    record: &'r csv::StringRecord,
+    places: &'r HashMap<&'static str, usize>,
+}
+
+impl Row<'_> {
+    fn item(&self) -> Result<Item, Fault> {
+        Ok(Item {
+            name: self.needed("name")?,
+            material: self.needed("material")?,
+            colour: Some(self.text("colour"))
+                .filter(|colour| !colour.is_empty())
+                .unwrap_or("natural".to_owned()),
+            length_mm: self.length("length_mm")?,
+            count: self.number("count", "a whole number")?.unwrap_or(0),
+            width_mm: self.length("width_mm")?,
+            thickness_mm: self.length("thickness_mm")?,
+            unit: self.text("unit"),
+            holds: self.number("holds", "a whole number")?.unwrap_or(0),
+            price: self.number("price", "an amount such as 12.50")?,
+            bought_from: self.text("bought_from"),
+            reorder: self.number("reorder", "a whole number")?.unwrap_or(0),
+            note: self.text("note"),
+        })
+    }
+
+    fn text(&self, column: &str) -> String {
+        let cell = self.places.get(column).and_then(|at| self.record.get(*at)).unwrap_or_default();
+        cell.strip_prefix('\'').unwrap_or(cell).to_owned()
+    }
+
+    fn needed(&self, column: &str) -> Result<String, Fault> {
+        let text = self.text(column);
+        if text.trim().is_empty() { Err(self.wrong(column, "must not be empty")) } else { Ok(text) }
+    }
+
+    fn length(&self, column: &str) -> Result<Option<f64>, Fault> {
+        let what = "a number of millimetres above zero";
+        match self.number::<f64>(column, what)? {
+            Some(mm) if !(mm.is_finite() && mm > 0.0) => Err(self.wrong(column, &format!("is not {what}"))),
+            found => Ok(found),
+        }
+    }
+
+    fn number<T: std::str::FromStr>(&self, column: &str, what: &str) -> Result<Option<T>, Fault> {
+        let text = self.text(column);
+        let text = text.trim();
+        if text.is_empty() {
+            return Ok(None);
+        }
+        text.parse()
+            .map(Some)
+            .map_err(|_| self.wrong(column, &format!("is \u{201c}{text}\u{201d}, not {what}")))
+    }
+
+    fn wrong(&self, column: &str, what: &str) -> Fault {
+        let line = self.record.position().map_or(0, csv::Position::line);
+        Fault::Row(RowFault { line, what: format!("the column \u{201c}{column}\u{201d} {what}") })
+    }
+}

@@ -1,0 +1,220 @@
+//! What a store keeps, and what it says of files that are none.
+
+use std::path::Path;
+
+use basket::{Catalogue, Length};
+use workshop::{
+    Change, Everything, Fault, Item, Kind, Loan, Mould, Order, State, Store, read_shelf, write_shelf,
+};
+
+fn store(folder: &Path) -> Store {
+    Store::open(&folder.join("workshop.db")).unwrap()
+}
+
+fn hank(name: &str, count: u32) -> Item {
+    Item {
+        name: name.to_owned(),
+        material: "cane fine".to_owned(),
+        colour: "natural".to_owned(),
+        length_mm: Some(3657.6),
+        count,
+        unit: "hank".to_owned(),
+        holds: 70,
+        price: Some("48.00".parse().unwrap()),
+        bought_from: "=the cane shed".to_owned(),
+        reorder: 20,
+        note: "a \"good\" one; tight,\nglossy".to_owned(),
+        ..Item::default()
+    }
+}
+
+fn change(item: &str, count: i64) -> Change {
+    Change { item: item.to_owned(), count }
+}
+
+#[test]
+fn movements_are_booked_and_taken_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    store.put_items(&[hank("hank 1", 50), hank("offcuts", 0)]).unwrap();
+    store.book(Kind::Bought, "one hank", &[change("hank 1", 70)]).unwrap();
+    let cut =
+        store.book(Kind::Cut, "autumn weekend", &[change("hank 1", -30), change("offcuts", 12)]).unwrap();
+    assert_eq!((store.item("hank 1").unwrap().count, store.item("offcuts").unwrap().count), (90, 12));
+
+    // More than there is: nothing at all is booked.
+    let refused = store.book(Kind::Cut, "too much", &[change("offcuts", 1), change("hank 1", -91)]);
+    assert!(matches!(refused, Err(Fault::TooFew { there: 90, wanted: 91, .. })), "{refused:?}");
+    assert_eq!(store.item("offcuts").unwrap().count, 12);
+    assert_eq!(store.history(10).unwrap().len(), 2);
+
+    let undone = store.undo(None).unwrap();
+    assert_eq!((undone.id, undone.kind, undone.undone), (cut, Kind::Cut, true));
+    assert_eq!((store.item("hank 1").unwrap().count, store.item("offcuts").unwrap().count), (120, 0));
+    assert!(matches!(store.undo(Some(cut)), Err(Fault::Refused(_))));
+    assert!(matches!(store.undo(Some(99)), Err(Fault::Unknown { what: "movement", .. })));
+    store.undo(None).unwrap();
+    assert!(matches!(store.undo(None), Err(Fault::Refused(_))));
+    assert_eq!(store.item("hank 1").unwrap().count, 50);
+}
+
+#[test]
+fn what_the_maker_measured_goes_before_the_catalogue() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    store.put_items(&[Item { width_mm: Some(2.6), ..hank("hank 1", 5) }]).unwrap();
+    let catalogue = store.catalogue(Catalogue::built_in()).unwrap();
+    assert_eq!(catalogue.material("cane fine").unwrap().width, Length::mm(2.6));
+    assert_eq!(catalogue.materials.len(), Catalogue::built_in().materials.len());
+}
+
+#[test]
+fn everything_goes_out_and_back_in_without_loss() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut from = store(folder.path());
+    from.put_items(&[hank("hank 1", 50), Item { length_mm: None, price: None, ..hank("pins", 200) }])
+        .unwrap();
+    from.book(Kind::Cut, "a basket", &[change("hank 1", -3), change("pins", -13)]).unwrap();
+    from.book(Kind::Counted, "", &[change("pins", 1)]).unwrap();
+    from.undo(None).unwrap();
+    let mould = Mould { name: "A".to_owned(), place: "boat shed".to_owned(), ..Mould::default() };
+    from.put_mould(&mould).unwrap();
+    from.lend("A", &Loan { to: "student 4".to_owned(), due: Some("2026-10-18".to_owned()) }).unwrap();
+    let order = Order {
+        name: "letter baskets".to_owned(),
+        pattern: "channel-marker.toml".to_owned(),
+        count: 2,
+        price: Some("145.50".parse().unwrap()),
+        promised: Some("2026-11-20".to_owned()),
+        state: State::Ordered,
+        ..Order::default()
+    };
+    from.put_order(&order).unwrap();
+
+    let all = from.everything().unwrap();
+    let text = all.to_toml().unwrap();
+    assert_eq!(Everything::from_toml(&text).unwrap(), all);
+    let mut to = Store::open(&folder.path().join("other.db")).unwrap();
+    to.take_in(&all).unwrap();
+    assert_eq!(to.everything().unwrap(), all);
+    // The numbers go on where they stood, and a full store is not poured over.
+    assert_eq!(to.book(Kind::Counted, "", &[]).unwrap(), from.book(Kind::Counted, "", &[]).unwrap());
+    assert!(matches!(to.take_in(&all), Err(Fault::Refused(_))));
+
+    // The copy holds the same, and a file that is there is not written over.
+    let copy = folder.path().join("copy.db");
+    from.copy_to(&copy).unwrap();
+    assert_eq!(Store::open(&copy).unwrap().everything().unwrap(), from.everything().unwrap());
+    assert!(from.copy_to(&copy).is_err());
+}
+
+#[test]
+fn the_shelf_goes_through_a_table_without_loss() {
+    let items =
+        [hank("hank 1", 50), Item { length_mm: None, note: "'quoted".to_owned(), ..hank("-pins", 3) }];
+    let table = write_shelf(&items).unwrap();
+    assert_eq!(read_shelf(&table).unwrap(), items);
+    let text = String::from_utf8(table).unwrap();
+    assert!(text.contains("'=the cane shed") && text.contains("'-pins"), "{text}");
+}
+
+#[test]
+fn tables_of_other_programs_are_read_and_faults_are_named() {
+    let read = |text: &str| read_shelf(text.as_bytes());
+    let shelf = read("\u{feff}material;name;count;price\r\ncane fine;hank 1;70;48.00\r\n").unwrap();
+    assert_eq!((shelf[0].name.as_str(), shelf[0].count, shelf[0].colour.as_str()), ("hank 1", 70, "natural"));
+    assert_eq!(shelf[0].price, Some("48".parse().unwrap()));
+    let said = |text: &str| read(text).unwrap_err().to_string();
+    assert!(
+        said("name,colour\na,blue\n").starts_with("line 1: the column \u{201c}material\u{201d} is missing")
+    );
+    assert!(
+        said("name,material,size\na,cane,3\n").starts_with("line 1: there is no column \u{201c}size\u{201d}")
+    );
+    assert!(
+        said("name,material,count\na,cane,3\nb,cane,-2\n")
+            .starts_with("line 3: the column \u{201c}count\u{201d}")
+    );
+    assert!(said("name,material\na,cane,3\n").starts_with("line 2: this row has more or fewer cells"));
+    assert!(said("name,material,length_mm\na,cane,inf\n").contains("millimetres above zero"));
+    assert!(
+        read_shelf(b"name,material\na,\xff\n")
+            .unwrap_err()
+            .to_string()
+            .starts_with("line 2: this is not UTF-8")
+    );
+}
+
+#[test]
+fn a_mould_is_out_once_and_comes_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    let loan = Loan { to: "student 4".to_owned(), due: None };
+    assert!(matches!(store.lend("A", &loan), Err(Fault::Unknown { what: "mould", .. })));
+    store.put_mould(&Mould { name: "A".to_owned(), ..Mould::default() }).unwrap();
+    store.lend("A", &loan).unwrap();
+    assert_eq!(store.lend("A", &loan).unwrap_err().to_string(), "mould A is out: student 4 has it");
+    store.put_mould(&Mould { name: "A".to_owned(), place: "rack".to_owned(), ..Mould::default() }).unwrap();
+    assert_eq!(store.moulds().unwrap()[0].loan, Some(loan.clone()));
+    store.bring_back("A").unwrap();
+    assert!(store.bring_back("A").is_err());
+    let wrong = Loan { due: Some("next week".to_owned()), ..loan };
+    assert!(matches!(store.lend("A", &wrong), Err(Fault::Refused(_))));
+}
+
+#[test]
+fn files_that_are_no_store_of_today_are_left_as_they_are() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("workshop.db");
+    let opened = |bytes: &[u8]| {
+        std::fs::write(&path, bytes).unwrap();
+        let fault = Store::open(&path).unwrap_err();
+        assert_eq!(std::fs::read(&path).unwrap(), bytes, "{fault}");
+        fault
+    };
+    let fault = opened(
+        b"title = \"no store at all\", and rather long so that it fills a page's head of a hundred bytes....",
+    );
+    assert!(matches!(fault, Fault::NotAStore), "{fault:?}");
+
+    // Another program's database.
+    let other = folder.path().join("other.db");
+    let foreign = rusqlite::Connection::open(&other).unwrap();
+    foreign.execute_batch("CREATE TABLE songs (name TEXT);").unwrap();
+    drop(foreign);
+    assert!(matches!(opened(&std::fs::read(&other).unwrap()), Fault::NotAStore));
+
+    // A newer program's.
+    let newer = folder.path().join("newer.db");
+    drop(Store::open(&newer).unwrap());
+    let connection = rusqlite::Connection::open(&newer).unwrap();
+    connection.pragma_update(None, "user_version", 99).unwrap();
+    connection.pragma_update_and_check(None, "journal_mode", "DELETE", |_| Ok(())).unwrap();
+    drop(connection);
+    let fault = opened(&std::fs::read(&newer).unwrap());
+    assert!(matches!(fault, Fault::Newer { found: 99, .. }), "{fault:?}");
+
+    // A damaged one: pages in its middle are overwritten.
+    let full = folder.path().join("full.db");
+    let mut store = Store::open(&full).unwrap();
+    let items: Vec<Item> = (0..500).map(|at| hank(&format!("hank {at}"), 1)).collect();
+    store.put_items(&items).unwrap();
+    store.copy_to(&folder.path().join("whole.db")).unwrap();
+    let mut bytes = std::fs::read(folder.path().join("whole.db")).unwrap();
+    let middle = bytes.len() / 2;
+    bytes[middle - 6000..middle + 6000].fill(0xa5);
+    let fault = opened(&bytes);
+    assert!(matches!(fault, Fault::Damaged(_)), "{fault:?}");
+}
+
+#[test]
+fn ten_thousand_items_stay_quick() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    let items: Vec<Item> = (0..10_000).map(|at| hank(&format!("hank {at:05}"), at % 90)).collect();
+    store.put_items(&items).unwrap();
+    let began = std::time::Instant::now();
+    assert_eq!(store.items().unwrap().len(), 10_000);
+    // The target is 50 ms; four times that leaves room for a machine that is busy.
+    assert!(began.elapsed().as_millis() < 200, "{:?}", began.elapsed());
+}
