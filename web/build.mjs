@@ -26,7 +26,7 @@ if (tests) {
   await cp("src/index.html", "dist/index.html");
   await cp("src/mark.svg", "dist/assets/mark.svg");
   await build({
-    entryPoints: { page: "src/main.ts", style: "src/styles/page.css" },
+    entryPoints: { page: "src/main.ts", "painter-worker": "src/views/round/painter-worker.ts", style: "src/styles/page.css" },
     outdir: "dist/assets",
     bundle: true,
     splitting: true,

@@ -2,7 +2,7 @@
 
 import type { Health, PatternName, PatternText, Stock } from "./api/types.ts";
 import { el } from "./dom/element.ts";
-import { openShelf, plainPattern } from "./patterns/shelf.ts";
+import { plainPattern } from "./patterns/shelf.ts";
 import { json } from "./server/client.ts";
 import { Connection } from "./server/connection.ts";
 import { keepLight } from "./shell/light.ts";
@@ -86,7 +86,7 @@ function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginnin
     const acts = document.name === null ? [] : [{ label: t("bench-restored-drop"), run: drop }];
     page.notices.tell("restored", t("bench-restored"), acts);
   }
-  if (fresh) void openShelf(page.files, null, bench.onGone);
+  if (fresh) page.files.first();
 }
 
 /** What this window had, what a crashed one left, the pattern that was asked for, or the first one. */

@@ -158,10 +158,12 @@ export function field(page: Page, path: string) {
   return page.locator(`.field[data-path="${path}"]`);
 }
 
-/** Unfolds a part of the form. */
+/** Unfolds a part of the form, with what is rarely changed. */
 export async function unfold(page: Page, id: string): Promise<void> {
   const part = page.locator(`#part-${id}`);
   if ((await part.getAttribute("open")) === null) await part.locator("> summary").click();
+  const rest = part.locator("> form > .fields > .rest");
+  if ((await rest.isVisible()) && (await rest.getAttribute("open")) === null) await rest.locator("> summary").click();
 }
 
 /** Types into a field as a maker does. */

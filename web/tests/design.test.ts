@@ -19,6 +19,7 @@ after(async () => {
 
 test("a basket is designed from an empty pattern and its packet taken away", async () => {
   const page = await open(browser, served.url);
+  await page.getByRole("dialog").getByRole("button", { name: "Other ways to begin" }).click();
   await page.getByRole("dialog").getByRole("button", { name: /^An empty pattern/ }).click();
   await until("all is chosen", async () => (await field(page, "staves.count").getAttribute("class"))?.includes("chosen") ?? false);
 

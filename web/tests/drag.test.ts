@@ -78,13 +78,13 @@ test("a remedy is one step, and can be taken back", async () => {
   assert.match((await page.locator(".finding").first().getAttribute("class")) ?? "", /stop/, "the worst stands first");
   await finding.locator(".finding-head").click();
   const mend = finding.locator(".mend").first();
-  const label = (await mend.textContent()) ?? "";
+  const label = (await mend.locator("span").first().textContent()) ?? "";
   const count = /\d+/.exec(label)?.[0];
   assert.ok(count, `the remedy "${label}" names a count`);
   await mend.click();
   await until("the count is mended", async () => (await figure(page, "staves")) === count);
   await until("the finding is gone", async () => (await page.locator(".finding[data-code=weave-does-not-lock]").count()) === 0);
-  await page.getByRole("button", { name: `Undo: ${label}` }).click();
+  await page.getByRole("button", { name: `Undo: ${label}`, exact: true }).click();
   await until("it is back", async () => (await page.locator(".finding[data-code=weave-does-not-lock]").count()) > 0);
   await until("and 72 staves", async () => (await figure(page, "staves")) === "72");
 });

@@ -49,6 +49,8 @@ for (const colorScheme of ["light", "dark"] as const) {
     }
     for (const more of await page.locator(".course summary").all()) await more.click();
     await page.locator(".finding-head").first().click();
+    // What has just scrolled under the making order is no target that is too small.
+    await page.locator(".form-pane").evaluate((pane) => pane.scrollTo(0, 0));
     for (const view of VIEWS) {
       await page.locator(`#tab-${view}`).click();
       await settled(page, view);

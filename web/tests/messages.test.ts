@@ -8,7 +8,8 @@ import { FluentBundle, FluentResource } from "@fluent/bundle";
 const MESSAGES = "../crates/words/messages";
 
 async function ids(language: string): Promise<Map<string, Set<string>>> {
-  const text = await readFile(`${MESSAGES}/${language}/bench.ftl`, "utf8");
+  const files = (await readdir(`${MESSAGES}/${language}`)).filter((name) => /^bench(-\w+)?\.ftl$/.test(name));
+  const text = (await Promise.all(files.map((name) => readFile(`${MESSAGES}/${language}/${name}`, "utf8")))).join("\n");
   const bundle = new FluentBundle(language);
   assert.deepEqual(bundle.addResource(new FluentResource(text)), []);
   const found = [...text.matchAll(/^([a-z0-9-]+) =([^]*?)(?=^[a-z#]|$(?![^]))/gm)];

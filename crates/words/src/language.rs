@@ -91,7 +91,15 @@ pub(crate) fn unit(written: &str, language: Language) -> &str {
 /// The texts of the local page, as a Fluent file; the page itself puts values into them.
 pub fn page_texts(language: Language) -> &'static str {
     match language {
-        Language::English => include_str!("../messages/en/bench.ftl"),
-        Language::German => include_str!("../messages/de/bench.ftl"),
+        Language::English => concat!(
+            include_str!("../messages/en/bench.ftl"),
+            include_str!("../messages/en/bench-choose.ftl"),
+            include_str!("../messages/en/bench-guide.ftl"),
+        ),
+        Language::German => concat!(
+            include_str!("../messages/de/bench.ftl"),
+            include_str!("../messages/de/bench-choose.ftl"),
+            include_str!("../messages/de/bench-guide.ftl"),
+        ),
     }
 }

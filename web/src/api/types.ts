@@ -58,7 +58,11 @@ source: string,
 /**
  * From which side; outside if left out.
  */
-face?: FaceWord | null, };
+face?: FaceWord | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * One row.
@@ -85,6 +89,10 @@ export type ColourName = {
  * Name under which a pattern asks for it.
  */
 name: string, 
+/**
+ * The same in the reader's language.
+ */
+label: string, 
 /**
  * As `#rrggbb`.
  */
@@ -141,6 +149,69 @@ right_findings: Array<Finding>,
 both_findings: Array<Finding>, };
 
 /**
+ * What a count of staves does.
+ */
+export type CountOfStaves = { 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * Whether it is the present one.
+ */
+now: boolean, 
+/**
+ * Whether every course runs on it as wanted.
+ */
+runs: boolean, 
+/**
+ * What is seen of the longest course, in words.
+ */
+seen: string, 
+/**
+ * To which side that climbs, if it does.
+ */
+lean: SideWord | null, 
+/**
+ * Gap between the staves at the rim, in both units.
+ */
+gap: string, 
+/**
+ * Width of a stave at the rim, in both units.
+ */
+width: string, 
+/**
+ * What to do to have it.
+ */
+edits: Array<Edit>, };
+
+/**
+ * Counts of staves near by.
+ */
+export type Counts = { 
+/**
+ * From few to many.
+ */
+each: Array<CountOfStaves>, };
+
+/**
+ * Which counts of staves there are near by.
+ */
+export type CountsRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first in the answer; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
  * One course.
  */
 export type Course = { 
@@ -175,7 +246,11 @@ runs: boolean,
 /**
  * Colours of its weavers as `#rrggbb`.
  */
-colours: Array<string>, };
+colours: Array<string>, 
+/**
+ * What is seen of it from outside, in words.
+ */
+seen: string, };
 
 /**
  * The courses.
@@ -426,6 +501,18 @@ path: string,
  */
 label: string, 
 /**
+ * What it is, in a sentence.
+ */
+about: string, 
+/**
+ * What may be written, in words.
+ */
+takes: string, 
+/**
+ * Whether it is usually changed, so that it is shown before what is rarely touched.
+ */
+usual: boolean, 
+/**
  * What it takes.
  */
 kind: FieldKind, 
@@ -530,6 +617,68 @@ place: Place,
 steps: Array<Step>, };
 
 /**
+ * How the mould of a first basket is known.
+ */
+export type FirstMould = { "how": "guessed", 
+/**
+ * Across at the rim, as a maker types it.
+ */
+across: string, 
+/**
+ * How high; in keeping with the width if empty.
+ */
+high: string, } | { "how": "measured", 
+/**
+ * Round the base.
+ */
+base: string, 
+/**
+ * Round the top.
+ */
+top: string, 
+/**
+ * From the base to the top.
+ */
+high: string, };
+
+/**
+ * What is asked for a first basket.
+ */
+export type FirstRequest = { 
+/**
+ * Name of the basket.
+ */
+title: string, 
+/**
+ * Units of what was typed.
+ */
+typed_in: UnitsWord, 
+/**
+ * The mould.
+ */
+mould: FirstMould, 
+/**
+ * Name of the material at hand for staves; chosen if empty.
+ */
+staves: string, 
+/**
+ * How it is to look; the weaving is chosen if no look is said.
+ */
+wish: Wish, 
+/**
+ * Its handle.
+ */
+handle: HandleWord, 
+/**
+ * Language of the answer and of the sheets, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first in the answer; those of what was typed if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
  * One tape measurement.
  */
 export type Girth = { 
@@ -567,6 +716,11 @@ label: string,
  * Its fields. Courses and girths stand in [`super::Courses`] and [`super::Mould`].
  */
 fields: Array<Field>, };
+
+/**
+ * What handle a first basket is to have.
+ */
+export type HandleWord = "none" | "swing" | "fixed" | "knob";
 
 /**
  * That the server lives, and what it may do.
@@ -615,6 +769,20 @@ tag: string,
 name: string, };
 
 /**
+ * A piece of the weaving as it is seen from outside, base below.
+ */
+export type LittleChart = { 
+/**
+ * What may be seen, as `#rrggbb`.
+ */
+colours: Array<string>, 
+/**
+ * For each row, the uppermost first, what is seen at each stave from left to right: an index into
+ * [`LittleChart::colours`], and whether it is a weaver.
+ */
+rows: Array<Array<[number, boolean]>>, };
+
+/**
  * What is to be looked at.
  */
 export type LookRequest = { 
@@ -630,6 +798,11 @@ language?: string | null,
  * Units that stand first in the answer; the pattern's own if left out.
  */
 units?: UnitsWord | null, };
+
+/**
+ * What is seen from outside.
+ */
+export type LookWord = "spiral" | "columns" | "bands" | "checks" | "arrows" | "plain";
 
 /**
  * What a pattern gives: problems, or a basket.
@@ -653,13 +826,37 @@ export type MaterialName = {
  */
 name: string, 
 /**
+ * The same in the reader's language.
+ */
+label: string, 
+/**
  * What it is, such as `flat oval reed`.
  */
 kind: string, 
 /**
+ * The same in the reader's language.
+ */
+kind_label: string, 
+/**
  * Width and thickness, in both units.
  */
-size: string, };
+size: string, 
+/**
+ * Width in mm.
+ */
+width_mm: number, 
+/**
+ * Thickness in mm.
+ */
+thickness_mm: number, 
+/**
+ * Whether its cut is round.
+ */
+round: boolean, 
+/**
+ * Its natural colour as `#rrggbb`.
+ */
+hex: string, };
 
 /**
  * A length as written.
@@ -849,7 +1046,11 @@ modified: number,
 /**
  * Whether it can be read without problems.
  */
-reads: boolean, };
+reads: boolean, 
+/**
+ * Whether a photograph is kept beside it.
+ */
+photo: boolean, };
 
 /**
  * A pattern file with its text.
@@ -939,7 +1140,11 @@ shown: Array<PieceWord>,
 /**
  * The value in the form that has most to do with it.
  */
-path: string | null, };
+path: string | null, 
+/**
+ * The name of that value: findings that share it have one cause.
+ */
+cause: string | null, };
 
 /**
  * Something in a pattern that keeps it from being read.
@@ -953,6 +1158,10 @@ message: string,
  * How to mend it.
  */
 help: string | null, 
+/**
+ * The same for those who fill in the form, in their language and without the words of the file.
+ */
+told: string, 
 /**
  * Line, counted from 1.
  */
@@ -1105,6 +1314,11 @@ colours: Array<ColourName>,
 lengths: Array<PieceLength>, };
 
 /**
+ * To which side, as seen from outside on a basket that stands on its base.
+ */
+export type SideWord = "left" | "right";
+
+/**
  * Files of solids.
  */
 export type SolidFormat = "glb" | "stl" | "3mf";
@@ -1122,6 +1336,10 @@ label: string,
  */
 brings: Array<string>, 
 /**
+ * What the maker wrote and it changes, a sentence each.
+ */
+undoes: Array<string>, 
+/**
  * The changes.
  */
 edits: Array<Edit>, };
@@ -1137,7 +1355,7 @@ materials: Array<MaterialName>,
 /**
  * The woods for bases.
  */
-woods: Array<string>, 
+woods: Array<Word>, 
 /**
  * The built-in colours.
  */
@@ -1164,6 +1382,98 @@ word: string,
  * In millimetres, or the count itself: where a slider stands.
  */
 number: number | null, };
+
+/**
+ * A way to weave a course.
+ */
+export type Way = { 
+/**
+ * The look that it was searched for.
+ */
+look: LookWord, 
+/**
+ * Name of the weave.
+ */
+weave: string, 
+/**
+ * What is seen, in words.
+ */
+seen: string, 
+/**
+ * How many staves it stands on.
+ */
+staves: number, 
+/**
+ * What it changes besides the weave, a sentence each.
+ */
+changes: Array<string>, 
+/**
+ * How it looks.
+ */
+picture: LittleChart, 
+/**
+ * The changes.
+ */
+edits: Array<Edit>, };
+
+/**
+ * What was found, best first.
+ */
+export type Ways = { 
+/**
+ * Each of them was woven on this basket.
+ */
+each: Array<Way>, };
+
+/**
+ * Ways to weave a course so that it looks as wanted.
+ */
+export type WaysRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * Number of the course, counted from 1.
+ */
+course: number, 
+/**
+ * What is wanted.
+ */
+wish: Wish, 
+/**
+ * How many ways to answer; six if left out.
+ */
+most?: number | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first in the answer; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * A look that is wanted.
+ */
+export type Wish = { 
+/**
+ * Which; the best of each if left out.
+ */
+look?: LookWord | null, 
+/**
+ * For spirals: to which side they climb; either if left out.
+ */
+lean?: SideWord | null, 
+/**
+ * For spirals: how often a line goes round; any number if left out.
+ */
+turns?: number | null, 
+/**
+ * The colours, one to three by their names; the staves' first.
+ */
+colours: Array<string>, };
 
 /**
  * One option of a word.

@@ -1,14 +1,21 @@
 /** Findings, worst first: what, why, where, and the step that mends it. */
 
-import type { Finding, Mould, Step } from "../api/types.ts";
+import type { Finding, Mould } from "../api/types.ts";
 import { attribute, el, say } from "../dom/element.ts";
 import { List } from "../dom/list.ts";
-import { newId } from "../form/context.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
+import { stepView } from "./step.ts";
 import { whereabouts } from "./whereabouts.ts";
 
 const GRADES = ["stop", "care", "note"] satisfies Finding["grade"][];
+
+/** The first of several findings of one cause says how many there are; the others can be unfolded. */
+interface Cause {
+  readonly cause: string;
+  readonly count: number;
+  readonly open: boolean;
+}
 
 interface Item {
   readonly finding: Finding;
@@ -23,8 +30,10 @@ export class FindingsView {
   readonly #heading = el("h2", { id: "findings-heading" });
   readonly #count = el("p", { class: "count" });
   readonly #list = el("ul", { class: "findings" });
-  readonly #items = new List<Item>(this.#list, (item) => this.#item(item));
+  readonly #items = new List<Item | Cause>(this.#list, (item) => ("cause" in item ? this.#cause(item) : this.#item(item)));
   #open: string | undefined;
+  /** Causes whose findings are all shown. */
+  readonly #unfolded = new Set<string>();
 
   /** `show` brings a finding's place into the picture, `field` the focus to its field. */
   constructor(
@@ -43,15 +52,33 @@ export class FindingsView {
     if (!keys.some((one) => one === this.#open)) this.#close();
     say(this.#count, counted(findings));
     const mould = this.bench.shown.value?.mould ?? null;
-    this.#items.show(
-      findings.map((finding, index) => {
-        const name = keys[index] ?? "";
-        return { finding, key: name, mould: name === this.#open ? mould : null };
-      }),
-    );
+    const items = findings.map((finding, index): Item => {
+      const name = keys[index] ?? "";
+      return { finding, key: name, mould: name === this.#open ? mould : null };
+    });
+    const causes = [...Map.groupBy(items, ({ finding }) => finding.place.cause ?? finding.code)];
+    this.#items.show(causes.flatMap(([cause, of]) => this.#grouped(cause, of)));
     if (held === undefined || this.#list.contains(document.activeElement)) return;
     const again = this.#list.querySelector<HTMLElement>(`li[data-key="${CSS.escape(held)}"] button`);
     (again ?? this.#list.querySelector("button"))?.focus();
+  }
+
+  /** Findings of one cause, the heaviest first; one that stands alone needs no heading. */
+  #grouped(cause: string, items: readonly Item[]): readonly (Item | Cause)[] {
+    if (items.length === 1) return items;
+    const open = this.#unfolded.has(cause);
+    const shown = items.filter((item, index) => open || index === 0 || item.mould !== null);
+    return [{ cause, count: items.length, open }, ...shown];
+  }
+
+  #cause({ cause, count, open }: Cause): HTMLElement {
+    const press = (): void => {
+      if (open) this.#unfolded.delete(cause);
+      else this.#unfolded.add(cause);
+      this.#show(this.bench.shown.value?.findings ?? []);
+    };
+    const button = el("button", { type: "button", class: "quiet", "aria-expanded": String(open), onclick: press }, t("bench-cause", { cause, count }));
+    return el("li", { class: "cause", "data-key": `cause-${cause}` }, button);
   }
 
   #item({ finding, key: name, mould }: Item): HTMLElement {
@@ -78,20 +105,10 @@ export class FindingsView {
       el(
         "div",
         { class: "row wrap" },
-        ...finding.steps.map((step) => this.#step(step)),
+        ...finding.steps.map((step) => stepView(step, this.bench)),
         known && el("button", { type: "button", class: "quiet", onclick: () => this.field(path) }, t("bench-go-to-field")),
       ),
     );
-  }
-
-  /** The step, and under it what comes with it. */
-  #step(step: Step): HTMLElement {
-    const mend = (): void => this.bench.edit({ edits: step.edits, label: step.label });
-    const button = el("button", { type: "button", class: "mend", onclick: mend }, step.label);
-    if (step.brings.length === 0) return button;
-    const id = newId("brings");
-    attribute(button, "aria-describedby", id);
-    return el("div", { class: "step" }, button, el("p", { id, class: "brings" }, t("bench-brings", { cares: step.brings.join(" ") })));
   }
 
   #toggle(finding: Finding, name: string): void {

@@ -1,26 +1,19 @@
-/** Fields in which one thing is chosen from several. */
+/** Fields in which one word is chosen from several. */
 
 import type { Field, MaterialName } from "../api/types.ts";
 import { el, fill, say } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import type { Control } from "./control.ts";
 import { set, type FormContext } from "./context.ts";
+import { materialLine } from "./stock-control.ts";
 
-/** The value of the option that leaves the choice to Stavewright. */
-const LEFT = "";
-
-export function wordControl(first: Field, context: FormContext): Control {
-  return choice(first, context, (field) => field.options.map(({ word, label }) => el("option", { value: word }, label)));
-}
-
-export function materialControl(first: Field, context: FormContext): Control {
-  return choice(first, context, (field) => materialOptions(field, context, written(field)));
-}
+/** The value of the option that stands for no word of the list. */
+const NONE = "";
 
 /** Options for the materials that fit a field, by their kinds. */
 export function materialOptions(field: Field, context: FormContext, current: string): HTMLElement[] {
   const fitting = context.materials().filter((material) => field.kinds.length === 0 || field.kinds.includes(material.kind));
-  const groups = Map.groupBy(fitting, (material) => material.kind);
+  const groups = Map.groupBy(fitting, (material) => material.kind_label);
   const nodes: HTMLElement[] = [...groups].map(([kind, materials]) =>
     el("optgroup", { label: kind }, ...materials.map(materialOption)),
   );
@@ -31,21 +24,18 @@ export function materialOptions(field: Field, context: FormContext, current: str
 }
 
 function materialOption(material: MaterialName): HTMLElement {
-  return el("option", { value: material.name }, `${material.name} · ${material.size}`);
+  return el("option", { value: material.name }, materialLine(material));
 }
 
-function written(field: Field): string {
-  return typeof field.written === "string" ? field.written : LEFT;
-}
-
-function choice(first: Field, context: FormContext, options: (field: Field) => HTMLElement[]): Control {
+/** What is chosen is shown as chosen, by whomever; the sign beside the field's name says by whom. */
+export function wordControl(first: Field, context: FormContext): Control {
   let field = first;
   let offered = "";
-  const leave = el("option", { value: LEFT });
+  const none = el("option", { value: NONE });
   const select = el("select");
   select.addEventListener("change", () => {
     const chosen = select.selectedOptions[0]?.textContent ?? select.value;
-    if (select.value === LEFT) {
+    if (select.value === NONE) {
       context.edit({ edits: field.give, label: t("bench-did-give", { what: field.label }) });
     } else {
       const label = t("bench-did-set", { what: field.label, value: chosen });
@@ -57,18 +47,15 @@ function choice(first: Field, context: FormContext, options: (field: Field) => H
     node: select,
     show(next) {
       field = next;
-      const left = leftTo(field);
-      say(leave, left ?? "");
-      const offer = JSON.stringify([left !== null, field.written, field.options, field.kinds, context.materials().length]);
-      if (offer !== offered) fill(select, left !== null && leave, ...options(field));
+      const current = typeof field.written === "string" ? field.written : (field.used?.word ?? NONE);
+      const known = field.options.some(({ word }) => word === current);
+      say(none, field.used && !known ? field.used.text : t("bench-left-out"));
+      const offer = JSON.stringify([known, field.written, field.options]);
+      const options = field.options.map(({ word, label }) => el("option", { value: word }, label));
+      const stranger = !known && field.written !== null && el("option", { value: current }, current);
+      if (offer !== offered) fill(select, !known && field.written === null && none, stranger, ...options);
       offered = offer;
-      select.value = field.written === null ? LEFT : written(field);
+      select.value = known || field.written !== null ? current : NONE;
     },
   };
-}
-
-/** What the option says that leaves the choice to Stavewright, where it may be left. */
-function leftTo(field: Field): string | null {
-  if (field.give.length === 0 && field.written !== null) return null;
-  return field.used ? t("bench-left-to", { value: field.used.text }) : t("bench-left-out");
 }

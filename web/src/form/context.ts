@@ -1,16 +1,23 @@
 /** What every field of the form may ask for. */
 
-import type { ColourName, Edit, MaterialName } from "../api/types.ts";
+import type { ColourName, Edit, MaterialName, Shown, Word } from "../api/types.ts";
 import type { Change } from "../state/bench.ts";
 
 export interface FormContext {
+  /** The text as it is. */
+  readonly source: () => string;
+  readonly shown: () => Shown | undefined;
+  /** The server did not answer. */
+  readonly gone: () => void;
+  /** Takes the last change back. */
+  readonly undo: () => void;
   /** Changes the pattern. */
   readonly edit: (change: Change) => void;
   /** Notes what a field will change when it is left; nothing if it will change nothing. */
   readonly typing: (change: Change | undefined) => void;
   /** The materials that may be named: the pattern's own and the catalogue's. */
   readonly materials: () => readonly MaterialName[];
-  readonly woods: () => readonly string[];
+  readonly woods: () => readonly Word[];
   readonly colours: () => readonly ColourName[];
 }
 

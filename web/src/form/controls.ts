@@ -1,11 +1,13 @@
 /** The control that suits a field. */
 
 import type { Field } from "../api/types.ts";
-import { materialControl, wordControl } from "./choice-control.ts";
+import { chartControl } from "./chart-control.ts";
+import { wordControl } from "./choice-control.ts";
 import type { FormContext } from "./context.ts";
 import type { Control } from "./control.ts";
 import { flagControl } from "./flag-control.ts";
 import { materialsControl } from "./materials-control.ts";
+import { stockControl } from "./stock-control.ts";
 import { textControl } from "./text-control.ts";
 import { wordsControl } from "./words-control.ts";
 
@@ -14,9 +16,11 @@ export function controlFor(field: Field, context: FormContext): Control {
     case "word":
       return wordControl(field, context);
     case "material":
-      return materialControl(field, context);
+      return stockControl(field, context);
     case "materials":
       return materialsControl(field, context);
+    case "chart":
+      return chartControl(field, context);
     case "words":
       return wordsControl(field, context);
     case "flag":

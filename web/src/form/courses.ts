@@ -5,9 +5,12 @@ import { attribute, el, say } from "../dom/element.ts";
 import { List } from "../dom/list.ts";
 import { icon, type Sign } from "../dom/icons.ts";
 import { t } from "../words/texts.ts";
+import { openWeaveChooser } from "../choose/weave-chooser.ts";
 import type { FormContext } from "./context.ts";
 import { Fields } from "./fields.ts";
 import type { FieldView } from "./field.ts";
+import { drawn } from "./drawn.ts";
+import { said } from "./said.ts";
 import { swatch } from "./swatch.ts";
 
 const LIST = "weave.courses";
@@ -52,7 +55,7 @@ export class CoursesView {
   complain(problems: readonly Problem[]): void {
     for (const row of this.#rows) row.fields.complain(problems);
     const own = problems.filter(({ path }) => path === LIST || (path !== null && /^weave\.courses(\[\d+\])?$/.test(path)));
-    say(this.#wrong, own.map((problem) => [problem.message, problem.help].filter(Boolean).join(". ")).join(" "));
+    say(this.#wrong, own.map(said).join(" "));
   }
 
   find(path: string): FieldView | undefined {
@@ -86,7 +89,10 @@ class CourseRow {
   readonly #summary = el("span", { class: "course-summary" });
   readonly #swatches = el("span", { class: "swatches" });
   readonly #colours = new List(this.#swatches, swatch);
+  readonly #seen = el("p", { class: "used" });
   readonly #length = el("p", { class: "used" });
+  readonly #choose: HTMLButtonElement;
+  #course: Course | undefined;
   readonly #runs = el("p", { class: "wrong" });
   readonly #more: HTMLDetailsElement;
   readonly #up: HTMLButtonElement;
@@ -99,12 +105,17 @@ class CourseRow {
     this.#down = this.#button("down", () => this.#move(1));
     this.#remove = this.#button("close", () => this.#takeOut());
     this.#more = el("details", {}, el("summary", {}, this.#summary, this.#swatches), this.fields.node);
-    const tools = el("div", { class: "row tools" }, this.#up, this.#down, this.#remove);
-    this.node = el("li", { class: "course" }, this.#more, this.#length, this.#runs, tools);
+    this.#choose = el("button", { type: "button", class: "choose", "aria-haspopup": "dialog", onclick: () => this.#byLook() });
+    const tools = el("div", { class: "row tools" }, this.#choose, this.#up, this.#down, this.#remove);
+    this.node = el("li", { class: "course" }, this.#more, this.#seen, this.#length, this.#runs, tools);
   }
 
   show(course: Course, count: number, problems: readonly Problem[]): void {
     const number = this.index + 1;
+    this.#course = course;
+    say(this.#choose, t("bench-course-choose"));
+    attribute(this.#choose, "aria-label", t("bench-course-choose-which", { number }));
+    say(this.#seen, t("bench-course-seen", { seen: course.seen }));
     say(this.#summary, t("bench-course", { number, summary: course.summary }));
     this.#colours.show([...new Set(course.colours)]);
     const rows = { first: course.first_row, last: course.first_row + course.rows - 1, length: course.length };
@@ -131,6 +142,22 @@ class CourseRow {
 
   #button(sign: Sign, act: () => void): HTMLButtonElement {
     return el("button", { type: "button", class: "quiet sign", onclick: act }, icon(sign));
+  }
+
+  #byLook(): void {
+    const course = this.#course;
+    if (!course) return;
+    const known = this.context.colours();
+    const colours = course.colours.flatMap((hex) => known.find((one) => one.hex === hex)?.name ?? []);
+    openWeaveChooser({ number: this.index + 1, colours, seen: course.seen, draw: () => this.#draw() }, this.context);
+  }
+
+  /** A weave drawn by hand begins as plain weave. */
+  #draw(): void {
+    const path = `${LIST}[${this.index + 1}]`;
+    const edits = [...(this.context.shown()?.courses.take ?? []), ...drawn(path)];
+    this.context.edit({ edits, label: t("bench-did-draw", { number: this.index + 1 }) });
+    this.open();
   }
 
   #move(way: -1 | 1): void {

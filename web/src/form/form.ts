@@ -3,6 +3,9 @@
 import type { Group, Problem, Shown } from "../api/types.ts";
 import { attribute, el, say } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
+import { CountStrip } from "../choose/counts.ts";
+import { icon } from "../dom/icons.ts";
+import { partPicture } from "../help/part-picture.ts";
 import type { FormContext } from "./context.ts";
 import { CoursesView } from "./courses.ts";
 import { Fields } from "./fields.ts";
@@ -27,12 +30,14 @@ export class Form {
   readonly #profile: Profile;
   readonly #girths: Girths;
   readonly #courses: CoursesView;
+  readonly #counts: CountStrip;
 
   constructor(private readonly context: FormContext) {
     this.#profile = new Profile(context);
     this.#girths = new Girths(context);
     this.#courses = new CoursesView(context);
-    this.node = el("div", { class: "form" }, this.#order, this.#body);
+    this.node = el("div", { class: "form" }, this.#order, legend(), this.#body);
+    this.#counts = new CountStrip(context);
     attribute(this.#order, "aria-label", t("bench-order"));
     this.#body.addEventListener("submit", (event) => event.preventDefault());
   }
@@ -47,6 +52,7 @@ export class Form {
     this.#profile.show(shown.mould);
     this.#girths.show(shown.mould, problems);
     this.#courses.show(shown.courses, problems);
+    this.#counts.look();
   }
 
   complain(problems: readonly Problem[]): void {
@@ -84,7 +90,9 @@ export class Form {
     const body = el("form", { autocomplete: "off" });
     if (group.id === "mould") body.append(this.#profile.node, fields.node, this.#girths.node);
     else if (group.id === "weave") body.append(this.#courses.node, fields.node);
+    else if (group.id === "staves") body.append(this.#counts.node, fields.node);
     else body.append(fields.node);
+    body.prepend(meaning(group.id));
     const node = el("details", { id: `part-${group.id}`, class: "part" }, el("summary", {}, heading), body);
     node.open = OPEN.has(group.id);
     const link = el("a", {
@@ -102,4 +110,15 @@ export class Form {
     this.#views.set(group.id, view);
     return view;
   }
+}
+
+/** What the words of a part mean, where they stand, with a picture of the part. */
+function meaning(part: string): HTMLElement {
+  return el("div", { class: "meaning" }, partPicture(part), el("p", { class: "hint" }, t(`bench-meaning-${part}`)));
+}
+
+/** What the sign beside a name says. */
+function legend(): HTMLElement {
+  const sign = (name: "chosen" | "own", text: string): HTMLElement => el("span", { class: "row" }, icon(name), t(text));
+  return el("p", { class: "legend" }, sign("chosen", "bench-legend-chosen"), sign("own", "bench-legend-own"));
 }

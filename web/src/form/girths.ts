@@ -5,6 +5,7 @@ import { attribute, el, say } from "../dom/element.ts";
 import { icon } from "../dom/icons.ts";
 import { t } from "../words/texts.ts";
 import { set, type FormContext } from "./context.ts";
+import { said } from "./said.ts";
 
 interface Row {
   readonly node: HTMLTableRowElement;
@@ -54,7 +55,7 @@ export class Girths {
 
   complain(problems: readonly Problem[]): void {
     const own = problems.filter((problem) => problem.path?.startsWith("mould.girths"));
-    say(this.#wrong, own.map((problem) => [problem.message, problem.help].filter(Boolean).join(". ")).join(" "));
+    say(this.#wrong, own.map(said).join(" "));
   }
 
   #change(): void {

@@ -1,13 +1,16 @@
 /** The pattern files of the folder: opening, saving, naming. */
 
-import type { PatternName, PatternText, Saved } from "../api/types.ts";
+import type { PatternName, PatternText, Saved, Stock } from "../api/types.ts";
 import { Gone, Refusal, json } from "../server/client.ts";
 import { askName, type Outcome } from "../shell/ask-name.ts";
 import { choose, fileName } from "../shell/dialog.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
 import { language, t } from "../words/texts.ts";
+import { openFirst } from "./first.ts";
 import { Outside } from "./outside.ts";
+import { openPhoto } from "./photo.ts";
+import { openShelf } from "./shelf.ts";
 
 const CONFLICT = 409;
 
@@ -28,8 +31,29 @@ export class Files {
     private readonly bench: Bench,
     private readonly notices: Notices,
     compare: () => void,
+    private readonly stock: Stock,
   ) {
     this.outside = new Outside(bench, notices, (name) => this.read(name), compare);
+  }
+
+  /** Asks for a first basket, in plain words. */
+  first(): void {
+    const { bench } = this;
+    const others = (): void => void openShelf(this, bench.document.value.name, bench.onGone);
+    openFirst({ stock: this.stock, begin: (source) => void this.begin(source), others, gone: () => bench.onGone() });
+  }
+
+  /** The photograph beside the pattern on the bench. */
+  async photo(): Promise<void> {
+    const { name } = this.bench.document.value;
+    if (name === null) {
+      this.notices.tell("photo", t("bench-photo-unsaved"));
+      return;
+    }
+    await this.#try(async () => {
+      const pattern = (await this.list()).find((one) => one.name === name);
+      if (pattern) openPhoto(pattern, this.bench.onGone);
+    });
   }
 
   list(): Promise<readonly PatternName[]> {

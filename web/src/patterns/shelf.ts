@@ -1,11 +1,21 @@
-/** The dialog in which a pattern is opened or begun. */
+/** The front page of the folder: its patterns with their pictures, and ways to begin a new one. */
 
-import type { PatternName, Scenario } from "../api/types.ts";
+import type { PatternName, PatternText, Scenario } from "../api/types.ts";
 import { el, fill } from "../dom/element.ts";
-import { Gone, json } from "../server/client.ts";
+import { Gone, Refusal, json } from "../server/client.ts";
 import { openDialog } from "../shell/dialog.ts";
+import { drawing } from "../views/drawing.ts";
 import { t } from "../words/texts.ts";
-import type { Files } from "./files.ts";
+import { photoPlace } from "./photo.ts";
+
+/** What the front page has done. */
+interface Acts {
+  readonly list: () => Promise<readonly PatternName[]>;
+  readonly read: (name: string) => Promise<PatternText>;
+  readonly open: (name: string) => Promise<void>;
+  readonly begin: (source: string) => Promise<void>;
+  readonly first: () => void;
+}
 
 /** A mould and nothing else: everything that is left out is chosen. */
 export function plainPattern(title: string): string {
@@ -23,7 +33,7 @@ export function plainPattern(title: string): string {
   ].join("\n");
 }
 
-export async function openShelf(files: Files, current: string | null, gone: () => void): Promise<void> {
+export async function openShelf(files: Acts, current: string | null, gone: () => void): Promise<void> {
   let names: readonly PatternName[];
   let scenarios: readonly Scenario[];
   try {
@@ -37,11 +47,14 @@ export async function openShelf(files: Files, current: string | null, gone: () =
     dialog.close();
     void act();
   };
-  const own = el("ul", { class: "shelf" });
-  fill(own, ...names.map((pattern) => openRow(pattern, current, leave(() => files.open(pattern.name)))));
+  const own = el("ul", { class: "shelf pictured" });
+  const rows = names.map((pattern) => openRow(pattern, current, leave(() => files.open(pattern.name))));
+  fill(own, ...rows.map(({ node }) => node));
   const starts = el("ul", { class: "shelf" });
+  const first = async (): Promise<void> => files.first();
   fill(
     starts,
+    startRow(t("bench-first"), t("bench-first-fact"), leave(first)),
     startRow(t("bench-start-plain"), t("bench-start-plain-text"), leave(() => files.begin(plainPattern(t("bench-new-title"))))),
     ...scenarios.map(({ title, source }) =>
       startRow(title, t("bench-start-scenario-text"), leave(() => files.begin(source))),
@@ -55,18 +68,30 @@ export async function openShelf(files: Files, current: string | null, gone: () =
     el("h3", {}, t("bench-patterns-start")),
     starts,
   );
+  // One after the other, and no longer than they are looked at.
+  for (const { pattern, picture } of rows) {
+    if (!dialog.isConnected) return;
+    if (pattern.photo || !pattern.reads) continue;
+    try {
+      const { source } = await files.read(pattern.name);
+      fill(picture, await drawing(source, "stage-finished"));
+    } catch (error) {
+      if (error instanceof Gone) return gone();
+      if (!(error instanceof Refusal)) throw error;
+    }
+  }
 }
 
-function openRow(pattern: PatternName, current: string | null, act: () => void): HTMLElement {
+function openRow(pattern: PatternName, current: string | null, act: () => void) {
   const here = pattern.name === current;
   const facts = [`${pattern.name}.toml`, here && t("bench-pattern-here"), !pattern.reads && t("bench-pattern-broken")];
-  return startRow(pattern.title, facts.filter((fact) => fact !== false).join(" · "), act);
+  const fact = facts.filter((one) => one !== false).join(" · ");
+  const picture = el("span", { class: "thumb", "aria-hidden": "true" });
+  if (pattern.photo) fill(picture, el("img", { src: photoPlace(pattern.name), alt: "", loading: "lazy" }));
+  return { pattern, picture, node: startRow(pattern.title, fact, act, picture) };
 }
 
-function startRow(title: string, fact: string, act: () => void): HTMLElement {
-  return el(
-    "li",
-    {},
-    el("button", { type: "button", class: "quiet", onclick: act }, el("strong", {}, title), el("span", { class: "fact" }, fact)),
-  );
+function startRow(title: string, fact: string, act: () => void, picture?: HTMLElement): HTMLElement {
+  const words = el("span", { class: "shelf-words" }, el("strong", {}, title), el("span", { class: "fact" }, fact));
+  return el("li", {}, el("button", { type: "button", class: "quiet", onclick: act }, picture, words));
 }

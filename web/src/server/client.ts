@@ -18,11 +18,11 @@ export class Gone extends Error {}
 export type Method = "GET" | "POST" | "PUT" | "DELETE";
 
 /** An answer that may hold anything. */
-async function ask(method: Method, path: string, body?: object, signal?: AbortSignal): Promise<Response> {
+async function ask(method: Method, path: string, body?: object | Blob, signal?: AbortSignal): Promise<Response> {
   const request: RequestInit = { method, cache: "no-store" };
   if (signal) request.signal = signal;
-  if (method !== "GET") request.headers = { "Content-Type": "application/json" };
-  if (body) request.body = JSON.stringify(body);
+  if (method !== "GET") request.headers = { "Content-Type": body instanceof Blob ? body.type : "application/json" };
+  if (body) request.body = body instanceof Blob ? body : JSON.stringify(body);
   let response: Response;
   try {
     response = await fetch(path, request);
@@ -62,4 +62,9 @@ export async function text(path: string, body: object, signal?: AbortSignal): Pr
 /** Tells the server something whose answer holds nothing. */
 export async function tell(method: Method, path: string, body?: object): Promise<void> {
   await ask(method, path, body);
+}
+
+/** Sends a file to be kept. */
+export async function send(path: string, file: Blob): Promise<void> {
+  await ask("PUT", path, file);
 }

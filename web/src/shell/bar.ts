@@ -3,6 +3,7 @@
 import type { Health } from "../api/types.ts";
 import { attribute, el, fill, say } from "../dom/element.ts";
 import { icon, type Sign } from "../dom/icons.ts";
+import { openGuide } from "../help/guide.ts";
 import { openPacket } from "../packet/packet.ts";
 import type { Files } from "../patterns/files.ts";
 import { openShelf } from "../patterns/shelf.ts";
@@ -91,9 +92,11 @@ export class Bar {
     const items: Item[] = [
       { label: t("bench-patterns"), run: () => this.#shelf() },
       ...(connection.health.value.may_write ? writes : []),
+      ...(connection.health.value.may_write ? [{ label: t("bench-photo"), run: () => void files.photo() }] : []),
       { label: t("bench-compare"), run: compare },
       { label: t("bench-take-away"), run: () => openPacket(bench) },
       { label: t("bench-print"), run: () => window.print() },
+      { label: t("bench-guide"), run: openGuide },
       { label: t(light.value === "dark" ? "bench-to-light" : "bench-to-dark"), run: switchLight },
       ...this.#languages(connection.health.value),
     ];

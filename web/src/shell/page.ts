@@ -39,8 +39,12 @@ export class Page {
   ) {
     const body = el("div", { class: "page" });
     const compare = (): void => this.#show("compare");
-    this.files = new Files(bench, this.notices, compare);
+    this.files = new Files(bench, this.notices, compare, stock);
     this.#form = new Form({
+      source: () => bench.document.value.source,
+      shown: () => bench.shown.value,
+      gone: () => bench.onGone(),
+      undo: () => bench.undo(),
       edit: (change) => bench.edit(change),
       typing: (change) => bench.typing.set(change),
       materials: () => [...(bench.shown.value?.materials ?? []), ...stock.materials],

@@ -50,6 +50,25 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Sent<T> {
     }
 }
 
+/// A body that is said to be a JPEG photograph.
+pub(crate) struct Photograph(pub(crate) Vec<u8>);
+
+impl<S: Send + Sync> FromRequest<S> for Photograph {
+    type Rejection = Refusal;
+
+    async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
+        if header_text(&request, header::CONTENT_TYPE) != "image/jpeg" {
+            return Err(Refusal::new(
+                StatusCode::UNSUPPORTED_MEDIA_TYPE,
+                "the body is not said to be a photograph",
+                "the header Content-Type",
+                "Send Content-Type: image/jpeg.",
+            ));
+        }
+        read(request.into_body()).await.map(Self)
+    }
+}
+
 fn header_text(request: &Request, name: header::HeaderName) -> &str {
     request.headers().get(name).and_then(|value| value.to_str().ok()).unwrap_or_default()
 }

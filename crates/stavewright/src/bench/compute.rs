@@ -44,6 +44,13 @@ pub(crate) fn basket(source: &str, shop: Shop<'_>) -> Result<Basket, Vec<Problem
     Ok(assemble(&read(source, shop)?, shop.catalogue, &Hand::USUAL))
 }
 
+/// The pattern itself beside its basket.
+pub(crate) fn pattern_and_basket(source: &str, shop: Shop<'_>) -> Result<(Pattern, Basket), Vec<Problem>> {
+    let pattern = read(source, shop)?;
+    let basket = assemble(&pattern, shop.catalogue, &Hand::USUAL);
+    Ok((pattern, basket))
+}
+
 fn read(source: &str, shop: Shop<'_>) -> Result<Pattern, Vec<Problem>> {
     let mut pattern =
         basket::pattern::read(source, shop.catalogue).map_err(|found| problems::of(source, &found))?;

@@ -140,6 +140,7 @@ pub(crate) fn drawing(request: &DrawingRequest, shop: Shop<'_>) -> Result<String
 pub(crate) fn chart(request: &ChartRequest, shop: Shop<'_>) -> Result<Chart, Refusal> {
     let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
     in_bounds(&basket)?;
+    let words = words(request.language.as_deref(), None, basket.units)?;
     let face = match request.face {
         Some(FaceWord::Inside) => Face::Inside,
         Some(FaceWord::Outside) | None => Face::Outside,
@@ -151,7 +152,7 @@ pub(crate) fn chart(request: &ChartRequest, shop: Shop<'_>) -> Result<Chart, Ref
         cells: (1..=basket.body.uprights().count)
             .map(|stave| {
                 let at = basket.body.weave.colour(row.number, stave, face);
-                index_of(&mut seen, at.weaver.map(|weaver| weaver + 1), at.colour)
+                index_of(&mut seen, at.weaver.map(|weaver| weaver + 1), at.colour, &words)
             })
             .collect(),
     });
@@ -172,10 +173,10 @@ pub(crate) fn chart(request: &ChartRequest, shop: Shop<'_>) -> Result<Chart, Ref
     })
 }
 
-fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour) -> u16 {
+fn index_of(seen: &mut Vec<Seen>, weaver: Option<u32>, colour: &Colour, words: &Words) -> u16 {
     let known = seen.iter().position(|known| known.weaver == weaver && known.colour.name == colour.name);
     let index = known.unwrap_or_else(|| {
-        seen.push(Seen { weaver, colour: colour_name(colour) });
+        seen.push(Seen { weaver, colour: colour_name(colour, words) });
         seen.len() - 1
     });
     u16::try_from(index).unwrap_or(u16::MAX)

@@ -98,6 +98,7 @@ impl Folder {
             hash: text.hash,
             modified: since.map_or(0, |since| since.as_secs()),
             reads: basket::pattern::read(&text.source, catalogue).is_ok(),
+            photo: self.has_photo(name),
         })
     }
 
@@ -192,6 +193,7 @@ impl Folder {
         let saved = self.create(to, &text.source)?;
         let removed = fs::remove_file(self.path.join(format!("{name}{ENDING}")));
         removed.and_then(|()| flush_folder(&self.path)).map_err(|error| cannot_write(name, &error))?;
+        self.rename_photo(name, to);
         Ok(saved)
     }
 

@@ -7,6 +7,7 @@
 mod answer;
 mod api;
 mod body;
+mod choose;
 mod compare;
 mod compute;
 mod door;
@@ -20,6 +21,7 @@ mod look;
 mod name;
 mod own_page;
 mod patient;
+mod photo;
 mod places;
 mod refusal;
 mod routes;

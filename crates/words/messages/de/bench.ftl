@@ -57,6 +57,15 @@ bench-outside-compare = Vergleichen
 bench-outside-missing = { $name }.toml ist nicht mehr im Ordner. Speichern schreibt die Datei neu.
 bench-restored = Nicht gespeicherte Arbeit wurde wieder aufgenommen.
 bench-restored-drop = Zurück zur Datei
+## The photograph
+
+bench-photo = Foto des fertigen Korbs
+bench-photo-alt = { $title }, fertig
+bench-photo-none = Noch keines da. Es liegt neben der Vorlage, im selben Ordner.
+bench-photo-choose = Ein Foto wählen
+bench-photo-drop = Foto wegnehmen
+bench-photo-unread = Diese Datei lässt sich nicht als Foto lesen.
+bench-photo-unsaved = Speichere erst die Vorlage; das Foto liegt dann daneben.
 
 ## Der Server
 
@@ -79,19 +88,27 @@ bench-did-take-file = Text der Datei
 ## Felder
 
 bench-chosen = Von Stavewright gewählt: { $why }
-bench-take = Übernehmen
 bench-take-which = Übernehmen: { $what }
-bench-give = Zurückgeben
 bench-give-which = An Stavewright zurückgeben: { $what }
-bench-left-to = Stavewright überlassen ({ $value })
 bench-left-out = Weggelassen
 bench-slider = { $what }, Schieber
 bench-slide-less = { $what }: weniger
 bench-slide-more = { $what }: mehr
-bench-which-of = { $what } { $number }
-bench-add-which = { $what } ergänzen
-bench-remove = Entfernen
-bench-remove-which = { $what } entfernen
+bench-doubt = { $number } Zoll? Das ist viel. Oder sind Millimeter gemeint?
+bench-takes = Dort steht: { $takes }.
+bench-help-on = Was ist das: { $what }
+bench-rest = { $count } weitere
+bench-legend-chosen = von Stavewright gewählt
+bench-legend-own = von dir; das Zeichen gibt die Wahl weiter
+bench-meaning-basket = Der Korb als Ganzes: wie er heißt, und die Einheiten, in denen du denkst.
+bench-meaning-mould = Die Form ist der Holzklotz, über dem der Korb geflochten wird. Ihr Boden wird der Fuß, ihre Oberkante der Rand.
+bench-meaning-base = Der Boden ist eine Holzscheibe. Die Füße der Staken stehen in der Nut, die um ihre Kante läuft.
+bench-meaning-staves = Staken sind die senkrechten Streifen. Zum Fuß hin werden sie schmaler, damit die Lücken vom Fuß bis zum Rand gleich bleiben.
+bench-meaning-weave = Der Flechtfaden geht rundum, über und unter die Staken. Ein Abschnitt sind einige Reihen in einem Geflecht. Beim Zäunen geht er über eine und unter eine; beim Köper über zwei oder mehr, von Reihe zu Reihe um eine versetzt.
+bench-meaning-rim = Zwei Reifen, einer außen und einer innen, halten die Spitzen der Staken. Wo ein Reif sich überlappt, sind beide Enden geschäftet: zu einem Keil gehobelt. Die Füllung liegt zwischen den Reifen und deckt die Spitzen.
+bench-meaning-lashing = Die Umwicklung ist der Faden, der um beide Reifen gewickelt wird, Stake für Stake.
+bench-meaning-handle = Ohren sind Zungen, die aus dem Geflecht kommen und den Henkel tragen. Ein Klapphenkel ist mit ihnen vernietet, ein fester sitzt im Rand.
+bench-meaning-finish = Was am Ende darauf kommt, und was du auf den Boden schreibst.
 
 ## Die Form
 
@@ -119,6 +136,11 @@ bench-course-down = Abschnitt { $number } einen Platz später flechten, näher a
 bench-course-remove = Abschnitt { $number } entfernen
 bench-courses-take = Abschnitte übernehmen
 bench-courses-give = Abschnitte an Stavewright zurückgeben
+bench-course-choose = Nach Aussehen wählen
+bench-course-choose-which = Nach Aussehen wählen: Abschnitt { $number }
+bench-course-seen = Von außen gesehen: { $seen }
+bench-course-short = Abschnitt { $number }
+bench-did-draw = Abschnitt { $number } von Hand gezeichnet
 
 ## Ansichten
 
@@ -150,6 +172,11 @@ bench-turn-home = Ganz zeigen
 bench-part = Teil
 bench-part-next = Nächsten Teil nennen
 bench-part-last = Vorigen Teil nennen
+bench-ruler = Maßstab und Hand zum Vergleich
+bench-ruler-in = Der Maßstab ist 6 Zoll lang, ein Zoll je Feld; die Hand 7 1/2 Zoll.
+bench-ruler-mm = Der Maßstab ist 160 mm lang, 20 mm je Feld; die Hand 190 mm.
+bench-still = Das Bild für den Druck speichern
+bench-still-saved = Gespeichert als { $name }: 6 Zoll breit mit 300 Punkten je Zoll.
 bench-stage = Arbeitsstand
 bench-cut-away = Aufschneiden
 bench-cut-share = { $share } % weggeschnitten
@@ -214,6 +241,10 @@ bench-count-note = { $count ->
     }
 bench-where = Wo: { $place }
 bench-brings = Dann aber: { $cares }
+bench-step-changes = Damit ändert sich: { $changes }
+bench-step-more = Und { $count } weitere.
+bench-step-worse = Dann ist mehr falsch als jetzt.
+bench-cause = { $cause }: { $count } Befunde
 bench-go-to-field = Zum Feld
 bench-cuts = Zuschnittliste
 bench-cut-count = { $count } + { $spares }

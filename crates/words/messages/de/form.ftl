@@ -16,6 +16,16 @@ form-group-finish = Oberfläche
 form-in-group = { $group }: { $field }
 form-in-course = Abschnitt { $number }: { $field }
 form-remedy = { $field } → { $value }
+form-undoes = Von dir stand dort: { $field } { $value }.
+form-problem = Was unter { $field } steht, geht so nicht. Dort steht: { $takes }.
+form-problem-line = Zeile { $line } im Text der Vorlage geht so nicht.
+# Was ein anderes Geflecht noch ändert.
+form-way-count = Staken: { $after } statt { $before }.
+form-way-own-count = Staken: { $after } statt { $before }, die von dir sind.
+form-way-courses = Aus dem Abschnitt werden { $count }, jeder ein Ring in einer Farbe.
+form-way-dyed-staves = Ein Teil der Staken ist gefärbt.
+form-way-plain-staves = Die Staken sind nicht mehr gefärbt.
+form-way-float = Der längste Sprung geht über { $count } Staken und kann hängen bleiben.
 form-course-summary = { $weave }, Reihen { $first } bis { $last }, { $weaver }
 form-course-summary-one = { $weave }, Reihe { $first }, { $weaver }
 form-course-summary-none = { $weave }, keine Reihe, { $weaver }

@@ -57,6 +57,15 @@ bench-outside-compare = Compare them
 bench-outside-missing = { $name }.toml is no longer in the folder. Saving writes it anew.
 bench-restored = Work that was not saved was taken up again.
 bench-restored-drop = Go back to the file
+## The photograph
+
+bench-photo = Photograph of the finished basket
+bench-photo-alt = { $title }, finished
+bench-photo-none = None is kept yet. It lies beside the pattern, in the same folder.
+bench-photo-choose = Choose a photograph
+bench-photo-drop = Take it away
+bench-photo-unread = This file cannot be read as a photograph.
+bench-photo-unsaved = Save the pattern first; the photograph is kept beside it.
 
 ## The server
 
@@ -79,19 +88,27 @@ bench-did-take-file = the file’s text
 ## Fields
 
 bench-chosen = Chosen by Stavewright: { $why }
-bench-take = Take over
 bench-take-which = Take over: { $what }
-bench-give = Give back
 bench-give-which = Give back to Stavewright: { $what }
-bench-left-to = Left to Stavewright ({ $value })
 bench-left-out = Left out
 bench-slider = { $what }, slider
 bench-slide-less = { $what }: less
 bench-slide-more = { $what }: more
-bench-which-of = { $what } { $number }
-bench-add-which = Add to { $what }
-bench-remove = Remove
-bench-remove-which = Remove { $what }
+bench-doubt = { $number } inches? That is much. Or are millimetres meant?
+bench-takes = It takes: { $takes }.
+bench-help-on = What is this: { $what }
+bench-rest = { $count } more
+bench-legend-chosen = chosen by Stavewright
+bench-legend-own = yours; press the sign to hand it over
+bench-meaning-basket = The basket as a whole: its name, and the units that you think in.
+bench-meaning-mould = The mould is the wooden form that the basket is woven on. Its base becomes the foot, its top the rim.
+bench-meaning-base = The base is a wooden disc. The feet of the staves stand in the groove that runs round its edge.
+bench-meaning-staves = Staves are the uprights. They taper toward the foot, so that the gaps stay even from foot to rim.
+bench-meaning-weave = The weaver is the strand that goes round, over and under the staves. A course is some rows in one weave. In plain weave it goes over one and under one; in a twill over two or more, moved on by one from row to row.
+bench-meaning-rim = Two hoops, one outside and one inside, hold the tips of the staves. Where a hoop laps over itself, both ends are scarfed: planed to a wedge. The filler lies between the hoops and covers the tips.
+bench-meaning-lashing = The lashing is the strand that is wrapped round both hoops, stave by stave.
+bench-meaning-handle = Ears are tabs that come up out of the weaving and carry the handle. A swinging handle is riveted to them; a fixed one sits in the rim.
+bench-meaning-finish = What goes on at the end, and what you write on the base.
 
 ## The mould
 
@@ -119,6 +136,11 @@ bench-course-down = Weave course { $number } one place later, nearer the rim
 bench-course-remove = Remove course { $number }
 bench-courses-take = Take the courses over
 bench-courses-give = Give the courses back to Stavewright
+bench-course-choose = Choose by look
+bench-course-choose-which = Choose by look: course { $number }
+bench-course-seen = Seen from outside: { $seen }
+bench-course-short = Course { $number }
+bench-did-draw = course { $number } drawn by hand
 
 ## Views
 
@@ -150,6 +172,11 @@ bench-turn-home = Show it whole
 bench-part = Part
 bench-part-next = Name the next part
 bench-part-last = Name the part before
+bench-ruler = Ruler and hand for scale
+bench-ruler-in = The ruler is 6 in long, an inch a mark; the hand is 7 1/2 in.
+bench-ruler-mm = The ruler is 160 mm long, 20 mm a mark; the hand is 190 mm.
+bench-still = Save the picture for print
+bench-still-saved = Saved as { $name }: 6 in wide at 300 dots an inch.
 bench-stage = Stage
 bench-cut-away = Cut away
 bench-cut-share = { $share } % cut away
@@ -214,6 +241,10 @@ bench-count-note = { $count ->
     }
 bench-where = Where: { $place }
 bench-brings = But then: { $cares }
+bench-step-changes = Changes with it: { $changes }
+bench-step-more = And { $count } more.
+bench-step-worse = Then more is wrong than now.
+bench-cause = { $cause }: { $count } findings
 bench-go-to-field = Go to the field
 bench-cuts = Cut list
 bench-cut-count = { $count } + { $spares }

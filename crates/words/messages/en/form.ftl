@@ -16,6 +16,16 @@ form-group-finish = Finish
 form-in-group = { $group }: { $field }
 form-in-course = Course { $number }: { $field }
 form-remedy = { $field } → { $value }
+form-undoes = You wrote { $value } for { $field }.
+form-problem = What stands under { $field } cannot be used. It takes: { $takes }.
+form-problem-line = Line { $line } of the pattern’s text cannot be used as it stands.
+# What another weave changes besides.
+form-way-count = Staves: { $after } instead of { $before }.
+form-way-own-count = Staves: { $after } instead of { $before }, which you wrote.
+form-way-courses = The course becomes { $count } courses, a ring of one colour each.
+form-way-dyed-staves = Some of the staves are dyed.
+form-way-plain-staves = The staves are no longer dyed.
+form-way-float = The longest float passes { $count } staves and may catch on things.
 form-course-summary = { $weave }, rows { $first } to { $last }, { $weaver }
 form-course-summary-one = { $weave }, row { $first }, { $weaver }
 form-course-summary-none = { $weave }, no row, { $weaver }

@@ -3,7 +3,6 @@
 import type { DetailWord } from "../../api/types.ts";
 import { bytes } from "../../server/client.ts";
 import { Latest } from "../../server/latest.ts";
-import { readGlb, type Model } from "./glb.ts";
 
 export interface Question {
   readonly source: string;
@@ -14,7 +13,7 @@ export interface Question {
 }
 
 export interface Shot {
-  readonly model: Model;
+  readonly glb: ArrayBuffer;
   readonly question: Question;
 }
 
@@ -34,5 +33,5 @@ export class Models {
 async function ask(question: Question, signal: AbortSignal): Promise<Shot> {
   const { source, detail } = question;
   const body = { source, detail, stage: question.stage ?? null };
-  return { model: readGlb(await bytes("/api/picture", body, signal)), question };
+  return { glb: await bytes("/api/picture", body, signal), question };
 }

@@ -6,13 +6,19 @@ import { newId } from "../../form/context.ts";
 import { Gone } from "../../server/client.ts";
 import type { Bench } from "../../state/bench.ts";
 import { t } from "../../words/texts.ts";
+import { fileName } from "../../shell/dialog.ts";
 import type { View } from "../view.ts";
 import { Watch } from "../view.ts";
 import { LineStage } from "./lines.ts";
 import { Models, type Shot } from "./models.ts";
 import { describe, means } from "./names.ts";
-import type { Inks, RoundScene } from "./scene.ts";
+import type { Piece } from "./glb.ts";
+import type { Inks } from "./painting.ts";
+import type { RoundScene } from "./scene.ts";
 import { StageSlider } from "./stages.ts";
+
+/** Six inches at 300 dots an inch. */
+const STILL_PIXELS = 1800;
 
 export class RoundView implements View {
   readonly id = "round";
@@ -22,18 +28,23 @@ export class RoundView implements View {
   readonly #knobs: HTMLElement;
   readonly #cutKnob: HTMLElement;
   readonly #tools: HTMLElement;
+  readonly #ruler: HTMLElement;
   readonly #slider: StageSlider;
   readonly #watch: Watch;
   readonly #models: Models;
   #scene: RoundScene | undefined;
   #lines: LineStage | undefined;
   #starting: Promise<void> | undefined;
-  #shot: Shot | undefined;
   #walked = -1;
+  /** Counts where the pointer was. */
+  #over = 0;
+  #ruled = false;
+  #told = "";
 
   constructor(private readonly bench: Bench) {
     this.#slider = new StageSlider(() => this.#ask(false));
     this.#cutKnob = this.#cutSlider();
+    this.#ruler = this.#tool("ruler", "bench-ruler", (scene) => this.#rule(scene));
     this.#tools = el(
       "div",
       { class: "tools row", role: "group", "aria-label": t("bench-turning") },
@@ -42,6 +53,8 @@ export class RoundView implements View {
       this.#tool("turnLeft", "bench-turn-left", (scene) => scene.turn(-3, 0)),
       this.#tool("turnRight", "bench-turn-right", (scene) => scene.turn(3, 0)),
       this.#tool("home", "bench-turn-home", (scene) => scene.home()),
+      this.#ruler,
+      this.#tool("camera", "bench-still", (scene) => void this.#still(scene)),
       el("span", { class: "between", "aria-hidden": "true" }, t("bench-part")),
       this.#tool("left", "bench-part-last", () => this.#walk(-1)),
       this.#tool("right", "bench-part-next", () => this.#walk(1)),
@@ -71,7 +84,7 @@ export class RoundView implements View {
   async #start(): Promise<void> {
     try {
       const { RoundScene } = await import("./scene.ts");
-      this.#scene = new RoundScene(this.#stage, inks());
+      this.#scene = await RoundScene.start(this.#stage, inks());
       this.#furnish(this.#scene);
     } catch {
       this.#lines = new LineStage(this.bench);
@@ -92,20 +105,20 @@ export class RoundView implements View {
     attribute(canvas, "aria-label", t("bench-round-label"));
     canvas.addEventListener("keydown", (event) => this.#press(event, scene));
     canvas.addEventListener("pointermove", (event) => {
-      if (event.pointerType === "mouse" && event.buttons === 0) this.#point(scene.at(event.offsetX, event.offsetY));
+      if (event.pointerType === "mouse" && event.buttons === 0) void this.#pointAt(scene, event);
     });
-    canvas.addEventListener("pointerleave", () => this.#point(undefined));
+    canvas.addEventListener("pointerleave", () => {
+      this.#over += 1;
+      this.#point(undefined);
+    });
     let down: PointerEvent | undefined;
     canvas.addEventListener("pointerdown", (event) => {
       down = event;
     });
     canvas.addEventListener("pointerup", (event) => {
       const still = down && Math.hypot(event.clientX - down.clientX, event.clientY - down.clientY) < 6;
-      if (still) this.#point(scene.at(event.offsetX, event.offsetY));
+      if (still) void this.#pointAt(scene, event);
     });
-    // The browser may take the context away, as when a laptop wakes; the scene is drawn anew when it comes back.
-    canvas.addEventListener("webglcontextlost", (event) => event.preventDefault());
-    canvas.addEventListener("webglcontextrestored", () => scene.draw());
   }
 
   #ask(moving: boolean): void {
@@ -122,9 +135,8 @@ export class RoundView implements View {
   async #show(shot: Shot): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
-    this.#shot = shot;
     scene.move(shot.question.detail === "thumbnail");
-    scene.show(shot.model);
+    await scene.show(shot.glb);
     this.#walked = -1;
     this.#mark();
     await scene.whenDrawn();
@@ -135,21 +147,45 @@ export class RoundView implements View {
 
   #fail(error: unknown): void {
     if (error instanceof Gone) this.bench.onGone();
-    else say(this.#name, t("bench-no-picture"));
+    else this.#tell(t("bench-no-picture"));
+  }
+
+  /** Says something that holds until another picture or place comes. */
+  #tell(text: string): void {
+    this.#told = text;
+    say(this.#name, text);
+  }
+
+  #untell(): void {
+    if (this.#name.textContent === this.#told) say(this.#name, "");
+    this.#told = "";
   }
 
   /** Marks the pieces that a finding means. */
   #mark(): void {
     const place = this.bench.place.value;
-    const pieces = this.#shot?.model.pieces ?? [];
+    const { pieces } = this;
     const meant = pieces.flatMap(({ word }, number) => (place?.shown.some((part) => means(part, word)) ? [number] : []));
-    this.#scene?.mark(meant, matchMedia("(prefers-reduced-motion: reduce)").matches);
-    if (place) say(this.#name, t("bench-place-shown", { place: place.label }));
+    this.#scene?.mark(meant, isCalm());
+    if (place) this.#tell(t("bench-place-shown", { place: place.label }));
+    else this.#untell();
+  }
+
+  get pieces(): readonly Piece[] {
+    return this.#scene?.pieces ?? [];
+  }
+
+  /** What lies under the pointer is known a moment later; by then it may be elsewhere. */
+  async #pointAt(scene: RoundScene, { offsetX, offsetY }: PointerEvent): Promise<void> {
+    this.#over += 1;
+    const now = this.#over;
+    const number = await scene.at(offsetX, offsetY);
+    if (now === this.#over) this.#point(number);
   }
 
   #point(number: number | undefined): void {
     this.#scene?.point(number);
-    const pieces = this.#shot?.model.pieces ?? [];
+    const { pieces } = this;
     const piece = number === undefined ? undefined : pieces[number];
     say(this.#name, piece ? describe(piece, pieces, this.bench.shown.value) : "");
     if (number !== undefined) this.#walked = number;
@@ -157,8 +193,26 @@ export class RoundView implements View {
 
   /** Points at the next piece or the one before, for those who cannot point with a hand. */
   #walk(way: 1 | -1): void {
-    const count = this.#shot?.model.pieces.length ?? 0;
+    const count = this.pieces.length;
     if (count > 0) this.#point((this.#walked + way + count) % count);
+  }
+
+  /** Lays a ruler and a mark as large as a hand beside the basket. */
+  #rule(scene: RoundScene): void {
+    this.#ruled = !this.#ruled;
+    const units = this.bench.shown.value?.units ?? "in";
+    attribute(this.#ruler, "aria-pressed", String(this.#ruled));
+    scene.ruler(this.#ruled ? units : null);
+    say(this.#name, this.#ruled ? t(`bench-ruler-${units}`) : "");
+  }
+
+  /** Saves the picture as it is, fine enough to be printed. */
+  async #still(scene: RoundScene): Promise<void> {
+    const url = URL.createObjectURL(await scene.still(STILL_PIXELS));
+    const name = fileName(this.bench.shown.value?.title ?? "");
+    el("a", { href: url, download: `${name}.png` }).click();
+    setTimeout(() => URL.revokeObjectURL(url), 1000);
+    say(this.#name, t("bench-still-saved", { name: `${name}.png` }));
   }
 
   #press(event: KeyboardEvent, scene: RoundScene): void {
@@ -192,14 +246,18 @@ export class RoundView implements View {
     const slider = el("input", { type: "range", id, min: 0, max: 100, value: 0 });
     slider.addEventListener("input", () => {
       attribute(slider, "aria-valuetext", t("bench-cut-share", { share: slider.valueAsNumber }));
-      this.#scene?.cut(slider.valueAsNumber / 100);
+      this.#scene?.cut(slider.valueAsNumber / 100, isCalm());
     });
     return el("div", { class: "knob" }, el("label", { for: id }, t("bench-cut-away")), slider);
   }
 }
 
+function isCalm(): boolean {
+  return matchMedia("(prefers-reduced-motion: reduce)").matches;
+}
+
 function inks(): Inks {
   const style = getComputedStyle(document.documentElement);
   const ink = (name: string): string => style.getPropertyValue(name).trim();
-  return { pointed: ink("--pointed"), marked: ink("--marked"), cut: ink("--raw") };
+  return { pointed: ink("--pointed"), marked: ink("--marked") };
 }

@@ -43,6 +43,9 @@ pub(crate) struct ChartRequest {
     /// From which side; outside if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) face: Option<FaceWord>,
+    /// Language of the answer, such as `en`.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) language: Option<String>,
 }
 
 /// The weaving, crossing by crossing.

@@ -63,6 +63,12 @@ pub(crate) struct Field {
     pub(crate) path: String,
     /// Its name.
     pub(crate) label: String,
+    /// What it is, in a sentence.
+    pub(crate) about: String,
+    /// What may be written, in words.
+    pub(crate) takes: String,
+    /// Whether it is usually changed, so that it is shown before what is rarely touched.
+    pub(crate) usual: bool,
     /// What it takes.
     pub(crate) kind: FieldKind,
     /// As it stands in the file; none if it was left out.

@@ -174,6 +174,8 @@ pub(crate) struct Course {
     pub(crate) runs: bool,
     /// Colours of its weavers as `#rrggbb`.
     pub(crate) colours: Vec<String>,
+    /// What is seen of it from outside, in words.
+    pub(crate) seen: String,
 }
 
 /// How much a finding weighs.
@@ -227,6 +229,8 @@ pub(crate) struct Place {
     pub(crate) shown: Vec<PieceWord>,
     /// The value in the form that has most to do with it.
     pub(crate) path: Option<String>,
+    /// The name of that value: findings that share it have one cause.
+    pub(crate) cause: Option<String>,
 }
 
 /// One step that can be taken with a click.
@@ -237,6 +241,8 @@ pub(crate) struct Step {
     pub(crate) label: String,
     /// What comes with it, a sentence for each care.
     pub(crate) brings: Vec<String>,
+    /// What the maker wrote and it changes, a sentence each.
+    pub(crate) undoes: Vec<String>,
     /// The changes.
     pub(crate) edits: Vec<Edit>,
 }
@@ -312,10 +318,22 @@ pub(crate) struct DrawingName {
 pub(crate) struct MaterialName {
     /// Name under which a pattern asks for it.
     pub(crate) name: String,
+    /// The same in the reader's language.
+    pub(crate) label: String,
     /// What it is, such as `flat oval reed`.
     pub(crate) kind: String,
+    /// The same in the reader's language.
+    pub(crate) kind_label: String,
     /// Width and thickness, in both units.
     pub(crate) size: String,
+    /// Width in mm.
+    pub(crate) width_mm: f64,
+    /// Thickness in mm.
+    pub(crate) thickness_mm: f64,
+    /// Whether its cut is round.
+    pub(crate) round: bool,
+    /// Its natural colour as `#rrggbb`.
+    pub(crate) hex: String,
 }
 
 /// A colour.
@@ -324,6 +342,8 @@ pub(crate) struct MaterialName {
 pub(crate) struct ColourName {
     /// Name under which a pattern asks for it.
     pub(crate) name: String,
+    /// The same in the reader's language.
+    pub(crate) label: String,
     /// As `#rrggbb`.
     pub(crate) hex: String,
 }

@@ -4,6 +4,7 @@
 //! Paths name a value of the pattern as findings do: keys joined by dots, entries of lists in
 //! brackets and counted from 1: `weave.courses[2].rows`.
 
+mod choose;
 mod compare;
 mod drawing;
 mod edit;
@@ -19,6 +20,7 @@ mod server;
 mod typescript;
 mod units;
 
+pub(crate) use choose::*;
 pub(crate) use compare::*;
 pub(crate) use drawing::*;
 pub(crate) use edit::*;

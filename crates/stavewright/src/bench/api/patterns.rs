@@ -20,6 +20,8 @@ pub(crate) struct PatternName {
     pub(crate) modified: u64,
     /// Whether it can be read without problems.
     pub(crate) reads: bool,
+    /// Whether a photograph is kept beside it.
+    pub(crate) photo: bool,
 }
 
 /// A pattern file with its text.

@@ -11,6 +11,8 @@ pub(crate) struct Problem {
     pub(crate) message: String,
     /// How to mend it.
     pub(crate) help: Option<String>,
+    /// The same for those who fill in the form, in their language and without the words of the file.
+    pub(crate) told: String,
     /// Line, counted from 1.
     pub(crate) line: u32,
     /// Column in characters, counted from 1.

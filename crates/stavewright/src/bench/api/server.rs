@@ -3,7 +3,7 @@
 use serde::Serialize;
 use utoipa::ToSchema;
 
-use super::{ColourName, MaterialName};
+use super::{ColourName, MaterialName, Word};
 
 /// That the server lives, and what it may do.
 #[derive(Clone, Debug, Serialize, ToSchema)]
@@ -42,7 +42,7 @@ pub(crate) struct Stock {
     /// The catalogue's materials, in its order.
     pub(crate) materials: Vec<MaterialName>,
     /// The woods for bases.
-    pub(crate) woods: Vec<String>,
+    pub(crate) woods: Vec<Word>,
     /// The built-in colours.
     pub(crate) colours: Vec<ColourName>,
 }

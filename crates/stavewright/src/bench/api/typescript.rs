@@ -40,10 +40,13 @@ fn generated() -> String {
     all.visit::<Chart>();
     all.visit::<CompareRequest>();
     all.visit::<Comparison>();
+    all.visit::<CountsRequest>();
+    all.visit::<Counts>();
     all.visit::<DrawingRequest>();
     all.visit::<EditRequest>();
     all.visit::<Edited>();
     all.visit::<Fault>();
+    all.visit::<FirstRequest>();
     all.visit::<Health>();
     all.visit::<LookRequest>();
     all.visit::<Looked>();
@@ -57,6 +60,8 @@ fn generated() -> String {
     all.visit::<Saved>();
     all.visit::<Scenario>();
     all.visit::<Stock>();
+    all.visit::<WaysRequest>();
+    all.visit::<Ways>();
     let head = "// Generated from crates/stavewright/src/bench/api; do not edit.\n\
                 // STAVEWRIGHT_UPDATE=1 cargo test -p stavewright typescript\n\n";
     head.to_owned() + &all.found.into_values().collect::<Vec<_>>().join("\n")

@@ -10,6 +10,7 @@ use basket::pattern::keys::course::{
 use basket::pattern::keys::weave::{self, COURSES};
 use basket::pattern::keys::{Declared, Usual};
 use basket::pattern::{CoursePattern, Pattern, Until, WeaveKind, Word};
+use basket::weave::Face;
 use words::Words;
 
 use super::field::{Making, in_file};
@@ -113,6 +114,7 @@ impl Row<'_> {
             length: words.run(course.cut),
             runs: course.verdict.holds,
             colours,
+            seen: words.say(&self.basket.body.weave.look(course, Face::Outside).said()),
         }
     }
 

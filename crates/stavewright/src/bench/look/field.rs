@@ -8,6 +8,7 @@ use basket::stock::Kind;
 use words::Words;
 
 use super::lengths;
+use super::usual::is_usual;
 use crate::bench::api::{self, Edit, EditValue, Field, Range, Used, Word};
 use crate::bench::text::marks;
 
@@ -27,6 +28,7 @@ impl Making<'_> {
     /// The field.
     pub(super) fn field(self, words: &Words, units: Units) -> Field {
         let takes = self.key.takes();
+        let text = words.key(self.key);
         let options = options(&takes, words);
         let used = match (&self.written, &self.chosen) {
             (Some(written), _) => Some(of_written(written, &takes, &options, words, units)),
@@ -49,7 +51,10 @@ impl Making<'_> {
             kinds: kinds(&takes).iter().map(|kind| kind.words().to_owned()).collect(),
             kind: kind(&takes),
             path: self.path,
-            label: words.term(&self.key.label()),
+            label: text.name,
+            about: text.about,
+            takes: text.takes,
+            usual: is_usual(self.key),
             written: self.written,
             used,
             options,
@@ -122,12 +127,31 @@ fn of_written(written: &EditValue, takes: &Takes, options: &[Word], words: &Word
             let labels: Vec<String> = list.iter().map(|one| label_of(&as_word(one), options)).collect();
             Used { text: labels.join(", "), word, number: None }
         }
+        (Takes::Weave, EditValue::Text(text)) => {
+            let name = weaves::read(text).map(|kind| words.say(&kind.name()));
+            Used { text: name.unwrap_or_else(|| word.clone()), word, number: None }
+        }
+        (Takes::Wood | Takes::Woods(_) | Takes::Material(_) | Takes::Materials(_), _) => {
+            Used { text: each(written, &|name| words.material(name)), word, number: None }
+        }
+        (Takes::Colours(_) | Takes::WeaverColours(_), _) => {
+            Used { text: each(written, &|name| words.colour(name)), word, number: None }
+        }
         _ => Used { text: label_of(&word, options), word, number: None },
     }
 }
 
+/// The names in a value, each in the reader's language.
+fn each(value: &EditValue, name: &dyn Fn(&str) -> String) -> String {
+    match value {
+        EditValue::Text(text) => name(text),
+        EditValue::List(list) => list.iter().map(|one| each(one, name)).collect::<Vec<_>>().join(", "),
+        other => as_word(other),
+    }
+}
+
 /// A value on one line, as the page shows it while it is not being typed.
-fn as_word(value: &EditValue) -> String {
+pub(super) fn as_word(value: &EditValue) -> String {
     match value {
         EditValue::Flag(flag) => flag.to_string(),
         EditValue::Whole(number) => number.to_string(),

@@ -6,17 +6,18 @@ use basket::pattern::keys;
 use basket::{Basket, Draft, Grade};
 use words::Words;
 
+use super::field::as_word;
 use super::form::label_of;
 use super::place;
 use crate::bench::api::{self, Edit, EditValue, Finding, Place, Step};
-use crate::bench::text::value_of;
+use crate::bench::text::{Written, value_of};
 
 /// All findings, heaviest first.
-pub(crate) fn findings(draft: &Draft, words: &Words) -> Vec<Finding> {
-    draft.findings.iter().map(|finding| shown(&draft.basket, finding, words)).collect()
+pub(crate) fn findings(draft: &Draft, written: &Written, words: &Words) -> Vec<Finding> {
+    draft.findings.iter().map(|finding| shown(&draft.basket, finding, (written, words))).collect()
 }
 
-fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
+fn shown(basket: &Basket, finding: &basket::Finding, (written, words): (&Written, &Words)) -> Finding {
     let text = words.finding(finding);
     Finding {
         code: finding.code.to_owned(),
@@ -31,18 +32,20 @@ fn shown(basket: &Basket, finding: &basket::Finding, words: &Words) -> Finding {
         remedy: text.remedy,
         measured: text.measured,
         limit: text.limit,
-        place: of_place(basket, finding, text.place),
-        steps: finding.remedies.iter().filter_map(|remedy| step(remedy, words)).collect(),
+        place: of_place(basket, finding, text.place, words),
+        steps: finding.remedies.iter().filter_map(|remedy| step(remedy, written, words)).collect(),
     }
 }
 
-fn of_place(basket: &Basket, finding: &basket::Finding, label: String) -> Place {
+fn of_place(basket: &Basket, finding: &basket::Finding, label: String, words: &Words) -> Place {
     let place = finding.place;
+    let path = path(finding);
     Place {
         label,
         span_mm: place::span(basket, place),
         shown: place::shown(basket, place),
-        path: path(finding),
+        cause: path.as_deref().map(|path| label_of(path, words)),
+        path,
     }
 }
 
@@ -57,7 +60,7 @@ fn path(finding: &basket::Finding) -> Option<String> {
     paths.find(|path| path.split('.').next() == Some(section)).map(str::to_owned)
 }
 
-fn step(remedy: &Remedy, words: &Words) -> Option<Step> {
+fn step(remedy: &Remedy, written: &Written, words: &Words) -> Option<Step> {
     let value = value_of(&remedy.value)?;
     let shown = match &value {
         EditValue::Text(text) => text.clone(),
@@ -72,5 +75,14 @@ fn step(remedy: &Remedy, words: &Words) -> Option<Step> {
     };
     let mut edits: Vec<Edit> = other.map(|path| Edit::Remove { path }).into_iter().collect();
     edits.push(Edit::Set { path: remedy.key.clone(), value });
-    Some(Step { label: words.with("form-remedy", &args), brings: words.brought(remedy), edits })
+    let undoes = edits.iter().filter_map(|edit| undone(edit, written, words)).collect();
+    Some(Step { label: words.with("form-remedy", &args), brings: words.brought(remedy), undoes, edits })
+}
+
+/// What the maker wrote where a change writes something else.
+fn undone(edit: &Edit, written: &Written, words: &Words) -> Option<String> {
+    let (Edit::Set { path, .. } | Edit::Remove { path }) = edit else { return None };
+    let old = written.at(path)?;
+    let args = [("field", Value::Name(label_of(path, words))), ("value", Value::Name(as_word(&old)))];
+    Some(words.with("form-undoes", &args))
 }

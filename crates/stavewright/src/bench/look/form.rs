@@ -138,6 +138,7 @@ impl FormInput<'_> {
             }
             _ if path == keys::LASHING.path => usual(self.basket.body.lashing().is_some().to_string().into()),
             _ if path == rim::INNER.path => usual(self.basket.body.rim().inner.stock.name.as_str().into()),
+            _ if path == weave::DIRECTION.path => usual(self.basket.body.weave.direction.word().into()),
             _ if path == weave::SHRINK.path => usual(Value::Percent(self.basket.body.weave.shrink)),
             _ => None,
         }

@@ -10,7 +10,7 @@ use crate::bench::api::Range;
 const SMALL: Length = Length::inches(0.5);
 
 /// `4 7/8 in (124 mm)`, small lengths to a 32nd or a tenth of a millimetre.
-pub(super) fn both(words: &Words, length: Length) -> String {
+pub(crate) fn both(words: &Words, length: Length) -> String {
     if length.abs() >= SMALL {
         return words.both(length);
     }

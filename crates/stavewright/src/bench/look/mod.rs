@@ -8,15 +8,18 @@ mod field;
 mod figures;
 mod findings;
 mod form;
-mod lengths;
+pub(crate) mod lengths;
 mod mould;
 mod place;
 pub(crate) mod problems;
+mod usual;
 
-use basket::{Catalogue, Draft, Material};
+use basket::pattern::Pattern;
+use basket::stock::Kind;
+use basket::{Basket, Catalogue, Colour, Draft, Material};
 use words::Words;
 
-use super::api::{Looked, MaterialName, Shown, Stock, UnitsWord};
+use super::api::{Edit, Looked, MaterialName, Shown, Stock, UnitsWord, Word};
 use super::compute::{Shop, draft, language, words};
 use super::refusal::Refusal;
 use super::text::Written;
@@ -33,7 +36,7 @@ pub(crate) fn look(
 ) -> Result<Looked, Refusal> {
     language(tag)?;
     match draft(source, shop) {
-        Err(problems) => Ok(Looked { problems, basket: None }),
+        Err(found) => Ok(Looked { problems: problems::told(found, tag), basket: None }),
         Ok(draft) => {
             let words = words(tag, units, draft.pattern.units)?;
             Ok(Looked { problems: Vec::new(), basket: Some(shown(source, &draft, &words)) })
@@ -51,13 +54,13 @@ pub(crate) fn shown(source: &str, draft: &Draft, words: &Words) -> Shown {
         groups: form::groups(&written, pattern, basket, words),
         mould: mould::mould(&written, pattern, basket, words),
         courses: courses::courses(&written, pattern, basket, words),
-        findings: findings(draft, words),
+        findings: findings(draft, &written, words),
         cuts: cuts::cuts(&draft.cuts, words),
         figures: figures::figures(draft, words),
         stages: stages(basket, words),
         drawings: drawings::drawings(basket, words),
         materials: pattern.materials.iter().map(|material| material_name(material, words)).collect(),
-        colours: colours::colours(&written),
+        colours: colours::colours(&written, words),
         lengths: cuts::lengths(basket, words),
     }
 }
@@ -66,8 +69,12 @@ pub(crate) fn shown(source: &str, draft: &Draft, words: &Words) -> Shown {
 pub(crate) fn stock(catalogue: &Catalogue, words: &Words) -> Stock {
     Stock {
         materials: catalogue.materials.iter().map(|material| material_name(material, words)).collect(),
-        woods: catalogue.woods.iter().map(|wood| wood.name.clone()).collect(),
-        colours: colours::built_in().collect(),
+        woods: catalogue
+            .woods
+            .iter()
+            .map(|wood| Word { word: wood.name.clone(), label: words.material(&wood.name) })
+            .collect(),
+        colours: colours::built_in(words).collect(),
     }
 }
 
@@ -78,5 +85,37 @@ fn material_name(material: &Material, words: &Words) -> MaterialName {
     } else {
         format!("{} × {}", lengths::both(words, width), lengths::both(words, thickness))
     };
-    MaterialName { name: material.name.clone(), kind: material.kind.words().to_owned(), size }
+    MaterialName {
+        name: material.name.clone(),
+        label: words.material(&material.name),
+        kind: material.kind.words().to_owned(),
+        kind_label: words.name(material.kind),
+        size,
+        width_mm: width.to_mm(),
+        thickness_mm: thickness.to_mm(),
+        round: matches!(material.kind, Kind::RoundReed | Kind::Pin | Kind::Rivet | Kind::Burr),
+        hex: natural(material.kind).to_hex(),
+    }
+}
+
+/// About the colour of a kind of material, undyed (own choice, by eye).
+fn natural(kind: Kind) -> Colour {
+    let hex = match kind {
+        Kind::ChairCane | Kind::BinderCane => "#d9b56a",
+        Kind::Splint => "#cfae7d",
+        Kind::Pin => "#c9a54a",
+        Kind::Rivet | Kind::Burr => "#b8704a",
+        _ => return Colour::natural(),
+    };
+    Colour::hex("", hex).unwrap_or_else(Colour::natural)
+}
+
+/// What to do to write down courses that Stavewright chose; nothing where they are written.
+pub(crate) fn take_courses(
+    written: &Written,
+    pattern: &Pattern,
+    basket: &Basket,
+    words: &Words,
+) -> Vec<Edit> {
+    courses::courses(written, pattern, basket, words).take
 }

@@ -2,9 +2,11 @@
 //! handlers.
 
 mod basket;
+mod choose;
 mod packets;
 mod page;
 mod patterns;
+mod photos;
 mod server;
 
 use std::sync::Arc;
@@ -44,12 +46,16 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(patterns::read, patterns::save))
         .routes(routes!(patterns::rename))
         .routes(routes!(patterns::scenarios))
+        .routes(routes!(photos::show, photos::keep, photos::drop))
         .routes(routes!(basket::look))
         .routes(routes!(basket::edit))
         .routes(routes!(basket::picture))
         .routes(routes!(basket::drawing))
         .routes(routes!(basket::chart))
         .routes(routes!(basket::compare))
+        .routes(routes!(choose::ways))
+        .routes(routes!(choose::counts))
+        .routes(routes!(choose::first))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
         .routes(routes!(packets::file))

@@ -43,6 +43,23 @@ impl Written {
         pairs.filter_map(|(key, item)| Some((key.to_owned(), item.as_str()?.to_owned()))).collect()
     }
 
+    /// The value at this path, which may lead through entries of lists.
+    pub(crate) fn at(&self, path: &str) -> Option<EditValue> {
+        let path = Path::read(path).ok()?;
+        let document = self.0.as_ref()?;
+        let first = path.steps().iter().position(|step| matches!(step, PathStep::Entry(_)));
+        let (keys, within) = path.steps().split_at(first.unwrap_or(path.steps().len()));
+        let item = keys.iter().try_fold(document.as_item(), |item, step| match step {
+            PathStep::Key(key) => item.get(key.as_str()),
+            PathStep::Entry(_) => None,
+        });
+        within.iter().try_fold(value::of_item(item?)?, |value, step| match (step, value) {
+            (PathStep::Entry(entry), EditValue::List(list)) => list.into_iter().nth(*entry),
+            (PathStep::Key(key), EditValue::Table(mut table)) => table.remove(key.as_str()),
+            _ => None,
+        })
+    }
+
     /// The entries of the list at this path.
     pub(crate) fn entries(&self, path: &str) -> Vec<EditValue> {
         match self.get(path) {

@@ -17,6 +17,12 @@ pub(crate) enum Task {
     Chart,
     /// Two versions side by side.
     Compare,
+    /// Ways to weave a course for a look.
+    Ways,
+    /// Counts of staves near by.
+    Counts,
+    /// A first basket.
+    First,
     /// Whether a packet can be made of a pattern.
     CheckPacket,
     /// A packet.
