@@ -12,6 +12,7 @@ mod front;
 mod handout;
 mod html;
 mod labels;
+mod mould;
 mod packet;
 mod paper;
 mod photos;
@@ -24,6 +25,7 @@ mod templates;
 mod written;
 
 pub use error::{Mistake, Position, SheetError};
+pub use mould::{MouldSheet, mould_sheet};
 pub use packet::{ON_REQUEST, Options, PAGES, PacketFile, SHEETS, data, packet, sheet};
 pub use paper::Paper;
 pub use photos::Photos;

@@ -7,6 +7,7 @@ mod disk;
 mod drawn;
 mod failure;
 mod input;
+mod mould_photo;
 mod packet;
 mod photos;
 mod progress;

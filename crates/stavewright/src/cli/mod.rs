@@ -8,6 +8,7 @@ mod draft;
 mod find_weave;
 mod licences;
 mod materials;
+mod mould;
 mod names;
 mod new;
 mod outcome;
@@ -22,6 +23,7 @@ mod setting;
 mod sheet;
 mod solid;
 mod templates;
+mod trace;
 mod weaves;
 mod worker;
 
@@ -70,6 +72,8 @@ enum Command {
     Solid(solid::Args),
     Sheet(sheet::Args),
     Templates(templates::Args),
+    Trace(trace::Args),
+    Mould(mould::Args),
     Weaves(weaves::Args),
     FindWeave(find_weave::Args),
     New(new::Args),
@@ -92,6 +96,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Solid(args) => solid::run(args),
         Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),
+        Command::Trace(args) => trace::run(args),
+        Command::Mould(args) => mould::run(args),
         Command::Weaves(args) => weaves::run(args),
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),
