@@ -37,9 +37,9 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let base = Base::of(&pattern.base, stave_thickness, &form, making);
 
     let courses: Vec<CoursePattern> = if pattern.weave.courses.is_empty() {
-        weave::defaults::courses(&form, making)
+        weave::defaults::courses(&form, pattern, making)
     } else {
-        pattern.weave.courses.iter().map(|course| course.toward(pattern.direction())).collect()
+        pattern.woven_courses()
     };
     let courses = courses.as_slice();
     let laid = lay_out(courses, &form, hand);
@@ -58,7 +58,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         running: &|count| Running::of(courses, count),
     };
     let staves = Staves::solve(&pattern.staves, &base, &needs, making);
-    let weave = Weave::of(&laid, pattern, (&form, &staves.uprights), hand);
+    let weave = Weave::of(&laid, pattern, (&form, &staves.uprights), making);
 
     let uprights = &staves.uprights;
     let height = stocks.outer.width;
@@ -77,15 +77,16 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let fixed = pattern.fixed_handle().map(|handle| FixedHandle::of(handle, &wall, making));
     let in_rim = fixed.as_ref().map(|fixed| &fixed.ends).or(ears.as_ref());
     let rim = Rim::of(&pattern.rim, stocks, (seat, uprights, in_rim), making);
-    let filler = Filler::of(&pattern.filler, (&rim, uprights, in_rim), making);
+    let bound = pattern.lashing.as_ref();
+    let filler = bound.and_then(|_| Filler::of(&pattern.filler, (&rim, uprights, in_rim), making));
     let finest = finest(courses).unwrap_or(&rim.outer.stock);
-    let lashing = Lashing::of(&pattern.lashing, (&rim, uprights, filler.as_ref()), finest, making);
-    let pins = Pins::of(&pattern.pins, (&rim, uprights, in_rim), making);
+    let lashing = bound.map(|bound| Lashing::of(bound, (&rim, uprights, filler.as_ref()), finest, making));
+    let pins = Pins::of(&pattern.pins, (&rim, uprights, in_rim, lashing.is_some()), making);
     let on_ears = pattern.handle.as_ref().zip(ears.as_ref()).filter(|_| fixed.is_none());
     let on_ears = on_ears.map(|(handle, ears)| {
         let filler = filler.as_ref();
-        let lashed =
-            Lashed { form: &form, uprights, weave: &weave, rim: &rim, filler, lashing: &lashing, ears };
+        let lashing = lashing.as_ref();
+        let lashed = Lashed { form: &form, uprights, weave: &weave, rim: &rim, filler, lashing, ears };
         Handle::on_ears(handle, &lashed, making)
     });
     let handle = fixed.map(|fixed| Handle::Fixed(Box::new(fixed))).or(on_ears);

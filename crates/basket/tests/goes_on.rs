@@ -1,7 +1,7 @@
 //! A course of the same weave as the one below goes on from it, as if the two were one.
 
 use basket::pattern::read;
-use basket::weave::{Weave, instructions};
+use basket::weave::Weave;
 use basket::{Basket, Catalogue, Hand, assemble};
 
 /// A straight-sided basket 8 in across on this many staves, with these courses.
@@ -136,10 +136,9 @@ fn the_next_weaver_goes_on() {
 #[test]
 fn twined_weavers_keep_their_turn() {
     let weave = bands(13, "weave = \"wale 3\", weaver = \"cane fine\"", &[(2, ""), (3, "")]);
-    let told = instructions(&weave);
-    let first = told.iter().find(|one| one.first == 3).expect("row 3 is told");
-    assert_eq!(first.text[0].id, "weave-row-twined-from");
-    assert!(first.text[0].args.contains(&("weaver", 3_u32.into())), "{:?}", first.text[0]);
+    let told = weave.bands();
+    let upper = told.iter().find(|band| band.first == 3).expect("row 3 is told");
+    assert_eq!(upper.threads.iter().map(|thread| thread.number).collect::<Vec<_>>(), [3, 1, 2]);
     assert_eq!(weave.cell(3, 1).outside, Some(2));
 }
 

@@ -104,7 +104,7 @@ fn handle_on(
         weave: &weave,
         rim: &rim,
         filler: None,
-        lashing: &lashing,
+        lashing: Some(&lashing),
         ears: &ears,
     };
     SwingHandle::of(pattern, &lashed, making)
@@ -115,7 +115,12 @@ fn unwoven(form: &form::Form, uprights: &Uprights) -> Weave {
     let text =
         "title = \"Bare\"\nunits = \"mm\"\nmould = { base = \"200\", rim = \"200\", height = \"120\" }";
     let pattern = basket::pattern::read(text, Catalogue::built_in()).expect("the pattern reads");
-    Weave::of(&lay_out(&[], form, &Hand::USUAL), &pattern, (form, uprights), &Hand::USUAL)
+    Weave::of(
+        &lay_out(&[], form, &Hand::USUAL),
+        &pattern,
+        (form, uprights),
+        &mut Making::new(Catalogue::built_in(), &Hand::USUAL),
+    )
 }
 
 fn handle(pattern: &HandlePattern, ears: &EarsPattern) -> (SwingHandle, Vec<basket::choice::Choice>) {

@@ -25,7 +25,7 @@ fn pins(count: u32, every: Every, stocks: &[Material], ears: Option<&Ears>) -> P
     let pattern = PinsPattern { stock: None, every: Some(every) };
     let catalogue = Catalogue { materials: stocks.to_vec(), woods: Vec::new() };
     let (rim, uprights) = (rim(count, RADIUS, Some(50.0), ears), uprights(count, 1.5));
-    Pins::of(&pattern, (&rim, &uprights, ears), &mut Making::new(&catalogue, &Hand::USUAL))
+    Pins::of(&pattern, (&rim, &uprights, ears, true), &mut Making::new(&catalogue, &Hand::USUAL))
 }
 
 fn ears(count: u32, placing: EarPlacing, width: f64, material: EarMaterial) -> Ears {

@@ -179,7 +179,7 @@ fn the_length_is_the_sum_of_its_parts() {
     close(parts.total().to_mm(), staves.length.to_mm(), 1e-9);
     let sixteenths = staves.length.to_inches() * 16.0;
     close(sixteenths, sixteenths.round(), 1e-6);
-    assert!(parts.trim >= inches(0.5) - mm(1e-9) && parts.trim < inches(0.5625));
+    assert!(parts.trim >= inches(1.0) - mm(1e-9) && parts.trim < inches(1.0625));
 }
 
 /// On a cone whose girth falls straight to the foot of the stave, a straight taper keeps the gap

@@ -184,7 +184,7 @@ fn every_key_is_read() {
         rivet: Catalogue::built_in().material("copper rivet 10").cloned(),
     };
     assert_eq!(pattern.handle, Some(handle));
-    let lashing = &pattern.lashing;
+    let lashing = pattern.lashing.as_ref().expect("it is lashed");
     assert_eq!((lashing.every, lashing.style), (Some(Every::OtherStave), Some(LashingStyle::Crossed)));
     assert_eq!((lashing.tail, pattern.rim.lap), (inches(2.0), inches(3.0)));
     assert_eq!(pattern.rim.hoops, Some(HoopWay::Bent));

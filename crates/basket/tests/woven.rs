@@ -3,8 +3,8 @@
 mod woven_bench;
 
 use basket::pattern::read;
+use basket::weave::Face;
 use basket::weave::look::Look;
-use basket::weave::{Face, instructions};
 use basket::{Catalogue, Draft, Hand};
 use woven_bench::{cells, colours, course, seen, woven, woven_with};
 
@@ -112,29 +112,39 @@ fn dyed_staves_show_where_no_weaver_is() {
     assert_eq!(colours(&basket.body.weave, 2, 9, Face::Outside), seen());
 }
 
+/// Each row is told once, whatever of the weaving is asked for; what is begun already goes on.
 #[test]
-fn instructions_say_each_row() {
+fn bands_tell_each_row_once() {
     let basket = woven(
         13,
         "{ weave = \"twill 2/2\", weaver = \"cane fine\", start = 3, rows = 5 }, { weave = \"chase\", weaver = \"cane fine\", rows = 2 }, { weave = \"wale 3\", weaver = \"cane fine\", rows = 9 }",
     );
-    let all = instructions(&basket.body.weave);
-    let rows: Vec<(u32, u32)> = all.iter().map(|instruction| (instruction.first, instruction.last)).collect();
-    let mut told: Vec<u32> =
-        all.iter().flat_map(|one| (one.first..=one.last).step_by(one.every as usize)).collect();
-    told.sort_unstable();
-    assert_eq!(told, (1..=16).collect::<Vec<_>>(), "each row is told once");
-    // The wale's rows after its first are woven alike.
-    assert_eq!(rows.last(), Some(&(9, 16)));
-    // On 13 staves, the second row goes over one more, as the first ended after over one.
-    let first = |instruction: usize| {
-        let message = &all[instruction].text[0];
-        (message.id, format!("{:?}", message.args))
+    let weave = &basket.body.weave;
+    for cut in 1..16 {
+        let bands = [weave.bands_within(1, cut), weave.bands_within(cut + 1, 16)];
+        assert!(bands[0].iter().all(|band| band.last <= cut) && bands[1].iter().all(|band| band.first > cut));
+        let mut told: Vec<u32> = bands
+            .iter()
+            .flatten()
+            .flat_map(|band| (band.first..=band.last).step_by(band.every as usize))
+            .collect();
+        told.sort_unstable();
+        assert_eq!(told, (1..=16).collect::<Vec<_>>(), "cut above row {cut}");
+    }
+    let begins = |from: u32, to: u32| -> Vec<String> {
+        let said = format!("{:?}", weave.bands_within(from, to)[0].text);
+        ["weave-begin-over", "weave-begin-behind", "weave-on-over", "weave-on-under", "weave-on-behind"]
+            .into_iter()
+            .filter(|id| said.contains(id))
+            .map(str::to_owned)
+            .collect()
     };
-    assert_eq!(first(0).0, "weave-row-over");
-    assert!(first(0).1.contains("(\"stave\", Count(3))") && first(0).1.contains("(\"first\", Count(2))"));
-    assert!(first(1).1.contains("(\"first\", Count(1))"));
-    assert_eq!(first(2).0, "weave-row-under");
+    assert_eq!(begins(1, 2), ["weave-begin-over"]);
+    // 13 staves leave one of four over: the second row begins one over, the third under two.
+    assert_eq!(begins(2, 2), ["weave-on-over"]);
+    assert_eq!(begins(3, 5), ["weave-on-under"]);
+    assert_eq!(begins(8, 10), ["weave-begin-behind"]);
+    assert_eq!(begins(9, 16), ["weave-on-behind"]);
 }
 
 /// Five plain rows, a blue twill that climbs, plain rows to the rim.
@@ -165,24 +175,30 @@ fn the_channel_marker_is_a_two_colour_spiral() {
     );
 }
 
+/// Drawn rows that take turns are told together, and as far as they are asked for.
 #[test]
 fn rows_that_take_turns_are_told_together() {
-    let basket = woven(13, "{ weave = \"plain\", weaver = \"cane fine\", rows = 9 }");
-    let rows: Vec<(u32, u32, u32)> =
-        instructions(&basket.body.weave).iter().map(|one| (one.first, one.last, one.every)).collect();
-    assert_eq!(rows, [(1, 9, 2), (2, 8, 2)]);
+    let basket =
+        woven(12, "{ weave = \"drawn\", weaver = \"cane fine\", chart = [\"X.X.\", \".X.X\"], rows = 9 }");
+    let rows = |from, to| -> Vec<(u32, u32, u32)> {
+        let bands = basket.body.weave.bands_within(from, to);
+        bands.iter().map(|band| (band.first, band.last, band.every)).collect()
+    };
+    assert_eq!(rows(1, 9), [(1, 9, 2), (2, 8, 2)]);
+    assert_eq!(rows(2, 4), [(3, 3, 2), (2, 4, 2)]);
+    assert_eq!(rows(5, 5), [(5, 5, 2)]);
 }
 
 /// A row that skips a stave passes it as the one before.
 #[test]
 fn the_skipped_stave_is_named() {
     let basket = woven(12, "{ weave = \"skip one\", weaver = \"cane fine\", rows = 6 }");
-    let all = instructions(&basket.body.weave);
-    assert_eq!(all[0].text[0].id, "weave-row-skip-none");
+    let weave = &basket.body.weave;
+    let bands = weave.bands();
+    let skip = bands[0].text.iter().find(|message| message.id == "weave-band-skip").expect("it is told");
+    assert_eq!(skip.args, [("row", 2_u32.into()), ("last", 6_u32.into()), ("stave", 2_u32.into())]);
     for row in 2..=6_u32 {
-        let told = all.iter().find(|one| one.first == row).expect("told by itself");
-        assert_eq!(told.text[0].args, [("stave", row.into())]);
-        let outside = |stave| basket.body.weave.cell(row, stave).outside.is_some();
+        let outside = |stave| weave.cell(row, stave).outside.is_some();
         assert_eq!(outside(row - 1), outside(row), "row {row}");
     }
 }

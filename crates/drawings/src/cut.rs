@@ -146,7 +146,9 @@ impl<'a> Cut<'a> {
         if let Some(filler) = &shape.filler {
             drawing.shape(closed(filler.iter().map(place)), Tone::White, Line::Edge);
         }
-        drawing.stroke(closed(shape.lashing.iter().map(place)), Line::Edge);
+        if self.basket.body.lashing().is_some() {
+            drawing.stroke(closed(shape.lashing.iter().map(place)), Line::Edge);
+        }
         self.pin(drawing);
     }
 

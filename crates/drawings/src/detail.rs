@@ -95,7 +95,9 @@ pub(crate) fn rim(basket: &Basket, words: &Words) -> Drawing {
     }
     let right = shape.lashing.iter().map(|at| at.x).fold(0.0, f64::max);
     let edge = at(height / 2.0, right).x;
-    named.insert(0, (at(top, thickness / 2.0 + 0.2), words.term("drawing-part-lashing")));
+    if basket.body.lashing().is_some() {
+        named.insert(0, (at(top, thickness / 2.0 + 0.2), words.term("drawing-part-lashing")));
+    }
     notes(&mut drawing, edge + 6.0, &named);
     let stack = [at(height / 2.0, inner), at(height / 2.0, outer)];
     let low = drawing.bounds().y1 + 4.0;

@@ -198,7 +198,7 @@ impl<'a> Elevation<'a> {
     }
 
     fn wraps(&self, drawing: &mut Drawing, front: &[Point]) {
-        let lashing = &self.basket.body.lashing();
+        let Some(lashing) = self.basket.body.lashing() else { return };
         let crossed = lashing.style == LashingStyle::Crossed;
         let once = if crossed { lashing.wraps / 2 } else { lashing.wraps };
         let half = lashing.weaver.width.to_mm() / 2.0;

@@ -223,7 +223,7 @@ impl<'a> Moves<'a> {
             Tone::Black,
         );
         let says = if self.is_twisted() { "drawing-moves-twisted" } else { "drawing-moves-laid" };
-        let width = (Self::x(f64::from(self.staves)) - to.x - 4.0).max(40.0);
+        let width = (Self::x(f64::from(self.staves)) - to.x - 4.0).max(62.0);
         for (line, number) in
             crate::text::wrapped(&words.term(says), width, Label::SMALL).into_iter().zip(0..)
         {

@@ -18,10 +18,10 @@ use crate::sense::sense;
 use crate::solid::{Detail, Part, PartCache};
 use crate::stages::look;
 
-/// Most width of the basket on paper, in mm.
-const WIDTH: f64 = 110.0;
+/// Most width of the basket on paper, in mm: beside another drawing its figures are printed as large as drawn.
+const WIDTH: f64 = 66.0;
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 9.0;
+const DENSITY: f64 = 14.0;
 /// Steps round a base that is not round.
 const ROUND: u32 = 360;
 /// From the rim to the numbers of staves, in mm.
@@ -94,7 +94,7 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
         let half = across.length.to_mm() / 2.0 * scale;
         let places = [-half, half].map(|side| Point::new(middle.x + side, middle.y));
         let y = below + DIMENSIONS[0] + DIMENSIONS[1] * step;
-        Dimension::level(places, y, words.across(across)).draw(&mut drawing);
+        Dimension::level(places, y, words.both(across.length)).draw(&mut drawing);
     }
     Some(drawing.fitted(1.5))
 }

@@ -1,6 +1,6 @@
 //! The section of the rim: hoops, filler and the lashing round them.
 
-use basket::lashing::{Hull, RimSection};
+use basket::lashing::{Hull, Lashing, RimSection};
 use basket::{Basket, Length};
 use kurbo::Point;
 
@@ -12,18 +12,19 @@ pub(crate) struct RimShape {
     pub(crate) outer: Vec<Point>,
     pub(crate) inner: Vec<Point>,
     pub(crate) filler: Option<Vec<Point>>,
-    /// The lashing's outer face.
+    /// The lashing's outer face; without a lashing, what it would go round.
     pub(crate) lashing: Vec<Point>,
 }
 
 impl RimShape {
     pub(crate) fn of(basket: &Basket) -> Self {
         let section = RimSection::of(basket.body.rim(), basket.body.filler(), STEPS);
+        let lashing = basket.body.lashing().map_or(Length::ZERO, Lashing::thickness);
         Self {
             outer: placed(&section.outer),
             inner: placed(&section.inner),
             filler: section.filler.as_deref().map(placed),
-            lashing: placed(section.hull().grown(basket.body.lashing().thickness()).corners()),
+            lashing: placed(section.hull().grown(lashing).corners()),
         }
     }
 

@@ -108,7 +108,8 @@ fn drills(basket: &Basket, words: &Words) -> String {
     match pins.ears.as_ref().filter(|ears| ears.drill != pins.others.drill) {
         Some(ears) => {
             let at_ears = Value::Name(words.fine_both(ears.drill));
-            words.with("drawing-drills", &[("drill", Value::Name(drill)), ("ears", at_ears)])
+            let id = if pins.of_handle { "drawing-drills-ends" } else { "drawing-drills" };
+            words.with(id, &[("drill", Value::Name(drill)), ("ears", at_ears)])
         }
         None => drill,
     }

@@ -73,7 +73,10 @@ fn each_stage_has_what_exists_then() {
     assert_eq!(count(Stage::Pinned, Piece::Clamps), 0);
     assert_eq!(count(Stage::Pinned, Piece::Pins), basket.body.pins().count() as usize);
     assert_eq!(count(Stage::Pinned, Piece::Lashing), 0);
-    assert_eq!(count(Stage::Lashed, Piece::Lashing), basket.body.lashing().wraps as usize);
+    assert_eq!(
+        count(Stage::Lashed, Piece::Lashing),
+        basket.body.lashing().expect("it is lashed").wraps as usize
+    );
     assert_eq!(count(Stage::Lashed, Piece::Fillers), 2);
     assert_eq!(count(Stage::Lashed, Piece::Handle), 0);
     assert_eq!(count(Stage::Handled, Piece::Handle), 1);
@@ -228,8 +231,9 @@ fn hoops_and_bail_are_as_long_as_they_are_cut() {
     close(longest(&solid, Piece::OuterHoop, 7), basket.body.rim().outer.cut, 0.015);
     close(longest(&solid, Piece::InnerHoop, 7), basket.body.rim().inner.cut, 0.015);
     close(longest(&solid, Piece::Handle, 8), basket.bow().expect("a handle").cut, 0.015);
-    let wraps = longest(&solid, Piece::Lashing, 6) * f64::from(basket.body.lashing().wraps);
-    close(wraps, basket.body.lashing().net, 0.2);
+    let wraps =
+        longest(&solid, Piece::Lashing, 6) * f64::from(basket.body.lashing().expect("it is lashed").wraps);
+    close(wraps, basket.body.lashing().expect("it is lashed").net, 0.2);
 }
 
 #[test]

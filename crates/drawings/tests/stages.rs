@@ -120,7 +120,7 @@ fn captions_count_what_is_drawn() {
     let title = |plate| stage_drawing(&basket, &words, plate).expect("a drawing").title;
     assert!(title(Plate::StavesSet).contains(&basket.body.uprights().count.to_string()));
     assert!(title(Plate::Woven).contains(&basket.body.weave.rows.to_string()));
-    assert!(title(Plate::Lashed).contains(&basket.body.lashing().wraps.to_string()));
+    assert!(title(Plate::Lashed).contains(&basket.body.lashing().expect("it is lashed").wraps.to_string()));
     let half = solid(&basket, Stage::HalfWoven, Detail::Full);
     let rows = half.parts.iter().filter(|part| part.piece.sort() == Piece::Weaving).count();
     assert!(title(Plate::HalfWoven).contains(&rows.to_string()));
@@ -155,7 +155,11 @@ fn captions_and_descriptions_differ_and_name_true_counts_only() {
             join.flat_map(|join| [join.row, join.cut_over, join.start_behind]).collect();
         known.extend(basket.ears.iter().flat_map(|ears| ears.each.iter().map(|ear| ear.stave)));
         known.extend([basket.body.rim().outer.scarf.from_stave, basket.body.rim().outer.scarf.to_stave]);
-        known.extend([basket.body.uprights().count, basket.body.pins().count(), basket.body.lashing().wraps]);
+        known.extend([
+            basket.body.uprights().count,
+            basket.body.pins().count(),
+            basket.body.lashing().expect("it is lashed").wraps,
+        ]);
         known.extend([Stage::FirstRows, Stage::HalfWoven, Stage::EarsSet, Stage::Woven].map(rows));
         known.push(of_kind(&clamped, Piece::Clamps));
         let drawings = stage_drawings(&basket, &words);

@@ -138,7 +138,7 @@ fn panels(basket: &Basket, scribe: &Scribe<'_>) -> (Vec<Panel>, Vec<Figure>) {
         (Plate::Join, "join", join(basket)),
         (Plate::EarsSet, "ear", ears(basket)),
         (Plate::Scarf, "scarf", Some(vec![("lap", basket.body.rim().outer.scarf.lap.into())])),
-        (Plate::LashingStart, "lashing", Some(lashing(basket))),
+        (Plate::LashingStart, "lashing", lashing(basket)),
     ];
     let mut panels = Vec::new();
     let mut figures = Vec::new();
@@ -174,12 +174,12 @@ fn ears(basket: &Basket) -> Option<Told> {
     Some(vec![("first", at(0)?.into()), ("second", at(1)?.into())])
 }
 
-fn lashing(basket: &Basket) -> Told {
-    let every = match basket.body.lashing().every {
+fn lashing(basket: &Basket) -> Option<Told> {
+    let every = match basket.body.lashing()?.every {
         Every::Stave => "every-stave",
         Every::OtherStave => "other-stave",
     };
-    vec![("every", name(every))]
+    Some(vec![("every", name(every))])
 }
 
 /// The fewest pages of a paper, upright or lying, that cover a poster.

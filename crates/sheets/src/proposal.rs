@@ -25,7 +25,7 @@ const FIELDS: [&str; 7] = ["teacher", "place", "dates", "students", "fee", "mate
 pub struct Proposal {
     /// The paper in the printer.
     pub paper: Paper,
-    /// For whom it is, in the teacher's own words; left to be filled in where there are none.
+    /// For whom it is, in the teacher's own words; empty: as the pattern says, else left to be filled in.
     pub level: String,
     /// The templates of the sheets.
     pub templates: Templates,
@@ -58,6 +58,12 @@ impl Proposal {
         press::print("proposal", &self.templates, &self.files(draft, words)?)
     }
 
+    /// The level in the teacher's own words, else the pattern's.
+    fn level(&self, draft: &Draft, words: &Words) -> String {
+        let of_pattern = || draft.pattern.level.map(|level| words.name(level));
+        if self.level.is_empty() { of_pattern().unwrap_or_default() } else { self.level.clone() }
+    }
+
     fn files(&self, draft: &Draft, words: &Words) -> Result<press::Files, SheetError> {
         let scribe = Scribe::new(words);
         let plate = drawings::stages::Plate::Cover;
@@ -67,7 +73,7 @@ impl Proposal {
         let offer = Offer {
             about: facts::summary(&draft.basket, &scribe),
             size: facts::size(&draft.basket, &scribe),
-            level: self.level.clone(),
+            level: self.level(draft, words),
             hours: hours(draft, &scribe),
             bring: handout::tools(&draft.steps, &scribe),
             fields: FIELDS.iter().map(|field| scribe.label(&format!("proposal-{field}"))).collect(),

@@ -1,6 +1,6 @@
 //! What is mould and what is background.
 
-use crate::trace::Failed;
+use crate::failed::Failed;
 
 /// Shortest side of a picture, in pixels.
 const LEAST_SIDE: usize = 160;

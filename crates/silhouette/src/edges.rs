@@ -1,9 +1,9 @@
 //! The axis of the mould in the picture, and its two edges.
 
 use crate::background::Difference;
+use crate::failed::Failed;
 use crate::fit;
 use crate::shape::Found;
-use crate::trace::Failed;
 
 /// Most tilt that is straightened, in radians.
 const MOST_TILT: f64 = 0.21;

@@ -6,6 +6,7 @@
 
 mod background;
 mod edges;
+mod failed;
 mod fit;
 mod perspective;
 mod shape;
@@ -14,4 +15,5 @@ mod trace;
 
 pub use background::Picture;
 pub use edges::{Axis, Edge};
-pub use trace::{Camera, Failed, Known, Side, Traced, trace};
+pub use failed::Failed;
+pub use trace::{Camera, Known, Side, Traced, trace};

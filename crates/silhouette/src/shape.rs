@@ -1,7 +1,7 @@
 //! The largest connected part of a picture that is not background.
 
 use crate::background::Difference;
-use crate::trace::Failed;
+use crate::failed::Failed;
 
 /// Share of the picture that the mould covers at least.
 const LEAST_SHARE: f64 = 0.02;

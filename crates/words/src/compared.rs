@@ -1,4 +1,5 @@
-//! What was measured beside its limit: both in the same units, and never printed alike when they differ.
+//! What was measured beside its limit: both in the same units, never printed alike when they differ, and never
+//! with fractions that differ before millimetres that do not.
 
 use basket::Length;
 use basket::measure::Printing;
@@ -34,8 +35,11 @@ impl Words {
         match (measured, limit) {
             (Value::Length(one), Value::Length(other)) => {
                 let coarsest = self.coarsest(*one, *other);
-                apart(MANNERS.iter().filter(|manner| **manner >= coarsest), |manner| {
-                    (self.in_manner(*one, *manner), self.in_manner(*other, *manner))
+                let contradicts =
+                    |manner: Manner| manner == Manner::FineInBoth && tenth(*one) == tenth(*other);
+                let manners = MANNERS.into_iter().filter(|manner| *manner >= coarsest);
+                apart(manners.filter(|manner| one == other || !contradicts(*manner)), |manner| {
+                    (self.in_manner(*one, manner), self.in_manner(*other, manner))
                 })
             }
             (Value::Angle(one), Value::Angle(other)) => apart(1..=4, |decimals| {
@@ -81,6 +85,11 @@ impl Words {
     }
 }
 
+/// Millimetres to a tenth, as they are printed.
+fn tenth(length: Length) -> String {
+    length.print(Printing::Millimetres { step: 0.1 })
+}
+
 /// The first way of saying in which two values differ, else the last.
 fn apart<T>(ways: impl IntoIterator<Item = T>, say: impl Fn(T) -> (String, String)) -> (Value, Value) {
     let mut said = (String::new(), String::new());
@@ -114,6 +123,9 @@ mod tests {
     fn lengths_that_differ_print_apart() {
         assert_eq!(said(3.2, 3.1, Units::Inches), pair("1/8 in (3.2 mm)", "1/8 in (3.1 mm)"));
         assert_eq!(said(3.21, 3.19, Units::Inches), pair("3.21 mm", "3.19 mm"));
+        // 1/8 in and 3/32 in would both be 2.8 mm.
+        assert_eq!(said(2.79, 2.77, Units::Inches), pair("2.79 mm", "2.77 mm"));
+        assert_eq!(said(3.2, 3.2, Units::Inches), pair("1/8 in (3.2 mm)", "1/8 in (3.2 mm)"));
         assert_eq!(said(12.72, 12.7, Units::Millimetres), pair("12.72 mm", "12.7 mm"));
         assert_eq!(said(100.0, 100.2, Units::Inches), pair("3 15/16 in (100 mm)", "3 15/16 in (100.2 mm)"));
     }

@@ -7,14 +7,14 @@ use crate::parts::rim::Rim;
 /// The upper end of a wall. Nobody else matches on it.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edge {
-    /// A split rim of two hoops, pinned and lashed.
+    /// A split rim of two hoops, pinned and, as a rule, lashed.
     Rim {
         /// The hoops.
         rim: Rim,
         /// The filler over the tips, if there is one.
         filler: Option<Filler>,
-        /// The lashing.
-        lashing: Lashing,
+        /// The lashing, if there is one.
+        lashing: Option<Lashing>,
         /// The pins.
         pins: Pins,
     },
@@ -33,10 +33,10 @@ impl Edge {
         filler.as_ref()
     }
 
-    /// The lashing.
-    pub fn lashing(&self) -> &Lashing {
+    /// The lashing, if there is one.
+    pub fn lashing(&self) -> Option<&Lashing> {
         let Self::Rim { lashing, .. } = self;
-        lashing
+        lashing.as_ref()
     }
 
     /// The pins.

@@ -241,6 +241,7 @@ fn choose_lap((thickness, girth, ears): (Length, Length, Option<&Ears>), making:
     let id = match lap == usual {
         true if across < SMALL => "choice-rim-lap-small",
         true => "choice-rim-lap",
+        false if ears.is_some_and(|ears| ears.of_handle) => "choice-rim-lap-fits-ends",
         false => "choice-rim-lap-fits",
     };
     let reason = Message::new(id).with("usual", usual).with("small", SMALL);

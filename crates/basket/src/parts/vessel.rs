@@ -66,8 +66,8 @@ impl Vessel {
         self.edge.filler()
     }
 
-    /// Its lashing.
-    pub fn lashing(&self) -> &Lashing {
+    /// Its lashing, if there is one.
+    pub fn lashing(&self) -> Option<&Lashing> {
         self.edge.lashing()
     }
 

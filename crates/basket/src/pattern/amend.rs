@@ -80,7 +80,10 @@ impl Pattern {
         if over.filler != FillerPattern::Choose {
             self.filler = over.filler;
         }
-        self.lashing = self.lashing.clone().overlaid(over.lashing);
+        self.lashing = match (self.lashing.take(), over.lashing) {
+            (own, Some(over)) if over == LashingPattern::default() => own,
+            (own, over) => over.map(|over| own.unwrap_or_default().overlaid(over)),
+        };
         self.pins = self.pins.clone().overlaid(over.pins);
         // A handle that is read brings bare ears with it, which say nothing.
         if let Some(over) = over.ears.filter(|ears| *ears != EarsPattern::default()) {
@@ -175,6 +178,7 @@ impl WeavePattern {
             float_staves: over.float_staves.or(self.float_staves),
             float_rows: over.float_rows.or(self.float_rows),
             direction: over.direction.or(self.direction),
+            first_face: over.first_face.or(self.first_face),
         }
     }
 }

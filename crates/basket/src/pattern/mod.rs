@@ -8,11 +8,13 @@ mod amend;
 mod base;
 mod direction;
 pub mod drawn;
+mod face;
 mod finish;
 mod fittings;
 mod handle;
 pub mod keys;
 mod lean;
+mod level;
 mod mould;
 mod note;
 pub mod read;
@@ -28,10 +30,12 @@ mod word;
 
 pub use base::{BasePattern, Rings};
 pub use direction::{Direction, Handed};
+pub use face::CaneFace;
 pub use finish::{Finish, FinishPart};
 pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
+pub use level::Level;
 pub use mould::{
     FootSize, Girth, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side, ray_ends,
 };
@@ -61,6 +65,8 @@ pub struct Pattern {
     pub units: Units,
     /// Language of the sheets; none when the pattern does not say.
     pub language: Option<Language>,
+    /// For whom it is; none where the pattern does not say.
+    pub level: Option<Level>,
     /// The mould.
     pub mould: MouldPattern,
     /// The wooden base.
@@ -73,8 +79,8 @@ pub struct Pattern {
     pub rim: RimPattern,
     /// The filler on top of the stave tips.
     pub filler: FillerPattern,
-    /// The lashing that binds the rim.
-    pub lashing: LashingPattern,
+    /// The lashing that binds the rim; none where pins alone hold it.
+    pub lashing: Option<LashingPattern>,
     /// The pins through the rim.
     pub pins: PinsPattern,
     /// The ears, if there are any.
@@ -107,6 +113,11 @@ impl Pattern {
 }
 
 impl Pattern {
+    /// The courses that it names, as they are woven in its direction.
+    pub(crate) fn woven_courses(&self) -> Vec<CoursePattern> {
+        self.weave.courses.iter().map(|course| course.toward(self.direction())).collect()
+    }
+
     /// To which side the weaver runs.
     pub fn direction(&self) -> Direction {
         self.weave.direction.unwrap_or(Direction::of(self.hand))

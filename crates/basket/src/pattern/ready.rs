@@ -1,6 +1,7 @@
 //! What lies ready before the making begins.
 
 use super::word::words;
+use crate::piece::{FloorPart, Piece};
 
 /// Something that lies ready: bought so, or prepared by a teacher.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -46,6 +47,19 @@ impl AllReady {
     /// Whether this lies ready.
     pub fn has(&self, part: Ready) -> bool {
         self.0.contains(&part)
+    }
+
+    /// Whether this piece lies ready, as far as it can be made beforehand.
+    pub fn has_piece(&self, piece: Piece) -> bool {
+        let part = match piece.sort() {
+            Piece::Floor(FloorPart::Disc | FloorPart::Groove) => Ready::Base,
+            Piece::Uprights => Ready::StavesCut,
+            Piece::OuterHoop | Piece::InnerHoop => Ready::Rings,
+            Piece::Ears => Ready::Ears,
+            Piece::Handle => Ready::Handle,
+            _ => return false,
+        };
+        self.has(part)
     }
 
     /// Each of them, in making order.

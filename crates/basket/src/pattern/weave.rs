@@ -4,6 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::direction::Direction;
 use super::drawn::Drawn;
+use super::face::CaneFace;
 use super::lean::Lean;
 use super::rule::Rule;
 use super::word::words;
@@ -26,6 +27,8 @@ pub struct WeavePattern {
     pub float_rows: Option<u32>,
     /// To which side the weaver runs.
     pub direction: Option<Direction>,
+    /// Which face of the cane looks out in the first rows.
+    pub first_face: Option<CaneFace>,
 }
 
 /// A run of rows in one weave.

@@ -123,7 +123,7 @@ fn filler_too_narrow() {
 #[test]
 fn lashing_short() {
     let good = basket(&pattern(&[])).basket;
-    let lashing = good.body.lashing();
+    let lashing = good.body.lashing().expect("it is lashed");
     let quarter = (lashing.net / 4.0 + lashing.tail * 2.0).to_mm();
     let strand = |mm: f64| like("cane fine-fine", "strand", &format!("\"{mm:.1} mm\""));
     let (beyond, within, stop) = (strand(quarter - 5.0), strand(quarter + 5.0), strand(150.0));
@@ -140,6 +140,16 @@ fn lashing_short() {
         &[("materials.mine", &stop), weaver],
         &[("materials.mine", &within), weaver],
     );
+}
+
+/// On 57 staves every other one is 25 in · 2 / 57 = 7/8 in from the next: more than 3/4 in. A lashing binds what lies
+/// between.
+#[test]
+fn pins_far_apart() {
+    let (few, alone) = (("staves.count", "57"), ("lashing", "\"none\""));
+    let sparse = ("pins.every", "\"other-stave\"");
+    both_sides("pins-far-apart", Care, &[few, alone, sparse], &[few, alone]);
+    both_sides("pins-far-apart", Care, &[few, alone, sparse], &[few, sparse]);
 }
 
 /// 2 in of tail hold (a maker's lashing tutorial).

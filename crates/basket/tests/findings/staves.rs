@@ -105,7 +105,7 @@ fn stave_too_short() {
 #[test]
 fn stave_wasteful() {
     let parts = basket(&pattern(&[])).basket.body.staves().length_parts;
-    let needed = parts.groove + parts.turn + parts.wall + parts.rim + Length::inches(0.5);
+    let needed = parts.groove + parts.turn + parts.wall + parts.rim + Length::inches(1.0);
     let length = |more: f64| format!("\"{} mm\"", needed.to_mm() + more);
     let (beyond, within) = (length(51.0), length(50.5));
     both_sides("stave-wasteful", Note, &[("staves.length", &beyond)], &[("staves.length", &within)]);

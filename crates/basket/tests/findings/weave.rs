@@ -46,21 +46,24 @@ fn a_written_height_is_left_in_peace() {
     assert!(low.findings.iter().all(|finding| finding.code != "rows-do-not-fill"));
 }
 
-/// The rim is 3/8 in wide; half of it may stand above the mould.
+/// The rim is 3/8 in wide; half of it may stand above the mould where hoops are bent on it. Rings go on when the
+/// basket is off its mould: only the weaving has to end with it.
 #[test]
 fn rows_past_the_top() {
+    let bent = ("rim.hoops", "\"bent\"");
     both_sides(
         "rows-past-the-top",
         Care,
-        &[("weave.courses[2].until", "\"1/16 below mould top\"")],
-        &[("weave.courses[2].until", "\"1/4 below mould top\"")],
+        &[bent, ("weave.courses[2].until", "\"1/16 below mould top\"")],
+        &[bent, ("weave.courses[2].until", "\"1/4 below mould top\"")],
     );
     both_sides(
         "rows-past-the-top",
         Stop,
-        &[("weave.courses[2].rows", "90")],
-        &[("weave.courses[2].until", "\"1/4 below mould top\"")],
+        &[bent, ("weave.courses[2].rows", "90")],
+        &[("weave.courses[2].until", "\"1/16 below mould top\"")],
     );
+    beyond_limit("rows-past-the-top", Stop, &[("weave.courses[2].rows", "90")]);
 }
 
 /// A row is about 23 in long: strands of 3 ft do not last two rows, strands of 6 ft do.

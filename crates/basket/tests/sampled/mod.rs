@@ -147,7 +147,8 @@ impl<'a> Solid<'a> {
     pub(crate) fn of(case: &Case, basket: &'a Basket) -> Self {
         let (rim, wall) = (basket.body.rim(), Wall::of(case));
         let stave = basket.body.uprights().thickness.to_mm();
-        let strand = basket.body.lashing().weaver.thickness.to_mm() * if case.crossed { 2.0 } else { 1.0 };
+        let strand = basket.body.lashing().expect("it is lashed").weaver.thickness.to_mm()
+            * if case.crossed { 2.0 } else { 1.0 };
         let height = rim.height.to_mm();
         let reach = (0..360).step_by(3).map(|degree| {
             let (up, out) = f64::from(degree).to_radians().sin_cos();

@@ -4,11 +4,11 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    AllReady, BailCurve, BasePattern, CoursePattern, Direction, EarMaterial, EarPlacing, EarWay, EarsPattern,
-    Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint, HandleKind, HandleMade,
-    HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern, MouldPieces,
-    Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern, Units,
-    Until, Way, WeaveKind, WeavePattern, Word,
+    AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarMaterial, EarPlacing, EarWay,
+    EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint, HandleKind,
+    HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern,
+    MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern,
+    Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -20,13 +20,14 @@ use proptest::sample::select;
 pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let wall = (any_mould(), any_base(), any_staves(), any_weave());
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
+    let hand = select(Handed::ALL.to_vec());
     let fittings =
-        (of(any_ears()), of(any_handle()), (any_finish(), any_finish_on()), any_units(), any_ready());
+        (of(any_ears()), of(any_handle()), (any_finish(), any_finish_on()), any_units(), any_ready(), hand);
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let (ears, handle, (finish, finish_on), units, ready) = fittings;
+            let (ears, handle, (finish, finish_on), units, ready, hand) = fittings;
             let ears = ears.or_else(|| handle.as_ref().and_then(HandlePattern::ears));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
@@ -34,6 +35,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 title,
                 units,
                 language: None,
+                level: None,
                 mould,
                 base,
                 staves,
@@ -46,7 +48,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 handle,
                 finish,
                 finish_on,
-                hand: Handed::Right,
+                hand,
                 signature: None,
                 ready,
                 notes: Vec::new(),
@@ -227,11 +229,13 @@ fn any_weave() -> BoxedStrategy<WeavePattern> {
             }
         },
     );
-    (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64), of(select(Direction::ALL.to_vec())))
-        .prop_map(|(courses, shrink, direction)| WeavePattern {
+    let face = of(select(CaneFace::ALL.to_vec()));
+    (prop::collection::vec(course, 0..5), of(0.0..=0.3_f64), of(select(Direction::ALL.to_vec())), face)
+        .prop_map(|(courses, shrink, direction, first_face)| WeavePattern {
             courses,
             shrink,
             direction,
+            first_face,
             ..WeavePattern::default()
         })
         .boxed()
@@ -259,11 +263,13 @@ fn any_every() -> BoxedStrategy<Option<Every>> {
     of(select(vec![Every::Stave, Every::OtherStave])).boxed()
 }
 
-fn any_lashing() -> BoxedStrategy<LashingPattern> {
+fn any_lashing() -> BoxedStrategy<Option<LashingPattern>> {
     let style = of(select(vec![LashingStyle::Single, LashingStyle::Crossed]));
-    (of(stock(&[Kind::ChairCane, Kind::BinderCane, Kind::Splint])), any_every(), style, of(length()))
-        .prop_map(|(weaver, every, style, tail)| LashingPattern { weaver, every, style, tail })
-        .boxed()
+    let lashed =
+        (of(stock(&[Kind::ChairCane, Kind::BinderCane, Kind::Splint])), any_every(), style, of(length()))
+            .prop_map(|(weaver, every, style, tail)| Some(LashingPattern { weaver, every, style, tail }))
+            .boxed();
+    prop_oneof![9 => lashed, 1 => Just(None)].boxed()
 }
 
 fn any_pins() -> BoxedStrategy<PinsPattern> {

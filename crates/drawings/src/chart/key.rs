@@ -15,9 +15,9 @@ use crate::text::wrapped;
 /// Size of a sample, in mm.
 const SAMPLE: (f64, f64) = (7.0, 3.6);
 /// Height of a line of the key, in mm.
-const LINE: f64 = 4.4;
+const LINE: f64 = 4.0;
 /// Least width of a line of text, in mm.
-const LEAST: f64 = 110.0;
+const LEAST: f64 = 160.0;
 /// Distance between entries, in mm.
 const APART: f64 = 6.0;
 
@@ -72,7 +72,7 @@ pub(super) fn write(drawing: &mut Drawing, plane: &Plane<'_>, palette: &Palette<
     }
 }
 
-/// A course in words: number, weave, materials, rows, and what is seen of it.
+/// A course in words: number, weave, materials, rows, and what stands out in it, where anything does.
 fn about(plane: &Plane<'_>, course: &Course, number: u32, words: &Words) -> String {
     let mut materials: Vec<String> =
         course.weavers.iter().map(|weaver| words.material(&weaver.material.name)).collect();
@@ -86,7 +86,11 @@ fn about(plane: &Plane<'_>, course: &Course, number: u32, words: &Words) -> Stri
         ("to", (course.first_row + course.rows).saturating_sub(1).into()),
     ];
     let course_said = words.with("drawing-chart-about-course", &args);
-    let seen = plane.basket.body.weave.look(course, plane.face).said();
+    let look = plane.basket.body.weave.look(course, plane.face);
+    if !look.stands_out() {
+        return course_said;
+    }
+    let seen = look.said();
     let seen = [("course", Value::Name(course_said)), ("look", seen.into())];
     words.with("drawing-chart-course-seen", &seen)
 }

@@ -31,7 +31,7 @@ impl<'a> Maker<'a> {
     fn triangles(&self) -> usize {
         let count = self.basket.body.uprights().count as usize;
         let stave = self.strip(stage::tips(self.basket, Stage::Finished), None).mesh.triangles.len();
-        let wraps = self.basket.body.lashing().wraps as usize;
+        let wraps = self.basket.body.lashing().map_or(0, |lashing| lashing.wraps) as usize;
         count * stave + wraps * self.wrap_triangles() + self.row_triangles()
     }
 

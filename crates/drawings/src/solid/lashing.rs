@@ -4,8 +4,9 @@
 //! inside to the next gap and out through it under the rim. At an ear it passes over the rim beside
 //! the ear. A second round lies on the first and steps the other way.
 
+use basket::lashing::Lashing;
 use basket::pattern::{Every, LashingStyle};
-use basket::{Basket, Piece};
+use basket::{Basket, Length, Piece};
 use kurbo::Point;
 
 use super::colour;
@@ -39,19 +40,22 @@ struct Corner {
 impl Maker<'_> {
     /// Layers of strand on the rim.
     fn lashing_layers(&self) -> u32 {
-        if self.basket.body.lashing().style == LashingStyle::Crossed { 2 } else { 1 }
+        let layers = |lashing: &Lashing| if lashing.style == LashingStyle::Crossed { 2 } else { 1 };
+        self.basket.body.lashing().map_or(0, layers)
     }
 
     /// Height of the strand's layers on the rim.
     pub(super) fn lashing_height(&self) -> f32 {
-        self.lashing_layers() as f32 * self.basket.body.lashing().weaver.thickness.to_mm() as f32
+        let strand = self.basket.body.lashing().map_or(Length::ZERO, |lashing| lashing.weaver.thickness);
+        self.lashing_layers() as f32 * strand.to_mm() as f32
     }
 
     /// Every wrap, in the order in which they are made.
     pub(super) fn wraps(&self) -> Vec<Part> {
         let basket = self.basket;
+        let Some(lashing) = basket.body.lashing() else { return Vec::new() };
         let count = basket.body.uprights().count.max(1);
-        let stride = if basket.body.lashing().every == Every::Stave { 1 } else { 2 };
+        let stride = if lashing.every == Every::Stave { 1 } else { 2 };
         let way = self.way_round_rim();
         let mut parts: Vec<Part> = Vec::new();
         let mut plain: Option<(usize, u32)> = None;
@@ -59,7 +63,7 @@ impl Maker<'_> {
             plain = plain.filter(|_| layer == 0);
             for gap in (0..count).step_by(stride) {
                 let next = (gap + stride as u32).min(count);
-                let wrap = Wrap { maker: self, basket, layer, from: gap, to: next, count };
+                let wrap = Wrap { maker: self, basket, lashing, layer, from: gap, to: next, count };
                 let number = parts.len() as u32 + 1;
                 let alike = wrap.passes_no_ear() && next - gap == stride as u32;
                 let mut part = match plain.filter(|_| alike) {
@@ -79,8 +83,9 @@ impl Maker<'_> {
 
     /// How many triangles a wrap has.
     pub(super) fn wrap_triangles(&self) -> usize {
+        let Some(lashing) = self.basket.body.lashing() else { return 0 };
         let count = self.basket.body.uprights().count.max(1);
-        let wrap = Wrap { maker: self, basket: self.basket, layer: 0, from: 0, to: 1, count };
+        let wrap = Wrap { maker: self, basket: self.basket, lashing, layer: 0, from: 0, to: 1, count };
         wrap.part(1, &self.way_round_rim()).mesh.triangles.len()
     }
 
@@ -88,13 +93,14 @@ impl Maker<'_> {
     /// the top rows, and that of its end outside, as it comes down between the hoops.
     pub(super) fn tails(&self) -> Vec<Part> {
         let (basket, surface) = (self.basket, &self.surface);
-        let strand = &basket.body.lashing().weaver;
+        let Some(lashing) = basket.body.lashing() else { return Vec::new() };
+        let strand = &lashing.weaver;
         let (half, thick) = ((strand.width / 2.0).to_mm() as f32, strand.thickness.to_mm() as f32);
         let weaver =
             basket.body.weave.courses.last().map_or(0.0, |course| course.weaver.thickness.to_mm() as f32);
         let outside = basket.body.uprights().thickness.to_mm() as f32 + weaver;
         let top = basket.body.rim().along.to_mm() as f32 - self.lashing_height() / 2.0;
-        let length = TAIL.min(basket.body.lashing().tail.to_mm() as f32).min(top * 0.7);
+        let length = TAIL.min(lashing.tail.to_mm() as f32).min(top * 0.7);
         let per_mm = 1.0 / (basket.body.rim().radius().to_mm() as f32).max(1.0);
         let gap = std::f32::consts::PI / basket.body.uprights().count.max(1) as f32;
         let tail = |(number, near): (u32, f32)| {
@@ -164,6 +170,7 @@ fn again(part: &Part, of: usize, turn: f32) -> Part {
 struct Wrap<'a> {
     maker: &'a Maker<'a>,
     basket: &'a Basket,
+    lashing: &'a Lashing,
     layer: u32,
     /// Gaps between which it goes; gap 0 follows the first stave.
     from: u32,
@@ -179,8 +186,8 @@ impl Wrap<'_> {
     /// Where an ear stands in the way: from and to, in turns.
     fn ear(&self) -> Option<[f32; 2]> {
         let ears = self.basket.in_rim()?;
-        let half = self.per_turn()
-            * (((ears.width + self.basket.body.lashing().weaver.width) / 2.0).to_mm() as f32 + BESIDE);
+        let half =
+            self.per_turn() * (((ears.width + self.lashing.weaver.width) / 2.0).to_mm() as f32 + BESIDE);
         let (from, to) = (self.turn(self.from), self.turn(self.to));
         ears.each.iter().find_map(|ear| {
             let middle = ear.turn as f32 + (from - ear.turn as f32).round();
@@ -211,14 +218,14 @@ impl Wrap<'_> {
                 let off = middle - f32::midpoint(near, far);
                 // Wraps on one side of an ear lie beside each other.
                 let rank = (off.abs() * self.count as f32 / (self.to - self.from) as f32).floor();
-                let width = self.basket.body.lashing().weaver.width.to_mm() as f32 * self.per_turn();
+                let width = self.lashing.weaver.width.to_mm() as f32 * self.per_turn();
                 [if off < 0.0 { near - rank * width } else { far + rank * width }; 2]
             }
         }
     }
 
     fn part(&self, number: u32, way: &[Corner]) -> Part {
-        let strand = &self.basket.body.lashing().weaver;
+        let strand = &self.lashing.weaver;
         let (width, thick) = (strand.width.to_mm() as f32, strand.thickness.to_mm() as f32);
         let section = section(strand, width, self.maker.detail);
         let per = section.len();

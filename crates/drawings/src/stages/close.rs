@@ -118,7 +118,7 @@ fn scarf<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
 fn lashing_end<'a>(studio: &'a Studio<'_>) -> Option<Close<'a>> {
     let basket = studio.basket;
     let mut parts = at(studio, Stage::Lashed);
-    let middle = (wrap(&parts, 1)? + wrap(&parts, basket.body.lashing().wraps)?) / 2.0;
+    let middle = (wrap(&parts, 1)? + wrap(&parts, basket.body.lashing()?.wraps)?) / 2.0;
     parts.extend(tail(studio, Piece::Tail(2)));
     let width = basket.body.rim().height.to_mm() * 6.0;
     Some((parts, CloseUp { middle, aside: 14.0, elevation: 24.0, width }, look::close_lashing))
@@ -136,7 +136,7 @@ fn tail<'a>(studio: &Studio<'_>, tail: Piece) -> Option<Cow<'a, Part>> {
 pub(super) fn lashing_start(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
     let mut parts = at(studio, Stage::Lashed);
     parts.retain(|part| !matches!(part.piece, Piece::Wrap(number) if number > WRAPS));
-    let middle = wrap(&parts, 2.min(studio.basket.body.lashing().wraps))?;
+    let middle = wrap(&parts, 2.min(studio.basket.body.lashing()?.wraps))?;
     parts.extend(tail(studio, Piece::Tail(1)));
     let width = studio.basket.body.rim().height.to_mm() * 3.8;
     let spot = CloseUp { middle, aside: 14.0, elevation: 20.0, width };

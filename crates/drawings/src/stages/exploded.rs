@@ -15,10 +15,11 @@ use crate::stages::parts::{self, Parts, rows};
 use crate::stages::studio::Studio;
 use crate::text::spread;
 
-/// Width and height of the parts, in mm.
-const SIZE: [f64; 2] = [110.0, 200.0];
+/// Width and height of the parts, in mm: as large as the sheets print them beside another drawing, so that the
+/// names are printed as large as they are drawn.
+const SIZE: [f64; 2] = [60.0, 80.0];
 /// Pixels of the raster in a mm of paper.
-const DENSITY: f64 = 7.5;
+const DENSITY: f64 = 15.0;
 /// Room between parts and their names, in mm.
 const ASIDE: f64 = 6.0;
 /// Least distance between names, in mm.

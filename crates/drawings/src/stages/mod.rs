@@ -31,7 +31,7 @@ pub fn plates(basket: &Basket) -> Vec<Plate> {
     plates
 }
 
-/// A drawing of the making, about 70 mm wide (exploded view and cover as wide as a page), in its
+/// A drawing of the making, about 70 mm wide (the cover as wide as a page), in its
 /// true colours. None where the basket has not what it would show; one that cannot be drawn says so.
 ///
 /// Its title is its caption.
@@ -145,7 +145,7 @@ fn args(basket: &Basket, rows: u32) -> Vec<(&'static str, Value)> {
         ("to", scarf.to_stave.into()),
         ("clamps", crate::solid::clamps(basket).into()),
         ("pins", basket.body.pins().count().into()),
-        ("wraps", basket.body.lashing().wraps.into()),
+        ("wraps", basket.body.lashing().map_or(0, |lashing| lashing.wraps).into()),
         ("first-ear", basket.in_rim().map_or(0, |ears| ears.each[0].stave).into()),
         ("second-ear", basket.in_rim().map_or(0, |ears| ears.each[1].stave).into()),
     ]

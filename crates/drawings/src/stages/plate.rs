@@ -185,6 +185,7 @@ impl Plate {
             Self::Handled | Self::EarWithRivet => basket.rivets().is_some(),
             Self::RingsMade => basket.body.rim().hoops == HoopWay::Rings,
             Self::Scarf => basket.body.rim().hoops != HoopWay::Bought,
+            Self::Lashed | Self::LashingStart | Self::LashingEnd => basket.body.lashing().is_some(),
             Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }

@@ -2,8 +2,8 @@
 
 use basket::fittings::{Handle, Pins};
 use basket::limits::TABLE_ROWS;
-use basket::pattern::HandleMade;
-use basket::rim::Scarf;
+use basket::pattern::{HandleMade, HoopWay};
+use basket::rim::{Hoop, Scarf};
 use basket::weave::Band;
 use basket::{Basket, Length};
 use serde::Serialize;
@@ -56,6 +56,12 @@ pub(crate) fn card(basket: &Basket, scribe: &Scribe<'_>) -> Card {
 fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
     let line = |id: &str, value: String, note: String| CardLine { name: scribe.label(id), value, note };
     let own = |length: Length| length_of(length, scribe);
+    // A ring that lies ready has no length to cut; it is told by its width.
+    let is_ready = !matches!(basket.body.rim().hoops, HoopWay::Bent) && !basket.rings_are_made();
+    let hoop = |[strip, ring]: [&str; 2], hoop: &Hoop| {
+        let (id, size) = if is_ready { (ring, hoop.across) } else { (strip, hoop.cut) };
+        line(id, own(size), scarf(hoop.scarf, scribe))
+    };
     let (staves, rim, pins) = (basket.body.staves(), basket.body.rim(), basket.body.pins());
     let taper = [
         ("from", name(scribe.words.fine(staves.taper.foot))),
@@ -67,15 +73,16 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
         line("card-gap", scribe.words.fine(staves.gap_rim_wall), scribe.label("card-gap-note")),
         line("card-rows", basket.body.weave.rows.to_string(), rows_to_add(basket, scribe)),
         line("card-top", own(basket.body.weave.top_height), scribe.label("card-top-note")),
-        line("card-outer", own(rim.outer.cut), scarf(rim.outer.scarf, scribe)),
-        line("card-inner", own(rim.inner.cut), scarf(rim.inner.scarf, scribe)),
+        hoop(["card-outer", "card-outer-ring"], &rim.outer),
+        hoop(["card-inner", "card-inner-ring"], &rim.inner),
         line("card-pins", pins.count().to_string(), pin_note(pins, scribe)),
-        line(
-            "card-lashing",
-            own(basket.body.lashing().length),
-            strands(basket.body.lashing().strands, scribe),
-        ),
     ];
+    lines.extend(
+        basket
+            .body
+            .lashing()
+            .map(|lashing| line("card-lashing", own(lashing.length), strands(lashing.strands, scribe))),
+    );
     if let Some(ears) = &basket.ears {
         let [first, second] = ears.each.map(|ear| ear.stave);
         let note = scribe.text("card-ears-note", &[("placing", name(scribe.words.name(ears.placing)))]);
@@ -109,7 +116,7 @@ fn pin_note(pins: &Pins, scribe: &Scribe<'_>) -> String {
     match pins.ears.as_ref().filter(|ears| ears.stock.name != pins.others.stock.name) {
         Some(ears) => {
             let args = [("spares", name(spares)), ("stock", (&ears.stock).into())];
-            scribe.text("card-pins-ears", &args)
+            scribe.text(if pins.of_handle { "card-pins-ends" } else { "card-pins-ears" }, &args)
         }
         None => spares,
     }

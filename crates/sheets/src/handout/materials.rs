@@ -1,6 +1,8 @@
 //! The cut list, what it adds up to, and what has to be soaked.
 
 use basket::cuts::Cut;
+use basket::pattern::Ready;
+use basket::piece::Piece;
 use basket::{Colour, Length, Material};
 
 use super::table::{Cell, Column, Table, Width};
@@ -12,15 +14,50 @@ impl<'a> Source<'a> {
     pub(super) fn materials(&self) -> Vec<Block<'a>> {
         let scribe = self.scribe;
         let columns = vec![
-            Column::left(scribe.label("piece"), Width::Share(1.15)),
-            Column::left(scribe.label("material"), Width::Share(0.9)),
-            Column::right(scribe.label("number"), Width::Mm(17.0)),
-            Column::right(scribe.label("length-each"), Width::Mm(21.0)),
-            Column::left(scribe.label("shape"), Width::Share(1.9)),
+            Column::left(scribe.label("piece"), Width::Share(1.4)),
+            Column::left(scribe.label("material"), Width::Share(0.85)),
+            Column::right(scribe.label("number"), Width::Mm(15.0)),
+            Column::right(scribe.label("length-each"), Width::Mm(19.0)),
+            Column::left(scribe.label("shape"), Width::Share(2.15)),
         ];
         let cuts = self.written.cuts.iter().zip(&self.draft.cuts);
-        let table = Table::new(columns, cuts.map(|(told, cut)| row(told, cut, scribe))).wide();
+        let table = Table::new(columns, cuts.map(|(told, cut)| self.row(told, cut))).wide();
         vec![Block::Table { table }]
+    }
+
+    /// A line of the cut list.
+    fn row(&self, told: &written::Cut, cut: &Cut) -> Vec<Cell> {
+        let scribe = self.scribe;
+        let spare = match told.spares {
+            0 => String::new(),
+            spares => format!("+ {spares} {}", scribe.label("spare")),
+        };
+        let purpose = match self.draft.basket.ready.has_piece(cut.piece) {
+            true => format!("{}; {}", told.purpose, scribe.label("lies-ready")),
+            false => told.purpose.clone(),
+        };
+        let width = cut.width.map(|width| scribe.text("width", &[("width", name(scribe.fine(width)))]));
+        let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
+        vec![
+            Cell::strong(told.piece.clone()).with(purpose),
+            scribe.stock(cut).into(),
+            Cell::strong(told.count.to_string()).with(spare),
+            Cell::lines(cut.length.map(|length| scribe.lines(length)).unwrap_or_default()),
+            Cell::lines(width.into_iter().chain(shape).collect()),
+        ]
+    }
+
+    /// What lies ready, where anything does.
+    pub(super) fn ready(&self) -> Vec<Block<'a>> {
+        match self.draft.basket.ready.each() {
+            [] => Vec::new(),
+            parts => {
+                let cut_alone =
+                    |part: &&Ready| **part != Ready::StavesCut || !parts.contains(&Ready::StavesTapered);
+                let items = parts.iter().filter(cut_alone).map(|part| self.scribe.words.name(*part));
+                vec![self.note("ready-note"), Block::List { items: items.collect() }]
+            }
+        }
     }
 
     /// What is needed of each stock, in the order of the cut list.
@@ -39,7 +76,9 @@ impl<'a> Source<'a> {
 
     /// What has to be soaked and shaped beforehand.
     pub(super) fn preparation(&self) -> Vec<Block<'a>> {
-        vec![self.note("soaking-note"), self.soaking(), self.note("preparation-taper")]
+        let shaped = self.draft.basket.ready.has(Ready::StavesTapered);
+        let taper = (!shaped).then(|| self.note("preparation-taper"));
+        [self.note("soaking-note"), self.soaking()].into_iter().chain(taper).collect()
     }
 
     /// How long each material soaks.
@@ -50,8 +89,12 @@ impl<'a> Source<'a> {
             Column::left(scribe.label("soak"), Width::Share(1.0)),
             Column::left(scribe.label("soak-for"), Width::Share(1.6)),
         ];
-        let row = |of: Use<'_>| {
-            let (from, to) = of.material.soak_minutes?;
+        // Glued rings come apart in water; staves that lie ready are bent as any.
+        let ready = &self.draft.basket.ready;
+        let is_dry = |cut: &&Cut| ready.has_piece(cut.piece) && cut.piece.sort() != Piece::Uprights;
+        let row = |mut of: Use<'_>| {
+            of.cuts.retain(|cut| !is_dry(cut));
+            let (from, to) = of.material.soak_minutes.filter(|_| !of.cuts.is_empty())?;
             Some(vec![
                 of.name(scribe).into(),
                 range(from, to, scribe).into(),
@@ -76,23 +119,6 @@ impl<'a> Source<'a> {
         }
         uses
     }
-}
-
-/// A line of the cut list.
-fn row(told: &written::Cut, cut: &Cut, scribe: &Scribe<'_>) -> Vec<Cell> {
-    let spare = match told.spares {
-        0 => String::new(),
-        spares => format!("+ {spares} {}", scribe.label("spare")),
-    };
-    let width = cut.width.map(|width| scribe.text("width", &[("width", name(scribe.fine(width)))]));
-    let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
-    vec![
-        Cell::strong(told.piece.clone()).with(told.purpose.clone()),
-        scribe.stock(cut).into(),
-        Cell::strong(told.count.to_string()).with(spare),
-        Cell::lines(cut.length.map(|length| scribe.lines(length)).unwrap_or_default()),
-        Cell::lines(width.into_iter().chain(shape).collect()),
-    ]
 }
 
 /// A material in one colour with all that is cut from it.

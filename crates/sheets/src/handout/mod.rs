@@ -102,6 +102,7 @@ impl<'a> Source<'a> {
         let (id, (blocks, parts)) = match kind {
             Kind::Mind => ("findings", alone(self.minded())),
             Kind::Findings => ("findings", alone(self.findings())),
+            Kind::Ready => ("ready", alone(self.ready())),
             Kind::Materials => ("materials", alone(self.materials())),
             Kind::Supplies => ("supplies", alone(vec![self.supplies()])),
             Kind::Tools => ("tools", alone(self.tools())),

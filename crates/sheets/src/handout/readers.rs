@@ -8,6 +8,7 @@ use serde::Serialize;
 pub(crate) enum Kind {
     Mind,
     Findings,
+    Ready,
     Materials,
     Supplies,
     Tools,
@@ -45,6 +46,7 @@ impl Reader {
         match self {
             Self::Student => &[
                 Kind::Mind,
+                Kind::Ready,
                 Kind::Materials,
                 Kind::Tools,
                 Kind::Preparation,

@@ -33,7 +33,10 @@ impl<'a> Source<'a> {
             ("record-rows-added", body.weave.rows_to_add.to_string()),
             ("record-outer", scribe.line(body.rim().outer.cut)),
             ("record-inner", scribe.line(body.rim().inner.cut)),
-            ("record-lashing", scribe.line(body.lashing().length)),
+            (
+                "record-lashing",
+                body.lashing().map_or_else(String::new, |lashing| scribe.line(lashing.length)),
+            ),
             ("record-time", scribe.words.value(&Value::Minutes(work))),
         ]
     }

@@ -17,8 +17,9 @@ impl<'a> Source<'a> {
         blocks
     }
 
-    /// The moves of each weave that is more than over one, under one: once, where a course first has it.
-    fn moves(&self) -> impl Iterator<Item = Block<'a>> {
+    /// The moves of each weave that is more than over one, under one: once, where a course first has it; two
+    /// beside each other.
+    fn moves(&self) -> Vec<Block<'a>> {
         let courses = &self.draft.basket.body.weave.courses;
         let is_new = move |index: usize, weave: WeaveKind| {
             !courses.iter().take(index).any(|below| below.weave == weave)
@@ -29,7 +30,8 @@ impl<'a> Source<'a> {
             .filter(move |(index, course)| course.weave != WeaveKind::Plain && is_new(*index, course.weave));
         let names = named.map(|(index, _)| format!("moves-{}", index + 1));
         let there = |name: &String| self.figures.iter().any(|figure| figure.name == *name);
-        names.filter(there).map(|name| Block::Figures { names: vec![name] })
+        let names: Vec<String> = names.filter(there).collect();
+        names.chunks(2).map(|names| Block::Figures { names: names.to_vec() }).collect()
     }
 
     /// The weaving from both sides.

@@ -122,7 +122,7 @@ struct EarOption {
 
 impl From<&fittings::Pins> for Pins {
     fn from(pins: &fittings::Pins) -> Self {
-        let fittings::Pins { every, others, ears } = pins;
+        let fittings::Pins { every, others, ears, of_handle: _ } = pins;
         Self {
             every: every.into(),
             count: pins.count(),
@@ -152,6 +152,7 @@ impl From<&fittings::PinSet> for PinSet {
 impl From<&fittings::Ears> for Ears {
     fn from(ears: &fittings::Ears) -> Self {
         let fittings::Ears {
+            of_handle: _,
             material,
             wood,
             way,

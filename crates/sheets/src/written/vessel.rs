@@ -33,8 +33,8 @@ pub(crate) struct Vessel {
     rim: Rim,
     /// The filler over the stave tips, or `null`.
     filler: Option<Filler>,
-    /// The lashing.
-    lashing: Lashing,
+    /// The lashing, or `null` where pins alone hold the rim.
+    lashing: Option<Lashing>,
     /// The pins.
     pins: Pins,
 }
@@ -52,7 +52,7 @@ impl Vessel {
             weave: weave.into(),
             rim: rim.into(),
             filler: filler.as_ref().map(Filler::from),
-            lashing: lashing.into(),
+            lashing: lashing.as_ref().map(Lashing::from),
             pins: pins.into(),
         }
     }

@@ -28,6 +28,7 @@ words! {
     /// What protects the finished basket.
     Finish = basket::pattern::Finish { None, Shellac, StainAndShellac, Oil, Varnish }
     /// To which side a weaver runs.
+    CaneFace = basket::pattern::CaneFace { Dull, Shiny }
     Direction = basket::pattern::Direction { Right, Left }
     /// What a finish goes on.
     FinishPart = basket::pattern::FinishPart { All, Handle, Base, Rim }

@@ -6,7 +6,7 @@ use serde::Serialize;
 use super::measure::Mm;
 use super::strands::{Join, WeaverAmount};
 use super::verdict::Verdict;
-use super::vocabulary::{Direction, Way};
+use super::vocabulary::{CaneFace, Direction, Way};
 
 /// The weaving.
 #[derive(Serialize)]
@@ -32,6 +32,8 @@ pub(crate) struct Weave {
     each_row: Vec<Row>,
     /// To which side the weaver runs, with the outside facing the maker and the foot of the mould up.
     direction: Direction,
+    /// Which face of the first weaver looks out in the first rows, or `null` where it has no two faces.
+    first_face: Option<CaneFace>,
     /// Colours of the staves, in order round and then again.
     stave_colours: Vec<String>,
 }
@@ -123,6 +125,7 @@ impl From<&weave::Weave> for Weave {
             rows_to_add,
             each_row,
             direction,
+            first_face,
             stave_colours,
         } = weave;
         Self {
@@ -136,6 +139,7 @@ impl From<&weave::Weave> for Weave {
             rows_to_add: *rows_to_add,
             each_row: each_row.iter().map(Row::from).collect(),
             direction: direction.into(),
+            first_face: first_face.as_ref().map(CaneFace::from),
             stave_colours: stave_colours.iter().map(|colour| colour.name.clone()).collect(),
         }
     }

@@ -231,7 +231,7 @@ pub(crate) fn assert_staves_are_named(draft: &Draft, words: &Words) {
     for scarf in [rim.outer.scarf, rim.inner.scarf] {
         assert!(names(&said, scarf.from_stave) && names(&said, scarf.to_stave), "{scarf:?} in: {said}");
     }
-    for join in &draft.basket.body.lashing().joins {
+    for join in &draft.basket.body.lashing().expect("it is lashed").joins {
         let said = paragraphs(StepKind::Lashing);
         assert!(names(&said, *join), "stave {join} in: {said}");
     }

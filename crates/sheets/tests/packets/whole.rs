@@ -4,7 +4,7 @@ use basket::pattern::Units;
 use sheets::{Options, PAGES, Paper, Photos, SHEETS, sheet};
 use words::{Language, Words};
 
-use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, on, packet_of, poppler, text, words};
+use crate::common::{FIXED, HARBOUR, STOPPED, draft, file, on, packet_of, poppler, text, told, words};
 use crate::{german, handout, html, pdf, true_size};
 
 #[test]
@@ -120,4 +120,21 @@ fn a_pattern_for_sale_has_a_title_page_and_its_rights_on_every_page() {
     assert!(pages.len() > 5 && !pages[0].contains("Materials"), "{}", pages[0]);
     assert!(pages.iter().all(|page| page.contains("Not to be copied.")));
     assert!(said.contains("Materials and cut list") && said.contains("Finish and check"));
+}
+
+#[test]
+fn what_lies_ready_is_told_first_and_neither_shaped_nor_soaked_again() {
+    let kit = draft(
+        "title = \"Kit\"\nunits = \"in\"\nready = [\"staves tapered\", \"rings\"]\n\
+         [mould]\nbase = \"4\"\nrim = \"6\"\nheight = \"3\"\nside = \"bowl\"\n",
+    );
+    let words = words(Units::Inches);
+    let said = told(file(&packet_of(&kit, &words, &on(Paper::Letter)), "handout.pdf"));
+    let ready = said.find("What lies ready").expect("the handout says what lies ready");
+    assert!(ready < said.find("Materials and cut list").expect("there is a cut list"), "{said}");
+    assert!(said.contains("the rim outside the staves; lies ready"), "{said}");
+    let (_, after) = said.split_once("Soak in warm water").expect("strands are soaked");
+    let (soaked, _) = after.split_once("Times are for one basket").expect("the making follows");
+    assert!(soaked.contains("Stave") && soaked.contains("Weaver"), "{soaked}");
+    assert!(!soaked.contains("hoop") && !soaked.contains("Shape the staves"), "{soaked}");
 }

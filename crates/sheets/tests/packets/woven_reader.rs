@@ -128,7 +128,8 @@ fn rows(sentence: &str) -> Option<(Rows, &str)> {
 }
 
 fn begin(text: &str) -> Option<Begin> {
-    if let Some(rest) = text.strip_prefix("lay its end behind stave ") {
+    let behind = ["lay its end behind stave ", "go on where it lies behind stave "];
+    if let Some(rest) = behind.iter().find_map(|words| text.strip_prefix(words)) {
         return Some(Begin::Behind(digits(rest)?));
     }
     let rest = text.strip_prefix("begin ").or_else(|| text.strip_prefix("go on "))?;

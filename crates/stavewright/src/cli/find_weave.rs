@@ -8,6 +8,7 @@ use basket::weave::look::{Look, Sighting};
 use clap::ValueEnum;
 use serde::Serialize;
 
+use super::handed::HandArg;
 use super::outcome::{Format, Outcome};
 use super::reading::Speaking;
 use crate::failure::Failure;
@@ -23,6 +24,7 @@ pub(crate) const NAMES: [&str; MOST_COLOURS as usize] = ["natural", "blue", "red
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright find-weave --look spiral --lean right --turns 2 --colours 2 --near 73
+  stavewright find-weave --look spiral --lean right --hand left --near 73
   stavewright find-weave --look columns --colours 3 --near 60
   stavewright find-weave --look arrows --near 72 --format json
 
@@ -68,6 +70,10 @@ pub(super) struct Args {
     #[arg(long, value_name = "COUNT", default_value_t = 5,
           value_parser = clap::value_parser!(u32).range(1..=50))]
     show: u32,
+
+    /// Which hand leads the weaver.
+    #[arg(long, value_enum, default_value_t)]
+    hand: HandArg,
 
     #[command(flatten)]
     speaking: Speaking,
@@ -155,6 +161,7 @@ fn wanted(args: &Args) -> Result<Wanted, Failure> {
         ));
     }
     Ok(Wanted {
+        direction: args.hand.direction(),
         lean: args.lean.map(|lean| match lean {
             LeanArg::Left => Lean::Left,
             LeanArg::Right => Lean::Right,
@@ -202,7 +209,7 @@ impl Told {
                 .filter_map(|&colour| NAMES.get(usize::from(colour)).copied())
                 .collect(),
             seen: proposal.sighting,
-            lean: proposal.sighting.lean(),
+            lean: proposal.lean(),
             turns: proposal.turns,
             float_staves: proposal.float,
             penalty: proposal.penalty,

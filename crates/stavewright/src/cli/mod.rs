@@ -6,6 +6,7 @@ mod check;
 mod completions;
 mod draft;
 mod find_weave;
+mod handed;
 mod licences;
 mod materials;
 mod mould;

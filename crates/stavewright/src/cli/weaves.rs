@@ -3,6 +3,7 @@
 use basket::weave::runs;
 use basket::{Catalogue, pattern::Units};
 
+use super::handed::HandArg;
 use super::outcome::{Format, Outcome};
 use super::reading::Speaking;
 use crate::failure::Failure;
@@ -15,6 +16,7 @@ use crate::{report, screen};
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright weaves --staves 73
+  stavewright weaves --staves 73 --hand left
   stavewright weaves --staves 72 --format json
 
 Right and left are as seen from outside on a basket that stands on its base.")]
@@ -22,6 +24,10 @@ pub(super) struct Args {
     /// How many staves.
     #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(3..=999))]
     staves: u32,
+
+    /// Which hand leads the weaver.
+    #[arg(long, value_enum, default_value_t)]
+    hand: HandArg,
 
     #[command(flatten)]
     speaking: Speaking,
@@ -35,7 +41,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let Some(weaver) = Catalogue::built_in().materials.first() else {
         return Err(Failure::plain("the catalogue is empty", ""));
     };
-    let runs = runs::runs_on(args.staves, weaver);
+    let runs = runs::runs_on(args.staves, weaver, args.hand.direction());
     match args.format {
         Format::Text => {
             let words = args.speaking.words(Units::Inches);

@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use basket::message::Value;
+use basket::pattern::Direction;
 use basket::weave::find::{Proposal, Wanted};
 use basket::weave::look::Look;
 use words::Words;
@@ -22,7 +23,11 @@ pub(crate) fn render(found: &[Proposal], wanted: &Wanted, words: &Words, names: 
     for (proposal, number) in found.iter().zip(1_u32..) {
         text += &one(proposal, number, wanted, words, names);
     }
-    text += &super::entry("", anstyle::Style::new(), 0, &words.term("proposal-sides"));
+    let sides = match wanted.direction {
+        Direction::Right => "proposal-sides",
+        Direction::Left => "proposal-sides-left",
+    };
+    text += &super::entry("", anstyle::Style::new(), 0, &words.term(sides));
     text
 }
 
@@ -33,7 +38,7 @@ fn one(proposal: &Proposal, number: u32, wanted: &Wanted, words: &Words, names: 
         ("weave", Value::Name(proposal.weave().to_string())),
     ];
     let mut text = super::heading(&words.with("proposal-head", &args)).trim_start().to_owned();
-    let mut seen = look(&proposal.sighting, words);
+    let mut seen = look(&proposal.sighting, proposal.lean(), words);
     if proposal.sighting.look == Look::Spiral {
         let turns = [("turns", Value::Number(proposal.turns, 1)), ("rows", wanted.rows.into())];
         seen = format!("{seen}; {}", words.with("proposal-turns", &turns));
@@ -83,8 +88,11 @@ fn chart(proposal: &Proposal, words: &Words, names: &[&str]) -> String {
     let mut text = String::new();
     let rows = ROWS.max(proposal.colouring.every.unwrap_or(0) * 2);
     for row in (0..rows).rev() {
-        let staves = (0..proposal.count.min(STAVES)).rev();
-        let line: String = staves.map(|stave| sign(proposal.colour(row, stave))).collect();
+        let signs = (0..proposal.count.min(STAVES)).map(|stave| sign(proposal.colour(row, stave)));
+        let line: String = match proposal.direction {
+            Direction::Right => signs.rev().collect(),
+            Direction::Left => signs.collect(),
+        };
         let _ = writeln!(text, "  {line}");
     }
     let key = if names.len() == 1 {

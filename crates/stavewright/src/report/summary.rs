@@ -49,7 +49,9 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     );
     parts.push((label("rim"), rim(basket.body.rim(), words)));
     parts.extend(basket.body.filler().iter().map(|filler| (label("filler"), self::filler(filler, words))));
-    parts.push((label("lashing"), lashing(basket.body.lashing(), words)));
+    parts.extend(
+        basket.body.lashing().iter().map(|lashing| (label("lashing"), self::lashing(lashing, words))),
+    );
     parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));

@@ -43,17 +43,17 @@ fn name(run: &Run, words: &Words) -> String {
 
 /// What is seen of a weave: of one that skips a stave a round, the line of the skips.
 fn seen(run: &Run, words: &Words) -> String {
-    match (run.weave, run.verdict.diagonal.lean()) {
+    match (run.weave, run.lean) {
         (WeaveKind::SkipOne, Some(lean)) => {
             words.with("weaves-skips", &[("side", Value::Name(words.name(lean)))])
         }
-        _ => look(&run.sighting, words),
+        _ => look(&run.sighting, run.lean, words),
     }
 }
 
-/// What is seen, in words.
-pub(crate) fn look(seen: &Sighting, words: &Words) -> String {
-    let id = match (seen.look, seen.lean()) {
+/// What is seen, and to which side it climbs, in words.
+pub(crate) fn look(seen: &Sighting, lean: Option<Lean>, words: &Words) -> String {
+    let id = match (seen.look, lean) {
         (Look::Spiral, Some(Lean::Right)) => "look-spiral-right",
         (Look::Spiral, _) => "look-spiral-left",
         (look, _) => look.term(),

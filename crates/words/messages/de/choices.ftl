@@ -14,6 +14,7 @@ choice-staves-stock = { $stock } ist { $thickness } dick und passt in die Nut vo
 choice-staves-width = { $stock } wird in voller Breite verwendet
 choice-staves-count = { $count } Staken aus { $stock } kommen einer Lücke von { $wanted } am nächsten: { $rim } am Rand, an der Form gemessen, und von Stake zu Stake { $narrowest } an der engsten und { $widest } an der weitesten Stelle
 choice-staves-taper = volle Breite ({ $width }) ab { $from } die Form hinauf, { $foot } am Fuß; keine Lücke weicht mehr als { $worst } von der gewünschten ab (eine Breite, die der Form genau folgt: { $ideal })
+choice-staves-taper-usual = die Verjüngung beginnt wie üblich { $above_foot } über dem Fuß, von { $width } auf { $foot }: Jede Lücke bleibt damit mindestens { $least } weit, und keine weicht mehr als { $worst } von der gewünschten ab (eine Breite, die der Form genau folgt: { $ideal })
 choice-staves-taper-none = Staken in voller Breite bis zum Fuß: eine Verjüngung würde die schlechteste Lücke ({ $worst } neben der gewünschten) nicht um 0,1 mm bessern
 choice-staves-length = { $groove } in der Nut, { $turn } um die Biegung, { $wall } Wand, { $rim } Rand und { $trim } zum Halten und Abschneiden
 choice-staves-spares = { $spares ->
@@ -22,13 +23,15 @@ choice-staves-spares = { $spares ->
     } auf { $count }: mindestens { $share }, und bei { $confidence } der Körbe genug, wenn { $spoilt } missraten
 choice-staves-oval-side = die gerundete Seite zeigt nach außen, wie üblich
 
-choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, dann { $weaver } bis { $room } unter die Oberkante der Form; das lässt Platz für den Rand
+choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, einen Grad feiner, dann { $weaver } bis zur Oberkante der Form, weniger { $room }, die das Verdichten nimmt: Die Reifen kommen als Ringe darauf, wenn der Korb von der Form ist
+choice-weave-courses-bent = { $rows } Reihen { $finer } an der Biegung, einen Grad feiner, dann { $weaver } bis { $room } unter die Oberkante der Form; das lässt Platz für den Rand
 
 choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solchen Korb üblich
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
 choice-rim-hoops = geleimte Ringe haben einen Stoß, den man nicht sieht, und lassen sich ohne Eile machen
 choice-rim-lap = { $usual } sind üblich: so werden die Spitzen dünn wie Papier
 choice-rim-lap-small = { $usual } sind an einem Rand unter { $small } Weite üblich
+choice-rim-lap-fits-ends = kürzer als die üblichen { $usual }, damit sie zwischen den Enden des Henkels Platz findet
 choice-rim-lap-fits = kürzer als die üblichen { $usual }, damit sie zwischen den Ohren Platz findet
 
 choice-filler-common = Flechtrohr von { $width } Breite deckt die Spitzen zwischen den Reifen
@@ -42,10 +45,13 @@ choice-lashing-every-other = die Staken haben nur { $pitch } Abstand; Windungen 
 choice-lashing-style = einmal herum ist üblich
 choice-lashing-tail = so viel hält, wenn es hinter den Rand gesteckt ist
 
+choice-weave-first-face = wo Flechtrohr am schärfsten biegt, reißt es mit der matten Seite außen seltener
+
 choice-pins-stock = der kürzeste Stift, der durch { $stack } reicht und umgelegt werden kann ({ $needed })
 choice-pins-stock-short = der längste Stift, den es gibt; um durch { $stack } zu reichen und umgelegt zu werden, müssten es { $needed } sein
 choice-pins-stock-none = keine Stifte sind bekannt; einer dieser Größe reicht durch { $stack } und kann umgelegt werden ({ $needed })
 choice-pins-every-even = jede zweite Stake ist üblich, und hier geht es auf
+choice-pins-every-alone = keine Umwicklung bindet diesen Rand, also wird jede Stake verstiftet
 choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wechselt an wenigen Stellen der Schritt
 
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen

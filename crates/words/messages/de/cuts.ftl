@@ -35,6 +35,7 @@ cut-lashing-purpose = bindet den Rand: { $wraps ->
 
 cut-pin-shape = Bohrer { $drill }; mindestens { $needed } lang
 cut-pin-purpose = durch Reifen und Staken
+cut-pin-end-purpose = durch Reifen, Staken und die Enden des Henkels
 cut-pin-ear-purpose = durch Reifen, Staken und Ohren
 
 cut-ear-shape = { $thickness } dick; die unteren { $tail } sind die Angel, { $tail_width } breit

@@ -11,6 +11,7 @@ drawing-strip-description = Ein Papierstreifen in wahrer Größe, { $girth } lan
 drawing-drilling = Bohrstreifen für den Außenreifen, Umfang { $girth }; Bohrer { $drill }
 drawing-drilling-short = bohren
 drawing-drilling-description = Ein Papierstreifen in wahrer Größe, so hoch wie der Außenreifen und { $girth } lang, mit der Mitte jedes von { $count } Stiften. Bohrer { $drill }.
+drawing-drills-ends = { $drill }; am Henkel { $ears }
 drawing-drills = { $drill }; an den Ohren { $ears }
 drawing-tab = unterkleben
 
@@ -66,6 +67,7 @@ drawing-scarf = Schäftungen der Reifen
 drawing-scarf-description = Die Enden des Außen- und des Innenreifens in wahrer Größe von der Kante, getrennt und gefügt. Jedes Ende verjüngt sich gleichmäßig über { $lap }, sodass beide zusammen eine Dicke behalten.
 drawing-ear = Ohr, { $material }
 drawing-ear-description = Ein Ohr in wahrer Größe, von vorn und von der Kante: { $length } lang, { $width } breit, { $thickness } dick, mit der Mitte des Nietlochs und, gestrichelt, den Kanten des Rands.
+drawing-ear-shoulder = Absatz, auf beiden Seiten { $length } tief
 drawing-ear-rim = Rand
 drawing-ear-hole = Bohrer { $length }
 

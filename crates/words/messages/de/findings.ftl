@@ -161,8 +161,8 @@ finding-rows-do-not-fill = Nach { $rows ->
     .why = Der Korb endet weit unter dem Rand seiner Form: Höhe, Inhalt und Öffnung sind nicht die der Form.
     .remedy = Mehr Reihen flechten.
 
-finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an der Wand entlang, { $past } über das Ende der Form bei { $top } hinaus. Die Hälfte des Rands, der { $rim } breit ist, darf darüber stehen: Sie sollte höchstens auf { $limit } kommen.
-    .why = Über der Form hält nichts die Gestalt, und nichts stützt den Rand, während er geklammert ist.
+finding-rows-past-the-top = Die Oberkante des Rands kommt auf { $measured } an der Wand entlang, { $past } über das Ende der Form bei { $top } hinaus. Vom Rand, der { $rim } breit ist, darf { $over } darüber stehen: Er sollte höchstens auf { $limit } kommen.
+    .why = Über der Form hält nichts die Gestalt des Geflechts, und nichts stützt Reifen, die an ihrem Platz gebogen werden.
     .remedy = Tiefer aufhören zu flechten.
 
 finding-strand-too-short = Ein Faden { $weaver } ist { $measured } lang. Zwischen zwei Ansätzen sollte er mindestens { $limit } liegen, eine halbe Runde.
@@ -191,9 +191,9 @@ finding-lap-too-short = Die Enden des Reifens überlappen auf { $measured }. Bei
     .why = Eine kurze Schäftung ist steil: man sieht sie als Beule, und sie öffnet sich unter der Umwicklung.
     .remedy = Die Schäftung länger machen.
 
-finding-scarf-under-ear = Die Schäftung (Staken { $from } bis { $to }) kommt einem Ohr auf { $measured } nahe. Sie sollte { $limit } Abstand halten.
-    .why = Wo Schäftung und Ohr zusammentreffen, wird der Rand dick, und der Stift geht durch dünne Enden.
-    .remedy = Die Schäftung kürzer machen, damit sie zwischen die Ohren passt.
+finding-scarf-under-ear = Die Schäftung (Staken { $from } bis { $to }) kommt { $end } auf { $measured } nahe. Sie sollte { $limit } Abstand halten.
+    .why = Wo die Schäftung mit { $end } zusammentrifft, wird der Rand dick, und der Stift geht durch dünne Enden.
+    .remedy = Die Schäftung kürzer machen, damit sie frei bleibt.
 
 finding-scarfs-together = Die Schäftungen der beiden Reifen liegen { $measured } auseinander. Es sollten { $limit } sein.
     .why = Zwei dünne Stellen auf einer Seite machen den Rand dort schwach und uneben.
@@ -204,7 +204,7 @@ finding-stock-cannot-yield = Das Stück ist { $measured } lang, aber ein Stück 
     .remedy = Material nehmen, das es länger gibt, oder von Hand ein längeres Stück heraussuchen.
 
 finding-filler-short = Ein Stück { $stock } misst { $measured }, aber dieses Stück Randfüllung { $limit }.
-    .why = Die Randfüllung endet vor dem Ohr, und die Spitzen der Staken sind zu sehen.
+    .why = Die Randfüllung endet zu früh, und die Spitzen der Staken sind zu sehen.
     .remedy = Eine Randfüllung nehmen, die es länger gibt, oder zwei Stücke unter einer Windung stoßen.
 
 finding-filler-too-narrow = Die Randfüllung ({ $stock }) ist { $measured } breit, aber die Spitzen der Staken sind { $limit } dick.
@@ -223,13 +223,17 @@ finding-pin-too-short = Die Stifte ({ $pin }) sind { $measured } lang. Der Rand 
     .why = Ein Stift, der nicht durchreicht, lässt sich nicht umlegen und arbeitet sich heraus.
     .remedy = Längere Stifte nehmen.
 
-finding-ear-pin-too-short = Die Stifte der Ohren ({ $pin }) sind { $measured } lang. Reifen, Stake und Ohr sind { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
-    .why = Dieser Stift hält das Ohr und das Ohr den Henkel: er muss durchreichen und umgelegt werden.
-    .remedy = Dünnere Reifen oder Ohren nehmen oder längere Stifte.
+finding-ear-pin-too-short = Die Stifte, die den Henkel halten ({ $pin }), sind { $measured } lang. Was sie durchdringen, ist { $stack } dick, und mit genug zum Umlegen sind es { $limit }.
+    .why = An diesen beiden Stiften hängt der Henkel am Rand: Sie müssen durchreichen und umgelegt werden.
+    .remedy = Dünner machen, was sie durchdringen, oder längere Stifte nehmen.
 
 finding-pin-splits-stave = Die Löcher für die Stifte ({ $pin }) sind { $measured } weit, in Staken von { $width } Breite. Mehr als { $limit } spaltet sie.
     .why = Eine gespaltene Stake wird von ihrem Stift nicht mehr gehalten.
     .remedy = Dünnere Stifte nehmen.
+
+finding-pins-far-apart = Zwischen den Staken { $from } und { $to } stehen die Stifte { $measured } auseinander. Wo sonst nichts den Rand bindet, sind { $limit } das Äußerste.
+    .why = Ohne Umwicklung halten allein die Stifte die Reifen. Zwischen zweien, die weit auseinanderstehen, klaffen sie, und Reihen heben sich.
+    .remedy = Mehr Staken verstiften oder den Rand umwickeln.
 
 finding-pin-misses-stave = Dieses Ohr sitzt { $off } neben Stake { $stave }, sodass nur { $measured } der Stake dahinter liegen. Ein Stift braucht { $limit }.
     .why = Der Stift des Ohrs geht an der Stake vorbei und hält nur in den Reifen.

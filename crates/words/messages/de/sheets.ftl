@@ -92,6 +92,9 @@ sheet-range = { $from } bis { $to }
 
 # Vorbereitung
 
+sheet-ready = Was bereitliegt
+sheet-ready-note = Vor dem Anfang durchsehen und fragen, wo etwas fehlt.
+sheet-lies-ready = liegt bereit
 sheet-soaking-note = Kurz vor Gebrauch in warmem Wasser einweichen. Herausnehmen, was geschmeidig ist; was zu lange liegt, wird grau und fasert.
 sheet-soak = Einweichen
 sheet-soak-for = Stücke
@@ -205,9 +208,12 @@ sheet-card-rows-to-add = + { $rows } nach dem Trocknen
 sheet-card-top = Flechten bis
 sheet-card-top-note = über dem Fuß der Form
 sheet-card-outer = Außenreifen
+sheet-card-outer-ring = Außenring, innen
+sheet-card-inner-ring = Innenring, außen
 sheet-card-inner = Innenreifen
 sheet-card-scarf = Schäftung: Staken { $from }–{ $to }
 sheet-card-pins = Stifte
+sheet-card-pins-ends = { $spares }; am Henkel { $stock }
 sheet-card-pins-ears = { $spares }; an den Ohren { $stock }
 sheet-card-spares = + { $count } Ersatz
 sheet-card-lashing = Umwicklung

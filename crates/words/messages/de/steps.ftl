@@ -62,7 +62,8 @@ step-first = Die ersten Reihen flechten
 step-first-text-start = Die Form umdrehen, sodass sie auf dem Boden steht. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, bevor sein Ende hinter eine Stake gelegt wird.
 step-first-text-direction = Die Staken sind in der Reihenfolge gezählt, in der der Faden an sie kommt; „weiter“ ist diese Richtung. Mit der Außenseite nach vorn und dem Fuß der Form nach oben läuft er nach rechts; steht sie auf dem Boden, nach links.
 step-first-text-direction-left = Die Staken sind in der Reihenfolge gezählt, in der der Faden an sie kommt; „weiter“ ist diese Richtung. Mit der Außenseite nach vorn und dem Fuß der Form nach oben läuft er nach links; steht sie auf dem Boden, nach rechts.
-step-first-text-face = In den ersten zwei Reihen, wo er am schärfsten biegt, darf die matte Seite des Flechtrohrs nach außen: so reißt es weniger. Danach zeigt die glänzende Seite nach außen.
+step-first-text-face = In den ersten zwei Reihen, wo er am schärfsten biegt, zeigt die matte Seite des Flechtrohrs nach außen: so reißt es weniger. Danach zeigt die glänzende Seite nach außen.
+step-first-text-face-shiny = Von der ersten Reihe an zeigt die glänzende Seite des Flechtrohrs nach außen. Wo es am schärfsten biegt, reißt sie eher als die matte: feucht halten und langsam um jede Stake führen.
 step-first-text-odd = Die Zahl der Staken ist ungerade, so läuft ein Faden ohne Halt von Reihe zu Reihe weiter.
 step-first-text-hardest = Die ersten zwei Reihen sind die schwersten, ab der vierten geht es leicht; mit jedem Zentimeter Abstand vom Boden wird es leichter. Die Staken eine nach der anderen mit einer stumpfen Nadel oder einem Klopfeisen anheben.
 step-first-text-weave = { $rows ->
@@ -150,7 +151,9 @@ step-rim-text-ready-outer = Den Außenring nehmen, der bereitliegt, innen { $acr
 step-rim-text-ready-inner = Den Innenring nehmen, außen { $across } weit, und ihn innen einsetzen, die flache Seite zu den Staken und auf gleicher Höhe mit dem äußeren, seine Schäftung zwischen den Staken { $from } und { $to }, weg von der anderen.
 step-rim-text-bought-outer = Den Außenring anprobieren: Er soll innen { $across } weit sein und mit leichtem Druck über die Spitzen gehen. Seine Unterkante auf die letzte Reihe setzen ({ $height } die Form hinauf), seinen Stoß zwischen die Staken { $from } und { $to }.
 step-rim-text-bought-inner = Den Innenring anprobieren: Er soll außen { $across } weit sein. Ihn innen einsetzen, auf gleicher Höhe mit dem äußeren, seinen Stoß zwischen den Staken { $from } und { $to }, weg von dem anderen. Einen zu engen Ring an der flachen Seite schleifen; ein loser zeigt sich beim Klammern als Lücken: ihn austauschen.
-step-rim-text-ring-clamp = Beide Ringe ringsum zusammenklammern. An den Ohren anfangen, ohne Ohren gegenüber einem Stoß, und jede Lücke zwischen Ring und Stake zudrücken.
+step-rim-text-ring-clamp = Beide Ringe ringsum zusammenklammern. Gegenüber einem Stoß anfangen und jede Lücke zwischen Ring und Stake zudrücken.
+step-rim-text-ring-clamp-ears = Beide Ringe ringsum zusammenklammern. An den Ohren anfangen und jede Lücke zwischen Ring und Stake zudrücken.
+step-rim-text-ring-clamp-ends = Beide Ringe ringsum zusammenklammern. An den Enden des Henkels anfangen und jede Lücke zwischen Ring und Stake zudrücken.
 
 ## Stifte
 
@@ -166,9 +169,12 @@ step-pins-text-every-other = { $pins ->
     }: einer durch die Mitte jeder zweiten Stake, in einer geraden Linie auf halber Höhe der Reifen, beginnend mit Stake { $first }.
 step-pins-text-neighbours = Die Stifte gehen in der Runde nicht auf, also werden diese Nachbarn beide verstiftet: die Staken { $pairs }.
 step-pins-text-apart = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Ohren freizuhalten: { $pairs }.
+step-pins-text-apart-ends = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Enden des Henkels freizuhalten: { $pairs }.
+step-pins-text-ends = Die Staken { $staves }, an denen der Henkel steht, bekommen { $pin }: durch Reifen, Ende des Henkels, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten den Henkel.
 step-pins-text-ears = Die Staken der Ohren, { $staves }, bekommen { $pin }: durch Reifen, Ohr, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten die Ohren.
 step-pins-text-drill = Mit Bohrer { $drill } gerade und rechtwinklig zum Rand bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
 step-pins-text-clinch = { $pin } von außen einstecken, sodass alle Köpfe nach einer Seite zeigen. Innen stehen { $over } vor: auf etwa { $clip } kürzen. Den Kopf auf Metall halten und das Ende sanft vernieten, bis es sich über dem Reifen schließt.
+step-pins-text-alone = Dieser Rand ist nicht umwickelt: Allein die Stifte halten seine Reifen. An jedem Stift nachsehen, ob er beide Reifen fest an die Stake zieht, und die Spitzen bündig mit den Reifen schleifen; sie bleiben zu sehen.
 
 ## Umwicklung
 
@@ -181,6 +187,10 @@ step-lashing-text-filler-ears = { $pieces ->
         [one] Ein Stück
        *[other] { $pieces } Stücke
     } { $stock } auf die Spitzen der Staken legen, von Ohr zu Ohr, sodass keine Spitze zu sehen ist.
+step-lashing-text-filler-ends = { $pieces ->
+        [one] Ein Stück
+       *[other] { $pieces } Stücke
+    } { $stock } auf die Spitzen der Staken legen, von einem Ende des Henkels zum anderen, sodass keine Spitze zu sehen ist.
 step-lashing-text-start = { $weaver } einweichen: { $strands ->
         [one] ein Faden
        *[other] { $strands } Fäden
@@ -216,6 +226,7 @@ step-handle-text-into = Mit einer Ahle innen an den Staken { $first } und { $sec
 step-handle-text-off = Hier steht keine Stake einer anderen gegenüber: der Henkel steht am Rand entlang { $off } neben der Mittellinie. Das sehen wenige.
 step-handle-text-level = Ihn waagrecht und aufrecht ausrichten: { $rise } von der Oberkante des Rands bis zu seiner Mittellinie, auf beiden Seiten gleich weit hinab. Ihn festbinden, bis die Reifen sitzen.
 step-handle-text-held = Die Reifen gehen über seine Enden, an den Staken { $staves } gehen Stifte durch Reifen, Ende, Stake und Reifen, und die Umwicklung geht über alles. Er braucht keine Ohren.
+step-handle-text-held-pinned = Die Reifen gehen über seine Enden, und an den Staken { $staves } gehen Stifte durch Reifen, Ende, Stake und Reifen. Er braucht keine Ohren.
 step-handle-text-on-wall = Umgelegt geht der Henkel außen am Rand vorbei und liegt an der Wand, seine Mitte { $drop } unter den Drehpunkten.
 step-handle-text-on-rim = Umgelegt liegt der Henkel auf dem Rand, { $rests } von den Ohren.
 
@@ -231,6 +242,8 @@ step-plug-text-lift = Den Korb innen ansehen, jetzt, da der Rand fertig ist. Ihn
 step-plug-text-plug = Den Zapfen ({ $diameter }) ins Schraubenloch leimen, seine Faser längs der Faser des Bodens, und abbinden lassen.
 step-plug-text-sand = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur den Boden mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
 step-plug-text-sand-handle = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt nur Boden und Henkel mit der Faser schleifen, nie über die Umwicklung. Härchen abschneiden.
+step-plug-text-sand-pinned = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt den Boden mit der Faser schleifen. Härchen abschneiden.
+step-plug-text-sand-handle-pinned = Den Zapfen innen und außen bündig schneiden und schleifen. Jetzt Boden und Henkel mit der Faser schleifen. Härchen abschneiden.
 
 step-finish = Oberfläche und letzte Prüfung
 step-finish-text-none = Der Korb bleibt unbehandelt. Den Staub abbürsten.
@@ -242,6 +255,7 @@ step-finish-text-on-all = Das Mittel kommt auf den ganzen Korb, außen und innen
 step-finish-text-on-handle = Das Mittel kommt auf den Henkel, auf alle seine Seiten. Soll er dunkler werden, ihn vorher leicht beizen.
 step-finish-text-on-base = Das Mittel kommt auf den Boden, innen und außen.
 step-finish-text-on-rim = Das Mittel kommt auf den Rand, dünn über die Wicklung.
+step-finish-text-on-rim-pinned = Das Mittel kommt auf die Reifen des Rands und auf die Spitzen dazwischen.
 step-finish-text-nowhere-else = Sonst nirgends: abdecken, was roh bleibt, und abwischen, was läuft.
 step-finish-text-check = Den Korb von Hand prüfen, außen und innen: keine losen Enden, keine scharfen Stifte, keine Stake, die sich bewegt. Aufschreiben, was dieser Korb wirklich gebraucht hat.
 step-finish-text-sign = Den Korb unten auf dem Boden signieren und datieren.
@@ -305,21 +319,10 @@ caution-food = Für unverpackte Lebensmittel ein Tuch oder eine Einlage nehmen, 
 caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last angeben. Vorsichtig probieren, Niete und Ohren oft ansehen und nie etwas heben, das im Fallen verletzen könnte.
 
 # Das Geflecht Reihe für Reihe.
-weave-row-over = Ab Stake { $stave }: vor { $first }, dann hinter { $under }, vor { $over } und so weiter.
-weave-row-under = Ab Stake { $stave }: hinter { $first }, dann vor { $over }, hinter { $under } und so weiter.
-weave-row-twined = { $weavers } Fäden beginnen hinter benachbarten Staken, der erste an Stake { $stave }. Reihum den hintersten nehmen: vor { $over }, hinter eine.
-weave-row-twined-from = { $weavers } Fäden beginnen hinter benachbarten Staken im Wechsel der Reihe darunter: Faden { $weaver } an Stake { $stave }, dann der nächste. Reihum den hintersten nehmen: vor { $over }, hinter eine.
-weave-row-twined-on = Im selben Wechsel weiter: vor { $over }, hinter eine.
-weave-row-twined-step-up = An Stake { $stave } jeden der { $weavers } Fäden der Reihe nach aufsteigen lassen, den vordersten zuerst. Dann weiter: vor { $over }, hinter eine.
 weave-row-drawn-over = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }.
 weave-row-drawn-under = Ab Stake { $stave }, zuerst dahinter, dann abwechselnd davor und dahinter: { $runs }.
 weave-row-drawn-over-again = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }; davon die letzten { $repeat } immer wieder.
 weave-row-drawn-under-again = Ab Stake { $stave }, zuerst dahinter, dann abwechselnd davor und dahinter: { $runs }; davon die letzten { $repeat } immer wieder.
-weave-row-skip = Vor einer, hinter einer; an Stake { $stave } auf derselben Seite vorbeigehen wie an der davor.
-weave-row-skip-none = Ab Stake { $stave }: vor einer, hinter einer. In dieser Reihe wird keine Stake ausgelassen.
-weave-row-weaver = Faden { $weaver }: { $material }, { $colour }.
-weave-row-colour = Die Reihe beginnt in { $colour }.
-weave-row-doubled = Den Flechtfaden doppelt legen.
 weave-row-end = Jede Reihe ist ein Stück für sich: sie enden lassen, wo sie begann, vier Staken über ihrem Anfang.
 weave-row-step-up = Jede Runde endet mit einem Aufstieg: wo der Faden zu seinem Anfang kommt, ihn in die Reihe darüber steigen lassen und diese wie angegeben beginnen.
 weave-row-join = Den alten Faden vor Stake { $cut } abschneiden; der neue beginnt hinter Stake { $start }.
@@ -352,6 +355,7 @@ weave-on-under = hinter { $count ->
        *[other] Staken { $from }–{ $to }
     } weitermachen
 weave-begin-behind = sein Ende hinter Stake { $stave } legen
+weave-on-behind = weiter, wo er hinter Stake { $stave } liegt
 weave-band-one = { $rows }, { $weaver }: { $how }; { $begin }.
 weave-band-together = { $rows }, { $count } Fäden, nebeneinander wie einer: { $how }; { $begin }.
 weave-band-lies = Faden { $number } von unten: { $weaver }.

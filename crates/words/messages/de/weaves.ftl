@@ -20,8 +20,8 @@ look-bands = Bänder
 look-checks = Würfel
 look-spiral = steigende Linien
 look-chain = Kette
-look-climbs-right = steigt nach rechts, Steigung { $climb }, weniger als ein Zehntel Umlauf
-look-climbs-left = steigt nach links, Steigung { $climb }, weniger als ein Zehntel Umlauf
+look-climbs-right = steigt nach rechts, Steigung { $climb }
+look-climbs-left = steigt nach links, Steigung { $climb }
 look-turns-right = Spirale nach rechts, Umläufe: { $turns }, Steigung { $climb }
 look-turns-left = Spirale nach links, Umläufe: { $turns }, Steigung { $climb }
 look-spiral-right = steigt nach rechts; Staken je Reihe: { $slope }
@@ -33,14 +33,11 @@ proposal-head = { $number }. { $count } Staken, { $weave }
 proposal-turns = { $turns } Umläufe in { $rows } Reihen
 proposal-rows = { $turns } Umläufe in { $rows } Reihen
 proposal-sides = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist rechts.
+proposal-sides-left = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist links. Geflochten wird mit der linken Hand: In das Muster gehört hand = "left".
 proposal-stave = Stake
 proposal-weaver = Flechtfaden
 
 rows-course = Abschnitt { $number }: { $weave }
-rows-row = Reihe { $first }
-rows-rows = Reihen { $first }–{ $last }
-rows-two = Reihen { $first }, { $last }
-rows-every = Reihen { $first }, { $second } … { $last }
 rows-join = Ansatz in Reihe { $row }
 rows-seen = Von außen zu sehen: { $outside }. Von innen: { $inside }.
 rows-tally = Strichliste, ein Kästchen je Reihe

@@ -14,6 +14,7 @@ choice-staves-stock = { $stock } is { $thickness } thick and fits the groove of 
 choice-staves-width = the full width of { $stock } is used
 choice-staves-count = { $count } staves of { $stock } come nearest to a gap of { $wanted }: { $rim } at the rim, taped on the mould, and from stave to stave { $narrowest } at the narrowest and { $widest } at the widest place
 choice-staves-taper = full width ({ $width }) from { $from } up the mould, { $foot } at the foot; no gap is more than { $worst } off the one wanted (a width that follows the mould exactly: { $ideal })
+choice-staves-taper-usual = the taper begins { $above_foot } above the foot, as is usual, from { $width } to { $foot }: every gap stays at least { $least } wide with it, and none is more than { $worst } off the one wanted (a width that follows the mould exactly: { $ideal })
 choice-staves-taper-none = staves of full width down to the foot: a taper would not better the worst gap ({ $worst } off the one wanted) by 0.1 mm
 choice-staves-length = { $groove } in the groove, { $turn } round the bend, { $wall } of wall, { $rim } of rim and { $trim } to hold and trim
 choice-staves-spares = { $spares ->
@@ -22,13 +23,15 @@ choice-staves-spares = { $spares ->
     } on { $count }: at least { $share }, and enough if { $spoilt } are spoilt, in { $confidence } of baskets
 choice-staves-oval-side = the rounded face looks out, as is usual
 
-choice-weave-courses = { $rows } rows of { $finer } at the turn, then { $weaver } up to { $room } below the top of the mould, which leaves room for the rim
+choice-weave-courses = { $rows } rows of { $finer } at the turn, one grade finer, then { $weaver } to the top of the mould, less the { $room } that packing takes: the hoops go on as rings, when the basket is off it
+choice-weave-courses-bent = { $rows } rows of { $finer } at the turn, one grade finer, then { $weaver } up to { $room } below the top of the mould, which leaves room for the rim
 
 choice-rim-stock = { $width } wide and { $thickness } thick is usual for a basket of this kind
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
 choice-rim-hoops = glued rings close to a joint that cannot be seen, and are made without haste
 choice-rim-lap = { $usual } is usual: it shaves down to tips as thin as paper
 choice-rim-lap-small = { $usual } is usual on a rim less than { $small } across
+choice-rim-lap-fits-ends = shorter than the usual { $usual }, so that it finds room between the ends of the handle
 choice-rim-lap-fits = shorter than the usual { $usual }, so that it finds room between the ears
 
 choice-filler-common = common cane ({ $width } wide) covers the tips between the hoops
@@ -42,10 +45,13 @@ choice-lashing-every-other = the staves stand only { $pitch } apart; wraps { $wi
 choice-lashing-style = once round is usual
 choice-lashing-tail = this much holds when it is tucked behind the rim
 
+choice-weave-first-face = where cane turns hardest, its dull face cracks less than the shiny one
+
 choice-pins-stock = the shortest pin that goes through { $stack } and can be clinched ({ $needed })
 choice-pins-stock-short = the longest pin there is; { $needed } would be needed to go through { $stack } and be clinched
 choice-pins-stock-none = no pins are known; one of this size goes through { $stack } and can be clinched ({ $needed })
 choice-pins-every-even = every other stave is usual, and here it comes out evenly
+choice-pins-every-alone = no lashing binds this rim, so each stave is pinned
 choice-pins-every-odd = every other stave is usual; where that does not come out evenly, the step changes in a few places
 
 choice-ears-material = brass is thin, strong and needs no carving

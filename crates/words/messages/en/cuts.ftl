@@ -35,6 +35,7 @@ cut-lashing-purpose = binds the rim: { $wraps ->
 
 cut-pin-shape = drill { $drill }; at least { $needed } long
 cut-pin-purpose = through hoops and staves
+cut-pin-end-purpose = through hoops, staves and the ends of the handle
 cut-pin-ear-purpose = through hoops, staves and ears
 
 cut-ear-shape = { $thickness } thick; the lower { $tail } is the tail, { $tail_width } wide

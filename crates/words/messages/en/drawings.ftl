@@ -11,6 +11,7 @@ drawing-strip-description = A paper strip at true size, { $girth } long and a ta
 drawing-drilling = Drilling strip for the outer hoop, { $girth } round; drill { $drill }
 drawing-drilling-short = drill
 drawing-drilling-description = A paper strip at true size, as high as the outer hoop and { $girth } long, with the middle of each of { $count } pins. Drill { $drill }.
+drawing-drills-ends = { $drill }; { $ears } at the handle
 drawing-drills = { $drill }; { $ears } at the ears
 drawing-tab = tape under
 
@@ -66,6 +67,7 @@ drawing-scarf = Scarfs of the hoops
 drawing-scarf-description = The ends of the outer and of the inner hoop at true size from the edge, apart and joined. Each end thins evenly over a lap of { $lap }, so that the pair keeps one thickness.
 drawing-ear = Ear, { $material }
 drawing-ear-description = An ear at true size, from the front and on edge: { $length } long, { $width } wide, { $thickness } thick, with the middle of its rivet hole and, dashed, the edges of the rim.
+drawing-ear-shoulder = shoulder, { $length } deep on both faces
 drawing-ear-rim = rim
 drawing-ear-hole = drill { $length }
 

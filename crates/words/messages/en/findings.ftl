@@ -161,8 +161,8 @@ finding-rows-do-not-fill = After { $rows ->
     .why = The basket ends far below the rim of its mould: its height, its capacity and its mouth are not the mould's.
     .remedy = Weave more rows.
 
-finding-rows-past-the-top = The top of the rim comes to { $measured } along the wall, { $past } past the end of the mould at { $top }. Half of the rim, which is { $rim } wide, may stand past it: it should come to { $limit } at most.
-    .why = Above the mould nothing holds the shape, and nothing backs the rim while it is clamped.
+finding-rows-past-the-top = The top of the rim comes to { $measured } along the wall, { $past } past the end of the mould at { $top }. Of the rim, which is { $rim } wide, { $over } may stand past it: it should come to { $limit } at most.
+    .why = Above the mould nothing holds the shape of what is woven, and nothing backs hoops that are bent in their place.
     .remedy = End the weaving lower.
 
 finding-strand-too-short = A strand of { $weaver } is { $measured } long. Between two joins it should lie at least { $limit }, half a round.
@@ -191,9 +191,9 @@ finding-lap-too-short = The ends of the hoop lap over { $measured }. For stock {
     .why = A short scarf is steep: it shows as a lump and opens under the lashing.
     .remedy = Make the lap longer.
 
-finding-scarf-under-ear = The scarf (staves { $from } to { $to }) comes within { $measured } of an ear. It should keep { $limit } away.
-    .why = Where a scarf and an ear meet, the rim gets thick and the pin goes through thin ends.
-    .remedy = Make the lap shorter, so that the scarf fits between the ears.
+finding-scarf-under-ear = The scarf (staves { $from } to { $to }) comes within { $measured } of { $end }. It should keep { $limit } away.
+    .why = Where a scarf and { $end } meet, the rim gets thick and the pin goes through thin ends.
+    .remedy = Make the lap shorter, so that the scarf keeps clear.
 
 finding-scarfs-together = The scarfs of the two hoops are { $measured } apart. They should be { $limit } apart.
     .why = Two thin places on one side make the rim weak and lumpy there.
@@ -204,7 +204,7 @@ finding-stock-cannot-yield = The piece is { $measured } long, but a strand of { 
     .remedy = Use stock that comes in longer strands, or pick out a longer piece by hand.
 
 finding-filler-short = A strand of { $stock } is { $measured }, but this piece of filler is { $limit }.
-    .why = The filler ends before the ear, and the tips of the staves show.
+    .why = The filler ends too soon, and the tips of the staves show.
     .remedy = Use a filler that comes in longer strands, or join two pieces under a wrap.
 
 finding-filler-too-narrow = The filler ({ $stock }) is { $measured } wide, but the tips of the staves are { $limit } thick.
@@ -223,13 +223,17 @@ finding-pin-too-short = The pins ({ $pin }) are { $measured } long. The rim is {
     .why = A pin that does not come through cannot be clinched and works its way out.
     .remedy = Use longer pins.
 
-finding-ear-pin-too-short = The pins of the ears ({ $pin }) are { $measured } long. Hoops, stave and ear are { $stack } thick, and with enough to clinch that makes { $limit }.
-    .why = This pin holds the ear, and the ear the handle: it has to come through and be clinched.
-    .remedy = Use thinner hoops or ears, or longer pins.
+finding-ear-pin-too-short = The pins that hold the handle ({ $pin }) are { $measured } long. What they go through is { $stack } thick, and with enough to clinch that makes { $limit }.
+    .why = Through these two pins the handle hangs on the rim: they have to come through and be clinched.
+    .remedy = Make what they go through thinner, or use longer pins.
 
 finding-pin-splits-stave = The holes for the pins ({ $pin }) are { $measured } across in staves { $width } wide. More than { $limit } splits them.
     .why = A split stave is no longer held by its pin.
     .remedy = Use thinner pins.
+
+finding-pins-far-apart = Between staves { $from } and { $to } the pins stand { $measured } apart. Where nothing else binds the rim, { $limit } is the most.
+    .why = Without a lashing the hoops are held at their pins alone. Between two that stand far apart they gape, and rows lift.
+    .remedy = Pin more staves, or let the rim be lashed.
 
 finding-pin-misses-stave = This ear is { $off } off stave { $stave }, so that only { $measured } of the stave lies behind it. A pin wants { $limit }.
     .why = The pin of the ear goes past the stave and holds in the hoops alone.

@@ -92,6 +92,9 @@ sheet-range = { $from } to { $to }
 
 # Preparation
 
+sheet-ready = What lies ready
+sheet-ready-note = Look it over before you begin, and ask where something is missing.
+sheet-lies-ready = lies ready
 sheet-soaking-note = Soak in warm water just before use. Take out what is supple; what lies too long turns grey and frays.
 sheet-soak = Soak for
 sheet-soak-for = Pieces
@@ -205,9 +208,12 @@ sheet-card-rows-to-add = + { $rows } when dry
 sheet-card-top = Weave up to
 sheet-card-top-note = above the mould’s foot
 sheet-card-outer = Outer hoop
+sheet-card-outer-ring = Outer ring, inside
+sheet-card-inner-ring = Inner ring, outside
 sheet-card-inner = Inner hoop
 sheet-card-scarf = scarf: staves { $from }–{ $to }
 sheet-card-pins = Pins
+sheet-card-pins-ends = { $spares }; at the handle { $stock }
 sheet-card-pins-ears = { $spares }; at the ears { $stock }
 sheet-card-spares = + { $count } spare
 sheet-card-lashing = Lashing

@@ -62,7 +62,8 @@ step-first = Weave the first rows
 step-first-text-start = Turn the mould over, so that it stands on the base. Soak { $weaver }. Thin the first few inches of the weaver before you lay its end behind a stave.
 step-first-text-direction = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the right; standing on its base, to the left.
 step-first-text-direction-left = Staves are numbered in the order in which the weaver comes to them, and “further on” is that way. With the outside facing you and the foot of the mould up, it runs to the left; standing on its base, to the right.
-step-first-text-face = In the first two rows, where it turns hardest, the dull face of the cane may look out: it cracks less. From then on the shiny face looks out.
+step-first-text-face = In the first two rows, where it turns hardest, the dull face of the cane looks out: it cracks less. From then on the shiny face looks out.
+step-first-text-face-shiny = The shiny face of the cane looks out from the first row on. Where it turns hardest it cracks sooner than the dull one: keep it damp, and turn it slowly round each stave.
 step-first-text-odd = The count of staves is odd, so one weaver runs on from row to row without stopping.
 step-first-text-hardest = The first two rows are the hardest, and from the fourth on it goes easily; every inch further from the base is easier. Lift the staves with a blunt needle or a packing tool, one after the other.
 step-first-text-weave = Weave { $rows ->
@@ -150,7 +151,9 @@ step-rim-text-ready-outer = Take the outer ring that lies ready, { $across } acr
 step-rim-text-ready-inner = Take the inner ring, { $across } across outside, and set it inside, flat side to the staves and level with the outer one, its scarf between staves { $from } and { $to }, away from the other.
 step-rim-text-bought-outer = Try the outer ring: it should be { $across } across inside and go over the tips with a light push. Set its lower edge on the last row ({ $height } up the mould), its joint between staves { $from } and { $to }.
 step-rim-text-bought-inner = Try the inner ring: it should be { $across } across outside. Set it inside, level with the outer one, its joint between staves { $from } and { $to }, away from the other. Sand a ring that is too tight at its flat side; one that is loose shows as gaps when it is clamped: change it.
-step-rim-text-ring-clamp = Clamp both rings together all round. Begin at the ears or, without ears, opposite a joint, and press out every gap between ring and stave.
+step-rim-text-ring-clamp = Clamp both rings together all round. Begin opposite a joint, and press out every gap between ring and stave.
+step-rim-text-ring-clamp-ears = Clamp both rings together all round. Begin at the ears, and press out every gap between ring and stave.
+step-rim-text-ring-clamp-ends = Clamp both rings together all round. Begin at the ends of the handle, and press out every gap between ring and stave.
 
 ## Pins
 
@@ -166,9 +169,12 @@ step-pins-text-every-other = { $pins ->
     }: one through the middle of every other stave, on one straight line half way up the hoops, beginning with stave { $first }.
 step-pins-text-neighbours = The pins do not come out evenly, so these neighbours are both pinned: staves { $pairs }.
 step-pins-text-apart = Between these staves the pins stand farther apart, to keep clear of the ears: { $pairs }.
+step-pins-text-apart-ends = Between these staves the pins stand farther apart, to keep clear of the ends of the handle: { $pairs }.
+step-pins-text-ends = Staves { $staves }, where the handle stands, get { $pin }: through hoop, end of the handle, stave and hoop, { $stack } in all. Drill { $drill } for them. These pins hold the handle.
 step-pins-text-ears = The staves of the ears, { $staves }, get { $pin }: through hoop, ear, stave and hoop, { $stack } in all. Drill { $drill } for them. These pins hold the ears.
 step-pins-text-drill = Drill { $drill }, straight, square to the rim, through { $stack } in all, with a piece of scrap wood behind. Drill and pin one after the other.
 step-pins-text-clinch = Push in { $pin } from outside, so that all heads point one way. { $over } stands out inside: clip it to about { $clip }. Hold the head on metal and peen the end gently until it closes over the hoop.
+step-pins-text-alone = This rim is not lashed: pins alone hold its hoops. Look at each pin that it draws both hoops tight to the stave, and sand the tips level with the hoops; they stay in sight.
 
 ## Lashing
 
@@ -181,6 +187,10 @@ step-lashing-text-filler-ears = Lay { $pieces ->
         [one] one piece
        *[other] { $pieces } pieces
     } of { $stock } on the tips of the staves, from ear to ear, so that no tip shows.
+step-lashing-text-filler-ends = Lay { $pieces ->
+        [one] one piece
+       *[other] { $pieces } pieces
+    } of { $stock } on the tips of the staves, from one end of the handle to the other, so that no tip shows.
 step-lashing-text-start = Soak { $weaver }: { $strands ->
         [one] one strand
        *[other] { $strands } strands
@@ -216,6 +226,7 @@ step-handle-text-into = Open a way down inside, along staves { $first } and { $s
 step-handle-text-off = No stave faces another here: the handle stands { $off } along the rim off the middle line. Few see it.
 step-handle-text-level = Set it level and upright: { $rise } from the top of the rim to its middle line, on both sides the same way down. Tie it while the hoops go on.
 step-handle-text-held = The hoops go over its ends, pins go through hoop, end, stave and hoop at staves { $staves }, and the lashing goes over all of it. It needs no ears.
+step-handle-text-held-pinned = The hoops go over its ends, and pins go through hoop, end, stave and hoop at staves { $staves }. It needs no ears.
 step-handle-text-on-wall = Let down, the handle passes outside the rim and rests on the wall, its middle { $drop } below the pivots.
 step-handle-text-on-rim = Let down, the handle rests on the rim, { $rests } from the ears.
 
@@ -232,6 +243,9 @@ step-plug-text-plug = Glue the plug ({ $diameter }) into the screw hole, its gra
 step-plug-text-sand = Cut the plug flush, inside and out, and sand it. Sand only the base now, with the grain, and never over the lashing. Trim hairs.
 step-plug-text-sand-handle = Cut the plug flush, inside and out, and sand it. Sand only base and handle now, with the grain, and never over the lashing. Trim hairs.
 
+step-plug-text-sand-pinned = Cut the plug flush, inside and out, and sand it. Sand the base now, with the grain. Trim hairs.
+step-plug-text-sand-handle-pinned = Cut the plug flush, inside and out, and sand it. Sand base and handle now, with the grain. Trim hairs.
+
 step-finish = Finish and check
 step-finish-text-none = The basket is left bare. Brush the dust off.
 step-finish-text-stain = Stain first, evenly and not too wet, and let it dry as the maker of the stain says.
@@ -242,6 +256,7 @@ step-finish-text-on-all = The finish goes on the whole basket, outside and insid
 step-finish-text-on-handle = The finish goes on the handle, on all its sides. If you want it darker, stain it lightly first.
 step-finish-text-on-base = The finish goes on the base, inside and outside.
 step-finish-text-on-rim = The finish goes on the rim, thinly over the lashing.
+step-finish-text-on-rim-pinned = The finish goes on the hoops of the rim and on the tips between them.
 step-finish-text-nowhere-else = It goes nowhere else: mask what stays bare, and wipe off what runs.
 step-finish-text-check = Check the basket by hand, outside and inside: no loose ends, no sharp pins, no stave that moves. Write down what this one really took.
 step-finish-text-sign = Sign and date the basket on the underside of its base.
@@ -305,21 +320,10 @@ caution-food = For bare food use a cloth or liner unless the finish is fully cur
 caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
 
 # The weaving told row by row.
-weave-row-over = From stave { $stave }: over { $first }, then under { $under }, over { $over } and so on.
-weave-row-under = From stave { $stave }: under { $first }, then over { $over }, under { $under } and so on.
-weave-row-twined = { $weavers } weavers begin behind neighbouring staves, the first at stave { $stave }. In turn take the one furthest behind: in front of { $over }, behind one.
-weave-row-twined-from = { $weavers } weavers begin behind neighbouring staves in the turn of the row below: weaver { $weaver } at stave { $stave }, then the next. In turn take the one furthest behind: in front of { $over }, behind one.
-weave-row-twined-on = Go on in the same turn: in front of { $over }, behind one.
-weave-row-twined-step-up = At stave { $stave } let each of the { $weavers } weavers step up in turn, the foremost first. Then go on: in front of { $over }, behind one.
 weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.
 weave-row-drawn-under = From stave { $stave }, under first and then over and under in turn: { $runs }.
 weave-row-drawn-over-again = From stave { $stave }, over first and then under and over in turn: { $runs }; the last { $repeat } of these again and again.
 weave-row-drawn-under-again = From stave { $stave }, under first and then over and under in turn: { $runs }; the last { $repeat } of these again and again.
-weave-row-skip = Over one, under one; pass stave { $stave } on the same side as the one before it.
-weave-row-skip-none = From stave { $stave }: over one, under one. No stave is skipped in this row.
-weave-row-weaver = Weaver { $weaver }: { $material }, { $colour }.
-weave-row-colour = The row begins in { $colour }.
-weave-row-doubled = Lay the weaver double.
 weave-row-end = Each row is a piece of its own: end it where it began, four staves over its beginning.
 weave-row-step-up = Each round ends with a step up: where it comes to its beginning, let the weaver rise into the row above and begin that as told.
 weave-row-join = Cut the spent strand over stave { $cut }; the new one starts behind stave { $start }.
@@ -352,6 +356,7 @@ weave-on-under = go on behind { $count ->
        *[other] staves { $from }–{ $to }
     }
 weave-begin-behind = lay its end behind stave { $stave }
+weave-on-behind = go on where it lies behind stave { $stave }
 weave-band-one = { $rows }, { $weaver }: { $how }; { $begin }.
 weave-band-together = { $rows }, { $count } weavers laid side by side as one: { $how }; { $begin }.
 weave-band-lies = Weaver { $number } from below: { $weaver }.

@@ -20,8 +20,8 @@ look-bands = bands
 look-checks = checks
 look-spiral = lines that climb
 look-chain = chain
-look-climbs-right = climbs to the right, rising at { $climb }, less than a tenth of a turn
-look-climbs-left = climbs to the left, rising at { $climb }, less than a tenth of a turn
+look-climbs-right = climbs to the right, rising at { $climb }
+look-climbs-left = climbs to the left, rising at { $climb }
 look-turns-right = spiral to the right, turns: { $turns }, rising at { $climb }
 look-turns-left = spiral to the left, turns: { $turns }, rising at { $climb }
 look-spiral-right = climbs to the right; staves a row: { $slope }
@@ -33,14 +33,11 @@ proposal-head = { $number }. { $count } staves, { $weave }
 proposal-turns = { $turns } turns in { $rows } rows
 proposal-rows = { $turns } turns in { $rows } rows
 proposal-sides = Charts show the outside with the base down, the lowest rows only; stave 1 is at the right.
+proposal-sides-left = Charts show the outside with the base down, the lowest rows only; stave 1 is at the left. They are woven with the left hand: write hand = "left" in the pattern.
 proposal-stave = stave
 proposal-weaver = weaver
 
 rows-course = Course { $number }: { $weave }
-rows-row = row { $first }
-rows-rows = rows { $first }–{ $last }
-rows-two = rows { $first }, { $last }
-rows-every = rows { $first }, { $second } … { $last }
 rows-join = join in row { $row }
 rows-seen = Seen outside: { $outside }. Inside: { $inside }.
 rows-tally = Tally, a box a row

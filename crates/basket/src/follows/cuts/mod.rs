@@ -63,7 +63,8 @@ impl Edge {
             hoop(Piece::InnerHoop, rim.hoops, &rim.inner),
         ];
         cuts.extend(over_tips.iter().flat_map(filler));
-        cuts.extend(std::iter::once(lashing(binding)).chain(pins(through)));
+        cuts.extend(binding.iter().map(lashing));
+        cuts.extend(pins(through));
         cuts
     }
 }
@@ -186,7 +187,8 @@ fn lashing(lashing: &Lashing) -> Cut {
 /// The pins of the ears, which are longer, stand apart.
 fn pins(pins: &Pins) -> Vec<Cut> {
     let others = pin(&pins.others, "cut-pin-purpose");
-    std::iter::once(others).chain(pins.ears.as_ref().map(|set| pin(set, "cut-pin-ear-purpose"))).collect()
+    let purpose = if pins.of_handle { "cut-pin-end-purpose" } else { "cut-pin-ear-purpose" };
+    std::iter::once(others).chain(pins.ears.as_ref().map(|set| pin(set, purpose))).collect()
 }
 
 fn pin(set: &PinSet, purpose: &'static str) -> Cut {

@@ -102,7 +102,7 @@ impl Ways<'_> {
         let Crossing { width, gap, .. } = self.crossing;
         let girth = (width + gap) * f64::from(count);
         let most = (girth / (width + self.needed())).floor().clamp(3.0, f64::from(count)) as u32;
-        let courses = &self.case.pattern.weave.courses;
+        let courses = self.case.pattern.woven_courses();
         (3..=most.min(count.saturating_sub(1)))
             .rev()
             .find(|&count| courses.iter().all(|course| course.runs_on(count)))

@@ -4,7 +4,7 @@ use super::case::{Case, Measured};
 use super::finding::{Finding, Grade, Place};
 use super::stock::reaches;
 use super::write;
-use crate::lashing::Filler;
+use crate::lashing::{Filler, Lashing};
 use crate::measure::Length;
 use crate::message::Value;
 use crate::pattern::keys;
@@ -23,8 +23,10 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
         found.extend(filler_short(case, filler));
         found.extend(filler_too_narrow(case, filler));
     }
-    found.extend(lashing_short(case));
-    found.extend(tail_short(case));
+    if let Some(lashing) = case.basket.body.lashing() {
+        found.extend(lashing_short(case, lashing));
+        found.extend(tail_short(case, lashing));
+    }
     found
 }
 
@@ -55,8 +57,7 @@ fn filler_too_narrow(case: &Case<'_>, filler: &Filler) -> Option<Finding> {
     })
 }
 
-fn lashing_short(case: &Case<'_>) -> Option<Finding> {
-    let lashing = case.basket.body.lashing();
+fn lashing_short(case: &Case<'_>, lashing: &Lashing) -> Option<Finding> {
     let usable = lashing.strand - lashing.tail * 2.0;
     let limit = lashing.net * SHARE_PER_STRAND;
     usable.falls_short_of(limit).then(|| {
@@ -67,7 +68,7 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
             .arg("weaver", &lashing.weaver)
             .arg("strand", lashing.strand)
             .arg("strands", lashing.strands)
-            .maybe(keys::lashing::TAIL.path, shorter_tail(case))
+            .maybe(keys::lashing::TAIL.path, shorter_tail(case, lashing))
             .maybe(
                 keys::lashing::WEAVER.path,
                 case.stock_like(&lashing.weaver, |other| reaches(other, enough)),
@@ -76,18 +77,17 @@ fn lashing_short(case: &Case<'_>) -> Option<Finding> {
 }
 
 /// The usual tail, where a longer one eats the strand.
-fn shorter_tail(case: &Case<'_>) -> Option<String> {
-    let lashing = case.basket.body.lashing();
+fn shorter_tail(case: &Case<'_>, lashing: &Lashing) -> Option<String> {
     let usable = lashing.strand - LEAST_TAIL * 2.1;
     (usable >= lashing.net * SHARE_PER_STRAND).then(|| write::at_least(LEAST_TAIL, case.units()))
 }
 
-fn tail_short(case: &Case<'_>) -> Option<Finding> {
-    let tail = case.basket.body.lashing().tail;
+fn tail_short(case: &Case<'_>, lashing: &Lashing) -> Option<Finding> {
+    let tail = lashing.tail;
     tail.falls_short_of(LEAST_TAIL).then(|| {
         Finding::new(Grade::Care, "lashing-tail-short", Piece::Lashing)
             .measured(tail, LEAST_TAIL)
-            .arg("style", Value::Term(crate::term::Term::term(case.basket.body.lashing().style)))
+            .arg("style", Value::Term(crate::term::Term::term(lashing.style)))
             .remedy(keys::lashing::TAIL.path, write::at_least(LEAST_TAIL, case.units()))
     })
 }

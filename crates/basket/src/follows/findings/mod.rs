@@ -85,6 +85,7 @@ pub const CODES: &[&str] = &[
     "pin-too-short",
     "ear-pin-too-short",
     "pin-splits-stave",
+    "pins-far-apart",
     "pin-misses-stave",
     "ears-off-opposite",
     "ear-too-wide",

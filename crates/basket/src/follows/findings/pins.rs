@@ -6,7 +6,7 @@ use super::rim::{hoops, stock_key};
 use super::write;
 use crate::fittings::PinSet;
 use crate::measure::Length;
-use crate::pattern::keys;
+use crate::pattern::{Every, Word, keys};
 use crate::piece::Piece;
 use crate::stock::Material;
 
@@ -15,8 +15,14 @@ const HOLE_SHARE: f64 = 1.0 / 3.0;
 /// Thinnest sheet for an ear (common practice: 1/32 in).
 const THINNEST_EAR: Length = Length::inches(1.0 / 32.0);
 
+/// Farther apart than this, pins without a lashing let the hoops gape between them (common practice: 3/4 in).
+const FARTHEST_ALONE: Length = Length::inches(0.75);
+
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    [too_short(case), ear_pins_too_short(case), splits_stave(case)].into_iter().flatten().collect()
+    [too_short(case), ear_pins_too_short(case), splits_stave(case), far_apart(case)]
+        .into_iter()
+        .flatten()
+        .collect()
 }
 
 fn too_short(case: &Case<'_>) -> Option<Finding> {
@@ -75,6 +81,26 @@ fn thinner_ear(case: &Case<'_>, by: Length) -> Option<String> {
     let ears = case.basket.ears.as_ref()?;
     let left = ears.blade(case.basket.body.uprights().thickness) - by;
     (left >= THINNEST_EAR).then(|| write::at_most(left, case.units()))
+}
+
+/// Where no lashing binds the hoops, nothing holds them together between two pins.
+fn far_apart(case: &Case<'_>) -> Option<Finding> {
+    let body = &case.basket.body;
+    if body.lashing().is_some() {
+        return None;
+    }
+    let (pins, count) = (body.pins(), body.uprights().count);
+    let (from, to, step) = pins.steps(count).into_iter().max_by_key(|(_, _, step)| *step)?;
+    let apart = body.rim().girth * (f64::from(step) / f64::from(count.max(1)));
+    apart.exceeds(FARTHEST_ALONE).then(|| {
+        let more = (pins.every == Every::OtherStave).then(|| write::name(Every::Stave.word()));
+        Finding::new(Grade::Care, "pins-far-apart", Piece::Pins)
+            .measured(apart, FARTHEST_ALONE)
+            .arg("from", from)
+            .arg("to", to)
+            .maybe(keys::pins::EVERY.path, more)
+            .remedy(keys::LASHING.path, "{ every = \"stave\" }")
+    })
 }
 
 /// The widest hole is asked: the ears' pins may be thicker than the others.

@@ -81,6 +81,7 @@ fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
 
 fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let clear = hoop.scarf.clear_of_ear?;
+    let of_handle = case.basket.in_rim().is_some_and(|ends| ends.of_handle);
     clear.falls_short_of(CLEAR_OF_EAR).then(|| {
         let lap = shorter(hoop, (CLEAR_OF_EAR - clear) * 2.0);
         Finding::new(Grade::Care, "scarf-under-ear", part)
@@ -88,6 +89,7 @@ fn scarf_under_ear(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding>
             .arg("lap", hoop.scarf.lap)
             .arg("from", hoop.scarf.from_stave)
             .arg("to", hoop.scarf.to_stave)
+            .arg("end", Value::Term(if of_handle { "in-rim-end" } else { "in-rim-ear" }))
             .remedy(keys::rim::LAP.path, write::at_most(lap, case.units()))
     })
 }

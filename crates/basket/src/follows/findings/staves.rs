@@ -7,7 +7,7 @@ use super::write;
 use crate::measure::Length;
 use crate::pattern::keys;
 use crate::piece::{FloorPart, Piece};
-use crate::staves::{GapAt, least_foot};
+use crate::staves::{GapAt, USUAL_TRIM, least_foot};
 use crate::weave::Course;
 
 /// A foot narrower than this share of the least foot cannot be shaved without breaking (common practice).
@@ -17,8 +17,6 @@ const HOPELESS_SHARE: f64 = 0.5;
 const WIDEST_GAP: Length = Length::inches(3.0 / 8.0);
 /// Least length above the rim by which a stave can be pulled tight and trimmed (common practice: 1/4 in).
 const LEAST_TRIM: Length = Length::inches(0.25);
-/// A grip that is easy to hold (common practice: 1/2 in).
-const EASY_TRIM: Length = Length::inches(0.5);
 /// Waste above the trim that is worth saving (common practice: 2 in).
 const WASTE: Length = Length::inches(2.0);
 /// Counts outside these are rare on a mould (published counts for mould baskets run from 27 on a
@@ -149,13 +147,13 @@ fn too_short(case: &Case<'_>) -> Option<Finding> {
         Finding::new(grade, "stave-too-short", Piece::Uprights)
             .measured(staves.length, needed + LEAST_TRIM)
             .arg("needed", needed)
-            .remedy(keys::staves::LENGTH.path, write::at_least(needed + EASY_TRIM, case.units()))
+            .remedy(keys::staves::LENGTH.path, write::at_least(needed + USUAL_TRIM, case.units()))
     })
 }
 
 fn wasteful(case: &Case<'_>) -> Option<Finding> {
     let staves = case.basket.body.staves();
-    let enough = needed(case) + EASY_TRIM;
+    let enough = needed(case) + USUAL_TRIM;
     staves.length.exceeds(enough + WASTE).then(|| {
         let all = f64::from(staves.uprights.count.saturating_add(staves.spares));
         Finding::new(Grade::Note, "stave-wasteful", Piece::Uprights)

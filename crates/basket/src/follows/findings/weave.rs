@@ -5,7 +5,7 @@ use super::finding::{Finding, Grade, Place};
 use super::write;
 use crate::measure::Length;
 use crate::message::Value;
-use crate::pattern::Until;
+use crate::pattern::{HoopWay, Until};
 use crate::piece::Piece;
 use crate::weave::Course;
 
@@ -76,8 +76,8 @@ fn rows_do_not_fill(case: &Case<'_>) -> Option<Finding> {
 fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
     let (course, number) = last(case)?;
     let (arc, width) = (case.basket.body.form.arc(), case.rim_width());
-    // The upper half of the hoops may stand above the mould: they still clamp (common practice).
-    let limit = arc + width / 2.0;
+    let over = may_stand_over(case);
+    let limit = arc + over;
     let rim_top = case.basket.body.rim().along + width;
     rim_top.exceeds(limit).then(|| {
         let grade = if case.basket.body.weave.top_along > arc { Grade::Stop } else { Grade::Care };
@@ -86,23 +86,36 @@ fn rows_past_the_top(case: &Case<'_>) -> Option<Finding> {
             .measured(rim_top, limit)
             .arg("top", arc)
             .arg("past", rim_top - arc)
-            .arg("rim", width);
+            .arg("rim", width)
+            .arg("over", over);
         let (key, value) = ends_lower(case, course, number);
         finding.remedy(key, value)
     })
 }
 
-/// What of a course to change so that the rim ends with the mould.
+/// How much of the rim may stand above the mould: rings go on without it, so all of it; hoops that are bent
+/// in their place still clamp with their upper half above it (common practice).
+fn may_stand_over(case: &Case<'_>) -> Length {
+    if case.basket.body.rim().hoops == HoopWay::Bent { case.rim_width() / 2.0 } else { case.rim_width() }
+}
+
+/// How much of the mould is kept for the rim where the weaving is to end lower: none for rings, all of the
+/// hoops' height where they are bent on it.
+fn kept_for_rim(case: &Case<'_>) -> Length {
+    if case.basket.body.rim().hoops == HoopWay::Bent { case.rim_width() } else { Length::ZERO }
+}
+
+/// What of a course to change so that it ends within the mould.
 pub(super) fn ends_lower(case: &Case<'_>, course: &Course, number: u32) -> (String, String) {
     match ends_by(case, number) {
         Some(Until::Rows(_)) => (key(number, "rows"), rows_to(case, course).to_string()),
-        _ => (key(number, "until"), below_top(case.rim_width() + course.pitch, case)),
+        _ => (key(number, "until"), below_top(kept_for_rim(case) + course.pitch, case)),
     }
 }
 
-/// Rows of a course that bring the top of the rim to the top of the mould.
+/// Rows of a course that bring it up to where it should end.
 fn rows_to(case: &Case<'_>, course: &Course) -> u32 {
-    let room = case.basket.body.form.arc() - case.rim_width() - course.from;
+    let room = case.basket.body.form.arc() - kept_for_rim(case) - course.from;
     (room / course.pitch).floor().clamp(1.0, 1e6) as u32
 }
 

@@ -15,15 +15,13 @@ use crate::weave::{Course, Diagonal, FLOAT_ROWS, FLOAT_STAVES, Running};
 const NEAR: u32 = 60;
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let courses: Vec<Runs<'_>> = case
-        .basket
-        .body
-        .weave
-        .courses
+    let woven = case.pattern.woven_courses();
+    let (all, written) = (&case.basket.body.weave.courses, &case.pattern.weave.courses);
+    let courses: Vec<Runs<'_>> = all
         .iter()
-        .zip(&case.pattern.weave.courses)
+        .zip(written)
         .zip(1..)
-        .map(|((course, pattern), number)| Runs { case, course, pattern, number })
+        .map(|((course, pattern), number)| Runs { case, course, pattern, woven: &woven, number })
         .collect();
     let mut found = Vec::new();
     if courses.is_empty() {
@@ -76,7 +74,10 @@ fn does_not_lock(case: &Case<'_>, course: &Course, number: u32) -> Finding {
 struct Runs<'a> {
     case: &'a Case<'a>,
     course: &'a Course,
+    /// The course as it is written.
     pattern: &'a CoursePattern,
+    /// All courses as they are woven: what is told by its look is turned over where the weaver runs to the left.
+    woven: &'a [CoursePattern],
     number: u32,
 }
 
@@ -87,6 +88,11 @@ impl Runs<'_> {
 
     fn key(&self, what: &str) -> String {
         key(self.number, what)
+    }
+
+    /// The course as it is woven.
+    fn as_woven(&self) -> &CoursePattern {
+        self.woven.get(self.number as usize - 1).unwrap_or(self.pattern)
     }
 
     fn count(&self) -> u32 {
@@ -102,10 +108,10 @@ impl Runs<'_> {
     /// Adds the nearest count on either side on which this course runs and as many others as can be, none of
     /// them a stop if it can be helped; the one nearer to the wanted gap first.
     fn with_counts(&self, finding: Finding) -> Finding {
-        let all = &self.case.pattern.weave.courses;
+        let course = self.as_woven();
         let together = |count: u32| {
-            let running = Running::of(all, count);
-            self.pattern.runs_on(count).then_some((!running.stops(), running.run))
+            let running = Running::of(self.woven, count);
+            course.runs_on(count).then_some((!running.stops(), running.run))
         };
         let best = self.near().filter_map(together).max();
         let counts = self.either_side(&|count| best.is_some() && together(count) == best);
@@ -168,7 +174,7 @@ impl Runs<'_> {
             let finding = self
                 .note(Grade::Note, "weave-mend")
                 .arg("mend", Value::Term(mend.term()))
-                .arg("look", Value::Term(self.pattern.mended_look(*mend, self.count())));
+                .arg("look", Value::Term(self.as_woven().mended_look(*mend, self.count())));
             match self.pattern.change(*mend) {
                 Some((key, value)) => finding.remedy(self.key(key), value),
                 None => finding.remedy(keys::staves::COUNT.path, (self.count() + 1).to_string()),

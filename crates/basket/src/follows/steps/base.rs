@@ -70,14 +70,20 @@ pub(super) fn lift(basket: &Basket) -> Message {
 
 pub(super) fn plug(basket: &Basket) -> Step {
     let on_ears = basket.handle.as_ref().is_some_and(|handle| handle.fixed().is_none());
-    let stage = if on_ears { Stage::Handled } else { Stage::Lashed };
+    let is_lashed = basket.body.lashing().is_some();
+    let stage = match (on_ears, is_lashed) {
+        (true, _) => Stage::Handled,
+        (false, true) => Stage::Lashed,
+        (false, false) => Stage::Pinned,
+    };
     Step::new(StepKind::Plug, stage)
         .say(Message::new("step-plug-text-lift"))
         .say(Message::new("step-plug-text-plug").with("diameter", basket.body.base().plug_diameter))
-        .say(Message::new(if basket.handle.is_some() {
-            "step-plug-text-sand-handle"
-        } else {
-            "step-plug-text-sand"
+        .say(Message::new(match (basket.handle.is_some(), is_lashed) {
+            (true, true) => "step-plug-text-sand-handle",
+            (false, true) => "step-plug-text-sand",
+            (true, false) => "step-plug-text-sand-handle-pinned",
+            (false, false) => "step-plug-text-sand-pinned",
         }))
         .work(basket.hand.pace.off_mould * (1.0 - time::OFF))
         .wait(time::GLUE_DRY)

@@ -7,8 +7,7 @@ use super::step::count;
 use super::time;
 use crate::basket::Basket;
 use crate::message::{Message, Value};
-use crate::pattern::{Direction, StepKind, Way, WeaveKind};
-use crate::stock::Kind;
+use crate::pattern::{CaneFace, Direction, StepKind, Way, WeaveKind};
 use crate::weave::{Course, Join};
 
 pub(super) fn steps(basket: &Basket) -> Vec<Step> {
@@ -64,11 +63,13 @@ fn first_rows(basket: &Basket, start: u32) -> Step {
     let is_plain = kind == WeaveKind::Plain;
     let rows = if is_plain { "step-first-text-weave" } else { "step-first-text-weave-other" };
     let is_odd = basket.body.uprights().count % 2 == 1;
+    let face = basket.body.weave.first_face;
     let runs_on = is_odd && course.is_some_and(|course| course.way == Way::Continuous);
     let step = Step::new(StepKind::FirstRows, Stage::FirstRows)
         .say(Message::new("step-first-text-start").with("weaver", weaver_of(course)))
         .say(direction(basket))
-        .say_if(dull_out(course), || Message::new("step-first-text-face"))
+        .say_if(face == Some(CaneFace::Dull), || Message::new("step-first-text-face"))
+        .say_if(face == Some(CaneFace::Shiny), || Message::new("step-first-text-face-shiny"))
         .say_if(is_plain && runs_on, || Message::new("step-first-text-odd"))
         .say(Message::new(rows).with("rows", start))
         .say(Message::new("step-first-text-hardest"))
@@ -83,11 +84,6 @@ fn direction(basket: &Basket) -> Message {
     })
 }
 
-/// Whether the weaver has a glossy face that would crack where it turns hardest.
-fn dull_out(course: Option<&Course>) -> bool {
-    course.is_some_and(|course| matches!(course.weaver.kind, Kind::ChairCane | Kind::BinderCane))
-}
-
 /// Bands, soak, joins, times and tools of weaving from one row to another, both included.
 fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
     let weave = &basket.body.weave;
@@ -96,13 +92,13 @@ fn weave(basket: &Basket, step: Step, from: u32, to: u32) -> Step {
             course.rows > 0 && course.first_row <= to && from < course.first_row.saturating_add(course.rows)
         })
     };
-    let bands = weave.bands().into_iter().filter(|band| (from..=to).contains(&band.first));
     let joins: Vec<Join> = courses().flat_map(|course| joins_within(course, from, to)).collect();
     let (own, dyed): (Vec<Join>, Vec<Join>) = joins.iter().partition(|join| !join.recolour);
     let rows = weave.each_row.iter().filter(|row| (from..=to).contains(&row.number));
     let minutes = rows.map(|row| time::row(basket, row)).sum::<f64>();
     let weavers = courses().flat_map(|course| &course.weavers);
     let materials: Vec<_> = weavers.map(|weaver| &weaver.material).collect();
+    let bands = weave.bands_within(from, to).into_iter();
     bands
         .flat_map(|band| band.text)
         .fold(step, Step::say)

@@ -52,6 +52,7 @@ fn places(step: Step, basket: &Basket) -> Step {
             FinishPart::All => "step-finish-text-on-all",
             FinishPart::Handle => "step-finish-text-on-handle",
             FinishPart::Base => "step-finish-text-on-base",
+            FinishPart::Rim if basket.body.lashing().is_none() => "step-finish-text-on-rim-pinned",
             FinishPart::Rim => "step-finish-text-on-rim",
         })
     };

@@ -2,14 +2,14 @@
 
 use super::stage::Stage;
 use super::step::{Step, numbers};
-use super::time;
 use crate::basket::Basket;
 use crate::fittings::{Bow, FixedHandle, Fold, Handle, Knobs, SwingHandle};
 use crate::message::{Message, Value};
 use crate::pattern::{EarMaterial, HandleJoint, HandleMade, Ready, StepKind};
 use crate::term::Term;
 
-/// Bending it, where the maker bends it and it is not done. It dries on its form while the basket is woven.
+/// Bending it, where the maker bends it and it is not done. It dries on its form while the basket is woven, so
+/// that nobody waits for it.
 pub(super) fn bend(basket: &Basket) -> Option<Step> {
     let bow = basket.bow().filter(|bow| !comes_bent(basket, bow))?;
     let layers = basket.swing().is_some_and(|swing| swing.joint == HandleJoint::Between);
@@ -25,7 +25,6 @@ pub(super) fn bend(basket: &Basket) -> Option<Step> {
         .say(bent(bow, "step-bend-text-bend"))
         .say(Message::new("step-bend-text-dry"))
         .work(basket.hand.pace.bail)
-        .wait(time::BENT_DRY)
         .tools(&[
             "tool-knife",
             "tool-sandpaper",
@@ -153,6 +152,8 @@ fn set(basket: &Basket, handle: &FixedHandle) -> Step {
     let [first, second] = &handle.ends.each;
     let staves = numbers([first.stave, second.stave]);
     let rim = basket.body.rim();
+    let is_lashed = basket.body.lashing().is_some();
+    let held = if is_lashed { "step-handle-text-held" } else { "step-handle-text-held-pinned" };
     Step::new(StepKind::Handle, Stage::EarsSet)
         .say_if(comes_bent(basket, &handle.bow), || bent(&handle.bow, "step-handle-text-bought-fixed"))
         .say(
@@ -171,7 +172,7 @@ fn set(basket: &Basket, handle: &FixedHandle) -> Step {
             Message::new("step-handle-text-off").with("off", handle.ends.off_opposite_rim.abs())
         })
         .say(Message::new("step-handle-text-level").with("rise", handle.bow.rise))
-        .say(Message::new("step-handle-text-held").with("staves", staves))
+        .say(Message::new(held).with("staves", staves))
         .work(2.0 * basket.hand.pace.ear)
         .tools(&["tool-knife", "tool-sandpaper", "tool-awl", "tool-ruler", "tool-clamps"])
         .cautions(&["caution-knife", "caution-handle-load"])

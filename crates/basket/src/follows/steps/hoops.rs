@@ -74,7 +74,11 @@ fn put_on(basket: &Basket, [outer, inner]: [&'static str; 2]) -> Step {
     Step::new(StepKind::Rim, Stage::RimClamped)
         .say(hoop(outer, &rim.outer).with("height", basket.body.weave.top_height))
         .say(hoop(inner, &rim.inner))
-        .say(Message::new("step-rim-text-ring-clamp"))
+        .say(Message::new(match basket.in_rim() {
+            Some(ends) if ends.of_handle => "step-rim-text-ring-clamp-ends",
+            Some(_) => "step-rim-text-ring-clamp-ears",
+            None => "step-rim-text-ring-clamp",
+        }))
         .work(2.0 * FIT * basket.hand.pace.hoop)
         .tools(&["tool-clamps", "tool-ruler"])
 }

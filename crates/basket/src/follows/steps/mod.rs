@@ -27,7 +27,7 @@ pub use step::Step;
 ///
 /// Ears that run down as staves come before the staves; woven in, before the rest; pushed down, before the
 /// rim, where the ends of a fixed handle are too. Hoops made as rings come before the basket is taken off the
-/// mould.
+/// mould. A rim that pins alone hold has no lashing.
 pub fn list(basket: &Basket) -> Vec<Step> {
     let ears = |way| basket.ears.as_ref().filter(|ears| ears.way == way).map(|ears| ears::ears(basket, ears));
     let rings = basket.rings_are_made();
@@ -42,7 +42,8 @@ pub fn list(basket: &Basket) -> Vec<Step> {
     steps.push(hoops::off_mould(basket));
     steps.extend(ears(EarWay::PushedDown));
     steps.extend(handle::into_rim(basket));
-    steps.extend([hoops::hoops(basket), rim::pins(basket), rim::lashing(basket)]);
+    steps.extend([hoops::hoops(basket), rim::pins(basket)]);
+    steps.extend(rim::lashing(basket));
     steps.extend(handle::on_ears(basket));
     steps.extend([base::plug(basket), finish::finish(basket)]);
     for (step, number) in steps.iter_mut().zip(1..) {

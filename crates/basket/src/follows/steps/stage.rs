@@ -76,6 +76,7 @@ impl Basket {
         let passed = |stage: &Stage| match stage {
             Stage::EarsSet => self.in_rim().is_some(),
             Stage::RingsMade => self.rings_are_made(),
+            Stage::Lashed => self.body.lashing().is_some(),
             Stage::Handled => self.rivets().is_some(),
             _ => true,
         };

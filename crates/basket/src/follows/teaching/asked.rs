@@ -16,7 +16,7 @@ const QUESTIONS: &[(&str, When)] = &[
     ("question-ears", has_ears_on_odd),
     ("question-ear-pins", |basket| basket.ears.is_some()),
     ("question-scarfs", ALWAYS),
-    ("question-lashing", ALWAYS),
+    ("question-lashing", |basket| basket.body.lashing().is_some()),
     ("question-oil", |basket| basket.finish == Finish::Oil),
     ("question-next", ALWAYS),
 ];
@@ -33,7 +33,7 @@ pub fn questions(basket: &Basket) -> Vec<Message> {
                 .with("count", count)
                 .with("more", count.saturating_add(1))
                 .with("base", basket.body.base().across())
-                .with("wraps", basket.body.lashing().wraps)
+                .with("wraps", basket.body.lashing().map_or(0, |lashing| lashing.wraps))
         })
         .collect()
 }

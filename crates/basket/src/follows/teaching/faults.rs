@@ -67,7 +67,7 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Handle, "fault-handle-binds", swings),
     (StepKind::Handle, "fault-handle-cracks", ALWAYS),
     (StepKind::Plug, "fault-plug-proud", ALWAYS),
-    (StepKind::Plug, "fault-plug-lashing", ALWAYS),
+    (StepKind::Plug, "fault-plug-lashing", |basket| basket.body.lashing().is_some()),
     (StepKind::Finish, "fault-finish-runs", is_coated),
     (StepKind::Finish, "fault-finish-oil", |basket| basket.finish == Finish::Oil),
     (StepKind::Finish, "fault-finish-hairs", ALWAYS),
@@ -137,7 +137,7 @@ fn swings(basket: &Basket) -> bool {
 }
 
 fn is_crossed(basket: &Basket) -> bool {
-    basket.body.lashing().style == LashingStyle::Crossed
+    basket.body.lashing().is_some_and(|lashing| lashing.style == LashingStyle::Crossed)
 }
 
 fn is_coated(basket: &Basket) -> bool {

@@ -18,6 +18,8 @@ const TIP: Length = Length::inches(1.0 / 32.0);
 /// The ears as computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ears {
+    /// Whether they are the ends of a fixed handle, which stand in the rim as ears do.
+    pub of_handle: bool,
     /// What they are made of.
     pub material: EarMaterial,
     /// The wood of wooden ears; none where the material says it.
@@ -91,6 +93,7 @@ impl Ears {
         let places = Places::of(placing, count);
         let off_opposite = places.off_opposite();
         Self {
+            of_handle: false,
             material,
             wood,
             way,

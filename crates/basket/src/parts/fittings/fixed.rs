@@ -58,7 +58,7 @@ impl FixedHandle {
         Self {
             leg,
             tilt: tilt(ends.off_middle, bail.rise()),
-            ends: Ears { thickness: bow.thickness, ..ends },
+            ends: Ears { of_handle: true, thickness: bow.thickness, ..ends },
             bow,
         }
     }

@@ -6,7 +6,7 @@ use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
 use crate::pattern::keys;
-use crate::pattern::{Every, PinsPattern};
+use crate::pattern::{Every, PinsPattern, Word};
 use crate::rim::Rim;
 use crate::stock::{Catalogue, Kind, Material};
 use crate::uprights::Uprights;
@@ -20,6 +20,8 @@ pub struct Pins {
     pub others: PinSet,
     /// The pins that hold the ears: each goes through hoop, ear, stave and hoop. None without ears.
     pub ears: Option<PinSet>,
+    /// Whether these hold the ends of a fixed handle in the place of ears.
+    pub of_handle: bool,
 }
 
 /// Pins that are alike.
@@ -44,29 +46,37 @@ pub struct PinSet {
 impl Pins {
     /// The pins of a rim. The stave of each ear is always pinned; between the ears every other stave is, or
     /// each, but none whose pin would come to the edge of an ear. Where steps of two do not come out,
-    /// two neighbours are pinned at a scarf, where one pin more holds the lap.
+    /// two neighbours are pinned at a scarf, where one pin more holds the lap. A rim that no lashing binds is
+    /// pinned at each stave unless the pattern says otherwise.
     pub fn of(
         pattern: &PinsPattern,
-        (rim, uprights, ears): (&Rim, &Uprights, Option<&Ears>),
+        (rim, uprights, ears, is_lashed): (&Rim, &Uprights, Option<&Ears>, bool),
         making: &mut Making<'_>,
     ) -> Self {
-        let every = pattern.every.unwrap_or(Every::OtherStave);
+        let usual = if is_lashed { Every::OtherStave } else { Every::Stave };
+        let every = pattern.every.unwrap_or(usual);
         let stock = pattern.stock.clone().unwrap_or_else(|| choose_stock(rim.stack, making));
         let scarfs = [rim.outer.scarf.turn, rim.inner.scarf.turn];
         let round = Round { every, uprights, girth: rim.girth, ears, pin: stock.width, scarfs };
         let of_ear = |stave: &u32| ears.is_some_and(|ears| ears.each.iter().any(|ear| ear.stave == *stave));
         let (at_ears, staves): (Vec<u32>, Vec<u32>) = round.pinned().into_iter().partition(of_ear);
+        let of_handle = ears.is_some_and(|ears| ears.of_handle);
         let ears = ears.map(|ears| {
             let stack = rim.stack + ears.blade(uprights.thickness);
             let stock = through_ear(&stock, stack, making.catalogue).clone();
             PinSet::of(stock, at_ears, stack).spares(1)
         });
         let spares = (staves.len() as u32).div_ceil(10).max(2);
-        let pins = Self { every, others: PinSet::of(stock, staves, rim.stack).spares(spares), ears };
+        let pins =
+            Self { every, others: PinSet::of(stock, staves, rim.stack).spares(spares), ears, of_handle };
         if pattern.every.is_none() {
             let uneven = pins.steps(uprights.count).into_iter().any(|(_, _, step)| step != 2);
-            let id = if uneven { "choice-pins-every-odd" } else { "choice-pins-every-even" };
-            making.chose(keys::pins::EVERY.path, "other-stave", Message::new(id));
+            let id = match (is_lashed, uneven) {
+                (false, _) => "choice-pins-every-alone",
+                (true, true) => "choice-pins-every-odd",
+                (true, false) => "choice-pins-every-even",
+            };
+            making.chose(keys::pins::EVERY.path, every.word(), Message::new(id));
         }
         pins
     }

@@ -156,8 +156,8 @@ pub struct Lashed<'a> {
     pub rim: &'a Rim,
     /// The filler, if there is one.
     pub filler: Option<&'a Filler>,
-    /// The lashing.
-    pub lashing: &'a Lashing,
+    /// The lashing, if there is one.
+    pub lashing: Option<&'a Lashing>,
     /// The ears.
     pub ears: &'a Ears,
 }
@@ -168,7 +168,7 @@ impl Lashed<'_> {
     /// sides.
     pub fn rings(&self, pivots: Length) -> Vec<Ring> {
         let section = RimSection::of(self.rim, self.filler, STEPS);
-        let lashed = section.hull().grown(self.lashing.thickness());
+        let lashed = section.hull().grown(self.lashing.map_or(Length::ZERO, Lashing::thickness));
         let bare = section.outer.iter().chain(&section.inner).chain(&section.stave);
         let place = |(out, up): (Length, Length)| self.place(self.rim.along + up, out, pivots);
         let beside = self.ears.width / 2.0;

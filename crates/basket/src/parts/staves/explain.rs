@@ -2,6 +2,7 @@
 
 use super::Staves;
 use super::needs::Needs;
+use super::taper::{LEAST_USUAL_GAP, USUAL_START};
 use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use crate::base::Base;
 use crate::making::Making;
@@ -77,7 +78,11 @@ fn taper(staves: &Staves) -> Message {
     if !staves.taper.is_of(staves.uprights.width) {
         return Message::new("choice-staves-taper-none").with("worst", staves.taper.worst);
     }
-    Message::new("choice-staves-taper")
+    let above_foot = staves.taper.from - staves.uprights.foot_along;
+    let usual = (above_foot - USUAL_START).abs() < Length::mm(0.01);
+    Message::new(if usual { "choice-staves-taper-usual" } else { "choice-staves-taper" })
+        .with("above_foot", above_foot)
+        .with("least", LEAST_USUAL_GAP)
         .with("from", staves.taper.from)
         .with("width", staves.uprights.width)
         .with("foot", staves.taper.foot)

@@ -5,8 +5,8 @@ use super::needs::Needs;
 use crate::base::Base;
 use crate::measure::Length;
 
-/// Left above the rim to hold and trim (common practice).
-pub const USUAL_TRIM: Length = Length::inches(0.5);
+/// Left above the rim to hold, band and trim (common practice: about 1 in).
+pub const USUAL_TRIM: Length = Length::inches(1.0);
 /// Lengths to cut are rounded up to this.
 const CUT_STEP: Length = Length::inches(1.0 / 16.0);
 

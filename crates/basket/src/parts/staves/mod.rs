@@ -20,7 +20,7 @@ pub use foot::{Bend, BendPoint, UNSEEN, USUAL_BEND_LIMIT};
 pub use formulas::{bend_strain, count_on, touch_width};
 pub use length::{LengthParts, USUAL_TRIM};
 pub use needs::Needs;
-pub use taper::{Taper, least_foot};
+pub use taper::{LEAST_USUAL_GAP, Taper, USUAL_START, least_foot};
 pub use usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 
 /// The staves as computed.

@@ -89,10 +89,10 @@ impl<'a> Judge<'a> {
         fit + self.untapered(entry).iter().map(|part| part.weight).sum::<f64>()
     }
 
-    /// Judges an entry with a given taper, or with the best one.
+    /// Judges an entry with a given taper, or with the one that is chosen.
     pub(super) fn judged(&self, entry: Entry<'a>, given: Option<(Length, Length)>) -> Judged<'a> {
         let task = self.task(&entry);
-        let taper = given.map_or_else(|| task.best(), |(from, foot)| task.measured(from, foot));
+        let taper = given.map_or_else(|| task.chosen(), |(from, foot)| task.measured(from, foot));
         let gaps = task
             .pitches()
             .map(|(along, pitch)| pitch - task.width_at(along, taper.from.to_mm(), taper.foot.to_mm()));

@@ -1,5 +1,6 @@
 //! The practical taper: full width above a point, then straight to the foot.
 //!
+//! The point is the usual one where every gap stays wide enough with it, else the one that is best.
 //! For a given point the gaps depend on the width of the foot alone, and each gap linearly; the
 //! foot that makes the largest departure from the wanted gap least is where the worst excess and
 //! the worst want are equal. The point is searched over the wall's height. Derived here.
@@ -20,6 +21,11 @@ const POINT_STEP: f64 = 25.4 / 16.0;
 const MEAN_SHARE: f64 = 0.1;
 /// How much a gap that the weaver cannot pass counts beside a gap that is off.
 const JAM_SHARE: f64 = 100.0;
+
+/// How far above the foot of a stave the taper usually begins (common practice).
+pub const USUAL_START: Length = Length::inches(1.5);
+/// The narrowest gap with which it begins there (common practice).
+pub const LEAST_USUAL_GAP: Length = Length::inches(1.0 / 32.0);
 
 /// What a taper has to better in the worst gap to be worth its work (common practice: no hand sees less).
 const WORTH_SHAVING: Length = Length::mm(0.1);
@@ -70,8 +76,26 @@ struct Trial {
 }
 
 impl Task<'_> {
+    /// Full width down to the foot where that is as good, else the usual taper where it leaves room, else the
+    /// one whose worst gap is best.
+    pub(super) fn chosen(&self) -> Taper {
+        let best = self.usual().unwrap_or_else(|| self.best());
+        self.untapered().filter(|whole| whole.worst - best.worst < WORTH_SHAVING).unwrap_or(best)
+    }
+
+    /// The taper that begins where it usually does, if no gap and no foot is too narrow with it.
+    fn usual(&self) -> Option<Taper> {
+        let from = USUAL_START.to_mm() + self.wall.foot_along;
+        let foot = self.foot_for(from);
+        let least = LEAST_USUAL_GAP.to_mm().max(self.least_gap);
+        let roomy = self.pitches().all(|(along, pitch)| pitch - self.width_at(along, from, foot) >= least);
+        let holds = foot >= least_foot(Length::mm(self.width)).to_mm();
+        let on_wall = (0.0..self.wall.top_along).contains(&from);
+        (on_wall && roomy && holds).then(|| self.measured(Length::mm(from), Length::mm(foot)))
+    }
+
     /// The taper whose worst gap is best.
-    pub(super) fn best(&self) -> Taper {
+    fn best(&self) -> Taper {
         let top = self.wall.top_along;
         let mut step = top / f64::from(POINTS);
         let mut best = self.trial(0.0);
@@ -86,8 +110,7 @@ impl Task<'_> {
         }
         let mark = (best.from / POINT_STEP).floor() * POINT_STEP;
         let best = better(self.trial(mark), self.trial(mark + POINT_STEP));
-        let best = self.measured(Length::mm(best.from), Length::mm(best.foot));
-        self.untapered().filter(|whole| whole.worst - best.worst < WORTH_SHAVING).unwrap_or(best)
+        self.measured(Length::mm(best.from), Length::mm(best.foot))
     }
 
     /// Full width down to the foot, where neither the groove nor the weaver forbids it.

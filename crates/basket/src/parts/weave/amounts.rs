@@ -6,6 +6,7 @@ use std::ops::AddAssign;
 use crate::colour::Colour;
 use crate::form::Form;
 use crate::hand::Hand;
+use crate::making::Making;
 use crate::measure::Length;
 use crate::pattern::{Pattern, Way};
 use crate::stock::Material;
@@ -18,7 +19,7 @@ use crate::weave::overlaps::APART;
 use crate::weave::sight::proportion;
 use crate::weave::strands::{RowsOf, WeaverAmount};
 use crate::weave::taut::{Crossing, TakeUp};
-use crate::weave::{Course, Join, Row, Weave, begin};
+use crate::weave::{Course, Join, Row, Weave, begin, defaults};
 
 impl Weave {
     /// Weaves the courses round the staves.
@@ -26,8 +27,9 @@ impl Weave {
         courses: &[Laid<'_>],
         pattern: &Pattern,
         (form, uprights): (&Form, &Uprights),
-        hand: &Hand,
+        making: &mut Making<'_>,
     ) -> Self {
+        let hand = making.hand;
         let stave_colours = &pattern.staves.colours;
         let mut joiner = Joiner::new(uprights.count.max(1));
         let mut each_row = Vec::new();
@@ -62,6 +64,7 @@ impl Weave {
             courses: woven,
             each_row,
             direction: pattern.direction(),
+            first_face: defaults::first_face(pattern, courses, making),
             stave_colours: if stave_colours.is_empty() { undyed() } else { stave_colours.clone() },
         }
     }

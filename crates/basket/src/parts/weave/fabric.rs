@@ -6,7 +6,7 @@ use std::ops::Range;
 use super::diagonal::Diagonal;
 use super::look::Eye;
 use super::passing::Passing;
-use super::weaves::{Cell, Moves, Told};
+use super::weaves::{self, Cell, Moves};
 use crate::measure::Length;
 use crate::message::Message;
 use crate::stock::Material;
@@ -200,16 +200,9 @@ impl Fabric {
         if 2 * on > repeat { on - repeat } else { on }
     }
 
-    /// How the weaver passes the staves of a row, to be said in words.
-    pub(super) fn told(&self, row: u32, by_itself: bool) -> Message {
-        self.passing.weave().told(&Told {
-            row: self.below.saturating_add(row),
-            first: row == 0,
-            by_itself,
-            count: self.count,
-            begin: self.stave_in(row, 0) + 1,
-            sides: self.sides(row),
-        })
+    /// How the weaver passes the staves of a drawn row, to be said in words.
+    pub(super) fn told(&self, row: u32) -> Message {
+        weaves::told(self.stave_in(row, 0) + 1, &self.sides(row))
     }
 }
 

@@ -9,7 +9,7 @@ pub use wanted::{COUNTS, Wanted};
 
 use std::collections::BTreeMap;
 
-use crate::pattern::WeaveKind;
+use crate::pattern::{Direction, Lean, WeaveKind};
 use crate::weave::fabric::Fabric;
 use crate::weave::look::{Look, ROWS_READ, Sighting};
 use crate::weave::passing::Passing;
@@ -38,6 +38,8 @@ pub struct Proposal {
     pub colouring: Colouring,
     /// What is seen outside.
     pub sighting: Sighting,
+    /// To which side the weaver runs.
+    pub direction: Direction,
     /// How often a line goes round in the wanted rows.
     pub turns: f64,
     /// The longest way, in staves, that a weaver goes without changing sides.
@@ -52,6 +54,11 @@ impl Proposal {
         look(&weavers_seen(&self.fabric, self.count), &self.colouring, wanted) == self.sighting
     }
 
+    /// To which side its lines climb, where they do, seen from outside on a basket that stands on its base.
+    pub fn lean(&self) -> Option<Lean> {
+        self.sighting.lean().map(|lean| self.direction.seen(lean))
+    }
+
     /// The weave, as a pattern names it.
     pub fn weave(&self) -> WeaveKind {
         self.fabric.passing.weave().kind()
@@ -61,7 +68,7 @@ impl Proposal {
     /// those of the colours; none where there is one only.
     pub fn keys(&self, names: &[&str]) -> Vec<(&'static str, String)> {
         let mut keys = vec![("weave", format!("\"{}\"", self.weave()))];
-        keys.extend(self.fabric.passing.weave().keys());
+        keys.extend(self.fabric.passing.weave().keys(self.direction));
         let name =
             |colour: &u8| format!("\"{}\"", names.get(usize::from(*colour)).copied().unwrap_or("natural"));
         let list = |colours: &[u8]| format!("[{}]", colours.iter().map(name).collect::<Vec<_>>().join(", "));
@@ -154,7 +161,8 @@ fn look(weavers: &Sights, colouring: &Colouring, wanted: &Wanted) -> Sighting {
 }
 
 fn is_wanted(wanted: &Wanted, seen: &Sighting) -> bool {
-    let leans = |lean| seen.look != Look::Spiral || seen.lean() == Some(lean);
+    let turned = |lean| wanted.direction.seen(lean);
+    let leans = |lean| seen.look != Look::Spiral || seen.lean().map(turned) == Some(lean);
     seen.look == wanted.look && wanted.lean.is_none_or(leans)
 }
 
@@ -171,5 +179,6 @@ fn propose(wanted: &Wanted, fabric: Fabric, colouring: &Colouring, sighting: Sig
     let loose = 2.0 * f64::from(float.saturating_sub(3));
     let distance = f64::from(count.abs_diff(wanted.near));
     let penalty = distance + TURN * off + loose + fabric.passing.weave().work() + colouring.work();
-    Some(Proposal { count, fabric, colouring: colouring.clone(), sighting, turns, float, penalty })
+    let (direction, colouring) = (wanted.direction, colouring.clone());
+    Some(Proposal { count, fabric, colouring, sighting, direction, turns, float, penalty })
 }

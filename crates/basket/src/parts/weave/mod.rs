@@ -8,7 +8,6 @@ pub mod defaults;
 mod diagonal;
 pub mod fabric;
 pub mod find;
-mod instructions;
 pub mod joins;
 pub mod layout;
 mod line;
@@ -27,12 +26,11 @@ mod weaves;
 
 use crate::colour::Colour;
 use crate::measure::Length;
-use crate::pattern::{Direction, Way, WeaveKind};
+use crate::pattern::{CaneFace, Direction, Way, WeaveKind};
 use crate::stock::Material;
 pub use bands::{Band, Thread};
 pub use diagonal::Diagonal;
 pub use fabric::Fabric;
-pub use instructions::{Instruction, SENTENCES, instructions};
 pub use mends::Mend;
 pub use passing::{BAND, Passing};
 pub use seen::{Face, Seen};
@@ -65,6 +63,8 @@ pub struct Weave {
     pub each_row: Vec<Row>,
     /// To which side the weaver runs.
     pub direction: Direction,
+    /// Which face of the first weaver looks out in the first rows; none where it has no two faces.
+    pub first_face: Option<CaneFace>,
     /// Colours of the staves, in order round and then again; never empty.
     pub stave_colours: Vec<Colour>,
 }

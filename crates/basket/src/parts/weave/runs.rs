@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
-use crate::pattern::{CoursePattern, Lean, Rule, Until, Way, WeaveKind};
+use crate::pattern::{CoursePattern, Direction, Lean, Rule, Until, Way, WeaveKind};
 use crate::stock::Material;
+use crate::weave::diagonal::Diagonal;
 use crate::weave::look::{Eye, ROWS_READ, Sighting, USUAL_PROPORTION};
 use crate::weave::sights::Sights;
 use crate::weave::verdict::Verdict;
@@ -31,17 +32,14 @@ pub struct Run {
     pub verdict: Verdict,
     /// What weaver and stave make to the eye, seen from outside.
     pub sighting: Sighting,
+    /// To which side its lines climb, or its skips where one stave is skipped a round, seen from outside on a
+    /// basket that stands on its base.
+    pub lean: Option<Lean>,
 }
 
-impl Run {
-    /// To which side its lines climb from outside, where they do.
-    pub fn lean(&self) -> Option<Lean> {
-        self.sighting.lean()
-    }
-}
-
-/// Every usual weave on a count of staves; `weaver` is any material, for none of this depends on it.
-pub fn runs_on(count: u32, weaver: &Material) -> Vec<Run> {
+/// Every usual weave on a count of staves, woven to one side; `weaver` is any material, for none of this
+/// depends on it.
+pub fn runs_on(count: u32, weaver: &Material, direction: Direction) -> Vec<Run> {
     let course = |weave| CoursePattern::new(weave, weaver.clone(), Until::Rows(ROWS));
     let twill = |(over, under)| Rule::new(over, under);
     let mut courses = vec![course(WeaveKind::Plain)];
@@ -56,22 +54,27 @@ pub fn runs_on(count: u32, weaver: &Material) -> Vec<Run> {
     courses.push(level(WeaveKind::Plain));
     courses.extend([(2, 1), (2, 2), (3, 3)].map(|rule| level(WeaveKind::Twill(twill(rule)))));
     courses.push(course(WeaveKind::ReversedTwill(Rule::new(2, 2))));
-    courses.into_iter().map(|course| run(&course, count)).collect()
+    courses.into_iter().map(|course| run(&course, count, direction)).collect()
 }
 
-fn run(course: &CoursePattern, count: u32) -> Run {
+fn run(course: &CoursePattern, count: u32, direction: Direction) -> Run {
     let fabric = course.fabric(count);
     // Twined weavers hide the staves: told apart, the first weaver is followed.
     let seen = |row, stave| {
         fabric.cell(row, stave).outside.map_or(u8::MAX, |weaver| u8::from(weaver > 0 && fabric.twined() > 1))
     };
+    let verdict = course.verdict(&fabric, Eye { rows: ROWS, ..Eye::USUAL });
+    let sighting = Sights::of(ROWS_READ, count, seen).read(USUAL_PROPORTION);
+    let skips = verdict.diagonal == Diagonal::Skips;
+    let lean = if skips { verdict.diagonal.lean() } else { sighting.lean() };
     Run {
         weave: course.weave,
         weavers: course.weavers(),
         way: course.rows_follow(),
         runs: course.runs_on(count),
-        verdict: course.verdict(&fabric, Eye { rows: ROWS, ..Eye::USUAL }),
-        sighting: Sights::of(ROWS_READ, count, seen).read(USUAL_PROPORTION),
+        verdict,
+        sighting,
+        lean: lean.map(|lean| direction.seen(lean)),
     }
 }
 
@@ -82,7 +85,8 @@ mod tests {
     use crate::weave::look::Look;
 
     fn on(count: u32) -> Vec<Run> {
-        runs_on(count, Catalogue::built_in().material("cane fine").expect("in the catalogue"))
+        let cane = Catalogue::built_in().material("cane fine").expect("in the catalogue");
+        runs_on(count, cane, Direction::Right)
     }
 
     fn of(runs: &[Run], weave: &str) -> Run {
@@ -121,8 +125,8 @@ mod tests {
     fn the_clean_twill_climbs_one_stave_a_row() {
         let twill = of(&on(73), "twill 2/2");
         assert_eq!((twill.runs, twill.sighting.slope), (true, -1.0));
-        assert_eq!(twill.lean(), Some(Lean::Right));
-        assert_eq!(of(&on(75), "twill 2/2").lean(), Some(Lean::Left));
+        assert_eq!(twill.lean, Some(Lean::Right));
+        assert_eq!(of(&on(75), "twill 2/2").lean, Some(Lean::Left));
         assert_eq!(of(&on(74), "twill 2/2").sighting.look, Look::Checks);
     }
 

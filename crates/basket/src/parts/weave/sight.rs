@@ -31,6 +31,11 @@ pub struct CourseLook {
 const A_TENTH: f64 = 0.05;
 
 impl CourseLook {
+    /// Whether anything stands out in it.
+    pub fn stands_out(&self) -> bool {
+        self.chain || self.sighting.look != Look::Plain
+    }
+
     /// What is seen, to be said in words.
     pub fn said(&self) -> Message {
         match (self.sighting.look, self.lean, self.climb) {

@@ -7,6 +7,9 @@ use super::limits::PART;
 use crate::pattern::{Every, LashingStyle};
 use crate::{Length, Material};
 
+/// What stands in the place of the section where pins alone hold the rim.
+pub const NONE: &str = "none";
+
 keys! {
     /// The strand.
     pub const WEAVER: Key<Material> =

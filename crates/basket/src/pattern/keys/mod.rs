@@ -37,7 +37,7 @@ pub use values::{Minutes, Named, OwnColours, Presence, Section, Sections};
 
 use self::key::keys;
 use self::limits::MOST_COLOURS;
-use crate::pattern::{Finish, FinishPart, Handed, Language, Ready, Units};
+use crate::pattern::{Finish, FinishPart, Handed, Language, Level, Ready, Units};
 
 keys! {
     /// Name of the basket.
@@ -49,6 +49,9 @@ keys! {
     /// Language of the sheets.
     pub const LANGUAGE: Key<Language> =
         Key::new("language", (), Usual::Constant(Language::English), r#""de""#).among(Group::Basket);
+    /// For whom the basket is.
+    pub const LEVEL: Key<Level> =
+        Key::new("level", (), Usual::Nothing("usual-level"), r#""beginner""#).among(Group::Basket);
     /// What protects the finished basket.
     pub const FINISH: Key<Finish> =
         Key::new("finish", (), Usual::Constant(Finish::Shellac), r#""oil""#).among(Group::Finish);
@@ -94,8 +97,13 @@ keys! {
     )
     .among(Group::Rim);
     /// The lashing.
-    pub const LASHING: Key<Section> =
-        section("lashing", lashing::ALL, r#"{ every = "stave" }"#).among(Group::Lashing);
+    pub const LASHING: Key<Presence> = Key::new(
+        "lashing",
+        (Contents::of(lashing::ALL), Some(lashing::NONE)),
+        Usual::Computed("usual-chosen"),
+        r#"{ every = "stave" }"#,
+    )
+    .among(Group::Lashing);
     /// The pins.
     pub const PINS: Key<Section> = section("pins", pins::ALL, r#"{ every = "stave" }"#).among(Group::Rim);
     /// The ears.

@@ -12,5 +12,5 @@ keys! {
         Key::new("pins.stock", kinds::PINS, Usual::Computed("usual-chosen"), r#""brass pin 18 x 1/2 in""#);
     /// At which staves there is one.
     pub const EVERY: Key<Every> =
-        Key::new("pins.every", (), Usual::Constant(Every::OtherStave), r#""other-stave""#);
+        Key::new("pins.every", (), Usual::Computed("usual-chosen"), r#""other-stave""#);
 }

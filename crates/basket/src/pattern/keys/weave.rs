@@ -5,7 +5,7 @@ use super::declared::{Declared, Usual};
 use super::key::{Key, keys};
 use super::limits::{Counts, ListOf, Shares};
 use super::values::Sections;
-use crate::pattern::Direction;
+use crate::pattern::{CaneFace, Direction};
 
 keys! {
     /// The courses from the base upward.
@@ -18,6 +18,9 @@ keys! {
     /// To which side the weaver runs.
     pub const DIRECTION: Key<Direction> =
         Key::new("weave.direction", (), Usual::Computed("usual-weave-direction"), r#""left""#);
+    /// Which face of the cane looks out in the first rows; the usual one is common practice.
+    pub const FIRST_FACE: Key<CaneFace> =
+        Key::new("weave.first-face", (), Usual::Constant(CaneFace::Dull), r#""shiny""#);
     /// Share of its height that fresh weaving loses in drying.
     pub const SHRINK: Key<f64> =
         Key::new("weave.shrink", Shares::of(0.0, 0.3), Usual::Computed("usual-weave-shrink"), r#""4 %""#);

@@ -67,13 +67,14 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     }
     let title = file.get(&keys::TITLE);
     let language = file.get(&keys::LANGUAGE);
+    let level = file.get(&keys::LEVEL);
     let mould = mould::mould(file);
     let base = base::base(file);
     let staves = wall::staves(file);
     let weave = wall::weave(file, mould.as_ref());
     let rim = rim::rim(file);
-    let filler = rim::filler(file);
     let lashing = rim::lashing(file);
+    let filler = rim::filler(file, lashing.is_some());
     let pins = rim::pins(file);
     let handle = handle::handle(file);
     let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
@@ -88,6 +89,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         title: title?,
         units,
         language,
+        level,
         mould: mould?,
         base,
         staves,

@@ -4,7 +4,7 @@ use toml::de::DeValue;
 
 use super::section::Section;
 use super::text::Text;
-use crate::pattern::keys::{self, filler, lashing, pins, rim};
+use crate::pattern::keys::{self, Declared, filler, lashing, pins, rim};
 use crate::pattern::{FillerPattern, LashingPattern, PinsPattern, RimPattern};
 
 pub(super) fn rim(file: &Section) -> RimPattern {
@@ -16,29 +16,49 @@ pub(super) fn rim(file: &Section) -> RimPattern {
     })
 }
 
+/// Where a word stands in the place of a section: whether it is the one that takes the part away. Any other is
+/// a problem.
+fn taken_away(file: &Section, key: &dyn Declared, none: &str) -> Option<bool> {
+    let value = file.value(key)?;
+    let DeValue::String(word) = value.get_ref() else { return None };
+    if *word != none {
+        file.context.unknown_word(key.path(), &Text { text: word, span: value.span() }, &[none]);
+    }
+    Some(*word == none)
+}
+
 /// `filler = "none"`, or a section with a stock.
-pub(super) fn filler(file: &Section) -> FillerPattern {
-    match file.value(&keys::FILLER).map(|value| (value.get_ref(), value.span())) {
-        Some((DeValue::String(word), _)) if *word == filler::NONE => FillerPattern::None,
-        Some((DeValue::String(word), span)) => {
-            let text = Text { text: word, span };
-            file.context.unknown_word(keys::FILLER.path, &text, &[filler::NONE]);
-            FillerPattern::Choose
-        }
-        _ => file
+pub(super) fn filler(file: &Section, is_lashed: bool) -> FillerPattern {
+    let filler = match taken_away(file, &keys::FILLER, filler::NONE) {
+        Some(true) => FillerPattern::None,
+        Some(false) => FillerPattern::Choose,
+        None => file
             .section(&keys::FILLER)
             .and_then(|section| section.get(&filler::STOCK))
             .map_or(FillerPattern::Choose, FillerPattern::Stock),
+    };
+    if !is_lashed && matches!(filler, FillerPattern::Stock(_)) {
+        let message = format!("`{}` lies under a lashing, and the rim has none", keys::FILLER.path);
+        let help = "take the filler out, or let the rim be lashed";
+        file.problem(&keys::FILLER, message, help);
     }
+    filler
 }
 
-pub(super) fn lashing(file: &Section) -> LashingPattern {
-    file.section(&keys::LASHING).map_or_else(LashingPattern::default, |section| LashingPattern {
-        weaver: section.get(&lashing::WEAVER),
-        every: section.get(&lashing::EVERY),
-        style: section.get(&lashing::STYLE),
-        tail: section.get(&lashing::TAIL),
-    })
+/// `lashing = "none"`, or a section.
+pub(super) fn lashing(file: &Section) -> Option<LashingPattern> {
+    match taken_away(file, &keys::LASHING, lashing::NONE) {
+        Some(true) => None,
+        Some(false) => Some(LashingPattern::default()),
+        None => Some(file.section(&keys::LASHING).map_or_else(LashingPattern::default, |section| {
+            LashingPattern {
+                weaver: section.get(&lashing::WEAVER),
+                every: section.get(&lashing::EVERY),
+                style: section.get(&lashing::STYLE),
+                tail: section.get(&lashing::TAIL),
+            }
+        })),
+    }
 }
 
 pub(super) fn pins(file: &Section) -> PinsPattern {

@@ -65,6 +65,7 @@ pub(super) fn weave(file: &Section, mould: Option<&MouldPattern>) -> WeavePatter
         float_staves: section.get(&weave::FLOAT_STAVES),
         float_rows: section.get(&weave::FLOAT_ROWS),
         direction: section.get(&weave::DIRECTION),
+        first_face: section.get(&weave::FIRST_FACE),
     }
 }
 

@@ -3,7 +3,7 @@
 use basket::Basket;
 use basket::message::Value;
 use basket::pattern::keys::{
-    self, Declared, Group, Usual, ears, filler, handle, mould, rim, staves, taper, weave,
+    self, Declared, Group, Usual, ears, filler, handle, lashing, mould, rim, staves, taper, weave,
 };
 use basket::pattern::{BailCurve, EarMaterial, FillerPattern, HandleKind, MouldForm, Pattern, Word};
 use words::Words;
@@ -69,6 +69,8 @@ impl FormInput<'_> {
             matches!(self.pattern.mould.form, MouldForm::Drawn { .. })
         } else if path == filler::STOCK.path {
             self.basket.body.filler().is_some()
+        } else if within(keys::LASHING.path) {
+            self.basket.body.lashing().is_some()
         } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {
             false
         } else if path == handle::CORNER.path {
@@ -104,6 +106,11 @@ impl FormInput<'_> {
                 FillerPattern::None => there(false),
                 FillerPattern::Stock(_) => there(true),
             }
+        } else if path == keys::LASHING.path {
+            match &self.pattern.lashing {
+                None => there(false),
+                Some(_) => self.written.has(keys::LASHING.path).then_some(EditValue::Flag(true)),
+            }
         } else {
             self.written.get(path)
         }
@@ -129,6 +136,7 @@ impl FormInput<'_> {
                 let why = reason(filler::STOCK.path).or_else(|| reason(path));
                 Some((there.into(), why.unwrap_or_default()))
             }
+            _ if path == keys::LASHING.path => usual(self.basket.body.lashing().is_some().to_string().into()),
             _ if path == rim::INNER.path => usual(self.basket.body.rim().inner.stock.name.as_str().into()),
             _ if path == weave::SHRINK.path => usual(Value::Percent(self.basket.body.weave.shrink)),
             _ => None,
@@ -170,6 +178,13 @@ impl FormInput<'_> {
                 None => vec![remove(path)],
             };
             field.give = vec![set(path, filler::NONE)];
+        } else if path == keys::LASHING.path {
+            let every = self.basket.body.lashing().map(|lashing| lashing.every.word());
+            field.take = match every {
+                Some(every) => vec![set(lashing::EVERY.path, every)],
+                None => vec![remove(path)],
+            };
+            field.give = vec![set(path, lashing::NONE)];
         }
     }
 }

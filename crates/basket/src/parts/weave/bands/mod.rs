@@ -4,11 +4,13 @@ mod told;
 
 use crate::colour::Colour;
 use crate::message::Message;
-use crate::pattern::Rule;
+use crate::pattern::{Rule, Way};
 use crate::stock::Material;
-use crate::weave::instructions::in_turn;
 use crate::weave::weaves::Moves;
 use crate::weave::{Course, Weave, WeaverAmount};
+
+/// Rows that alternate are told together up to so many in turn.
+const MOST_IN_TURN: usize = 12;
 
 /// Rows that are woven by one rule in one order of colours.
 #[derive(Clone, Debug, PartialEq)]
@@ -47,7 +49,13 @@ pub struct Thread {
 impl Weave {
     /// The weaving from the base upward, band by band.
     pub fn bands(&self) -> Vec<Band> {
-        self.courses.iter().flat_map(|course| Bands { course }.all()).collect()
+        self.bands_within(1, u32::MAX)
+    }
+
+    /// The same of some rows only, both included: a band that runs past them is told as far as they go, and one
+    /// that was begun below goes on.
+    pub fn bands_within(&self, from: u32, to: u32) -> Vec<Band> {
+        self.courses.iter().flat_map(|course| Bands { course }.within(from, to)).collect()
     }
 }
 
@@ -65,18 +73,20 @@ struct Bands<'a> {
 }
 
 impl Bands<'_> {
-    fn all(&self) -> Vec<Band> {
+    fn within(&self, from: u32, to: u32) -> Vec<Band> {
         let course = self.course;
         let moves = course.fabric.moves();
+        let [from, to] = [from, to].map(|row| i64::from(row) - i64::from(course.first_row));
         self.parts(moves)
             .into_iter()
+            .filter_map(|rows| rows.within(from, to))
             .map(|rows| {
                 let threads = self.threads(moves, rows);
                 Band {
                     first: course.first_row + rows.first,
                     last: course.first_row + rows.last,
                     every: rows.every,
-                    how: self.how(moves),
+                    how: self.how(moves, threads.len()),
                     text: self.text(moves, rows, &threads),
                     threads,
                 }
@@ -102,7 +112,7 @@ impl Bands<'_> {
 
     /// Drawn rows that are alike, one after another or in turn.
     fn drawn(&self) -> Vec<Rows> {
-        let told = |row| (self.course.fabric.told(row, true), self.colours(row), row < self.course.doubled);
+        let told = |row| (self.course.fabric.told(row), self.colours(row), row < self.course.doubled);
         let all: Vec<_> = (0..self.course.rows).map(told).collect();
         let mut parts = Vec::new();
         let mut done = 0;
@@ -167,14 +177,19 @@ impl Bands<'_> {
         let (course, fabric) = (self.course, &self.course.fabric);
         let row = (rows.first..=rows.last).step_by(rows.every as usize).find(|row| weaver.lies_in(*row))?;
         // What was begun in the same course already is not begun again.
-        let begun =
-            matches!(moves, Moves::RunsOn(_) | Moves::Skips) && (0..row).any(|row| weaver.lies_in(row));
+        let runs_on = match moves {
+            Moves::RunsOn(_) | Moves::Skips => true,
+            Moves::Twined { .. } => course.way == Way::Continuous,
+            Moves::EachRow(_) | Moves::Drawn => false,
+        };
+        let begun = runs_on && (0..row).any(|row| weaver.lies_in(row));
         let (stave, begin) = if let Moves::Twined { .. } = moves {
             let comes_out =
                 |place: &u32| fabric.cell(row, fabric.stave_in(row, *place)).outside == Some(number - 1);
             let place = (0..fabric.count).find(comes_out)?;
             let stave = (fabric.stave_in(row, place) + fabric.count - 1) % fabric.count + 1;
-            (stave, Message::new("weave-begin-behind").with("stave", stave))
+            let id = if begun { "weave-on-behind" } else { "weave-begin-behind" };
+            (stave, Message::new(id).with("stave", stave))
         } else {
             let over = fabric.is_over(row, fabric.stave_in(row, 0));
             let alike = |place: &u32| fabric.is_over(row, fabric.stave_in(row, *place)) == over;
@@ -198,10 +213,12 @@ impl Bands<'_> {
         })
     }
 
-    fn how(&self, moves: Moves) -> Message {
+    fn how(&self, moves: Moves, threads: usize) -> Message {
         let of = |id, rule: Rule| Message::new(id).with("over", rule.over()).with("under", rule.under());
         match moves {
-            Moves::RunsOn(rule) if self.course.fabric.every() > 1 => of("weave-how-in-turn", rule),
+            Moves::RunsOn(rule) if self.course.fabric.every() > 1 && threads > 1 => {
+                of("weave-how-in-turn", rule)
+            }
             Moves::RunsOn(rule) => of("weave-how-on", rule),
             Moves::EachRow(rule) => of("weave-how-each", rule),
             Moves::Twined { over } => Message::new("weave-how-twined").with("over", over),
@@ -216,4 +233,29 @@ impl Thread {
     pub fn name(&self) -> Message {
         Message::new("weave-weaver").with("colour", &self.colour).with("material", &self.material)
     }
+}
+
+impl Rows {
+    /// Those of them that lie within others (from 0 within the course), if there are any.
+    fn within(self, from: i64, to: i64) -> Option<Self> {
+        let (first, last, every) =
+            (i64::from(self.first), i64::from(self.last), i64::from(self.every.max(1)));
+        let skipped = ((from - first).max(0) + every - 1) / every * every;
+        let first = first + skipped;
+        let last = first + (last.min(to) - first).div_euclid(every) * every;
+        (first <= last).then_some(Self { first: first as u32, last: last as u32, every: self.every })
+    }
+}
+
+/// How many rows take turns, and for how many rows they do: as many rows as can be told together.
+fn in_turn<T: PartialEq>(rows: &[T]) -> (usize, usize) {
+    let alike = |every: usize| {
+        let later = rows.get(every..).unwrap_or_default();
+        every + later.iter().zip(rows).take_while(|(a, b)| a == b).count()
+    };
+    (1..=MOST_IN_TURN.min(rows.len()))
+        .map(|every| (every, alike(every)))
+        .filter(|(every, alike)| *alike >= 2 * every)
+        .max_by_key(|(every, alike)| (*alike, usize::MAX - every))
+        .unwrap_or((1, 1))
 }

@@ -34,7 +34,7 @@ impl Bands<'_> {
 
     /// The rows, the weavers and where they begin.
     fn head(&self, moves: Moves, rows: Rows, threads: &[Thread]) -> Vec<Message> {
-        let how = Value::Said(self.how(moves));
+        let how = Value::Said(self.how(moves, threads.len()));
         let label = Value::Said(self.label(rows));
         let each = |id, thread: &Thread| {
             Message::new(id)
@@ -49,7 +49,7 @@ impl Bands<'_> {
                     let weaver = Value::Said(thread.name());
                     Message::new("weave-band-drawn").with("rows", label.clone()).with("weaver", weaver)
                 };
-                let told = self.course.fabric.told(rows.first, true);
+                let told = self.course.fabric.told(rows.first);
                 threads.iter().take(1).map(named).chain([told]).collect()
             }
             [thread] => vec![each("weave-band-one", thread).with("rows", label).with("how", how)],

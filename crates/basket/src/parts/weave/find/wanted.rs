@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use crate::pattern::Lean;
+use crate::pattern::{Direction, Lean};
 use crate::weave::look::{Look, USUAL_PROPORTION};
 
 /// Counts that are searched unless told otherwise.
@@ -13,6 +13,8 @@ pub const COUNTS: RangeInclusive<u32> = 21..=121;
 pub struct Wanted {
     /// The look from outside.
     pub look: Look,
+    /// To which side the weaver runs.
+    pub direction: Direction,
     /// For spirals: to which side they climb; none if either will do.
     pub lean: Option<Lean>,
     /// For spirals: how often a line goes round; none if any will do.
@@ -30,10 +32,11 @@ pub struct Wanted {
 }
 
 impl Wanted {
-    /// A look in so many colours near a count, in 80 rows of usual proportion on 21 to 121 staves.
+    /// A look in so many colours near a count, woven to the right, in 80 rows of usual proportion on 21 to 121 staves.
     pub const fn new(look: Look, colours: u8, near: u32) -> Self {
         Self {
             look,
+            direction: Direction::Right,
             lean: None,
             turns: None,
             colours,

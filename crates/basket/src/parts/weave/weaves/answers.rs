@@ -3,8 +3,7 @@
 use std::ops::Range;
 
 use crate::measure::Length;
-use crate::message::Message;
-use crate::pattern::{Rule, WeaveKind};
+use crate::pattern::{Direction, Rule, WeaveKind};
 use crate::stock::Material;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -27,22 +26,6 @@ impl Cell {
             Self { outside: None, inside: Some(weaver) }
         }
     }
-}
-
-/// A row as its weave tells it.
-pub(crate) struct Told {
-    /// Row of the weave, from 0.
-    pub row: u32,
-    /// Whether it is the first of its course.
-    pub first: bool,
-    /// Whether it is a piece of its own.
-    pub by_itself: bool,
-    /// How many staves there are.
-    pub count: u32,
-    /// Stave, counted from 1, at which it begins.
-    pub begin: u32,
-    /// Whether a weaver lies outside at each stave, in the order in which it comes to them.
-    pub sides: Vec<bool>,
 }
 
 /// How its weavers go round, as whoever weaves them is told.
@@ -84,14 +67,12 @@ pub(crate) trait Answers {
     fn kind(&self) -> WeaveKind;
     /// How its weavers go round.
     fn moves(&self) -> Moves;
-    /// How the weaver passes the staves of a row, to be said in words.
-    fn told(&self, row: &Told) -> Message;
     /// What it asks of whoever weaves, weighed in staves more or less than wanted: a weaver more at a time,
     /// rows each begun and ended by themselves, a step up in every round, a rule to keep count of.
     fn work(&self) -> f64;
 
     /// The keys beside its name by which a pattern asks for it, with TOML values.
-    fn keys(&self) -> Vec<(&'static str, String)> {
+    fn keys(&self, _direction: Direction) -> Vec<(&'static str, String)> {
         Vec::new()
     }
     /// Places after which a row repeats.

@@ -1,8 +1,7 @@
 //! Several weavers that chase each other round, each with its own row.
 
-use super::answers::{Answers, Cell, Moves, Told, is_crossed_everywhere};
+use super::answers::{Answers, Cell, Moves, is_crossed_everywhere};
 use super::over_under::{self, gcd};
-use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -63,9 +62,6 @@ impl Answers for Chase {
     }
     fn far_in_rule(&self, row: u32, count: u32) -> i64 {
         self.begun(row, count)
-    }
-    fn told(&self, row: &Told) -> Message {
-        over_under::told(self.rule, row)
     }
     fn work(&self) -> f64 {
         over_under::work(self.rule) + 1.5 * f64::from(self.weavers() - 1)

@@ -1,6 +1,6 @@
 //! A weave drawn by hand.
 
-use super::answers::{Answers, Cell, Moves, Told};
+use super::answers::{Answers, Cell, Moves};
 use super::over_under;
 use crate::message::{Message, Value};
 use crate::pattern::WeaveKind;
@@ -46,27 +46,27 @@ impl Answers for Chart {
     fn moves(&self) -> Moves {
         Moves::Drawn
     }
-    /// The runs of the row; where they repeat, the part that does.
-    fn told(&self, row: &Told) -> Message {
-        let runs: Vec<usize> = row.sides.chunk_by(|a, b| a == b).map(<[bool]>::len).collect();
-        let over = row.sides.first().copied().unwrap_or(true);
-        let told = |runs: &[usize]| {
-            Value::Name(runs.iter().map(ToString::to_string).collect::<Vec<_>>().join(" · "))
-        };
-        let id =
-            |over_id, under_id| Message::new(if over { over_id } else { under_id }).with("stave", row.begin);
-        match repeating(&runs) {
-            Some((lead, repeat)) => id("weave-row-drawn-over-again", "weave-row-drawn-under-again")
-                .with("runs", told(runs.get(..lead + repeat).unwrap_or(&runs)))
-                .with("repeat", repeat as u32),
-            None => id("weave-row-drawn-over", "weave-row-drawn-under").with("runs", told(&runs)),
-        }
-    }
     fn work(&self) -> f64 {
         8.0
     }
     fn closes(&self, count: u32) -> bool {
         count.is_multiple_of(self.period())
+    }
+}
+
+/// How the staves of a row that begins at one (from 1) are passed, a side at each: its runs; where they repeat, the
+/// part that does.
+pub(crate) fn told(begin: u32, sides: &[bool]) -> Message {
+    let runs: Vec<usize> = sides.chunk_by(|a, b| a == b).map(<[bool]>::len).collect();
+    let over = sides.first().copied().unwrap_or(true);
+    let told =
+        |runs: &[usize]| Value::Name(runs.iter().map(ToString::to_string).collect::<Vec<_>>().join(" · "));
+    let id = |over_id, under_id| Message::new(if over { over_id } else { under_id }).with("stave", begin);
+    match repeating(&runs) {
+        Some((lead, repeat)) => id("weave-row-drawn-over-again", "weave-row-drawn-under-again")
+            .with("runs", told(runs.get(..lead + repeat).unwrap_or(&runs)))
+            .with("repeat", repeat as u32),
+        None => id("weave-row-drawn-over", "weave-row-drawn-under").with("runs", told(&runs)),
     }
 }
 

@@ -1,9 +1,8 @@
 //! Rows that each begin anew, set off from the row below.
 
-use super::answers::{Answers, Cell, Moves, Told};
+use super::answers::{Answers, Cell, Moves};
 use super::over_under;
-use crate::message::Message;
-use crate::pattern::{Rule, WeaveKind};
+use crate::pattern::{Direction, Lean, Rule, WeaveKind, Word};
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
 
@@ -45,9 +44,9 @@ impl Answers for Level {
     fn kind(&self) -> WeaveKind {
         WeaveKind::of(self.rule)
     }
-    fn keys(&self) -> Vec<(&'static str, String)> {
-        let lean = if self.step > 0 { "\"left\"" } else { "\"right\"" };
-        let mut keys = vec![("way", "\"row by row\"".to_owned()), ("lean", lean.to_owned())];
+    fn keys(&self, direction: Direction) -> Vec<(&'static str, String)> {
+        let lean = direction.seen(if self.step > 0 { Lean::Left } else { Lean::Right });
+        let mut keys = vec![("way", "\"row by row\"".to_owned()), ("lean", format!("\"{}\"", lean.word()))];
         if self.step.unsigned_abs() > 1 {
             keys.push(("step", self.step.unsigned_abs().to_string()));
         }
@@ -58,9 +57,6 @@ impl Answers for Level {
     }
     fn far_in_rule(&self, row: u32, _count: u32) -> i64 {
         self.begun(row)
-    }
-    fn told(&self, row: &Told) -> Message {
-        over_under::told(self.rule, row)
     }
     fn work(&self) -> f64 {
         over_under::work(self.rule) + 5.5 + 0.5 * f64::from(self.step.unsigned_abs())

@@ -12,9 +12,10 @@ mod spiral;
 mod twined;
 
 pub use answers::Cell;
-pub(super) use answers::{Answers, Moves, Told};
+pub(super) use answers::{Answers, Moves};
 pub use chase::Chase;
 pub use drawn::Chart;
+pub(super) use drawn::told;
 pub use level::Level;
 pub use reversed::Reversed;
 pub use skip_one::SkipOne;

@@ -1,7 +1,6 @@
 //! Weaves that go over some staves and under some, again and again: what they have in common.
 
-use super::answers::{Cell, Told};
-use crate::message::Message;
+use super::answers::Cell;
 use crate::pattern::Rule;
 
 /// What a weaver that follows a rule does so far into it: outside first, then inside.
@@ -37,16 +36,6 @@ pub(super) fn outward(rule: Rule) -> f64 {
 /// By how much more there is of one than of the other.
 pub(super) fn share(over: f64, under: f64) -> f64 {
     (over - under) / (over + under).max(1.0)
-}
-
-pub(super) fn told(rule: Rule, row: &Told) -> Message {
-    let side = row.sides.first().copied().unwrap_or(true);
-    let first = row.sides.iter().take_while(|other| **other == side).count() as u32;
-    Message::new(if side { "weave-row-over" } else { "weave-row-under" })
-        .with("stave", row.begin)
-        .with("first", first)
-        .with("over", rule.over())
-        .with("under", rule.under())
 }
 
 /// What a rule asks of whoever weaves: to keep count of it.

@@ -1,8 +1,7 @@
 //! A twill that leans one way for a band of rows and then the other.
 
-use super::answers::{Answers, Cell, Moves, Told};
+use super::answers::{Answers, Cell, Moves};
 use super::over_under;
-use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -60,9 +59,6 @@ impl Answers for Reversed {
     }
     fn far_in_rule(&self, row: u32, _count: u32) -> i64 {
         self.begun(row)
-    }
-    fn told(&self, row: &Told) -> Message {
-        over_under::told(self.rule, row)
     }
     fn work(&self) -> f64 {
         over_under::work(self.rule) + 6.5

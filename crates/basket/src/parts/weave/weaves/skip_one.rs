@@ -2,8 +2,7 @@
 
 use std::ops::Range;
 
-use super::answers::{Answers, Cell, Moves, Told};
-use crate::message::Message;
+use super::answers::{Answers, Cell, Moves};
 use crate::pattern::WeaveKind;
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -42,20 +41,6 @@ impl Answers for SkipOne {
     }
     fn moves(&self) -> Moves {
         Moves::Skips
-    }
-    fn told(&self, row: &Told) -> Message {
-        // The last stave of the row below comes before the first.
-        let before = row.row.checked_sub(1).map(|below| self.is_over(below, row.count - 1, row.count));
-        let sides = || row.sides.iter().copied();
-        let pairs = before.into_iter().chain(sides()).zip(sides().skip(usize::from(before.is_none())));
-        let first = u32::from(before.is_none());
-        let skipped = (first..).zip(pairs).find(|(_, (last, this))| last == this);
-        match skipped {
-            Some((place, _)) => {
-                Message::new("weave-row-skip").with("stave", (row.begin - 1 + place) % row.count + 1)
-            }
-            None => Message::new("weave-row-skip-none").with("stave", row.begin),
-        }
     }
     fn work(&self) -> f64 {
         0.5

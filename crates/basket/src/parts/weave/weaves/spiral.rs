@@ -1,8 +1,7 @@
 //! One weaver, or several laid as one, that runs on in a spiral.
 
-use super::answers::{Answers, Cell, Moves, Told};
+use super::answers::{Answers, Cell, Moves};
 use super::over_under;
-use crate::message::Message;
 use crate::pattern::{Rule, WeaveKind};
 use crate::weave::diagonal::Diagonal;
 use crate::weave::look::Eye;
@@ -41,9 +40,6 @@ impl Answers for Spiral {
     }
     fn far_in_rule(&self, row: u32, count: u32) -> i64 {
         begun(row, count)
-    }
-    fn told(&self, row: &Told) -> Message {
-        over_under::told(self.rule, row)
     }
     fn work(&self) -> f64 {
         over_under::work(self.rule)

@@ -2,11 +2,10 @@
 
 use std::ops::Range;
 
-use super::answers::{Answers, Cell, Moves, Told};
+use super::answers::{Answers, Cell, Moves};
 use super::over_under;
 use crate::measure::Length;
-use crate::message::Message;
-use crate::pattern::WeaveKind;
+use crate::pattern::{Direction, WeaveKind};
 use crate::stock::Material;
 
 /// Several weavers twisted round each stave in turn: two are pairing, three and more a wale. Each passes in
@@ -62,25 +61,11 @@ impl Answers for Twined {
     fn kind(&self) -> WeaveKind {
         if self.weavers() == 2 { WeaveKind::Pairing } else { WeaveKind::Wale(self.weavers()) }
     }
-    fn keys(&self) -> Vec<(&'static str, String)> {
+    fn keys(&self, _direction: Direction) -> Vec<(&'static str, String)> {
         if self.step_up { vec![("step-up", "true".to_owned())] } else { Vec::new() }
     }
     fn moves(&self) -> Moves {
         Moves::Twined { over: self.float() }
-    }
-    fn told(&self, row: &Told) -> Message {
-        let told = |id| {
-            let message = Message::new(id).with("weavers", self.weavers()).with("over", self.float());
-            message.with("stave", row.begin)
-        };
-        let foremost = self.cell(row.row, 0, row.count).outside.unwrap_or(0);
-        match (row.first, self.step_up) {
-            (true, _) if foremost > 0 => told("weave-row-twined-from").with("weaver", foremost + 1),
-            (true, _) => told("weave-row-twined"),
-            (false, true) if row.by_itself => told("weave-row-twined"),
-            (false, true) => told("weave-row-twined-step-up"),
-            (false, false) => told("weave-row-twined-on"),
-        }
     }
     fn work(&self) -> f64 {
         f64::from(self.weavers()) * 0.75 + if self.step_up { 1.0 } else { 0.0 }
