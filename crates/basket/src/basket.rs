@@ -1,9 +1,11 @@
 //! The basket as computed: its parts, and what was chosen for them.
 
+use std::f64::consts::TAU;
+
 use crate::choice::Choice;
 use crate::hand::Hand;
-use crate::measure::Length;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
+use crate::parts::form::Across;
 use crate::parts::vessel::Vessel;
 use crate::pattern::{AllReady, Finish, FinishPart, Language, Note, Units};
 use crate::piece::Of;
@@ -50,9 +52,10 @@ pub struct Lid {
 }
 
 impl Basket {
-    /// Width over the outer hoop; of outlines that are not round, its girth / π.
-    pub fn across(&self) -> Length {
-        2.0 * self.body.rim().outer_radius(self.body.uprights())
+    /// Length and width over the outer hoop.
+    pub fn across(&self) -> Across {
+        let girth = self.body.rim().outer_radius(self.body.uprights()) * TAU;
+        self.body.form.across_of_girth(girth)
     }
 
     /// What stands in the rim at two places that face each other: the ears, or the ends of a fixed handle.

@@ -128,7 +128,43 @@ fn bad_form_is_explained() {
         &[
             ("no mould", "title = \"T\"\n".to_owned()),
             ("mould without form", in_mould("shape = \"round\"")),
-            ("mould shape", in_mould("shape = \"oval\"\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"")),
+            ("oval with a base", in_mould("shape = \"oval\"\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"")),
+            (
+                "oval wider than long",
+                in_mould("shape = \"oval\"\nlength = \"5\"\nwidth = \"6\"\nrim = \"8\"\nheight = \"4\""),
+            ),
+            ("round with a width", in_mould("width = \"6\"\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"")),
+            (
+                "stadium with a fullness",
+                in_mould(
+                    "shape = \"stadium\"\nlength = \"8\"\nwidth = \"6\"\nfullness = \"20 %\"\nrim = \"8\"\nheight = \"4\"",
+                ),
+            ),
+            (
+                "rectangle without corners",
+                in_mould("shape = \"rectangle\"\nlength = \"8\"\nwidth = \"6\"\nrim = \"8\"\nheight = \"4\""),
+            ),
+            (
+                "corner too large",
+                in_mould(
+                    "shape = \"rectangle\"\nlength = \"8\"\nwidth = \"6\"\ncorner = \"4\"\nrim = \"8\"\nheight = \"4\"",
+                ),
+            ),
+            (
+                "few rays",
+                in_mould("shape = \"traced\"\nrays = [\"4\", \"3\", \"4\"]\nrim = \"8\"\nheight = \"4\""),
+            ),
+            (
+                "hollow outline",
+                in_mould(
+                    "shape = \"traced\"\nrays = [\"4\", \"4\", \"4\", \"2\", \"4\", \"4\", \"4\", \"4\"]\nrim = \"8\"\nheight = \"4\"",
+                ),
+            ),
+            (
+                "tiny outline",
+                in_mould("shape = \"oval\"\nlength = \"0\"\nwidth = \"0\"\nrim = \"8\"\nheight = \"4\""),
+            ),
+            ("unknown shape", in_mould("shape = \"egg\"\nbase = \"5\"\nrim = \"8\"\nheight = \"4\"")),
             ("girths and rim", in_mould("girths = [[\"0\", \"15\"], [\"1\", \"16\"]]\nrim = \"8\"")),
             ("one girth", in_mould("girths = [[\"0\", \"15\"]]")),
             ("girths out of order", in_mould("girths = [[\"0\", \"15\"], [\"2\", \"16\"], [\"1\", \"17\"]]")),

@@ -4,7 +4,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use basket::Length;
 use basket::base::Base;
-use basket::form::{Profile, Spot};
+use basket::form::{Across, Profile, Spot};
 use basket::pattern::Rings;
 use basket::staves::{Bend, BendPoint};
 use basket::stock::{Kind, Material, Wood};
@@ -29,6 +29,8 @@ fn base(diameter: f64, thickness: f64) -> Base {
     let source = "invented".to_owned();
     Base {
         diameter: mm(diameter),
+        over: Across::round(Length::ZERO),
+        ends: None,
         thickness: mm(thickness),
         groove_depth: mm(6.35),
         groove_width: mm(2.4),

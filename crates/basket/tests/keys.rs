@@ -34,6 +34,18 @@ fn with_example(key: &dyn Declared) -> String {
                 .collect();
             head(&format!("{line}, {}", others.join(", ")))
         }
+        ("mould", name @ ("length" | "width" | "corner" | "fullness" | "rays")) => {
+            let shape = match name {
+                "corner" => "rectangle",
+                "rays" => "traced",
+                _ => "oval",
+            };
+            let size = |(key, length): &(&str, &str)| {
+                (*key != name && name != "rays").then(|| format!("{key} = \"{length}\", "))
+            };
+            let sizes: String = [("length", "9"), ("width", "6")].iter().filter_map(size).collect();
+            head(&format!("shape = \"{shape}\", {sizes}{line}, rim = \"10\", height = \"4\""))
+        }
         ("mould", _) => head(&format!("{line}, base = \"5\", rim = \"8\", height = \"4\"")),
         ("base.groove", _) => format!("{drawn}[base]\ngroove = {{ {line} }}"),
         ("ears", "wood") => format!("{drawn}[ears]\nmaterial = \"wood\"\n{line}"),

@@ -113,8 +113,8 @@ fn lap_chosen_is_the_trades_where_it_fits() {
 fn rings_are_as_wide_as_the_staves_they_hold() {
     let rim = rim(125.0, None, true, 25);
     assert_eq!(rim.hoops, HoopWay::Rings);
-    close(rim.outer.across.to_mm(), 253.0, 1e-9);
-    close(rim.inner.across.to_mm(), 250.0, 1e-9);
+    close(rim.outer.across.length.to_mm(), 253.0, 1e-9);
+    close(rim.inner.across.length.to_mm(), 250.0, 1e-9);
 }
 
 #[test]

@@ -212,10 +212,10 @@ fn bought_rings_are_no_strips() {
         assert!(matches!(&cut.stock, CutStock::Ring(stock) if *stock == hoop.stock));
         assert_eq!((cut.count, cut.length, cut.total, cut.stock.material()), (1, None, None, None));
         let shape = cut.shape.as_ref().expect("a size");
-        assert_eq!(value(shape, "across"), &Value::Length(hoop.across));
+        assert_eq!(value(shape, "across"), &Value::from(hoop.across));
     }
     let stave = draft.basket.body.uprights().thickness;
-    assert!((rim.outer.across - rim.inner.across - stave * 2.0).abs().to_mm() < 1e-9);
+    assert!((rim.outer.across.length - rim.inner.across.length - stave * 2.0).abs().to_mm() < 1e-9);
     let (bought, bent) = (step(&draft, Rim), self::draft("", "hoops = \"bent\""));
     assert!(bought.work_minutes < step(&bent, Rim).work_minutes);
     assert!(!has(&bought.tools, "tool-knife") && bought.cautions.is_empty());

@@ -10,8 +10,9 @@ use basket::{Basket, Length};
 use kurbo::{Arc, BezPath, Circle, Point, Vec2};
 use words::Words;
 
+use crate::around::Around;
 use crate::dimension::{Dimension, pointer};
-use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed};
+use crate::drawing::{Drawing, Label, Line, TOLERANCE, Tone, closed, open};
 use crate::plain::kept;
 use crate::scale::{round_scale, scale_name};
 use crate::sense::sense;
@@ -24,6 +25,8 @@ const STUB: f64 = 2.0;
 const STRIPS: [Tone; 4] = [Tone::White, Tone::Light, Tone::Pale, Tone::Mid];
 /// Steps along the edge of a strip.
 const ARC: u32 = 24;
+/// Steps round a whole edge.
+const ROUND: u32 = 360;
 /// How far beyond the edge the numbers, the pins, the ears and the scarfs of both hoops stand, in mm.
 const NUMBERS: f64 = 6.0;
 const PINS: f64 = 10.2;
@@ -38,7 +41,7 @@ const MOST: u32 = 2000;
 pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
     let args = [
         ("count", basket.body.uprights().count.into()),
-        ("diameter", Value::Name(words.both(basket.body.base().diameter))),
+        ("diameter", Value::Name(words.across(basket.body.base().across()))),
     ];
     let description = words.with(
         match basket.body.weave.direction {
@@ -48,7 +51,7 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
         &args,
     );
     let mut drawing = Drawing::new("base-plan", words.term("drawing-base-plan"), description);
-    let scale = round_scale((WIDTH / basket.body.base().diameter.to_mm().max(1.0)).min(1.0));
+    let scale = round_scale((WIDTH / basket.body.base().across().length.to_mm().max(1.0)).min(1.0));
     let plan = Plan::of(basket, words, scale);
     plan.disc(&mut drawing);
     plan.staves(&mut drawing);
@@ -62,14 +65,14 @@ pub fn base_plan(basket: &Basket, words: &Words) -> Drawing {
 /// The disc at true size: outline, middle, bottom of the groove, screw hole and plug.
 pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
     let args = [
-        ("diameter", Value::Name(words.both(basket.body.base().diameter))),
+        ("diameter", Value::Name(words.across(basket.body.base().across()))),
         ("thickness", Value::Name(words.both(basket.body.base().thickness))),
     ];
     let title = words.term("drawing-base-disc");
     let mut drawing = Drawing::new("base-disc", title, words.with("drawing-base-disc-description", &args));
     let plan = Plan::of(basket, words, 1.0);
     plan.disc(&mut drawing);
-    drawing.stroke(Circle::new(Point::ZERO, plan.root), Line::Hidden);
+    drawing.stroke(plan.ring(plan.root), Line::Hidden);
     plan.quarters(&mut drawing);
     plan.labels(&mut drawing);
     kept(drawing.fitted(1.5), words)
@@ -78,9 +81,10 @@ pub fn base_disc(basket: &Basket, words: &Words) -> Drawing {
 struct Plan<'a> {
     basket: &'a Basket,
     words: &'a Words,
+    around: Around<'a>,
     /// Paper per base.
     scale: f64,
-    /// Radius of the disc on paper.
+    /// Radius of the disc on paper; where it is not round, of its girth.
     edge: f64,
     /// Radius of the bottom of the groove on paper.
     root: f64,
@@ -90,7 +94,19 @@ impl<'a> Plan<'a> {
     fn of(basket: &'a Basket, words: &'a Words, scale: f64) -> Self {
         let base = basket.body.base();
         let edge = base.diameter.to_mm() / 2.0 * scale;
-        Self { basket, words, scale, edge, root: base.groove_radius().to_mm().max(0.0) * scale }
+        Self {
+            basket,
+            words,
+            around: Around::of(basket),
+            scale,
+            edge,
+            root: base.groove_radius().to_mm().max(0.0) * scale,
+        }
+    }
+
+    /// Half its width on paper.
+    fn half_width(&self) -> f64 {
+        self.paper(self.basket.body.base().across().width) / 2.0
     }
 
     /// A length of the base as it is drawn, in mm.
@@ -101,7 +117,7 @@ impl<'a> Plan<'a> {
     fn disc(&self, drawing: &mut Drawing) {
         let base = &self.basket.body.base();
         let round = |diameter| Circle::new(Point::ZERO, self.paper(diameter) / 2.0);
-        drawing.shape(Circle::new(Point::ZERO, self.edge), Tone::White, Line::Outline);
+        drawing.shape(self.ring(self.edge), Tone::White, Line::Outline);
         self.strips(drawing);
         // From below, rings that look out are seen, and those that look in lie behind.
         let line = if base.rings == Rings::Out { Line::Fine } else { Line::Hidden };
@@ -143,7 +159,7 @@ impl<'a> Plan<'a> {
     fn quarters(&self, drawing: &mut Drawing) {
         for quarter in 0..4 {
             let turn = f64::from(quarter) / 4.0;
-            drawing.line(self.at(turn, 0.0), self.at(turn, 3.5), Line::Edge);
+            drawing.line(Point::ZERO, (self.direction(turn) * 3.5).to_point(), Line::Edge);
             drawing.line(self.at(turn, self.edge - 3.0), self.at(turn, self.edge + 3.0), Line::Edge);
         }
     }
@@ -156,17 +172,17 @@ impl<'a> Plan<'a> {
     /// Staves from the bottom of the groove to a little beyond the edge, seen through the disc.
     fn staves(&self, drawing: &mut Drawing) {
         let staves = &self.basket.body.staves();
-        drawing.stroke(Circle::new(Point::ZERO, self.root), Line::Hidden);
+        drawing.stroke(self.ring(self.root), Line::Hidden);
         let foot = self.paper(staves.taper.foot) / 2.0;
         let outer = self.paper(staves.uprights.width_at(-staves.length_parts.turn)) / 2.0;
         for (_, turn) in self.turns() {
-            let out = self.direction(turn);
+            let out = self.outward(turn);
             let side = Vec2::new(out.y, -out.x);
-            let (root, end) = ((out * self.root).to_point(), (out * (self.edge + STUB)).to_point());
+            let (root, end) = (self.at(turn, self.root), self.at(turn, self.edge + STUB));
             let stave = [root - side * foot, end - side * outer, end + side * outer, root + side * foot];
             drawing.shape(closed(stave), Tone::Pale, Line::Dimension);
         }
-        drawing.stroke(Circle::new(Point::ZERO, self.edge), Line::Outline);
+        drawing.stroke(self.ring(self.edge), Line::Outline);
     }
 
     fn numbers(&self, drawing: &mut Drawing) {
@@ -179,7 +195,7 @@ impl<'a> Plan<'a> {
         let is_numbered =
             |stave: u32| marked.contains(&stave) || (stave.is_multiple_of(step) && !crowds(stave));
         for (stave, turn) in self.turns().filter(|(stave, _)| is_numbered(*stave)) {
-            let out = self.direction(turn);
+            let out = self.outward(turn);
             let angle = out.y.atan2(out.x).to_degrees();
             let upright = if out.x < -1e-9 { angle + 180.0 } else { angle };
             let label = Label::new(stave.to_string(), self.at(turn, radius)).middle().sized(Label::SMALL);
@@ -218,20 +234,48 @@ impl<'a> Plan<'a> {
         Vec2::new(sin, cos)
     }
 
+    /// Square to the edge, outward, there.
+    fn outward(&self, turn: f64) -> Vec2 {
+        if self.around.is_round() {
+            return self.direction(turn);
+        }
+        let [x, y] = self.around.at(turn).outward;
+        Vec2::new(sense(self.basket) * y, x)
+    }
+
+    /// The place so far round on the level of a radius on paper.
     fn at(&self, turn: f64, radius: f64) -> Point {
-        (self.direction(turn) * radius).to_point()
+        if self.around.is_round() {
+            return (self.direction(turn) * radius).to_point();
+        }
+        let [x, y] = self.around.place(turn, radius / self.scale);
+        Point::new(sense(self.basket) * y * self.scale, x * self.scale)
+    }
+
+    /// The whole level of a radius on paper.
+    fn ring(&self, radius: f64) -> BezPath {
+        if self.around.is_round() {
+            return kurbo::Shape::to_path(&Circle::new(Point::ZERO, radius), TOLERANCE);
+        }
+        closed((0..ROUND).map(|step| self.at(f64::from(step) / f64::from(ROUND), radius)))
     }
 
     /// An arc so far outside the edge, with ends and a label along it.
     fn arc(&self, drawing: &mut Drawing, (from, to): (f64, f64), beyond: f64, text: String) {
         let (radius, sense) = (self.edge + beyond, sense(self.basket) * TAU);
-        let arc = Arc::new(Point::ZERO, (radius, radius), FRAC_PI_2 - sense * from, sense * (from - to), 0.0);
-        drawing.stroke(kurbo::Shape::to_path(&arc, TOLERANCE), Line::Outline);
+        if self.around.is_round() {
+            let arc =
+                Arc::new(Point::ZERO, (radius, radius), FRAC_PI_2 - sense * from, sense * (from - to), 0.0);
+            drawing.stroke(kurbo::Shape::to_path(&arc, TOLERANCE), Line::Outline);
+        } else {
+            let place = |step: u32| self.at(from + (to - from) * f64::from(step) / f64::from(ARC), radius);
+            drawing.stroke(open((0..=ARC).map(place)), Line::Outline);
+        }
         for turn in [from, to] {
             drawing.line(self.at(turn, radius - 1.2), self.at(turn, radius + 1.2), Line::Edge);
         }
         let middle = f64::midpoint(from, to);
-        let out = self.direction(middle);
+        let out = self.outward(middle);
         let below = out.y > 0.0;
         let tangent = if below { Vec2::new(out.y, -out.x) } else { Vec2::new(-out.y, out.x) };
         let label = Label::new(text, self.at(middle, radius + 2.4)).middle().sized(Label::SMALL);
@@ -241,9 +285,14 @@ impl<'a> Plan<'a> {
     fn labels(&self, drawing: &mut Drawing) {
         let (base, words) = (&self.basket.body.base(), self.words);
         let inner = self.root;
-        let ends = [Point::new(-self.edge, 0.0), Point::new(self.edge, 0.0)];
+        let half = self.half_width();
+        let ends = [Point::new(-half, 0.0), Point::new(half, 0.0)];
         Dimension { places: ends, ends, text: String::new() }.draw(drawing);
-        let across = Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle();
+        let across = if self.around.is_round() {
+            Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle()
+        } else {
+            Label::new(words.across(base.across()), (0.0, inner * 0.3)).middle()
+        };
         drawing.label(across);
         if !base.strips.is_empty() {
             let text = words.with("drawing-base-strips", &[("woods", base.woods())]);
@@ -252,7 +301,7 @@ impl<'a> Plan<'a> {
         let hole = note(words, "drawing-screw-hole", base.screw_hole);
         let groove = note(words, "drawing-groove-deep", base.groove_depth);
         for (text, up, to) in [
-            (hole, 0.5, self.at(0.5, self.paper(base.screw_hole) / 2.0)),
+            (hole, 0.5, (self.direction(0.5) * (self.paper(base.screw_hole) / 2.0)).to_point()),
             (groove, -0.6, self.at(0.0, inner)),
         ] {
             let place = Point::new(0.0, -inner * up);
@@ -264,14 +313,15 @@ impl<'a> Plan<'a> {
     /// What the marks outside the edge are.
     fn key(&self, drawing: &mut Drawing) {
         let low = drawing.bounds().y1 + 4.0;
-        drawing.fill(Circle::new((-self.edge, low), 0.6), Tone::Black);
+        let left = -self.half_width();
+        drawing.fill(Circle::new((left, low), 0.6), Tone::Black);
         let scale = Value::Name(scale_name(self.scale, self.words));
         let says = [
             format!("{}; {}", self.words.term("drawing-plan-pins"), self.words.term("drawing-plan-key")),
             self.words.with("drawing-section-scale", &[("scale", scale)]),
         ];
         for (text, line) in says.into_iter().zip(0..) {
-            let at = (1.6 - self.edge, low + f64::from(line) * Label::SMALL * 1.5);
+            let at = (1.6 + left, low + f64::from(line) * Label::SMALL * 1.5);
             drawing.label(Label::new(text, at).sized(Label::SMALL));
         }
     }

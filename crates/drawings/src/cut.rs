@@ -25,7 +25,7 @@ pub(crate) struct Cut<'a> {
 
 impl<'a> Cut<'a> {
     pub(crate) fn of(basket: &'a Basket, scale: f64, origin: Vec2) -> Self {
-        Self { basket, wall: Wall::of(basket), scale, origin }
+        Self { basket, wall: Wall::along_length(basket), scale, origin }
     }
 
     /// Where a radius and a height above the mould's base lie in the drawing.
@@ -45,9 +45,9 @@ impl<'a> Cut<'a> {
     /// The disc from a radius outward, with its groove.
     pub(crate) fn disc(&self, drawing: &mut Drawing, from: f64) {
         let base = &self.basket.body.base();
-        let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
+        let (edge, low) = (base.across().length.to_mm() / 2.0, -base.thickness.to_mm());
         let (middle, half) = (low / 2.0, base.groove_width.to_mm() / 2.0);
-        let root = base.groove_radius().to_mm().max(0.0);
+        let root = base.groove_radius().to_mm().max(0.0) + self.wall.over();
         let outline = [
             (from, 0.0),
             (edge, 0.0),
@@ -75,7 +75,7 @@ impl<'a> Cut<'a> {
     /// The mould: its base and its side up to the rim.
     pub(crate) fn mould(&self, drawing: &mut Drawing) {
         let spots = self.basket.body.profile().spots(MOULD_STEPS);
-        let side = spots.map(|spot| Point::new(spot.radius.to_mm(), spot.height.to_mm()));
+        let side = spots.map(|spot| Point::new(spot.radius.to_mm() + self.wall.over(), spot.height.to_mm()));
         let line = std::iter::once(Point::ZERO).chain(side).map(|at| self.place(at));
         drawing.stroke(open(line), Line::Hidden);
     }

@@ -5,6 +5,7 @@ use basket::{Basket, Length};
 use kurbo::{Point, Vec2};
 use words::Words;
 
+use crate::around::Around;
 use crate::cut::Cut;
 use crate::dimension::{Dimension, pointer};
 use crate::drawing::{Drawing, Label};
@@ -24,8 +25,9 @@ const INSIDE: f64 = 2.5;
 /// The edge of the base with its groove, the stave's foot and the first rows.
 pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let (base, staves) = (basket.body.base(), basket.body.staves());
-    let from = (base.groove_radius().to_mm() - INSIDE).max(0.0);
-    let size = (base.diameter.to_mm() / 2.0 - from + 4.0).max(base.thickness.to_mm() + 4.0);
+    let over = Around::of(basket).over();
+    let from = (base.groove_radius().to_mm() - INSIDE).max(0.0) + over;
+    let size = (base.across().length.to_mm() / 2.0 - from + 4.0).max(base.thickness.to_mm() + 4.0);
     let scale = SCALES.into_iter().find(|scale| scale * size <= GROOVE).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
@@ -35,8 +37,8 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     cut.weavers(&mut drawing, Length::ZERO, rows);
     cut.disc(&mut drawing, from);
 
-    let (edge, low) = (base.diameter.to_mm() / 2.0, -base.thickness.to_mm());
-    let (root, cheek) = (base.groove_radius().to_mm(), low / 2.0 - base.groove_width.to_mm() / 2.0);
+    let (edge, low) = (base.across().length.to_mm() / 2.0, -base.thickness.to_mm());
+    let (root, cheek) = (base.groove_radius().to_mm() + over, low / 2.0 - base.groove_width.to_mm() / 2.0);
     let at = |x: f64, height: f64| cut.place(Point::new(x, height));
     let depth = [at(root, cheek), at(edge, low)];
     Dimension::level(depth, at(edge, low).y + 6.0, words.fine_both(base.groove_depth)).draw(&mut drawing);

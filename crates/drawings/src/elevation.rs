@@ -10,6 +10,7 @@ use basket::weave::Row;
 use basket::{Basket, Length};
 use kurbo::{BezPath, Point, Rect};
 
+use crate::around::Around;
 use crate::drawing::{Drawing, Line, Tone, closed};
 use crate::rim_shape::RimShape;
 use crate::sense::sense;
@@ -30,12 +31,13 @@ const DIPPED: f64 = 0.55;
 pub(crate) struct Elevation<'a> {
     pub(crate) basket: &'a Basket,
     pub(crate) wall: Wall<'a>,
+    around: Around<'a>,
     pub(crate) scale: f64,
 }
 
 impl<'a> Elevation<'a> {
     pub(crate) fn of(basket: &'a Basket, scale: f64) -> Self {
-        Self { basket, wall: Wall::of(basket), scale }
+        Self { basket, wall: Wall::along_length(basket), around: Around::of(basket), scale }
     }
 
     pub(crate) fn place(&self, x: f64, height: f64) -> Point {
@@ -44,8 +46,14 @@ impl<'a> Elevation<'a> {
 
     /// Direction in which a fraction of the way round is seen: 0 right, a quarter turn in front.
     fn direction(&self, turn: f64) -> f64 {
-        let first = self.basket.in_rim().map_or(0.25, |ears| ears.each[0].turn);
+        let level = if self.around.is_round() { 0.25 } else { 0.0 };
+        let first = self.basket.in_rim().map_or(level, |ears| ears.each[0].turn);
         (sense(self.basket) * (turn - first) * TAU).rem_euclid(TAU)
+    }
+
+    /// The share of the way round that lies in a direction.
+    fn turn(&self, direction: f64) -> f64 {
+        sense(self.basket) * direction / TAU
     }
 
     /// Staves in front, by number from 0, with their directions.
@@ -65,8 +73,10 @@ impl<'a> Elevation<'a> {
     }
 
     fn disc(&self, drawing: &mut Drawing) {
-        let (edge, thickness) =
-            (self.basket.body.base().diameter.to_mm() / 2.0, self.basket.body.base().thickness.to_mm());
+        let (edge, thickness) = (
+            self.basket.body.base().across().length.to_mm() / 2.0,
+            self.basket.body.base().thickness.to_mm(),
+        );
         let disc = Rect::from_points(self.place(-edge, 0.0), self.place(edge, -thickness));
         drawing.shape(disc, Tone::Light, Line::Edge);
     }
@@ -102,11 +112,23 @@ impl<'a> Elevation<'a> {
 
     /// A place on the wall (radius and height) in a direction, so far aside along the tangent.
     fn beside(&self, at: Point, direction: f64, aside: f64) -> Point {
+        if !self.around.is_round() {
+            let turn = self.turn(direction);
+            let [x, _] = self.around.place(turn, at.x - self.wall.over());
+            let [_, front] = self.around.at(turn).outward;
+            return self.place(x + aside * front * sense(self.basket), at.y);
+        }
         self.place(at.x * direction.cos() + aside * direction.sin(), at.y)
     }
 
     /// The same on the round wall; what would lie behind comes to lie on the outline.
     fn around(&self, at: Point, direction: f64, aside: f64) -> Point {
+        if !self.around.is_round() {
+            let radius = at.x - self.wall.over();
+            let turned = direction - aside * TAU / self.around.way(self.turn(direction), radius);
+            let [x, _] = self.around.place(self.turn(turned.clamp(0.0, PI)), radius);
+            return self.place(x, at.y);
+        }
         let turned = direction - aside / at.x.abs().max(1e-6);
         self.place(at.x * turned.clamp(0.0, PI).cos(), at.y)
     }
@@ -231,7 +253,7 @@ impl Pass {
         let staves = &elevation.basket.body.staves();
         let out = staves.uprights.thickness.to_mm() + thickness / 2.0;
         let at = |share: f64| elevation.wall.at(row.along + Length::mm(pitch * share / 2.0), out);
-        let girth = at(0.0).x * TAU / f64::from(staves.uprights.count.max(1));
+        let girth = (at(0.0).x - elevation.wall.over()) * TAU / f64::from(staves.uprights.count.max(1));
         let half = staves.uprights.width_at(row.along).to_mm() / 2.0;
         let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
         let corners = [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];

@@ -8,6 +8,7 @@
 
 #![allow(clippy::trivially_copy_pass_by_ref, reason = "words are handed on by reference in every crate")]
 
+mod around;
 mod bail;
 mod base_plan;
 mod chart;
@@ -15,6 +16,7 @@ mod cut;
 mod detail;
 mod dimension;
 mod drawing;
+mod dxf;
 mod ear;
 mod elevation;
 pub mod lines;
@@ -36,12 +38,14 @@ mod text;
 mod tile;
 mod timeline;
 mod timetable;
+mod turning;
 mod wall;
 
 pub use base_plan::{base_disc, base_plan};
 pub use chart::{ChartKind, chart, numbers_rise_left};
 pub use dimension::Dimension;
 pub use drawing::{Anchor, Drawing, Item, Label, Line, Tone};
+pub use dxf::outlines_dxf;
 pub use ear::ear_template;
 pub use moves::moves;
 pub use plain::kept;
@@ -54,3 +58,4 @@ pub use taper_chart::taper_chart;
 pub use tile::{TileSize, check_bars, tiles};
 pub use timeline::{sample_letter, timeline};
 pub use timetable::{Bar, Row, Session, timetable};
+pub use turning::{board_outlines, turning_template};

@@ -1,14 +1,16 @@
 //! The finished basket from above, with dimensions.
 
+use basket::Basket;
+use basket::form::Across;
 use basket::message::Value;
 use basket::pattern::Direction;
 use basket::steps::Stage;
-use basket::{Basket, Length};
 use kurbo::{Circle, Point, Vec2};
 use words::Words;
 
+use crate::around::Around;
 use crate::dimension::Dimension;
-use crate::drawing::{Drawing, Label, Line};
+use crate::drawing::{Drawing, Label, Line, closed};
 use crate::lines::{Region, Style, View, margin, picture_of};
 use crate::plain::{Why, kept, left_out};
 use crate::scale::{round_scale, scale_name};
@@ -20,6 +22,8 @@ use crate::stages::look;
 const WIDTH: f64 = 66.0;
 /// Pixels of the raster in a mm of paper.
 const DENSITY: f64 = 14.0;
+/// Steps round a base that is not round.
+const ROUND: u32 = 360;
 /// From the rim to the numbers of staves, in mm.
 const NUMBERS: f64 = 4.0;
 /// From the rim to the first dimension, and from one to the next, in mm.
@@ -50,12 +54,13 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
     let region = Region { middle: [0.0; 3], half_width: reach, half_height: reach };
     let (picture, placed) = picture_of(parts, &view(basket).close_up(region), &style).ok()?;
     let (middle, _) = placed.find([0.0; 3])?;
+    let around = Around::of(basket);
     let rim = basket.body.rim().outer_radius(basket.body.uprights()).to_mm();
-    let name = |length: f64| Value::Name(words.both(Length::mm(length)));
+    let name = |across: Across| Value::Name(words.across(across));
     let args = [
         ("scale", Value::Name(scale_name(scale, words))),
-        ("rim", name(2.0 * rim)),
-        ("base", name(basket.body.base().diameter.to_mm())),
+        ("rim", name(basket.across())),
+        ("base", name(basket.body.base().across())),
         ("count", basket.body.uprights().count.into()),
     ];
     let mut drawing = Drawing {
@@ -71,17 +76,25 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
         ..picture
     };
     let base = basket.body.base().diameter.to_mm() / 2.0;
-    drawing.stroke(Circle::new(middle, base * scale), Line::Hidden);
-    for along in [Vec2::new(1.0, 0.0), Vec2::new(0.0, 1.0)] {
-        let half = along * (rim * scale + 2.0);
+    if around.is_round() {
+        drawing.stroke(Circle::new(middle, base * scale), Line::Hidden);
+    } else {
+        let place = |[x, y]: [f64; 2]| middle + Vec2::new(x, sense(basket) * y) * scale;
+        drawing.stroke(closed(around.ring(base, ROUND).into_iter().map(place)), Line::Hidden);
+    }
+    let across = basket.across();
+    let halves = [across.length, across.width].map(|across| across.to_mm() / 2.0);
+    for (along, half) in [Vec2::new(1.0, 0.0), Vec2::new(0.0, 1.0)].into_iter().zip(halves) {
+        let half = along * (half * scale + 2.0);
         drawing.line(middle - half, middle + half, Line::Centre);
     }
-    numbers(&mut drawing, basket, middle, rim * scale + NUMBERS);
-    let below = middle.y + rim * scale;
-    for (radius, step) in [(base, 0.0), (rim, 1.0)] {
-        let places = [-1.0, 1.0].map(|side| Point::new(middle.x + side * radius * scale, middle.y));
+    numbers(&mut drawing, basket, middle, [rim * scale + NUMBERS, scale]);
+    let below = middle.y + halves[1] * scale;
+    for (across, step) in [(basket.body.base().across(), 0.0), (across, 1.0)] {
+        let half = across.length.to_mm() / 2.0 * scale;
+        let places = [-half, half].map(|side| Point::new(middle.x + side, middle.y));
         let y = below + DIMENSIONS[0] + DIMENSIONS[1] * step;
-        Dimension::level(places, y, words.both(Length::mm(2.0 * radius))).draw(&mut drawing);
+        Dimension::level(places, y, words.both(across.length)).draw(&mut drawing);
     }
     Some(drawing.fitted(1.5))
 }
@@ -98,15 +111,22 @@ fn radius(part: &Part) -> f64 {
     corners.map(|at| f64::from(at[0].hypot(at[1]))).fold(0.0, f64::max)
 }
 
-/// The numbers of the staves that stand at the quarters.
-fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, radius: f64) {
+/// The numbers of the staves that stand at the quarters, on the level of this radius on paper.
+fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, [radius, scale]: [f64; 2]) {
+    let around = Around::of(basket);
     let staves = basket.body.staves();
     let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
     for stave in staves.uprights.quarters() {
         // Numbers rise clockwise seen from above where the weaver runs to the right.
         let turn = sense(basket) * (staves.uprights.turn(stave) - first);
-        let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
-        let label = Label::new(stave.to_string(), middle + Vec2::new(cos, sin) * radius).middle();
+        let at = if around.is_round() {
+            let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
+            Vec2::new(cos, sin) * radius
+        } else {
+            let [x, y] = around.place(staves.uprights.turn(stave) - first, radius / scale);
+            Vec2::new(x, sense(basket) * y) * scale
+        };
+        let label = Label::new(stave.to_string(), middle + at).middle();
         drawing.label(label.sized(Label::SMALL).bold());
     }
 }

@@ -6,6 +6,7 @@ use basket::{Basket, Length};
 use kurbo::{Point, Rect, Vec2};
 use words::Words;
 
+use crate::around::Around;
 use crate::bail::Front;
 use crate::cut::Cut;
 use crate::detail;
@@ -39,8 +40,8 @@ pub fn section(basket: &Basket, words: &Words) -> Drawing {
 /// The section to a scale.
 fn to_scale(basket: &Basket, words: &Words, scale: f64, sizes: &Sizes) -> Drawing {
     let args = [
-        ("base", Value::Name(words.both(basket.body.base().diameter))),
-        ("rim", Value::Name(words.both(Length::mm(2.0 * sizes.rim_radius)))),
+        ("base", Value::Name(words.across(basket.body.base().across()))),
+        ("rim", Value::Name(words.across(basket.across()))),
         ("height", Value::Name(words.both(Length::mm(sizes.rim_top - sizes.bottom)))),
         ("overall", Value::Name(words.both(Length::mm(sizes.top - sizes.bottom)))),
     ];
@@ -80,7 +81,8 @@ impl Sizes {
             bottom: -basket.body.base().thickness.to_mm(),
             rim_top,
             top: Front::of(basket, 1.0).map_or(rim_top, |front| front.top()),
-            rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm(),
+            rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm()
+                + Around::of(basket).over(),
         }
     }
     fn scale(&self, width: f64) -> f64 {
@@ -123,7 +125,7 @@ fn halves(drawing: &mut Drawing, basket: &Basket, scale: f64, sizes: &Sizes) {
 fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64, sizes: &Sizes) {
     let place = |x: f64, height: f64| Point::new(x * scale, -height * scale);
     let both = |mm: f64| words.both(Length::mm(mm));
-    let base = basket.body.base().diameter.to_mm() / 2.0;
+    let base = basket.body.base().across().length.to_mm() / 2.0;
     let bottom = -sizes.bottom * scale;
     let across = |radius: f64, height: f64| [place(-radius, height), place(radius, height)];
     let levels = [
@@ -137,7 +139,8 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     let left = -sizes.rim_radius * scale;
     let right = -left;
     let weaving = basket.body.weave.top_height.to_mm();
-    let wall = basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm();
+    let wall =
+        basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm() + Around::of(basket).over();
     let uprights = [
         Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 4.5, both(weaving)),
         Dimension::upright(

@@ -3,12 +3,15 @@
 //!
 //! As on the mould, with the base up, numbers run to the right round the outside.
 
+use std::f64::consts::TAU;
+
 use basket::message::Value;
 use basket::rim::Scarf;
 use basket::{Basket, Length};
 use kurbo::{Point, Rect};
 use words::Words;
 
+use crate::around::Around;
 use crate::drawing::{Drawing, Label, Line, Tone, closed};
 use crate::plain::kept;
 
@@ -125,7 +128,9 @@ impl Strip<'_> {
 
     /// Where a fraction of the way round lies: stave 1 stands half a pitch from the end.
     fn x(&self, turn: f64) -> f64 {
-        (turn * self.girth + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))
+        let around = Around::of(self.basket);
+        let way = if around.is_round() { turn * self.girth } else { around.way_to(turn, self.girth / TAU) };
+        (way + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))
     }
 
     fn sheet(&self, drawing: &mut Drawing, height: f64) {

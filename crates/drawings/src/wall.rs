@@ -3,6 +3,7 @@
 use basket::{Basket, Length};
 use kurbo::{BezPath, Point, Vec2};
 
+use crate::around::Around;
 use crate::drawing::closed;
 
 /// Steps in which curves of the wall are drawn.
@@ -13,11 +14,23 @@ const FINE: Length = Length::mm(0.02);
 /// The wall of a basket in section: radius to the right and height above the mould's base up, in mm.
 pub(crate) struct Wall<'a> {
     basket: &'a Basket,
+    /// How much further it reaches than the radius of each level.
+    over: f64,
 }
 
 impl<'a> Wall<'a> {
     pub(crate) fn of(basket: &'a Basket) -> Self {
-        Self { basket }
+        Self { basket, over: 0.0 }
+    }
+
+    /// The same cut along its length, where it is not round.
+    pub(crate) fn along_length(basket: &'a Basket) -> Self {
+        Self { basket, over: Around::of(basket).over() }
+    }
+
+    /// How much further it reaches than the radius of each level.
+    pub(crate) fn over(&self) -> f64 {
+        self.over
     }
 
     /// End of the foot, along the mould.
@@ -41,15 +54,19 @@ impl<'a> Wall<'a> {
         if along >= bend.touch {
             let (sin, cos) = spot.lean.to_radians().sin_cos();
             let up = Vec2::new(sin, cos);
-            return (Point::new(spot.radius.to_mm(), spot.height.to_mm()) + outward(up) * off, up);
+            return (self.reach(spot.radius, spot.height) + outward(up) * off, up);
         }
         let half = bend.thickness().to_mm() / 2.0;
         let on = bend.at(along + bend.added());
         let (sin, cos) = on.lean.to_radians().sin_cos();
         let up = Vec2::new(sin, cos);
         let pushed = if along > Length::ZERO { off + half - bend.stand_off_at(spot).to_mm() } else { 0.0 };
-        let middle = Point::new(on.radius.to_mm(), on.height.to_mm());
+        let middle = self.reach(on.radius, on.height);
         (middle + outward(up) * (pushed.max(0.0) - half), up)
+    }
+
+    fn reach(&self, radius: Length, height: Length) -> Point {
+        Point::new(radius.to_mm() + self.over, height.to_mm())
     }
 
     /// A line that stays `out` from the stave's inner face between two places; round the bend at the foot it

@@ -13,6 +13,7 @@ mod front;
 mod handout;
 mod html;
 mod labels;
+mod mould;
 mod packet;
 mod paper;
 mod photos;
@@ -29,6 +30,7 @@ pub use class::{
     ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_plan, class_sheet,
 };
 pub use error::{Mistake, Position, SheetError};
+pub use mould::{MouldSheet, mould_sheet};
 pub use packet::{ON_REQUEST, Options, PAGES, PacketFile, SHEETS, data, packet, sheet};
 pub use paper::Paper;
 pub use photos::Photos;

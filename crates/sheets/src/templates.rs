@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 18] = [
+const BUILT_IN: [(&str, &str); 19] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
     ("class.typ", include_str!("../templates/class.typ")),
@@ -14,6 +14,7 @@ const BUILT_IN: [(&str, &str); 18] = [
     ("teacher.typ", include_str!("../templates/teacher.typ")),
     ("maker.typ", include_str!("../templates/maker.typ")),
     ("sale.typ", include_str!("../templates/sale.typ")),
+    ("mould.typ", include_str!("../templates/mould.typ")),
     ("bench-card.typ", include_str!("../templates/bench-card.typ")),
     ("poster.typ", include_str!("../templates/poster.typ")),
     ("proposal.html", include_str!("../templates/proposal.html")),

@@ -8,6 +8,7 @@ mod drawn;
 mod failure;
 mod input;
 mod kits_file;
+mod mould_photo;
 mod packet;
 mod photos;
 mod progress;

@@ -32,6 +32,16 @@ fn help_of_solid() {
 }
 
 #[test]
+fn help_of_trace() {
+    insta::assert_snapshot!(help(&["trace"]));
+}
+
+#[test]
+fn help_of_mould() {
+    insta::assert_snapshot!(help(&["mould"]));
+}
+
+#[test]
 fn help_of_poster() {
     insta::assert_snapshot!(help(&["poster"]));
 }

@@ -33,7 +33,12 @@ fn a_draft_in_german() {
 
 #[test]
 fn german_stays_within_eighty_columns() {
-    for name in ["harbour-bread-basket.toml", "ferry-egg-basket.toml", "channel-marker.toml"] {
+    for name in [
+        "harbour-bread-basket.toml",
+        "ferry-egg-basket.toml",
+        "channel-marker.toml",
+        "pilot-letter-basket.toml",
+    ] {
         for units in ["in", "mm"] {
             let said = run(stavewright(room().path())
                 .args(["draft", "--language", "de", "--no-sheets", "--out", "mappe", "--units", units])

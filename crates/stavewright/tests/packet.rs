@@ -209,8 +209,13 @@ fn a_stop_finding_ends_with_status_one_and_writes_the_packet_all_the_same() {
 }
 
 #[test]
-fn the_scenarios_round_patterns_can_be_woven() {
-    for name in ["harbour-bread-basket.toml", "ferry-egg-basket.toml", "channel-marker.toml"] {
+fn the_scenarios_patterns_can_be_woven() {
+    for name in [
+        "harbour-bread-basket.toml",
+        "ferry-egg-basket.toml",
+        "channel-marker.toml",
+        "pilot-letter-basket.toml",
+    ] {
         let said = run(stavewright(room().path()).arg("check").arg(pattern(name)));
         assert_eq!(said.code, 0, "{name}: {}{}", said.out, said.err);
     }

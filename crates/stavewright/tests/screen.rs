@@ -16,7 +16,12 @@ fn the_answer_to_draft() {
 
 #[test]
 fn nothing_is_wider_than_eighty_columns() {
-    for name in ["harbour-bread-basket.toml", "ferry-egg-basket.toml", "channel-marker.toml"] {
+    for name in [
+        "harbour-bread-basket.toml",
+        "ferry-egg-basket.toml",
+        "channel-marker.toml",
+        "pilot-letter-basket.toml",
+    ] {
         for units in ["in", "mm"] {
             let said = run(stavewright(room().path()).arg("draft").arg(pattern(name)).args([
                 "--no-sheets",

@@ -16,6 +16,7 @@ mod schema;
 
 use std::borrow::Cow;
 
+use basket::form::Across;
 use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
@@ -124,6 +125,14 @@ impl Words {
     pub fn both(&self, length: Length) -> String {
         let other = numbers::length(length, other(self.units), self.language);
         format!("{} ({other})", self.length(length))
+    }
+    /// How far something reaches: its diameter, or its length and width.
+    pub fn across(&self, across: Across) -> String {
+        if across.is_round() {
+            return self.both(across.length);
+        }
+        let [length, width] = [across.length, across.width].map(|side| Value::Name(self.both(side)));
+        self.with("length-by-width", &[("length", length), ("width", width)])
     }
     /// A long run of material, in feet or metres, own system first: `161 ft (49.1 m)`.
     pub fn run(&self, length: Length) -> String {

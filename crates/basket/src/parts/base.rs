@@ -4,9 +4,9 @@
 //! radius, and turn up over the mould.
 
 use crate::pattern::keys;
-use std::f64::consts::TAU;
+use std::f64::consts::{PI, TAU};
 
-use crate::form::Form;
+use crate::form::{Across, Form};
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::{Message, Value};
@@ -34,14 +34,20 @@ const PLUGS: [f64; 6] = [0.25, 0.375, 0.5, 0.625, 0.75, 1.0];
 /// Turned rings, as shares of the way from the plug to the groove (common practice: two together, and one
 /// beside the groove).
 const TURNED: [f64; 3] = [0.5, 0.62, 0.94];
+/// Keeps divisions by a length finite.
+const LEAST: Length = Length::mm(1e-6);
 /// How much wider than its hole a plug must be to cover the screw's sunk head (common practice).
 const PLUG_COVER: Length = Length::inches(0.125);
 
 /// The base as computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Base {
-    /// Diameter of the disc.
+    /// Diameter of the disc; where it is not round, its girth / π.
     pub diameter: Length,
+    /// How much more than that its length and its width are; nothing where it is round.
+    pub over: Across,
+    /// How tight the foot of a mould is that is not round.
+    pub ends: Option<TightEnds>,
     /// Thickness of the disc.
     pub thickness: Length,
     /// How deep the groove goes in from the edge.
@@ -56,12 +62,28 @@ pub struct Base {
     pub screw_hole: Length,
     /// Diameter of the plug that closes the hole.
     pub plug_diameter: Length,
-    /// How much wider the disc gets across the grain from a dry to a damp room.
+    /// How much wider the disc gets across the grain, which lies along its length, from a dry to a damp room.
     pub movement: Length,
     /// On which face rings are turned.
     pub rings: Rings,
     /// Whether it is sealed before the weaving.
     pub sealed: bool,
+}
+
+/// How much tighter than a round foot of its girth a mould's foot is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TightEnds {
+    /// The foot's girth over 2π.
+    pub round: Length,
+    /// Its smallest radius.
+    pub tightest: Length,
+}
+
+impl TightEnds {
+    fn of(form: &Form) -> Option<Self> {
+        let tightest = form.tightest(Length::ZERO, Length::ZERO);
+        (!form.outline.is_round()).then(|| Self { round: form.girth_base() / TAU, tightest })
+    }
 }
 
 impl Base {
@@ -73,10 +95,12 @@ impl Base {
         making: &mut Making<'_>,
     ) -> Self {
         let stave = stave_thickness.unwrap_or(USUAL_STAVE_THICKNESS);
-        let diameter =
-            making.or(pattern.diameter, keys::base::DIAMETER.path, usual_diameter(form, stave), |_| {
+        let over = over(form);
+        let length =
+            making.or(pattern.diameter, keys::base::DIAMETER.path, usual_length(form, stave, over), |_| {
                 Message::new("choice-base-diameter").with("girth", form.girth_base()).with("stave", stave)
             });
+        let diameter = length - over.length;
         let thickness = making.or(pattern.thickness, keys::base::THICKNESS.path, USUAL_THICKNESS, |usual| {
             Message::new("choice-base-thickness").with("thickness", usual)
         });
@@ -98,10 +122,12 @@ impl Base {
         let sealed = pattern.sealed.unwrap_or_else(|| choose_sealed(making));
         Self {
             diameter,
+            over,
+            ends: TightEnds::of(form),
             thickness,
             groove_depth,
             groove_width,
-            movement: movement(diameter, shrinkage(&wood, &strips), INDOOR_SWING),
+            movement: movement(diameter + over.width, shrinkage(&wood, &strips), INDOOR_SWING),
             wood,
             strips,
             screw_hole,
@@ -111,9 +137,23 @@ impl Base {
         }
     }
 
+    /// Its length and width.
+    pub fn across(&self) -> Across {
+        Across { length: self.diameter + self.over.length, width: self.diameter + self.over.width }
+    }
+
     /// Radius of the bottom of the groove, where the feet of the staves end.
     pub fn groove_radius(&self) -> Length {
         (self.diameter / 2.0 - self.groove_depth).max(Length::ZERO)
+    }
+
+    /// Radius of a round groove on whose bottom the staves would stand as close as they do where this one is
+    /// tightest. So far inside an outline of the radius of curvature `ρ` the way from stave to stave shrinks
+    /// by that share of `ρ` (differential geometry).
+    pub fn crowded_radius(&self) -> Length {
+        let Some(TightEnds { round, tightest }) = self.ends else { return self.groove_radius() };
+        let inside = round - self.groove_radius();
+        (round * (1.0 - inside / tightest.max(LEAST))).max(Length::ZERO)
     }
 
     /// The names of its woods.
@@ -137,7 +177,7 @@ impl Base {
 
     /// Radii of the turned rings, from the middle outward; none where none are turned.
     pub fn ring_radii(&self) -> Vec<Length> {
-        if self.rings == Rings::None {
+        if self.rings == Rings::None || !self.across().is_round() {
             return Vec::new();
         }
         let (from, to) = (self.plug_diameter / 2.0, self.groove_radius());
@@ -157,11 +197,20 @@ pub fn movement(across: Length, shrinkage: f64, moisture_change: f64) -> Length 
     across * (shrinkage * moisture_change / FIBRE_SATURATION)
 }
 
-/// As wide as the mould's base less a stave all round, so that the staves turn up close to the
+/// How much longer and wider than its girth / π a curve at an even distance from the mould's foot is.
+fn over(form: &Form) -> Across {
+    if form.outline.is_round() {
+        return Across::round(Length::ZERO);
+    }
+    let (foot, round) = (form.across(Length::ZERO, Length::ZERO), form.girth_base() / PI);
+    Across { length: foot.length - round, width: foot.width - round }
+}
+
+/// As long as the mould's base less a stave all round, so that the staves turn up close to the
 /// mould; rounded down to 1/16 in.
-fn usual_diameter(form: &Form, stave: Length) -> Length {
+fn usual_length(form: &Form, stave: Length, over: Across) -> Length {
     let sixteenth = 1.0 / 16.0;
-    let room = form.girth_base() / TAU * 2.0 - stave * 2.0;
+    let room = form.girth_base() / TAU * 2.0 - stave * 2.0 + over.length;
     Length::inches(((room.to_inches() / sixteenth + 1e-9).floor() * sixteenth).max(sixteenth))
 }
 

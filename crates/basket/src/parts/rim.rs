@@ -9,6 +9,7 @@ use crate::pattern::keys;
 use std::f64::consts::{PI, TAU};
 
 use crate::fittings::Ears;
+use crate::form::Across;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
@@ -42,6 +43,10 @@ pub struct Rim {
     pub height: Length,
     /// Girth of the staves' inner faces at the middle of the rim.
     pub girth: Length,
+    /// Smallest radius round these.
+    pub tightest: Length,
+    /// From side to side of these.
+    pub across: Across,
     /// Thickness through both hoops and the stave.
     pub stack: Length,
     /// The hoop outside the staves.
@@ -55,9 +60,8 @@ pub struct Rim {
 pub struct Hoop {
     /// Its stock.
     pub stock: Material,
-    /// Width from side to side at its flat face: of the outer hoop inside, of the inner one outside; of
-    /// outlines that are not round, its girth / π.
-    pub across: Length,
+    /// From side to side at its flat face: of the outer hoop inside, of the inner one outside.
+    pub across: Across,
     /// Length once round, at the neutral axis.
     pub neutral: Length,
     /// Length to cut, with the lap.
@@ -114,6 +118,8 @@ impl Rim {
             along: seat.along,
             height: outer.width,
             girth: seat.girth,
+            tightest: seat.tightest,
+            across: seat.across,
             stack: outer.thickness + stave + inner.thickness,
             outer: Hoop::new(
                 outer_neutral(seat.girth, stave, outer.centroid()),
@@ -121,14 +127,14 @@ impl Rim {
                 scarfs.scarf(outer_turn, uprights, ears),
                 outer,
             )
-            .across(seat.girth / PI + 2.0 * stave),
+            .across(seat.across.grown(stave)),
             inner: Hoop::new(
                 inner_neutral(seat.girth, inner.centroid()),
                 inner_strain(&inner, seat.tightest),
                 scarfs.scarf(inner_turn, uprights, ears),
                 inner,
             )
-            .across(seat.girth / PI),
+            .across(seat.across),
         }
     }
 
@@ -155,10 +161,17 @@ impl Rim {
 
 impl Hoop {
     fn new(neutral: Length, bend_strain: f64, scarf: Scarf, stock: Material) -> Self {
-        Self { stock, across: Length::ZERO, neutral, cut: neutral + scarf.lap, bend_strain, scarf }
+        Self {
+            stock,
+            across: Across::round(Length::ZERO),
+            neutral,
+            cut: neutral + scarf.lap,
+            bend_strain,
+            scarf,
+        }
     }
 
-    fn across(self, across: Length) -> Self {
+    fn across(self, across: Across) -> Self {
         Self { across, ..self }
     }
 }

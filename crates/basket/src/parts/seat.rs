@@ -1,6 +1,6 @@
 //! Where a rim sits on its wall.
 
-use crate::form::Form;
+use crate::form::{Across, Form};
 use crate::measure::Length;
 
 /// Where the hoops sit: on the last row, against the staves.
@@ -12,6 +12,8 @@ pub struct Seat {
     pub girth: Length,
     /// Smallest radius round these.
     pub tightest: Length,
+    /// From side to side of these.
+    pub across: Across,
 }
 
 impl Seat {
@@ -20,6 +22,6 @@ impl Seat {
     pub fn on(form: &Form, top: Length, height: Length, standing: Length) -> Self {
         let middle = top + height / 2.0;
         let [girth, tightest] = [form.girth(middle, standing), form.tightest(middle, standing)];
-        Self { along: top, girth, tightest }
+        Self { along: top, girth, tightest, across: form.across(middle, standing) }
     }
 }

@@ -1,6 +1,8 @@
 //! What stands round the wall, whatever its foot: all that weaving, edge and fittings ask of it.
 
-use crate::form::Form;
+use std::f64::consts::TAU;
+
+use crate::form::{Form, Outline as _};
 use crate::measure::Length;
 use crate::stock::Kind;
 
@@ -93,12 +95,22 @@ impl Uprights {
     }
 
     /// Way once round on the middle of the uprights.
-    pub fn girth<O>(&self, form: &Form<O>, along: Length) -> Length {
+    pub fn girth(&self, form: &Form, along: Length) -> Length {
         form.girth(along, self.middle(along))
     }
 
+    /// The gaps along the flattest part of the wall, and those round its tightest, this far along: equal at the
+    /// foot, the way from upright to upright grows with the distance from it by that share of the radius.
+    pub fn gaps_between(&self, form: &Form, along: Length) -> [Length; 2] {
+        let foot = form.girth_base() / f64::from(self.count.max(1));
+        let out = (self.girth(form, along) - form.girth_base()).to_mm() / TAU;
+        let width = self.width_at(along);
+        let radii = [form.outline.flattest(), form.outline.tightest()];
+        radii.map(|radius| foot * (1.0 + out / radius.max(1e-6)).max(0.0) - width)
+    }
+
     /// Way from the middle of one upright to that of the next.
-    pub fn pitch<O>(&self, form: &Form<O>, along: Length) -> Length {
+    pub fn pitch(&self, form: &Form, along: Length) -> Length {
         self.girth(form, along) / f64::from(self.count.max(1))
     }
 }

@@ -36,7 +36,9 @@ pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;
-pub use mould::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+pub use mould::{
+    FootSize, Girth, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side, ray_ends,
+};
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};

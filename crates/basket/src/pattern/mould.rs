@@ -28,17 +28,87 @@ impl MouldPattern {
     }
 }
 
-/// Shape of a mould seen from above.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
-#[serde(rename_all = "kebab-case")]
+/// Shape of a mould's foot seen from above. All other levels lie at an even distance from it all round.
+#[derive(Clone, Debug, Default, PartialEq)]
 pub enum Outline {
-    /// A circle at every height.
+    /// A circle.
     #[default]
     Round,
+    /// An ellipse, or a fuller one.
+    Oval {
+        /// Its length and width.
+        size: FootSize,
+        /// How much of the way from an ellipse to its rectangle it fills, toward the corners.
+        fullness: f64,
+    },
+    /// Two straight sides and two round ends.
+    Stadium(FootSize),
+    /// A rectangle with rounded corners.
+    Rectangle {
+        /// Its length and width.
+        size: FootSize,
+        /// Radius of its corners.
+        corner: Length,
+    },
+    /// As it was traced: from its middle to its edge at even steps of angle, counter-clockwise from the end
+    /// of its length.
+    Traced(Vec<Length>),
 }
 
-words! { Outline:
+/// Length and width of a mould's foot.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FootSize {
+    /// Over all, along its longer axis.
+    pub length: Length,
+    /// Over all, along its shorter axis.
+    pub width: Length,
+}
+
+impl Outline {
+    /// Which shape it is.
+    pub const fn kind(&self) -> OutlineKind {
+        match self {
+            Self::Round => OutlineKind::Round,
+            Self::Oval { .. } => OutlineKind::Oval,
+            Self::Stadium(_) => OutlineKind::Stadium,
+            Self::Rectangle { .. } => OutlineKind::Rectangle,
+            Self::Traced(_) => OutlineKind::Traced,
+        }
+    }
+}
+
+/// The ends of such rays, along and across from the middle.
+pub fn ray_ends(rays: &[Length]) -> impl Iterator<Item = [Length; 2]> {
+    let step = std::f64::consts::TAU / rays.len().max(1) as f64;
+    rays.iter().enumerate().map(move |(number, ray)| {
+        let (sin, cos) = libm::sincos(step * number as f64);
+        [*ray * cos, *ray * sin]
+    })
+}
+
+/// A shape of a mould's foot seen from above.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum OutlineKind {
+    /// A circle.
+    #[default]
+    Round,
+    /// An ellipse, or a fuller one.
+    Oval,
+    /// Two straight sides and two round ends.
+    Stadium,
+    /// A rectangle with rounded corners.
+    Rectangle,
+    /// As it was traced.
+    Traced,
+}
+
+words! { OutlineKind:
     Round = "round", "outline-round";
+    Oval = "oval", "outline-oval";
+    Stadium = "stadium", "outline-stadium";
+    Rectangle = "rectangle", "outline-rectangle";
+    Traced = "traced", "outline-traced";
 }
 
 /// Whether a mould comes apart.
@@ -64,9 +134,9 @@ pub enum MouldForm {
     Girths(Vec<Girth>),
     /// Drawn from three figures.
     Drawn {
-        /// Diameter at the base.
+        /// Diameter at the base; of a foot that is not round, its length.
         base: Length,
-        /// Diameter at the rim.
+        /// Diameter or length at the rim.
         rim: Length,
         /// Height from base to rim.
         height: Length,

@@ -3,6 +3,7 @@
 
 use basket::choice::Choice;
 use basket::fittings::{Ears, Wall};
+use basket::form::Across;
 use basket::measure::Length;
 use basket::pattern::{EarsPattern, RimPattern};
 use basket::rim::{HoopStocks, Rim};
@@ -39,7 +40,8 @@ pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
 /// The seat of a round rim 100 mm up the wall.
 pub(crate) fn seat(radius_mm: f64) -> Seat {
     let radius = Length::mm(radius_mm);
-    Seat { along: Length::mm(100.0), girth: radius * std::f64::consts::TAU, tightest: radius }
+    let (girth, across) = (radius * std::f64::consts::TAU, Across::round(radius * 2.0));
+    Seat { along: Length::mm(100.0), girth, tightest: radius, across }
 }
 
 /// A rim of half round hoops 10 by 5 mm with this lap.

@@ -5,7 +5,7 @@ use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarMaterial, EarPlacing, EarWay,
-    EarsPattern, Every, FillerPattern, Finish, FinishPart, Girth, Handed, HandleJoint, HandleKind,
+    EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint, HandleKind,
     HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern,
     MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern,
     Units, Until, Way, WeaveKind, WeavePattern, Word,
@@ -122,9 +122,24 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
             Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
         });
     let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
-    (prop_oneof![girths, drawn], pieces)
-        .prop_map(|(form, pieces)| MouldPattern { outline: Outline::Round, form, pieces })
+    (any_outline(), prop_oneof![girths, drawn], pieces)
+        .prop_map(|(outline, form, pieces)| MouldPattern { outline, form, pieces })
         .boxed()
+}
+
+fn any_outline() -> BoxedStrategy<Outline> {
+    let size = || (length(), length()).prop_map(|(a, b)| FootSize { length: a.max(b), width: a.min(b) });
+    let rays = prop::collection::vec(length(), 8..40);
+    prop_oneof![
+        4 => Just(Outline::Round),
+        1 => (size(), 0.0..0.75_f64).prop_map(|(size, fullness)| Outline::Oval { size, fullness }),
+        1 => size().prop_map(Outline::Stadium),
+        1 => (size(), 0.001..1.0_f64)
+            .prop_map(|(size, share)| Outline::Rectangle { corner: size.width * (share / 2.0), size }),
+        // Hollow ones, which no file can bring, have to be borne too.
+        1 => rays.prop_map(Outline::Traced),
+    ]
+    .boxed()
 }
 
 fn any_base() -> BoxedStrategy<BasePattern> {

@@ -36,7 +36,9 @@ impl<'a> PartCache<'a> {
 
     /// The tails of the lashing before they are cut: of its start and of its end.
     pub(crate) fn tails(&self) -> Vec<Part> {
-        Solid { parts: self.maker.tails(), simplified: None }.woven(self.maker.basket).parts
+        Solid { parts: self.maker.outlined(self.maker.tails()), simplified: None }
+            .woven(self.maker.basket)
+            .parts
     }
 
     fn group(&self, group: PartGroup) -> &[Part] {

@@ -20,7 +20,7 @@ pub(super) struct Maker<'a> {
 impl Maker<'_> {
     /// The parts of a group, numbers rising counter-clockwise; of the rows those up to a number.
     pub(super) fn make(&self, group: PartGroup, rows: u32) -> Vec<Part> {
-        match group {
+        let parts = match group {
             PartGroup::Base => vec![self.base()],
             PartGroup::Screw => vec![self.screw()],
             PartGroup::Plug => vec![self.plug()],
@@ -32,14 +32,16 @@ impl Maker<'_> {
             PartGroup::BandOnRows => vec![self.band(self.thickest_weaver())],
             PartGroup::Rows => self.rows(rows),
             PartGroup::Ears => self.ears(),
-            PartGroup::RingsReady => self.rings_ready(),
+            // They lie beside the mould.
+            PartGroup::RingsReady => return self.rings_ready(),
             PartGroup::Hoops => vec![self.outer_hoop(), self.inner_hoop()],
             PartGroup::Clamps => self.clamps(),
             PartGroup::Pins => self.pins(),
             PartGroup::Filler => self.filler(),
             PartGroup::Lashing => self.wraps(),
             PartGroup::Handle => self.handle(),
-        }
+        };
+        self.outlined(parts)
     }
 
     /// Share of its height to which the weaving is pressed down, so that the lashing finds room between

@@ -25,6 +25,7 @@ mod lane;
 mod lashing;
 mod maker;
 mod mesh;
+mod outlined;
 mod part;
 mod pin;
 mod rim;
@@ -35,6 +36,7 @@ mod stage;
 mod stand;
 mod stave;
 mod surface;
+mod wooden;
 
 use basket::Basket;
 use basket::steps::Stage;
@@ -46,6 +48,7 @@ pub use export::{glb, stl, three_mf};
 use maker::Maker;
 pub use mesh::Mesh;
 pub use part::{Part, Solid, Turned};
+pub use wooden::mould_solid;
 
 /// No piece passes through another by more than this many mm, apart from pins and rivets in their holes,
 /// and from the weavers of a wale, which press each other flat where they pass in a gap.

@@ -11,6 +11,7 @@ use super::mesh::{Ends, toward};
 use super::part::Part;
 use super::section::{CrossSection, extent, section};
 use super::shape::Shape;
+use crate::around::Around;
 
 /// Share of the lap at which the thin end of a scarf is cut off.
 const BLUNT: f32 = 0.02;
@@ -38,8 +39,9 @@ impl Maker<'_> {
         let basket = self.basket;
         let reach = (basket.body.rim().outer_radius(basket.body.uprights())).to_mm() as f32;
         let widest = basket.body.profile().widest().to_mm() as f32;
-        let aside = reach + widest.max(reach) + BESIDE;
-        let mut rings = vec![self.outer_hoop(), self.inner_hoop()];
+        let over = Around::of(basket).over() as f32;
+        let aside = reach + widest.max(reach) + 2.0 * over + BESIDE;
+        let mut rings = self.outlined(vec![self.outer_hoop(), self.inner_hoop()]);
         let low = rings.iter().flat_map(|ring| &ring.mesh.positions).map(|at| at[2]).fold(f32::MAX, f32::min);
         let down = -basket.body.base().thickness.to_mm() as f32 - low;
         for ring in &mut rings {

@@ -17,6 +17,8 @@ use crate::stages::studio::Studio;
 
 /// How far the new strand lies above the spent one, as a share of its height.
 const RAISED: f32 = 0.55;
+/// The sections to either side that tell how far out a row lies: one of so many of its whole round.
+const ABOUT: usize = 12;
 /// Most staves between start and cut.
 const MOST: u32 = 12;
 
@@ -53,9 +55,9 @@ pub(super) fn opened<'a>(studio: &'a Studio<'_>, join: &Join) -> Option<Opened<'
     let (index, from, to) = rows.rev().find_map(|index| lies_at(&index))?;
     let row = Swept::of(&all[index])?;
     let shown = at_stave(join.start_behind + 1).map_or(from, |next| row.nearest(next));
-    let [cut, start] = [row.middle(to), middle_of(&row.raised(row.ring(shown)))];
+    let [cut, start] = [row.middle(to), middle_of(&row.raised(shown))];
     let spent = row.between([0, to], |_, ring| ring.to_vec());
-    let lay = |at: usize, ring: &[[f32; 3]]| if at <= to { row.raised(ring) } else { ring.to_vec() };
+    let lay = |at: usize, ring: &[[f32; 3]]| if at <= to { row.raised(at) } else { ring.to_vec() };
     let strands = all.iter().filter(|part| is_row(part, join)).count() as u32;
     let new = Part { piece: strand_of(join, strands + 1), ..row.between([from, row.count - 1], lay) };
     let (spent_piece, new_piece) = (spent.piece, new.piece);
@@ -79,19 +81,17 @@ struct Swept<'a> {
     part: &'a Part,
     per: usize,
     count: usize,
-    /// Radius of the way that lies in the midst of all sections.
-    radius: f32,
 }
 
 impl<'a> Swept<'a> {
     fn of(part: &'a Part) -> Option<Self> {
         let count = part.edges.first()?.len();
         let per = part.mesh.positions.len().checked_div(count)?;
-        let swept = Self { part, per, count, radius: 0.0 };
-        let radii = (0..count).map(|index| swept.middle(index).truncate().length());
-        let radius = radii.sum::<f32>() / count.max(1) as f32;
-        (per >= 3 && count >= 2 && per * count == part.mesh.positions.len())
-            .then_some(Self { radius, ..swept })
+        (per >= 3 && count >= 2 && per * count == part.mesh.positions.len()).then_some(Self {
+            part,
+            per,
+            count,
+        })
     }
 
     fn ring(&self, index: usize) -> &'a [[f32; 3]] {
@@ -115,11 +115,20 @@ impl<'a> Swept<'a> {
         own.dot(place.truncate().normalize_or_zero()) > 0.9998
     }
 
+    /// Radius of the way that lies in the midst of the sections about one.
+    fn radius_about(&self, index: usize) -> f32 {
+        let reach = self.count / ABOUT;
+        let near = index.saturating_sub(reach)..(index + reach + 1).min(self.count);
+        let count = near.len().max(1) as f32;
+        near.map(|index| self.middle(index).truncate().length()).sum::<f32>() / count
+    }
+
     /// A section laid over another strand: further from the staves, and a little higher.
-    fn raised(&self, ring: &[[f32; 3]]) -> Vec<[f32; 3]> {
+    fn raised(&self, index: usize) -> Vec<[f32; 3]> {
+        let ring = self.ring(index);
         let middle = middle_of(ring);
         let out = middle.truncate().normalize_or_zero();
-        let off = middle.truncate().length() - self.radius;
+        let off = middle.truncate().length() - self.radius_about(index);
         let radii = ring.iter().map(|at| Vec3::from(*at).truncate().dot(out));
         let (near, far) = radii.fold((f32::MAX, f32::MIN), |(near, far), at| (near.min(at), far.max(at)));
         let heights = ring.iter().map(|at| at[2]);

@@ -64,7 +64,7 @@ pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
         Plate::HoopsScarfed => raise_hoops(&mut parts),
         Plate::Cover | Plate::Finished => {
             let basket = studio.basket;
-            let width = 2.0 * basket.body.rim().outer_radius(basket.body.uprights()).to_mm();
+            let width = basket.across().length.to_mm();
             view = view.at_distance(DISTANCE * width.max(1.0));
             if plate == Plate::Cover {
                 (size, density) = (COVER, DENSITY[1]);

@@ -32,7 +32,7 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
     let basket = &draft.basket;
     let fact = |id, value| Fact { name: scribe.label(id), value };
     vec![
-        fact("fact-across", scribe.words.both(basket.across())),
+        fact("fact-across", scribe.words.across(basket.across())),
         fact("fact-height", scribe.words.both(height(basket))),
         fact("fact-base", base(basket, scribe)),
         fact("fact-holds", holds(basket, scribe)),
@@ -46,7 +46,7 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
 pub(crate) fn size(basket: &Basket, scribe: &Scribe<'_>) -> Vec<Fact> {
     let fact = |id, value| Fact { name: scribe.label(id), value };
     vec![
-        fact("fact-across", scribe.words.both(basket.across())),
+        fact("fact-across", scribe.words.across(basket.across())),
         fact("fact-height", scribe.words.both(height(basket))),
         fact("fact-holds", holds(basket, scribe)),
     ]
@@ -61,7 +61,7 @@ fn height(basket: &Basket) -> Length {
 fn base(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let base = basket.body.base();
     let args = [
-        ("diameter", name(scribe.words.both(base.diameter))),
+        ("diameter", name(scribe.words.across(base.across()))),
         ("thickness", name(scribe.words.both(base.thickness))),
         ("wood", base.woods()),
     ];

@@ -10,8 +10,12 @@ use super::vocabulary::Rings;
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub(crate) struct Base {
-    /// Diameter of the disc.
+    /// Diameter of the disc; where it is not round, its girth / π.
     diameter_mm: Mm,
+    /// Its length; its diameter where it is round.
+    length_mm: Mm,
+    /// Its width.
+    width_mm: Mm,
     /// Thickness of the disc.
     thickness_mm: Mm,
     /// How deep the groove goes in from the edge.
@@ -56,6 +60,8 @@ impl From<&base::Base> for Base {
     fn from(base: &base::Base) -> Self {
         let base::Base {
             diameter,
+            over: _,
+            ends: _,
             thickness,
             groove_depth,
             groove_width,
@@ -69,6 +75,8 @@ impl From<&base::Base> for Base {
         } = base;
         Self {
             diameter_mm: diameter.into(),
+            length_mm: base.across().length.into(),
+            width_mm: base.across().width.into(),
             thickness_mm: thickness.into(),
             groove_depth_mm: groove_depth.into(),
             groove_width_mm: groove_width.into(),

@@ -1,5 +1,6 @@
 //! The shape of a wall.
 
+use basket::Length;
 use basket::form::{self, Held};
 use serde::Serialize;
 
@@ -15,6 +16,12 @@ const PLACES: u32 = 33;
 pub(crate) struct Form {
     /// Shape seen from above.
     outline: Outline,
+    /// Length of the foot; its diameter where it is round.
+    length_mm: Mm,
+    /// Width of the foot.
+    width_mm: Mm,
+    /// Smallest radius round the foot.
+    tightest_mm: Mm,
     /// Shape seen from the side, base upward.
     profile: Vec<Spot>,
     /// Height from base to top.
@@ -38,7 +45,12 @@ pub(crate) struct Form {
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 enum Outline {
+    /// A circle.
     Round,
+    /// An ellipse, or a fuller one.
+    Oval,
+    /// Of straight sides and arcs.
+    Arcs,
 }
 
 /// A place on the side.
@@ -85,9 +97,16 @@ impl From<&form::Form> for Form {
     fn from(form: &form::Form) -> Self {
         let form::Form { outline, profile, held } = form;
         let Held::Mould(mould) = held;
-        let form::Circle { radius: _ } = outline;
+        let foot = form.across(Length::ZERO, Length::ZERO);
         Self {
-            outline: Outline::Round,
+            outline: match outline {
+                form::Shape::Circle(_) => Outline::Round,
+                form::Shape::Oval(_) => Outline::Oval,
+                form::Shape::Arcs(_) => Outline::Arcs,
+            },
+            length_mm: foot.length.into(),
+            width_mm: foot.width.into(),
+            tightest_mm: form.tightest(Length::ZERO, Length::ZERO).into(),
             profile: profile.spots(PLACES).map(Spot::from).collect(),
             height_mm: form.height().into(),
             arc_mm: form.arc().into(),

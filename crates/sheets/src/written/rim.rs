@@ -32,8 +32,11 @@ pub(crate) struct Rim {
 struct Hoop {
     /// Its stock.
     stock: String,
-    /// Width from side to side at its flat face: of the outer hoop inside, of the inner one outside.
+    /// From side to side at its flat face: of the outer hoop inside, of the inner one outside; its length where
+    /// it is not round.
     across_mm: Mm,
+    /// The same the short way.
+    across_width_mm: Mm,
     /// Length once round, at the neutral axis.
     neutral_mm: Mm,
     /// Length to cut, with the lap.
@@ -64,7 +67,7 @@ struct Scarf {
 
 impl From<&rim::Rim> for Rim {
     fn from(rim: &rim::Rim) -> Self {
-        let rim::Rim { hoops, along, height, girth, stack, outer, inner } = rim;
+        let rim::Rim { hoops, along, height, girth, tightest: _, across: _, stack, outer, inner } = rim;
         Self {
             hoops: hoops.into(),
             along_mm: along.into(),
@@ -82,7 +85,8 @@ impl From<&rim::Hoop> for Hoop {
         let rim::Hoop { stock, across, neutral, cut, bend_strain, scarf } = hoop;
         Self {
             stock: stock.name.clone(),
-            across_mm: across.into(),
+            across_mm: across.length.into(),
+            across_width_mm: across.width.into(),
             neutral_mm: neutral.into(),
             cut_mm: cut.into(),
             bend_strain: *bend_strain,

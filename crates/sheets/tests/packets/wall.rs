@@ -108,7 +108,7 @@ fn a_proposal_is_told_from_the_pattern_and_can_be_written_over() {
     let page = String::from_utf8(proposal.html(&draft, &words).expect("a page")).expect("text");
     let page = page.replace("&#x2f;", "/");
     assert!(page.contains("some &lt;b&gt;experience"), "all text is escaped");
-    let across = words.both(draft.basket.across());
+    let across = words.across(draft.basket.across());
     for told in [draft.basket.title.as_str(), &across, "for a learner", "fee for materials"] {
         assert!(page.contains(told), "{told}");
     }

@@ -11,6 +11,7 @@ mod hand;
 mod handed;
 mod licences;
 mod materials;
+mod mould;
 mod names;
 mod new;
 mod outcome;
@@ -25,6 +26,7 @@ mod setting;
 mod sheet;
 mod solid;
 mod templates;
+mod trace;
 mod weaves;
 mod worker;
 mod workshop;
@@ -77,6 +79,8 @@ enum Command {
     Solid(solid::Args),
     Sheet(sheet::Args),
     Templates(templates::Args),
+    Trace(trace::Args),
+    Mould(mould::Args),
     Weaves(weaves::Args),
     FindWeave(find_weave::Args),
     New(new::Args),
@@ -107,6 +111,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Solid(args) => solid::run(args),
         Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),
+        Command::Trace(args) => trace::run(args),
+        Command::Mould(args) => mould::run(args),
         Command::Weaves(args) => weaves::run(args),
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),

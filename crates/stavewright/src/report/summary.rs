@@ -87,7 +87,7 @@ fn mould(form: &Form, words: &Words) -> String {
 fn base(base: &basket::base::Base, words: &Words) -> String {
     let args = [
         ("wood", base.woods()),
-        ("diameter", piece(base.diameter, words)),
+        ("diameter", base.across().into()),
         ("thickness", piece(base.thickness, words)),
         ("depth", fine(base.groove_depth, words)),
         ("width", fine(base.groove_width, words)),

@@ -8,6 +8,23 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
+outline-part-ears = Ohren
+outline-part-handle = ein Griff
+outline-part-rings = gedrehte Ringe im Boden
+outline-part-strips = ein Boden, der aus Streifen verleimt ist
+
+finding-outline-part-not-computed = Für eine Form, die nicht rund ist, wird dies noch nicht berechnet: { $parts }.
+    .why = Wo sie zu stehen kämen und ob sie passen, ist nur für runde Körbe bekannt; was die Zeichnungen davon zeigen, wäre falsch.
+    .remedy = In der Vorlage weglassen und von Hand einpassen.
+
+finding-outline-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Form, Länge und Breite sagen { $drawn }: { $measured } auseinander. Bis { $limit } kann es am Bandmaß liegen.
+    .why = Eines der drei Maße ist falsch, oder der Umriss ist ein anderer: ein volleres Oval und ein Rechteck haben mehr Umfang als eine Ellipse.
+    .remedy = Länge, Breite und Umfang des Fußes noch einmal messen oder den Umriss wählen, der passt.
+
+finding-outline-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
+    .why = Alle Staken neigen sich gleich weit nach außen, und um ein enges Ende fächern sie auf.
+    .remedy = Die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+
 finding-wall-closes = Die Wand schließt sich: an der engsten Stelle hat sie einen Radius von { $measured }, und { $count } Staken mit dem inneren Reif brauchen { $limit }.
     .why = Wo die Staken nebeneinander keinen Platz haben, gibt es keinen Korb, was auch immer darunter geflochten ist. Reihen, die über das Ende einer enger werdenden Form hinauslaufen, kommen an eine solche Stelle.
     .remedy = Tiefer aufhören zu flechten, oder die Form dort weiter machen.

@@ -33,6 +33,7 @@ step-base = Den Boden auf der Form befestigen
 step-base-text-sand = Den Boden jetzt glatt schleifen, solange er sich flach halten lässt.
 step-base-text-pieces = Die Form zusammensetzen: ihre Segmente um den Kern, mit einer Schnur gebunden. Die Schraube geht in den Kern.
 step-base-text-screw = Die Form auf ihren Rand stellen, den Fuß nach oben. Den Boden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf den Fuß der Form schrauben, die spätere Unterseite nach außen. Drehen und prüfen, ob er rund läuft.
+step-base-text-along = Die Länge des Bodens liegt längs der Form: ringsum muss die Form gleich weit vorstehen.
 step-base-text-strips = Der Boden ist aus Streifen von { $width } Breite verleimt: { $woods }.
 step-base-text-rings-out = Seine gedrehten Ringe zeigen nach außen: sie sind auf der späteren Unterseite.
 step-base-text-rings-in = Seine gedrehten Ringe zeigen nach innen: sie liegen auf der Form.
@@ -48,7 +49,8 @@ step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschni
        *[other] { $spares } als Ersatz
     }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
 step-staves-text-soak = Die Staken ({ $stock }) in Wasser tauchen und in einem feuchten Tuch durchziehen lassen; langes Einweichen lässt sie nur quellen. Sie sind so weit, wenn sich das schmale Ende lautlos biegt.
-step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und zeigt zur Mitte.
+step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und liegt rechtwinklig zur Kante.
+step-staves-text-ends = Jede Stake steht dort, wo ihr Fuß ist, im rechten Winkel zur Kante des Bodens, und so bleibt sie bis zum Rand: keine neigt sich zu einem Ende. Die Lücken wachsen an den beiden Enden am meisten, auf { $ends } am Rand, und an den Seiten am wenigsten, auf { $sides }.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
 step-staves-text-face-in = Die flache Seite zeigt nach außen; die gerundete liegt auf der Form.
 step-staves-text-count = Die Staken zählen. Dann noch einmal zählen: { $count }.
@@ -170,7 +172,7 @@ step-pins-text-apart = Zwischen diesen Staken stehen die Stifte weiter auseinand
 step-pins-text-apart-ends = Zwischen diesen Staken stehen die Stifte weiter auseinander, um die Enden des Henkels freizuhalten: { $pairs }.
 step-pins-text-ends = Die Staken { $staves }, an denen der Henkel steht, bekommen { $pin }: durch Reifen, Ende des Henkels, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten den Henkel.
 step-pins-text-ears = Die Staken der Ohren, { $staves }, bekommen { $pin }: durch Reifen, Ohr, Stake und Reifen, { $stack } im Ganzen. Dafür mit Bohrer { $drill } bohren. Diese Stifte halten die Ohren.
-step-pins-text-drill = Mit Bohrer { $drill } gerade zur Mitte des Korbs bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
+step-pins-text-drill = Mit Bohrer { $drill } gerade und rechtwinklig zum Rand bohren, durch { $stack } im Ganzen, mit einem Stück Abfallholz dahinter. Immer erst bohren, dann verstiften, eins nach dem anderen.
 step-pins-text-clinch = { $pin } von außen einstecken, sodass alle Köpfe nach einer Seite zeigen. Innen stehen { $over } vor: auf etwa { $clip } kürzen. Den Kopf auf Metall halten und das Ende sanft vernieten, bis es sich über dem Reifen schließt.
 step-pins-text-alone = Dieser Rand ist nicht umwickelt: Allein die Stifte halten seine Reifen. An jedem Stift nachsehen, ob er beide Reifen fest an die Stake zieht, und die Spitzen bündig mit den Reifen schleifen; sie bleiben zu sehen.
 
@@ -304,6 +306,8 @@ caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastikt
 caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
 caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
 caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
+caution-lathe = An der Drehbank keine weiten Ärmel, offenen Haare, Handschuhe oder Ringe; Gesichtsschutz; verleimtes Holz langsam laufen lassen, bis es rund läuft, und die Auflage nahe heran. Ein Rohling mit schlechter Leimfuge fliegt auseinander.
+caution-saw = An der Säge Schutzhaube und Schiebestock benutzen, die Hände aus der Flucht des Blatts halten, und ein schräg geschnittenes Stück so halten, dass es nicht rollt.
 caution-peening = Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen: Splitter fliegen ins Auge.
 caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
 caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.

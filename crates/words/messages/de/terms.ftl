@@ -4,6 +4,7 @@ unit-minutes = { $minutes }{ "\u00A0" }min
 unit-hours = { $hours }{ "\u00A0" }h
 unit-hours-minutes = { $hours }{ "\u00A0" }h{ "\u00A0" }{ $minutes }{ "\u00A0" }min
 unit-span = { $from } bis { $to }
+length-by-width = { $length } × { $width }
 unit-percent = { $number }{ "\u00A0" }%
 unit-percent-span = { $from }–{ $to }{ "\u00A0" }%
 
@@ -206,6 +207,10 @@ units-inches = Zoll
 units-millimetres = Millimeter
 
 outline-round = rund
+outline-oval = oval
+outline-stadium = gerade Seiten und runde Enden
+outline-rectangle = abgerundetes Rechteck
+outline-traced = wie abgenommen
 
 side-straight = senkrecht
 side-cone = gerade Schräge

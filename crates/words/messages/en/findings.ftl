@@ -8,6 +8,23 @@ finding-mould-undercut = The mould is { $measured } smaller in radius above than
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
+outline-part-ears = ears
+outline-part-handle = a handle
+outline-part-rings = turned rings in the base
+outline-part-strips = a base glued up from strips
+
+finding-outline-part-not-computed = For a mould that is not round this is not computed yet: { $parts }.
+    .why = Where these would come to stand, and whether they fit, is known for round baskets alone; what the drawings show of them would be wrong.
+    .remedy = Leave them out of the pattern, and fit them by hand.
+
+finding-outline-girth-contradicts = The tape says { $taped } round the foot of the mould, its length and width say { $drawn }: { $measured } apart. Up to { $limit } may be the tape.
+    .why = One of the three figures is wrong, or the shape is another: a fuller oval or a rectangle is longer round than an ellipse.
+    .remedy = Measure length, width and girth of the foot again, or choose the shape that fits.
+
+finding-outline-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
+    .why = All staves lean out alike, and round a tight end they fan.
+    .remedy = Let the wall lean out less, or choose a rounder foot.
+
 finding-wall-closes = The wall closes: it is { $measured } in radius where it is narrowest, and { $count } staves with the inner hoop need { $limit }.
     .why = Where staves have no room side by side there is no basket, whatever is woven below. Rows that run on past the end of a mould that narrows come to such a place.
     .remedy = End the weaving lower, or make the mould wider there.

@@ -33,6 +33,7 @@ step-base = Fix the base on the mould
 step-base-text-sand = Sand the base smooth now, while it can be held flat.
 step-base-text-pieces = Put the mould together: its segments round the core, tied with a cord. The screw goes into the core.
 step-base-text-screw = Stand the mould on its rim, foot up. Screw the base ({ $diameter } across) through its { $hole } hole to the foot of the mould, in the middle, the side that will be the bottom outward. Turn it to see that it runs true.
+step-base-text-along = The length of the base lies along the length of the mould: look that the mould shows as far all round.
 step-base-text-strips = The base is glued up from strips { $width } wide: { $woods }.
 step-base-text-rings-out = Its turned rings look out: they are on the side that will be the bottom.
 step-base-text-rings-in = Its turned rings look in: they lie on the mould.
@@ -48,7 +49,8 @@ step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tap
        *[other] { $spares } spares
     }. Count them, lay the narrow ends to one side and try a few in the groove.
 step-staves-text-soak = Dip the staves ({ $stock }) in water and let them mellow in a damp towel; a long soak only swells them. They are ready when the narrow end bends without a sound.
-step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and points to the middle.
+step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and lies square to the edge.
+step-staves-text-ends = Each stave stands square to the edge of the base where its foot is, and so it stays up to the rim: none leans toward an end. The gaps grow most at the two ends, to { $ends } at the rim, and least along the sides, to { $sides }.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
 step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
 step-staves-text-count = Count the staves. Then count them again: { $count }.
@@ -170,7 +172,7 @@ step-pins-text-apart = Between these staves the pins stand farther apart, to kee
 step-pins-text-apart-ends = Between these staves the pins stand farther apart, to keep clear of the ends of the handle: { $pairs }.
 step-pins-text-ends = Staves { $staves }, where the handle stands, get { $pin }: through hoop, end of the handle, stave and hoop, { $stack } in all. Drill { $drill } for them. These pins hold the handle.
 step-pins-text-ears = The staves of the ears, { $staves }, get { $pin }: through hoop, ear, stave and hoop, { $stack } in all. Drill { $drill } for them. These pins hold the ears.
-step-pins-text-drill = Drill { $drill }, straight to the middle of the basket, through { $stack } in all, with a piece of scrap wood behind. Drill and pin one after the other.
+step-pins-text-drill = Drill { $drill }, straight, square to the rim, through { $stack } in all, with a piece of scrap wood behind. Drill and pin one after the other.
 step-pins-text-clinch = Push in { $pin } from outside, so that all heads point one way. { $over } stands out inside: clip it to about { $clip }. Hold the head on metal and peen the end gently until it closes over the hoop.
 step-pins-text-alone = This rim is not lashed: pins alone hold its hoops. Look at each pin that it draws both hoops tight to the stave, and sand the tips level with the hoops; they stay in sight.
 
@@ -305,6 +307,8 @@ caution-damp = Dry the work in moving air, not in a plastic bag: damp baskets go
 caution-brass = Sawn brass is sharp and its filings may hold lead. Break all edges, and wash hands before eating.
 caution-bone = Bone dust is harmful and raw bone can carry disease. Use clean, prepared bone, work it wet with a mask on, and know the law on bone, antler and ivory where you live.
 caution-drilling = Fine bits break. Drill straight and slowly, without side force. Wear eye protection, tie back hair and sleeves, clamp the work and put scrap wood behind it.
+caution-lathe = On the lathe no loose sleeves, hair, gloves or rings; a face shield; turn glued wood slowly until it runs true, and keep the rest close. A blank with a bad glue joint flies apart.
+caution-saw = At the saw use the guard and a push stick, keep hands out of the line of the blade, and hold a bevelled piece so that it cannot roll.
 caution-peening = Support the head on the block, strike lightly, and never strike one hardened hammer on another: chips fly into eyes.
 caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, and open it away from your face.
 caution-glue = Use the glue as its maker says, and keep it off skin and eyes.

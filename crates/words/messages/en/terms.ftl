@@ -4,6 +4,7 @@ unit-minutes = { $minutes } min
 unit-hours = { $hours } h
 unit-hours-minutes = { $hours } h { $minutes } min
 unit-span = { $from } to { $to }
+length-by-width = { $length } × { $width }
 unit-percent = { $number } %
 unit-percent-span = { $from }–{ $to } %
 
@@ -206,6 +207,10 @@ units-inches = inches
 units-millimetres = millimetres
 
 outline-round = round
+outline-oval = oval
+outline-stadium = straight sides and round ends
+outline-rectangle = rounded rectangle
+outline-traced = as traced
 
 side-straight = straight up
 side-cone = a straight slope

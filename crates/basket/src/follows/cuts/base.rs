@@ -20,7 +20,7 @@ pub(super) fn disc(base: &Base) -> Cut {
         CutStock::Strips(base.strips.clone())
     };
     Cut::new(Piece::Floor(FloorPart::Disc), stock, 1, Message::new("cut-base-purpose"))
-        .width(base.diameter)
+        .across(base.across())
         .shape(shape)
 }
 

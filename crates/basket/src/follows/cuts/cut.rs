@@ -1,6 +1,7 @@
 //! A line of the cut list.
 
 use crate::colour::Colour;
+use crate::form::Across;
 use crate::measure::Length;
 use crate::message::{Message, Value};
 use crate::pattern::EarMaterial;
@@ -116,6 +117,11 @@ impl Cut {
     pub(super) fn width(mut self, width: Length) -> Self {
         self.width = Some(width);
         self
+    }
+    /// A disc: its diameter, or its length and width.
+    pub(super) fn across(mut self, across: Across) -> Self {
+        self.length = (!across.is_round()).then_some(across.length);
+        self.width(across.width)
     }
     pub(super) fn shape(mut self, shape: Message) -> Self {
         self.shape = Some(shape);

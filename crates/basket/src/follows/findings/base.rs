@@ -33,14 +33,19 @@ fn foot(case: &Case<'_>) -> Length {
     case.basket.body.form.profile.at(Length::ZERO).radius
 }
 
+/// The length of a base of this radius.
+fn length(case: &Case<'_>, radius: Length) -> Length {
+    radius * 2.0 + case.basket.body.base().over.length
+}
+
 fn wider_than_mould(case: &Case<'_>) -> Option<Finding> {
     let measured = overhang(case);
     measured.exceeds(OVERHANG).then(|| {
         Finding::new(Grade::Care, "base-wider-than-mould", Piece::Floor(FloorPart::Disc))
             .measured(measured, OVERHANG)
-            .arg("diameter", case.basket.body.base().diameter)
-            .arg("foot", foot(case) * 2.0)
-            .remedy(keys::base::DIAMETER.path, write::at_most(foot(case) * 2.0, case.units()))
+            .arg("diameter", case.basket.body.base().across())
+            .arg("foot", case.basket.body.form.across(Length::ZERO, Length::ZERO))
+            .remedy(keys::base::DIAMETER.path, write::at_most(length(case, foot(case)), case.units()))
     })
 }
 
@@ -49,9 +54,12 @@ fn smaller_than_mould(case: &Case<'_>) -> Option<Finding> {
     measured.exceeds(BRIDGE).then(|| {
         Finding::new(Grade::Care, "base-smaller-than-mould", Piece::Floor(FloorPart::Disc))
             .measured(measured, BRIDGE)
-            .arg("diameter", case.basket.body.base().diameter)
-            .arg("foot", foot(case) * 2.0)
-            .remedy(keys::base::DIAMETER.path, write::at_least((foot(case) - BRIDGE) * 2.0, case.units()))
+            .arg("diameter", case.basket.body.base().across())
+            .arg("foot", case.basket.body.form.across(Length::ZERO, Length::ZERO))
+            .remedy(
+                keys::base::DIAMETER.path,
+                write::at_least(length(case, foot(case) - BRIDGE), case.units()),
+            )
     })
 }
 
@@ -80,6 +88,6 @@ fn wood_moves(case: &Case<'_>) -> Option<Finding> {
 fn quieter_wood(case: &Case<'_>, limit: Length) -> Option<String> {
     let base = case.basket.body.base();
     let quietest = case.catalogue.woods.iter().min_by(|a, b| a.tangential.total_cmp(&b.tangential))?;
-    let movement = movement(base.diameter, quietest.tangential, INDOOR_SWING);
+    let movement = movement(base.across().width, quietest.tangential, INDOOR_SWING);
     (movement < limit * 0.98).then(|| write::name(&quietest.name))
 }

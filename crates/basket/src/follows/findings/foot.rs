@@ -76,8 +76,8 @@ fn changed(case: &Case<'_>, smaller: u32, thicker: u32) -> Option<Vec<Remedy>> {
         return None;
     }
     let remedy = |key: &str, value| Remedy { key: key.to_owned(), value, brings: Vec::new() };
-    let diameter =
-        (smaller > 0).then(|| remedy(keys::base::DIAMETER.path, write::at_most(base.diameter, case.units())));
+    let diameter = (smaller > 0)
+        .then(|| remedy(keys::base::DIAMETER.path, write::at_most(base.across().length, case.units())));
     let thickness = (thicker > 0)
         .then(|| remedy(keys::base::THICKNESS.path, write::at_least(base.thickness, case.units())));
     Some(thickness.into_iter().chain(diameter).collect())

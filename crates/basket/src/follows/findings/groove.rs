@@ -73,7 +73,7 @@ fn too_deep(case: &Case<'_>) -> Option<Finding> {
     Some(if deepest >= SHALLOWEST {
         finding.remedy(keys::groove::DEPTH.path, write::at_most(deepest, case.units()))
     } else {
-        let diameter = base.diameter + (CORE - core) * 2.0;
+        let diameter = base.across().length + (CORE - core) * 2.0;
         finding.remedy(keys::base::DIAMETER.path, write::at_least(diameter, case.units()))
     })
 }

@@ -14,6 +14,7 @@ mod mends;
 mod mould;
 mod neck;
 mod notes;
+mod outline;
 mod pins;
 mod rim;
 mod rivets;
@@ -34,6 +35,9 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
+    "outline-part-not-computed",
+    "outline-girth-contradicts",
+    "outline-ends-gape",
     "wall-closes",
     "base-wider-than-mould",
     "base-smaller-than-mould",

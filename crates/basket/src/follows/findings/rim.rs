@@ -64,7 +64,7 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
             .measured(Value::Percent(hoop.bend_strain), Value::Percent(limit))
             .arg("stock", &hoop.stock)
             .arg("thickness", hoop.stock.thickness)
-            .arg("radius", case.basket.body.rim().radius())
+            .arg("radius", case.basket.body.rim().tightest)
             .maybe(stock_key(case, part), thinner)
     })
 }

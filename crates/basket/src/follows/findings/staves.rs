@@ -75,7 +75,7 @@ fn foot_too_thin(case: &Case<'_>) -> Option<Finding> {
 
 /// The largest odd count at which feet of this width stand side by side.
 fn count_for_foot(case: &Case<'_>, foot: Length) -> u32 {
-    let half_angle = (foot / (case.basket.body.base().groove_radius() * 2.0)).atan();
+    let half_angle = (foot / (case.basket.body.base().crowded_radius() * 2.0)).atan();
     write::odd_at_most(std::f64::consts::PI / half_angle)
 }
 

@@ -37,9 +37,10 @@ pub(super) fn mount(basket: &Basket) -> Step {
         .say_if(several, || Message::new("step-base-text-pieces"))
         .say(
             Message::new("step-base-text-screw")
-                .with("diameter", base.diameter)
+                .with("diameter", base.across())
                 .with("hole", base.screw_hole),
         )
+        .say_if(!base.across().is_round(), || Message::new("step-base-text-along"))
         .say_if(!base.strips.is_empty(), || {
             Message::new("step-base-text-strips")
                 .with("woods", base.woods())

@@ -48,6 +48,13 @@ fn count_of(basket: &Basket, id: &'static str) -> Message {
         .with("length", staves.length)
 }
 
+/// How the staves stand at the tight ends of a foot that is not round.
+fn ends(basket: &Basket) -> Message {
+    let rim = basket.body.rim();
+    let [sides, ends] = basket.body.uprights().gaps_between(&basket.body.form, rim.along);
+    Message::new("step-staves-text-ends").with("sides", sides).with("ends", ends)
+}
+
 pub(super) fn staves(basket: &Basket) -> Step {
     let staves = basket.body.staves();
     let face = match staves.oval_side {
@@ -63,6 +70,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )
+        .say_if(!basket.body.form.outline.is_round(), || ends(basket))
         .say(Message::new(face))
         .say(Message::new("step-staves-text-count").with("count", staves.uprights.count))
         .say(Message::new("step-staves-text-band"))

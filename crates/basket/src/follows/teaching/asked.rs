@@ -32,7 +32,7 @@ pub fn questions(basket: &Basket) -> Vec<Message> {
             Message::new(id)
                 .with("count", count)
                 .with("more", count.saturating_add(1))
-                .with("base", basket.body.base().diameter)
+                .with("base", basket.body.base().across())
                 .with("wraps", basket.body.lashing().map_or(0, |lashing| lashing.wraps))
         })
         .collect()

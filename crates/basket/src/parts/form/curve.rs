@@ -1,7 +1,7 @@
 //! The pieces from which the side of a mould is put together, each a curve of one parameter.
 
 /// Nodes and weights of five-point Gauss–Legendre quadrature on −1..1 (exact to degree nine).
-const GAUSS: [(f64, f64); 5] = [
+pub(super) const GAUSS: [(f64, f64); 5] = [
     (-0.906_179_845_938_664, 0.236_926_885_056_189_1),
     (-0.538_469_310_105_683_1, 0.478_628_670_499_366_5),
     (0.0, 0.568_888_888_888_888_9),

@@ -2,20 +2,30 @@
 //!
 //! Whoever walks round the wall asks the form, so that an outline of another shape changes nothing else.
 
+mod across;
+mod arcs;
 mod capacity;
 mod curve;
+mod layers;
 mod mould;
 mod outline;
+mod oval;
 mod pchip;
 mod profile;
+mod shape;
 mod undercut;
 
-use std::f64::consts::TAU;
+use std::f64::consts::{PI, TAU};
 
+pub use across::Across;
+pub use arcs::Arcs;
 pub use capacity::litres_to_us_quarts;
+pub use layers::Layer;
 pub use mould::Mould;
 pub use outline::{Circle, Outline, OutlinePoint};
+pub use oval::Oval;
 pub use profile::{Profile, Spot};
+pub use shape::Shape;
 pub use undercut::Undercut;
 
 use self::capacity::MM3_PER_LITRE;
@@ -24,9 +34,9 @@ use crate::pattern::MouldPattern;
 
 /// The shape of a wall: an outline seen from above and a profile seen from the side.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Form<O = Circle> {
+pub struct Form {
     /// The outline of the foot.
-    pub outline: O,
+    pub outline: Shape,
     /// The side: at each way along the wall its height, and its girth divided by 2π.
     pub profile: Profile,
     /// What holds the wall while it is woven.
@@ -56,14 +66,17 @@ pub struct WallPoint {
 impl Form {
     /// The form that a pattern's mould gives.
     pub fn on_mould(pattern: &MouldPattern) -> Self {
-        let profile = Profile::of(pattern);
-        let outline = Circle { radius: profile.at(Length::ZERO).radius.to_mm() };
+        let drawn = Shape::of(&pattern.outline);
+        let profile = Profile::of(pattern, drawn.as_ref());
+        let girth = profile.at(Length::ZERO).radius.to_mm();
+        let outline = match drawn {
+            Some(drawn) => drawn.of_girth(girth * TAU),
+            None => Shape::Circle(Circle { radius: girth }),
+        };
         let held = Held::Mould(Mould::of(&profile, pattern.pieces));
         Self { outline, profile, held }
     }
-}
 
-impl<O> Form<O> {
     /// The mould on which it is woven.
     pub fn mould(&self) -> &Mould {
         let Held::Mould(mould) = &self.held;
@@ -109,11 +122,35 @@ impl<O> Form<O> {
 
     /// What it holds, in litres.
     pub fn litres(&self) -> f64 {
-        self.profile.volume_mm3() / MM3_PER_LITRE
+        (self.profile.volume_mm3() - self.short_of_round_mm3()) / MM3_PER_LITRE
     }
-}
 
-impl<O: Outline> Form<O> {
+    /// How much less it holds than a round one of its girths. A curve at the distance `d` outside one of the
+    /// girth `P` encloses `P·d + π·d²` more (Jakob Steiner, 1840): as much more as a circle of that girth
+    /// gains. So what the foot lacks, all levels lack.
+    fn short_of_round_mm3(&self) -> f64 {
+        self.outline.short_of_circle() * self.height().to_mm()
+    }
+
+    /// How far it reaches from edge to edge this far along, on a surface `outward` from it, level.
+    pub fn across(&self, along: Length, outward: Length) -> Across {
+        self.across_of_girth(self.girth(along, outward))
+    }
+
+    /// How far a curve of this girth reaches that lies at an even distance from the outline.
+    pub fn across_of_girth(&self, girth: Length) -> Across {
+        let round = girth / PI;
+        match self.outline {
+            Shape::Circle(_) => Across::round(round),
+            _ => {
+                let [length, width] = self.outline.across();
+                let foot = self.outline.girth() / PI;
+                let over = |foot_across: f64| (round + Length::mm(foot_across - foot)).max(Length::ZERO);
+                Across { length: over(length), width: over(width) }
+            }
+        }
+    }
+
     /// The place this far along and so far round, `outward` from the form, level.
     pub fn at(&self, along: Length, turn: f64, outward: Length) -> WallPoint {
         let spot = self.profile.at(along);

@@ -1,4 +1,4 @@
-//! Outlines seen from above: closed convex curves, walked by a share of their length.
+//! Outlines seen from above: closed convex curves, walked counter-clockwise by a share of their length.
 
 use std::f64::consts::TAU;
 
@@ -25,6 +25,10 @@ pub trait Outline {
     fn at(&self, turn: f64) -> OutlinePoint;
     /// Its smallest radius of curvature, in mm.
     fn tightest(&self) -> f64;
+    /// Its largest radius of curvature, in mm; infinite where a part of it is straight.
+    fn flattest(&self) -> f64;
+    /// How much less it encloses than a circle of its girth, in mm².
+    fn short_of_circle(&self) -> f64;
 }
 
 /// A round outline.
@@ -47,5 +51,13 @@ impl Outline for Circle {
 
     fn tightest(&self) -> f64 {
         self.radius
+    }
+
+    fn flattest(&self) -> f64 {
+        self.radius
+    }
+
+    fn short_of_circle(&self) -> f64 {
+        0.0
     }
 }

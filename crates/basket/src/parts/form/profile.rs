@@ -3,7 +3,9 @@
 use std::f64::consts::TAU;
 
 use super::curve::{Piece, Point};
+use super::outline::Outline as _;
 use super::pchip;
+use super::shape::Shape;
 use crate::measure::{Angle, Length};
 use crate::pattern::{MouldForm, MouldPattern, Side};
 
@@ -62,9 +64,9 @@ struct Panel {
 }
 
 impl Profile {
-    /// The side of the mould that a pattern describes. Figures that make no shape give a flat or
-    /// pointed one; all results are finite.
-    pub fn of(pattern: &MouldPattern) -> Self {
+    /// The side of the mould that a pattern describes, on a foot of this shape or a round one. Figures that
+    /// make no shape give a flat or pointed one; all results are finite.
+    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>) -> Self {
         match &pattern.form {
             MouldForm::Girths(girths) => {
                 let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
@@ -72,6 +74,12 @@ impl Profile {
             }
             MouldForm::Drawn { base, rim, height, side } => {
                 let (base, rim) = (*base / 2.0, *rim / 2.0);
+                // A wall that lies so far outside a foot that is not round lies as far outside the circle of
+                // the foot's girth.
+                let (base, rim) = foot.map_or((base, rim), |foot| {
+                    let round = Length::mm(foot.girth() / TAU);
+                    (round, round + (rim - base))
+                });
                 match side {
                     Side::Straight => Self::cone(base, base, *height),
                     Side::Cone => Self::cone(base, rim, *height),

@@ -214,7 +214,7 @@ impl<'a> Judge<'a> {
 
     fn foot(&self, judged: &Judged<'_>) -> Penalty {
         let foot = judged.taper.foot;
-        let touch = touch_width(self.base.groove_radius(), judged.entry.count);
+        let touch = touch_width(self.base.crowded_radius(), judged.entry.count);
         let least = least_foot(judged.entry.width);
         if foot > touch + HAIR {
             let weight = FEET_OVERLAP + 10.0 * ((foot - touch) / foot);

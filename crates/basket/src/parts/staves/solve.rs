@@ -184,7 +184,7 @@ fn staves(
         narrowest,
         widest,
         gap_wanted: judge.gap,
-        foot_touch: formulas::touch_width(judge.base.groove_radius(), count),
+        foot_touch: formulas::touch_width(judge.base.crowded_radius(), count),
         bend: bend.clone(),
         candidates,
     }

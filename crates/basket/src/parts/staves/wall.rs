@@ -51,7 +51,7 @@ impl StandingRoom {
             foot_along: parts.foot_along().to_mm(),
             edge_along: -parts.turn.to_mm(),
             top_along: top.to_mm(),
-            groove_radius: base.groove_radius(),
+            groove_radius: base.crowded_radius(),
             edge_radius: base.diameter / 2.0,
         }
     }

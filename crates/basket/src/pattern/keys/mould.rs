@@ -2,14 +2,33 @@
 
 use super::declared::{Contents, Either, Usual};
 use super::key::{Key, keys};
-use super::limits::PART;
+use super::limits::{Lengths, ListOf, PART, Shares};
 use crate::Length;
-use crate::pattern::{Girth, MouldPieces, Outline, Side};
+use crate::pattern::{Girth, MouldPieces, OutlineKind, Side};
 
 keys! {
     /// Its shape, seen from above.
-    pub const SHAPE: Key<Outline> =
-        Key::new("mould.shape", (), Usual::Constant(Outline::Round), r#""round""#);
+    pub const SHAPE: Key<OutlineKind> =
+        Key::new("mould.shape", (), Usual::Constant(OutlineKind::Round), r#""round""#);
+    /// The length of a foot that is not round.
+    pub const LENGTH: Key<Length> =
+        Key::new("mould.length", PART.usually(3.0, 24.0), Usual::Nothing("usual-mould-not-round"), r#""9 in""#);
+    /// Its width.
+    pub const WIDTH: Key<Length> =
+        Key::new("mould.width", PART.usually(2.0, 16.0), Usual::Nothing("usual-mould-not-round"), r#""6 in""#);
+    /// Radius of a rectangle's corners.
+    pub const CORNER: Key<Length> =
+        Key::new("mould.corner", PART.usually(0.5, 4.0), Usual::Nothing("usual-mould-corner"), r#""2 in""#);
+    /// How much fuller than an ellipse an oval is.
+    pub const FULLNESS: Key<f64> =
+        Key::new("mould.fullness", Shares::of(0.0, 0.75), Usual::Constant(0.0), r#""20%""#);
+    /// From the middle of a traced foot to its edge.
+    pub const RAYS: Key<Vec<Length>> = Key::new(
+        "mould.rays",
+        ListOf { each: RAY, most: MOST_RAYS },
+        Usual::Nothing("usual-mould-rays"),
+        r#"["5 in", "4 1/2", "4", "4 1/2", "5", "4 1/2", "4", "4 1/2"]"#,
+    );
     /// What a tape measured round it.
     pub const GIRTHS: Key<Vec<Girth>> = Key::new(
         "mould.girths",
@@ -32,6 +51,13 @@ keys! {
     pub const PIECES: Key<MouldPieces> =
         Key::new("mould.pieces", (), Usual::Constant(MouldPieces::One), r#""several""#);
 }
+
+/// A ray of a traced foot.
+const RAY: Lengths = PART.usually(1.0, 12.0);
+/// Fewest rays of which an outline is made.
+pub const LEAST_RAYS: usize = 8;
+/// Most rays that are read.
+const MOST_RAYS: usize = 360;
 
 /// A mould is measured or drawn.
 pub const MEASURED_OR_DRAWN: Either = Either {

@@ -53,7 +53,7 @@ pub(super) fn course(
         chart,
         chart_file: chart_file(&section),
         doubled: section.get_or_usual(&DOUBLED),
-        strands: strands(&section),
+        strands: section.get(&STRANDS).unwrap_or_default(),
         packing: section.get(&PACKING),
         spaced: section.get(&SPACED),
         ..CoursePattern::new(kind?, weavers.next()?, until?)
@@ -93,12 +93,6 @@ fn kind_help(text: &str) -> String {
         (None, Some(near)) => format!("did you mean `{}`?", example(near)),
         (None, None) => format!("write {}", one_of(&words)),
     }
-}
-
-fn strands(section: &Section) -> Vec<Length> {
-    let list = section.list(&STRANDS, STRANDS.takes.most).unwrap_or_default();
-    let length = |value| section.context.length_value(STRANDS.path, value, STRANDS.takes.each);
-    list.iter().filter_map(length).collect()
 }
 
 /// What depends on the weave.

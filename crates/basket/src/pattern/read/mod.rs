@@ -12,6 +12,7 @@ mod handle;
 mod materials;
 mod mould;
 mod notes;
+mod outline;
 mod palette;
 mod problem;
 mod raw;

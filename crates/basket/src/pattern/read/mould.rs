@@ -4,11 +4,13 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::context::Context;
+use super::outline::outline;
 use super::raw::type_name;
 use super::section::Section;
-use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, PIECES, RIM, SHAPE, SIDE};
-use crate::pattern::keys::{self, PART, PLACE};
-use crate::pattern::{Girth, MouldForm, MouldPattern, Side};
+use crate::measure::Length;
+use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, PIECES, RIM, SIDE};
+use crate::pattern::keys::{self, Declared, PART, PLACE};
+use crate::pattern::{Girth, MouldForm, MouldPattern, Outline, Side, ray_ends};
 
 const GIRTHS_EXAMPLE: &str = r#"girths = [ ["0", "15 1/2"], ["4", "24"] ], or base, rim, height and side"#;
 
@@ -17,7 +19,7 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
         file.missing(&keys::MOULD, r#"[mould] and below it girths = [ ["0", "15 1/2"], ["4", "24"] ]"#);
     }
     let section = file.section(&keys::MOULD)?;
-    let outline = section.get_or_usual(&SHAPE);
+    let outline = outline(&section);
     let form = match section.ways(&MEASURED_OR_DRAWN) {
         [Some(_), None] => girths(&section),
         [Some(measured), Some(drawn)] => {
@@ -29,14 +31,14 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
             section.problem(drawn, message, MEASURED_OR_DRAWN.help.unwrap_or_default());
             None
         }
-        [None, Some(_)] => drawn(&section),
+        [None, Some(_)] => drawn(&section, outline.as_ref()),
         [None, None] => {
             section.missing(&GIRTHS, GIRTHS_EXAMPLE);
             None
         }
     };
     let pieces = section.get_or_usual(&PIECES);
-    Some(MouldPattern { outline, form: form?, pieces })
+    Some(MouldPattern { outline: outline?, form: form?, pieces })
 }
 
 fn girths(section: &Section) -> Option<MouldForm> {
@@ -93,15 +95,20 @@ fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[G
     fine
 }
 
-fn drawn(section: &Section) -> Option<MouldForm> {
-    section.need(&[&BASE, &RIM, &HEIGHT]);
-    let (base, rim, height) = (section.get(&BASE), section.get(&RIM), section.get(&HEIGHT));
+fn drawn(section: &Section, outline: Option<&Outline>) -> Option<MouldForm> {
+    let is_round = outline == Some(&Outline::Round);
+    let needed: &[&dyn Declared] = if is_round { &[&BASE, &RIM, &HEIGHT] } else { &[&RIM, &HEIGHT] };
+    section.need(needed);
+    let base = if is_round { section.get(&BASE) } else { outline.and_then(length) };
+    let (rim, height) = (section.get(&RIM), section.get(&HEIGHT));
     let side = if section.has(&SIDE) { section.get(&SIDE) } else { SIDE.constant() };
     let (base, rim, height, side) = (base?, rim?, height?, side?);
     let path = SIDE.path;
     if side == Side::Straight && base != rim {
         let message = format!("`{path}` is straight, but base and rim differ");
-        section.problem(&SIDE, message, r#"write side = "cone", or give base and rim one diameter"#);
+        let help =
+            r#"write side = "cone", or give base and rim one diameter (one length where it is not round)"#;
+        section.problem(&SIDE, message, help);
         return None;
     }
     if side == Side::Bowl && base >= rim {
@@ -110,4 +117,18 @@ fn drawn(section: &Section) -> Option<MouldForm> {
         return None;
     }
     Some(MouldForm::Drawn { base, rim, height, side })
+}
+
+/// The length of a foot that is not round.
+fn length(outline: &Outline) -> Option<Length> {
+    match outline {
+        Outline::Round => None,
+        Outline::Oval { size, .. } | Outline::Stadium(size) | Outline::Rectangle { size, .. } => {
+            Some(size.length)
+        }
+        Outline::Traced(rays) => {
+            let along = || ray_ends(rays).map(|[along, _]| along);
+            Some(along().fold(Length::ZERO, Length::max) - along().fold(Length::ZERO, Length::min))
+        }
+    }
 }

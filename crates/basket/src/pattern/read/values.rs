@@ -16,6 +16,16 @@ impl Read for Length {
     }
 }
 
+/// A list of lengths; none when one is wrong.
+impl Read for Vec<Length> {
+    fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
+        let list = list(section.context, key, value, key.takes.most)?;
+        let length = |value| section.context.length_value(key.path, value, key.takes.each);
+        let lengths: Self = list.iter().filter_map(length).collect();
+        (lengths.len() == list.len()).then_some(lengths)
+    }
+}
+
 /// A count.
 impl Read for u32 {
     fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {

@@ -28,7 +28,7 @@ pub(super) fn figures(draft: &Draft, words: &Words) -> Vec<Figure> {
         figure("stave-length", words.both(staves.length)),
         figure("weaver", words.run(basket.body.weave.length)),
         figure("height", words.both(basket.body.weave.top_height)),
-        figure("across", words.both(basket.across())),
+        figure("across", words.across(basket.across())),
         figure("capacity", capacity),
         figure("work", words.minutes(draft.steps.iter().map(|step| step.work_minutes).sum())),
     ]

@@ -70,20 +70,17 @@ fn measure(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
     edits
 }
 
-/// Base, rim and height in place of girths.
+/// Base, rim and height in place of girths. The foot of a mould that is not round keeps its length and width.
 fn draw(pattern: &Pattern, basket: &Basket) -> Vec<Edit> {
     let form = &basket.body.form;
-    let across = |girth: Length| girth / std::f64::consts::PI;
-    let (base, rim) = (across(form.girth_base()), across(form.girth_top()));
+    let [base, rim] = [Length::ZERO, form.arc()].map(|along| form.across(along, Length::ZERO).length);
     let side = if base < rim { Side::Bowl } else { Side::Cone };
     let set = |key: &dyn Declared, value: EditValue| Edit::Set { path: key.path().to_owned(), value };
     let text = |length| in_file(length, pattern.units).as_str().into();
     let mut edits = remove(&[&GIRTHS]);
-    edits.extend([
-        set(&BASE, text(base)),
-        set(&RIM, text(rim)),
-        set(&HEIGHT, text(form.height())),
-        set(&SIDE, side.word().into()),
-    ]);
+    if form.outline.is_round() {
+        edits.push(set(&BASE, text(base)));
+    }
+    edits.extend([set(&RIM, text(rim)), set(&HEIGHT, text(form.height())), set(&SIDE, side.word().into())]);
     edits
 }

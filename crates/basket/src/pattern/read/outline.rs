@@ -1,0 +1,116 @@
+//! Reading the shape of a mould's foot.
+
+use super::section::Section;
+use crate::measure::Length;
+use crate::pattern::keys::Declared;
+use crate::pattern::keys::mould::{BASE, CORNER, FULLNESS, LEAST_RAYS, LENGTH, RAYS, SHAPE, WIDTH};
+use crate::pattern::{FootSize, Outline, OutlineKind, Word, ray_ends};
+
+pub(super) fn outline(section: &Section) -> Option<Outline> {
+    let kind = if section.has(&SHAPE) { section.get(&SHAPE)? } else { SHAPE.constant()? };
+    let needed: &[&dyn Declared] = match kind {
+        OutlineKind::Round => &[],
+        OutlineKind::Oval | OutlineKind::Stadium => &[&LENGTH, &WIDTH],
+        OutlineKind::Rectangle => &[&LENGTH, &WIDTH, &CORNER],
+        OutlineKind::Traced => &[&RAYS],
+    };
+    let fine = refuse_others(section, kind, needed);
+    section.need(needed);
+    let outline = match kind {
+        OutlineKind::Round => Outline::Round,
+        OutlineKind::Oval => {
+            let fullness = if section.has(&FULLNESS) { section.get(&FULLNESS)? } else { 0.0 };
+            Outline::Oval { size: size(section)?, fullness }
+        }
+        OutlineKind::Stadium => Outline::Stadium(size(section)?),
+        OutlineKind::Rectangle => {
+            let size = size(section)?;
+            Outline::Rectangle { corner: corner(section, size)?, size }
+        }
+        OutlineKind::Traced => Outline::Traced(rays(section)?),
+    };
+    fine.then_some(outline)
+}
+
+/// Keys of other shapes contradict this one.
+fn refuse_others(section: &Section, kind: OutlineKind, needed: &[&dyn Declared]) -> bool {
+    let every: [&dyn Declared; 6] = [&LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS, &BASE];
+    let serves = |key: &dyn Declared| match kind {
+        OutlineKind::Round => key.path() == BASE.path,
+        OutlineKind::Oval if key.path() == FULLNESS.path => true,
+        _ => needed.iter().any(|needed| needed.path() == key.path()),
+    };
+    let mut fine = true;
+    for key in every.into_iter().filter(|key| section.has(*key) && !serves(*key)) {
+        let message = format!("`{}` says nothing of a mould that is {}", key.path(), kind.word());
+        let help = match (kind, key.path() == BASE.path) {
+            (OutlineKind::Round, _) => r#"leave it out, or write shape = "oval" beside it"#.to_owned(),
+            (OutlineKind::Traced, true) => format!("leave it out: `{}` give the foot", RAYS.name()),
+            (_, true) => format!("write {} and {} of the foot in its place", LENGTH.name(), WIDTH.name()),
+            (_, false) => "leave it out".to_owned(),
+        };
+        section.problem(key, message, help);
+        fine = false;
+    }
+    fine
+}
+
+/// Length and width, the longer first.
+fn size(section: &Section) -> Option<FootSize> {
+    let (length, width) = (section.get(&LENGTH), section.get(&WIDTH));
+    let (length, width) = (length?, width?);
+    if width > length {
+        let message = format!("`{}` is more than `{}`", WIDTH.path, LENGTH.path);
+        section.problem(&WIDTH, message, "the longer of both is the length: exchange them");
+        return None;
+    }
+    Some(FootSize { length, width })
+}
+
+fn corner(section: &Section, size: FootSize) -> Option<Length> {
+    let corner = section.get(&CORNER)?;
+    if corner > size.width / 2.0 {
+        let message = format!("`{}` is more than half the width", CORNER.path);
+        section.problem(&CORNER, message, r#"with half the width write shape = "stadium"; else write less"#);
+        return None;
+    }
+    Some(corner)
+}
+
+/// Rays whose ends make a convex outline.
+fn rays(section: &Section) -> Option<Vec<Length>> {
+    let rays = section.get(&RAYS)?;
+    if rays.len() < LEAST_RAYS {
+        let message = format!("`{}` has {} lengths", RAYS.path, rays.len());
+        let help = format!("trace at least {LEAST_RAYS}: from the middle to the edge at even steps of angle");
+        section.problem(&RAYS, message, help);
+        return None;
+    }
+    let ends: Vec<[f64; 2]> = ray_ends(&rays).map(|end| end.map(Length::to_mm)).collect();
+    let count = ends.len();
+    let hollow = (0..count).find_map(|number| {
+        let chord = [ends.get((number + count - 1) % count)?, ends.get((number + 1) % count)?];
+        let least = reach(*ends.get(number)?, chord);
+        (least > rays.get(number)?.to_mm() + 1e-9).then_some((number, least))
+    });
+    if let Some((number, least)) = hollow {
+        let (path, number) = (RAYS.path, number + 1);
+        let message = format!("`{path}`: at length {number} the outline is hollow");
+        let help = format!(
+            "a tape spans a hollow, and so do staves: write at least {:.1} mm, or look at its neighbours",
+            (least * 10.0).ceil() / 10.0
+        );
+        section.problem(&RAYS, message, help);
+        return None;
+    }
+    Some(rays)
+}
+
+/// How far from the middle, toward a place, the line between two others lies.
+fn reach(toward: [f64; 2], [from, to]: [&[f64; 2]; 2]) -> f64 {
+    let length = libm::hypot(toward[0], toward[1]);
+    let way = toward.map(|part| part / length.max(1e-9));
+    let chord = [to[0] - from[0], to[1] - from[1]];
+    let across = way[0] * chord[1] - way[1] * chord[0];
+    if across.abs() < 1e-9 { 0.0 } else { (from[0] * chord[1] - from[1] * chord[0]) / across }
+}

@@ -1,0 +1,54 @@
+//! Moulds that are not round.
+
+use basket::findings::Grade::{Care, Stop};
+
+use crate::draft::pattern;
+use crate::sides::{basket, both_sides, found};
+
+const BASE: (&str, &str) = ("base.diameter", "\"7 13/16 in\"");
+
+/// Girth of an ellipse of 8 by 6 in: 22.10 in (S. Ramanujan's second formula, 1914). A tape that reads 23 is 4 %
+/// off, one that reads 22 less than 1 %.
+#[test]
+fn outline_girth_contradicts() {
+    let mould = |foot: &str| {
+        format!(
+            r#"{{ shape = "oval", length = "8 in", width = "6 in", girths = [["0", "{foot}"], ["4 1/4", "25"]] }}"#
+        )
+    };
+    let (off, near) = (mould("23"), mould("22"));
+    both_sides("outline-girth-contradicts", Stop, &[("mould", &off), BASE], &[("mould", &near), BASE]);
+}
+
+#[test]
+fn outline_part_not_computed() {
+    let oval =
+        r#"{ shape = "oval", length = "8 in", width = "6 in", rim = "8 1/2 in", height = "4 1/4 in" }"#;
+    let round = r#"{ base = "8 in", rim = "8 1/2 in", height = "4 1/4 in" }"#;
+    let code = "outline-part-not-computed";
+    let drafted = basket(&pattern(&[("mould", oval), BASE]));
+    let finding = found(&drafted, code);
+    assert_eq!(finding.len(), 1);
+    assert_eq!(finding[0].grade, Stop);
+    assert_eq!(found(&basket(&pattern(&[("mould", round), BASE])), code), []);
+    // Without ears and handle it can be made.
+    let mut bare = pattern(&[("mould", oval), BASE]);
+    bare.remove("ears");
+    bare.remove("handle");
+    let drafted = basket(&bare);
+    assert_eq!(found(&drafted, code), []);
+    assert!(!drafted.stops(), "{:#?}", drafted.findings);
+}
+
+/// At the ends of an ellipse of 8 by 6 in (radius 9/4 in) a wall that stands out by 1 in takes staves
+/// 1 + 1/2.25 = 1.44 times as far apart, along its sides (radius 16/3 in) 1.19 times.
+#[test]
+fn outline_ends_gape() {
+    let mould = |rim: &str| {
+        format!(
+            r#"{{ shape = "oval", length = "8 in", width = "6 in", rim = "{rim} in", height = "4 1/4 in" }}"#
+        )
+    };
+    let (flared, upright) = (mould("10"), mould("8"));
+    both_sides("outline-ends-gape", Care, &[("mould", &flared), BASE], &[("mould", &upright), BASE]);
+}

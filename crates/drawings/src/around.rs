@@ -1,0 +1,82 @@
+//! The way round the wall, for whatever outline: where a share of it lies at a level.
+
+use std::f64::consts::TAU;
+
+use basket::Basket;
+use basket::form::{Form, Outline, OutlinePoint};
+use basket::pattern::Direction;
+
+/// The levels of a wall. A level is known by its girth over 2π, here called its radius; numbers rise
+/// counter-clockwise.
+#[derive(Clone, Copy)]
+pub(crate) struct Around<'a> {
+    form: &'a Form,
+    /// Numbers rise the other way round than the outline runs.
+    turned: bool,
+}
+
+impl<'a> Around<'a> {
+    pub(crate) fn of(basket: &'a Basket) -> Self {
+        Self { form: &basket.body.form, turned: basket.body.weave.direction == Direction::Right }
+    }
+
+    pub(crate) fn is_round(&self) -> bool {
+        self.form.outline.is_round()
+    }
+
+    /// Radius of the foot.
+    pub(crate) fn foot(&self) -> f64 {
+        self.form.outline.girth() / TAU
+    }
+
+    /// The place of the foot so far round.
+    pub(crate) fn at(&self, turn: f64) -> OutlinePoint {
+        if self.is_round() {
+            let (sin, cos) = (turn * TAU).sin_cos();
+            let radius = self.foot();
+            return OutlinePoint {
+                point: [radius * cos, radius * sin],
+                outward: [cos, sin],
+                curvature: 1.0 / radius,
+            };
+        }
+        let at = self.form.outline.at(if self.turned { -turn } else { turn });
+        let sides = |[x, y]: [f64; 2]| [x, if self.turned { -y } else { y }];
+        OutlinePoint { point: sides(at.point), outward: sides(at.outward), ..at }
+    }
+
+    /// The place so far round on the level of a radius.
+    pub(crate) fn place(&self, turn: f64, radius: f64) -> [f64; 2] {
+        let OutlinePoint { point: [x, y], outward: [out_x, out_y], .. } = self.at(turn);
+        if self.is_round() {
+            return [radius * out_x, radius * out_y];
+        }
+        let out = radius - self.foot();
+        [x + out * out_x, y + out * out_y]
+    }
+
+    /// Way along the level of a radius for a small share of its round.
+    pub(crate) fn way(&self, turn: f64, radius: f64) -> f64 {
+        let grown = 1.0 + self.at(turn).curvature * (radius - self.foot());
+        self.form.outline.girth() * grown.max(0.05)
+    }
+
+    /// Way along the level of a radius from the beginning.
+    pub(crate) fn way_to(&self, turn: f64, radius: f64) -> f64 {
+        if self.is_round() {
+            return turn * TAU * radius;
+        }
+        let [x, y] = self.at(turn).outward;
+        self.form.outline.girth() * turn + (radius - self.foot()) * y.atan2(x).rem_euclid(TAU)
+    }
+
+    /// How much further the longer half reaches than the radius of its level.
+    pub(crate) fn over(&self) -> f64 {
+        if self.is_round() { 0.0 } else { self.form.outline.across()[0] / 2.0 - self.foot() }
+    }
+
+    /// The level of a radius as a closed line.
+    pub(crate) fn ring(&self, radius: f64, steps: u32) -> Vec<[f64; 2]> {
+        (0..steps).map(|step| self.place(f64::from(step) / f64::from(steps), radius)).collect()
+    }
+}

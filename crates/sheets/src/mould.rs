@@ -1,0 +1,131 @@
+//! The sheet for whoever makes the mould: a card for the lathe, what each board has to hold, the outlines.
+
+use basket::form::{Layer, Mould};
+use basket::message::Value;
+use basket::pattern::MouldPieces;
+use basket::{Draft, Length};
+use drawings::TileSize;
+use serde::Serialize;
+use words::Words;
+
+use crate::error::SheetError;
+use crate::figures::Figure;
+use crate::front;
+use crate::paper::Paper;
+use crate::press;
+use crate::scribe::Scribe;
+use crate::templates::Templates;
+
+/// What neighbouring tiles share.
+const OVERLAP: Length = Length::mm(15.0);
+/// Height that the first tile leaves free for what stands above it.
+const HEADING: Length = Length::mm(30.0);
+
+/// How the sheet is wanted.
+#[derive(Clone, Copy, Debug)]
+pub struct MouldSheet {
+    /// Thickness of the boards.
+    pub board: Length,
+    /// The paper in the printer.
+    pub paper: Paper,
+}
+
+#[derive(Serialize)]
+struct Own {
+    facts: Vec<[String; 2]>,
+    boards: Vec<[String; 6]>,
+    notes: Vec<String>,
+    cautions: Vec<String>,
+    pieces: Vec<Piece>,
+}
+
+#[derive(Serialize)]
+struct Piece {
+    name: String,
+    note: String,
+    parts: Vec<String>,
+}
+
+/// Sets the sheet.
+///
+/// # Errors
+/// [`SheetError::Template`] when the template is wrong.
+pub fn mould_sheet(
+    draft: &Draft,
+    words: &Words,
+    wanted: &MouldSheet,
+    templates: &Templates,
+) -> Result<Vec<u8>, SheetError> {
+    let scribe = Scribe::new(words);
+    let basket = &draft.basket;
+    let layers = basket.body.form.layers(wanted.board);
+    let mut drawn = vec![drawings::turning_template(basket, words)];
+    if !basket.body.form.outline.is_round() {
+        drawn.push(drawings::board_outlines(basket, &layers, words));
+    }
+    let mut figures = vec![Figure::of(&drawings::check_bars(words))];
+    let mut pieces = Vec::new();
+    let (width, height) = wanted.paper.template_room();
+    for drawing in &drawn {
+        let size = TileSize { width, height: height - HEADING, overlap: OVERLAP };
+        let parts: Vec<Figure> = drawings::tiles(drawing, size, words).iter().map(Figure::of).collect();
+        let count = u32::try_from(parts.len()).unwrap_or(u32::MAX);
+        pieces.push(Piece {
+            name: drawing.title.clone(),
+            note: if count > 1 { scribe.text("tiled", &[("parts", count.into())]) } else { String::new() },
+            parts: parts.iter().map(|part| part.name.clone()).collect(),
+        });
+        figures.extend(parts);
+    }
+    let own = Own {
+        facts: facts(draft, words, &scribe),
+        boards: layers.iter().map(|layer| board(draft, words, layer)).collect(),
+        notes: notes(draft, wanted, &scribe),
+        cautions: ["rules", "lathe", "saw", "sanding-dust"]
+            .map(|caution| words.term(&format!("caution-{caution}")))
+            .to_vec(),
+        pieces,
+    };
+    press::print("mould", templates, &front::files(draft, &scribe, (wanted.paper, &figures), own)?)
+}
+
+fn facts(draft: &Draft, words: &Words, scribe: &Scribe<'_>) -> Vec<[String; 2]> {
+    let form = &draft.basket.body.form;
+    let [foot, top] = [Length::ZERO, form.arc()].map(|along| words.across(form.across(along, Length::ZERO)));
+    [
+        ("mould-foot", foot),
+        ("mould-top", top),
+        ("mould-height", words.both(form.height())),
+        ("mould-screw", words.both(draft.basket.body.base().screw_hole)),
+    ]
+    .map(|(label, value)| [scribe.label(label), value])
+    .to_vec()
+}
+
+/// Its number, from where to where, blank, finished lower and upper face, hole and bevel.
+fn board(draft: &Draft, words: &Words, layer: &Layer) -> [String; 6] {
+    let form = &draft.basket.body.form;
+    let across = |radius: Length| words.across(form.across_of_girth(radius * std::f64::consts::TAU));
+    [
+        layer.number.to_string(),
+        words.length(layer.to),
+        across(layer.blank),
+        across(layer.faces[1]),
+        layer.hole.map_or_else(|| "–".to_owned(), across),
+        words.value(&Value::Angle(layer.bevel)),
+    ]
+}
+
+fn notes(draft: &Draft, wanted: &MouldSheet, scribe: &Scribe<'_>) -> Vec<String> {
+    let mould = draft.basket.body.form.mould();
+    let mut notes = vec![scribe.text("mould-boards-note", &[("board", wanted.board.into())])];
+    let round = draft.basket.body.form.outline.is_round();
+    notes.push(scribe.text(if round { "mould-turned" } else { "mould-planed" }, &[]));
+    if mould.undercut.depth > Length::ZERO {
+        let core = Mould { pieces: MouldPieces::Several, ..mould.clone() }.core().unwrap_or(Length::ZERO);
+        notes.push(
+            scribe.text("mould-undercut", &[("depth", mould.undercut.depth.into()), ("core", core.into())]),
+        );
+    }
+    notes
+}

@@ -1,0 +1,81 @@
+//! Least squares.
+
+/// Solves six equations for three right sides, which stand in the last three columns; by elimination with the
+/// largest pivot. Where they do not decide, the undecided weights are nothing.
+pub(crate) fn solved(mut rows: [[f64; 9]; 6]) -> [[f64; 6]; 3] {
+    for column in 0..6 {
+        let pivot = (column..6).max_by(|a, b| rows[*a][column].abs().total_cmp(&rows[*b][column].abs()));
+        rows.swap(column, pivot.unwrap_or(column));
+        let lead = rows[column];
+        if lead[column].abs() < 1e-12 {
+            continue;
+        }
+        for (number, row) in rows.iter_mut().enumerate() {
+            if number != column {
+                let share = row[column] / lead[column];
+                row.iter_mut().zip(lead).for_each(|(value, of)| *value -= share * of);
+            }
+        }
+    }
+    let weight = |side: usize, row: usize| {
+        if rows[row][row].abs() < 1e-12 { 0.0 } else { rows[row][6 + side] / rows[row][row] }
+    };
+    [0, 1, 2].map(|side| [0, 1, 2, 3, 4, 5].map(|row| weight(side, row)))
+}
+
+/// Value and slope at `at` of the parabola that lies nearest to places, those near it counting most; none where
+/// fewer than three places are near. `reach` is how far near is.
+pub(crate) fn parabola(places: &[[f64; 2]], at: f64, reach: f64) -> Option<[f64; 2]> {
+    let from = places.partition_point(|[x, _]| *x < at - reach);
+    let near = places.iter().skip(from).take_while(|[x, _]| *x <= at + reach);
+    let mut sums = [[0.0; 4]; 3];
+    let mut count = 0;
+    for [x, y] in near {
+        let off = (x - at) / reach;
+        let weight = (1.0 - off * off).max(0.0);
+        let terms = [1.0, off, off * off];
+        for (row, term) in sums.iter_mut().zip(terms) {
+            for (sum, other) in row.iter_mut().zip([1.0, off, off * off, *y]) {
+                *sum += weight * term * other;
+            }
+        }
+        count += 1;
+    }
+    if count < 3 {
+        return None;
+    }
+    for column in 0..3 {
+        let lead = sums[column];
+        if lead[column].abs() < 1e-12 {
+            return None;
+        }
+        for (number, row) in sums.iter_mut().enumerate() {
+            if number != column {
+                let share = row[column] / lead[column];
+                row.iter_mut().zip(lead).for_each(|(value, of)| *value -= share * of);
+            }
+        }
+    }
+    Some([sums[0][3] / sums[0][0], sums[1][3] / sums[1][1] / reach])
+}
+
+/// The line `a + b·x` nearest to places, those that stray far left out the second time.
+pub(crate) fn line(places: &[[f64; 2]]) -> [f64; 2] {
+    let fitted = |keep: &dyn Fn(&[f64; 2]) -> bool| {
+        let kept = || places.iter().filter(|place| keep(place));
+        let count = kept().count().max(1) as f64;
+        let mean = [0, 1].map(|axis| kept().map(|place| place[axis]).sum::<f64>() / count);
+        let [xx, xy] = kept().fold([0.0; 2], |[xx, xy], [x, y]| {
+            let off = x - mean[0];
+            [xx + off * off, xy + off * (y - mean[1])]
+        });
+        let slope = if xx > 0.0 { xy / xx } else { 0.0 };
+        [mean[1] - slope * mean[0], slope]
+    };
+    let [start, slope] = fitted(&|_| true);
+    let off = |[x, y]: &[f64; 2]| (y - start - slope * x).abs();
+    let mut strays: Vec<f64> = places.iter().map(off).collect();
+    strays.sort_by(f64::total_cmp);
+    let most = 3.0 * strays.get(strays.len() / 2).copied().unwrap_or(0.0) + 1e-9;
+    fitted(&|place| off(place) <= most)
+}

@@ -1,0 +1,106 @@
+//! Photographs of moulds: read for tracing, and drawn upon with what was traced.
+
+mod overlay;
+
+use std::fmt::Display;
+use std::io::{Cursor, Read};
+use std::path::Path;
+
+use image::imageops::FilterType;
+use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbImage};
+
+pub(crate) use overlay::marked;
+
+use crate::failure::Failure;
+use crate::input::{self, Unopened};
+use crate::source::Origin;
+
+/// Most bytes of a photograph's file.
+const MOST_BYTES: u64 = 40_000_000;
+/// Most pixels that are decoded: with four bytes each they take a quarter of a gigabyte.
+const MOST_PIXELS: u64 = 64_000_000;
+/// Longest side of a picture that is traced: more pixels say nothing more of a mould.
+const LONGEST: u32 = 2400;
+
+/// The photograph as it was held, no larger than tells of the mould.
+pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
+    let bytes = bytes(path)?;
+    if bytes.is_empty() {
+        return Err(bad(path, "the file is empty", "Copy the photo again."));
+    }
+    let format = image::guess_format(&bytes)
+        .ok()
+        .filter(|format| matches!(format, ImageFormat::Png | ImageFormat::Jpeg));
+    let Some(format) = format else {
+        return Err(bad(path, "this is neither a PNG nor a JPEG picture", "Save the photo as one of these."));
+    };
+    let image = decoded(&bytes, format).map_err(|error| match error {
+        Undecoded::TooLarge => {
+            let most = MOST_PIXELS / 1_000_000;
+            bad(
+                path,
+                format!("the picture has more than {most} million pixels"),
+                "Save it smaller; 2000 pixels across are plenty.",
+            )
+        }
+        Undecoded::Broken(error) => {
+            bad(path, format!("the picture is broken: {error}"), "Save or copy it again.")
+        }
+    })?;
+    let image = if image.width().max(image.height()) > LONGEST {
+        image.resize(LONGEST, LONGEST, FilterType::Triangle)
+    } else {
+        image
+    };
+    Ok(image.into_rgb8())
+}
+
+enum Undecoded {
+    TooLarge,
+    Broken(image::ImageError),
+}
+
+impl From<image::ImageError> for Undecoded {
+    fn from(error: image::ImageError) -> Self {
+        match error {
+            image::ImageError::Limits(_) => Self::TooLarge,
+            error => Self::Broken(error),
+        }
+    }
+}
+
+fn decoded(bytes: &[u8], format: ImageFormat) -> Result<DynamicImage, Undecoded> {
+    let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(8 * MOST_PIXELS);
+    reader.limits(limits);
+    let mut decoder = reader.into_decoder()?;
+    let (width, height) = decoder.dimensions();
+    let pixels = u64::from(width) * u64::from(height);
+    if pixels > MOST_PIXELS || decoder.total_bytes() > 4 * MOST_PIXELS {
+        return Err(Undecoded::TooLarge);
+    }
+    let orientation = decoder.orientation()?;
+    let mut image = DynamicImage::from_decoder(decoder)?;
+    image.apply_orientation(orientation);
+    Ok(image)
+}
+
+fn bytes(path: &Path) -> Result<Vec<u8>, Failure> {
+    let missing = |error: std::io::Error| bad(path, error, "Check the name of the photo.");
+    let file = input::open(path).map_err(|unopened| match unopened {
+        Unopened::Refused(error) => missing(error),
+        Unopened::Odd(_) | Unopened::Outside => bad(path, "this is not a file", "Name the photo itself."),
+    })?;
+    let mut bytes = Vec::new();
+    file.take(MOST_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
+    if bytes.len() as u64 > MOST_BYTES {
+        let message = format!("the file is larger than {} MB", MOST_BYTES / 1_000_000);
+        return Err(bad(path, message, "Save the photo smaller; 2000 pixels across are plenty."));
+    }
+    Ok(bytes)
+}
+
+fn bad(path: &Path, message: impl Display, help: &str) -> Failure {
+    Failure::of_file(&Origin::File(path.to_owned()), message, help)
+}
