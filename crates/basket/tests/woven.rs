@@ -197,6 +197,12 @@ fn the_skipped_stave_is_named() {
     let bands = weave.bands();
     let skip = bands[0].text.iter().find(|message| message.id == "weave-band-skip").expect("it is told");
     assert_eq!(skip.args, [("row", 2_u32.into()), ("last", 6_u32.into()), ("stave", 2_u32.into())]);
+    // Taken up in row 3, the weaver goes on past one stave; the one it skips is named.
+    let later = weave.bands_within(3, 6);
+    let said = format!("{:?}", later[0].text[0]);
+    assert!(said.contains("weave-on-") && said.contains("(\"count\", Count(1))"), "{said}");
+    let skip = later[0].text.iter().find(|message| message.id == "weave-band-skip").expect("it is told");
+    assert_eq!(skip.args, [("row", 3_u32.into()), ("last", 6_u32.into()), ("stave", 3_u32.into())]);
     for row in 2..=6_u32 {
         let outside = |stave| weave.cell(row, stave).outside.is_some();
         assert_eq!(outside(row - 1), outside(row), "row {row}");

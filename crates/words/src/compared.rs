@@ -90,16 +90,12 @@ fn tenth(length: Length) -> String {
     length.print(Printing::Millimetres { step: 0.1 })
 }
 
-/// The first way of saying in which two values differ, else the last.
+/// The first way of saying in which two values differ, else the first of all.
 fn apart<T>(ways: impl IntoIterator<Item = T>, say: impl Fn(T) -> (String, String)) -> (Value, Value) {
-    let mut said = (String::new(), String::new());
-    for way in ways {
-        said = say(way);
-        if said.0 != said.1 {
-            break;
-        }
-    }
-    (Value::Name(said.0), Value::Name(said.1))
+    let mut ways = ways.into_iter().map(say).peekable();
+    let first = ways.peek().cloned().unwrap_or_default();
+    let (measured, limit) = ways.find(|(measured, limit)| measured != limit).unwrap_or(first);
+    (Value::Name(measured), Value::Name(limit))
 }
 
 #[cfg(test)]

@@ -50,3 +50,26 @@ fn every_code_is_tested() {
     let untested: Vec<_> = CODES.iter().filter(|code| !tests.contains(&format!("\"{code}\""))).collect();
     assert!(untested.is_empty(), "{untested:?}");
 }
+
+/// Of what is good to know, weaves come first, then what mends them, then all else: staves are checked before weaves,
+/// and still their note stands below.
+#[test]
+fn notes_on_weaves_come_before_others() {
+    let noted = basket(&pattern(&[
+        ("staves.count", "78"),
+        ("staves.length", "\"20 in\""),
+        ("weave.courses[1].weave", "\"twill 2/2\""),
+        ("weave.courses[2].weave", "\"twill 2/2\""),
+    ]));
+    let notes = noted.findings.iter().filter(|finding| finding.grade == Grade::Note);
+    let codes: Vec<&str> = notes.map(|finding| finding.code).collect();
+    let place = |wanted: &str| {
+        codes
+            .iter()
+            .position(|code| *code == wanted)
+            .unwrap_or_else(|| panic!("{wanted} is not in {codes:?}"))
+    };
+    assert!(place("weave-no-diagonal") < place("weave-mend"), "{codes:?}");
+    let last = codes.iter().rposition(|code| code.starts_with("weave-")).expect("it is there");
+    assert!(last < place("stave-wasteful"), "{codes:?}");
+}

@@ -193,7 +193,9 @@ impl Bands<'_> {
         } else {
             let over = fabric.is_over(row, fabric.stave_in(row, 0));
             let alike = |place: &u32| fabric.is_over(row, fabric.stave_in(row, *place)) == over;
-            let run = (0..fabric.count).take_while(alike).count() as u32;
+            // Where one is skipped, that is told by itself.
+            let most = if moves == Moves::Skips { 1 } else { fabric.count };
+            let run = (0..most).take_while(alike).count() as u32;
             let id = match (begun, over) {
                 (false, true) => "weave-begin-over",
                 (false, false) => "weave-begin-under",
