@@ -83,7 +83,7 @@ fn pieces(basket: &Basket, kind: StepKind, rows: Option<(u32, u32)>) -> u32 {
     let pieces = match kind {
         StepKind::Cut => basket.staves_to_cut(),
         StepKind::Staves => basket.body.uprights().count,
-        StepKind::Lashing => basket.body.lashing().wraps,
+        StepKind::Lashing => basket.body.lashing().map_or(1, |lashing| lashing.wraps),
         StepKind::Rings => 2,
         _ => rows.map_or(1, |(from, to)| to - from + 1),
     };
