@@ -62,22 +62,35 @@ pub(crate) struct Group {
 #[serde(deny_unknown_fields, default)]
 pub(crate) struct PriceTable {
     pub(crate) currency: String,
-    pub(crate) wage: Decimal,
-    pub(crate) overhead: Decimal,
-    pub(crate) waste: Decimal,
-    pub(crate) mould: Decimal,
-    pub(crate) packing: Decimal,
-    pub(crate) margin: Decimal,
-    pub(crate) retail: Option<Decimal>,
-    pub(crate) step: Decimal,
+    pub(crate) wage: Money,
+    pub(crate) overhead: Money,
+    pub(crate) waste: Money,
+    pub(crate) mould: Money,
+    pub(crate) packing: Money,
+    pub(crate) margin: Money,
+    pub(crate) retail: Option<Money>,
+    pub(crate) step: Money,
     pub(crate) office_minutes: f64,
     pub(crate) kit_minutes: f64,
     pub(crate) teaching_hours: f64,
-    pub(crate) travel: Decimal,
-    pub(crate) room: Decimal,
-    pub(crate) venue: Decimal,
-    pub(crate) target: Option<Decimal>,
-    pub(crate) fee: Option<Decimal>,
+    pub(crate) travel: Money,
+    pub(crate) room: Money,
+    pub(crate) venue: Money,
+    pub(crate) target: Option<Money>,
+    pub(crate) fee: Option<Money>,
+}
+
+/// An amount, or a share, written as text such as `"12.50"`.
+#[derive(Clone, Copy, Debug, Default, Deserialize)]
+#[serde(try_from = "String")]
+pub(crate) struct Money(pub(crate) Decimal);
+
+impl TryFrom<String> for Money {
+    type Error = String;
+
+    fn try_from(text: String) -> Result<Self, String> {
+        text.parse().map(Self).map_err(|_| format!("`{text}` is no amount; write it as \"12.50\""))
+    }
 }
 
 fn one() -> u32 {
@@ -117,7 +130,7 @@ pub(crate) fn parse(text: &Text) -> Result<KitsFile, Failure> {
         price.retail.unwrap_or_default(),
     ];
     let most = Decimal::from(10_000_000);
-    if amounts.iter().chain(&more).any(|amount| amount.is_sign_negative() || *amount > most) {
+    if amounts.iter().chain(&more).any(|amount| amount.0.is_sign_negative() || amount.0 > most) {
         let what = "an amount under [price] is below zero or above ten million";
         return Err(wrong(
             what.to_owned(),

@@ -123,3 +123,33 @@ fn completions_name_the_commands() {
         assert!(said.out.contains("materials") && said.out.contains("no-sheets"), "{shell}");
     }
 }
+
+#[test]
+fn help_of_shelf() {
+    insta::assert_snapshot!(help(&["shelf"]));
+}
+
+#[test]
+fn help_of_kits() {
+    insta::assert_snapshot!(help(&["kits"]));
+}
+
+#[test]
+fn help_of_buy() {
+    insta::assert_snapshot!(help(&["buy"]));
+}
+
+#[test]
+fn help_of_cutting() {
+    insta::assert_snapshot!(help(&["cutting"]));
+}
+
+#[test]
+fn help_of_price() {
+    insta::assert_snapshot!(help(&["price"]));
+}
+
+#[test]
+fn help_of_backup() {
+    insta::assert_snapshot!(help(&["backup"]));
+}

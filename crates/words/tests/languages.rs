@@ -41,6 +41,11 @@ const ALIKE: &[&str] = &[
     "sheet-sold-by",
     "weave-band-drawn",
     "weave-band-one",
+    "workshop-bag",
+    "workshop-material",
+    "workshop-pieces-of",
+    "workshop-share",
+    "workshop-units",
 ];
 
 /// What a message says, and which values it mentions.

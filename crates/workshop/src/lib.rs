@@ -19,6 +19,7 @@
 )]
 
 mod fault;
+mod money;
 mod moulds;
 mod moves;
 mod orders;

@@ -46,10 +46,10 @@ pub struct Order {
     /// How many baskets.
     pub count: u32,
     /// Price of one.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, with = "crate::money", skip_serializing_if = "Option::is_none")]
     pub price: Option<Decimal>,
     /// What was paid ahead.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, with = "crate::money", skip_serializing_if = "Option::is_none")]
     pub deposit: Option<Decimal>,
     /// The promised day, as `2026-11-20`.
     #[serde(default, skip_serializing_if = "Option::is_none")]

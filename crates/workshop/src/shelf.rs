@@ -37,7 +37,7 @@ pub struct Item {
     #[serde(default)]
     pub holds: u32,
     /// What one such unit costs.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, with = "crate::money", skip_serializing_if = "Option::is_none")]
     pub price: Option<Decimal>,
     /// Where it is bought, in the maker's own words.
     #[serde(default)]

@@ -122,7 +122,9 @@ fn purchase(need: &Need, terms: &Terms, watch: &mut dyn FnMut(Progress) -> Contr
     } else {
         purchase.take_whole(&offers);
     }
-    if !purchase.buy.is_empty() {
+    if purchase.fault.is_some() {
+        purchase.cost = None;
+    } else if !purchase.buy.is_empty() {
         purchase.cost = purchase.buy.iter().map(|(offer, count)| offer.cost(*count)).sum();
         purchase.order_by = terms.timing.and_then(|timing| order_by(timing, need.is_dyed()));
     }

@@ -61,10 +61,11 @@ pub fn prices(title: &str, prices: &Prices, words: &Words) -> Leaf {
 
 fn one(heading: &str, priced: &Priced, prices: &Prices, clerk: &Clerk) -> Section {
     let minutes = priced.making.minutes + priced.making.office_minutes;
-    let unpriced = || clerk.text("unpriced", &[("what", name(prices.unpriced.join("; ")))]);
+    let unpriced: Vec<String> = prices.unpriced.iter().map(|own| clerk.material(own, "natural")).collect();
+    let told = || clerk.text("unpriced", &[("what", name(unpriced.join("; ")))]);
     Section {
         heading: clerk.label(heading),
-        notes: (!prices.unpriced.is_empty()).then(unpriced).into_iter().collect(),
+        notes: (!unpriced.is_empty()).then(told).into_iter().collect(),
         table: Some(table(&priced.reckoning, minutes, prices, clerk)),
         ..Section::default()
     }

@@ -10,6 +10,7 @@ workshop-price = Preis
 
 workshop-batch = Zuzuschneiden, für alle zusammen
 workshop-batch-note = Die Reserve ist für alle da: Die Lehrkraft behält sie. Sie reicht in 95 von 100 Kursen.
+workshop-student = Platz { $number }
 workshop-bag = { $who } – { $title }
 workshop-room = Für den Raum
 workshop-room-note = Alle teilen es sich; vor dem Kurs bereitlegen.
@@ -22,13 +23,13 @@ workshop-spares = Reserve
 workshop-in-all = Insgesamt
 workshop-count = Anzahl
 workshop-there = Da
-workshop-share = { $bags } × { $each } Stück
+workshop-share = { $bags } × { $each }
 
 # Einkaufsliste
 
 workshop-buy = Zu kaufen
 workshop-nothing-to-buy = Alles liegt im Regal; es muss nichts gekauft werden.
-workshop-units = { $count } × { $unit } kaufen
+workshop-units = { $count } × { $unit }
 workshop-order-by = Bestellen bis
 workshop-price-each = Einzeln
 workshop-cost = Kosten
@@ -67,7 +68,7 @@ workshop-pieces = Stücke, lange zuerst
 workshop-marks = Am Band markieren bei
 workshop-end = Ende
 workshop-bought-strand = gekauft, { $length }
-workshop-pieces-of = { $count } × { $length } lang
+workshop-pieces-of = { $count } × { $length }
 
 # Preise
 

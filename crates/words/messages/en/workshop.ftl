@@ -10,6 +10,7 @@ workshop-price = price
 
 workshop-batch = To cut, for all together
 workshop-batch-note = Spares are for everybody: the teacher keeps them. There are as many as are enough in 95 of 100 classes.
+workshop-student = student { $number }
 workshop-bag = { $who } – { $title }
 workshop-room = For the room
 workshop-room-note = Shared by all; lay them out before the class.

@@ -1,7 +1,7 @@
 //! From kits files to kits and purchases.
 
 use std::ops::ControlFlow;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 use basket::pattern::{AllReady, Ready, Units, Word};
@@ -63,8 +63,9 @@ impl Planning {
             }
             None => (Vec::new(), Catalogue::built_in().clone()),
         };
+        let names = self.speaking.words(Units::default());
         let classes: Vec<PlannedClass> =
-            self.files.iter().map(|path| class(path, &catalogue)).collect::<Result<_, _>>()?;
+            self.files.iter().map(|path| class(path, &catalogue, &names)).collect::<Result<_, _>>()?;
         let first = classes.iter().flat_map(|class| &class.drafts).next();
         let units = self.units.map(Units::from).or(first.map(|draft| draft.basket.units)).unwrap_or_default();
         Ok(Planned {
@@ -126,7 +127,7 @@ fn kerf(file: &KitsFile) -> Result<Length, Failure> {
     }
 }
 
-fn class(path: &PathBuf, catalogue: &Catalogue) -> Result<PlannedClass, Failure> {
+fn class(path: &Path, catalogue: &Catalogue, words: &Words) -> Result<PlannedClass, Failure> {
     let text = input::read(Origin::of(path))?;
     let file = kits_file::parse(&text)?;
     let drafts: Vec<Draft> =
@@ -139,9 +140,9 @@ fn class(path: &PathBuf, catalogue: &Catalogue) -> Result<PlannedClass, Failure>
             .map(|(from, to)| Ok((from.clone(), colour(to, &text)?)))
             .collect::<Result<_, Failure>>()?;
         for _ in 0..group.count {
-            let number = students.len() + 1;
+            let number = students.len() as u32 + 1;
             let name = group.name.clone().filter(|_| group.count == 1);
-            let name = name.unwrap_or_else(|| format!("student {number}"));
+            let name = name.unwrap_or_else(|| words.with("workshop-student", &[("number", number.into())]));
             students.push(Student { name, draft, colours: std::collections::BTreeMap::clone(&colours) });
         }
     }

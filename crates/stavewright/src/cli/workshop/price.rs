@@ -65,9 +65,9 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         let seats = Class {
             students: class.kits.bags.len() as u32,
             minutes: price.teaching_hours * 60.0,
-            travel: price.travel,
-            room: price.room,
-            venue: price.venue,
+            travel: price.travel.0,
+            room: price.room.0,
+            venue: price.venue.0,
             kit: kit.reckoning.amount(planning::price::Line::Cost),
         };
         if args.format == Format::Json {
@@ -90,8 +90,8 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             basket,
             kit,
             class: &seats,
-            target: price.target,
-            fee: price.fee,
+            target: price.target.map(|target| target.0),
+            fee: price.fee.map(|fee| fee.0),
             unpriced: &unpriced,
         };
         let leaf = prices(&class.file.title, &all, &planned.words);
@@ -117,14 +117,14 @@ fn materials(planned: &Planned) -> Result<(Decimal, Vec<String>), Failure> {
 fn rates(class: &PlannedClass) -> Rates {
     let price = &class.file.price;
     Rates {
-        wage: price.wage,
-        overhead: price.overhead,
-        waste: price.waste,
-        mould: price.mould,
-        packing: price.packing,
-        margin: price.margin,
-        retail: price.retail.unwrap_or(Decimal::TWO),
-        step: price.step,
+        wage: price.wage.0,
+        overhead: price.overhead.0,
+        waste: price.waste.0,
+        mould: price.mould.0,
+        packing: price.packing.0,
+        margin: price.margin.0,
+        retail: price.retail.map_or(Decimal::TWO, |retail| retail.0),
+        step: price.step.0,
     }
 }
 

@@ -117,7 +117,7 @@ struct PutArgs {
     #[arg(long, default_value_t = 0, hide_default_value = true)]
     holds: u32,
     /// What one such unit costs.
-    #[arg(long)]
+    #[arg(long, value_parser = amount)]
     price: Option<Decimal>,
     /// Where it is bought.
     #[arg(long, default_value = "", hide_default_value = true)]
@@ -201,6 +201,12 @@ impl PutArgs {
             note: self.note.clone(),
         })
     }
+}
+
+/// Not below zero, as the kits file has it.
+fn amount(text: &str) -> Result<Decimal, String> {
+    let read = text.parse().ok().filter(|amount: &Decimal| !amount.is_sign_negative());
+    read.ok_or_else(|| "write an amount such as 12.50".to_owned())
 }
 
 fn measure(option: &str, text: Option<&str>) -> Result<Option<f64>, Failure> {
