@@ -9,9 +9,12 @@ use common::{fits, pattern, room, run, stavewright};
 #[test]
 fn every_ending_writes_its_form() {
     let room = room();
-    for (name, begins) in
-        [("mould.pdf", &b"%PDF-"[..]), ("mould.stl", b""), ("mould.3mf", b"PK"), ("mould.dxf", b"0\r\nSECTION")]
-    {
+    for (name, begins) in [
+        ("mould.pdf", &b"%PDF-"[..]),
+        ("mould.stl", b""),
+        ("mould.3mf", b"PK"),
+        ("mould.dxf", b"0\r\nSECTION"),
+    ] {
         for of in ["harbour-bread-basket.toml", "pilot-letter-basket.toml"] {
             let said = run(stavewright(room.path()).arg("mould").arg(pattern(of)).args(["--out", name]));
             assert_eq!(said.code, 0, "{name}: {}", said.err);

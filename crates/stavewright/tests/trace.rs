@@ -23,7 +23,16 @@ fn cone() -> RgbImage {
 }
 
 fn trace(folder: &Path, photo: &str) -> common::Said {
-    run(stavewright(folder).args(["trace", photo, "--girth", "640 mm", "--distance", "500 m", "--units", "mm"]))
+    run(stavewright(folder).args([
+        "trace",
+        photo,
+        "--girth",
+        "640 mm",
+        "--distance",
+        "500 m",
+        "--units",
+        "mm",
+    ]))
 }
 
 /// The largest girth is 640 mm, so a pixel is 640/320π mm: the foot has 400 mm of girth and the height is 127 mm.
