@@ -151,7 +151,7 @@ fn what_shows_of_an_ear_is_what_the_end_leaves() {
 fn small_baskets_have_small_rivets() {
     let mould = ("mould", "{ base = \"3 1/2 in\", rim = \"5 in\", height = \"3 1/2 in\" }");
     let small = of(&[mould, ("base.diameter", "\"3 1/4 in\"")]);
-    assert!(small.basket.across().to_inches() < 7.0);
+    assert!(small.basket.across().length.to_inches() < 7.0);
     let rivets = small.basket.rivets().expect("rivets");
     assert_eq!(rivets.drill, Length::inches(0.125));
     assert!(rivets.stock.width < Length::inches(0.125), "{}", rivets.stock.name);

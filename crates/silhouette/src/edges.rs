@@ -61,12 +61,23 @@ impl Edges {
         let mut axis = Axis { through: found.middle, tilt: 0.0 };
         let [left, right, top, low] = found.bounds;
         let reach = libm::hypot((right - left) as f64, (low - top) as f64);
+        // The more the mould flares, the less of its tilt the middles of its rows show; how much they do is
+        // learnt from one round to the next.
+        let mut shown = 1.0;
+        let mut before: Option<[f64; 2]> = None;
         for _ in 0..ROUNDS {
             let edges = rows(difference, axis, reach);
             let middles: Vec<[f64; 2]> =
                 inner(&edges).iter().map(|edge| [edge.up, (edge.sides[1] - edge.sides[0]) / 2.0]).collect();
             let [start, slope] = fit::line(&middles);
-            let tilt = axis.tilt + libm::atan(slope);
+            if let Some([last, step]) = before
+                && step.abs() > 1e-6
+            {
+                shown = ((last - slope) / step).clamp(0.25, 1.5);
+            }
+            let step = libm::atan(slope) / shown;
+            before = Some([slope, step]);
+            let tilt = axis.tilt + step;
             if !tilt.is_finite() || tilt.abs() > MOST_TILT {
                 return Err(Failed::Leans);
             }

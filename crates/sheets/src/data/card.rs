@@ -59,8 +59,12 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
     // A ring that lies ready has no length to cut; it is told by its width.
     let is_ready = !matches!(basket.body.rim().hoops, HoopWay::Bent) && !basket.rings_are_made();
     let hoop = |[strip, ring]: [&str; 2], hoop: &Hoop| {
-        let (id, size) = if is_ready { (ring, hoop.across) } else { (strip, hoop.cut) };
-        line(id, own(size), scarf(hoop.scarf, scribe))
+        let (id, size) = match is_ready {
+            true if hoop.across.is_round() => (ring, own(hoop.across.length)),
+            true => (ring, scribe.words.across(hoop.across)),
+            false => (strip, own(hoop.cut)),
+        };
+        line(id, size, scarf(hoop.scarf, scribe))
     };
     let (staves, rim, pins) = (basket.body.staves(), basket.body.rim(), basket.body.pins());
     let taper = [
