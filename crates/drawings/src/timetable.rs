@@ -68,7 +68,7 @@ pub fn timetable(sessions: &[Session], rows: &[Row], key: &[(String, String)], w
     for (index, row) in rows.iter().enumerate() {
         table.row(&mut drawing, index, row);
     }
-    table.key(&mut drawing, rows.len(), (key, words));
+    key_below(&mut drawing, rows.len(), (key, words));
     drawing.fitted(1.0)
 }
 
@@ -138,26 +138,21 @@ impl Table<'_> {
             }
         }
     }
+}
 
-    /// What the letters mean, in columns.
-    fn key(&self, drawing: &mut Drawing, rows: usize, (key, words): (&[(String, String)], &Words)) {
-        let top = rows as f64 * ROW + 5.0;
-        let bands =
-            [("class-timetable-work", Tone::White, BAR), ("class-timetable-mould", Tone::Light, BAND)];
-        for (index, (id, tone, height)) in bands.into_iter().enumerate() {
-            let x = NAMES + 70.0 * index as f64;
-            drawing.shape(
-                Rect::new(x, top - height / 2.0, x + 7.0, top + height / 2.0),
-                tone,
-                Line::Dimension,
-            );
-            drawing.label(Label::new(words.term(id), (x + 9.0, top)).sized(Label::SMALL));
-        }
-        for (index, (letter, name)) in key.iter().enumerate() {
-            let x = NAMES + WIDTH / IN_LINE as f64 * (index % IN_LINE) as f64;
-            let y = top + 6.0 + 4.4 * (index / IN_LINE) as f64;
-            drawing.label(Label::new(letter.clone(), (x, y)).bold().sized(Label::SMALL));
-            drawing.label(Label::new(name.clone(), (x + 5.0, y)).sized(Label::SMALL));
-        }
+/// What the letters mean, in columns.
+fn key_below(drawing: &mut Drawing, rows: usize, (key, words): (&[(String, String)], &Words)) {
+    let top = rows as f64 * ROW + 5.0;
+    let bands = [("class-timetable-work", Tone::White, BAR), ("class-timetable-mould", Tone::Light, BAND)];
+    for (index, (id, tone, height)) in bands.into_iter().enumerate() {
+        let x = NAMES + 70.0 * index as f64;
+        drawing.shape(Rect::new(x, top - height / 2.0, x + 7.0, top + height / 2.0), tone, Line::Dimension);
+        drawing.label(Label::new(words.term(id), (x + 9.0, top)).sized(Label::SMALL));
+    }
+    for (index, (letter, name)) in key.iter().enumerate() {
+        let x = NAMES + WIDTH / IN_LINE as f64 * (index % IN_LINE) as f64;
+        let y = top + 6.0 + 4.4 * (index / IN_LINE) as f64;
+        drawing.label(Label::new(letter.clone(), (x, y)).bold().sized(Label::SMALL));
+        drawing.label(Label::new(name.clone(), (x + 5.0, y)).sized(Label::SMALL));
     }
 }

@@ -23,8 +23,7 @@ impl Figure {
         match self {
             Self::TakeUp => 0.25,
             Self::RowHeight => 0.08,
-            Self::Shrink => 0.3,
-            Self::Pace(_) => 0.3,
+            Self::Shrink | Self::Pace(_) => 0.3,
         }
     }
 
