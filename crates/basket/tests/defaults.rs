@@ -145,3 +145,19 @@ fn what_is_left_open_suits_baskets_of_all_usual_sizes() {
         }
     }
 }
+
+/// Where there is no half round reed 3/8 in, the one nearest to it stands in: of 1/8 and 1/2 in the wider.
+#[test]
+fn the_nearest_half_round_reed_stands_in() {
+    let mut catalogue = Catalogue::built_in().clone();
+    catalogue.materials.retain(|material| material.name != "half round reed 3/8 in");
+    let half = |material: &basket::Material| material.kind == basket::stock::Kind::HalfRoundReed;
+    let mut narrow = catalogue.materials.iter().find(|one| half(one)).expect("half round reed").clone();
+    narrow.name = "half round reed 1/8 in".to_owned();
+    narrow.width = basket::Length::inches(0.125);
+    catalogue.materials.push(narrow);
+    let text = "title = \"T\"\nunits = \"in\"\nmould = { base = \"5\", rim = \"8\", height = \"4\" }\n";
+    let pattern = read(text, &catalogue).expect("it reads");
+    let rim = Draft::of(pattern, &catalogue, &Hand::USUAL).basket.body.rim().outer.stock.width;
+    assert!((rim.to_inches() - 0.5).abs() < 1e-9, "{rim:?}");
+}

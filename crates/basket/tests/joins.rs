@@ -1,6 +1,8 @@
 //! Where strands lie together, in baskets of every weave and size: no two overlaps within an inch up the wall
 //! touch or share a stave.
 
+mod woven_bench;
+
 use basket::pattern::{Way, read};
 use basket::{Basket, Catalogue, Hand, assemble};
 use proptest::prelude::*;
@@ -122,4 +124,30 @@ proptest! {
             }
         }
     }
+}
+
+/// A step says how many joins to expect, where dyed strands are joined, and how, in so far as it has any: natural
+/// strands 15 ft long last several rounds of 2 ft, and two rows take none.
+#[test]
+fn steps_tell_the_joins_that_they_have() {
+    let told = |course: &str| -> Vec<Vec<&'static str>> {
+        let draft = woven_bench::drafted(73, course, "");
+        let said = |step: &basket::steps::Step| -> Vec<&'static str> {
+            step.text.iter().map(|text| text.id).filter(|id| id.starts_with("step-joins")).collect()
+        };
+        let woven =
+            draft.steps.iter().filter(|step| step.text.iter().any(|text| text.id.starts_with("weave-band")));
+        woven.map(said).collect()
+    };
+    let natural = told("{ weaver = \"cane fine\", rows = 40 }");
+    assert!(
+        natural.iter().any(|ids| ids == &["step-joins-text-expect", "step-joins-text-how"]),
+        "{natural:?}"
+    );
+    assert!(natural.iter().all(|ids| !ids.contains(&"step-joins-text-dyed")), "{natural:?}");
+    let dyed = told("{ weaver = \"cane fine\", colours = [[\"natural\", \"blue\"]], rows = 40 }");
+    assert!(dyed.iter().any(|ids| ids == &["step-joins-text-dyed", "step-joins-text-how"]), "{dyed:?}");
+    assert!(dyed.iter().all(|ids| !ids.contains(&"step-joins-text-expect")), "{dyed:?}");
+    let short = told("{ weaver = \"cane fine\", rows = 2 }");
+    assert!(!short.is_empty() && short.iter().all(Vec::is_empty), "{short:?}");
 }

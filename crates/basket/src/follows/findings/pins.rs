@@ -111,8 +111,7 @@ fn splits_stave(case: &Case<'_>) -> Option<Finding> {
     widest.drill.exceeds(limit).then(|| {
         let others = &pins.others;
         let finer = case.stock_like(&others.stock, |other| {
-            other.width * (others.drill / others.stock.width) <= limit
-                && other.length.is_some_and(|length| length >= others.length_needed)
+            other.width <= limit && other.length.is_some_and(|length| length >= others.length_needed)
         });
         Finding::new(Grade::Care, "pin-splits-stave", Piece::Pins)
             .measured(widest.drill, limit)
