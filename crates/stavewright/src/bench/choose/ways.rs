@@ -2,8 +2,8 @@
 //! at before it is offered.
 
 use basket::message::Value;
+use basket::pattern::Lean;
 use basket::pattern::keys::{Declared, course, staves, weave};
-use basket::pattern::{Direction, Lean};
 use basket::weave::find::{MOST_COLOURS, Proposal, Wanted, find};
 use basket::weave::look::Look;
 use basket::weave::{CourseLook, Face};
@@ -132,15 +132,14 @@ impl Search<'_> {
     fn wanted(&self, look: LookWord) -> Result<Wanted, Refusal> {
         let (course, _) = self.now.course(self.number)?;
         let uprights = self.now.basket.body.uprights();
-        // What is told by its look is turned over where the weaver runs to the left.
-        let lean = self.wish.lean.map(|side| self.direction().seen(side.lean()));
         let middle = (course.from + course.to) / 2.0;
         let proportion = uprights.pitch(&self.now.basket.body.form, middle) / course.pitch;
         let fewest = uprights.count.saturating_sub(NEAR).max(3);
         // All alike is of one colour.
         let colours = if look == LookWord::Plain { 1 } else { self.colours().len() as u8 };
         let mut wanted = Wanted::new(look.look(), colours, uprights.count);
-        wanted.lean = lean.filter(|_| look == LookWord::Spiral);
+        wanted.direction = self.now.basket.body.weave.direction;
+        wanted.lean = self.wish.lean.map(|side| side.lean()).filter(|_| look == LookWord::Spiral);
         wanted.turns = self.wish.turns.filter(|turns| (0.05..=50.0).contains(turns));
         wanted.counts = fewest..=uprights.count + NEAR;
         wanted.rows = course.rows.max(1);
@@ -148,10 +147,6 @@ impl Search<'_> {
             wanted.proportion = proportion;
         }
         Ok(wanted)
-    }
-
-    fn direction(&self) -> Direction {
-        self.now.basket.body.weave.direction
     }
 
     /// A proposal as it comes out on this basket; none where it comes out otherwise.
@@ -316,7 +311,7 @@ impl Search<'_> {
 
     fn seen(&self, proposal: &Proposal, after: &Trial) -> Result<String, Refusal> {
         if proposal.colouring.every.is_some() {
-            return Ok(seen_of(&proposal.sighting, self.words));
+            return Ok(seen_of(&proposal.sighting, proposal.lean(), self.words));
         }
         Ok(self.words.say(&self.look_of(after)?.said()))
     }
