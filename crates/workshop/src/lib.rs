@@ -1,7 +1,7 @@
 //! The store of a workshop: what lies on the shelf, which moulds there are and who has them, orders, and
 //! every movement with the way back.
 //!
-//! One SQLite file. Nothing of it is needed to work out a pattern. What was acknowledged is on the disk: a
+//! One file of `SQLite`. Nothing of it is needed to work out a pattern. What was acknowledged is on the disk: a
 //! kill at any point loses nothing of it. A file of a newer program, a damaged one, one that may not be
 //! written and a full disk are each said as what they are, and the file is left as it was.
 

@@ -3,6 +3,7 @@
 use rust_decimal::Decimal;
 use serde::{Deserialize, Deserializer, Serializer, de::Error};
 
+#[allow(clippy::ref_option, reason = "serde hands the field over so")]
 pub fn serialize<S: Serializer>(amount: &Option<Decimal>, to: S) -> Result<S::Ok, S::Error> {
     match amount {
         Some(amount) => to.collect_str(amount),
