@@ -149,6 +149,7 @@ fn rules(either: &Either) -> Vec<Value> {
     let [one, other] = either.ways;
     let whole = |way: &[&dyn Declared]| {
         let needed = way.iter().filter(|key| !matches!(key.usual(), Usual::Constant(_)));
+        let needed = needed.filter(|key| !either.may_lack.contains(&key.path()));
         json!({ "required": needed.map(|key| key.name()).collect::<Vec<_>>() })
     };
     let needed = either.is_needed.then(|| any([whole(one), whole(other)]));

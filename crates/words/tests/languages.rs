@@ -31,6 +31,8 @@ const ALIKE: &[&str] = &[
     "finding-weave-mend.why",
     "form-in-group",
     "form-remedy",
+    "length-by-width",
+    "outline-oval",
     "plate-cover",
     "screen-material",
     "sheet-card-ears-note",

@@ -17,7 +17,7 @@ fn outline_girth_contradicts() {
         )
     };
     let (off, near) = (mould("23"), mould("22"));
-    both_sides("outline-girth-contradicts", Stop, &[("mould", &off), BASE], &[("mould", &near), BASE]);
+    both_sides("oval-girth-contradicts", Stop, &[("mould", &off), BASE], &[("mould", &near), BASE]);
 }
 
 #[test]
@@ -25,7 +25,7 @@ fn outline_part_not_computed() {
     let oval =
         r#"{ shape = "oval", length = "8 in", width = "6 in", rim = "8 1/2 in", height = "4 1/4 in" }"#;
     let round = r#"{ base = "8 in", rim = "8 1/2 in", height = "4 1/4 in" }"#;
-    let code = "outline-part-not-computed";
+    let code = "oval-part-not-computed";
     let drafted = basket(&pattern(&[("mould", oval), BASE]));
     let finding = found(&drafted, code);
     assert_eq!(finding.len(), 1);
@@ -50,5 +50,5 @@ fn outline_ends_gape() {
         )
     };
     let (flared, upright) = (mould("10"), mould("8"));
-    both_sides("outline-ends-gape", Care, &[("mould", &flared), BASE], &[("mould", &upright), BASE]);
+    both_sides("oval-ends-gape", Care, &[("mould", &flared), BASE], &[("mould", &upright), BASE]);
 }

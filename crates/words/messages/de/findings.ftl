@@ -13,15 +13,15 @@ outline-part-handle = ein Griff
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
 
-finding-outline-part-not-computed = Für eine Form, die nicht rund ist, wird dies noch nicht berechnet: { $parts }.
+finding-oval-part-not-computed = Für eine Form, die nicht rund ist, wird dies noch nicht berechnet: { $parts }.
     .why = Wo sie zu stehen kämen und ob sie passen, ist nur für runde Körbe bekannt; was die Zeichnungen davon zeigen, wäre falsch.
     .remedy = In der Vorlage weglassen und von Hand einpassen.
 
-finding-outline-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Form, Länge und Breite sagen { $drawn }: { $measured } auseinander. Bis { $limit } kann es am Bandmaß liegen.
+finding-oval-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Form, Länge und Breite sagen { $drawn }: { $measured } auseinander. Bis { $limit } kann es am Bandmaß liegen.
     .why = Eines der drei Maße ist falsch, oder der Umriss ist ein anderer: ein volleres Oval und ein Rechteck haben mehr Umfang als eine Ellipse.
     .remedy = Länge, Breite und Umfang des Fußes noch einmal messen oder den Umriss wählen, der passt.
 
-finding-outline-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
+finding-oval-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
     .why = Alle Staken neigen sich gleich weit nach außen, und um ein enges Ende fächern sie auf.
     .remedy = Die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
 

@@ -13,15 +13,15 @@ outline-part-handle = a handle
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips
 
-finding-outline-part-not-computed = For a mould that is not round this is not computed yet: { $parts }.
+finding-oval-part-not-computed = For a mould that is not round this is not computed yet: { $parts }.
     .why = Where these would come to stand, and whether they fit, is known for round baskets alone; what the drawings show of them would be wrong.
     .remedy = Leave them out of the pattern, and fit them by hand.
 
-finding-outline-girth-contradicts = The tape says { $taped } round the foot of the mould, its length and width say { $drawn }: { $measured } apart. Up to { $limit } may be the tape.
+finding-oval-girth-contradicts = The tape says { $taped } round the foot of the mould, its length and width say { $drawn }: { $measured } apart. Up to { $limit } may be the tape.
     .why = One of the three figures is wrong, or the shape is another: a fuller oval or a rectangle is longer round than an ellipse.
     .remedy = Measure length, width and girth of the foot again, or choose the shape that fits.
 
-finding-outline-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
+finding-oval-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
     .why = All staves lean out alike, and round a tight end they fan.
     .remedy = Let the wall lean out less, or choose a rounder foot.
 

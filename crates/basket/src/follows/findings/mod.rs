@@ -35,9 +35,9 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
-    "outline-part-not-computed",
-    "outline-girth-contradicts",
-    "outline-ends-gape",
+    "oval-part-not-computed",
+    "oval-girth-contradicts",
+    "oval-ends-gape",
     "wall-closes",
     "base-wider-than-mould",
     "base-smaller-than-mould",

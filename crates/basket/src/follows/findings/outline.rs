@@ -35,7 +35,7 @@ fn not_computed(case: &Case<'_>) -> Option<Finding> {
     let asked: Vec<Value> =
         parts.into_iter().filter(|(asked, _)| *asked).map(|(_, part)| Value::Term(part)).collect();
     (!asked.is_empty()).then(|| {
-        Finding::new(Grade::Stop, "outline-part-not-computed", Piece::Mould).arg("parts", Value::List(asked))
+        Finding::new(Grade::Stop, "oval-part-not-computed", Piece::Mould).arg("parts", Value::List(asked))
     })
 }
 
@@ -46,7 +46,7 @@ fn contradicts(case: &Case<'_>) -> Option<Finding> {
     let drawn = Length::mm(Shape::of(&case.pattern.mould.outline)?.girth());
     let off = (taped / drawn - 1.0).abs();
     (off > APART).then(|| {
-        Finding::new(Grade::Stop, "outline-girth-contradicts", Piece::Mould)
+        Finding::new(Grade::Stop, "oval-girth-contradicts", Piece::Mould)
             .measured(Value::Percent(off), Value::Percent(APART))
             .arg("taped", taped)
             .arg("drawn", drawn)
@@ -72,12 +72,9 @@ fn gapes(case: &Case<'_>) -> Option<Finding> {
     let limit = sides * SEEN;
     (ends.exceeds(limit) && sides > Length::ZERO).then(|| {
         let place = Place::from(Piece::Uprights).at(form.profile.at(along).height);
-        Finding::new(Grade::Care, "outline-ends-gape", place)
-            .measured(ends, limit)
-            .arg("sides", sides)
-            .remedy(
-                keys::mould::RIM.path,
-                write::at_most(form.across(Length::ZERO, Length::ZERO).length, case.units()),
-            )
+        Finding::new(Grade::Care, "oval-ends-gape", place).measured(ends, limit).arg("sides", sides).remedy(
+            keys::mould::RIM.path,
+            write::at_most(form.across(Length::ZERO, Length::ZERO).length, case.units()),
+        )
     })
 }

@@ -130,18 +130,21 @@ pub const ONE_WEAVER_OR_MORE: Either = Either {
     ways: [&[&WEAVER], &[&WEAVERS]],
     is_needed: true,
     help: Some("keep one of them: weavers names them one by one"),
+    may_lack: &[],
 };
 /// A course ends after rows or at a place.
 pub const ROWS_OR_PLACE: Either = Either {
     ways: [&[&ROWS], &[&UNTIL]],
     is_needed: true,
     help: Some("keep one of them: it says where the course ends"),
+    may_lack: &[],
 };
 /// Rows lie apart by a share or by a distance.
 pub const PACKED_OR_SPACED: Either = Either {
     ways: [&[&PACKING], &[&SPACED]],
     is_needed: false,
     help: Some("keep one of them: each says how far apart rows lie"),
+    may_lack: &[],
 };
 
 /// What stands in a course.

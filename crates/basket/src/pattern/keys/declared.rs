@@ -142,6 +142,8 @@ pub struct Either {
     pub is_needed: bool,
     /// What mends a file that goes both ways; none where it may.
     pub help: Option<&'static str>,
+    /// Keys of a way that it does not need in all patterns.
+    pub may_lack: &'static [&'static str],
 }
 
 /// What stands in the place of a value that is left out.

@@ -64,6 +64,7 @@ pub const MEASURED_OR_DRAWN: Either = Either {
     ways: [&[&GIRTHS], &[&BASE, &RIM, &HEIGHT, &SIDE]],
     is_needed: true,
     help: Some("keep the girths, or base, rim, height and side"),
+    may_lack: &[BASE.path],
 };
 
 /// What stands in `[mould]`.

@@ -28,7 +28,7 @@ keys! {
 
 /// A note says something, shows something, or both.
 pub const TEXT_OR_PHOTO: Either =
-    Either { ways: [&[&TEXT], &[&PHOTO, &CAPTION]], is_needed: true, help: None };
+    Either { ways: [&[&TEXT], &[&PHOTO, &CAPTION]], is_needed: true, help: None, may_lack: &[] };
 
 /// What stands in a note.
 pub const CONTENTS: Contents = Contents { keys: ALL, either: &[TEXT_OR_PHOTO] };
