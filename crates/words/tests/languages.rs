@@ -27,6 +27,7 @@ const ALIKE: &[&str] = &[
     "bench-version-file",
     "bench-view-text",
     "bench-which-of",
+    "class-does",
     "drawing-chart-ideal",
     "finding-weave-mend.why",
     "form-in-group",

@@ -38,7 +38,7 @@ fn sessions<'s>(teller: &Teller, windows: impl Iterator<Item = &'s Window>) -> V
     let mut day = String::new();
     for window in windows {
         let from = teller.moment(window.from);
-        let new = sessions.len() % SESSIONS == 0 || from.day != day;
+        let new = sessions.len().is_multiple_of(SESSIONS) || from.day != day;
         day = from.day;
         let told = if new { day.clone() } else { String::new() };
         sessions.push(Session { from: window.from as f64, to: window.to as f64, day: told, time: from.time });

@@ -146,10 +146,8 @@ fn sheet(
 
 fn text(args: &Args, told: &ClassPlan, words: &words::Words) -> Result<(), Failure> {
     screen::print(&report::class::render(told, words))?;
-    let written = [&args.sheet, &args.calendar].into_iter().flatten();
-    let wrote: String = written.map(|out| format!("Wrote {}\n", out.display())).collect();
-    if !wrote.is_empty() {
-        screen::print(&format!("\n{wrote}"))?;
+    for out in [&args.sheet, &args.calendar].into_iter().flatten() {
+        screen::print(&format!("Wrote {}\n", out.display()))?;
     }
     Ok(())
 }
