@@ -6,6 +6,9 @@ use basket::Basket;
 use basket::form::{Form, Outline, OutlinePoint};
 use basket::pattern::Direction;
 
+/// Share of the round over which a bend is taken to be even.
+const SHORT: f64 = 1e-3;
+
 /// The levels of a wall. A level is known by its girth over 2π, here called its radius; numbers rise
 /// counter-clockwise.
 #[derive(Clone, Copy)]
@@ -57,8 +60,19 @@ impl<'a> Around<'a> {
 
     /// Way along the level of a radius for a small share of its round.
     pub(crate) fn way(&self, turn: f64, radius: f64) -> f64 {
-        let grown = 1.0 + self.at(turn).curvature * (radius - self.foot());
+        let grown = 1.0 + self.curvature(turn) * (radius - self.foot());
         self.form.outline.girth() * grown.max(0.05)
+    }
+
+    /// How much the outline bends about here, as the mean over a short way: at the very end of its axis an oval that is
+    /// fuller than an ellipse is flat.
+    fn curvature(&self, turn: f64) -> f64 {
+        if self.is_round() {
+            return self.at(turn).curvature;
+        }
+        let [[from_x, from_y], [to_x, to_y]] = [-SHORT, SHORT].map(|step| self.at(turn + step).outward);
+        let turned = (from_x * to_y - from_y * to_x).atan2(from_x * to_x + from_y * to_y);
+        turned / (2.0 * SHORT * self.form.outline.girth())
     }
 
     /// Way along the level of a radius from the beginning.

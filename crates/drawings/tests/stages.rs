@@ -218,14 +218,14 @@ fn the_plan_is_to_scale_and_says_its_sizes_in_both_systems() {
         assert!(labels(&plan).any(|label| label.text == size), "{size} stands at a dimension line");
         assert!(plan.description.contains(&size));
     }
-    assert!(plan.title.contains("1 : 2.5"), "{}", plan.title);
+    assert!(plan.title.contains("1 : 4"), "{}", plan.title);
     // The dashed circle of the base, to that scale.
     let hidden = plan.items().iter().find_map(|item| match item {
         Item::Path { path, line: Some(drawings::Line::Hidden), .. } => Some(path.bounding_box()),
         _ => None,
     });
     let across = hidden.expect("a hidden line").width();
-    assert!((across - basket.body.base().diameter.to_mm() / 2.5).abs() < 0.05, "{across}");
+    assert!((across - basket.body.base().diameter.to_mm() / 4.0).abs() < 0.05, "{across}");
 }
 
 #[test]

@@ -51,7 +51,7 @@ pub struct Edge {
 pub(crate) struct Edges {
     pub(crate) axis: Axis,
     /// From below upward.
-    pub(crate) edges: Vec<Edge>,
+    pub(crate) places: Vec<Edge>,
     /// Lowest and highest place on the axis.
     pub(crate) ends: [f64; 2],
 }
@@ -93,7 +93,7 @@ impl Edges {
             return Err(Failed::Lopsided);
         }
         let ends = ends(difference, axis, reach).ok_or(Failed::Nothing)?;
-        Ok(Self { axis, edges, ends })
+        Ok(Self { axis, places: edges, ends })
     }
 }
 

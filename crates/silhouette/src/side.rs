@@ -47,7 +47,7 @@ impl Profile {
             // Beyond the last places of a side it runs straight on.
             let (low, high) = (side.first()?[0] + reach, side.last()?[0] - reach);
             let within = up.clamp(low.min(high), high.max(low));
-            let wide = if within == up { reach } else { 2.0 * reach };
+            let wide = if (low.min(high)..=high.max(low)).contains(&up) { reach } else { 2.0 * reach };
             let [radius, slope] = fit::parabola(side, within, wide)?;
             Some(radius + slope * (up - within))
         };
@@ -133,7 +133,7 @@ impl Profile {
 fn touched(edges: &Edges, view: View, eye: Eye, side: usize) -> Vec<[f64; 2]> {
     let [low, high] = edges.ends;
     let reach = ((high - low) * NEAR[0]).max(NEAR[1]);
-    let seen: Vec<[f64; 2]> = edges.edges.iter().map(|edge| [edge.up, edge.sides[side]]).collect();
+    let seen: Vec<[f64; 2]> = edges.places.iter().map(|edge| [edge.up, edge.sides[side]]).collect();
     let mut places: Vec<[f64; 2]> = seen
         .iter()
         .filter(|[up, _]| (low + reach..=high - reach).contains(up))

@@ -70,6 +70,10 @@ pub struct Side {
 }
 
 /// Traces a mould.
+///
+/// # Errors
+///
+/// Says why the picture cannot be traced.
 pub fn trace(picture: &Picture<'_>, camera: Camera, known: Known) -> Result<Traced, Failed> {
     let (Known::Girth(size) | Known::Height(size)) = known;
     let sane = |length: f64| (1.0..1e6).contains(&length);
@@ -99,7 +103,7 @@ pub fn trace(picture: &Picture<'_>, camera: Camera, known: Known) -> Result<Trac
         lopsided: apart,
         smoothed,
         axis: edges.axis,
-        edges: edges.edges,
+        edges: edges.places,
         side: Side { height: profile.height, radii: profile.radii },
     })
 }
@@ -112,7 +116,7 @@ fn sized(edges: &Edges, (distance, up): (f64, f64), known: Known) -> Result<Prof
     };
     let mut scale = match known {
         Known::Girth(girth) => {
-            girth / TAU / edges.edges.iter().flat_map(|edge| edge.sides).fold(1.0, f64::max)
+            girth / TAU / edges.places.iter().flat_map(|edge| edge.sides).fold(1.0, f64::max)
         }
         Known::Height(height) => height / (edges.ends[1] - edges.ends[0]),
     };

@@ -32,9 +32,10 @@ impl<'a> Source<'a> {
             0 => String::new(),
             spares => format!("+ {spares} {}", scribe.label("spare")),
         };
-        let purpose = match self.draft.basket.ready.has_piece(cut.piece) {
-            true => format!("{}; {}", told.purpose, scribe.label("lies-ready")),
-            false => told.purpose.clone(),
+        let purpose = if self.draft.basket.ready.has_piece(cut.piece) {
+            format!("{}; {}", told.purpose, scribe.label("lies-ready"))
+        } else {
+            told.purpose.clone()
         };
         let width = cut.width.map(|width| scribe.text("width", &[("width", name(scribe.fine(width)))]));
         let shape = cut.shape.as_ref().map(|shape| scribe.words.say(shape));
@@ -76,8 +77,9 @@ impl<'a> Source<'a> {
 
     /// What has to be soaked and shaped beforehand.
     pub(super) fn preparation(&self) -> Vec<Block<'a>> {
-        let shaped = self.draft.basket.ready.has(Ready::StavesTapered);
-        let taper = (!shaped).then(|| self.note("preparation-taper"));
+        let (basket, staves) = (&self.draft.basket, self.draft.basket.body.staves());
+        let shaped = staves.taper.is_of(staves.uprights.width) && !basket.ready.has(Ready::StavesTapered);
+        let taper = shaped.then(|| self.note("preparation-taper"));
         [self.note("soaking-note"), self.soaking()].into_iter().chain(taper).collect()
     }
 

@@ -10,6 +10,8 @@ cut-plug-purpose = verschließt das Schraubenloch von { $hole }, wenn der Korb v
 
 cut-stave-shape = volle Breite bis { $above_foot } über dem Fuß, dann gerade auf { $foot } am Fuß
 cut-stave-shape-narrower = auf { $width } gerissen; volle Breite bis { $above_foot } über dem Fuß, dann gerade auf { $foot } am Fuß
+cut-stave-shape-full = volle Breite bis zum Fuß
+cut-stave-shape-narrower-full = auf { $width } gerissen, bis zum Fuß
 cut-stave-purpose = die Ständer der Wand
 
 cut-weaver-purpose = Abschnitt { $course }: { $rows ->

@@ -285,6 +285,7 @@ usual-natural = naturfarben
 usual-mould-girths = Fuß, Rand und Höhe sind nötig
 usual-mould-drawn = die Umfänge sind nötig
 usual-mould-not-round = nötig bei einem Fuß, der nicht rund ist
+usual-mould-fullness = eine Ellipse
 usual-mould-corner = nötig bei einem Rechteck
 usual-mould-rays = nötig bei einem abgenommenen Fuß
 usual-base-diameter = aus der Form berechnet

@@ -13,6 +13,8 @@ step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitte
        *[other] { $spares } als Ersatz
     }. Die dünnsten als Ersatz beiseitelegen.
 step-cut-text-taper = Jedes zum Fuß hin verjüngen, allmählich und alle gleich; eine Lehre hilft. Ab { $above_foot } über dem Fuß aufwärts behält es seine volle Breite von { $width }; von dort läuft es gerade auf { $foot } zu. Auf beiden Seiten gleich viel abnehmen.
+step-cut-text-full = Sie behalten ihre volle Breite von { $width } bis zum Fuß: Verjüngt wird nichts.
+step-cut-text-try-full = Beide Seiten und beide Kanten schleifen. Jeden Fuß in der Nut probieren: Er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 step-cut-text-try = Beide Seiten und beide Kanten schleifen, am meisten, wo geschnitzt wurde. Das schmale Ende kommt in die Nut: jeden Fuß dort probieren. Er geht von Hand { $groove } hinein, ohne Gewalt und ohne Spiel.
 
 ## Henkel, wenn er selbst gebogen wird

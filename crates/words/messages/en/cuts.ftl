@@ -10,6 +10,8 @@ cut-plug-purpose = closes the { $hole } screw hole when the basket is off the mo
 
 cut-stave-shape = full width down to { $above_foot } above the foot, then straight to { $foot } at the foot
 cut-stave-shape-narrower = stripped to { $width }; full width down to { $above_foot } above the foot, then straight to { $foot } at the foot
+cut-stave-shape-full = full width down to the foot
+cut-stave-shape-narrower-full = stripped to { $width }, down to the foot
 cut-stave-purpose = the uprights of the wall
 
 cut-weaver-purpose = course { $course }: { $rows ->

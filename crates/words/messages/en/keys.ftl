@@ -285,6 +285,7 @@ usual-natural = natural
 usual-mould-girths = base, rim and height are needed
 usual-mould-drawn = the girths are needed
 usual-mould-not-round = needed for a foot that is not round
+usual-mould-fullness = an ellipse
 usual-mould-corner = needed for a rectangle
 usual-mould-rays = needed for a traced foot
 usual-base-diameter = computed from the mould

@@ -13,6 +13,8 @@ step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count 
        *[other] { $spares } spares
     }. Set the thinnest aside as spares.
 step-cut-text-taper = Taper each one toward the foot, gradually and all alike; a gauge helps. From { $above_foot } above the foot upward it keeps its full width of { $width }; from there it runs straight down to { $foot }. Take the same from both sides.
+step-cut-text-full = They keep their full width of { $width } down to the foot: nothing is tapered.
+step-cut-text-try-full = Sand both faces and both edges. Try each foot in the groove: it goes in { $groove } by hand, without force and without play.
 step-cut-text-try = Sand both faces and both edges, most where they were shaved. The narrow end goes into the groove: try each foot there. It goes in { $groove } by hand, without force and without play.
 
 ## Handle, where it is bent by the maker

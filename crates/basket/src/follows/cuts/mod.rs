@@ -71,7 +71,12 @@ impl Edge {
 
 fn stave(staves: &Staves, count: u32) -> Cut {
     let narrower = staves.uprights.width < staves.stock.width;
-    let shape = if narrower { "cut-stave-shape-narrower" } else { "cut-stave-shape" };
+    let shape = match (narrower, staves.taper.is_of(staves.uprights.width)) {
+        (true, true) => "cut-stave-shape-narrower",
+        (true, false) => "cut-stave-shape-narrower-full",
+        (false, true) => "cut-stave-shape",
+        (false, false) => "cut-stave-shape-full",
+    };
     let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
     let shape = Message::new(shape)
         .with("width", staves.uprights.width)

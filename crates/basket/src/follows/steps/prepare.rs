@@ -25,14 +25,19 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
             .work(all * basket.hand.pace.shape_stave)
             .tools(&["tool-shears"])
     };
+    let [shape, fit] = if staves.taper.is_of(staves.uprights.width) {
+        ["step-cut-text-taper", "step-cut-text-try"]
+    } else {
+        ["step-cut-text-full", "step-cut-text-try-full"]
+    };
     let step = step
         .say(
-            Message::new("step-cut-text-taper")
+            Message::new(shape)
                 .with("foot", staves.taper.foot)
                 .with("width", staves.uprights.width)
                 .with("above_foot", parts.groove + parts.turn + staves.taper.from),
         )
-        .say(Message::new("step-cut-text-try").with("groove", basket.body.base().groove_depth))
+        .say(Message::new(fit).with("groove", basket.body.base().groove_depth))
         .tools(&["tool-ruler", "tool-knife", "tool-sandpaper", "tool-stave-template"])
         .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"]);
     Some(step)

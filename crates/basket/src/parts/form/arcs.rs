@@ -130,6 +130,7 @@ impl Arcs {
     }
 
     /// The same shape in another size.
+    #[must_use]
     pub fn scaled(&self, factor: f64) -> Self {
         let start = self.pieces.first().map_or(([0.0; 2], 0.0), |first| (first.from, first.heading));
         let runs = self.pieces.iter().map(|piece| (piece.length * factor, piece.curvature / factor));
@@ -194,12 +195,15 @@ impl Piece {
 
 /// The direction, of length 1, in which the circle through three places runs at the second.
 fn circle_heading([before, at, after]: [[f64; 2]; 3]) -> [f64; 2] {
-    let ways = [[before, at], [at, after]].map(|[from, to]| [to[0] - from[0], to[1] - from[1]]);
-    let [into, out] = ways.map(|way| libm::hypot(way[0], way[1]).max(1e-9));
     // The tangent leans to the shorter of both chords: their directions, each over its own length.
-    let sum = [0, 1].map(|axis| ways[0][axis] / (into * into) + ways[1][axis] / (out * out));
-    let length = libm::hypot(sum[0], sum[1]).max(1e-12);
-    sum.map(|part| part / length)
+    let [into, out] = [[before, at], [at, after]].map(|[from, to]| {
+        let [x, y] = [to[0] - from[0], to[1] - from[1]];
+        let length = libm::hypot(x, y).max(1e-9);
+        [x, y].map(|part| part / (length * length))
+    });
+    let [x, y] = [into[0] + out[0], into[1] + out[1]];
+    let length = libm::hypot(x, y).max(1e-12);
+    [x, y].map(|part| part / length)
 }
 
 /// Two arcs from one place to another that begin and end in given directions, as (length, curvature). They
@@ -209,7 +213,7 @@ fn biarc([from, to]: [[f64; 2]; 2], [start, end]: [[f64; 2]; 2]) -> [(f64, f64);
     let length = libm::hypot(chord[0], chord[1]);
     let turned = |a: [f64; 2], b: [f64; 2]| libm::atan2(a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1]);
     let turns = [turned(start, chord), turned(chord, end)].map(|turn| turn.max(0.0));
-    let both = libm::sin((turns[0] + turns[1]) / 2.0);
+    let both = libm::sin(f64::midpoint(turns[0], turns[1]));
     if both < STRAIGHT {
         return [(length, 0.0), (0.0, 0.0)];
     }

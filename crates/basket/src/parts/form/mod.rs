@@ -140,15 +140,13 @@ impl Form {
     /// How far a curve of this girth reaches that lies at an even distance from the outline.
     pub fn across_of_girth(&self, girth: Length) -> Across {
         let round = girth / PI;
-        match self.outline {
-            Shape::Circle(_) => Across::round(round),
-            _ => {
-                let [length, width] = self.outline.across();
-                let foot = self.outline.girth() / PI;
-                let over = |foot_across: f64| (round + Length::mm(foot_across - foot)).max(Length::ZERO);
-                Across { length: over(length), width: over(width) }
-            }
+        if self.outline.is_round() {
+            return Across::round(round);
         }
+        let [length, width] = self.outline.across();
+        let foot = self.outline.girth() / PI;
+        let over = |foot_across: f64| (round + Length::mm(foot_across - foot)).max(Length::ZERO);
+        Across { length: over(length), width: over(width) }
     }
 
     /// The place this far along and so far round, `outward` from the form, level.

@@ -66,6 +66,7 @@ impl Oval {
     }
 
     /// The same shape in another size.
+    #[must_use]
     pub fn scaled(&self, factor: f64) -> Self {
         Self::new(self.curve.half.map(|axis| axis * factor), self.curve.power)
     }
@@ -103,8 +104,12 @@ impl Outline for Oval {
         let quarters = 4.0 * turn.rem_euclid(1.0);
         let number = (quarters as u32).min(3);
         let share = quarters - f64::from(number);
-        let share = if number % 2 == 0 { share } else { 1.0 - share };
-        let signs = [[1.0, 1.0], [-1.0, 1.0], [-1.0, -1.0], [1.0, -1.0]][number as usize];
+        let (share, signs) = match number {
+            0 => (share, [1.0, 1.0]),
+            1 => (1.0 - share, [-1.0, 1.0]),
+            2 => (share, [-1.0, -1.0]),
+            _ => (1.0 - share, [1.0, -1.0]),
+        };
         let OutlinePoint { point, outward, curvature } = self.curve.at(self.angle(share * self.quarter()));
         let turned = |[x, y]: [f64; 2]| [x * signs[0], y * signs[1]];
         OutlinePoint { point: turned(point), outward: turned(outward), curvature }
@@ -156,11 +161,11 @@ impl Lame {
         let radius = self.radius(angle);
         let point = [radius * cos.max(0.0), radius * sin.max(0.0)];
         let power = self.power;
-        let share = |axis: usize, less: f64| {
-            let half = self.half[axis];
-            libm::pow(point[axis] / half, power - less) / libm::pow(half, less)
+        let axes = [(point[0], self.half[0]), (point[1], self.half[1])];
+        let shares = |less: f64| {
+            axes.map(|(reach, half)| libm::pow(reach / half, power - less) / libm::pow(half, less))
         };
-        let (first, second) = ([share(0, 1.0), share(1, 1.0)], [share(0, 2.0), share(1, 2.0)]);
+        let (first, second) = (shares(1.0), shares(2.0));
         let steep = libm::hypot(first[0], first[1]);
         let bent = (power - 1.0) * (second[0] * first[1] * first[1] + second[1] * first[0] * first[0]);
         OutlinePoint {

@@ -54,6 +54,7 @@ impl Shape {
     }
 
     /// The same shape in the size that gives it this girth, in mm.
+    #[must_use]
     pub fn of_girth(self, girth: f64) -> Self {
         let factor = if self.girth() > 0.0 { girth / self.girth() } else { 1.0 };
         match self {
@@ -95,8 +96,11 @@ impl Outline for Shape {
 }
 
 /// The power of the superellipse that fills so much of the way from an ellipse to its rectangle, measured
-/// from the middle to the corner: it crosses the diagonal at `2^(−1/p)` of that way.
+/// from the middle to the corner: it crosses the diagonal at `2^(−1/p)` of that way. An ellipse has exactly 2.
 fn power(fullness: f64) -> f64 {
+    if fullness <= 0.0 {
+        return 2.0;
+    }
     let ellipse = std::f64::consts::FRAC_1_SQRT_2;
     -1.0 / libm::log2(ellipse + fullness.clamp(0.0, 1.0) * (1.0 - ellipse)).min(-0.01)
 }

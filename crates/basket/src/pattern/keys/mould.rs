@@ -21,7 +21,7 @@ keys! {
         Key::new("mould.corner", PART.usually(0.5, 4.0), Usual::Nothing("usual-mould-corner"), r#""2 in""#);
     /// How much fuller than an ellipse an oval is.
     pub const FULLNESS: Key<f64> =
-        Key::new("mould.fullness", Shares::of(0.0, 0.75), Usual::Constant(0.0), r#""20%""#);
+        Key::new("mould.fullness", Shares::of(0.0, 0.75), Usual::Nothing("usual-mould-fullness"), r#""20%""#);
     /// From the middle of a traced foot to its edge.
     pub const RAYS: Key<Vec<Length>> = Key::new(
         "mould.rays",

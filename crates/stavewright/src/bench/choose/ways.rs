@@ -139,7 +139,7 @@ impl Search<'_> {
         let colours = if look == LookWord::Plain { 1 } else { self.colours().len() as u8 };
         let mut wanted = Wanted::new(look.look(), colours, uprights.count);
         wanted.direction = self.now.basket.body.weave.direction;
-        wanted.lean = self.wish.lean.map(|side| side.lean()).filter(|_| look == LookWord::Spiral);
+        wanted.lean = self.wish.lean.map(SideWord::lean).filter(|_| look == LookWord::Spiral);
         wanted.turns = self.wish.turns.filter(|turns| (0.05..=50.0).contains(turns));
         wanted.counts = fewest..=uprights.count + NEAR;
         wanted.rows = course.rows.max(1);

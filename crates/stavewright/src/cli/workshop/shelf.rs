@@ -220,10 +220,10 @@ fn measure(option: &str, text: Option<&str>) -> Result<Option<f64>, Failure> {
 fn list(items: &[Item], format: Format) -> Result<Outcome, Failure> {
     match format {
         Format::Json => {
-            screen::print_json(&json!({ "format": "stavewright-shelf", "version": 1, "items": items }))?
+            screen::print_json(&json!({ "format": "stavewright-shelf", "version": 1, "items": items }))
         }
-        Format::Text => screen::print(&report::shelf::items(items))?,
-    }
+        Format::Text => screen::print(&report::shelf::items(items)),
+    }?;
     Ok(Outcome::Fine)
 }
 
@@ -231,19 +231,19 @@ fn history(movements: &[workshop::Movement], format: Format) -> Result<Outcome, 
     match format {
         Format::Json => screen::print_json(
             &json!({ "format": "stavewright-movements", "version": 1, "movements": movements }),
-        )?,
-        Format::Text => screen::print(&report::shelf::movements(movements))?,
-    }
+        ),
+        Format::Text => screen::print(&report::shelf::movements(movements)),
+    }?;
     Ok(Outcome::Fine)
 }
 
 fn moulds(moulds: &[Mould], format: Format) -> Result<Outcome, Failure> {
     match format {
         Format::Json => {
-            screen::print_json(&json!({ "format": "stavewright-moulds", "version": 1, "moulds": moulds }))?
+            screen::print_json(&json!({ "format": "stavewright-moulds", "version": 1, "moulds": moulds }))
         }
-        Format::Text => screen::print(&report::shelf::moulds(moulds))?,
-    }
+        Format::Text => screen::print(&report::shelf::moulds(moulds)),
+    }?;
     Ok(Outcome::Fine)
 }
 
