@@ -27,7 +27,7 @@ fn ellipses_have_their_perimeter_to_the_digits() {
     let known = [
         (150.0, 100.0, 793.271_979_464_5),
         (200.0, 100.0, 968.844_822_054_8),
-        (250.0, 60.0, 1067.740_145_365_5),
+        (250.0, 60.0, 1_067.740_145_365_5),
     ];
     for (a, b, girth) in known {
         let oval = Oval::new([a, b], 2.0);
@@ -216,8 +216,10 @@ proptest! {
         let found: f64 = wide.iter().map(|part| Euclidean.length(part.exterior())).sum();
         prop_assert!((found / steiner[0] - 1.0).abs() < 1e-3, "{found} for {}", steiner[0]);
         prop_assert!((wide.unsigned_area() / steiner[1] - 1.0).abs() < 1e-3, "{}", wide.unsigned_area());
+        // A chord that turns by an angle cuts off a segment of its arc: a share of the square of the angle.
+        let cut_off = (girth / f64::from(CORNERS) / outline.tightest()).powi(2);
         let ours = polygon(&outline, out);
-        prop_assert!((ours.unsigned_area() / wide.unsigned_area() - 1.0).abs() < 1e-3);
+        prop_assert!((ours.unsigned_area() / wide.unsigned_area() - 1.0).abs() < 1e-3 + cut_off);
 
         // The places lie evenly, and the outline turns once round without turning back.
         let step = girth / f64::from(CORNERS);

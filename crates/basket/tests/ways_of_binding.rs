@@ -65,7 +65,7 @@ fn pins_alone_are_the_last_of_the_rim() {
             draft.steps.iter().filter(|step| !matches!(step.kind, StepKind::Pins | StepKind::Lashing));
         others.map(|step| step.work_minutes).sum::<f64>()
     };
-    assert_eq!(others(&alone), others(&lashed));
+    assert!((others(&alone) - others(&lashed)).abs() < 1e-9);
     assert!(alone.findings.iter().all(|finding| finding.grade == Grade::Note), "{:#?}", alone.findings);
 }
 
@@ -167,11 +167,11 @@ fn ends_of_a_handle_are_not_called_ears() {
 #[test]
 fn a_handle_on_its_form_holds_nobody_up() {
     let bent = draft("handle = { kind = \"swing\", made = \"bent\" }");
-    assert_eq!(step(&bent, StepKind::Bend).wait_minutes, 0.0);
+    assert!(step(&bent, StepKind::Bend).wait_minutes.abs() < 1e-9);
     assert!(texts(&bent, StepKind::Bend).contains(&"step-bend-text-dry"));
     let bought = draft("handle = { kind = \"swing\" }");
     let waits = |draft: &Draft| draft.steps.iter().map(|step| step.wait_minutes).sum::<f64>();
-    assert_eq!(waits(&bent), waits(&bought));
+    assert!((waits(&bent) - waits(&bought)).abs() < 1e-9);
     let first = |draft: &Draft| basket::teaching::sessions(&draft.steps, 300.0)[0].parts.len();
     assert!(first(&bent) > 1, "the first session does not end with the bending");
 }

@@ -144,8 +144,10 @@ fn bellied(up: f64) -> f64 {
     80.0 + 34.0 * (share * std::f64::consts::PI * 0.75).sin()
 }
 
-const MOULDS: [(&str, fn(f64) -> f64, f64); 3] =
-    [("cone", cone, 120.0), ("bowl", bowl, 110.0), ("bellied", bellied, 140.0)];
+/// A name, the radius at a height, and the height.
+type Turned = (&'static str, fn(f64) -> f64, f64);
+
+const MOULDS: [Turned; 3] = [("cone", cone, 120.0), ("bowl", bowl, 110.0), ("bellied", bellied, 140.0)];
 
 fn widest_girth(radius: fn(f64) -> f64, height: f64) -> f64 {
     TAU * (0..=1000).map(|step| radius(height * f64::from(step) / 1000.0)).fold(0.0, f64::max)

@@ -18,7 +18,7 @@ use crate::screen;
 /// Work out what a basket, a kit and a seat in the class must cost, line by line.
 ///
 /// Materials count at the price of buying them anew, work by the times of the steps. Prices of
-/// materials come from the shelf, everything else from the table [price] of the kits file.
+/// materials come from the shelf, everything else from the kits file, table "price".
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright price autumn-weekend.toml
