@@ -112,6 +112,16 @@ fn dyed_staves_show_where_no_weaver_is() {
     assert_eq!(colours(&basket.body.weave, 2, 9, Face::Outside), seen());
 }
 
+/// Two weavers that chase take the rows in turn; the one that weaves a single row alone has nobody to take turns with.
+#[test]
+fn weavers_take_turns_where_there_are_several() {
+    let chase = woven(8, "{ weave = \"chase\", weaver = \"cane fine\", rows = 4 }");
+    let told = |from: u32, to: u32| format!("{:?}", chase.body.weave.bands_within(from, to));
+    assert!(told(1, 4).contains("weave-how-in-turn"), "{}", told(1, 4));
+    assert!(!told(1, 1).contains("weave-how-in-turn"), "{}", told(1, 1));
+    assert!(told(1, 1).contains("weave-how-on"), "{}", told(1, 1));
+}
+
 /// Each row is told once, whatever of the weaving is asked for; what is begun already goes on.
 #[test]
 fn bands_tell_each_row_once() {
