@@ -37,9 +37,7 @@ pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
             let most = PHOTO_PIXELS / 1_000_000;
             bad(
                 path,
-                format!(
-                    "the picture has more than {PHOTO_SIDE} pixels along a side or {most} million in all"
-                ),
+                format!("more than {PHOTO_SIDE} pixels along a side or {most} million in all"),
                 "Save it smaller; 2000 pixels across are plenty.",
             )
         }

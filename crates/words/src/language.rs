@@ -26,6 +26,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/form.ftl"),
             include_str!("../messages/en/keys.ftl"),
             include_str!("../messages/en/screen.ftl"),
+            include_str!("../messages/en/refusals.ftl"),
             include_str!("../messages/en/workshop.ftl"),
         ],
     )
@@ -50,6 +51,7 @@ static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/de/form.ftl"),
             include_str!("../messages/de/keys.ftl"),
             include_str!("../messages/de/screen.ftl"),
+            include_str!("../messages/de/refusals.ftl"),
             include_str!("../messages/de/workshop.ftl"),
         ],
     )

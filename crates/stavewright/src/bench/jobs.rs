@@ -6,8 +6,11 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use axum::http::StatusCode;
+use basket::message::Message;
 use bytes::Bytes;
+use serde::Deserialize;
 use tokio::task::AbortHandle;
+use words::Language;
 
 use super::answer::Answer;
 use super::api::{Fault, Packet, PacketFile, PacketState};
@@ -85,9 +88,11 @@ impl Jobs {
             all.insert(id.clone(), Job { guest, begun, packet, files: BTreeMap::new(), stop: None });
         }
         let (jobs, own) = (Arc::clone(self), id.clone());
+        let reader = serde_json::from_slice::<Reader>(&request).ok();
+        let language = reader.and_then(|reader| Language::of(&reader.language?)).unwrap_or_default();
         let making = tokio::spawn(async move {
             let made = jobs.make(&own, guest, order, &request).await;
-            jobs.end(&own, made);
+            jobs.end(&own, made.map_err(|refusal| refusal.told(language)));
         });
         if let Some(job) = self.all().get_mut(&id) {
             job.stop = Some(making.abort_handle());
@@ -104,7 +109,11 @@ impl Jobs {
         };
         let making = self.workers.run(order, request, &mut hear);
         tokio::time::timeout(LONGEST, making).await.unwrap_or_else(|_| {
-            Err(Refusal::senseless("this packet takes too long", "the pattern", "Take fewer staves or rows."))
+            Err(Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-packet-too-long"),
+                "the pattern",
+            ))
         })
     }
 
@@ -182,6 +191,12 @@ impl Jobs {
     }
 }
 
+/// Whom a request for a packet names.
+#[derive(Deserialize)]
+struct Reader {
+    language: Option<String>,
+}
+
 fn listed(name: &str, bytes: &Bytes) -> PacketFile {
     PacketFile {
         name: name.to_owned(),
@@ -211,12 +226,7 @@ pub(crate) fn media(name: &str) -> &'static str {
 fn make_room(all: &mut BTreeMap<String, Job>, guest: IpAddr) -> Result<(), Refusal> {
     all.retain(|_, job| job.works() || job.begun.elapsed() < KEPT_FOR);
     if all.values().filter(|job| job.works() && job.guest == guest).count() >= MOST_OF_ONE {
-        return Err(Refusal::new(
-            StatusCode::TOO_MANY_REQUESTS,
-            "other packets are being made",
-            "packets",
-            "Wait until one is done, or stop it.",
-        ));
+        return Err(Refusal::said(StatusCode::TOO_MANY_REQUESTS, Message::new("refused-packets"), "packets"));
     }
     while all.len() >= MOST_KEPT {
         let Some(id) = first_to_go(all) else { break };
@@ -235,12 +245,7 @@ fn first_to_go(all: &BTreeMap<String, Job>) -> Option<String> {
 }
 
 fn unknown() -> Refusal {
-    Refusal::new(
-        StatusCode::NOT_FOUND,
-        "there is no such packet",
-        "packets",
-        "It may have been thrown away, for the server keeps the last few; have it made again.",
-    )
+    Refusal::said(StatusCode::NOT_FOUND, Message::new("refused-no-packet"), "packets")
 }
 
 #[cfg(test)]

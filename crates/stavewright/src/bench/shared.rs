@@ -6,6 +6,7 @@ use std::time::Duration;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
+use basket::message::Message;
 
 use super::answer::Answer;
 use super::door::Door;
@@ -95,20 +96,10 @@ impl Bench {
         if self.access.may_write {
             return Ok(());
         }
-        Err(Refusal::new(
-            StatusCode::FORBIDDEN,
-            "this bench only shows patterns; nothing is saved",
-            "the server",
-            "Start it with --studio-write to have patterns saved from other machines.",
-        ))
+        Err(Refusal::said(StatusCode::FORBIDDEN, Message::new("refused-read-only"), "the server"))
     }
 }
 
 fn too_long() -> Refusal {
-    Refusal::new(
-        StatusCode::SERVICE_UNAVAILABLE,
-        "this takes too long",
-        "the pattern",
-        "Take fewer staves or rows.",
-    )
+    Refusal::said(StatusCode::SERVICE_UNAVAILABLE, Message::new("refused-too-long"), "the pattern")
 }

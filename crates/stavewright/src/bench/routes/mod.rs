@@ -24,7 +24,7 @@ use utoipa_axum::routes;
 
 use super::body::LARGEST;
 use super::guard;
-use super::refusal::Refusal;
+use super::refusal::{Refusal, in_language};
 use super::shared::Bench;
 
 /// The description that the handlers fill in.
@@ -75,6 +75,7 @@ pub(crate) fn app(bench: &Arc<Bench>) -> Router {
         .layer(CatchPanicLayer::custom(|_| Refusal::broken().into_response()))
         .layer(DefaultBodyLimit::max(LARGEST))
         .layer(middleware::from_fn_with_state(Arc::clone(bench), guard::watch))
+        .layer(middleware::from_fn(in_language))
         .with_state(Arc::clone(bench))
 }
 
