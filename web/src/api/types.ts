@@ -756,6 +756,64 @@ open: string | null,
 languages: Array<LanguageName>, };
 
 /**
+ * What a maker says of something on the shelf. Measures and price are text as they are typed; empty where
+ * nothing is said.
+ */
+export type ItemText = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Its material, by the name that a pattern uses.
+ */
+material: string, 
+/**
+ * Its colour; natural if empty.
+ */
+colour: string, 
+/**
+ * How many there are; heeded for something new alone.
+ */
+count: number, 
+/**
+ * Length of one strand, such as `12 ft`.
+ */
+length: string, 
+/**
+ * Width as measured.
+ */
+width: string, 
+/**
+ * Thickness as measured.
+ */
+thickness: string, 
+/**
+ * What it is bought in.
+ */
+unit: string, 
+/**
+ * Strands, or pieces, in one such unit.
+ */
+holds: number, 
+/**
+ * What one such unit costs, such as `12.50`.
+ */
+price: string, 
+/**
+ * Where it is bought.
+ */
+bought_from: string, 
+/**
+ * Below this many it is time to buy.
+ */
+reorder: number, 
+/**
+ * Anything else.
+ */
+note: string, };
+
+/**
  * A language.
  */
 export type LanguageName = { 
@@ -903,6 +961,11 @@ measure: Array<Edit>,
  * What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
  */
 draw: Array<Edit>, };
+
+/**
+ * What kind of movement it was.
+ */
+export type MovementKind = "bought" | "cut" | "counted";
 
 /**
  * A new name.
@@ -1255,6 +1318,257 @@ weaver: number | null,
  * Its colour.
  */
 colour: ColourName, };
+
+/**
+ * The shelf as it stands.
+ */
+export type Shelf = { 
+/**
+ * Whether there is one; it is made when the maker asks for it.
+ */
+there: boolean, 
+/**
+ * What lies there, by material and name.
+ */
+items: Array<ShelfItem>, 
+/**
+ * The moulds, by name.
+ */
+moulds: Array<ShelfMould>, 
+/**
+ * What came and went, the last first.
+ */
+movements: Array<ShelfMovement>, };
+
+/**
+ * Something to do with the shelf; the answer is the shelf as it stands afterwards.
+ */
+export type ShelfAct = { "do": "begin" } | { "do": "put", 
+/**
+ * What is said of it.
+ */
+item: ItemText, 
+/**
+ * Whether it must be new: then nothing of that name is changed.
+ */
+new: boolean, } | { "do": "book", 
+/**
+ * What kind of movement it is.
+ */
+kind: MovementKind, 
+/**
+ * For what.
+ */
+note: string, 
+/**
+ * What changes.
+ */
+changes: Array<ShelfChange>, } | { "do": "count", 
+/**
+ * The item.
+ */
+item: string, 
+/**
+ * So many are there.
+ */
+count: number, } | { "do": "undo", 
+/**
+ * Its number.
+ */
+movement: number, } | { "do": "mould", 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Where it is kept.
+ */
+place: string, 
+/**
+ * Pattern files that fit it, separated by commas.
+ */
+patterns: string, 
+/**
+ * Anything else.
+ */
+note: string, } | { "do": "lend", 
+/**
+ * The mould.
+ */
+mould: string, 
+/**
+ * To whom.
+ */
+to: string, 
+/**
+ * The day on which it is due back, as `2026-10-18`; empty if none.
+ */
+due: string, } | { "do": "back", 
+/**
+ * The mould.
+ */
+mould: string, } | { "do": "take-in", 
+/**
+ * The table as CSV.
+ */
+csv: string, };
+
+/**
+ * How many of an item came (above zero) or went.
+ */
+export type ShelfChange = { 
+/**
+ * The item's name.
+ */
+item: string, 
+/**
+ * How many.
+ */
+count: number, };
+
+/**
+ * Something on the shelf.
+ */
+export type ShelfItem = { 
+/**
+ * What the maker calls it.
+ */
+name: string, 
+/**
+ * Name under which a pattern asks for its material.
+ */
+material: string, 
+/**
+ * The same in the reader's language.
+ */
+material_label: string, 
+/**
+ * Colour; `natural` where it is not dyed.
+ */
+colour: string, 
+/**
+ * The same in the reader's language.
+ */
+colour_label: string, 
+/**
+ * Strands, or pieces, on hand.
+ */
+count: number, 
+/**
+ * Length of one strand; none for pieces used whole.
+ */
+length: ShelfMeasure | null, 
+/**
+ * Width as the maker measured it.
+ */
+width: ShelfMeasure | null, 
+/**
+ * Thickness as the maker measured it.
+ */
+thickness: ShelfMeasure | null, 
+/**
+ * What it is bought in.
+ */
+unit: string, 
+/**
+ * The same in the reader's language.
+ */
+unit_label: string, 
+/**
+ * Strands, or pieces, in one such unit; zero where it is not bought anew.
+ */
+holds: number, 
+/**
+ * What one such unit costs; empty where nobody said.
+ */
+price: string, 
+/**
+ * Where it is bought.
+ */
+bought_from: string, 
+/**
+ * Below this many it is time to buy.
+ */
+reorder: number, 
+/**
+ * Whether it is.
+ */
+low: boolean, 
+/**
+ * Anything else.
+ */
+note: string, };
+
+/**
+ * A measure of something on the shelf.
+ */
+export type ShelfMeasure = { 
+/**
+ * To read, in both units.
+ */
+said: string, 
+/**
+ * To change: read again, it is exactly the same measure.
+ */
+written: string, };
+
+/**
+ * A mould.
+ */
+export type ShelfMould = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Where it is kept.
+ */
+place: string, 
+/**
+ * Pattern files that fit it, separated by commas.
+ */
+patterns: string, 
+/**
+ * Anything else.
+ */
+note: string, 
+/**
+ * Who has it; none where it is in its place.
+ */
+lent_to: string | null, 
+/**
+ * The day on which it is due back, as `2026-10-18`.
+ */
+due: string | null, };
+
+/**
+ * One movement.
+ */
+export type ShelfMovement = { 
+/**
+ * Its number.
+ */
+id: number, 
+/**
+ * When, in UTC, as `2026-10-18 14:05:00`.
+ */
+at: string, 
+/**
+ * What kind.
+ */
+kind: MovementKind, 
+/**
+ * For what, in the maker's words.
+ */
+note: string, 
+/**
+ * Whether it was taken back.
+ */
+undone: boolean, 
+/**
+ * What changed.
+ */
+changes: Array<ShelfChange>, };
 
 /**
  * A basket.

@@ -29,6 +29,7 @@ mod scenarios;
 mod secret;
 mod server;
 mod shared;
+mod shelf;
 mod studio;
 mod text;
 mod workers;

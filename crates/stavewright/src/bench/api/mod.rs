@@ -16,6 +16,7 @@ mod patterns;
 mod picture;
 mod problem;
 mod server;
+mod shelf;
 #[cfg(test)]
 mod typescript;
 mod units;
@@ -32,4 +33,5 @@ pub(crate) use patterns::*;
 pub(crate) use picture::*;
 pub(crate) use problem::*;
 pub(crate) use server::*;
+pub(crate) use shelf::*;
 pub(crate) use units::*;

@@ -59,6 +59,8 @@ fn generated() -> String {
     all.visit::<SaveRequest>();
     all.visit::<Saved>();
     all.visit::<Scenario>();
+    all.visit::<Shelf>();
+    all.visit::<ShelfAct>();
     all.visit::<Stock>();
     all.visit::<WaysRequest>();
     all.visit::<Ways>();

@@ -8,6 +8,7 @@ mod page;
 mod patterns;
 mod photos;
 mod server;
+mod shelf;
 
 use std::sync::Arc;
 
@@ -56,6 +57,8 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(choose::ways))
         .routes(routes!(choose::counts))
         .routes(routes!(choose::first))
+        .routes(routes!(shelf::show, shelf::act))
+        .routes(routes!(shelf::table))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
         .routes(routes!(packets::file))
