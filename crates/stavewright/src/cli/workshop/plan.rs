@@ -19,6 +19,11 @@ use crate::progress::Progress;
 use crate::source::{Origin, Text};
 use crate::{drawn, input};
 
+/// Seconds for all searches together, where nobody says otherwise.
+pub(super) const SECONDS: u64 = 20;
+/// The same as a duration.
+pub(super) const LIMIT: Duration = Duration::from_secs(SECONDS);
+
 /// Which classes, and with what shelf.
 #[derive(Debug, clap::Args)]
 pub(super) struct Planning {

@@ -1,7 +1,6 @@
 //! `stavewright price`.
 
 use std::path::PathBuf;
-use std::time::Duration;
 
 use planning::price::{Class, Making, Rates, Reckoning, of_one};
 use rust_decimal::Decimal;
@@ -9,7 +8,7 @@ use serde_json::json;
 use sheets::workshop::{Priced, Prices, prices};
 
 use super::plan::{Planned, PlannedClass, Planning};
-use super::show;
+use super::{plan, show};
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
 use crate::failure::Failure;
@@ -47,9 +46,6 @@ pub(crate) struct Args {
     #[command(flatten)]
     printing: Printing,
 }
-
-/// Time for all searches together.
-const LIMIT: Duration = Duration::from_secs(20);
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
@@ -106,7 +102,7 @@ fn priced(making: Making, rates: &Rates) -> Priced {
 
 /// What the material of one kit costs when it is bought anew, and what has no price.
 fn materials(planned: &Planned) -> Result<(Decimal, Vec<String>), Failure> {
-    let purchases = planned.purchases(false, LIMIT)?;
+    let purchases = planned.purchases(false, plan::LIMIT)?;
     let kits: usize = planned.classes.iter().map(|class| class.kits.bags.len()).sum();
     let all: Decimal = purchases.iter().filter_map(planning::buying::Purchase::replacement).sum();
     let unpriced = purchases.iter().filter(|purchase| purchase.replacement().is_none());
