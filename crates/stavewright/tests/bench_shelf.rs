@@ -32,15 +32,14 @@ fn what_came_and_went_is_booked_and_taken_back() {
     let bench = Served::start();
     bench.post("/api/shelf", &json!({ "do": "begin" }));
     bench.post("/api/shelf", &hank("hank 1", "3.6 m"));
-    let cut = json!({ "do": "book", "kind": "cut", "note": "autumn", "changes": [{ "item": "hank 1", "count": -12 }] });
+    let cut = json!({ "do": "book", "kind": "cut", "note": "autumn", "items": [], "changes": [{ "item": "hank 1", "count": -12 }] });
     let shelf = bench.post("/api/shelf", &cut);
     assert_eq!(shelf["items"][0]["count"], 58);
     let movement = &shelf["movements"][0];
     assert_eq!((&movement["kind"], &movement["note"]), (&json!("cut"), &json!("autumn")));
     let shelf = bench.post("/api/shelf", &json!({ "do": "undo", "movement": movement["id"] }));
     assert_eq!((&shelf["items"][0]["count"], &shelf["movements"][0]["undone"]), (&json!(70), &json!(true)));
-    let all =
-        json!({ "do": "book", "kind": "cut", "note": "", "changes": [{ "item": "hank 1", "count": -71 }] });
+    let all = json!({ "do": "book", "kind": "cut", "note": "", "items": [], "changes": [{ "item": "hank 1", "count": -71 }] });
     bench.ask("POST", "/api/shelf?language=de", Some(&all)).assert_refused(422);
     assert_eq!(bench.get("/api/shelf").json()["items"][0]["count"], 70);
 }

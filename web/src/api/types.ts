@@ -827,6 +827,78 @@ tag: string,
 name: string, };
 
 /**
+ * A piece on a strand.
+ */
+export type LeafPiece = { 
+/**
+ * Its length in millimetres.
+ */
+length_mm: number, 
+/**
+ * What stands on it.
+ */
+label: string, };
+
+/**
+ * A section of a leaf.
+ */
+export type LeafSection = { 
+/**
+ * Its heading.
+ */
+heading: string, 
+/**
+ * What is said first, a paragraph each.
+ */
+notes: Array<string>, 
+/**
+ * Its table.
+ */
+table: LeafTable | null, 
+/**
+ * Strands, drawn to one scale.
+ */
+strips: Array<LeafStrip>, 
+/**
+ * What is said last.
+ */
+after: Array<string>, };
+
+/**
+ * A strand with the pieces that are cut from it.
+ */
+export type LeafStrip = { 
+/**
+ * How many are cut so, and from what.
+ */
+name: string, 
+/**
+ * Its length in millimetres.
+ */
+length_mm: number, 
+/**
+ * The pieces in their order.
+ */
+pieces: Array<LeafPiece>, };
+
+/**
+ * A table.
+ */
+export type LeafTable = { 
+/**
+ * The heads of its columns.
+ */
+head: Array<string>, 
+/**
+ * Which columns hold figures.
+ */
+figures: Array<boolean>, 
+/**
+ * Its rows.
+ */
+rows: Array<Array<string>>, };
+
+/**
  * A piece of the weaving as it is seen from outside, base below.
  */
 export type LittleChart = { 
@@ -1210,6 +1282,146 @@ path: string | null,
 cause: string | null, };
 
 /**
+ * What is booked by one movement.
+ */
+export type PlanBooking = { 
+/**
+ * What is new on the shelf by it.
+ */
+items: Array<ItemText>, 
+/**
+ * What changes.
+ */
+changes: Array<ShelfChange>, };
+
+/**
+ * What kind of plan a file is.
+ */
+export type PlanKind = "kits" | "class";
+
+/**
+ * A leaf in sections.
+ */
+export type PlanLeaf = { 
+/**
+ * Which: `kits`, `shopping`, `cutting`, `price`, `class`.
+ */
+id: string, 
+/**
+ * Its name, for the reader.
+ */
+name: string, 
+/**
+ * Its sections.
+ */
+sections: Array<LeafSection>, };
+
+/**
+ * A plan in the folder.
+ */
+export type PlanName = { 
+/**
+ * Name of the file without `.toml`.
+ */
+name: string, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * What kind it is.
+ */
+kind: PlanKind, };
+
+/**
+ * A plan to be worked out.
+ */
+export type PlanOrder = { 
+/**
+ * What kind of plan it is.
+ */
+kind: PlanKind, 
+/**
+ * Its text.
+ */
+source: string, 
+/**
+ * Whether its sheets are wanted, or what is shown of it.
+ */
+sheets: boolean, 
+/**
+ * Seconds after which the best that was found is taken.
+ */
+seconds: number, 
+/**
+ * Paper of the sheets; letter for inches and A4 for millimetres if left out.
+ */
+paper?: PaperWord | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the first pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * A plan with changes to be made in it, in order, all or none.
+ */
+export type PlanRequest = { 
+/**
+ * What kind of plan it is.
+ */
+kind: PlanKind, 
+/**
+ * Its text.
+ */
+source: string, 
+/**
+ * The changes.
+ */
+edits: Array<Edit>, };
+
+/**
+ * What a plan comes to.
+ */
+export type PlanShown = { 
+/**
+ * Its leaves, in the order in which they are worked with.
+ */
+leaves: Array<PlanLeaf>, 
+/**
+ * What is booked when all was bought; none where nothing is to be bought.
+ */
+bought: PlanBooking | null, 
+/**
+ * What is booked when all was cut; none where not everything lies on the shelf.
+ */
+cut: PlanBooking | null, 
+/**
+ * Drawings as SVG.
+ */
+pictures: Array<string>, };
+
+/**
+ * A plan as it stands.
+ */
+export type PlanText = { 
+/**
+ * Its text, with comments and layout kept.
+ */
+source: string, 
+/**
+ * All that is written in it, by its keys.
+ */
+values: unknown, 
+/**
+ * What keeps it from being planned.
+ */
+problems: Array<Problem>, };
+
+/**
  * Something in a pattern that keeps it from being read.
  */
 export type Problem = { 
@@ -1360,6 +1572,10 @@ kind: MovementKind,
  * For what.
  */
 note: string, 
+/**
+ * What is new on the shelf by it; of what is there already, nothing is changed.
+ */
+items: Array<ItemText>, 
 /**
  * What changes.
  */
@@ -1550,7 +1766,7 @@ export type ShelfMovement = {
  */
 id: number, 
 /**
- * When, in UTC, as `2026-10-18 14:05:00`.
+ * When, in UTC, as `2026-10-18T14:05:00Z`.
  */
 at: string, 
 /**

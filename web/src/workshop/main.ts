@@ -5,7 +5,10 @@ import { json } from "../server/client.ts";
 import { begin, failed } from "../shell/begin.ts";
 import { keepLight } from "../shell/light.ts";
 import { language, t } from "../words/texts.ts";
+import { classPage } from "./class-page.ts";
 import { Frame } from "./frame.ts";
+import { kitsPages } from "./kits-pages.ts";
+import { ShelfKeeper } from "./shelf.ts";
 import { ShelfPage } from "./shelf-page.ts";
 
 async function start(): Promise<void> {
@@ -17,7 +20,9 @@ async function start(): Promise<void> {
     return;
   }
   const stock = await json<Stock>("GET", `/api/stock?language=${language()}`);
-  frame.keep({ shelf: new ShelfPage(frame, stock) });
+  const keeper = new ShelfKeeper();
+  const around = { frame, keeper, stock, folder: health.folder };
+  frame.keep({ shelf: new ShelfPage(frame, stock, keeper), ...kitsPages(around), class: classPage(around) });
 }
 
 start().catch(failed);

@@ -23,7 +23,7 @@ export function askItem(keeper: ShelfKeeper, stock: Stock, item: ShelfItem | nul
   const thickness = textField(t("bench-shop-thickness"), text.thickness);
   const unit = textField(t("bench-shop-unit"), text.unit, {}, t("bench-shop-unit-hint"));
   const holds = countField(t("bench-shop-holds"), text.holds);
-  const price = textField(t("bench-shop-price"), text.price, { inputmode: "decimal" });
+  const price = textField(t("bench-shop-unit-price"), text.price, { inputmode: "decimal" });
   const from = textField(t("bench-shop-from"), text.bought_from);
   const reorder = countField(t("bench-shop-reorder"), text.reorder);
   const note = textField(t("bench-shop-note"), text.note);
@@ -62,7 +62,7 @@ export function askBooking(keeper: ShelfKeeper, { name, count: there }: ShelfIte
     const [own, many] = [kind.value() as MovementKind, Number(count.value())];
     const label = t("bench-shop-did-book", { name });
     if (own === "counted") return keeper.act({ do: "count", item: name, count: many }, label);
-    return keeper.act({ do: "book", kind: own, note: note.value(), changes: [{ item: name, count: own === "cut" ? -many : many }] }, label);
+    return keeper.act({ do: "book", kind: own, note: note.value(), items: [], changes: [{ item: name, count: own === "cut" ? -many : many }] }, label);
   };
   ask({ heading: t("bench-shop-book-heading", { name }), button: t("bench-shop-book"), fields: [kind.row, count.row, note.row], done });
 }

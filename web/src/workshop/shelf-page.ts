@@ -6,7 +6,7 @@ import { newId } from "../form/context.ts";
 import { language, number, t } from "../words/texts.ts";
 import type { Frame } from "./frame.ts";
 import type { WorkshopPage } from "./pages.ts";
-import { ShelfKeeper, tablePlace } from "./shelf.ts";
+import { tablePlace, type ShelfKeeper } from "./shelf.ts";
 import { askBooking, askItem, askLending, askMould } from "./shelf-dialogs.ts";
 import { table } from "./table.ts";
 
@@ -17,7 +17,6 @@ const FEW_MOVEMENTS = 10;
 
 export class ShelfPage implements WorkshopPage {
   readonly node = el("div", { class: "shop-body" });
-  readonly #keeper = new ShelfKeeper();
   readonly #undo = el("button", { type: "button", class: "quiet", onclick: () => void this.#back() });
   readonly #find = el("input", { type: "text", id: newId("find"), autocomplete: "off", oninput: () => this.#list() });
   readonly #items = el("div", { class: "stack" });
@@ -29,12 +28,13 @@ export class ShelfPage implements WorkshopPage {
   constructor(
     private readonly frame: Frame,
     private readonly stock: Stock,
+    private readonly keeper: ShelfKeeper,
   ) {
-    this.#keeper.shelf.listen((shelf) => shelf && this.#show(shelf));
+    this.keeper.shelf.listen((shelf) => shelf && this.#show(shelf));
     document.addEventListener("keydown", (event) => this.#press(event));
   }
 
-  enter = (): Promise<void> => this.#keeper.look();
+  enter = (): Promise<void> => this.keeper.look();
 
   #show(shelf: Shelf): void {
     if (!shelf.there) {
@@ -42,7 +42,7 @@ export class ShelfPage implements WorkshopPage {
       return;
     }
     if (!this.node.contains(this.#items)) this.#lay();
-    const last = this.#keeper.undoable;
+    const last = this.keeper.undoable;
     say(this.#undo, last ? t("bench-undo-step", { step: last.label }) : t("bench-undo"));
     attribute(this.#undo, "disabled", last === undefined);
     this.#list();
@@ -52,7 +52,7 @@ export class ShelfPage implements WorkshopPage {
 
   /** There is no shelf; it is made only when that is asked for. */
   #beginning(): HTMLElement[] {
-    const make = (): Promise<void> => this.#keeper.act({ do: "begin" }, "");
+    const make = (): Promise<void> => this.keeper.act({ do: "begin" }, "");
     return [
       el("p", {}, t("bench-shop-none")),
       el("div", { class: "row wrap" }, el("button", { type: "button", onclick: () => void this.frame.attempt(make) }, t("bench-shop-begin"))),
@@ -60,8 +60,8 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #lay(): void {
-    const add = (): void => askItem(this.#keeper, this.stock, null, this.#colours());
-    const mould = (): void => askMould(this.#keeper, null);
+    const add = (): void => askItem(this.keeper, this.stock, null, this.#colours());
+    const mould = (): void => askMould(this.keeper, null);
     fill(
       this.node,
       el("h1", {}, t("bench-shop-shelf")),
@@ -86,7 +86,7 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #list(): void {
-    const { items = [] } = this.#keeper.shelf.value ?? {};
+    const { items = [] } = this.keeper.shelf.value ?? {};
     const words = this.#find.value.toLowerCase().split(/\s+/).filter(Boolean);
     const found = items.filter((item) => {
       const text = [item.name, item.material_label, item.material, item.colour_label, item.bought_from, item.note].join(" ").toLowerCase();
@@ -117,8 +117,8 @@ export class ShelfPage implements WorkshopPage {
     const acts = el(
       "div",
       { class: "row wrap" },
-      act(t("bench-shop-book"), item.name, () => askBooking(this.#keeper, item)),
-      act(t("bench-shop-change"), item.name, () => askItem(this.#keeper, this.stock, item, this.#colours())),
+      act(t("bench-shop-book"), item.name, () => askBooking(this.keeper, item)),
+      act(t("bench-shop-change"), item.name, () => askItem(this.keeper, this.stock, item, this.#colours())),
     );
     return [
       two(item.name, item.note),
@@ -134,11 +134,11 @@ export class ShelfPage implements WorkshopPage {
   #listMoulds(moulds: readonly ShelfMould[]): void {
     const columns = [{ head: t("bench-shop-name") }, { head: t("bench-shop-where") }, { head: t("bench-shop-fits") }, { head: t("bench-shop-acts") }];
     const rows = moulds.map((mould) => {
-      const home = (): Promise<void> => this.#keeper.act({ do: "back", mould: mould.name }, t("bench-shop-did-back", { name: mould.name }));
+      const home = (): Promise<void> => this.keeper.act({ do: "back", mould: mould.name }, t("bench-shop-did-back", { name: mould.name }));
       const moved = mould.lent_to === null
-        ? act(t("bench-shop-lend"), mould.name, () => askLending(this.#keeper, mould))
+        ? act(t("bench-shop-lend"), mould.name, () => askLending(this.keeper, mould))
         : act(t("bench-shop-back-again"), mould.name, () => void this.#attempt(home, t("bench-shop-did-back", { name: mould.name })));
-      const acts = el("div", { class: "row wrap" }, moved, act(t("bench-shop-change"), mould.name, () => askMould(this.#keeper, mould)));
+      const acts = el("div", { class: "row wrap" }, moved, act(t("bench-shop-change"), mould.name, () => askMould(this.keeper, mould)));
       return [two(mould.name, mould.note), whereabouts(mould), mould.patterns, acts];
     });
     fill(this.#moulds, rows.length > 0 ? table(t("bench-shop-moulds"), columns, rows) : el("p", { class: "hint" }, t("bench-shop-no-moulds")));
@@ -149,7 +149,7 @@ export class ShelfPage implements WorkshopPage {
     const columns = [{ head: t("bench-shop-when") }, { head: t("bench-shop-what") }, { head: t("bench-shop-changes") }, { head: t("bench-shop-for") }, { head: t("bench-shop-acts") }];
     const rows = shown.map((movement) => {
       const label = t("bench-shop-did-undo", { kind: t(`bench-shop-kind-${movement.kind}`), when: when(movement.at) });
-      const undo = (): Promise<void> => this.#keeper.act({ do: "undo", movement: movement.id }, label);
+      const undo = (): Promise<void> => this.keeper.act({ do: "undo", movement: movement.id }, label);
       const changes = movement.changes.map(({ item, count }) => t("bench-shop-change-of", { item, count: signed(count) })).join("; ");
       const acts = movement.undone
         ? t("bench-shop-undone")
@@ -168,7 +168,7 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #colours(): string[] {
-    const own = (this.#keeper.shelf.value?.items ?? []).map(({ colour }) => colour);
+    const own = (this.keeper.shelf.value?.items ?? []).map(({ colour }) => colour);
     return [...new Set(["natural", ...this.stock.colours.map(({ name }) => name), ...own])];
   }
 
@@ -177,15 +177,15 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #back(): Promise<void> {
-    const label = this.#keeper.undoable?.label ?? "";
-    return this.#attempt(() => this.#keeper.undo(), t("bench-shop-took-back", { step: label }));
+    const label = this.keeper.undoable?.label ?? "";
+    return this.#attempt(() => this.keeper.undo(), t("bench-shop-took-back", { step: label }));
   }
 
   async #takeIn(): Promise<void> {
     const [file] = this.#file.files ?? [];
     this.#file.value = "";
     if (!file) return;
-    await this.#attempt(async () => this.#keeper.act({ do: "take-in", csv: await file.text() }, t("bench-shop-csv-in")), t("bench-shop-taken-in", { name: file.name }));
+    await this.#attempt(async () => this.keeper.act({ do: "take-in", csv: await file.text() }, t("bench-shop-csv-in")), t("bench-shop-taken-in", { name: file.name }));
   }
 
   #press(event: KeyboardEvent): void {

@@ -105,6 +105,12 @@ workshop-never = At { $fee } no number of students covers what is spent: each ki
 workshop-target = For a price of { $target } the margin is { $share } of the cost.
 workshop-unpriced = No price is known of: { $what }. They are not in the sum; write prices on the shelf.
 
+# What a search tells meanwhile
+
+workshop-searching = { $found } strands found so far, { $least } at least
+workshop-class-searching = looking for a plan; so far it ends { $best }
+workshop-class-trying = trying what would mend it: { $count }
+
 # The shelf on the page: what cannot be done, and how to mend it
 
 workshop-no-shelf = There is no shelf in this folder yet.

@@ -131,7 +131,7 @@ pub(crate) struct ShelfMovement {
 
 /// What a maker says of something on the shelf. Measures and price are text as they are typed; empty where
 /// nothing is said.
-#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub(crate) struct ItemText {
@@ -183,6 +183,8 @@ pub(crate) enum ShelfAct {
         kind: MovementKind,
         /// For what.
         note: String,
+        /// What is new on the shelf by it; of what is there already, nothing is changed.
+        items: Vec<ItemText>,
         /// What changes.
         changes: Vec<ShelfChange>,
     },

@@ -20,7 +20,13 @@ pub(super) fn act(store: &mut Store, what: ShelfAct, words: &Words) -> Result<()
             }
             store.put_items(&[item])
         }
-        ShelfAct::Book { kind, note, changes } => {
+        ShelfAct::Book { kind, note, items, changes } => {
+            let items: Vec<Item> =
+                items.into_iter().map(|item| read(item, words)).collect::<Result<_, _>>()?;
+            let there = store.items().map_err(|fault| refused(&fault, words))?;
+            let new: Vec<Item> =
+                items.into_iter().filter(|item| there.iter().all(|own| own.name != item.name)).collect();
+            store.put_items(&new).map_err(|fault| refused(&fault, words))?;
             let changes = changes.into_iter().map(|change| Change { item: change.item, count: change.count });
             store.book(kind.into(), &note, &changes.collect::<Vec<_>>()).map(drop)
         }

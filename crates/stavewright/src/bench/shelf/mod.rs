@@ -9,11 +9,12 @@ use std::path::PathBuf;
 
 use axum::http::StatusCode;
 use words::Words;
-use workshop::{Fault, Store};
+use workshop::{Fault, Item, Store};
 
 use super::api::{Shelf, ShelfAct};
 use super::folder::Folder;
 use super::refusal::Refusal;
+pub(crate) use shown::text_of;
 use told::{STORE, refused};
 
 /// Movements that the page shows.
@@ -46,6 +47,12 @@ pub(crate) fn table(folder: &Folder, words: &Words) -> Result<Vec<u8>, Refusal> 
     let store = existing(folder, words)?.ok_or_else(|| none_yet(words))?;
     let table = store.items().and_then(|items| workshop::write_shelf(&items));
     table.map_err(|fault| refused(&fault, words))
+}
+
+/// What lies there, for plans; nothing where there is no shelf.
+pub(crate) fn items(folder: &Folder, words: &Words) -> Result<Vec<Item>, Refusal> {
+    let Some(store) = existing(folder, words)? else { return Ok(Vec::new()) };
+    store.items().map_err(|fault| refused(&fault, words))
 }
 
 fn show(store: &Store, words: &Words) -> Result<Shelf, Refusal> {

@@ -5,7 +5,9 @@ use basket::measure::Printing;
 use words::Words;
 use workshop::{Item, Kind, Mould, Movement};
 
-use crate::bench::api::{MovementKind, ShelfChange, ShelfItem, ShelfMeasure, ShelfMould, ShelfMovement};
+use crate::bench::api::{
+    ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMeasure, ShelfMould, ShelfMovement,
+};
 
 /// Something on the shelf.
 pub(super) fn item(item: Item, words: &Words) -> ShelfItem {
@@ -48,6 +50,26 @@ pub(super) fn written(length: Length) -> String {
     let is_same =
         |text: &str| Length::parse(text, None).is_ok_and(|read| (read - length).abs() < Length::mm(1e-6));
     if is_same(&marked) { marked } else { format!("{} mm", length.to_mm()) }
+}
+
+/// What is said of an item, as it is typed.
+pub(crate) fn text_of(item: Item) -> ItemText {
+    let measure = |mm: Option<f64>| mm.map(|mm| written(Length::mm(mm))).unwrap_or_default();
+    ItemText {
+        length: measure(item.length_mm),
+        width: measure(item.width_mm),
+        thickness: measure(item.thickness_mm),
+        price: item.price.map(|price| price.to_string()).unwrap_or_default(),
+        name: item.name,
+        material: item.material,
+        colour: item.colour,
+        count: item.count,
+        unit: item.unit,
+        holds: item.holds,
+        bought_from: item.bought_from,
+        reorder: item.reorder,
+        note: item.note,
+    }
 }
 
 /// A mould.
