@@ -97,11 +97,13 @@ pub fn page_texts(language: Language) -> &'static str {
             include_str!("../messages/en/bench.ftl"),
             include_str!("../messages/en/bench-choose.ftl"),
             include_str!("../messages/en/bench-guide.ftl"),
+            include_str!("../messages/en/bench-workshop.ftl"),
         ),
         Language::German => concat!(
             include_str!("../messages/de/bench.ftl"),
             include_str!("../messages/de/bench-choose.ftl"),
             include_str!("../messages/de/bench-guide.ftl"),
+            include_str!("../messages/de/bench-workshop.ftl"),
         ),
     }
 }

@@ -11,7 +11,8 @@ use axum::http::StatusCode;
 use basket::Catalogue;
 use basket::message::{Message, Value};
 
-use super::api::{PatternName, PatternText, Saved};
+use super::api::{PatternName, PatternText, PlanName, Saved};
+use super::kind::kind_of;
 use super::look::problems;
 use super::name::{is_plain, plain};
 use super::refusal::Refusal;
@@ -59,6 +60,17 @@ impl Folder {
         Ok(names.iter().filter_map(|name| self.about(name, catalogue)).collect())
     }
 
+    /// Its plans of classes by name.
+    pub(crate) fn plans(&self) -> Result<Vec<PlanName>, Refusal> {
+        let names = self.names().map_err(|error| unreadable("the folder", &error))?;
+        let plan = |name: &String| {
+            let text = self.read(name).ok()?;
+            let kind = kind_of(&text.source)?;
+            Some(PlanName { name: name.clone(), title: title(&text), kind })
+        };
+        Ok(names.iter().filter_map(plan).collect())
+    }
+
     fn names(&self) -> io::Result<Vec<String>> {
         let mut names: Vec<String> = fs::read_dir(&self.path)?
             .flatten()
@@ -86,16 +98,12 @@ impl Folder {
     }
 
     fn about(&self, name: &str, catalogue: &Catalogue) -> Option<PatternName> {
-        let text = self.read(name).ok()?;
+        let text = self.read(name).ok().filter(|text| kind_of(&text.source).is_none())?;
         let modified = fs::metadata(self.file(name).ok()?).and_then(|about| about.modified()).ok();
         let since = modified.and_then(|time| time.duration_since(UNIX_EPOCH).ok());
-        let title = match Written::of(&text.source).get("title") {
-            Some(EditValue::Text(title)) if !title.is_empty() => title,
-            _ => name.to_owned(),
-        };
         Some(PatternName {
             name: name.to_owned(),
-            title,
+            title: title(&text),
             hash: text.hash,
             modified: since.map_or(0, |since| since.as_secs()),
             reads: basket::pattern::read(&text.source, catalogue).is_ok(),
@@ -229,6 +237,14 @@ impl Folder {
             return Err(missing(name));
         }
         Ok(real)
+    }
+}
+
+/// Its title, or its name where it has none.
+fn title(text: &PatternText) -> String {
+    match Written::of(&text.source).get("title") {
+        Some(EditValue::Text(title)) if !title.is_empty() => title,
+        _ => text.name.clone(),
     }
 }
 

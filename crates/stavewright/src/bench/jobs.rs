@@ -18,7 +18,7 @@ use super::gate::Gate;
 use super::guest::Guest;
 use super::refusal::Refusal;
 use super::secret::random_text;
-use super::workers::{Order, Word, Workers};
+use super::workers::{Order, Task, Word, Workers};
 
 /// Packets that are made at the same time.
 const MOST_WORKING: usize = 2;
@@ -76,8 +76,7 @@ impl Jobs {
             state: PacketState::Working,
             now: None,
             done: 0,
-            // Each sheet, the data and the whole.
-            total: u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2,
+            total: steps(order.task),
             files: Vec::new(),
             fault: None,
         };
@@ -175,9 +174,9 @@ impl Jobs {
             Ok(answer) if answer.status.is_success() => None,
             Ok(answer) => Some(
                 serde_json::from_slice::<Fault>(&answer.body)
-                    .map_or_else(|error| error.to_string(), |fault| fault.what),
+                    .map_or_else(|error| error.to_string(), |fault| whole(&fault)),
             ),
-            Err(refusal) => Some(refusal.fault().what.clone()),
+            Err(refusal) => Some(whole(refusal.fault())),
         };
         if fault.is_none() {
             job.packet.state = PacketState::Done;
@@ -197,6 +196,16 @@ struct Reader {
     language: Option<String>,
 }
 
+/// What is wrong, and how to mend it.
+fn whole(fault: &Fault) -> String {
+    format!("{} {}", fault.what, fault.how_to_mend).trim_end().to_owned()
+}
+
+/// How many steps a work has: of a packet each sheet, the data and the whole; of a search nobody knows.
+fn steps(task: Task) -> u32 {
+    if task == Task::Packet { u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2 } else { 100 }
+}
+
 fn listed(name: &str, bytes: &Bytes) -> PacketFile {
     PacketFile {
         name: name.to_owned(),
@@ -210,6 +219,7 @@ pub(crate) fn media(name: &str) -> &'static str {
     match name.rsplit_once('.').map_or("", |(_, ending)| ending) {
         "css" => "text/css; charset=utf-8",
         "csv" => "text/csv; charset=utf-8",
+        "ics" => "text/calendar; charset=utf-8",
         "html" => "text/html; charset=utf-8",
         "js" => "text/javascript; charset=utf-8",
         "json" | "map" => "application/json",

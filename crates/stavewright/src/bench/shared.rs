@@ -91,6 +91,19 @@ impl Bench {
         Order { task, any_file: self.access.may_write }
     }
 
+    /// Refuses guests who may not write: what lies in the workshop is the maker's own.
+    pub(crate) fn may_see_workshop(&self) -> Result<(), Refusal> {
+        if self.access.may_write {
+            return Ok(());
+        }
+        Err(Refusal::new(
+            StatusCode::FORBIDDEN,
+            "shelf, prices and classes are the maker's own, and not shown to guests",
+            "the server",
+            "Start it with --studio-write to have them seen and changed from other machines.",
+        ))
+    }
+
     /// Refuses where nothing may be written.
     pub(crate) fn may_write(&self) -> Result<(), Refusal> {
         if self.access.may_write {

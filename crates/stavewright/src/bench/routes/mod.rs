@@ -7,7 +7,9 @@ mod packets;
 mod page;
 mod patterns;
 mod photos;
+mod plans;
 mod server;
+mod shelf;
 
 use std::sync::Arc;
 
@@ -56,6 +58,10 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(choose::ways))
         .routes(routes!(choose::counts))
         .routes(routes!(choose::first))
+        .routes(routes!(shelf::show, shelf::act))
+        .routes(routes!(shelf::table))
+        .routes(routes!(plans::list, plans::write))
+        .routes(routes!(plans::work))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
         .routes(routes!(packets::file))

@@ -67,7 +67,7 @@ impl Workers {
         };
         let answer = worker.ask(order, request, hear).await.map_err(|_| died())?;
         // The typesetter keeps what it once set; a worker that made sheets gives its memory back by going.
-        if order.task != Task::Packet {
+        if !matches!(order.task, Task::Packet | Task::Plan) {
             let mut idle = self.idle();
             if idle.len() < MOST_IDLE {
                 idle.push(worker);
