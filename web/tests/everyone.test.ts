@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, figure, open, serve, still, until, type Served } from "./bench.ts";
+import { browse, figure, open, serve, still, type, unfold, until, type Served } from "./bench.ts";
 import { wrongs } from "./workshop.ts";
 
 const VIEWS = ["round", "side", "chart", "stages", "templates", "compare", "text"];
@@ -274,4 +274,17 @@ test("both languages are spoken throughout", async (context) => {
     await settled(page, view);
     assert.deepEqual(await wrongs(page), [], view);
   }
+});
+
+test("a mistake in the pattern is told in German, above the form and beside the text", async () => {
+  const page = await open(browser, served.url, { locale: "de-DE" });
+  await unfold(page, "basket");
+  await type(page, "staves.count", "sechzig");
+  const notice = page.locator("[data-notice=problems]");
+  await notice.waitFor();
+  const told = (await notice.textContent()) ?? "";
+  assert.match(told, /Was unter .*Staken.* steht, geht so nicht\. Dort steht: /);
+  assert.doesNotMatch(told, /\.\.|write|expected|whole number/);
+  await page.locator("#tab-text").click();
+  await page.locator("#view-text li", { hasText: "geht so nicht" }).waitFor();
 });
