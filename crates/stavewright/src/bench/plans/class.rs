@@ -62,8 +62,7 @@ fn answer(
                 (words.with("workshop-class-searching", &[("best", Value::Name(best))]), limit / 2)
             }
             Doing::Trying(count) => {
-                let count = Value::Count(i64::try_from(count).unwrap_or(i64::MAX));
-                (words.with("workshop-class-trying", &[("count", count)]), limit)
+                (words.with("workshop-class-trying", &[("count", count.into())]), limit)
             }
         };
         if step != last {
