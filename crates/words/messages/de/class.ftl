@@ -94,6 +94,8 @@ hand-figure = { $records ->
     [one] { $figure }: { $value } (üblich { $usual }); aus einer Aufzeichnung, also mit 95 % Sicherheit zwischen { $from } und { $to }
    *[other] { $figure }: { $value } (üblich { $usual }); aus { $records } Aufzeichnungen, also mit 95 % Sicherheit zwischen { $from } und { $to }
 }
+hand-of = { $whose }, aus Aufzeichnungen gelernt
+hand-own = der Werkstatt
 hand-take-up = Einarbeitung, mal dem Üblichen
 hand-row-height = Höhe einer Reihe, mal dem Üblichen
 hand-shrink = Verlust an Höhe beim Trocknen, mal dem Üblichen

@@ -94,6 +94,8 @@ hand-figure = { $records ->
     [one] { $figure }: { $value } (usually { $usual }); from one record, so with 95 % certainty between { $from } and { $to }
    *[other] { $figure }: { $value } (usually { $usual }); from { $records } records, so with 95 % certainty between { $from } and { $to }
 }
+hand-of = { $whose }, learned from records
+hand-own = the workshop’s own
 hand-take-up = Take-up, times the usual
 hand-row-height = Height of a row, times the usual
 hand-shrink = Loss of height in drying, times the usual
