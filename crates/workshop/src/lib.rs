@@ -35,6 +35,6 @@ pub use moulds::{Girth, Loan, Mould};
 pub use moves::{Change, Kind, Movement};
 pub use orders::{Order, State};
 pub use plain::Everything;
-pub use shelf::Item;
+pub use shelf::{Item, measured};
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;

@@ -74,11 +74,10 @@ pub(crate) fn one(record: &Record) -> String {
 /// An empty record of a basket: every line is a comment until it is filled in, with what was planned.
 pub(crate) fn form(draft: &Draft, words: &Words) -> String {
     let (weave, uprights) = (&draft.basket.body.weave, draft.basket.body.uprights());
-    let mut said =
-        "# Take the # away before a line, and write what was measured. What was not\n\
+    let mut said = "# Take the # away before a line, and write what was measured. What was not\n\
                     # measured stays as it is.\n\
                     [[record]]\n"
-            .to_owned();
+        .to_owned();
     let _ = writeln!(said, "pattern = {}", toml::Value::from(draft.basket.title.clone()));
     let rows = [
         ("made = \"2027-04-11\"", String::new()),

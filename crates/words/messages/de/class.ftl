@@ -50,6 +50,7 @@ class-mend-fewer = { $count ->
     [one] eine Person weniger
    *[other] { $count } Personen weniger
 }
+class-mend-home = Umwicklung, Stopfen und Oberfläche abends zu Hause, von 19 bis 21 Uhr
 class-mend-ready = für alle vorbereitet: { $things }
 class-mend-fits = { $days ->
     [one] { $changes }. Dann reicht die Zeit, an einem Tag.

@@ -50,6 +50,7 @@ class-mend-fewer = { $count ->
     [one] one student fewer
    *[other] { $count } students fewer
 }
+class-mend-home = lashing, plug and finish at home in the evening, from 7 to 9
 class-mend-ready = prepared for all beforehand: { $things }
 class-mend-fits = { $days ->
     [one] { $changes }. Then it fits, in one day.

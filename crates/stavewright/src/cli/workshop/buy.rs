@@ -45,7 +45,7 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let purchases = planned.purchases(true, plan::LIMIT)?;
+    let purchases = plan::purchases(&planned, true, plan::LIMIT)?;
     if args.format == Format::Json {
         let all: Vec<_> = purchases.iter().map(written).collect();
         screen::print_json(&json!({ "format": "stavewright-shopping", "version": 1, "materials": all }))?;
