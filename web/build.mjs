@@ -23,10 +23,10 @@ if (tests) {
 } else {
   await rm("dist", { recursive: true, force: true });
   await mkdir("dist/assets", { recursive: true });
-  await cp("src/index.html", "dist/index.html");
+  for (const page of ["index.html", "workshop.html"]) await cp(`src/${page}`, `dist/${page}`);
   await cp("src/mark.svg", "dist/assets/mark.svg");
   await build({
-    entryPoints: { page: "src/main.ts", "painter-worker": "src/views/round/painter-worker.ts", style: "src/styles/page.css" },
+    entryPoints: { page: "src/main.ts", workshop: "src/workshop/main.ts", "painter-worker": "src/views/round/painter-worker.ts", style: "src/styles/page.css" },
     outdir: "dist/assets",
     bundle: true,
     splitting: true,

@@ -1,17 +1,16 @@
 /** Starts the page. */
 
 import type { Health, PatternName, PatternText, Stock } from "./api/types.ts";
-import { el } from "./dom/element.ts";
 import { plainPattern } from "./patterns/shelf.ts";
 import { json } from "./server/client.ts";
 import { Connection } from "./server/connection.ts";
+import { begin, failed, keepLanguage } from "./shell/begin.ts";
 import { keepLight } from "./shell/light.ts";
 import { Page } from "./shell/page.ts";
 import { Bench, type Document } from "./state/bench.ts";
 import { Drafts, type Draft } from "./state/drafts.ts";
-import { speak, t, type Language } from "./words/texts.ts";
+import { language, t } from "./words/texts.ts";
 
-const LANGUAGE = "stavewright-language";
 /** What is done is kept so soon, and while a hand moves as often. */
 const KEEP_MS = 50;
 
@@ -26,16 +25,14 @@ interface Beginning {
 
 async function start(): Promise<void> {
   keepLight();
-  const health = await json<Health>("GET", "/api/health");
-  const spoken = wanted(health);
-  const [messages, stock] = await Promise.all([texts(spoken), json<Stock>("GET", `/api/stock?language=${spoken}`)]);
-  speak(spoken, messages);
+  const health = await begin();
+  const stock = await json<Stock>("GET", `/api/stock?language=${language()}`);
   const drafts = await Drafts.of(health.folder);
-  const beginning = await begin(drafts, health);
+  const beginning = await takenUp(drafts, health);
   const bench = new Bench(beginning.document, beginning.draft?.undo);
   const connection = new Connection(health);
   const page = new Page(bench, connection, stock, (language) => {
-    localStorage.setItem(LANGUAGE, language);
+    keepLanguage(language);
     void keep().finally(() => location.reload());
   });
 
@@ -90,7 +87,7 @@ function welcome(page: Page, bench: Bench, { document, orphan, fresh }: Beginnin
 }
 
 /** What this window had, what a crashed one left, the pattern that was asked for, or the first one. */
-async function begin(drafts: Drafts, health: Health): Promise<Beginning> {
+async function takenUp(drafts: Drafts, health: Health): Promise<Beginning> {
   const own = await drafts.own();
   if (own) return { document: own, draft: own };
   const orphan = await drafts.orphan();
@@ -105,25 +102,4 @@ async function begin(drafts: Drafts, health: Health): Promise<Beginning> {
   return { document: { name, source, saved: source, hash } };
 }
 
-function wanted(health: Health): Language {
-  const known = (tag: string | null): tag is Language => health.languages.some((language) => language.tag === tag);
-  const own = localStorage.getItem(LANGUAGE);
-  if (known(own)) return own;
-  const system = navigator.languages.map((tag) => tag.slice(0, 2)).find(known);
-  return system ?? "en";
-}
-
-/** The message files, the language's own first. */
-async function texts(spoken: Language): Promise<string[]> {
-  const tags = spoken === "en" ? ["en"] : [spoken, "en"];
-  return Promise.all(
-    tags.map(async (tag) => (await fetch(`/api/messages?language=${tag}`, { cache: "no-store" })).text()),
-  );
-}
-
-start().catch((error: unknown) => {
-  document.body.replaceChildren(
-    el("p", { class: "failed", role: "alert" }, "The bench could not be started. Is the program still running? Load the page again to try once more."),
-  );
-  throw error;
-});
+start().catch(failed);

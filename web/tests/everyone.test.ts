@@ -1,13 +1,11 @@
 /** For everyone: keyboard, screen reader, narrow and wide, light and dark, both languages, no WebGL. */
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
 import { browse, figure, open, serve, still, until, type Served } from "./bench.ts";
+import { wrongs } from "./workshop.ts";
 
-const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const VIEWS = ["round", "side", "chart", "stages", "templates", "compare", "text"];
 let browser: Browser;
 let served: Served;
@@ -19,21 +17,6 @@ after(async () => {
   await browser.close();
   await served.end();
 });
-
-interface Violation {
-  id: string;
-  nodes: { html: string; failureSummary?: string }[];
-}
-
-/** What axe-core finds wrong by WCAG 2.2 AA, in words. */
-async function wrongs(page: Page): Promise<string[]> {
-  // The page's policy forbids inline scripts; this one comes from the debugger, past the policy.
-  if (!(await page.evaluate("typeof axe === 'object'"))) await page.evaluate(AXE);
-  const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-  const run = `axe.run(document, { runOnly: ${JSON.stringify(rules)} }).then((result) => result.violations)`;
-  const violations = (await page.evaluate(run)) as Violation[];
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`).join("; ")}`);
-}
 
 async function settled(page: Page, view: string): Promise<void> {
   if (view === "round") await page.waitForSelector("[data-drawn=page]");

@@ -1,13 +1,11 @@
 /** Every size of window and text: high zoom, small and lying telephones, large text, forced colours; contrast; keyboard alone. */
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
 import { browse, field, figure, open, serve, still, until, type Served } from "./bench.ts";
+import { spill, wrongs } from "./workshop.ts";
 
-const AXE = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** A window of 1440 × 900 at 200 % and 400 %; telephones upright and lying; a tablet. */
 const WINDOWS = [[720, 450], [360, 225], [320, 640], [390, 844], [844, 390], [640, 360], [768, 1024]] as const;
 let browser: Browser;
@@ -22,21 +20,12 @@ after(async () => {
   await Promise.all([served.end(), empty.end()]);
 });
 
-async function wrongs(page: Page): Promise<string[]> {
-  if (!(await page.evaluate("typeof axe === 'object'"))) await page.evaluate(AXE);
-  const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-  const run = `axe.run(document, { runOnly: ${JSON.stringify(rules)} }).then((result) => result.violations.map(({ id, nodes }) => id + ": " + nodes.map(({ html, failureSummary }) => html + failureSummary).join("; ")))`;
-  return (await page.evaluate(run)) as string[];
-}
-
 /** How much of an element can be seen, in pixels upward. */
 const inSight = (page: Page, selector: string): Promise<number> =>
   page.locator(selector).first().evaluate((element) => {
     const box = element.getBoundingClientRect();
     return Math.min(box.bottom, innerHeight) - Math.max(box.top, 0);
   });
-
-const spill = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 for (const [width, height] of WINDOWS) {
   test(`form, picture and findings can be used in a window of ${width} × ${height}`, async () => {

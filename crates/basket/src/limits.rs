@@ -30,8 +30,8 @@ pub const TILES: usize = 60;
 pub const TABLE_ROWS: usize = 400;
 /// Most pages of a sheet. The longest that a pattern's own text can fill has some two hundred.
 pub const PAGES: usize = 500;
-/// The largest photograph, and all of a pattern together, in bytes.
-pub const PHOTO_BYTES: u64 = 10_000_000;
+/// The largest photograph, in bytes, of a mould or beside a note: as it comes from a good camera.
+pub const PHOTO_BYTES: u64 = 25_000_000;
 /// All photographs of a pattern together, in bytes.
 pub const PHOTOS_BYTES: usize = 60_000_000;
 /// Most pixels along a side of a photograph.
@@ -53,6 +53,8 @@ pub const TEMPLATE_STEPS: u64 = 50_000_000;
 /// The longest that a sheet is set, in seconds, before a template counts as one without an end. The longest
 /// of the built-in ones takes three.
 pub const SETTING_SECONDS: u64 = 60;
+/// The most memory while a sheet is set, in bytes, for the same reason. The built-in ones take a quarter of it.
+pub const SETTING_BYTES: u64 = 2_000_000_000;
 /// Most students of a class, all groups together; none is taught with more than some thirty.
 pub const CLASS_STUDENTS: u32 = 60;
 /// Most days of a class. Ten evenings are many.

@@ -17,6 +17,7 @@
 )]
 
 pub mod buying;
+pub mod cells;
 pub mod class;
 pub mod cutting;
 pub mod kits;

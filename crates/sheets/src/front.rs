@@ -24,18 +24,33 @@ struct Front<'a, T: Serialize> {
     own: T,
 }
 
+/// What such a sheet is about.
+pub(crate) struct About<'a> {
+    /// Its title.
+    pub(crate) title: &'a str,
+    /// Whether every page is marked, because a finding says stop.
+    pub(crate) stop: bool,
+}
+
+impl<'a> From<&'a Draft> for About<'a> {
+    fn from(draft: &'a Draft) -> Self {
+        Self { title: &draft.basket.title, stop: draft.stops() }
+    }
+}
+
 /// The files that its templates read: `data.json` and its drawings.
-pub(crate) fn files(
-    draft: &Draft,
+pub(crate) fn files<'a>(
+    about: impl Into<About<'a>>,
     scribe: &Scribe<'_>,
     (paper, figures): (Paper, &[Figure]),
     own: impl Serialize,
 ) -> Result<Files, SheetError> {
+    let About { title, stop } = about.into();
     let front = Front {
         lang: scribe.words.language().tag(),
         paper: paper.template_name(),
-        title: &draft.basket.title,
-        stop: draft.stops(),
+        title,
+        stop,
         labels: labels(scribe),
         figures: figures.iter().map(|figure| (figure.name.as_str(), figure)).collect(),
         own,

@@ -27,7 +27,8 @@ pub mod workshop;
 mod written;
 
 pub use class::{
-    ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_plan, class_sheet,
+    ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_pictures, class_plan,
+    class_sheet,
 };
 pub use error::{Mistake, Position, SheetError};
 pub use mould::{MouldSheet, mould_sheet};

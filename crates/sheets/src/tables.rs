@@ -1,6 +1,7 @@
 //! The cut list as tables for machines: `cuts.csv` and `cuts.json`.
 
 use basket::Draft;
+use planning::cells::guarded;
 use serde::Serialize;
 use words::Words;
 
@@ -33,24 +34,15 @@ pub(crate) fn csv(draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {
 
 /// Rows as CSV in which no cell is taken for a formula.
 pub(crate) fn guarded_csv(rows: &[Vec<String>]) -> Result<Vec<u8>, SheetError> {
-    let mut guarded = csv::Writer::from_writer(Vec::new());
+    let mut table = csv::Writer::from_writer(Vec::new());
     for row in rows {
-        guarded.write_record(row.iter().map(|cell| guarded_cell(cell)))?;
+        table.write_record(row.iter().map(|cell| guarded(cell).into_owned()))?;
     }
-    whole(guarded)
+    whole(table)
 }
 
 fn whole(writer: csv::Writer<Vec<u8>>) -> Result<Vec<u8>, SheetError> {
     writer.into_inner().map_err(|error| SheetError::Csv(error.into_error().into()))
-}
-
-/// A cell that no spreadsheet takes for a formula: one that begins as a formula may, or with an
-/// apostrophe, has an apostrophe put before it. So a program gets the exact text back by taking one
-/// apostrophe off whatever begins with one. The signs are those of OWASP's page on CSV injection.
-fn guarded_cell(cell: &str) -> String {
-    const FIRST: [char; 12] =
-        ['\'', '=', '+', '-', '@', '\t', '\r', '\n', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
-    if cell.starts_with(FIRST) { format!("'{cell}") } else { cell.to_owned() }
 }
 
 pub(crate) fn json(draft: &Draft, words: &Words) -> Result<Vec<u8>, SheetError> {

@@ -11,6 +11,7 @@ mod kits_file;
 mod mould_photo;
 mod packet;
 mod photos;
+mod planned;
 mod progress;
 mod raster;
 mod report;

@@ -3,22 +3,20 @@
 mod overlay;
 
 use std::fmt::Display;
-use std::io::{Cursor, Read};
+use std::io::Read;
 use std::path::Path;
 
+use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE};
 use image::imageops::FilterType;
-use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbImage};
+use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageResult, RgbImage};
 
 pub(crate) use overlay::marked;
 
 use crate::failure::Failure;
 use crate::input::{self, Unopened};
+use crate::photos::size;
 use crate::source::Origin;
 
-/// Most bytes of a photograph's file.
-const MOST_BYTES: u64 = 40_000_000;
-/// Most pixels that are decoded: with four bytes each they take a quarter of a gigabyte.
-const MOST_PIXELS: u64 = 64_000_000;
 /// Longest side of a picture that is traced: more pixels say nothing more of a mould.
 const LONGEST: u32 = 2400;
 
@@ -35,17 +33,15 @@ pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
         return Err(bad(path, "this is neither a PNG nor a JPEG picture", "Save the photo as one of these."));
     };
     let image = decoded(&bytes, format).map_err(|error| match error {
-        Undecoded::TooLarge => {
-            let most = MOST_PIXELS / 1_000_000;
+        ImageError::Limits(_) => {
+            let most = PHOTO_PIXELS / 1_000_000;
             bad(
                 path,
-                format!("the picture has more than {most} million pixels"),
+                format!("more than {PHOTO_SIDE} pixels along a side or {most} million in all"),
                 "Save it smaller; 2000 pixels across are plenty.",
             )
         }
-        Undecoded::Broken(error) => {
-            bad(path, format!("the picture is broken: {error}"), "Save or copy it again.")
-        }
+        error => bad(path, format!("the picture is broken: {error}"), "Save or copy it again."),
     })?;
     let image = if image.width().max(image.height()) > LONGEST {
         image.resize(LONGEST, LONGEST, FilterType::Triangle)
@@ -55,31 +51,8 @@ pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
     Ok(image.into_rgb8())
 }
 
-enum Undecoded {
-    TooLarge,
-    Broken(image::ImageError),
-}
-
-impl From<image::ImageError> for Undecoded {
-    fn from(error: image::ImageError) -> Self {
-        match error {
-            image::ImageError::Limits(_) => Self::TooLarge,
-            error => Self::Broken(error),
-        }
-    }
-}
-
-fn decoded(bytes: &[u8], format: ImageFormat) -> Result<DynamicImage, Undecoded> {
-    let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
-    let mut limits = Limits::default();
-    limits.max_alloc = Some(8 * MOST_PIXELS);
-    reader.limits(limits);
-    let mut decoder = reader.into_decoder()?;
-    let (width, height) = decoder.dimensions();
-    let pixels = u64::from(width) * u64::from(height);
-    if pixels > MOST_PIXELS || decoder.total_bytes() > 4 * MOST_PIXELS {
-        return Err(Undecoded::TooLarge);
-    }
+fn decoded(bytes: &[u8], format: ImageFormat) -> ImageResult<DynamicImage> {
+    let mut decoder = size::decoder(bytes, format, &mut PHOTO_PIXELS.clone())?;
     let orientation = decoder.orientation()?;
     let mut image = DynamicImage::from_decoder(decoder)?;
     image.apply_orientation(orientation);
@@ -93,9 +66,9 @@ fn bytes(path: &Path) -> Result<Vec<u8>, Failure> {
         Unopened::Odd(_) | Unopened::Outside => bad(path, "this is not a file", "Name the photo itself."),
     })?;
     let mut bytes = Vec::new();
-    file.take(MOST_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
-    if bytes.len() as u64 > MOST_BYTES {
-        let message = format!("the file is larger than {} MB", MOST_BYTES / 1_000_000);
+    file.take(PHOTO_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
+    if bytes.len() as u64 > PHOTO_BYTES {
+        let message = format!("the file is larger than {} MB", PHOTO_BYTES / 1_000_000);
         return Err(bad(path, message, "Save the photo smaller; 2000 pixels across are plenty."));
     }
     Ok(bytes)

@@ -1,19 +1,17 @@
 //! Photographs that a pattern's notes name: read from beside the pattern, never from elsewhere.
 
 mod extras;
+pub(crate) mod size;
 
 use std::collections::BTreeSet;
-use std::io::{Cursor, Read};
+use std::io::Read;
 use std::path::Path;
 
-use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS, PICTURE_EXTRAS};
+use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS};
 use basket::pattern::{Pattern, Photo, Problem};
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
-use image::error::{LimitError, LimitErrorKind};
-use image::{
-    DynamicImage, ImageDecoder, ImageEncoder, ImageError, ImageFormat, ImageReader, ImageResult, Limits,
-};
+use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageError, ImageFormat, ImageResult};
 use sheets::Photos;
 
 use crate::failure::Failure;
@@ -73,7 +71,7 @@ fn read(folder: &Path, photo: &Photo, room: &mut Room) -> Result<Vec<u8>, Fault>
     file.take(PHOTO_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
     if bytes.len() as u64 > PHOTO_BYTES {
         let help = "save it smaller; 2000 pixels across are plenty for print";
-        return Err(("is larger than 10 MB".to_owned(), help));
+        return Err((format!("is larger than {} MB", PHOTO_BYTES / 1_000_000), help));
     }
     checked(&photo.path, bytes, room)
 }
@@ -110,21 +108,7 @@ fn checked(name: &str, bytes: Vec<u8>, room: &mut Room) -> Result<Vec<u8>, Fault
 /// Decodes a photograph. If its file holds more than pixels (where and when it was taken, with what), it
 /// is turned upright and saved anew without that; a sheet that is handed out tells nobody's address.
 fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResult<Option<Vec<u8>>> {
-    let mut limits = Limits::default();
-    limits.max_image_width = Some(PHOTO_SIDE);
-    limits.max_image_height = Some(PHOTO_SIDE);
-    // For what stands beside the pixels; those have the room that their size says.
-    limits.max_alloc = Some(PICTURE_EXTRAS);
-    let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
-    reader.limits(limits);
-    let mut decoder = reader.into_decoder()?;
-    let (width, height) = decoder.dimensions();
-    let pixels = u64::from(width) * u64::from(height);
-    let left = room.checked_sub(pixels).filter(|_| pixels <= PHOTO_PIXELS);
-    *room = left.ok_or_else(too_large)?;
-    if decoder.total_bytes() > 4 * PHOTO_PIXELS {
-        return Err(too_large());
-    }
+    let mut decoder = size::decoder(bytes, format, room)?;
     let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
     let mut image = DynamicImage::from_decoder(decoder)?;
     if !extras::holds_more(bytes, format) {
@@ -138,10 +122,6 @@ fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResul
         write(&image, JpegEncoder::new_with_quality(&mut anew, QUALITY), colours)?;
     }
     Ok(Some(anew))
-}
-
-fn too_large() -> ImageError {
-    ImageError::Limits(LimitError::from_kind(LimitErrorKind::DimensionError))
 }
 
 fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, colours: Option<Vec<u8>>) -> ImageResult<()> {

@@ -128,6 +128,24 @@ fn names_that_some_systems_cannot_hold_are_refused_in_both_languages() {
 }
 
 #[test]
+fn refusals_speak_the_language_that_is_asked_for_first() {
+    let bench = Served::start();
+    let cases = [
+        (None, "there is no such pattern"),
+        (Some("en-GB,de;q=0.5"), "there is no such pattern"),
+        (Some("de-AT, en;q=0.8"), "im Ordner liegt keine solche Vorlage"),
+        (Some("fr"), "there is no such pattern"),
+    ];
+    for (language, said) in cases {
+        let headers: Vec<_> = language.into_iter().map(|language| ("Accept-Language", language)).collect();
+        let refused = bench.ask_with("GET", "/api/patterns/absent", &headers, None);
+        refused.assert_refused(404);
+        assert!(refused.text().contains(said), "{language:?}: {}", refused.text());
+        assert_eq!(refused.json()["where"], "absent.toml");
+    }
+}
+
+#[test]
 fn files_get_new_names_without_harm() {
     let bench = Served::start();
     std::fs::write(bench.folder().join("taken.toml"), "title = \"Taken\"\n").unwrap();

@@ -37,7 +37,7 @@ fn bad_photos_point_into_the_pattern() {
     fs::write(room.path().join("text.jpg"), "no picture").unwrap();
     fs::write(room.path().join("really.jpg"), png()).unwrap();
     fs::write(room.path().join("cut.png"), &png()[..40]).unwrap();
-    fs::write(room.path().join("huge.png"), vec![0; 10_000_001]).unwrap();
+    fs::write(room.path().join("huge.png"), vec![0; 25_000_001]).unwrap();
     let mut wide = png();
     wide[16..20].copy_from_slice(&50_000_u32.to_be_bytes());
     fs::write(room.path().join("wide.png"), wide).unwrap();
@@ -47,7 +47,7 @@ fn bad_photos_point_into_the_pattern() {
         ("text.jpg", "is not a JPEG file inside"),
         ("really.jpg", "is not a JPEG file inside"),
         ("cut.png", "is broken"),
-        ("huge.png", "is larger than 10 MB"),
+        ("huge.png", "is larger than 25 MB"),
         ("wide.png", "wide.png"),
         ("../outside.png", "cannot be `../outside.png`"),
     ];
@@ -121,6 +121,21 @@ fn wrong_templates_are_pointed_at() {
     }
     let said = draft(room.path(), &harbour(), &["--templates", "nowhere"]);
     assert!(said.code == 2 && said.err.contains("nowhere: this folder of templates"), "{}", said.err);
+}
+
+/// What a template holds doubles with each step, without an end that memory would reach.
+#[test]
+#[cfg(target_os = "linux")]
+fn a_template_that_takes_all_memory_is_ended() {
+    let room = room();
+    let ours = room.path().join("ours");
+    fs::create_dir(&ours).unwrap();
+    let text = "#let held = (0,)\n#for step in range(40) { held = held + held }\n";
+    fs::write(ours.join("bench-card.typ"), text).unwrap();
+    let said = draft(room.path(), &harbour(), &["--out", "out", "--templates", "ours"]);
+    assert_eq!(said.code, 2, "{}", said.out);
+    assert!(said.err.contains("take more than 2 GB of memory"), "{}", said.err);
+    assert!(!room.path().join("out").exists());
 }
 
 #[test]

@@ -91,7 +91,7 @@ fn bad_photographs_get_a_reason() {
         ("bulge.png", "both sides differ"),
         ("empty.jpg", "the file is empty"),
         ("words.jpg", "neither a PNG nor a JPEG"),
-        ("huge.png", "more than 64 million pixels"),
+        ("huge.png", "or 40 million in all"),
         ("absent.jpg", "absent.jpg"),
     ] {
         let said = trace(room.path(), name);

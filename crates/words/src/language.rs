@@ -26,6 +26,7 @@ static ENGLISH: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/en/form.ftl"),
             include_str!("../messages/en/keys.ftl"),
             include_str!("../messages/en/screen.ftl"),
+            include_str!("../messages/en/refusals.ftl"),
             include_str!("../messages/en/workshop.ftl"),
         ],
     )
@@ -50,6 +51,7 @@ static GERMAN: LazyLock<Messages> = LazyLock::new(|| {
             include_str!("../messages/de/form.ftl"),
             include_str!("../messages/de/keys.ftl"),
             include_str!("../messages/de/screen.ftl"),
+            include_str!("../messages/de/refusals.ftl"),
             include_str!("../messages/de/workshop.ftl"),
         ],
     )
@@ -95,11 +97,13 @@ pub fn page_texts(language: Language) -> &'static str {
             include_str!("../messages/en/bench.ftl"),
             include_str!("../messages/en/bench-choose.ftl"),
             include_str!("../messages/en/bench-guide.ftl"),
+            include_str!("../messages/en/bench-workshop.ftl"),
         ),
         Language::German => concat!(
             include_str!("../messages/de/bench.ftl"),
             include_str!("../messages/de/bench-choose.ftl"),
             include_str!("../messages/de/bench-guide.ftl"),
+            include_str!("../messages/de/bench-workshop.ftl"),
         ),
     }
 }

@@ -34,6 +34,6 @@ pub use moulds::{Loan, Mould};
 pub use moves::{Change, Kind, Movement};
 pub use orders::{Order, State};
 pub use plain::Everything;
-pub use shelf::Item;
+pub use shelf::{Item, measured};
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;

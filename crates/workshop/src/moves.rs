@@ -4,6 +4,7 @@ use rusqlite::{OptionalExtension, Transaction};
 use serde::{Deserialize, Serialize};
 
 use crate::fault::Fault;
+use crate::shelf::Item;
 use crate::store::Store;
 
 /// What kind of movement it was.
@@ -79,6 +80,36 @@ impl Store {
         }
         work.commit()?;
         Ok(id)
+    }
+
+    /// Counts an item anew; answers with the movement's number.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] for an item that is not there.
+    pub fn count(&mut self, item: &str, count: u32) -> Result<i64, Fault> {
+        let there = self.item(item)?.count;
+        let change = Change { item: item.to_owned(), count: i64::from(count) - i64::from(there) };
+        self.book(Kind::Counted, "", &[change])
+    }
+
+    /// Takes a table in: new items as they are; what is said of the others, and where their count differs, a
+    /// movement that counts them anew. Answers how many were counted.
+    ///
+    /// # Errors
+    /// [`Fault::Refused`] for a name or a measure that cannot be.
+    pub fn take_in_items(&mut self, items: &[Item], note: &str) -> Result<usize, Fault> {
+        let before = self.items()?;
+        let changes = items.iter().filter_map(|item| {
+            let there = before.iter().find(|own| own.name == item.name)?;
+            let count = i64::from(item.count) - i64::from(there.count);
+            (count != 0).then(|| Change { item: item.name.clone(), count })
+        });
+        let changes: Vec<Change> = changes.collect();
+        self.put_items(items)?;
+        if !changes.is_empty() {
+            self.book(Kind::Counted, note, &changes)?;
+        }
+        Ok(changes.len())
     }
 
     /// Takes a movement back, or the last one that was not. Its changes go the other way.

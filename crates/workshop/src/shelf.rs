@@ -177,9 +177,14 @@ impl Store {
     /// # Errors
     /// What the database says.
     pub fn catalogue(&self, catalogue: &Catalogue) -> Result<Catalogue, Fault> {
-        let own: Vec<Material> = self.items()?.iter().filter_map(|item| item.measured(catalogue)).collect();
-        Ok(catalogue.with(&own))
+        Ok(measured(catalogue, &self.items()?))
     }
+}
+
+/// A catalogue with what was measured of these items in the place of its own.
+pub fn measured(catalogue: &Catalogue, items: &[Item]) -> Catalogue {
+    let own: Vec<Material> = items.iter().filter_map(|item| item.measured(catalogue)).collect();
+    catalogue.with(&own)
 }
 
 fn check(item: &Item) -> Result<(), Fault> {

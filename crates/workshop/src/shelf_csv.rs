@@ -2,6 +2,8 @@
 
 use std::collections::HashMap;
 
+use planning::cells::{guarded, plain};
+
 use crate::fault::{Fault, RowFault};
 use crate::shelf::Item;
 
@@ -23,8 +25,6 @@ const COLUMNS: [&str; 13] = [
 ];
 /// A shelf of a hundred thousand lines has a few megabytes.
 const MOST_BYTES: usize = 16 * 1024 * 1024;
-/// What a spreadsheet takes for the beginning of a formula, and the sign that keeps it from doing so.
-const FORMULA: [char; 7] = ['=', '+', '-', '@', '\t', '\r', '\''];
 
 /// The shelf as CSV. A cell that a spreadsheet would take for a formula has an apostrophe before it.
 ///
@@ -51,8 +51,7 @@ pub fn write_shelf(items: &[Item]) -> Result<Vec<u8>, Fault> {
             item.reorder.to_string(),
             item.note.clone(),
         ];
-        let guarded = cells.map(|cell| if cell.starts_with(FORMULA) { format!("'{cell}") } else { cell });
-        table.write_record(guarded).map_err(other)?;
+        table.write_record(cells.map(|cell| guarded(&cell).into_owned())).map_err(other)?;
     }
     table.into_inner().map_err(|error| Fault::Other(error.to_string()))
 }
@@ -140,7 +139,7 @@ impl Row<'_> {
 
     fn text(&self, column: &str) -> String {
         let cell = self.places.get(column).and_then(|at| self.record.get(*at)).unwrap_or_default();
-        cell.strip_prefix('\'').unwrap_or(cell).to_owned()
+        plain(cell).to_owned()
     }
 
     fn needed(&self, column: &str) -> Result<String, Fault> {

@@ -112,6 +112,9 @@ fn everything_goes_out_and_back_in_without_loss() {
 fn the_shelf_goes_through_a_table_without_loss() {
     let items =
         [hank("hank 1", 50), Item { length_mm: None, note: "'quoted".to_owned(), ..hank("-pins", 3) }];
+    let signs = ["=", "+", "@", "\t", "\r", "\n", "\u{ff1d}", "\u{ff0b}", "\u{ff0d}", "\u{ff20}", "'", "''="];
+    let told = signs.map(|sign| Item { note: format!("{sign}1"), ..hank(&format!("{sign}hank"), 1) });
+    let items = [items.as_slice(), &told].concat();
     let table = write_shelf(&items).unwrap();
     assert_eq!(read_shelf(&table).unwrap(), items);
     let text = String::from_utf8(table).unwrap();
@@ -208,13 +211,13 @@ fn files_that_are_no_store_of_today_are_left_as_they_are() {
 }
 
 #[test]
-fn ten_thousand_items_stay_quick() {
+fn ten_thousand_items_are_listed_as_they_were_put() {
     let folder = tempfile::tempdir().unwrap();
     let mut store = store(folder.path());
     let items: Vec<Item> = (0..10_000).map(|at| hank(&format!("hank {at:05}"), at % 90)).collect();
     store.put_items(&items).unwrap();
-    let began = std::time::Instant::now();
-    assert_eq!(store.items().unwrap().len(), 10_000);
-    // The target is 50 ms; four times that leaves room for a machine that is busy.
-    assert!(began.elapsed().as_millis() < 200, "{:?}", began.elapsed());
+    // How quick this is, `benches/shelf.rs` measures.
+    let listed = store.items().unwrap();
+    assert_eq!(listed, items);
+    assert_eq!(store.item("hank 07777").unwrap().count, 7777 % 90);
 }

@@ -756,6 +756,64 @@ open: string | null,
 languages: Array<LanguageName>, };
 
 /**
+ * What a maker says of something on the shelf. Measures and price are text as they are typed; empty where
+ * nothing is said.
+ */
+export type ItemText = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Its material, by the name that a pattern uses.
+ */
+material: string, 
+/**
+ * Its colour; natural if empty.
+ */
+colour: string, 
+/**
+ * How many there are; heeded for something new alone.
+ */
+count: number, 
+/**
+ * Length of one strand, such as `12 ft`.
+ */
+length: string, 
+/**
+ * Width as measured.
+ */
+width: string, 
+/**
+ * Thickness as measured.
+ */
+thickness: string, 
+/**
+ * What it is bought in.
+ */
+unit: string, 
+/**
+ * Strands, or pieces, in one such unit.
+ */
+holds: number, 
+/**
+ * What one such unit costs, such as `12.50`.
+ */
+price: string, 
+/**
+ * Where it is bought.
+ */
+bought_from: string, 
+/**
+ * Below this many it is time to buy.
+ */
+reorder: number, 
+/**
+ * Anything else.
+ */
+note: string, };
+
+/**
  * A language.
  */
 export type LanguageName = { 
@@ -767,6 +825,78 @@ tag: string,
  * Its own name for itself.
  */
 name: string, };
+
+/**
+ * A piece on a strand.
+ */
+export type LeafPiece = { 
+/**
+ * Its length in millimetres.
+ */
+length_mm: number, 
+/**
+ * What stands on it.
+ */
+label: string, };
+
+/**
+ * A section of a leaf.
+ */
+export type LeafSection = { 
+/**
+ * Its heading.
+ */
+heading: string, 
+/**
+ * What is said first, a paragraph each.
+ */
+notes: Array<string>, 
+/**
+ * Its table.
+ */
+table: LeafTable | null, 
+/**
+ * Strands, drawn to one scale.
+ */
+strips: Array<LeafStrip>, 
+/**
+ * What is said last.
+ */
+after: Array<string>, };
+
+/**
+ * A strand with the pieces that are cut from it.
+ */
+export type LeafStrip = { 
+/**
+ * How many are cut so, and from what.
+ */
+name: string, 
+/**
+ * Its length in millimetres.
+ */
+length_mm: number, 
+/**
+ * The pieces in their order.
+ */
+pieces: Array<LeafPiece>, };
+
+/**
+ * A table.
+ */
+export type LeafTable = { 
+/**
+ * The heads of its columns.
+ */
+head: Array<string>, 
+/**
+ * Which columns hold figures.
+ */
+figures: Array<boolean>, 
+/**
+ * Its rows.
+ */
+rows: Array<Array<string>>, };
 
 /**
  * A piece of the weaving as it is seen from outside, base below.
@@ -903,6 +1033,11 @@ measure: Array<Edit>,
  * What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
  */
 draw: Array<Edit>, };
+
+/**
+ * What kind of movement it was.
+ */
+export type MovementKind = "bought" | "cut" | "counted";
 
 /**
  * A new name.
@@ -1147,6 +1282,146 @@ path: string | null,
 cause: string | null, };
 
 /**
+ * What is booked by one movement.
+ */
+export type PlanBooking = { 
+/**
+ * What is new on the shelf by it.
+ */
+items: Array<ItemText>, 
+/**
+ * What changes.
+ */
+changes: Array<ShelfChange>, };
+
+/**
+ * What kind of plan a file is.
+ */
+export type PlanKind = "kits" | "class";
+
+/**
+ * A leaf in sections.
+ */
+export type PlanLeaf = { 
+/**
+ * Which: `kits`, `shopping`, `cutting`, `price`, `class`.
+ */
+id: string, 
+/**
+ * Its name, for the reader.
+ */
+name: string, 
+/**
+ * Its sections.
+ */
+sections: Array<LeafSection>, };
+
+/**
+ * A plan in the folder.
+ */
+export type PlanName = { 
+/**
+ * Name of the file without `.toml`.
+ */
+name: string, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * What kind it is.
+ */
+kind: PlanKind, };
+
+/**
+ * A plan to be worked out.
+ */
+export type PlanOrder = { 
+/**
+ * What kind of plan it is.
+ */
+kind: PlanKind, 
+/**
+ * Its text.
+ */
+source: string, 
+/**
+ * Whether its sheets are wanted, or what is shown of it.
+ */
+sheets: boolean, 
+/**
+ * Seconds after which the best that was found is taken.
+ */
+seconds: number, 
+/**
+ * Paper of the sheets; letter for inches and A4 for millimetres if left out.
+ */
+paper?: PaperWord | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the first pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * A plan with changes to be made in it, in order, all or none.
+ */
+export type PlanRequest = { 
+/**
+ * What kind of plan it is.
+ */
+kind: PlanKind, 
+/**
+ * Its text.
+ */
+source: string, 
+/**
+ * The changes.
+ */
+edits: Array<Edit>, };
+
+/**
+ * What a plan comes to.
+ */
+export type PlanShown = { 
+/**
+ * Its leaves, in the order in which they are worked with.
+ */
+leaves: Array<PlanLeaf>, 
+/**
+ * What is booked when all was bought; none where nothing is to be bought.
+ */
+bought: PlanBooking | null, 
+/**
+ * What is booked when all was cut; none where not everything lies on the shelf.
+ */
+cut: PlanBooking | null, 
+/**
+ * Drawings as SVG.
+ */
+pictures: Array<string>, };
+
+/**
+ * A plan as it stands.
+ */
+export type PlanText = { 
+/**
+ * Its text, with comments and layout kept.
+ */
+source: string, 
+/**
+ * All that is written in it, by its keys.
+ */
+values: unknown, 
+/**
+ * What keeps it from being planned.
+ */
+problems: Array<Problem>, };
+
+/**
  * Something in a pattern that keeps it from being read.
  */
 export type Problem = { 
@@ -1255,6 +1530,261 @@ weaver: number | null,
  * Its colour.
  */
 colour: ColourName, };
+
+/**
+ * The shelf as it stands.
+ */
+export type Shelf = { 
+/**
+ * Whether there is one; it is made when the maker asks for it.
+ */
+there: boolean, 
+/**
+ * What lies there, by material and name.
+ */
+items: Array<ShelfItem>, 
+/**
+ * The moulds, by name.
+ */
+moulds: Array<ShelfMould>, 
+/**
+ * What came and went, the last first.
+ */
+movements: Array<ShelfMovement>, };
+
+/**
+ * Something to do with the shelf; the answer is the shelf as it stands afterwards.
+ */
+export type ShelfAct = { "do": "begin" } | { "do": "put", 
+/**
+ * What is said of it.
+ */
+item: ItemText, 
+/**
+ * Whether it must be new: then nothing of that name is changed.
+ */
+new: boolean, } | { "do": "book", 
+/**
+ * What kind of movement it is.
+ */
+kind: MovementKind, 
+/**
+ * For what.
+ */
+note: string, 
+/**
+ * What is new on the shelf by it; of what is there already, nothing is changed.
+ */
+items: Array<ItemText>, 
+/**
+ * What changes.
+ */
+changes: Array<ShelfChange>, } | { "do": "count", 
+/**
+ * The item.
+ */
+item: string, 
+/**
+ * So many are there.
+ */
+count: number, } | { "do": "undo", 
+/**
+ * Its number.
+ */
+movement: number, } | { "do": "mould", 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Where it is kept.
+ */
+place: string, 
+/**
+ * Pattern files that fit it, separated by commas.
+ */
+patterns: string, 
+/**
+ * Anything else.
+ */
+note: string, } | { "do": "lend", 
+/**
+ * The mould.
+ */
+mould: string, 
+/**
+ * To whom.
+ */
+to: string, 
+/**
+ * The day on which it is due back, as `2026-10-18`; empty if none.
+ */
+due: string, } | { "do": "back", 
+/**
+ * The mould.
+ */
+mould: string, } | { "do": "take-in", 
+/**
+ * The table as CSV.
+ */
+csv: string, };
+
+/**
+ * How many of an item came (above zero) or went.
+ */
+export type ShelfChange = { 
+/**
+ * The item's name.
+ */
+item: string, 
+/**
+ * How many.
+ */
+count: number, };
+
+/**
+ * Something on the shelf.
+ */
+export type ShelfItem = { 
+/**
+ * What the maker calls it.
+ */
+name: string, 
+/**
+ * Name under which a pattern asks for its material.
+ */
+material: string, 
+/**
+ * The same in the reader's language.
+ */
+material_label: string, 
+/**
+ * Colour; `natural` where it is not dyed.
+ */
+colour: string, 
+/**
+ * The same in the reader's language.
+ */
+colour_label: string, 
+/**
+ * Strands, or pieces, on hand.
+ */
+count: number, 
+/**
+ * Length of one strand; none for pieces used whole.
+ */
+length: ShelfMeasure | null, 
+/**
+ * Width as the maker measured it.
+ */
+width: ShelfMeasure | null, 
+/**
+ * Thickness as the maker measured it.
+ */
+thickness: ShelfMeasure | null, 
+/**
+ * What it is bought in.
+ */
+unit: string, 
+/**
+ * The same in the reader's language.
+ */
+unit_label: string, 
+/**
+ * Strands, or pieces, in one such unit; zero where it is not bought anew.
+ */
+holds: number, 
+/**
+ * What one such unit costs; empty where nobody said.
+ */
+price: string, 
+/**
+ * Where it is bought.
+ */
+bought_from: string, 
+/**
+ * Below this many it is time to buy.
+ */
+reorder: number, 
+/**
+ * Whether it is.
+ */
+low: boolean, 
+/**
+ * Anything else.
+ */
+note: string, };
+
+/**
+ * A measure of something on the shelf.
+ */
+export type ShelfMeasure = { 
+/**
+ * To read, in both units.
+ */
+said: string, 
+/**
+ * To change: read again, it is exactly the same measure.
+ */
+written: string, };
+
+/**
+ * A mould.
+ */
+export type ShelfMould = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Where it is kept.
+ */
+place: string, 
+/**
+ * Pattern files that fit it, separated by commas.
+ */
+patterns: string, 
+/**
+ * Anything else.
+ */
+note: string, 
+/**
+ * Who has it; none where it is in its place.
+ */
+lent_to: string | null, 
+/**
+ * The day on which it is due back, as `2026-10-18`.
+ */
+due: string | null, };
+
+/**
+ * One movement.
+ */
+export type ShelfMovement = { 
+/**
+ * Its number.
+ */
+id: number, 
+/**
+ * When, in UTC, as `2026-10-18T14:05:00Z`.
+ */
+at: string, 
+/**
+ * What kind.
+ */
+kind: MovementKind, 
+/**
+ * For what, in the maker's words.
+ */
+note: string, 
+/**
+ * Whether it was taken back.
+ */
+undone: boolean, 
+/**
+ * What changed.
+ */
+changes: Array<ShelfChange>, };
 
 /**
  * A basket.

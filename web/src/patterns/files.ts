@@ -24,23 +24,34 @@ function refusal({ fault }: Refusal): string {
   return [fault.what, fault.how_to_mend].filter(Boolean).join(" ");
 }
 
+/** What the files need of the page around them. */
+interface Around {
+  readonly compare: () => void;
+  readonly stock: Stock;
+  /** Guests of the studio may not, unless they are let. */
+  readonly mayWrite: () => boolean;
+}
+
 export class Files {
   readonly outside: Outside;
 
   constructor(
     private readonly bench: Bench,
     private readonly notices: Notices,
-    compare: () => void,
-    private readonly stock: Stock,
+    private readonly around: Around,
   ) {
-    this.outside = new Outside(bench, notices, (name) => this.read(name), compare);
+    this.outside = new Outside(bench, notices, (name) => this.read(name), around.compare);
+  }
+
+  mayWrite(): boolean {
+    return this.around.mayWrite();
   }
 
   /** Asks for a first basket, in plain words. */
   first(): void {
     const { bench } = this;
     const others = (): void => void openShelf(this, bench.document.value.name, bench.onGone);
-    openFirst({ stock: this.stock, begin: (source) => void this.begin(source), others, gone: () => bench.onGone() });
+    openFirst({ stock: this.around.stock, begin: (source) => void this.begin(source), others, gone: () => bench.onGone() });
   }
 
   /** The photograph beside the pattern on the bench. */

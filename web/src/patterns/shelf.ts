@@ -6,6 +6,7 @@ import { Gone, Refusal, json } from "../server/client.ts";
 import { openDialog } from "../shell/dialog.ts";
 import { drawing } from "../views/drawing.ts";
 import { t } from "../words/texts.ts";
+import { WORKSHOP } from "../workshop/pages.ts";
 import { photoPlace } from "./photo.ts";
 
 /** What the front page has done. */
@@ -15,6 +16,14 @@ interface Acts {
   readonly open: (name: string) => Promise<void>;
   readonly begin: (source: string) => Promise<void>;
   readonly first: () => void;
+  /** Guests who may not write do not see the workshop. */
+  readonly mayWrite: () => boolean;
+}
+
+/** The way to the pages of the workshop. */
+function workshopLinks(): HTMLElement {
+  const links = WORKSHOP.map((page) => el("a", { href: `/workshop.html#${page}`, class: "button quiet" }, t(`bench-shop-${page}`)));
+  return el("nav", { class: "row wrap", "aria-label": t("bench-shop-workshop") }, ...links);
 }
 
 /** A mould and nothing else: everything that is left out is chosen. */
@@ -63,6 +72,7 @@ export async function openShelf(files: Acts, current: string | null, gone: () =>
   const dialog = openDialog(
     t("bench-patterns"),
     "wide",
+    ...(files.mayWrite() ? [workshopLinks()] : []),
     el("h3", {}, t("bench-patterns-here")),
     names.length > 0 ? own : el("p", { class: "hint" }, t("bench-patterns-none")),
     el("h3", {}, t("bench-patterns-start")),

@@ -1,6 +1,7 @@
 /** Asking the server. */
 
 import type { Fault } from "../api/types.ts";
+import { language } from "../words/texts.ts";
 
 /** The server said no, and why. */
 export class Refusal extends Error {
@@ -21,7 +22,9 @@ export type Method = "GET" | "POST" | "PUT" | "DELETE";
 async function ask(method: Method, path: string, body?: object | Blob, signal?: AbortSignal): Promise<Response> {
   const request: RequestInit = { method, cache: "no-store" };
   if (signal) request.signal = signal;
-  if (method !== "GET") request.headers = { "Content-Type": body instanceof Blob ? body.type : "application/json" };
+  const headers: Record<string, string> = { "Accept-Language": language() };
+  if (method !== "GET") headers["Content-Type"] = body instanceof Blob ? body.type : "application/json";
+  request.headers = headers;
   if (body) request.body = body instanceof Blob ? body : JSON.stringify(body);
   let response: Response;
   try {

@@ -39,7 +39,7 @@ export class Page {
   ) {
     const body = el("div", { class: "page" });
     const compare = (): void => this.#show("compare");
-    this.files = new Files(bench, this.notices, compare, stock);
+    this.files = new Files(bench, this.notices, { compare, stock, mayWrite: () => connection.health.value.may_write });
     this.#form = new Form({
       source: () => bench.document.value.source,
       shown: () => bench.shown.value,

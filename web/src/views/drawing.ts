@@ -14,9 +14,14 @@ const SMALL_TYPE = { mm: 2.4, px: 8 };
 /** Asks for a drawing as SVG. */
 export async function drawing(source: string, name: string, signal?: AbortSignal): Promise<SVGSVGElement> {
   const body = { source, name, language: language() };
-  const parsed = new DOMParser().parseFromString(await text("/api/drawing", body, signal), "image/svg+xml");
+  return svgOf(await text("/api/drawing", body, signal));
+}
+
+/** A drawing from its text. */
+export function svgOf(source: string): SVGSVGElement {
+  const parsed = new DOMParser().parseFromString(source, "image/svg+xml");
   const root = document.importNode(parsed.documentElement, true);
-  if (!(root instanceof SVGSVGElement)) throw new Error(`the drawing ${name} is not SVG`);
+  if (!(root instanceof SVGSVGElement)) throw new Error("this drawing is not SVG");
   return root;
 }
 

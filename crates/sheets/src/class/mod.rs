@@ -11,6 +11,7 @@ pub use teller::Moment;
 pub use written::{ClassPlan, SessionPlan, StudentPlan, StudentStep, class_plan};
 
 use basket::Draft;
+use drawings::Drawing;
 use planning::class::Answer;
 use words::Words;
 
@@ -21,6 +22,11 @@ use crate::paper::Paper;
 use crate::press;
 use crate::scribe::Scribe;
 use crate::templates::Templates;
+
+/// Who does what when, as pictures; none where there is no plan.
+pub fn class_pictures(answer: &Answer, words: &Words) -> Vec<Drawing> {
+    picture::pictures(answer, words)
+}
 
 /// The plan as PDF: whether it fits, who does what when, a page a session for the teacher, a card a student.
 ///

@@ -1,14 +1,12 @@
 //! A sheet in sections.
 
-use std::collections::BTreeMap;
-
 use serde::Serialize;
 use words::Words;
 
 use crate::error::SheetError;
-use crate::labels::labels;
+use crate::front::{self, About};
 use crate::paper::Paper;
-use crate::press::{self, Files};
+use crate::press;
 use crate::scribe::Scribe;
 use crate::templates::Templates;
 
@@ -79,17 +77,6 @@ impl Leaf {
     }
 }
 
-#[derive(Serialize)]
-struct Front<'a, T: Serialize> {
-    lang: &'static str,
-    paper: &'static str,
-    title: &'a str,
-    stop: bool,
-    labels: BTreeMap<&'static str, String>,
-    figures: BTreeMap<String, String>,
-    own: T,
-}
-
 /// Sets a template of the workshop with its own data.
 pub(super) fn print(
     template: &str,
@@ -97,15 +84,7 @@ pub(super) fn print(
     (words, paper): (&Words, Paper),
     templates: &Templates,
 ) -> Result<Vec<u8>, SheetError> {
-    let front = Front {
-        lang: words.language().tag(),
-        paper: paper.template_name(),
-        title,
-        stop: false,
-        labels: labels(&Scribe::new(words)),
-        figures: BTreeMap::new(),
-        own,
-    };
-    let files = Files::from([("data.json".to_owned(), serde_json::to_vec(&front)?)]);
+    let about = About { title, stop: false };
+    let files = front::files(about, &Scribe::new(words), (paper, &[]), own)?;
     press::print(template, templates, &files)
 }

@@ -51,7 +51,8 @@ pub(crate) fn pattern_and_basket(source: &str, shop: Shop<'_>) -> Result<(Patter
     Ok((pattern, basket))
 }
 
-fn read(source: &str, shop: Shop<'_>) -> Result<Pattern, Vec<Problem>> {
+/// Reads a pattern, with the weaves that it has drawn.
+pub(crate) fn read(source: &str, shop: Shop<'_>) -> Result<Pattern, Vec<Problem>> {
     let mut pattern =
         basket::pattern::read(source, shop.catalogue).map_err(|found| problems::of(source, &found))?;
     load_drawn(&mut pattern, shop)?;

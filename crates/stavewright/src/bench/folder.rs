@@ -9,8 +9,10 @@ use std::time::UNIX_EPOCH;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
+use basket::message::{Message, Value};
 
-use super::api::{PatternName, PatternText, Saved};
+use super::api::{PatternName, PatternText, PlanName, Saved};
+use super::kind::kind_of;
 use super::look::problems;
 use super::name::{is_plain, plain};
 use super::refusal::Refusal;
@@ -58,6 +60,17 @@ impl Folder {
         Ok(names.iter().filter_map(|name| self.about(name, catalogue)).collect())
     }
 
+    /// Its plans of classes by name.
+    pub(crate) fn plans(&self) -> Result<Vec<PlanName>, Refusal> {
+        let names = self.names().map_err(|error| unreadable("the folder", &error))?;
+        let plan = |name: &String| {
+            let text = self.read(name).ok()?;
+            let kind = kind_of(&text.source)?;
+            Some(PlanName { name: name.clone(), title: title(&text), kind })
+        };
+        Ok(names.iter().filter_map(plan).collect())
+    }
+
     fn names(&self) -> io::Result<Vec<String>> {
         let mut names: Vec<String> = fs::read_dir(&self.path)?
             .flatten()
@@ -85,16 +98,12 @@ impl Folder {
     }
 
     fn about(&self, name: &str, catalogue: &Catalogue) -> Option<PatternName> {
-        let text = self.read(name).ok()?;
+        let text = self.read(name).ok().filter(|text| kind_of(&text.source).is_none())?;
         let modified = fs::metadata(self.file(name).ok()?).and_then(|about| about.modified()).ok();
         let since = modified.and_then(|time| time.duration_since(UNIX_EPOCH).ok());
-        let title = match Written::of(&text.source).get("title") {
-            Some(EditValue::Text(title)) if !title.is_empty() => title,
-            _ => name.to_owned(),
-        };
         Some(PatternName {
             name: name.to_owned(),
-            title,
+            title: title(&text),
             hash: text.hash,
             modified: since.map_or(0, |since| since.as_secs()),
             reads: basket::pattern::read(&text.source, catalogue).is_ok(),
@@ -107,18 +116,18 @@ impl Folder {
         let file = self.file(name)?;
         let about = fs::metadata(&file).map_err(|error| cannot_read(name, &error))?;
         if about.len() > basket::limits::PATTERN_BYTES as u64 {
-            return Err(Refusal::senseless(
-                "the file is larger than 1 MB, far too large for a pattern",
+            return Err(Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-large-file"),
                 format!("{name}{ENDING}"),
-                "Is this the right file?",
             ));
         }
         let bytes = fs::read(&file).map_err(|error| cannot_read(name, &error))?;
         let source = String::from_utf8(bytes).map_err(|_| {
-            Refusal::senseless(
-                "the file is not UTF-8 text",
+            Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-no-text"),
                 format!("{name}{ENDING}"),
-                "Save it again as UTF-8.",
             )
         })?;
         Ok(PatternText { name: name.to_owned(), hash: hash(&source), source })
@@ -171,14 +180,13 @@ impl Folder {
     fn unwritten(&self, name: &str, unwritten: Unwritten) -> Refusal {
         match unwritten {
             Unwritten::Changed => changed(name).with_present(self.read(name).ok()),
-            Unwritten::Protected => left(name, "this file is write-protected, and is left as it is"),
-            Unwritten::Owner => left(name, "this file belongs to somebody else, and is left as it is"),
+            Unwritten::Protected => left(name, Message::new("refused-protected")),
+            Unwritten::Owner => left(name, Message::new("refused-foreign")),
             Unwritten::Refused(error) => cannot_write(name, &error),
-            Unwritten::Unsure(error) => Refusal::new(
+            Unwritten::Unsure(error) => Refusal::said(
                 StatusCode::INTERNAL_SERVER_ERROR,
-                format!("it is saved, but may not outlast a loss of power: {}", fault::reason(&error)),
+                Message::new("refused-unsure").with("said", Value::Name(fault::reason(&error))),
                 format!("{name}{ENDING}"),
-                "Look after the disk, then save again.",
             ),
         }
     }
@@ -219,17 +227,24 @@ impl Folder {
         let file = self.path.join(format!("{name}{ENDING}"));
         let real = file.canonicalize().map_err(|error| cannot_read(name, &error))?;
         if real.parent() != Some(self.path.as_path()) {
-            return Err(Refusal::new(
+            return Err(Refusal::said(
                 StatusCode::FORBIDDEN,
-                "this file is a link that leads out of the bench's folder",
+                Message::new("refused-link"),
                 format!("{name}{ENDING}"),
-                "Copy the file itself into the folder.",
             ));
         }
         if !real.is_file() {
             return Err(missing(name));
         }
         Ok(real)
+    }
+}
+
+/// Its title, or its name where it has none.
+fn title(text: &PatternText) -> String {
+    match Written::of(&text.source).get("title") {
+        Some(EditValue::Text(title)) if !title.is_empty() => title,
+        _ => text.name.clone(),
     }
 }
 
@@ -245,39 +260,19 @@ fn saved(name: &str, source: &str) -> Saved {
 }
 
 fn missing(name: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::NOT_FOUND,
-        "there is no such pattern in the folder",
-        format!("{name}{ENDING}"),
-        "Look through the list again; it may have been renamed or moved.",
-    )
+    Refusal::said(StatusCode::NOT_FOUND, Message::new("refused-missing"), format!("{name}{ENDING}"))
 }
 
 fn gone(name: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::CONFLICT,
-        "this file is no longer in the folder",
-        format!("{name}{ENDING}"),
-        "Save it as a new file.",
-    )
+    Refusal::said(StatusCode::CONFLICT, Message::new("refused-gone"), format!("{name}{ENDING}"))
 }
 
 fn changed(name: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::CONFLICT,
-        "this file was changed since it was opened, and is left as it is",
-        format!("{name}{ENDING}"),
-        "Compare the two; save again over it, or under another name.",
-    )
+    Refusal::said(StatusCode::CONFLICT, Message::new("refused-changed"), format!("{name}{ENDING}"))
 }
 
 fn taken(name: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::CONFLICT,
-        "there is a file of this name already, and it is left as it is",
-        format!("{name}{ENDING}"),
-        "Choose another name.",
-    )
+    Refusal::said(StatusCode::CONFLICT, Message::new("refused-taken"), format!("{name}{ENDING}"))
 }
 
 fn cannot_read(name: &str, error: &io::Error) -> Refusal {
@@ -288,29 +283,22 @@ fn cannot_read(name: &str, error: &io::Error) -> Refusal {
 }
 
 fn unreadable(place: &str, error: &io::Error) -> Refusal {
-    Refusal::new(
+    Refusal::said(
         StatusCode::INTERNAL_SERVER_ERROR,
-        format!("it cannot be read: {error}"),
+        Message::new("refused-unreadable").with("said", Value::Name(error.to_string())),
         place,
-        "Check whose it is and whether it may be read.",
     )
 }
 
 /// A file that may not be changed.
-fn left(name: &str, what: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::FORBIDDEN,
-        what,
-        format!("{name}{ENDING}"),
-        "Allow writing to it, or save under another name.",
-    )
+fn left(name: &str, why: Message) -> Refusal {
+    Refusal::said(StatusCode::FORBIDDEN, why, format!("{name}{ENDING}"))
 }
 
 fn cannot_write(name: &str, error: &io::Error) -> Refusal {
-    Refusal::new(
+    Refusal::said(
         StatusCode::INTERNAL_SERVER_ERROR,
-        format!("it cannot be written: {}; what was there before still is", fault::reason(error)),
+        Message::new("refused-unwritten").with("said", Value::Name(fault::reason(error))),
         format!("{name}{ENDING}"),
-        "Check that the folder may be written to and that the disk has room, then save again.",
     )
 }

@@ -9,6 +9,7 @@ use axum::http::uri::Authority;
 use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Redirect, Response};
+use basket::message::{Message, Value};
 
 use super::door::{Knocked, STAY};
 use super::guest::Guest;
@@ -79,21 +80,15 @@ fn admit(access: &Access, request: &Request) -> Result<Option<Response>, Refusal
 }
 
 fn outside() -> Refusal {
-    Refusal::new(
-        StatusCode::UNAUTHORIZED,
-        "this bench is open only with its token",
-        "the token",
-        "Open the whole address that stands on the terminal, or scan the square there.",
-    )
+    Refusal::said(StatusCode::UNAUTHORIZED, Message::new("refused-no-token"), "the token")
 }
 
 fn slow(wait: Duration) -> Response {
     let seconds = wait.as_secs() + 1;
-    let refusal = Refusal::new(
+    let refusal = Refusal::said(
         StatusCode::TOO_MANY_REQUESTS,
-        "several wrong tokens came from this machine",
+        Message::new("refused-wait").with("seconds", Value::Name(seconds.to_string())),
         "the token",
-        format!("Wait {seconds} seconds, then open the whole address that stands on the terminal."),
     );
     ([(header::RETRY_AFTER, seconds.to_string())], refusal).into_response()
 }
@@ -152,11 +147,10 @@ fn from_the_page(request: &Request, host: &str) -> Result<(), Refusal> {
     if fits && same_site {
         return Ok(());
     }
-    Err(Refusal::new(
+    Err(Refusal::said(
         StatusCode::FORBIDDEN,
-        "this request does not come from the bench's own page",
+        Message::new("refused-elsewhere").with("own", Value::Name(own)),
         "the header Origin",
-        format!("Work in the page at {own}/."),
     ))
 }
 

@@ -6,8 +6,11 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use axum::http::StatusCode;
+use basket::message::Message;
 use bytes::Bytes;
+use serde::Deserialize;
 use tokio::task::AbortHandle;
+use words::Language;
 
 use super::answer::Answer;
 use super::api::{Fault, Packet, PacketFile, PacketState};
@@ -15,7 +18,7 @@ use super::gate::Gate;
 use super::guest::Guest;
 use super::refusal::Refusal;
 use super::secret::random_text;
-use super::workers::{Order, Word, Workers};
+use super::workers::{Order, Task, Word, Workers};
 
 /// Packets that are made at the same time.
 const MOST_WORKING: usize = 2;
@@ -73,8 +76,7 @@ impl Jobs {
             state: PacketState::Working,
             now: None,
             done: 0,
-            // Each sheet, the data and the whole.
-            total: u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2,
+            total: steps(order.task),
             files: Vec::new(),
             fault: None,
         };
@@ -85,9 +87,11 @@ impl Jobs {
             all.insert(id.clone(), Job { guest, begun, packet, files: BTreeMap::new(), stop: None });
         }
         let (jobs, own) = (Arc::clone(self), id.clone());
+        let reader = serde_json::from_slice::<Reader>(&request).ok();
+        let language = reader.and_then(|reader| Language::of(&reader.language?)).unwrap_or_default();
         let making = tokio::spawn(async move {
             let made = jobs.make(&own, guest, order, &request).await;
-            jobs.end(&own, made);
+            jobs.end(&own, made.map_err(|refusal| refusal.told(language)));
         });
         if let Some(job) = self.all().get_mut(&id) {
             job.stop = Some(making.abort_handle());
@@ -104,7 +108,11 @@ impl Jobs {
         };
         let making = self.workers.run(order, request, &mut hear);
         tokio::time::timeout(LONGEST, making).await.unwrap_or_else(|_| {
-            Err(Refusal::senseless("this packet takes too long", "the pattern", "Take fewer staves or rows."))
+            Err(Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-packet-too-long"),
+                "the pattern",
+            ))
         })
     }
 
@@ -166,9 +174,9 @@ impl Jobs {
             Ok(answer) if answer.status.is_success() => None,
             Ok(answer) => Some(
                 serde_json::from_slice::<Fault>(&answer.body)
-                    .map_or_else(|error| error.to_string(), |fault| fault.what),
+                    .map_or_else(|error| error.to_string(), |fault| whole(&fault)),
             ),
-            Err(refusal) => Some(refusal.fault().what.clone()),
+            Err(refusal) => Some(whole(refusal.fault())),
         };
         if fault.is_none() {
             job.packet.state = PacketState::Done;
@@ -180,6 +188,22 @@ impl Jobs {
         }
         job.packet.fault = fault;
     }
+}
+
+/// Whom a request for a packet names.
+#[derive(Deserialize)]
+struct Reader {
+    language: Option<String>,
+}
+
+/// What is wrong, and how to mend it.
+fn whole(fault: &Fault) -> String {
+    format!("{} {}", fault.what, fault.how_to_mend).trim_end().to_owned()
+}
+
+/// How many steps a work has: of a packet each sheet, the data and the whole; of a search nobody knows.
+fn steps(task: Task) -> u32 {
+    if task == Task::Packet { u32::try_from(sheets::SHEETS.len()).unwrap_or(0) + 2 } else { 100 }
 }
 
 fn listed(name: &str, bytes: &Bytes) -> PacketFile {
@@ -195,6 +219,7 @@ pub(crate) fn media(name: &str) -> &'static str {
     match name.rsplit_once('.').map_or("", |(_, ending)| ending) {
         "css" => "text/css; charset=utf-8",
         "csv" => "text/csv; charset=utf-8",
+        "ics" => "text/calendar; charset=utf-8",
         "html" => "text/html; charset=utf-8",
         "js" => "text/javascript; charset=utf-8",
         "json" | "map" => "application/json",
@@ -211,12 +236,7 @@ pub(crate) fn media(name: &str) -> &'static str {
 fn make_room(all: &mut BTreeMap<String, Job>, guest: IpAddr) -> Result<(), Refusal> {
     all.retain(|_, job| job.works() || job.begun.elapsed() < KEPT_FOR);
     if all.values().filter(|job| job.works() && job.guest == guest).count() >= MOST_OF_ONE {
-        return Err(Refusal::new(
-            StatusCode::TOO_MANY_REQUESTS,
-            "other packets are being made",
-            "packets",
-            "Wait until one is done, or stop it.",
-        ));
+        return Err(Refusal::said(StatusCode::TOO_MANY_REQUESTS, Message::new("refused-packets"), "packets"));
     }
     while all.len() >= MOST_KEPT {
         let Some(id) = first_to_go(all) else { break };
@@ -235,12 +255,7 @@ fn first_to_go(all: &BTreeMap<String, Job>) -> Option<String> {
 }
 
 fn unknown() -> Refusal {
-    Refusal::new(
-        StatusCode::NOT_FOUND,
-        "there is no such packet",
-        "packets",
-        "It may have been thrown away, for the server keeps the last few; have it made again.",
-    )
+    Refusal::said(StatusCode::NOT_FOUND, Message::new("refused-no-packet"), "packets")
 }
 
 #[cfg(test)]

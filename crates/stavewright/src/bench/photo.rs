@@ -5,6 +5,7 @@ use std::io;
 use std::path::PathBuf;
 
 use axum::http::StatusCode;
+use basket::message::{Message, Value};
 
 use super::folder::Folder;
 use super::name::plain;
@@ -38,24 +39,28 @@ impl Folder {
     pub(crate) fn keep_photo(&self, name: &str, bytes: &[u8]) -> Result<(), Refusal> {
         self.read(name)?;
         if !bytes.starts_with(&JPEG) {
-            return Err(Refusal::senseless("this is no photograph", "the body", "Send a JPEG file."));
+            return Err(Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-no-photo"),
+                "the body",
+            ));
         }
         let file = self.photo_file(name)?;
         let there = file.symlink_metadata();
         if there.as_ref().is_ok_and(|about| !about.is_file()) {
-            return Err(Refusal::senseless(
-                "something else than a photograph has its name, and is left as it is",
+            return Err(Refusal::said(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                Message::new("refused-photo-odd"),
                 format!("{name}{ENDING}"),
-                "Move it away first.",
             ));
         }
         if there.is_ok() {
             let known = fs::read(&file).map_err(|error| unkept(name, &error))?;
             let left = || {
-                Refusal::senseless(
-                    "the photograph that is there cannot be replaced, and is left as it is",
+                Refusal::said(
+                    StatusCode::UNPROCESSABLE_ENTITY,
+                    Message::new("refused-photo-left"),
                     format!("{name}{ENDING}"),
-                    "Allow writing to it, or move it away.",
                 )
             };
             return single::replace(&file, &known, bytes).map_err(|_| left());
@@ -88,20 +93,14 @@ impl Folder {
 }
 
 fn missing(name: &str) -> Refusal {
-    Refusal::new(
-        StatusCode::NOT_FOUND,
-        "no photograph is kept beside this pattern",
-        format!("{name}{ENDING}"),
-        "Put one there first.",
-    )
+    Refusal::said(StatusCode::NOT_FOUND, Message::new("refused-photo-missing"), format!("{name}{ENDING}"))
 }
 
 fn unkept(name: &str, error: &io::Error) -> Refusal {
-    Refusal::new(
+    Refusal::said(
         StatusCode::INTERNAL_SERVER_ERROR,
-        format!("the photograph cannot be read or written: {}", error.kind()),
+        Message::new("refused-photo-unkept").with("said", Value::Name(error.kind().to_string())),
         format!("{name}{ENDING}"),
-        "Check whose the folder is and whether the disk has room.",
     )
 }
 

@@ -1,8 +1,14 @@
 //! Why a request is not done, as an answer.
 
 use axum::Json;
-use axum::http::StatusCode;
+use axum::extract::Request;
+use axum::http::{StatusCode, header};
+use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
+
+use basket::message::Message;
+use basket::pattern::Units;
+use words::{Language, Words};
 
 use super::api::{Fault, PatternText, Problem};
 
@@ -11,6 +17,8 @@ use super::api::{Fault, PatternText, Problem};
 pub(crate) struct Refusal {
     status: StatusCode,
     fault: Box<Fault>,
+    /// What it says, where it can be said in the reader's language.
+    message: Option<Message>,
 }
 
 impl Refusal {
@@ -28,7 +36,26 @@ impl Refusal {
             problems: Vec::new(),
             present: None,
         };
-        Self { status, fault: Box::new(fault) }
+        Self { status, fault: Box::new(fault), message: None }
+    }
+
+    /// What is wrong and how to mend it as a message of `refusals.ftl`, whose attribute `help` says the latter.
+    /// It is English until the reader's language is known.
+    pub(crate) fn said(status: StatusCode, message: Message, place: impl Into<String>) -> Self {
+        let words = Words::new(Language::default(), Units::default());
+        let help = words.with(&format!("{}.help", message.id), &message.args);
+        let refusal = Self::new(status, words.say(&message), place, help);
+        Self { message: Some(message), ..refusal }
+    }
+
+    /// The same in a language.
+    pub(crate) fn told(mut self, language: Language) -> Self {
+        if let Some(message) = &self.message {
+            let words = Words::new(language, Units::default());
+            self.fault.what = words.say(message);
+            self.fault.how_to_mend = words.with(&format!("{}.help", message.id), &message.args);
+        }
+        self
     }
 
     /// A request that is well formed and makes no sense.
@@ -61,22 +88,12 @@ impl Refusal {
 
     /// Too much is asked at once.
     pub(crate) fn busy() -> Self {
-        Self::new(
-            StatusCode::SERVICE_UNAVAILABLE,
-            "too much is being asked at once",
-            "the server",
-            "Ask again in a moment.",
-        )
+        Self::said(StatusCode::SERVICE_UNAVAILABLE, Message::new("refused-busy"), "the server")
     }
 
     /// The answer to a request whose work ended in a panic.
     pub(crate) fn broken() -> Self {
-        Self::new(
-            StatusCode::INTERNAL_SERVER_ERROR,
-            "this could not be worked out; the fault is Stavewright's",
-            "the server",
-            "The server goes on and nothing was lost. Undo the last change, and report the pattern that did it.",
-        )
+        Self::said(StatusCode::INTERNAL_SERVER_ERROR, Message::new("refused-broken"), "the server")
     }
 
     /// Its status code.
@@ -92,6 +109,28 @@ impl Refusal {
 
 impl IntoResponse for Refusal {
     fn into_response(self) -> Response {
-        (self.status, Json(*self.fault)).into_response()
+        let mut response = (self.status, Json(&self.fault)).into_response();
+        response.extensions_mut().insert(self);
+        response
+    }
+}
+
+/// Tells refusals in the language that the request asks for first.
+pub(crate) async fn in_language(request: Request, next: Next) -> Response {
+    let asked = request.headers().get(header::ACCEPT_LANGUAGE).and_then(|asked| asked.to_str().ok());
+    let first = asked.and_then(|asked| asked.split([',', ';', '-']).next());
+    let language = first.and_then(|tag| Language::of(tag.trim())).unwrap_or_default();
+    let response = next.run(request).await;
+    let refusal = response.extensions().get::<Refusal>().filter(|refusal| refusal.message.is_some()).cloned();
+    match refusal {
+        Some(refusal) if language != Language::default() => {
+            let kept = response.headers().get(header::RETRY_AFTER).cloned();
+            let mut told = refusal.told(language).into_response();
+            if let Some(kept) = kept {
+                told.headers_mut().insert(header::RETRY_AFTER, kept);
+            }
+            told
+        }
+        _ => response,
     }
 }

@@ -6,6 +6,7 @@ use std::time::Duration;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
+use basket::message::Message;
 
 use super::answer::Answer;
 use super::door::Door;
@@ -90,25 +91,28 @@ impl Bench {
         Order { task, any_file: self.access.may_write }
     }
 
-    /// Refuses where nothing may be written.
-    pub(crate) fn may_write(&self) -> Result<(), Refusal> {
+    /// Refuses guests who may not write: what lies in the workshop is the maker's own.
+    pub(crate) fn may_see_workshop(&self) -> Result<(), Refusal> {
         if self.access.may_write {
             return Ok(());
         }
         Err(Refusal::new(
             StatusCode::FORBIDDEN,
-            "this bench only shows patterns; nothing is saved",
+            "shelf, prices and classes are the maker's own, and not shown to guests",
             "the server",
-            "Start it with --studio-write to have patterns saved from other machines.",
+            "Start it with --studio-write to have them seen and changed from other machines.",
         ))
+    }
+
+    /// Refuses where nothing may be written.
+    pub(crate) fn may_write(&self) -> Result<(), Refusal> {
+        if self.access.may_write {
+            return Ok(());
+        }
+        Err(Refusal::said(StatusCode::FORBIDDEN, Message::new("refused-read-only"), "the server"))
     }
 }
 
 fn too_long() -> Refusal {
-    Refusal::new(
-        StatusCode::SERVICE_UNAVAILABLE,
-        "this takes too long",
-        "the pattern",
-        "Take fewer staves or rows.",
-    )
+    Refusal::said(StatusCode::SERVICE_UNAVAILABLE, Message::new("refused-too-long"), "the pattern")
 }

@@ -9,7 +9,7 @@ use sheets::{Paper, SheetError, Templates};
 use words::Words;
 
 use super::own_templates;
-use super::setting::within_time;
+use super::setting::within_limits;
 use crate::failure::Failure;
 use crate::progress::Progress;
 
@@ -57,6 +57,6 @@ impl Printing {
             return Ok(work(draft, words, &mut |sheet| progress.say(&format!("setting {sheet}")))?);
         }
         let (draft, words) = (draft.clone(), Words::new(words.language(), words.units()));
-        within_time(move |say| work(&draft, &words, say), &progress)
+        within_limits(move |say| work(&draft, &words, say), &progress)
     }
 }

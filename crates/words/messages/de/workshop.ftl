@@ -104,3 +104,48 @@ workshop-least = { $least ->
 workshop-never = Bei { $fee } deckt keine Zahl von Personen die Ausgaben: Jeder Materialsatz kostet mehr, als die Gebühr einbringt.
 workshop-target = Bei einem Preis von { $target } beträgt der Aufschlag { $share } der Kosten.
 workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe; die Preise ins Regal eintragen.
+
+# Was eine Suche unterwegs sagt
+
+workshop-searching = bis jetzt { $found } Stränge, mindestens { $least }
+workshop-class-searching = ein Plan wird gesucht; bis jetzt endet er { $best }
+workshop-class-trying = was helfen würde, wird versucht: { $count }
+
+# Das Regal auf der Seite: was nicht geht, und wie es zu beheben ist
+
+workshop-no-shelf = In diesem Ordner gibt es noch kein Regal.
+workshop-no-shelf-help = Erst eines anlegen.
+workshop-no-name = Hier fehlt ein Name.
+    .help = Schreib, wie du es nennst, etwa „feines Flechtrohr, blau“.
+workshop-name-taken = „{ $typed }“ liegt schon im Regal.
+    .help = Wähl einen anderen Namen, oder ändere jenes.
+workshop-no-material = Ein Material „{ $typed }“ gibt es nicht.
+    .help = Wähl eines aus der Liste.
+workshop-no-length = „{ $typed }“ ist keine Länge.
+    .help = Schreib etwa 3.6 m, 90 mm oder 12 ft.
+workshop-no-amount = „{ $typed }“ ist kein Betrag.
+    .help = Schreib etwa 12,50.
+workshop-fault-newer = Das Regal wurde von einem neueren Stavewright geschrieben.
+    .help = Nimm jenes; die Datei blieb, wie sie ist.
+workshop-fault-no-store = Die Datei workshop.db in diesem Ordner ist kein Regal von Stavewright.
+    .help = Leg sie anderswohin; sie blieb, wie sie ist.
+workshop-fault-damaged = Die Datei des Regals ist beschädigt.
+    .help = Setz die letzte Sicherung an ihre Stelle, und heb diese Datei auf.
+workshop-fault-read-only = Das Regal darf nicht beschrieben werden.
+    .help = Erlaube das Schreiben in workshop.db in diesem Ordner.
+workshop-fault-full = Auf dem Datenträger ist kein Platz mehr; nichts wurde geändert.
+    .help = Schaff Platz und versuch es noch einmal.
+workshop-fault-busy = Ein anderes Programm schreibt gerade ins Regal.
+    .help = Versuch es gleich noch einmal.
+workshop-fault-unopened = Das Regal lässt sich nicht öffnen: { $said }
+    .help = Prüf, ob in den Ordner geschrieben werden darf.
+workshop-fault-unknown = „{ $name }“ ist nicht mehr da.
+    .help = Lade die Seite neu.
+workshop-fault-too-few = Von „{ $name }“ sind { $there } da, und { $wanted } würden entnommen.
+    .help = Zähl, was da ist, und buch das zuerst.
+workshop-fault-row = Zeile { $line } der Tabelle: { $said }
+    .help = Berichtige die Zeile und nimm die Tabelle noch einmal auf; nichts wurde geändert.
+workshop-fault-refused = Das geht nicht: { $said }
+    .help = Nichts wurde geändert.
+workshop-fault-other = Das Regal hat es nicht getan: { $said }
+    .help = Nichts wurde geändert.

@@ -104,3 +104,48 @@ workshop-least = { $least ->
 workshop-never = At { $fee } no number of students covers what is spent: each kit costs more than the fee brings.
 workshop-target = For a price of { $target } the margin is { $share } of the cost.
 workshop-unpriced = No price is known of: { $what }. They are not in the sum; write prices on the shelf.
+
+# What a search tells meanwhile
+
+workshop-searching = { $found } strands found so far, { $least } at least
+workshop-class-searching = looking for a plan; so far it ends { $best }
+workshop-class-trying = trying what would mend it: { $count }
+
+# The shelf on the page: what cannot be done, and how to mend it
+
+workshop-no-shelf = There is no shelf in this folder yet.
+workshop-no-shelf-help = Make one first.
+workshop-no-name = This needs a name.
+    .help = Write what you call it, such as “fine cane, blue”.
+workshop-name-taken = There is “{ $typed }” on the shelf already.
+    .help = Choose another name, or change that one.
+workshop-no-material = There is no material “{ $typed }”.
+    .help = Choose one of the list.
+workshop-no-length = “{ $typed }” is no length.
+    .help = Write it as 12 ft, 3 1/2 in or 3.6 m.
+workshop-no-amount = “{ $typed }” is no amount.
+    .help = Write it as 12.50.
+workshop-fault-newer = The shelf was written by a newer Stavewright.
+    .help = Use that one; the file was left as it is.
+workshop-fault-no-store = The file workshop.db in this folder is no shelf of Stavewright.
+    .help = Move it elsewhere; it was left as it is.
+workshop-fault-damaged = The shelf’s file is damaged.
+    .help = Put the last backup in its place, and keep this file aside.
+workshop-fault-read-only = The shelf may not be written.
+    .help = Allow writing to workshop.db in this folder.
+workshop-fault-full = There is no room left on the disk; nothing was changed.
+    .help = Make room and try again.
+workshop-fault-busy = Another program is writing to the shelf.
+    .help = Try again in a moment.
+workshop-fault-unopened = The shelf cannot be opened: { $said }
+    .help = Check that the folder may be written to.
+workshop-fault-unknown = “{ $name }” is no longer there.
+    .help = Load the page again.
+workshop-fault-too-few = Of “{ $name }” there are { $there }, and { $wanted } would be taken.
+    .help = Count what is there, and book that first.
+workshop-fault-row = Line { $line } of the table: { $said }
+    .help = Mend the line and take the table in again; nothing was changed.
+workshop-fault-refused = That cannot be: { $said }
+    .help = Nothing was changed.
+workshop-fault-other = The shelf did not do it: { $said }
+    .help = Nothing was changed.

@@ -6,7 +6,7 @@ use utoipa::ToSchema;
 use super::UnitsWord;
 
 /// Paper in the printer.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 #[serde(rename_all = "lowercase")]
 pub(crate) enum PaperWord {

@@ -56,9 +56,16 @@ fn generated() -> String {
     all.visit::<PatternName>();
     all.visit::<PatternText>();
     all.visit::<PictureRequest>();
+    all.visit::<PlanName>();
+    all.visit::<PlanOrder>();
+    all.visit::<PlanRequest>();
+    all.visit::<PlanShown>();
+    all.visit::<PlanText>();
     all.visit::<SaveRequest>();
     all.visit::<Saved>();
     all.visit::<Scenario>();
+    all.visit::<Shelf>();
+    all.visit::<ShelfAct>();
     all.visit::<Stock>();
     all.visit::<WaysRequest>();
     all.visit::<Ways>();

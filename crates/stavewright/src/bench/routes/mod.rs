@@ -7,7 +7,9 @@ mod packets;
 mod page;
 mod patterns;
 mod photos;
+mod plans;
 mod server;
+mod shelf;
 
 use std::sync::Arc;
 
@@ -24,7 +26,7 @@ use utoipa_axum::routes;
 
 use super::body::LARGEST;
 use super::guard;
-use super::refusal::Refusal;
+use super::refusal::{Refusal, in_language};
 use super::shared::Bench;
 
 /// The description that the handlers fill in.
@@ -56,6 +58,10 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(choose::ways))
         .routes(routes!(choose::counts))
         .routes(routes!(choose::first))
+        .routes(routes!(shelf::show, shelf::act))
+        .routes(routes!(shelf::table))
+        .routes(routes!(plans::list, plans::write))
+        .routes(routes!(plans::work))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
         .routes(routes!(packets::file))
@@ -75,6 +81,7 @@ pub(crate) fn app(bench: &Arc<Bench>) -> Router {
         .layer(CatchPanicLayer::custom(|_| Refusal::broken().into_response()))
         .layer(DefaultBodyLimit::max(LARGEST))
         .layer(middleware::from_fn_with_state(Arc::clone(bench), guard::watch))
+        .layer(middleware::from_fn(in_language))
         .with_state(Arc::clone(bench))
 }
 

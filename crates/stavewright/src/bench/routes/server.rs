@@ -23,9 +23,9 @@ use crate::bench::shared::Bench;
 #[serde(deny_unknown_fields)]
 pub(super) struct Reader {
     /// A language's tag, such as `en`.
-    language: Option<String>,
+    pub(super) language: Option<String>,
     /// `in` or `mm`.
-    units: Option<UnitsWord>,
+    pub(super) units: Option<UnitsWord>,
 }
 
 /// That the server lives, and what it may do.

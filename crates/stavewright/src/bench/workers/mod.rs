@@ -16,6 +16,7 @@ use std::process::Stdio;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use axum::http::StatusCode;
+use basket::message::{Message, Value};
 use tokio::io::BufReader;
 use tokio::process::{Child, ChildStdin, ChildStdout, Command};
 use tokio::sync::oneshot;
@@ -66,7 +67,7 @@ impl Workers {
         };
         let answer = worker.ask(order, request, hear).await.map_err(|_| died())?;
         // The typesetter keeps what it once set; a worker that made sheets gives its memory back by going.
-        if order.task != Task::Packet {
+        if !matches!(order.task, Task::Packet | Task::Plan) {
             let mut idle = self.idle();
             if idle.len() < MOST_IDLE {
                 idle.push(worker);
@@ -151,20 +152,13 @@ fn program() -> io::Result<PathBuf> {
 }
 
 fn no_worker(error: &io::Error) -> Refusal {
-    Refusal::new(
+    Refusal::said(
         StatusCode::SERVICE_UNAVAILABLE,
-        format!("this machine starts no more work: {error}"),
+        Message::new("refused-no-worker").with("said", Value::Name(error.to_string())),
         "the server",
-        "Close other programs and ask again.",
     )
 }
 
 fn died() -> Refusal {
-    Refusal::new(
-        StatusCode::INTERNAL_SERVER_ERROR,
-        "the work on this pattern ended before it was done, perhaps because it took more than a gigabyte of memory",
-        "the pattern",
-        "The server goes on and nothing was lost. Take fewer rows or staves, or undo the last change, and report \
-         the pattern that did it.",
-    )
+    Refusal::said(StatusCode::INTERNAL_SERVER_ERROR, Message::new("refused-died"), "the pattern")
 }

@@ -27,6 +27,8 @@ pub(crate) enum Task {
     CheckPacket,
     /// A packet.
     Packet,
+    /// A plan of a class: what is shown of it, or its sheets.
+    Plan,
 }
 
 impl Task {

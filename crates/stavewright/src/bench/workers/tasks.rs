@@ -15,7 +15,7 @@ use crate::bench::api::{EditRequest, Edited, LookRequest, PacketRequest, PaperWo
 use crate::bench::body::parse;
 use crate::bench::compute::{self, Shop, words};
 use crate::bench::refusal::Refusal;
-use crate::bench::{choose, compare, draw, look, text};
+use crate::bench::{choose, compare, draw, look, plans, text};
 
 /// The file that holds all others of a packet.
 const ALL: &str = "packet.zip";
@@ -58,6 +58,13 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
             let mut files = sheets.map_err(|error| unset(&error))?;
             files.push(crate::packet::pattern(&request.source));
             hand_over(&files, say)?;
+            json(&())
+        }
+        Task::Plan => {
+            let made = plans::work(&parse(request)?, shop, &mut |step| say(Word::Step(step), b""))?;
+            for (name, bytes) in made {
+                say(Word::File(name.to_owned()), &bytes);
+            }
             json(&())
         }
     }

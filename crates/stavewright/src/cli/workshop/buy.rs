@@ -1,14 +1,13 @@
 //! `stavewright buy`.
 
 use std::path::PathBuf;
-use std::time::Duration;
 
 use planning::buying::Purchase;
 use serde_json::json;
 use sheets::workshop::{shopping_csv, shopping_list};
 
 use super::plan::Planning;
-use super::{book, show};
+use super::{book, plan, show};
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
 use crate::failure::Failure;
@@ -44,12 +43,9 @@ pub(crate) struct Args {
     printing: Printing,
 }
 
-/// Time for all searches together.
-const LIMIT: Duration = Duration::from_secs(20);
-
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let purchases = planned.purchases(true, LIMIT)?;
+    let purchases = plan::purchases(&planned, true, plan::LIMIT)?;
     if args.format == Format::Json {
         let all: Vec<_> = purchases.iter().map(written).collect();
         screen::print_json(&json!({ "format": "stavewright-shopping", "version": 1, "materials": all }))?;

@@ -8,7 +8,7 @@ use serde_json::json;
 use sheets::workshop::cutting_plan;
 
 use super::plan::Planning;
-use super::{book, show};
+use super::{book, plan, show};
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
 use crate::failure::Failure;
@@ -34,7 +34,7 @@ pub(crate) struct Args {
     out: Option<PathBuf>,
 
     /// Seconds after which the best plan so far is taken.
-    #[arg(long, value_name = "SECONDS", default_value_t = 20, value_parser = clap::value_parser!(u64).range(0..=86_400))]
+    #[arg(long, value_name = "SECONDS", default_value_t = plan::SECONDS, value_parser = clap::value_parser!(u64).range(0..=86_400))]
     time: u64,
 
     /// It was cut so: take the strands from the shelf, and put ends worth keeping back.
@@ -51,7 +51,7 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let purchases = planned.purchases(true, Duration::from_secs(args.time))?;
+    let purchases = plan::purchases(&planned, true, Duration::from_secs(args.time))?;
     if args.format == Format::Json {
         let all: Vec<_> = purchases.iter().filter_map(written).collect();
         screen::print_json(&json!({ "format": "stavewright-cutting", "version": 1, "materials": all }))?;

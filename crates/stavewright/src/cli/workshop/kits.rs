@@ -6,11 +6,12 @@ use clap::ValueEnum;
 use serde_json::json;
 use sheets::workshop::{LabelSize, labels};
 
-use super::plan::{Planned, Planning};
+use super::plan::Planning;
 use super::show;
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
 use crate::failure::Failure;
+use crate::planned::Planned;
 use crate::screen;
 
 /// Put the kits of a class together: what to cut for all, what goes into each bag, labels.

@@ -148,11 +148,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             let changes = [Change { item: name.clone(), count: i64::from(*count) }];
             booked(store.book(Kind::Bought, "", &changes).map_err(faulty)?)
         }
-        Some(What::Count { name, count }) => {
-            let there = store.item(name).map_err(faulty)?.count;
-            let changes = [Change { item: name.clone(), count: i64::from(*count) - i64::from(there) }];
-            booked(store.book(Kind::Counted, "", &changes).map_err(faulty)?)
-        }
+        Some(What::Count { name, count }) => booked(store.count(name, *count).map_err(faulty)?),
         Some(What::Undo { movement }) => {
             let undone = store.undo(*movement).map_err(faulty)?;
             format!("Taken back: movement {} ({})", undone.id, undone.kind.word())
@@ -259,7 +255,6 @@ fn export(store: &Store, out: &std::path::Path, args: &Args) -> Result<Outcome, 
     Ok(Outcome::Fine)
 }
 
-/// New items as the table says; of those that are there already the count is booked where it differs.
 fn import(store: &mut Store, file: &std::path::Path, args: &Args) -> Result<String, Failure> {
     let faulty = |fault: Fault| failure(&args.store.store, &fault);
     let in_file = |fault: Fault| failure(file, &fault);
@@ -270,16 +265,6 @@ fn import(store: &mut Store, file: &std::path::Path, args: &Args) -> Result<Stri
         return Ok(format!("Taken in: {} items, {} movements", all.items.len(), all.movements.len()));
     }
     let items = read_shelf(text.content.as_bytes()).map_err(in_file)?;
-    let before = store.items().map_err(faulty)?;
-    store.put_items(&items).map_err(faulty)?;
-    let changes = items.iter().filter_map(|item| {
-        let there = before.iter().find(|own| own.name == item.name)?;
-        let count = i64::from(item.count) - i64::from(there.count);
-        (count != 0).then(|| Change { item: item.name.clone(), count })
-    });
-    let changes: Vec<Change> = changes.collect();
-    if !changes.is_empty() {
-        store.book(Kind::Counted, &file.display().to_string(), &changes).map_err(faulty)?;
-    }
-    Ok(format!("Taken in: {} items, {} of them counted anew", items.len(), changes.len()))
+    let counted = store.take_in_items(&items, &file.display().to_string()).map_err(faulty)?;
+    Ok(format!("Taken in: {} items, {} of them counted anew", items.len(), counted))
 }

@@ -1,0 +1,23 @@
+//! Plans of classes on the bench: which files of the folder are plans, what stands in them, and what they come to.
+
+mod class;
+mod kits;
+mod reading;
+mod shown;
+mod written;
+
+pub(crate) use written::written;
+
+use super::api::PlanKind;
+use super::compute::Shop;
+use super::refusal::Refusal;
+
+pub(crate) use reading::{Made, Planning, Say};
+
+/// What is shown of a plan, or its sheets.
+pub(crate) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
+    match planning.order.kind {
+        PlanKind::Kits => kits::work(planning, shop, say),
+        PlanKind::Class => class::work(planning, shop, say),
+    }
+}

@@ -1,0 +1,110 @@
+//! What the store holds, as the page shows it.
+
+use basket::Length;
+use basket::measure::Printing;
+use words::Words;
+use workshop::{Item, Kind, Mould, Movement};
+
+use crate::bench::api::{
+    ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMeasure, ShelfMould, ShelfMovement,
+};
+
+/// Something on the shelf.
+pub(super) fn item(item: Item, words: &Words) -> ShelfItem {
+    let measure = |mm: Option<f64>| mm.map(|mm| measure(Length::mm(mm), words));
+    ShelfItem {
+        material_label: words.material(&item.material),
+        colour_label: words.colour(&item.colour),
+        length: item
+            .length_mm
+            .map(|mm| ShelfMeasure { said: words.run(Length::mm(mm)), written: written(Length::mm(mm)) }),
+        width: measure(item.width_mm),
+        thickness: measure(item.thickness_mm),
+        unit_label: words.put_up(&item.unit),
+        price: item.price.map(|price| price.to_string()).unwrap_or_default(),
+        low: item.is_low(),
+        name: item.name,
+        material: item.material,
+        colour: item.colour,
+        count: item.count,
+        unit: item.unit,
+        holds: item.holds,
+        bought_from: item.bought_from,
+        reorder: item.reorder,
+        note: item.note,
+    }
+}
+
+fn measure(length: Length, words: &Words) -> ShelfMeasure {
+    ShelfMeasure { said: words.fine_both(length), written: written(length) }
+}
+
+/// A length that is read again as exactly this one: in feet, inches or millimetres, whichever it was
+/// measured in.
+pub(super) fn written(length: Length) -> String {
+    let feet = length.to_inches() / 12.0;
+    if feet >= 3.0 && (feet - feet.round()).abs() < 1e-9 {
+        return format!("{} ft", feet.round());
+    }
+    let marked = length.print(Printing::Inches { denominator: 64 });
+    let is_same =
+        |text: &str| Length::parse(text, None).is_ok_and(|read| (read - length).abs() < Length::mm(1e-6));
+    if is_same(&marked) { marked } else { format!("{} mm", length.to_mm()) }
+}
+
+/// What is said of an item, as it is typed.
+pub(crate) fn text_of(item: Item) -> ItemText {
+    let measure = |mm: Option<f64>| mm.map(|mm| written(Length::mm(mm))).unwrap_or_default();
+    ItemText {
+        length: measure(item.length_mm),
+        width: measure(item.width_mm),
+        thickness: measure(item.thickness_mm),
+        price: item.price.map(|price| price.to_string()).unwrap_or_default(),
+        name: item.name,
+        material: item.material,
+        colour: item.colour,
+        count: item.count,
+        unit: item.unit,
+        holds: item.holds,
+        bought_from: item.bought_from,
+        reorder: item.reorder,
+        note: item.note,
+    }
+}
+
+/// A mould.
+pub(super) fn mould(mould: Mould) -> ShelfMould {
+    let Mould { name, place, patterns, note, loan } = mould;
+    let (lent_to, due) = loan.map_or((None, None), |loan| (Some(loan.to), loan.due));
+    ShelfMould { name, place, patterns, note, lent_to, due }
+}
+
+/// A movement.
+pub(super) fn movement(movement: Movement) -> ShelfMovement {
+    let Movement { id, at, kind, note, undone, changes } = movement;
+    let kind = match kind {
+        Kind::Bought => MovementKind::Bought,
+        Kind::Cut => MovementKind::Cut,
+        Kind::Counted => MovementKind::Counted,
+    };
+    let changes = changes.into_iter().map(|change| ShelfChange { item: change.item, count: change.count });
+    ShelfMovement { id, at, kind, note, undone, changes: changes.collect() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_written_is_read_as_the_same_length() {
+        for (length, text) in [
+            (Length::inches(144.0), "12 ft"),
+            (Length::inches(7.25), "7 1/4 in"),
+            (Length::mm(3600.0), "3600 mm"),
+            (Length::mm(2.37), "2.37 mm"),
+        ] {
+            assert_eq!(written(length), text);
+            assert!((Length::parse(text, None).unwrap() - length).abs() < Length::mm(1e-6), "{text}");
+        }
+    }
+}

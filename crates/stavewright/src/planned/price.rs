@@ -1,0 +1,94 @@
+//! What a basket, a kit and a seat of a class must cost.
+
+use basket::Draft;
+use planning::buying::Purchase;
+use planning::price::{Class, Line, Making, Rates, of_one};
+use rust_decimal::Decimal;
+use sheets::workshop::{Leaf, Priced, Prices, prices};
+use words::Words;
+
+use super::{Planned, PlannedClass};
+
+/// The prices of one class.
+pub(crate) struct Worked {
+    pub(crate) rates: Rates,
+    pub(crate) basket: Priced,
+    pub(crate) kit: Priced,
+    pub(crate) seats: Class,
+    /// Materials of which no price is known.
+    pub(crate) unpriced: Vec<String>,
+}
+
+impl Worked {
+    /// The prices of a class, from what all classes take when all of it is bought anew.
+    pub(crate) fn of(class: &PlannedClass, planned: &Planned, anew: &[Purchase]) -> Self {
+        let (material, unpriced) = materials(planned, anew);
+        let (rates, price) = (rates(class), &class.file.price);
+        let work = average(class, |draft| draft.steps.iter().map(|step| step.work_minutes).sum());
+        let office_minutes = price.office_minutes;
+        let basket = priced(Making { materials: material, minutes: work, office_minutes }, &rates);
+        let of_kit = Rates { mould: Decimal::ZERO, ..rates.clone() };
+        let kit = priced(Making { materials: material, minutes: price.kit_minutes, office_minutes }, &of_kit);
+        let seats = Class {
+            students: class.kits.bags.len() as u32,
+            minutes: price.teaching_hours * 60.0,
+            travel: price.travel.0,
+            room: price.room.0,
+            venue: price.venue.0,
+            kit: kit.reckoning.amount(Line::Cost),
+        };
+        Self { rates, basket, kit, seats, unpriced }
+    }
+
+    /// The prices as a sheet.
+    pub(crate) fn leaf(&self, class: &PlannedClass, words: &Words) -> Leaf {
+        let price = &class.file.price;
+        let all = Prices {
+            rates: &self.rates,
+            currency: &price.currency,
+            basket: self.basket.clone(),
+            kit: self.kit.clone(),
+            class: &self.seats,
+            target: price.target.map(|target| target.0),
+            fee: price.fee.map(|fee| fee.0),
+            unpriced: &self.unpriced,
+        };
+        prices(&class.file.title, &all, words)
+    }
+}
+
+fn priced(making: Making, rates: &Rates) -> Priced {
+    Priced { making, reckoning: of_one(&making, rates) }
+}
+
+/// What the material of one kit costs when it is bought anew, and what has no price.
+fn materials(planned: &Planned, anew: &[Purchase]) -> (Decimal, Vec<String>) {
+    let kits: usize = planned.classes.iter().map(|class| class.kits.bags.len()).sum();
+    let all: Decimal = anew.iter().filter_map(Purchase::replacement).sum();
+    let unpriced = anew.iter().filter(|purchase| purchase.replacement().is_none());
+    let unpriced = unpriced.map(|purchase| purchase.need.material.name.clone()).collect();
+    (all.checked_div(Decimal::from(kits)).unwrap_or_default(), unpriced)
+}
+
+fn rates(class: &PlannedClass) -> Rates {
+    let price = &class.file.price;
+    Rates {
+        wage: price.wage.0,
+        overhead: price.overhead.0,
+        waste: price.waste.0,
+        mould: price.mould.0,
+        packing: price.packing.0,
+        margin: price.margin.0,
+        retail: price.retail.map_or(Decimal::TWO, |retail| retail.0),
+        step: price.step.0,
+    }
+}
+
+/// Over all students of the class.
+fn average(class: &PlannedClass, of: impl Fn(&Draft) -> f64) -> f64 {
+    let groups = class.file.students.iter().zip(&class.drafts);
+    let (sum, count) = groups.fold((0.0, 0.0), |(sum, count), (group, draft)| {
+        (sum + of(draft) * f64::from(group.count), count + f64::from(group.count))
+    });
+    if count > 0.0 { sum / count } else { 0.0 }
+}

@@ -1,0 +1,120 @@
+//! Plans of classes on the bench: told from patterns, changed with their comments kept, worked out against the shelf.
+
+#[path = "common/server.rs"]
+mod server;
+
+use std::fs;
+
+use serde_json::{Value, json};
+use server::{Served, until};
+
+const KITS: &str = "# Who comes in autumn.\ntitle = \"Autumn\"\nneeded = \"2026-10-17\"\n\n[[students]]\npattern = \"harbour.toml\"\ncount = 2\n";
+
+/// Has a plan worked out, and answers with what is shown of it and how the work ended.
+fn worked(bench: &Served, kind: &str, source: &str) -> (Value, Value) {
+    let order = json!({ "kind": kind, "source": source, "sheets": false, "seconds": 4 });
+    let begun = bench.ask("POST", "/api/plans/work", Some(&order));
+    assert_eq!(begun.status, 202, "{}", begun.text());
+    let place = format!("/api/packets/{}", begun.json()["id"].as_str().unwrap());
+    until("it is worked out", || bench.get(&place).json()["state"] != "working");
+    let packet = bench.get(&place).json();
+    let shown = bench.ask("GET", &format!("{place}/shown.json"), None);
+    (if shown.status == 200 { shown.json() } else { Value::Null }, packet)
+}
+
+fn kits() -> Served {
+    let bench = Served::start();
+    fs::write(bench.folder().join("autumn.toml"), KITS).unwrap();
+    bench
+}
+
+#[test]
+fn a_plan_is_listed_as_one_and_not_as_a_pattern() {
+    let bench = kits();
+    let plans = bench.get("/api/plans").json();
+    assert_eq!(plans, json!([{ "name": "autumn", "title": "Autumn", "kind": "kits" }]));
+    let patterns = bench.get("/api/patterns").json();
+    let names: Vec<_> = patterns.as_array().unwrap().iter().map(|pattern| &pattern["name"]).collect();
+    assert_eq!(names, ["harbour"]);
+}
+
+#[test]
+fn a_change_keeps_the_comments_and_says_what_is_wrong() {
+    let bench = kits();
+    let edit = |value: Value| {
+        let edits = json!([{ "do": "set", "path": "students[1].count", "value": value }]);
+        bench.post("/api/plans", &json!({ "kind": "kits", "source": KITS, "edits": edits }))
+    };
+    let changed = edit(json!(12));
+    assert_eq!(changed["source"], KITS.replace("count = 2", "count = 12"));
+    assert_eq!((&changed["values"]["students"][0]["count"], &changed["problems"]), (&json!(12), &json!([])));
+    let wrong = edit(json!("many"));
+    assert!(wrong["problems"][0]["message"].as_str().unwrap().contains("count"), "{wrong}");
+}
+
+#[test]
+fn kits_come_to_leaves_and_bookings_against_the_shelf() {
+    let bench = kits();
+    let (shown, _) = worked(&bench, "kits", KITS);
+    let names: Vec<_> = shown["leaves"].as_array().unwrap().iter().map(|leaf| &leaf["id"]).collect();
+    assert_eq!(names, ["kits", "shopping", "cutting", "price"]);
+    assert_eq!(shown["cut"], Value::Null, "nothing lies there to be cut");
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    let (items, changes) = (&shown["bought"]["items"], &shown["bought"]["changes"]);
+    let book =
+        json!({ "do": "book", "kind": "bought", "note": "Autumn", "items": items, "changes": changes });
+    let shelf = bench.post("/api/shelf", &book);
+    assert_eq!(shelf["items"].as_array().unwrap().len(), items.as_array().unwrap().len());
+    let (shown, _) = worked(&bench, "kits", KITS);
+    assert_eq!(shown["bought"], Value::Null, "everything is there now");
+    let (items, changes) = (&shown["cut"]["items"], &shown["cut"]["changes"]);
+    let book = json!({ "do": "book", "kind": "cut", "note": "Autumn", "items": items, "changes": changes });
+    let after = bench.post("/api/shelf", &book);
+    assert_eq!(after["movements"][0]["kind"], "cut");
+    let back = bench.post("/api/shelf", &json!({ "do": "undo", "movement": after["movements"][0]["id"] }));
+    let counts = |shelf: &Value| -> Vec<u64> {
+        let items = shelf["items"].as_array().unwrap();
+        items.iter().filter_map(|item| item["count"].as_u64().filter(|count| *count > 0)).collect()
+    };
+    assert_eq!(counts(&back), counts(&shelf), "taken back, the shelf is as it was");
+}
+
+#[test]
+fn a_pattern_that_lies_elsewhere_is_not_read() {
+    let bench = kits();
+    let outside = bench.folder().parent().unwrap().join("outside-of-the-bench.toml");
+    for named in ["../harbour.toml", outside.to_str().unwrap(), "missing.toml"] {
+        let source = KITS.replace("harbour.toml", named);
+        let (shown, packet) = worked(&bench, "kits", &source);
+        assert_eq!((&shown, &packet["state"]), (&Value::Null, &json!("failed")), "{named}");
+        assert!(packet["fault"].as_str().unwrap().contains(named), "{packet}");
+    }
+}
+
+#[test]
+fn a_class_says_whether_it_fits_and_what_would_mend_it() {
+    let bench = Served::start();
+    let class = include_str!("../../../classes/harbour-weekend.toml")
+        .replace("../patterns/harbour-bread-basket", "harbour");
+    let (shown, packet) = worked(&bench, "class", &class);
+    assert_eq!(packet["state"], "done", "{packet}");
+    let sections = shown["leaves"][0]["sections"].as_array().unwrap();
+    assert_eq!(sections[0]["heading"], "Harbour bread basket in two days");
+    assert!(sections.len() > 1, "what would mend it: {sections:?}");
+    let more = class
+        .replace("count = 12", "count = 2")
+        .replace("date = \"2027-04-11\"", "every = 1\ntimes = 6\ndate = \"2027-04-11\"");
+    let (shown, _) = worked(&bench, "class", &more);
+    assert!(shown["pictures"][0].as_str().is_some_and(|picture| picture.starts_with("<svg")), "{shown}");
+}
+
+#[test]
+fn guests_see_no_plans_unless_they_may_write() {
+    let bench = Served::with(&["--studio"]);
+    let guest = bench.guest(1);
+    guest.ask("GET", "/api/plans", None).assert_refused(403);
+    let request = json!({ "kind": "kits", "source": KITS, "edits": [] });
+    guest.ask("POST", "/api/plans", Some(&request)).assert_refused(403);
+    let order = json!({ "kind": "kits", "source": KITS, "sheets": false, "seconds": 4 });
+    guest.ask("POST", "/api/plans/work", Some(&order)).assert_refused(403);
+}

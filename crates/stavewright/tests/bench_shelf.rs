@@ -1,0 +1,109 @@
+//! The shelf on the bench: who may see it, when it is made, and what cannot be done with it.
+
+#[path = "common/server.rs"]
+mod server;
+
+use serde_json::{Value, json};
+use server::Served;
+
+/// A hank of fine cane, as a page sends it.
+fn hank(name: &str, length: &str) -> Value {
+    json!({ "do": "put", "new": true, "item": {
+        "name": name, "material": "cane fine", "colour": "blue", "count": 70, "length": length,
+        "width": "", "thickness": "", "unit": "hank", "holds": 83, "price": "48,50",
+        "bought_from": "", "reorder": 80, "note": "" } })
+}
+
+#[test]
+fn a_shelf_is_made_when_it_is_asked_for_and_not_before() {
+    let bench = Served::start();
+    assert_eq!(bench.get("/api/shelf").json()["there"], false);
+    bench.ask("POST", "/api/shelf", Some(&hank("hank 1", "12 ft"))).assert_refused(404);
+    assert!(!bench.folder().join("workshop.db").exists(), "looking makes nothing");
+    assert_eq!(bench.post("/api/shelf", &json!({ "do": "begin" }))["there"], true);
+    let shelf = bench.post("/api/shelf", &hank("hank 1", "12 ft"));
+    let item = &shelf["items"][0];
+    assert_eq!((&item["count"], &item["low"], &item["price"]), (&json!(70), &json!(true), &json!("48.50")));
+    assert_eq!(item["length"]["written"], "12 ft");
+}
+
+#[test]
+fn what_came_and_went_is_booked_and_taken_back() {
+    let bench = Served::start();
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    bench.post("/api/shelf", &hank("hank 1", "3.6 m"));
+    let cut = json!({ "do": "book", "kind": "cut", "note": "autumn", "items": [], "changes": [{ "item": "hank 1", "count": -12 }] });
+    let shelf = bench.post("/api/shelf", &cut);
+    assert_eq!(shelf["items"][0]["count"], 58);
+    let movement = &shelf["movements"][0];
+    assert_eq!((&movement["kind"], &movement["note"]), (&json!("cut"), &json!("autumn")));
+    let shelf = bench.post("/api/shelf", &json!({ "do": "undo", "movement": movement["id"] }));
+    assert_eq!((&shelf["items"][0]["count"], &shelf["movements"][0]["undone"]), (&json!(70), &json!(true)));
+    let all = json!({ "do": "book", "kind": "cut", "note": "", "items": [], "changes": [{ "item": "hank 1", "count": -71 }] });
+    bench.ask("POST", "/api/shelf?language=de", Some(&all)).assert_refused(422);
+    assert_eq!(bench.get("/api/shelf").json()["items"][0]["count"], 70);
+}
+
+#[test]
+fn nonsense_is_refused_in_the_readers_language_and_changes_nothing() {
+    let bench = Served::start();
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    bench.post("/api/shelf", &hank("hank 1", "12 ft"));
+    for (act, word) in [
+        (hank("hank 1", "12 ft"), "liegt schon"),
+        (hank("  ", "12 ft"), "Name"),
+        (hank("hank 2", "long"), "keine Länge"),
+        (hank("hank 2", "-3 ft"), "keine Länge"),
+        (json!({ "do": "take-in", "csv": "name,material,count\nhank 3,cane fine,many\n" }), "Zeile 2"),
+    ] {
+        let answer = bench.ask("POST", "/api/shelf?language=de", Some(&act));
+        answer.assert_refused(422);
+        assert!(answer.json()["what"].as_str().unwrap().contains(word), "{}", answer.text());
+    }
+    assert_eq!(bench.get("/api/shelf").json()["items"].as_array().unwrap().len(), 1);
+}
+
+#[test]
+fn a_table_goes_out_and_comes_back_in() {
+    let bench = Served::start();
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    bench.post("/api/shelf", &hank("hank 1", "12 ft"));
+    let table = bench.get("/api/shelf.csv").text();
+    assert!(table.contains("hank 1,cane fine,blue,3657.6"), "{table}");
+    let counted = table.replace(",70,", ",61,");
+    let shelf = bench.post("/api/shelf", &json!({ "do": "take-in", "csv": counted }));
+    assert_eq!(shelf["items"][0]["count"], 61);
+    assert_eq!(shelf["movements"][0]["kind"], "counted");
+}
+
+#[test]
+fn a_file_of_another_program_is_left_alone() {
+    let bench = Served::start();
+    let file = bench.folder().join("workshop.db");
+    std::fs::write(&file, "somebody else's").unwrap();
+    bench.ask("GET", "/api/shelf", None).assert_refused(409);
+    bench.ask("POST", "/api/shelf", Some(&json!({ "do": "begin" }))).assert_refused(409);
+    assert_eq!(std::fs::read_to_string(&file).unwrap(), "somebody else's");
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_that_leads_out_of_the_folder_is_not_followed() {
+    let (bench, other) = (Served::start(), Served::start());
+    other.post("/api/shelf", &json!({ "do": "begin" }));
+    std::os::unix::fs::symlink(other.folder().join("workshop.db"), bench.folder().join("workshop.db"))
+        .unwrap();
+    bench.ask("GET", "/api/shelf", None).assert_refused(409);
+}
+
+#[test]
+fn guests_neither_see_nor_change_it_unless_they_may_write() {
+    let bench = Served::with(&["--studio"]);
+    let guest = bench.guest(1);
+    guest.ask("GET", "/api/shelf", None).assert_refused(403);
+    guest.ask("GET", "/api/shelf.csv", None).assert_refused(403);
+    guest.ask("POST", "/api/shelf", Some(&json!({ "do": "begin" }))).assert_refused(403);
+    assert!(!bench.folder().join("workshop.db").exists());
+    let bench = Served::with(&["--studio-write"]);
+    assert_eq!(bench.guest(1).ask("GET", "/api/shelf", None).status, 200);
+}
