@@ -35,6 +35,7 @@ screen-lashing-text = { $style }, { $every }, { $length } of { $weaver } in { $s
 screen-pins-text = { $count } and { $spares } spare, { $stock }, { $every }; needs { $needed } through { $stack }
 screen-pins-ears = {""}; at the ears { $count } and { $spares } spare, { $stock }; needs { $needed } through { $stack }
 screen-ears-text = { $material }, at staves { $first } and { $second }, { $placing }
+screen-ears-text-axis = { $material }, { $axis }, at staves { $first } and { $second }, { $placing }
 screen-ears-off = { $angle } off opposite, { $off } along the rim
 screen-handle-text = cut { $length }, rise { $rise }, on rivets { $pivot } above the rim; { $fold }
 screen-handle-fixed = fixed, cut { $length }, rise { $rise } above the rim, ends { $ends } below it
