@@ -83,7 +83,7 @@ impl<'a> Places<'a> {
             EarPlacing::StaveAndGap => [first, stave_near(first + ends[1] - ends[0] - 2.0) + 2.0],
             EarPlacing::ByAngle => ends,
             // On the short axis an odd count shares the error by itself.
-            EarPlacing::Shared if off_stave(ends[0]).abs() == 1.0 => ends,
+            EarPlacing::Shared if (off_stave(ends[0]).abs() - 1.0).abs() < 1e-9 => ends,
             EarPlacing::Shared => ends.map(|end| end + 1.0),
         };
         Self { stand, ends, quarters: quarters.map(|place| place % round) }
@@ -137,16 +137,16 @@ impl<'a> Places<'a> {
 
     pub(super) fn each(&self) -> [Ear; 2] {
         let girth = self.stand.girth;
-        let off_axis = self.off_ends();
-        [0, 1].map(|which| {
-            let place = self.quarters[which];
+        let [first, second] = self.quarters;
+        let [first_off, second_off] = self.off_ends();
+        [(first, first_off), (second, second_off)].map(|(place, off_axis)| {
             let off = off_stave(place);
             let index = ((place - off) / 4.0).round() as u32 % self.stand.count.max(1);
             Ear {
                 turn: place / self.round() % 1.0,
                 stave: index + 1,
                 off_stave: girth * (off / self.round()),
-                off_axis: girth * (off_axis[which] / self.round()),
+                off_axis: girth * (off_axis / self.round()),
             }
         })
     }
