@@ -159,7 +159,7 @@ impl Raw {
             let message = format!("a making has at most {MOST_PHOTOS} photographs");
             problems.push(Problem { message, span, help: Some("name the best of them".to_owned()) });
         }
-        let mut length = |written| length(written?, problems);
+        let mut length = |written: Option<Spanned<String>>| length(&written?, problems);
         let (weaver, wet, dry) = (length(self.weaver), length(self.wet), length(self.dry));
         let (girth_wet, girth_dry) = (length(self.girth_wet), length(self.girth_dry));
         let mut text = |written| text(written?, problems);
@@ -213,13 +213,13 @@ fn step_of(step: &Spanned<String>, took: &Spanned<f64>) -> Result<(StepKind, f64
     })
 }
 
-fn length(written: Spanned<String>, problems: &mut Vec<Problem>) -> Option<Length> {
+fn length(written: &Spanned<String>, problems: &mut Vec<Problem>) -> Option<Length> {
     match Length::parse(written.get_ref(), None) {
         Ok(length) if length > Length::ZERO => return Some(length),
         Ok(_) => {
-            problems.push(wrong(&written, "a length is more than nothing".to_owned(), "measure it again"));
+            problems.push(wrong(written, "a length is more than nothing".to_owned(), "measure it again"));
         }
-        Err(error) => problems.push(wrong(&written, error.to_string(), &LengthError::help(&error))),
+        Err(error) => problems.push(wrong(written, error.to_string(), &LengthError::help(&error))),
     }
     None
 }

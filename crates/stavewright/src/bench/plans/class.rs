@@ -62,7 +62,7 @@ fn answer(
                 (words.with("workshop-class-searching", &[("best", Value::Name(best))]), limit / 2)
             }
             Doing::Trying(count) => {
-                let count = Value::Count(i64::try_from(count).unwrap_or(i64::MAX));
+                let count = Value::Count(i64::from(count));
                 (words.with("workshop-class-trying", &[("count", count)]), limit)
             }
         };
