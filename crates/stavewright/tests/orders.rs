@@ -33,6 +33,10 @@ fn order(folder: &Path) -> Value {
     all["orders"][0].clone()
 }
 
+fn money(amount: &Value) -> f64 {
+    amount.as_str().unwrap().parse().unwrap()
+}
+
 const QUOTE: [&str; 12] = [
     "order",
     "quote",
@@ -55,7 +59,7 @@ fn from_the_quote_to_the_parcel() {
     let quoted = done(folder, &[&QUOTE[..], &["--currency", "crowns", "--moulds", "2"]].concat());
     assert!(quoted.contains("720.00") && quoted.contains("216.00") && quoted.contains("504.00"), "{quoted}");
     let first = order(folder);
-    assert_eq!((&first["state"], &first["deposit"]), (&"quoted".into(), &"216.00".into()));
+    assert_eq!((&first["state"], money(&first["deposit"])), (&"quoted".into(), 216.0));
     let promised = first["promised"].as_str().unwrap().to_owned();
     assert!(quoted.contains(&promised) && promised.as_str() > "2027-03-05", "{promised}");
 
@@ -66,7 +70,7 @@ fn from_the_quote_to_the_parcel() {
 
     done(folder, &["order", "accept", "bread baskets", "--deposit", "200"]);
     let accepted = order(folder);
-    assert_eq!((&accepted["state"], &accepted["deposit"]), (&"ordered".into(), &"200".into()));
+    assert_eq!((&accepted["state"], money(&accepted["deposit"])), (&"ordered".into(), 200.0));
     // What was ordered is not quoted over.
     let refused = said(folder, &QUOTE);
     assert!(refused.code == 2 && refused.err.contains("no longer a quote"), "{}", refused.err);
@@ -116,7 +120,7 @@ fn a_mould_that_is_out_makes_the_order_later() {
 
     // Its girths are those of the pattern's mould, from the foot to the top.
     let moulds: Value =
-        serde_json::from_str(&done(folder, &["shelf", "moulds", "--format", "json"])).unwrap();
+        serde_json::from_str(&done(folder, &["shelf", "--format", "json", "moulds"])).unwrap();
     let profile = moulds["moulds"][0]["profile"].as_array().unwrap();
     let girth = |at: usize| profile[at]["girth_mm"].as_f64().unwrap();
     assert_eq!(profile.len(), 9);

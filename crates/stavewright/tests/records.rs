@@ -104,7 +104,8 @@ fn a_persons_records_are_handed_over_and_forgotten() {
     assert_eq!(done(folder, &["records", "log", "mine.toml", &harbour]), "Logged: number 7\n");
     done(folder, &["shelf", "export", "all.toml"]);
     done(folder, &["shelf", "--store", "other.db", "import", "all.toml"]);
-    let records = |store: &str| done(folder, &["records", "--store", store, "--format", "json"]);
+    let records = |store: &str| said(folder, &["records", "--store", store, "--format", "json"]).out;
+    assert!(records("workshop.db").contains("student 3"));
     assert_eq!(records("workshop.db"), records("other.db"));
 }
 
@@ -120,7 +121,7 @@ fn a_filled_in_form_is_read_and_what_is_wrong_with_it_is_said() {
     // Every line of the form can be filled in.
     let filled: Vec<String> = form
         .lines()
-        .skip(1)
+        .skip(2)
         .filter(|line| !line.starts_with("# photos"))
         .map(|line| line.trim_start_matches("# ").replacen("= 0", "= 60", 1).replacen("\"0 ", "\"4 ", 1))
         .collect();
@@ -156,7 +157,7 @@ fn a_filled_in_form_is_read_and_what_is_wrong_with_it_is_said() {
     assert!(photo.contains("rim.png") && photo.contains("40 million"), "{photo}");
     let outside = wrong("[[record]]\npattern = \"Harbour bread basket\"\nphotos = [\"../rim.png\"]\n");
     assert!(outside.contains("../rim.png"), "{outside}");
-    assert_eq!(done(folder, &["records", "--format", "json"]).matches("\"pattern\"").count(), 1);
+    assert_eq!(said(folder, &["records", "--format", "json"]).out.matches("\"pattern\"").count(), 1);
 }
 
 #[test]

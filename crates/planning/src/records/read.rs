@@ -159,7 +159,7 @@ impl Raw {
             let message = format!("a making has at most {MOST_PHOTOS} photographs");
             problems.push(Problem { message, span, help: Some("name the best of them".to_owned()) });
         }
-        let mut length = |written| length(&written?, problems);
+        let mut length = |written: Option<Spanned<String>>| length(&written?, problems);
         let (weaver, wet, dry) = (length(self.weaver), length(self.wet), length(self.dry));
         let (girth_wet, girth_dry) = (length(self.girth_wet), length(self.girth_dry));
         let mut text = |written| text(written?, problems);

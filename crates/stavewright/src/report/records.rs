@@ -75,15 +75,15 @@ pub(crate) fn one(record: &Record) -> String {
 pub(crate) fn form(draft: &Draft, words: &Words) -> String {
     let (weave, uprights) = (&draft.basket.body.weave, draft.basket.body.uprights());
     let mut said = "# Take the # away before a line, and write what was measured. What was not\n\
-                    # measured stays as it is.\n\
-                    [[record]]\n"
+         # measured stays as it is.\n\
+         [[record]]\n"
         .to_owned();
     let _ = writeln!(said, "pattern = {}", toml::Value::from(draft.basket.title.clone()));
     let rows = [
         ("made = \"2027-04-11\"", String::new()),
         ("who = \"student 3\"", "a name need not be given".to_owned()),
         ("learner = true", String::new()),
-        ("weaver = \"0 ft\"", format!("taken, less what was left over; planned {}", words.run(weave.length))),
+        ("weaver = \"0 ft\"", format!("less what was left; planned {}", words.run(weave.length))),
         ("rows = 0", format!("planned {}", weave.rows)),
         ("wet = \"0 in\"", "height of the weaving along the wall, still wet".to_owned()),
         ("dry = \"0 in\"", "the same, dried and packed".to_owned()),

@@ -61,7 +61,10 @@ fn answer(
                 let best = best.map_or("–".to_owned(), |(date, time)| format!("{date} {time}"));
                 (words.with("workshop-class-searching", &[("best", Value::Name(best))]), limit / 2)
             }
-            Doing::Trying(count) => (words.with("workshop-class-trying", &[("count", count.into())]), limit),
+            Doing::Trying(count) => {
+                let count = Value::Count(i64::from(count));
+                (words.with("workshop-class-trying", &[("count", count)]), limit)
+            }
         };
         if step != last {
             last.clone_from(&step);

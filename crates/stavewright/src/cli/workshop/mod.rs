@@ -49,7 +49,7 @@ impl StoreArgs {
     }
 }
 
-/// Whether a file is a store, by its first bytes (SQLite's own documentation of its file format, §1.2).
+/// Whether a file is a store, by its first bytes (`SQLite`'s own documentation of its file format, §1.2).
 pub(super) fn is_store(path: &Path) -> bool {
     const HEAD: &[u8; 16] = b"SQLite format 3\0";
     let mut head = [0; HEAD.len()];

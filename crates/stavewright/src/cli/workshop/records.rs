@@ -170,7 +170,7 @@ fn of_maker(mut all: Vec<Record>, who: Option<&str>) -> Result<Vec<Record>, Fail
 fn list(all: &[Record], format: Format) -> Result<(), Failure> {
     match format {
         Format::Json => {
-            screen::print_json(&json!({ "format": "stavewright-records", "version": 1, "records": all }))?
+            screen::print_json(&json!({ "format": "stavewright-records", "version": 1, "records": all }))?;
         }
         Format::Text => screen::print(&report::records::log(all))?,
     }
