@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, figure, open, serve, still, until, type Served } from "./bench.ts";
+import { browse, figure, open, serve, still, type, unfold, until, type Served } from "./bench.ts";
 import { wrongs } from "./workshop.ts";
 
 const VIEWS = ["round", "side", "chart", "stages", "templates", "compare", "text"];
@@ -207,6 +207,40 @@ test("the stage slider goes back to the bare mould", async () => {
   await until("the stage is named", async () => (await slider.getAttribute("aria-valuetext")) !== "Finished");
 });
 
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`axe-core finds nothing wrong in the dialogs (${colorScheme})`, async () => {
+    const page = await open(browser, served.url, { colorScheme, viewport: { width: 390, height: 844 } });
+    const dialog = page.getByRole("dialog");
+    const looked = async (name: string): Promise<void> => {
+      await dialog.waitFor();
+      await still(page);
+      assert.deepEqual(await wrongs(page), [], name);
+      await page.keyboard.press("Escape");
+      await dialog.waitFor({ state: "detached" });
+    };
+    await page.locator(".title").click();
+    await looked("patterns");
+    await page.getByRole("button", { name: "More", exact: true }).click();
+    await looked("more");
+    for (const name of ["Guide to this page", "Photograph of the finished basket", "Take away"]) {
+      await page.getByRole("button", { name: "More", exact: true }).click();
+      await dialog.getByRole("button", { name, exact: true }).click();
+      await looked(name);
+    }
+    await page.locator("button.stock:visible").first().scrollIntoViewIfNeeded();
+    await page.locator("button.stock:visible").first().click();
+    await looked("stock");
+    await page.context().close();
+    const fresh = await serve();
+    const first = await open(browser, fresh.url, { colorScheme, viewport: { width: 390, height: 844 } });
+    await first.getByRole("dialog").waitFor();
+    await still(first);
+    assert.deepEqual(await wrongs(first), [], "first basket");
+    await first.context().close();
+    await fresh.end();
+  });
+}
+
 test("without WebGL the line drawing stands in", async () => {
   const plain = await browse({ webgl: false });
   const page = await open(plain, served.url);
@@ -240,4 +274,17 @@ test("both languages are spoken throughout", async (context) => {
     await settled(page, view);
     assert.deepEqual(await wrongs(page), [], view);
   }
+});
+
+test("a mistake in the pattern is told in German, above the form and beside the text", async () => {
+  const page = await open(browser, served.url, { locale: "de-DE" });
+  await unfold(page, "basket");
+  await type(page, "staves.count", "sechzig");
+  const notice = page.locator("[data-notice=problems]");
+  await notice.waitFor();
+  const told = (await notice.textContent()) ?? "";
+  assert.match(told, /Was unter .*Staken.* steht, geht so nicht\. Dort steht: /);
+  assert.doesNotMatch(told, /\.\.|write|expected|whole number/);
+  await page.locator("#tab-text").click();
+  await page.locator("#view-text li", { hasText: "geht so nicht" }).waitFor();
 });

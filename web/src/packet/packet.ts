@@ -6,9 +6,11 @@ import { newId } from "../form/context.ts";
 import { Gone, Refusal, bytes, json, tell } from "../server/client.ts";
 import { fileName, openDialog } from "../shell/dialog.ts";
 import type { Bench } from "../state/bench.ts";
-import { language, number, t } from "../words/texts.ts";
+import { find, language, number, t } from "../words/texts.ts";
 
 const ASK_MS = 250;
+/** The file that holds all others. */
+const ALL = "packet.zip";
 const SOLIDS: readonly (readonly [SolidFormat, string])[] = [
   ["stl", "model/stl"],
   ["3mf", "model/3mf"],
@@ -101,13 +103,14 @@ class TakeAway {
     say(this.#told, t("bench-packet-done", { count: packet.files.length }));
     const base = `/api/packets/${packet.id}/`;
     const name = fileName(this.bench.shown.value?.title ?? "");
-    const zip = el("a", { href: `${base}packet.zip`, download: `${name}.zip`, class: "button" }, t("bench-packet-zip"));
-    const rows = packet.files.map((file) => {
+    const zip = el("a", { href: base + ALL, download: `${name}.zip`, class: "button" }, t("bench-packet-zip"));
+    const rows = packet.files.filter(({ name: own }) => own !== ALL).map((file) => {
       const look = /^(application\/pdf$|text\/html|image\/)/.test(file.media);
       return el(
         "li",
         { class: "file" },
         el("a", { href: base + file.name, download: `${name}-${file.name}` }, file.name),
+        el("span", {}, find(`bench-file-${file.name.replace(/\.\w+$/, "")}`) ?? ""),
         el("span", { class: "fact" }, t("bench-kilobytes", { size: number(file.bytes / 1000, file.bytes < 10_000 ? 1 : 0) })),
         look && el("a", { href: base + file.name, target: "_blank", rel: "noopener" }, t("bench-packet-print")),
       );

@@ -6,6 +6,7 @@ import { el } from "../dom/element.ts";
 import { CutsView, FiguresView } from "../findings/cuts.ts";
 import { FindingsView, Worst } from "../findings/findings.ts";
 import { Form } from "../form/form.ts";
+import { said } from "../form/said.ts";
 import { Files } from "../patterns/files.ts";
 import type { Connection } from "../server/connection.ts";
 import type { Bench } from "../state/bench.ts";
@@ -13,7 +14,7 @@ import { ChartView } from "../views/chart.ts";
 import { GalleryView } from "../views/gallery.ts";
 import { RoundView } from "../views/round/round.ts";
 import { TextView } from "../views/text.ts";
-import { t } from "../words/texts.ts";
+import { language, t } from "../words/texts.ts";
 import { Announcer } from "./announcer.ts";
 import { Bar } from "./bar.ts";
 import { light } from "./light.ts";
@@ -95,7 +96,7 @@ export class Page {
       this.#form.complain(problems);
       const first = problems[0];
       if (!first) this.notices.drop("problems");
-      else this.notices.tell("problems", t("bench-problems", { count: problems.length, first: first.message }), this.#mends(), "grave");
+      else this.notices.tell("problems", t("bench-problems", { count: problems.length, first: language() === "en" ? first.message : said(first).replace(/\.$/, "") }), this.#mends(), "grave");
       if (first && !bench.shown.value) this.#show("text");
     });
     bench.refused.listen((refusal) => {

@@ -6,6 +6,7 @@ import { newId } from "../form/context.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
+import { exactly } from "../form/said.ts";
 import type { View } from "./view.ts";
 
 export class TextView implements View {
@@ -76,7 +77,7 @@ export class TextView implements View {
           "li",
           {},
           el("button", { type: "button", class: "quiet", onclick: () => this.#goTo(problem) }, t("bench-text-at", { line: problem.line, column: problem.column })),
-          el("span", {}, [problem.message, problem.help].filter(Boolean).join(". ")),
+          el("span", {}, exactly(problem)),
         ),
       ),
     );

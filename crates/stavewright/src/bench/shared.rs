@@ -96,12 +96,7 @@ impl Bench {
         if self.access.may_write {
             return Ok(());
         }
-        Err(Refusal::new(
-            StatusCode::FORBIDDEN,
-            "shelf, prices and classes are the maker's own, and not shown to guests",
-            "the server",
-            "Start it with --studio-write to have them seen and changed from other machines.",
-        ))
+        Err(Refusal::said(StatusCode::FORBIDDEN, Message::new("refused-workshop"), "the server"))
     }
 
     /// Refuses where nothing may be written.

@@ -55,6 +55,10 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
+    parts.extend(basket.hand.whose.iter().map(|whose| {
+        let args = [("whose", Value::Name(whose.clone()))];
+        (label("hand"), words.with("hand-of", &args))
+    }));
     parts
 }
 

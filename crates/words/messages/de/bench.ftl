@@ -294,6 +294,17 @@ bench-saved-problems = { $count ->
 ## Mitnehmen
 
 bench-take-away = Mitnehmen
+bench-file-handout = die Anleitung für Teilnehmende
+bench-file-teacher = das Blatt für Lehrende
+bench-file-maker = das Blatt zum Entwurf
+bench-file-bench-card = die Arbeitskarte, für die Wand beim Flechten
+bench-file-templates = Schablonen in wahrer Größe
+bench-file-demonstration = der Plan einer Vorführung
+bench-file-cuts = die Zuschnittliste als Tabelle
+bench-file-section = der Schnitt als Zeichnung
+bench-file-base = der Boden als Zeichnung
+bench-file-basket = alle Maße, für andere Programme
+bench-file-pattern = die Vorlage
 bench-packet-text = Das Paket enthält die Anleitung, die Blätter für Lehrende und zum Entwurf, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.
 bench-paper = Papier
 bench-paper-letter = Letter

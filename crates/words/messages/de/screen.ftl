@@ -10,6 +10,7 @@ screen-lashing = Wicklung
 screen-pins = Stifte
 screen-ears = Ohren
 screen-handle = Henkel
+screen-hand = Werte
 
 screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
 screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit

@@ -294,6 +294,17 @@ bench-saved-problems = { $count ->
 ## Take away
 
 bench-take-away = Take away
+bench-file-handout = the handout for students
+bench-file-teacher = the teacher’s sheet
+bench-file-maker = the maker’s sheet
+bench-file-bench-card = the bench card, for the wall while you weave
+bench-file-templates = templates at true size
+bench-file-demonstration = the plan of a demonstration
+bench-file-cuts = the cut list as a table
+bench-file-section = the section as a drawing
+bench-file-base = the base as a drawing
+bench-file-basket = all figures, for other programs
+bench-file-pattern = the pattern
 bench-packet-text = The packet holds the handout, the teacher’s and the maker’s sheet, the bench card, the templates, the cut list and the drawings.
 bench-paper = Paper
 bench-paper-letter = Letter

@@ -10,6 +10,7 @@ screen-lashing = Lashing
 screen-pins = Pins
 screen-ears = Ears
 screen-handle = Handle
+screen-hand = Hand
 
 screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
 screen-base-text = { $wood } disc, { $diameter } across, { $thickness } thick; groove { $depth } deep, { $width } wide

@@ -61,10 +61,7 @@ fn answer(
                 let best = best.map_or("–".to_owned(), |(date, time)| format!("{date} {time}"));
                 (words.with("workshop-class-searching", &[("best", Value::Name(best))]), limit / 2)
             }
-            Doing::Trying(count) => {
-                let count = Value::Count(i64::try_from(count).unwrap_or(i64::MAX));
-                (words.with("workshop-class-trying", &[("count", count)]), limit)
-            }
+            Doing::Trying(count) => (words.with("workshop-class-trying", &[("count", count.into())]), limit),
         };
         if step != last {
             last.clone_from(&step);
