@@ -3,6 +3,7 @@
 use basket::{Basket, Length, Material};
 use kurbo::{Point, Rect, Vec2};
 
+use crate::around::Around;
 use crate::drawing::{Drawing, Line, Tone, closed, open};
 use crate::elevation::Elevation;
 use crate::rim_shape::RimShape;
@@ -45,7 +46,8 @@ impl<'a> Cut<'a> {
     /// The disc from a radius outward, with its groove.
     pub(crate) fn disc(&self, drawing: &mut Drawing, from: f64) {
         let base = &self.basket.body.base();
-        let (edge, low) = (base.across().length.to_mm() / 2.0, -base.thickness.to_mm());
+        let across = Around::of_front(self.basket).across(base.across());
+        let (edge, low) = (across.to_mm() / 2.0, -base.thickness.to_mm());
         let (middle, half) = (low / 2.0, base.groove_width.to_mm() / 2.0);
         let root = base.groove_radius().to_mm().max(0.0) + self.wall.over();
         let outline = [

@@ -25,9 +25,10 @@ const INSIDE: f64 = 2.5;
 /// The edge of the base with its groove, the stave's foot and the first rows.
 pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let (base, staves) = (basket.body.base(), basket.body.staves());
-    let over = Around::of(basket).over();
+    let around = Around::of_front(basket);
+    let (over, half) = (around.over(), around.across(base.across()).to_mm() / 2.0);
     let from = (base.groove_radius().to_mm() - INSIDE).max(0.0) + over;
-    let size = (base.across().length.to_mm() / 2.0 - from + 4.0).max(base.thickness.to_mm() + 4.0);
+    let size = (half - from + 4.0).max(base.thickness.to_mm() + 4.0);
     let scale = SCALES.into_iter().find(|scale| scale * size <= GROOVE).unwrap_or(0.1);
     let cut = Cut::of(basket, scale, Vec2::ZERO);
     let mut drawing = Drawing::new("detail-groove", "", "");
@@ -37,7 +38,7 @@ pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     cut.weavers(&mut drawing, Length::ZERO, rows);
     cut.disc(&mut drawing, from);
 
-    let (edge, low) = (base.across().length.to_mm() / 2.0, -base.thickness.to_mm());
+    let (edge, low) = (half, -base.thickness.to_mm());
     let (root, cheek) = (base.groove_radius().to_mm() + over, low / 2.0 - base.groove_width.to_mm() / 2.0);
     let at = |x: f64, height: f64| cut.place(Point::new(x, height));
     let depth = [at(root, cheek), at(edge, low)];

@@ -3,7 +3,7 @@
 use basket::Basket;
 use basket::form::Across;
 use basket::message::Value;
-use basket::pattern::Direction;
+use basket::pattern::{Direction, EarAxis};
 use basket::steps::Stage;
 use kurbo::{Circle, Point, Vec2};
 use words::Words;
@@ -63,13 +63,16 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
         ("base", name(basket.body.base().across())),
         ("count", basket.body.uprights().count.into()),
     ];
+    let on_sides = basket.in_rim().is_some_and(|ears| ears.axis == Some(EarAxis::Short));
     let mut drawing = Drawing {
         name: "plan".to_owned(),
         title: words.with("drawing-plan", &args),
         description: words.with(
-            match basket.body.weave.direction {
-                Direction::Right => "drawing-plan-description",
-                Direction::Left => "drawing-plan-description-left",
+            match (basket.body.weave.direction, on_sides) {
+                (Direction::Right, false) => "drawing-plan-description",
+                (Direction::Left, false) => "drawing-plan-description-left",
+                (Direction::Right, true) => "drawing-plan-description-sides",
+                (Direction::Left, true) => "drawing-plan-description-sides-left",
             },
             &args,
         ),
