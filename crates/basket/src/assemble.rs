@@ -65,6 +65,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     let seat = Seat::on(&form, top, height, uprights.standing.at(top));
     let parts = &staves.length_parts;
     let wall = Wall {
+        form: &form,
         seat: &seat,
         height,
         uprights,

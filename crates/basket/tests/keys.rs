@@ -79,6 +79,12 @@ fn with_example(key: &dyn Declared) -> String {
             let like = if name == "like" { "" } else { "like = \"cane fine\"\n" };
             format!("{drawn}[materials.mine]\n{like}{line}")
         }
+        (section @ ("ears" | "handle"), "axis") => {
+            let shape = r#"shape = "oval", length = "9", width = "6""#;
+            let kind = if section == "handle" { "kind = \"fixed\"\n" } else { "" };
+            let mould = head(&format!("{shape}, rim = \"10\", height = \"4\""));
+            format!("{mould}[{section}]\n{kind}{line}")
+        }
         ("handle", "ends") => format!("{drawn}[handle]\nkind = \"fixed\"\n{line}"),
         ("handle", "corner" | "rise") => format!("{drawn}[handle]\ncurve = \"three-centred\"\n{line}"),
         (section, _) => format!("{drawn}[{section}]\n{line}"),

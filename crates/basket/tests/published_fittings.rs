@@ -4,7 +4,7 @@ mod rim_bench;
 
 use std::f64::consts::{PI, TAU};
 
-use basket::fittings::{Ears, off_middle, tilt};
+use basket::fittings::{Ears, tilt};
 use basket::measure::Length;
 use basket::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern};
 use proptest::prelude::*;
@@ -155,7 +155,7 @@ proptest! {
         let worst = off_stave[0].max(off_stave[1]);
         prop_assert!((option.off_stave.to_mm() - worst * girth).abs() < 1e-9 * girth);
         prop_assert!(ears.options.windows(2).all(|pair| pair[0].off_opposite <= pair[1].off_opposite));
-        let chord = off_middle(Length::mm(radius), ears.off_opposite);
+        let chord = Length::mm(radius) * (ears.off_opposite.to_radians() / 2.0).sin();
         prop_assert!((chord - ears.off_middle).to_mm().abs() < 1e-9 * radius);
     }
 }

@@ -3,7 +3,7 @@
 
 mod rim_bench;
 
-use basket::fittings::{Bail, Fold, Rest, Rested, Ring, Stretch, Swing};
+use basket::fittings::{Bail, Fold, Plan, Rest, Rested, Ring, Stretch, Swing};
 use basket::measure::Length;
 use proptest::prelude::*;
 use rim_bench::close;
@@ -12,10 +12,12 @@ fn half_ellipse(half_span: f64, rise: f64) -> Bail {
     Bail::HalfEllipse { half_span: Length::mm(half_span), rise: Length::mm(rise) }
 }
 
+const ROUND: Plan = Plan::Round { off_middle: Length::ZERO };
+
 /// A line without width or thickness where the bail's middle line runs.
 fn thin(bail: &Bail) -> Swing<'_> {
     let none = Length::ZERO;
-    Swing { bail, width: none, thickness: none, end: none, off_middle: none }
+    Swing { bail, width: none, thickness: none, end: none, plan: &ROUND }
 }
 
 /// A ring of this section, as (radius, depth below the pivots).

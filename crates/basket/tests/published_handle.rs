@@ -8,10 +8,7 @@ use basket::fittings::{Bail, Fold, Lashed, SwingHandle};
 use basket::form;
 use basket::lashing::Lashing;
 use basket::measure::Length;
-use basket::pattern::{
-    BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern, MouldForm, MouldPattern, MouldPieces,
-    Outline, Side,
-};
+use basket::pattern::{BailCurve, EarMaterial, EarsPattern, HandlePattern, LashingPattern};
 use basket::stock::{Catalogue, Kind};
 use basket::uprights::Uprights;
 use basket::weave::Weave;
@@ -84,14 +81,7 @@ fn handle_on(
     let uprights = uprights(count, 1.5);
     let ears = rim_bench::ears(ears, count, radius);
     let rim = rim_bench::rim(count, radius, Some(50.0), Some(&ears));
-    let across = Length::mm(2.0 * radius);
-    let upright =
-        MouldForm::Drawn { base: across, rim: across, height: Length::mm(120.0), side: Side::Straight };
-    let form = form::Form::on_mould(&MouldPattern {
-        outline: Outline::Round,
-        form: upright,
-        pieces: MouldPieces::One,
-    });
+    let form = rim_bench::round(radius);
     let weave = unwoven(&form, &uprights);
     let cane = material("cane", Kind::ChairCane, 2.5, 1.0);
     let lashing = LashingPattern { weaver: Some(cane.clone()), ..LashingPattern::default() };

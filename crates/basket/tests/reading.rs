@@ -163,6 +163,7 @@ fn every_key_is_read() {
         material: Some(EarMaterial::Wood),
         wood: Catalogue::built_in().wood("cherry").cloned(),
         way: Some(EarWay::PushedDown),
+        axis: None,
         placing: Some(EarPlacing::Shared),
         width: inches(0.375),
         thickness: inches(0.125),
@@ -173,6 +174,7 @@ fn every_key_is_read() {
     let handle = HandlePattern {
         kind: Some(HandleKind::Swing),
         made: Some(HandleMade::Bent),
+        axis: None,
         joint: Some(HandleJoint::Slot),
         shows: inches(0.125),
         ends: None,

@@ -78,6 +78,9 @@ fn the_row_of_woven_in_ears_is_said() {
     assert_eq!(value(lay, "rows"), &Value::Count(i64::from(body.weave.rows) - below as i64));
     let Value::Length(left) = value(lay, "left") else { panic!("{lay:?}") };
     assert!((20.0..40.0).contains(&left.to_mm()), "about 1 in of the mould is left: {left:?}");
+    let ears = draft.basket.ears.as_ref().unwrap();
+    let Value::Length(stands) = value(lay, "stands") else { panic!("{lay:?}") };
+    assert!((*stands + ears.tail - ears.length).to_mm().abs() < 1e-9, "tail and what stands are the ear");
     let rows = [Stage::FirstRows, Stage::HalfWoven, Stage::EarsSet, Stage::Woven]
         .map(|stage| draft.basket.rows_at(stage));
     assert!(rows.is_sorted(), "{rows:?}");

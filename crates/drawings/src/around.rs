@@ -2,9 +2,9 @@
 
 use std::f64::consts::TAU;
 
-use basket::Basket;
-use basket::form::{Form, Outline, OutlinePoint};
-use basket::pattern::Direction;
+use basket::form::{Across, Form, Outline, OutlinePoint};
+use basket::pattern::{Direction, EarAxis};
+use basket::{Basket, Length};
 
 /// Share of the round over which a bend is taken to be even.
 const SHORT: f64 = 1e-3;
@@ -16,11 +16,26 @@ pub(crate) struct Around<'a> {
     form: &'a Form,
     /// Numbers rise the other way round than the outline runs.
     turned: bool,
+    /// Seen from one of its ends: what lay there lies in front.
+    from_end: bool,
 }
 
 impl<'a> Around<'a> {
     pub(crate) fn of(basket: &'a Basket) -> Self {
-        Self { form: &basket.body.form, turned: basket.body.weave.direction == Direction::Right }
+        let turned = basket.body.weave.direction == Direction::Right;
+        Self { form: &basket.body.form, turned, from_end: false }
+    }
+
+    /// The wall as it is seen from the front, with the ears at the right and left: of an oval whose ears stand on
+    /// its short axis, from an end.
+    pub(crate) fn of_front(basket: &'a Basket) -> Self {
+        let from_end = basket.in_rim().is_some_and(|ears| ears.axis == Some(EarAxis::Short));
+        Self { from_end, ..Self::of(basket) }
+    }
+
+    /// How far what reaches so far reaches to the right and left together.
+    pub(crate) fn across(&self, across: Across) -> Length {
+        if self.from_end { across.width } else { across.length }
     }
 
     pub(crate) fn is_round(&self) -> bool {
@@ -32,7 +47,12 @@ impl<'a> Around<'a> {
         self.form.outline.girth() / TAU
     }
 
-    /// The place of the foot so far round.
+    /// The share of the way round that lies at the right.
+    pub(crate) fn begin(&self) -> f64 {
+        if self.from_end { 0.25 } else { 0.0 }
+    }
+
+    /// The place of the foot so far round from there.
     pub(crate) fn at(&self, turn: f64) -> OutlinePoint {
         if self.is_round() {
             let (sin, cos) = (turn * TAU).sin_cos();
@@ -43,8 +63,12 @@ impl<'a> Around<'a> {
                 curvature: 1.0 / radius,
             };
         }
+        let turn = turn + self.begin();
         let at = self.form.outline.at(if self.turned { -turn } else { turn });
-        let sides = |[x, y]: [f64; 2]| [x, if self.turned { -y } else { y }];
+        let sides = |[x, y]: [f64; 2]| {
+            let y = if self.turned { -y } else { y };
+            if self.from_end { [y, -x] } else { [x, y] }
+        };
         OutlinePoint { point: sides(at.point), outward: sides(at.outward), ..at }
     }
 
@@ -84,9 +108,11 @@ impl<'a> Around<'a> {
         self.form.outline.girth() * turn + (radius - self.foot()) * y.atan2(x).rem_euclid(TAU)
     }
 
-    /// How much further the longer half reaches than the radius of its level.
+    /// How much further the half at the right reaches than the radius of its level.
     pub(crate) fn over(&self) -> f64 {
-        if self.is_round() { 0.0 } else { self.form.outline.across()[0] / 2.0 - self.foot() }
+        let [length, width] = self.form.outline.across();
+        let across = if self.from_end { width } else { length };
+        if self.is_round() { 0.0 } else { across / 2.0 - self.foot() }
     }
 
     /// The level of a radius as a closed line.

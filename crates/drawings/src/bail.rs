@@ -1,6 +1,7 @@
 //! The handle seen from the front: bow or knobs, ears on edge, rivets.
 
 use basket::fittings::{Bow, Ears, Fold, Handle, Knobs, Rivets, SwingHandle};
+use basket::form::Level;
 use basket::pattern::HandleJoint;
 use basket::{Basket, Length};
 use kurbo::{BezPath, Point, Rect, Vec2};
@@ -47,7 +48,9 @@ impl<'a> Front<'a> {
 
     /// How far the middles of ears stand from the middle.
     fn middle(&self) -> f64 {
-        (self.basket.body.rim().radius() + self.basket.body.uprights().thickness / 2.0).to_mm()
+        let body = &self.basket.body;
+        let level = Level { form: &body.form, radius: body.rim().radius() + body.uprights().thickness / 2.0 };
+        level.reach(self.standing.axis).to_mm()
     }
 
     /// Height of the topmost point.

@@ -25,7 +25,7 @@ pub(crate) struct Cut<'a> {
 
 impl<'a> Cut<'a> {
     pub(crate) fn of(basket: &'a Basket, scale: f64, origin: Vec2) -> Self {
-        Self { basket, wall: Wall::along_length(basket), scale, origin }
+        Self { basket, wall: Wall::in_front(basket), scale, origin }
     }
 
     /// Where a radius and a height above the mould's base lie in the drawing.

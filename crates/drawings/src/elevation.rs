@@ -37,7 +37,7 @@ pub(crate) struct Elevation<'a> {
 
 impl<'a> Elevation<'a> {
     pub(crate) fn of(basket: &'a Basket, scale: f64) -> Self {
-        Self { basket, wall: Wall::along_length(basket), around: Around::of(basket), scale }
+        Self { basket, wall: Wall::in_front(basket), around: Around::of_front(basket), scale }
     }
 
     pub(crate) fn place(&self, x: f64, height: f64) -> Point {
@@ -46,8 +46,11 @@ impl<'a> Elevation<'a> {
 
     /// Direction in which a fraction of the way round is seen: 0 right, a quarter turn in front.
     fn direction(&self, turn: f64) -> f64 {
-        let level = if self.around.is_round() { 0.25 } else { 0.0 };
-        let first = self.basket.in_rim().map_or(level, |ears| ears.each[0].turn);
+        let first = if self.around.is_round() {
+            self.basket.in_rim().map_or(0.25, |ears| ears.each[0].turn)
+        } else {
+            self.around.begin()
+        };
         (sense(self.basket) * (turn - first) * TAU).rem_euclid(TAU)
     }
 
@@ -74,7 +77,7 @@ impl<'a> Elevation<'a> {
 
     fn disc(&self, drawing: &mut Drawing) {
         let (edge, thickness) = (
-            self.basket.body.base().across().length.to_mm() / 2.0,
+            self.around.across(self.basket.body.base().across()).to_mm() / 2.0,
             self.basket.body.base().thickness.to_mm(),
         );
         let disc = Rect::from_points(self.place(-edge, 0.0), self.place(edge, -thickness));

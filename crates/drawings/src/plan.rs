@@ -99,9 +99,15 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
     Some(drawing.fitted(1.5))
 }
 
-/// From above, the first ear (or stave 1) at the right.
+/// What lies at the right, as a share of the way round: the first ear, or stave 1; of what is not round, an end.
+fn at_right(basket: &Basket) -> f64 {
+    let ears = basket.in_rim().filter(|_| Around::of(basket).is_round());
+    ears.map_or(0.0, |ears| ears.each[0].turn)
+}
+
+/// From above.
 fn view(basket: &Basket) -> View {
-    let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
+    let first = at_right(basket);
     View::from(-first * 360.0, 90.0)
 }
 
@@ -115,7 +121,7 @@ fn radius(part: &Part) -> f64 {
 fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, [radius, scale]: [f64; 2]) {
     let around = Around::of(basket);
     let staves = basket.body.staves();
-    let first = basket.in_rim().map_or(0.0, |ears| ears.each[0].turn);
+    let first = at_right(basket);
     for stave in staves.uprights.quarters() {
         // Numbers rise clockwise seen from above where the weaver runs to the right.
         let turn = sense(basket) * (staves.uprights.turn(stave) - first);

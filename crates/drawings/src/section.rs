@@ -82,7 +82,7 @@ impl Sizes {
             rim_top,
             top: Front::of(basket, 1.0).map_or(rim_top, |front| front.top()),
             rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm()
-                + Around::of(basket).over(),
+                + Around::of_front(basket).over(),
         }
     }
     fn scale(&self, width: f64) -> f64 {
@@ -125,7 +125,7 @@ fn halves(drawing: &mut Drawing, basket: &Basket, scale: f64, sizes: &Sizes) {
 fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64, sizes: &Sizes) {
     let place = |x: f64, height: f64| Point::new(x * scale, -height * scale);
     let both = |mm: f64| words.both(Length::mm(mm));
-    let base = basket.body.base().across().length.to_mm() / 2.0;
+    let base = Around::of_front(basket).across(basket.body.base().across()).to_mm() / 2.0;
     let bottom = -sizes.bottom * scale;
     let across = |radius: f64, height: f64| [place(-radius, height), place(radius, height)];
     let levels = [
@@ -139,8 +139,8 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     let left = -sizes.rim_radius * scale;
     let right = -left;
     let weaving = basket.body.weave.top_height.to_mm();
-    let wall =
-        basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm() + Around::of(basket).over();
+    let wall = basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm()
+        + Around::of_front(basket).over();
     let uprights = [
         Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 4.5, both(weaving)),
         Dimension::upright(

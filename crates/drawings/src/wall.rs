@@ -23,9 +23,9 @@ impl<'a> Wall<'a> {
         Self { basket, over: 0.0 }
     }
 
-    /// The same cut along its length, where it is not round.
-    pub(crate) fn along_length(basket: &'a Basket) -> Self {
-        Self { basket, over: Around::of(basket).over() }
+    /// The same from ear to ear, or along its length, where it is not round.
+    pub(crate) fn in_front(basket: &'a Basket) -> Self {
+        Self { basket, over: Around::of_front(basket).over() }
     }
 
     /// How much further it reaches than the radius of each level.

@@ -22,4 +22,5 @@ pub mod class;
 pub mod cutting;
 pub mod kits;
 pub mod price;
+pub mod promise;
 pub mod records;

@@ -53,6 +53,21 @@ fn mends_hold(pattern: &str, class: &Class, refusal: &Refusal) {
     }
 }
 
+/// One practised maker on two days: the rim dries overnight, and what is left of the second day is too short for
+/// lashing and finish; an evening at home is enough.
+#[test]
+fn an_evening_at_home_mends_a_class_that_is_a_little_too_short() {
+    let text = "title = \"Short\"\npattern = \"harbour.toml\"\nzone = \"UTC\"\nmoulds = 1\n\
+                [[students]]\ncount = 1\nhand = \"practised\"\n\
+                [[days]]\ndate = \"2027-04-12\"\nevery = 1\ntimes = 3\nhours = [\"09:00-13:00\"]\n";
+    let class = class(text);
+    let answer = answer(HARBOUR, &class, 20.0);
+    let refusal = refused(&answer);
+    mends_hold(HARBOUR, &class, refusal);
+    let home = refusal.mends.iter().find(|mend| mend.change.home && mend.change.ready.is_empty());
+    assert!(home.is_some_and(|mend| mend.days.is_some()), "{refusal:?}");
+}
+
 #[test]
 fn twelve_students_on_four_moulds_do_not_fit_into_two_days() {
     let class = class(WEEKEND);

@@ -134,6 +134,11 @@ fn cutting_instances_on_which_first_fit_is_worst() {
     let job = Job { stocks: vec![a_stock(100.0, None, 1)], pieces, kerf: Length::ZERO };
     let plan = planned(&job);
     assert_eq!((plan.cost, plan.is_proven()), (9, true));
+    let sizes: Vec<i64> = [(51, 6), (27, 6), (26, 6), (23, 12)]
+        .into_iter()
+        .flat_map(|(size, count)| std::iter::repeat_n(size, count))
+        .collect();
+    assert_eq!(planning::cutting::strands_by_first_fit(&sizes, 100), 11);
 }
 
 /// Two lengths to buy, two of offcuts that cost nothing, a saw of 3 mm; the optimum by hand and by an

@@ -5,6 +5,7 @@
 //! own. What the sheets say comes from the `words` crate, what they show from `drawings`; the
 //! templates under `templates/` only lay it out, and a teacher may replace any of them.
 
+mod cards;
 mod class;
 mod data;
 mod error;
@@ -26,6 +27,7 @@ mod templates;
 pub mod workshop;
 mod written;
 
+pub use cards::{Card, Provenance};
 pub use class::{
     ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_pictures, class_plan,
     class_sheet,

@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-const BUILT_IN: [(&str, &str); 19] = [
+const BUILT_IN: [(&str, &str); 20] = [
     ("house.typ", include_str!("../templates/house.typ")),
     ("own-notes.typ", include_str!("../templates/own-notes.typ")),
+    ("card.typ", include_str!("../templates/card.typ")),
     ("class.typ", include_str!("../templates/class.typ")),
     ("demonstration.html", include_str!("../templates/demonstration.html")),
     ("demonstration.typ", include_str!("../templates/demonstration.typ")),

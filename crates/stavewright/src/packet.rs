@@ -35,6 +35,11 @@ pub(crate) struct Written {
     pub(crate) kept: Vec<Kept>,
 }
 
+/// By what a version of a pattern's text is told from others: the beginning of its checksum.
+pub(crate) fn version(source: &str) -> String {
+    list::sum(source.as_bytes()).chars().take(12).collect()
+}
+
 /// The pattern as a file of the packet that is made from it.
 pub(crate) fn pattern(source: &str) -> PacketFile {
     PacketFile { name: PATTERN, bytes: source.as_bytes().to_vec() }

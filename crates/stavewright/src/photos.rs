@@ -8,7 +8,7 @@ use std::io::Read;
 use std::path::Path;
 
 use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS_PIXELS};
-use basket::pattern::{Pattern, Photo, Problem};
+use basket::pattern::{Pattern, Problem};
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
 use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageError, ImageFormat, ImageResult};
@@ -32,7 +32,7 @@ pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
         if !seen.insert(photo.path.as_str()) {
             continue;
         }
-        match read(text.origin.folder(), photo, &mut room) {
+        match read(text.origin.folder(), &photo.path, &mut room) {
             Ok(bytes) => photos = photos.with(photo.path.clone(), bytes),
             Err((message, help)) => problems.push(Problem {
                 message: format!("the photo `{}` {message}", photo.path),
@@ -44,6 +44,16 @@ pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
     if problems.is_empty() { Ok(photos) } else { Err(Failure::Misread { text: text.clone(), problems }) }
 }
 
+/// Reads and checks photographs that lie in this folder, by their names.
+pub(crate) fn check(folder: &Path, names: &[String]) -> Result<(), Fault> {
+    let mut room = Room { bytes: PHOTOS_BYTES, pixels: PHOTOS_PIXELS };
+    for name in names {
+        let named = |(what, help): Fault| (format!("the photo `{name}` {what}"), help);
+        read(folder, name, &mut room).map_err(named)?;
+    }
+    Ok(())
+}
+
 /// What is left of what all photographs together may have.
 struct Room {
     bytes: usize,
@@ -51,9 +61,9 @@ struct Room {
 }
 
 /// What is wrong with a photograph, and how to mend it.
-type Fault = (String, &'static str);
+pub(crate) type Fault = (String, &'static str);
 
-fn read(folder: &Path, photo: &Photo, room: &mut Room) -> Result<Vec<u8>, Fault> {
+fn read(folder: &Path, name: &str, room: &mut Room) -> Result<Vec<u8>, Fault> {
     let missing = |error: std::io::Error| {
         let help = "the path starts in the pattern's own folder; check the name and its capitals";
         (format!("cannot be read: {error}"), help)
@@ -66,14 +76,14 @@ fn read(folder: &Path, photo: &Photo, room: &mut Room) -> Result<Vec<u8>, Fault>
         Unopened::Odd(_) => ("is not a file".to_owned(), "name the picture file itself"),
         Unopened::Refused(error) => missing(error),
     };
-    let file = input::inside(folder, &photo.path).and_then(|path| input::open(&path)).map_err(unopened)?;
+    let file = input::inside(folder, name).and_then(|path| input::open(&path)).map_err(unopened)?;
     let mut bytes = Vec::new();
     file.take(PHOTO_BYTES + 1).read_to_end(&mut bytes).map_err(missing)?;
     if bytes.len() as u64 > PHOTO_BYTES {
         let help = "save it smaller; 2000 pixels across are plenty for print";
         return Err((format!("is larger than {} MB", PHOTO_BYTES / 1_000_000), help));
     }
-    checked(&photo.path, bytes, room)
+    checked(name, bytes, room)
 }
 
 /// Asserts that the file is what its name says, finds room and decodes.

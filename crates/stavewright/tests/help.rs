@@ -153,3 +153,13 @@ fn help_of_price() {
 fn help_of_backup() {
     insta::assert_snapshot!(help(&["backup"]));
 }
+
+#[test]
+fn help_of_records() {
+    insta::assert_snapshot!(help(&["records"]));
+}
+
+#[test]
+fn help_of_order() {
+    insta::assert_snapshot!(help(&["order"]));
+}

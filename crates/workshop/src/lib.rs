@@ -1,5 +1,5 @@
 //! The store of a workshop: what lies on the shelf, which moulds there are and who has them, orders, and
-//! every movement with the way back.
+//! every movement with the way back; and the log of what was made.
 //!
 //! One file of `SQLite`. Nothing of it is needed to work out a pattern. What was acknowledged is on the disk: a
 //! kill at any point loses nothing of it. A file of a newer program, a damaged one, one that may not be
@@ -24,13 +24,14 @@ mod moulds;
 mod moves;
 mod orders;
 mod plain;
+mod records;
 mod schema;
 mod shelf;
 mod shelf_csv;
 mod store;
 
 pub use fault::{Fault, RowFault};
-pub use moulds::{Loan, Mould};
+pub use moulds::{Girth, Loan, Mould};
 pub use moves::{Change, Kind, Movement};
 pub use orders::{Order, State};
 pub use plain::Everything;

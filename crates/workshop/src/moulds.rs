@@ -7,7 +7,7 @@ use crate::fault::Fault;
 use crate::store::Store;
 
 /// A mould.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Mould {
     /// What it is called, such as `A`.
@@ -21,9 +21,22 @@ pub struct Mould {
     /// Anything else.
     #[serde(default)]
     pub note: String,
+    /// Its girths as taped, from its foot upward.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub profile: Vec<Girth>,
     /// Who has it now.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub loan: Option<Loan>,
+}
+
+/// A girth of a mould, as it was taped.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Girth {
+    /// How high above the mould's foot, in millimetres.
+    pub height_mm: f64,
+    /// The girth there, in millimetres.
+    pub girth_mm: f64,
 }
 
 /// A mould that is out.
@@ -55,26 +68,50 @@ impl Store {
                 place: row.get(1)?,
                 patterns: row.get(2)?,
                 note: row.get(3)?,
+                profile: Vec::new(),
                 loan: to.map(|to| Loan { to, due }),
             })
         };
-        let moulds = query.query_map([], read)?.collect::<Result<_, _>>()?;
+        let mut moulds: Vec<Mould> = query.query_map([], read)?.collect::<Result<_, _>>()?;
+        let mut girths = self.connection.prepare_cached(
+            "SELECT height_mm, girth_mm FROM mould_girths WHERE mould = ?1 ORDER BY height_mm",
+        )?;
+        for mould in &mut moulds {
+            let read = |row: &rusqlite::Row| Ok(Girth { height_mm: row.get(0)?, girth_mm: row.get(1)? });
+            mould.profile = girths.query_map([&mould.name], read)?.collect::<Result<_, _>>()?;
+        }
         Ok(moulds)
     }
 
-    /// Writes a mould down, or changes what is said of the one of this name. Its loan is left as it is.
+    /// Writes a mould down, or changes what is said of the one of this name. Its loan is left as it is, and its
+    /// profile where none is given.
     ///
     /// # Errors
-    /// [`Fault::Refused`] for an empty name.
+    /// [`Fault::Refused`] for an empty name, or a profile that cannot be.
     pub fn put_mould(&mut self, mould: &Mould) -> Result<(), Fault> {
         if mould.name.trim().is_empty() {
             return Err(Fault::Refused("a mould needs a name".to_owned()));
         }
-        self.connection.execute(
+        let is_measure = |girth: &Girth| {
+            girth.height_mm.is_finite() && girth.height_mm >= 0.0 && girth.girth_mm.is_finite()
+        };
+        if !mould.profile.iter().all(|girth| is_measure(girth) && girth.girth_mm > 0.0) {
+            return Err(Fault::Refused("a girth of a mould is a length above zero, at a height".to_owned()));
+        }
+        let work = self.work()?;
+        work.execute(
             "INSERT INTO moulds VALUES (?1, ?2, ?3, ?4) \
              ON CONFLICT (name) DO UPDATE SET place = ?2, patterns = ?3, note = ?4",
             (&mould.name, &mould.place, &mould.patterns, &mould.note),
         )?;
+        if !mould.profile.is_empty() {
+            work.execute("DELETE FROM mould_girths WHERE mould = ?1", [&mould.name])?;
+        }
+        for girth in &mould.profile {
+            let put = "INSERT OR REPLACE INTO mould_girths VALUES (?1, ?2, ?3)";
+            work.execute(put, (&mould.name, girth.height_mm, girth.girth_mm))?;
+        }
+        work.commit()?;
         Ok(())
     }
 

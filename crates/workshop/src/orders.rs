@@ -48,6 +48,12 @@ pub struct Order {
     /// Price of one.
     #[serde(default, with = "crate::money", skip_serializing_if = "Option::is_none")]
     pub price: Option<Decimal>,
+    /// What the maker calls the currency.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub currency: String,
+    /// For whom, in the maker's own words.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub buyer: String,
     /// What was paid ahead.
     #[serde(default, with = "crate::money", skip_serializing_if = "Option::is_none")]
     pub deposit: Option<Decimal>,
@@ -80,6 +86,8 @@ impl Store {
                 promised: row.get("promised")?,
                 state: State::of(&row.get::<_, String>("state")?),
                 note: row.get("note")?,
+                buyer: row.get("buyer")?,
+                currency: row.get("currency")?,
             })
         };
         let orders = query.query_map([], read)?.collect::<Result<_, _>>()?;
@@ -98,9 +106,10 @@ impl Store {
             return Err(Fault::Refused("the promised day is written as 2026-11-20".to_owned()));
         }
         self.connection.execute(
-            "INSERT INTO orders VALUES (:name, :pattern, :count, :price, :deposit, :promised, :state, :note) \
+            "INSERT INTO orders VALUES (:name, :pattern, :count, :price, :deposit, :promised, :state, :note, :buyer, \
+             :currency) \
              ON CONFLICT (name) DO UPDATE SET pattern = :pattern, count = :count, price = :price, \
-             deposit = :deposit, promised = :promised, state = :state, note = :note",
+             deposit = :deposit, promised = :promised, state = :state, note = :note, buyer = :buyer, currency = :currency",
             named_params! {
                 ":name": order.name,
                 ":pattern": order.pattern,
@@ -110,6 +119,8 @@ impl Store {
                 ":promised": order.promised,
                 ":state": order.state.word(),
                 ":note": order.note,
+                ":buyer": order.buyer,
+                ":currency": order.currency,
             },
         )?;
         Ok(())

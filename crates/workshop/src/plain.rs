@@ -1,11 +1,13 @@
 //! The whole store as plain text, out and back in without loss.
 
+use planning::records::Record;
 use serde::{Deserialize, Serialize};
 
 use crate::fault::Fault;
 use crate::moulds::Mould;
 use crate::moves::{Movement, movements};
 use crate::orders::Order;
+use crate::records;
 use crate::shelf::Item;
 use crate::store::Store;
 
@@ -25,6 +27,9 @@ pub struct Everything {
     /// The orders.
     #[serde(default)]
     pub orders: Vec<Order>,
+    /// The makings that were written down, by number.
+    #[serde(default)]
+    pub records: Vec<Record>,
 }
 
 impl Everything {
@@ -56,6 +61,7 @@ impl Store {
             movements: movements(&self.connection, "ORDER BY id", [])?,
             moulds: self.moulds()?,
             orders: self.orders()?,
+            records: self.records()?,
         })
     }
 
@@ -82,6 +88,9 @@ impl Store {
                     (movement.id, &change.item, change.count),
                 )?;
             }
+        }
+        for record in &all.records {
+            records::put(&work, record, Some(record.number).filter(|number| *number > 0))?;
         }
         work.commit()?;
         for mould in &all.moulds {

@@ -10,7 +10,7 @@ use crate::fault::Fault;
 const OURS: i32 = 0x5354_5657;
 
 /// What each version adds to the one before it. A version that was handed out is never changed.
-const VERSIONS: [&str; 2] = [
+const VERSIONS: [&str; 3] = [
     "CREATE TABLE items (
         name TEXT PRIMARY KEY NOT NULL CHECK (name <> ''),
         material TEXT NOT NULL,
@@ -65,6 +65,44 @@ const VERSIONS: [&str; 2] = [
         state TEXT NOT NULL,
         note TEXT NOT NULL DEFAULT ''
     ) STRICT;",
+    "ALTER TABLE orders ADD COLUMN buyer TEXT NOT NULL DEFAULT '';
+    ALTER TABLE orders ADD COLUMN currency TEXT NOT NULL DEFAULT '';
+    CREATE TABLE mould_girths (
+        mould TEXT NOT NULL REFERENCES moulds (name) ON UPDATE CASCADE,
+        height_mm REAL NOT NULL CHECK (height_mm >= 0),
+        girth_mm REAL NOT NULL CHECK (girth_mm > 0),
+        PRIMARY KEY (mould, height_mm)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE records (
+        number INTEGER PRIMARY KEY AUTOINCREMENT CHECK (number > 0),
+        pattern TEXT NOT NULL CHECK (pattern <> ''),
+        version TEXT,
+        made TEXT,
+        who TEXT,
+        learner INTEGER NOT NULL,
+        weaver_mm REAL CHECK (weaver_mm > 0),
+        rows INTEGER CHECK (rows >= 0),
+        wet_mm REAL CHECK (wet_mm > 0),
+        dry_mm REAL CHECK (dry_mm > 0),
+        girth_wet_mm REAL CHECK (girth_wet_mm > 0),
+        girth_dry_mm REAL CHECK (girth_dry_mm > 0),
+        staves INTEGER CHECK (staves >= 0),
+        spoilt INTEGER NOT NULL DEFAULT 0 CHECK (spoilt >= 0),
+        wood TEXT,
+        went_wrong TEXT
+    ) STRICT;
+    CREATE TABLE record_minutes (
+        record INTEGER NOT NULL REFERENCES records (number) ON DELETE CASCADE,
+        step TEXT NOT NULL,
+        minutes REAL NOT NULL CHECK (minutes > 0),
+        PRIMARY KEY (record, step)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE record_photos (
+        record INTEGER NOT NULL REFERENCES records (number) ON DELETE CASCADE,
+        place INTEGER NOT NULL,
+        file TEXT NOT NULL CHECK (file <> ''),
+        PRIMARY KEY (record, place)
+    ) STRICT, WITHOUT ROWID;",
 ];
 
 /// The version of a store of today.

@@ -2,9 +2,11 @@
 
 use std::path::Path;
 
+use basket::pattern::StepKind;
 use basket::{Catalogue, Length};
+use planning::records::Record;
 use workshop::{
-    Change, Everything, Fault, Item, Kind, Loan, Mould, Order, State, Store, read_shelf, write_shelf,
+    Change, Everything, Fault, Girth, Item, Kind, Loan, Mould, Order, State, Store, read_shelf, write_shelf,
 };
 
 fn store(folder: &Path) -> Store {
@@ -26,6 +28,54 @@ fn hank(name: &str, count: u32) -> Item {
         note: "a \"good\" one; tight,\nglossy".to_owned(),
         ..Item::default()
     }
+}
+
+fn making(who: Option<&str>) -> Record {
+    Record {
+        pattern: "Harbour bread basket".to_owned(),
+        version: Some("0a1b2c3d4e5f".to_owned()),
+        made: Some("2027-04-11".parse().unwrap()),
+        who: who.map(str::to_owned),
+        learner: who.is_some(),
+        minutes: vec![(StepKind::Cut, 220.0), (StepKind::Lashing, 95.5)],
+        weaver: Some(Length::feet(161.0)),
+        rows: Some(36),
+        wet: Some(Length::inches(4.125)),
+        dry: Some(Length::mm(98.4)),
+        girth_wet: Some(Length::mm(815.0)),
+        girth_dry: Some(Length::mm(801.3)),
+        staves: Some((71, 4)),
+        wood: Some("ash from the harbour wall".to_owned()),
+        went_wrong: Some("two staves split at the foot;\n\"damp\" cane".to_owned()),
+        photos: vec!["rim.jpg".to_owned(), "foot.jpg".to_owned()],
+        ..Record::default()
+    }
+}
+
+#[test]
+fn makings_are_logged_and_forgotten_for_good() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    assert_eq!(store.log(&[making(Some("student 3")), making(Some("student 4"))]).unwrap(), [1, 2]);
+    assert_eq!(store.record(2).unwrap(), Record { number: 2, ..making(Some("student 4")) });
+    let text = planning::records::write(&store.records().unwrap());
+    assert_eq!(planning::records::read(&text).unwrap(), store.records().unwrap());
+
+    // Of a making that names no pattern none is written down, and the others with it.
+    let nothing = Record { pattern: " ".to_owned(), ..making(None) };
+    assert!(matches!(store.log(&[making(None), nothing]), Err(Fault::Refused(_))));
+    assert_eq!(store.records().unwrap().len(), 2);
+
+    assert_eq!(store.forget(&[2, 7]).unwrap(), 1);
+    assert!(matches!(store.record(2), Err(Fault::Unknown { what: "record", .. })));
+    assert_eq!(store.log(&[making(None)]).unwrap(), [3]);
+    // Not even in the bytes of the file is the name left.
+    for file in ["workshop.db", "workshop.db-wal"] {
+        let bytes = std::fs::read(folder.path().join(file)).unwrap_or_default();
+        assert!(!bytes.windows(9).any(|signs| signs == b"student 4"), "{file}");
+    }
+    let bytes = std::fs::read(folder.path().join("workshop.db")).unwrap();
+    assert!(bytes.windows(9).any(|signs| signs == b"student 3"));
 }
 
 fn change(item: &str, count: i64) -> Change {
@@ -77,7 +127,9 @@ fn everything_goes_out_and_back_in_without_loss() {
     from.book(Kind::Cut, "a basket", &[change("hank 1", -3), change("pins", -13)]).unwrap();
     from.book(Kind::Counted, "", &[change("pins", 1)]).unwrap();
     from.undo(None).unwrap();
-    let mould = Mould { name: "A".to_owned(), place: "boat shed".to_owned(), ..Mould::default() };
+    let profile =
+        vec![Girth { height_mm: 0.0, girth_mm: 560.0 }, Girth { height_mm: 180.5, girth_mm: 700.25 }];
+    let mould = Mould { name: "A".to_owned(), place: "boat shed".to_owned(), profile, ..Mould::default() };
     from.put_mould(&mould).unwrap();
     from.lend("A", &Loan { to: "student 4".to_owned(), due: Some("2026-10-18".to_owned()) }).unwrap();
     let order = Order {
@@ -90,6 +142,7 @@ fn everything_goes_out_and_back_in_without_loss() {
         ..Order::default()
     };
     from.put_order(&order).unwrap();
+    from.log(&[making(Some("student 3")), making(None)]).unwrap();
 
     let all = from.everything().unwrap();
     let text = all.to_toml().unwrap();

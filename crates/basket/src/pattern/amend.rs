@@ -216,11 +216,12 @@ impl PinsPattern {
 
 impl EarsPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { material, wood, way, placing, width, thickness, hole_height, tail } = over;
+        let Self { material, wood, way, axis, placing, width, thickness, hole_height, tail } = over;
         Self {
             material: material.or(self.material),
             wood: wood.or(self.wood),
             way: way.or(self.way),
+            axis: axis.or(self.axis),
             placing: placing.or(self.placing),
             width: width.or(self.width),
             thickness: thickness.or(self.thickness),
@@ -232,10 +233,12 @@ impl EarsPattern {
 
 impl HandlePattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { kind, made, joint, curve, rise, corner, width, thickness, shows, ends, rivet } = over;
+        let Self { kind, made, axis, joint, curve, rise, corner, width, thickness, shows, ends, rivet } =
+            over;
         Self {
             kind: kind.or(self.kind),
             made: made.or(self.made),
+            axis: axis.or(self.axis),
             joint: joint.or(self.joint),
             curve: curve.or(self.curve),
             rise: rise.or(self.rise),

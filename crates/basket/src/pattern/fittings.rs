@@ -13,6 +13,8 @@ pub struct EarsPattern {
     pub wood: Option<Wood>,
     /// How they get into the basket.
     pub way: Option<EarWay>,
+    /// At the ends of which axis they stand, where the mould is not round.
+    pub axis: Option<EarAxis>,
     /// How they are placed when no stave faces another.
     pub placing: Option<EarPlacing>,
     /// Width along the rim.
@@ -62,6 +64,21 @@ words! { EarWay:
     WovenIn = "woven-in", "ear-way-woven-in";
     PushedDown = "pushed-down", "ear-way-pushed-down";
     AsStave = "as-stave", "ear-way-as-stave";
+}
+
+/// An axis of a mould that is not round.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum EarAxis {
+    /// From end to end.
+    Long,
+    /// From side to side.
+    Short,
+}
+
+words! { EarAxis:
+    Long = "long", "ear-axis-long";
+    Short = "short", "ear-axis-short";
 }
 
 /// How two ears are placed on a count of staves.

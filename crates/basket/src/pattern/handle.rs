@@ -1,7 +1,7 @@
 //! What is known of the handle.
 
-use super::EarsPattern;
 use super::word::words;
+use super::{EarAxis, EarsPattern};
 use crate::measure::Length;
 use crate::stock::Material;
 
@@ -12,6 +12,8 @@ pub struct HandlePattern {
     pub kind: Option<HandleKind>,
     /// Who bends it.
     pub made: Option<HandleMade>,
+    /// At the ends of which axis a fixed one stands, where the mould is not round.
+    pub axis: Option<EarAxis>,
     /// How a swinging one meets its ears.
     pub joint: Option<HandleJoint>,
     /// The curve of the bow.

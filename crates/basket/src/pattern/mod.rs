@@ -32,7 +32,7 @@ pub use base::{BasePattern, Rings};
 pub use direction::{Direction, Handed};
 pub use face::CaneFace;
 pub use finish::{Finish, FinishPart};
-pub use fittings::{EarMaterial, EarPlacing, EarWay, EarsPattern};
+pub use fittings::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;

@@ -3,9 +3,9 @@
 
 use basket::choice::Choice;
 use basket::fittings::{Ears, Wall};
-use basket::form::Across;
+use basket::form::{Across, Form};
 use basket::measure::Length;
-use basket::pattern::{EarsPattern, RimPattern};
+use basket::pattern::{EarsPattern, MouldForm, MouldPattern, MouldPieces, Outline, RimPattern, Side};
 use basket::rim::{HoopStocks, Rim};
 use basket::seat::Seat;
 use basket::stock::{Catalogue, Kind, Material};
@@ -44,6 +44,14 @@ pub(crate) fn seat(radius_mm: f64) -> Seat {
     Seat { along: Length::mm(100.0), girth, tightest: radius, across }
 }
 
+/// A straight round wall of this radius.
+pub(crate) fn round(radius_mm: f64) -> Form {
+    let across = Length::mm(2.0 * radius_mm);
+    let height = Length::mm(120.0);
+    let form = MouldForm::Drawn { base: across, rim: across, height, side: Side::Straight };
+    Form::on_mould(&MouldPattern { outline: Outline::Round, form, pieces: MouldPieces::One })
+}
+
 /// A rim of half round hoops 10 by 5 mm with this lap.
 pub(crate) fn rim(count: u32, radius_mm: f64, lap_mm: Option<f64>, ears: Option<&Ears>) -> Rim {
     let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
@@ -73,7 +81,9 @@ pub(crate) fn ears_and_choices(pattern: &EarsPattern, count: u32, radius_mm: f64
     };
     let rows: Vec<Row> = (1..=40).map(row).collect();
     let wood = Catalogue::built_in().wood("cherry").expect("a wood of the catalogue");
+    let form = round(radius_mm);
     let wall = Wall {
+        form: &form,
         seat: &seat(radius_mm),
         height: Length::mm(10.0),
         uprights: &uprights(count, 1.5),

@@ -4,11 +4,11 @@ use basket::colour::{BUILT_IN, Colour};
 use basket::pattern::Rule;
 use basket::pattern::drawn::Drawn;
 use basket::pattern::{
-    AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarMaterial, EarPlacing, EarWay,
-    EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint, HandleKind,
-    HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm, MouldPattern,
-    MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern, TaperPattern,
-    Units, Until, Way, WeaveKind, WeavePattern, Word,
+    AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarAxis, EarMaterial, EarPlacing,
+    EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm,
+    MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern,
+    TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -21,13 +21,19 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let wall = (any_mould(), any_base(), any_staves(), any_weave());
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
     let hand = select(Handed::ALL.to_vec());
-    let fittings =
-        (of(any_ears()), of(any_handle()), (any_finish(), any_finish_on()), any_units(), any_ready(), hand);
+    let on_ears = (of(any_ears()), of(any_handle()), of(select(EarAxis::ALL.to_vec())));
+    let fittings = (on_ears, (any_finish(), any_finish_on()), any_units(), any_ready(), hand);
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let (ears, handle, (finish, finish_on), units, ready, hand) = fittings;
+            let ((ears, handle, axis), (finish, finish_on), units, ready, hand) = fittings;
+            let round = mould.outline == Outline::Round;
+            let ears = ears.map(|ears| EarsPattern { axis: axis.filter(|_| !round), ..ears });
+            let handle = handle.map(|handle| {
+                let fixed = handle.kind() == HandleKind::Fixed;
+                HandlePattern { axis: axis.filter(|_| !round && fixed), ..handle }
+            });
             let ears = ears.or_else(|| handle.as_ref().and_then(HandlePattern::ears));
             let title = "Any basket".to_owned();
             let materials = Vec::new();
@@ -292,6 +298,7 @@ fn any_ears() -> BoxedStrategy<EarsPattern> {
             material,
             wood,
             way,
+            axis: None,
             placing,
             width,
             thickness,
@@ -311,6 +318,7 @@ fn any_handle() -> BoxedStrategy<HandlePattern> {
     (ways, curve, sizes, of(stock(&[Kind::Rivet])))
         .prop_map(|(ways, curve, (rise, corner, width, thickness), rivet)| HandlePattern {
             kind: ways.0,
+            axis: None,
             joint: ways.1,
             made: ways.2,
             shows: ways.3,

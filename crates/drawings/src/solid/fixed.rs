@@ -12,6 +12,7 @@ use super::mesh::{Ends, direction};
 use super::part::Part;
 use super::shape::Shape;
 use super::stand::Stand;
+use crate::around::Around;
 
 /// Height above the rim at which an end has its full thickness, in mm, where the bow is high enough.
 const SHOULDER: f32 = 3.0;
@@ -60,6 +61,10 @@ impl Maker<'_> {
             let from = low + (high - low) * 0.1;
             let along = from + (high + shoulder - from) * step as f32 / 3.0;
             wall(along, &flat_ring(half, left, stave));
+        }
+        if !Around::of(basket).is_round() {
+            let laid = self.laid();
+            positions.iter_mut().for_each(|at| *at = laid.place(*at, 0.0));
         }
         positions
     }

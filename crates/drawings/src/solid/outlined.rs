@@ -47,6 +47,8 @@ fn least_radius(piece: Piece, root: Length) -> Option<f64> {
     match piece {
         Piece::Floor(FloorPart::Disc) => Some(root.to_mm() * 0.999),
         Piece::Floor(_) => None,
+        // These stand in the plane through both ears, and follow nothing.
+        Piece::Handle | Piece::Rivet(_) | Piece::Washer(_) | Piece::Knob(_) => None,
         _ => Some(0.0),
     }
 }
@@ -70,7 +72,7 @@ impl Laid<'_> {
         [x as f32, y as f32, height]
     }
 
-    fn place(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
+    pub(super) fn place(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
         let (x, y) = (f64::from(x), f64::from(y));
         let radius = x.hypot(y);
         if radius < least {

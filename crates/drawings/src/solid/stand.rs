@@ -6,6 +6,7 @@ use super::detail::Detail;
 use super::maker::Maker;
 use super::mesh::{Ends, Mesh, round, toward};
 use super::shape::Shape;
+use crate::around::Around;
 
 /// The plane in which a handle stands: the middle between both pivots, the direction to the first.
 pub(super) struct Stand {
@@ -20,9 +21,11 @@ impl Stand {
     /// The plane through two places round the rim, so high.
     pub(super) fn at(maker: &Maker<'_>, turns: [f64; 2], height: f32) -> Self {
         let radius = maker.ear_radius();
+        let around = Around::of(maker.basket);
         let [first, second] = turns.map(|turn| {
             let [cos, sin] = toward(turn as f32);
-            Vec3::new(radius * cos, radius * sin, height)
+            let at = [radius * cos, radius * sin, height];
+            Vec3::from(if around.is_round() { at } else { maker.laid().place(at, 0.0) })
         });
         Self {
             detail: maker.detail,

@@ -1,11 +1,12 @@
 //! What would mend a class that does not fit: changes that are tried, none only guessed.
 
-use basket::pattern::Ready;
+use basket::pattern::{Ready, StepKind};
+use jiff::civil::Time;
 
 use super::asked::{Days, DaysNeeded, Doing, problem};
 use super::lesson::Source;
 use super::schedule::{Answer, Minute, solve};
-use super::written::{Class, Students};
+use super::written::{Class, Home, Hours, Students};
 
 /// A change of a class.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -22,6 +23,8 @@ pub struct Change {
     pub fewer: u32,
     /// What is prepared before the class, for all.
     pub ready: Vec<Ready>,
+    /// Whether lashing, plug and finish may be done at home in the evening.
+    pub home: bool,
 }
 
 /// A change that was tried.
@@ -37,7 +40,7 @@ impl Change {
     /// How many things are changed: days, moulds, drills and hands each by their number.
     fn size(&self) -> u32 {
         let ready = u32::try_from(self.ready.len()).unwrap_or(u32::MAX);
-        [self.days, self.moulds, self.drills, self.hands, self.fewer, ready].iter().sum()
+        [self.days, self.moulds, self.drills, self.hands, self.fewer, ready, self.home.into()].iter().sum()
     }
 
     /// The class with the change.
@@ -49,6 +52,9 @@ impl Change {
         if let Some(teacher) = &mut class.teacher {
             teacher.at_once += self.hands;
         }
+        if self.home && class.home.is_none() {
+            class.home = homework(&class);
+        }
         let mut fewer = self.fewer;
         for students in class.students.iter_mut().rev() {
             students.ready.extend(&self.ready);
@@ -59,6 +65,19 @@ impl Change {
         class.students.retain(|students| students.count > 0);
         class
     }
+}
+
+/// Work that needs neither mould nor drill.
+const AT_HOME: [StepKind; 3] = [StepKind::Lashing, StepKind::Plug, StepKind::Finish];
+/// Hours of an evening at home (assumed).
+const EVENING: [i8; 2] = [19, 21];
+
+/// Such work in the evenings of a class; none where the teacher stands by at all of it.
+fn homework(class: &Class) -> Option<Home> {
+    let taught = |kind: &StepKind| class.teacher.as_ref().is_some_and(|teacher| teacher.steps.contains(kind));
+    let steps: Vec<StepKind> = AT_HOME.into_iter().filter(|kind| !taught(kind)).collect();
+    let [from, to] = EVENING.map(|hour| Time::new(hour, 0, 0, 0).ok());
+    Some(Home { steps, hours: Hours { from: from?, to: to? } }).filter(|home| !home.steps.is_empty())
 }
 
 /// What may be prepared, in making order. Tapered staves are cut.
@@ -104,6 +123,7 @@ impl<'t> Tries<'t> {
         let moulds = self.moulds_short();
         let drills = if self.class.drills.is_some() { self.class.count() } else { 0 };
         let hands = if self.class.teacher.is_some() { self.class.count() } else { 0 };
+        let home = self.class.home.is_none();
         let nothing = Change::default();
         let kinds = vec![
             nothing.clone(),
@@ -111,6 +131,8 @@ impl<'t> Tries<'t> {
             Change { drills, ..nothing.clone() },
             Change { hands, ..nothing.clone() },
             Change { ready: all.clone(), ..nothing.clone() },
+            Change { home, ..nothing.clone() },
+            Change { ready: all.clone(), home, ..nothing.clone() },
             Change { ready: all.clone(), moulds, ..nothing.clone() },
             Change { ready: all, moulds, drills, hands, ..nothing.clone() },
         ];
@@ -154,6 +176,10 @@ impl<'t> Tries<'t> {
             if self.fits(&without) {
                 change = without;
             }
+        }
+        if change.home {
+            let without = Change { home: false, ..change.clone() };
+            change.home = !self.fits(&without);
         }
         let base = change.clone();
         change.moulds = self.smallest(0, base.moulds, &|moulds| Change { moulds, ..base.clone() });

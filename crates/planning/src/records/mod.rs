@@ -7,5 +7,5 @@ mod record;
 
 pub use compared::{Compared, Figure, Mismatch, Work};
 pub use learned::{Learned, Own};
-pub use read::read;
+pub use read::{key, read, write};
 pub use record::Record;

@@ -2,14 +2,19 @@
 
 use basket::Length;
 use basket::pattern::StepKind;
+use jiff::civil::Date;
 
 /// A making, as it was written down. What was not measured is left out.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Record {
-    /// Its number in the log.
+    /// Its number in the log; zero as long as it is in none.
     pub number: u32,
     /// The title of the pattern.
     pub pattern: String,
+    /// Which version of the pattern's file it was made from.
+    pub version: Option<String>,
+    /// The day on which it was finished.
+    pub made: Option<Date>,
     /// Who made it; a name is the maker's to give.
     pub who: Option<String>,
     /// Whether by a learner.
@@ -24,8 +29,26 @@ pub struct Record {
     pub wet: Option<Length>,
     /// The same, dried and packed.
     pub dry: Option<Length>,
+    /// Girth of the weaving at its widest, still wet.
+    pub girth_wet: Option<Length>,
+    /// The same, dried.
+    pub girth_dry: Option<Length>,
     /// How many staves were made, and how many of them were spoilt.
     pub staves: Option<(u32, u32)>,
+    /// The wood, in the maker's own words.
+    pub wood: Option<String>,
     /// What went wrong.
     pub went_wrong: Option<String>,
+    /// File names of photographs.
+    pub photos: Vec<String>,
+}
+
+impl Record {
+    /// Whether it says nothing but which pattern it is of.
+    pub fn is_blank(&self) -> bool {
+        let Self { number, pattern, version, learner, .. } = self;
+        let (number, learner) = (*number, *learner);
+        *self
+            == Self { number, pattern: pattern.clone(), version: version.clone(), learner, ..Self::default() }
+    }
 }

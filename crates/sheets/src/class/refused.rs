@@ -74,6 +74,7 @@ impl Teller<'_> {
             let things: Vec<String> = change.ready.iter().map(|thing| self.words.name(*thing)).collect();
             told.push(self.words.with("class-mend-ready", &[("things", name(things.join("; ")))]));
         }
+        told.extend(change.home.then(|| self.words.term("class-mend-home")));
         let mut told = told.join(", ");
         // A sentence begins with it.
         if let Some(first) = told.chars().next() {

@@ -16,6 +16,13 @@ pub(crate) struct Fact {
     value: String,
 }
 
+impl Fact {
+    /// Its name, then its value.
+    pub(crate) fn pair(self) -> [String; 2] {
+        [self.name, self.value]
+    }
+}
+
 pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let id = match (&basket.ears, &basket.handle) {
         (_, Some(Handle::Swing(_))) => "summary-handle",
@@ -31,7 +38,7 @@ pub(crate) fn summary(basket: &Basket, scribe: &Scribe<'_>) -> String {
 pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
     let basket = &draft.basket;
     let fact = |id, value| Fact { name: scribe.label(id), value };
-    vec![
+    let mut facts = vec![
         fact("fact-across", scribe.words.across(basket.across())),
         fact("fact-height", scribe.words.both(height(basket))),
         fact("fact-base", base(basket, scribe)),
@@ -39,7 +46,12 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
         fact("fact-staves", staves(basket, scribe)),
         fact("fact-weaving", scribe.words.run(basket.body.weave.length)),
         fact("fact-time", time(draft, scribe)),
-    ]
+    ];
+    facts.extend(basket.hand.whose.iter().map(|whose| {
+        let whose = [("whose", name(whose.as_str()))];
+        fact("fact-hand", scribe.words.with("hand-of", &whose))
+    }));
+    facts
 }
 
 /// How large the finished basket is.

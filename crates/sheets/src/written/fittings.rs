@@ -4,7 +4,7 @@ use basket::fittings;
 use serde::Serialize;
 
 use super::measure::{Degrees, Mm};
-use super::vocabulary::{EarMaterial, EarPlacing, EarWay, Every};
+use super::vocabulary::{EarAxis, EarMaterial, EarPlacing, EarWay, Every};
 
 /// The pins through hoops and staves.
 #[derive(Serialize)]
@@ -56,6 +56,8 @@ pub(crate) struct Ears {
     way: EarWay,
     /// Where their tails are woven in; `null` where they are not.
     woven_in: Option<WovenIn>,
+    /// At the ends of which axis they stand; `null` where the mould is round.
+    axis: Option<EarAxis>,
     /// How they are placed.
     placing: EarPlacing,
     /// Width along the rim.
@@ -104,6 +106,8 @@ struct Ear {
     stave: u32,
     /// How far its middle is off that stave's, along the rim; positive toward higher numbers.
     off_stave_mm: Mm,
+    /// How far it is off the end of the axis on which ears stand; positive toward higher numbers.
+    off_axis_mm: Mm,
 }
 
 /// What one way of placing would give.
@@ -157,6 +161,7 @@ impl From<&fittings::Ears> for Ears {
             wood,
             way,
             woven_in,
+            axis,
             placing,
             width,
             tail_width,
@@ -175,6 +180,7 @@ impl From<&fittings::Ears> for Ears {
             wood: wood.as_ref().map(|wood| wood.name.clone()),
             way: way.into(),
             woven_in: woven_in.as_ref().map(WovenIn::from),
+            axis: axis.map(|axis| (&axis).into()),
             placing: placing.into(),
             width_mm: width.into(),
             tail_width_mm: tail_width.into(),
@@ -200,8 +206,8 @@ impl From<&fittings::WovenIn> for WovenIn {
 
 impl From<&fittings::Ear> for Ear {
     fn from(ear: &fittings::Ear) -> Self {
-        let fittings::Ear { turn, stave, off_stave } = ear;
-        Self { turn: *turn, stave: *stave, off_stave_mm: off_stave.into() }
+        let fittings::Ear { turn, stave, off_stave, off_axis } = ear;
+        Self { turn: *turn, stave: *stave, off_stave_mm: off_stave.into(), off_axis_mm: off_axis.into() }
     }
 }
 

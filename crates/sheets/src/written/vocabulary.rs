@@ -50,6 +50,8 @@ words! {
     HoopWay = basket::pattern::HoopWay { Rings, Bent, Bought }
     /// How two ears are placed on a count of staves.
     EarPlacing = basket::pattern::EarPlacing { OnStaves, StaveAndGap, Shared, ByAngle }
+    /// An axis of a mould that is not round.
+    EarAxis = basket::pattern::EarAxis { Long, Short }
     /// Who bends a handle.
     HandleMade = basket::pattern::HandleMade { Bought, Bent }
     /// How a swinging handle meets its ears.

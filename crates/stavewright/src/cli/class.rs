@@ -3,12 +3,13 @@
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 
-use basket::{Draft, Hand};
+use basket::Draft;
 use planning::class::written::{self, Class};
 use planning::class::{Answer, Doing, Source};
 use sheets::ClassPlan;
 
 use super::outcome::{Format, Outcome};
+use super::own_hand::OwnHand;
 use super::printing::Printing;
 use super::reading::{Reading, Shared, words};
 use crate::failure::Failure;
@@ -49,6 +50,7 @@ be left out:
 Examples:
   stavewright class weekend.toml
   stavewright class weekend.toml --sheet weekend.pdf --calendar weekend.ics
+  stavewright class weekend.toml --hand workshop.db     at the pace of the log
   stavewright class weekend.toml --format json
 
 Exit status: 0 when the class fits, 1 when it does not or no plan was found in
@@ -59,6 +61,9 @@ pub(super) struct Args {
 
     #[command(flatten)]
     shared: Shared,
+
+    #[command(flatten)]
+    hand: OwnHand,
 
     /// Write the plan as PDF: picture, a page a session, a card a student.
     #[arg(long, value_name = "FILE")]
@@ -84,8 +89,10 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let templates = args.printing.templates()?;
     let class = read(&args.class)?;
     let read = Reading::of(beside(&args.class, &class.pattern), &args.shared).read()?;
-    let answer = plan(&class, read.source_of_steps(&Hand::USUAL), args.time_limit);
-    let draft = read.draft();
+    let (hand, said) = args.hand.of(&read)?;
+    screen::tell(&said);
+    let answer = plan(&class, read.source_of_steps(&hand), args.time_limit);
+    let draft = read.draft_by(&hand);
     let words = words(&draft.basket);
     let told = sheets::class_plan(&draft, &answer, &words);
     if let Some(out) = &args.calendar {

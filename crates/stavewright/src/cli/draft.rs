@@ -11,6 +11,7 @@ use words::Words;
 
 use super::names::stages;
 use super::outcome::{Format, Outcome};
+use super::own_hand::OwnHand;
 use super::printing::Printing;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
@@ -29,6 +30,7 @@ use crate::{report, screen};
 #[command(after_help = "Examples:
   stavewright draft harbour.toml
   stavewright draft harbour.toml --out packets/harbour --paper a4
+  stavewright draft harbour.toml --hand workshop.db    by your own figures
   stavewright draft harbour.toml --no-sheets --format json > harbour.json
 
 Print the templates at 100 % (\"actual size\") and measure the bars on the page.
@@ -39,6 +41,9 @@ be read or the packet cannot be written.")]
 pub(super) struct Args {
     #[command(flatten)]
     reading: Reading,
+
+    #[command(flatten)]
+    hand: OwnHand,
 
     /// The folder to write [default: out/ and the pattern's name].
     #[arg(long, value_name = "DIR")]
@@ -73,7 +78,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let read = args.reading.read()?;
     let photos = read.photos()?;
     let source = read.source().to_owned();
-    let draft = read.draft();
+    let draft = args.hand.draft(read)?;
     let out = packet::place(&folder(args, &draft.basket))?;
     let words = words(&draft.basket);
     let mut files = files(args, &draft, &words, photos)?;

@@ -2,19 +2,19 @@
 
 use std::path::PathBuf;
 
-use basket::{Draft, Hand};
-use planning::records::{self, Compared, Learned, Record};
+use basket::Hand;
 
 use super::outcome::Outcome;
+use super::own_hand::{learned, whose};
 use super::reading::{Reading, words};
 use crate::failure::Failure;
-use crate::source::Origin;
-use crate::{input, report, screen};
+use crate::{report, screen};
 
 /// Learn your own hand from records of makings: pace, take-up, row height, drying, spoilt staves.
 ///
 /// Each figure is shown beside the usual one with the bounds within which yours lies, and what the
-/// basket would be with it. Few records move a figure little. Nothing is changed.
+/// basket would be with it. Few records move a figure little. Nothing is changed: who wants to work
+/// with it says --hand to `draft`, `sheet` or `class`, and leaves it away to go back.
 #[derive(Debug, clap::Args)]
 #[command(after_help = "A record, typed in from the maker's sheet; what was not measured is left out:
   [[record]]
@@ -34,11 +34,13 @@ use crate::{input, report, screen};
 Examples:
   stavewright hand records.toml harbour.toml
   stavewright hand records.toml harbour.toml --who \"student 3\"
+  stavewright hand workshop.db harbour.toml     the log of the store
+  stavewright draft harbour.toml --hand workshop.db
 
 Exit status: 0 when there are figures, 2 when a file cannot be read or a record
 is of another pattern.")]
 pub(super) struct Args {
-    /// The file of the records.
+    /// The file of the records, or a store with its log.
     records: PathBuf,
 
     #[command(flatten)]
@@ -50,27 +52,12 @@ pub(super) struct Args {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let text = input::read(Origin::of(&args.records))?;
-    let all = match records::read(&text.content) {
-        Ok(records) => records,
-        Err(problems) => return Err(Failure::Misread { text, problems }),
-    };
-    let wanted = |record: &&Record| args.who.is_none() || record.who == args.who;
     let read = args.reading.read()?;
     let usual = read.draft_by(&Hand::USUAL);
-    let compared: Result<Vec<Compared>, _> =
-        all.iter().filter(wanted).map(|record| Compared::of(record, &usual)).collect();
-    let compared = compared.map_err(|mismatch| {
-        let help = "Take that record out, or name the pattern it is of.";
-        Failure::of_file(&Origin::of(&args.records), mismatch, help)
-    })?;
-    if compared.is_empty() {
-        let help = "Write one down with [[record]]; --help shows how.";
-        return Err(Failure::of_file(&Origin::of(&args.records), "there is no such record", help));
-    }
-    let learned = Learned::of(&compared);
-    let own: Draft = read.draft_by(&learned.hand(args.who.as_deref().unwrap_or("own")));
     let words = words(&usual.basket);
+    let who = args.who.as_deref();
+    let learned = learned((&args.records, who), &usual)?;
+    let own = read.draft_by(&learned.hand(&whose(who, &words)));
     screen::print(&report::hand::render(&learned, (&usual, &own), &words))?;
     Ok(Outcome::Fine)
 }

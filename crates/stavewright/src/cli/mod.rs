@@ -15,6 +15,7 @@ mod mould;
 mod names;
 mod new;
 mod outcome;
+mod own_hand;
 mod own_templates;
 mod picture;
 mod poster;
@@ -90,6 +91,8 @@ enum Command {
     Buy(workshop::buy::Args),
     Cutting(workshop::cutting::Args),
     Price(workshop::price::Args),
+    Order(workshop::order::Args),
+    Records(workshop::records::Args),
     Backup(workshop::backup::Args),
     Schema(schema::Args),
     Bench(bench::Args),
@@ -122,6 +125,8 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Buy(args) => workshop::buy::run(args),
         Command::Cutting(args) => workshop::cutting::run(args),
         Command::Price(args) => workshop::price::run(args),
+        Command::Order(args) => workshop::order::run(args),
+        Command::Records(args) => workshop::records::run(args),
         Command::Backup(args) => workshop::backup::run(args),
         Command::Schema(args) => schema::run(args),
         Command::Bench(args) => bench::run(args),

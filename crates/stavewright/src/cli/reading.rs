@@ -41,7 +41,7 @@ pub(super) struct Shared {
 }
 
 /// The language of an answer.
-#[derive(Clone, Debug, clap::Args)]
+#[derive(Clone, Debug, Default, clap::Args)]
 pub(super) struct Speaking {
     /// Language of sheets and answers [default: the pattern's, else en].
     #[arg(long, value_name = "LANGUAGE", value_parser = languages())]
@@ -82,6 +82,12 @@ impl Reading {
     /// A pattern that another file names.
     pub(super) fn of(pattern: PathBuf, shared: &Shared) -> Self {
         Self { pattern, shared: shared.clone() }
+    }
+
+    /// A pattern that is read as it is written, with the catalogue's materials.
+    pub(super) fn plain(pattern: PathBuf, speaking: &Speaking) -> Self {
+        let shared = Shared { units: None, speaking: speaking.clone(), shelf: None };
+        Self { pattern, shared }
     }
 
     /// Reads the pattern.

@@ -7,6 +7,7 @@ use clap::builder::PossibleValuesParser;
 use sheets::{ON_REQUEST, Options, SHEETS};
 
 use super::outcome::Outcome;
+use super::own_hand::OwnHand;
 use super::printing::Printing;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
@@ -34,6 +35,9 @@ pub(super) struct Args {
     #[command(flatten)]
     reading: Reading,
 
+    #[command(flatten)]
+    hand: OwnHand,
+
     /// The file to write, .pdf [default: the pattern's name and the sheet's].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
@@ -45,7 +49,7 @@ pub(super) struct Args {
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let read = args.reading.read()?;
     let photos = read.photos()?;
-    let draft = read.draft();
+    let draft = args.hand.draft(read)?;
     let words = words(&draft.basket);
     let out = file(args)?;
     let printing = &args.printing;

@@ -69,7 +69,8 @@ pub(super) fn judge(packet: &Path) -> io::Result<State> {
     })
 }
 
-fn sum(bytes: &[u8]) -> String {
+/// The checksum of a file, in hexadecimal signs.
+pub(super) fn sum(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().fold(String::new(), |mut sum, byte| {
         let _ = write!(sum, "{byte:02x}");
         sum

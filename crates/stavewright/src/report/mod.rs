@@ -11,6 +11,7 @@ pub(crate) mod leaf;
 pub(crate) mod materials;
 pub(crate) mod problems;
 pub(crate) mod proposals;
+pub(crate) mod records;
 pub(crate) mod rows;
 pub(crate) mod shelf;
 pub(crate) mod summary;

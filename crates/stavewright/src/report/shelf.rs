@@ -3,7 +3,7 @@
 use basket::Length;
 use basket::pattern::Units;
 use words::{Language, Words};
-use workshop::{Item, Mould, Movement};
+use workshop::{Item, Mould, Movement, Order};
 
 use super::table::{Set, table};
 
@@ -28,6 +28,16 @@ const MOULDS: [(&str, Set); 5] = [
     ("With", Set::Words),
     ("Due back", Set::Words),
     ("Fits", Set::Words),
+];
+
+const ORDERS: [(&str, Set); 7] = [
+    ("Order", Set::Words),
+    ("Pattern", Set::Words),
+    ("Count", Set::Figures),
+    ("Each", Set::Figures),
+    ("Ahead", Set::Figures),
+    ("Promised", Set::Words),
+    ("State", Set::Words),
 ];
 
 /// What lies on the shelf.
@@ -87,5 +97,26 @@ fn mould(mould: &Mould) -> Vec<String> {
         loan.map(|loan| loan.to.clone()).unwrap_or_default(),
         loan.and_then(|loan| loan.due.clone()).unwrap_or_default(),
         mould.patterns.clone(),
+    ]
+}
+
+/// Quotes and orders.
+pub(crate) fn orders(orders: &[Order]) -> String {
+    if orders.is_empty() {
+        return "There is no order. `stavewright order quote` begins one.\n".to_owned();
+    }
+    table(&ORDERS, orders.iter().map(order))
+}
+
+fn order(order: &Order) -> Vec<String> {
+    let money = |amount: Option<rust_decimal::Decimal>| amount.map(|amount| format!("{amount:.2}"));
+    vec![
+        order.name.clone(),
+        order.pattern.clone(),
+        order.count.to_string(),
+        money(order.price).unwrap_or_default(),
+        money(order.deposit).unwrap_or_default(),
+        order.promised.clone().unwrap_or_default(),
+        order.state.word().to_owned(),
     ]
 }

@@ -55,6 +55,10 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
+    parts.extend(basket.hand.whose.iter().map(|whose| {
+        let args = [("whose", Value::Name(whose.clone()))];
+        (label("hand"), words.with("hand-of", &args))
+    }));
     parts
 }
 
@@ -220,13 +224,19 @@ fn pins(pins: &Pins, words: &Words) -> String {
 
 fn ears(ears: &Ears, words: &Words) -> String {
     let [first, second] = &ears.each;
-    let args = [
+    let mut args = vec![
         ("material", Value::Name(words.name(ears.material))),
         ("first", first.stave.into()),
         ("second", second.stave.into()),
         ("placing", Value::Name(words.name(ears.placing))),
     ];
-    let mut text = words.with("screen-ears-text", &args);
+    let id = if let Some(axis) = ears.axis {
+        args.push(("axis", Value::Name(words.name(axis))));
+        "screen-ears-text-axis"
+    } else {
+        "screen-ears-text"
+    };
+    let mut text = words.with(id, &args);
     if ears.off_opposite_rim.abs() > Length::mm(0.05) {
         let args = [
             ("angle", Angle::degrees(ears.off_opposite.to_degrees().abs()).into()),

@@ -57,6 +57,7 @@ choice-pins-every-odd = jede zweite Stake ist üblich; wo das nicht aufgeht, wec
 choice-ears-material = Messing ist dünn und fest und braucht kein Schnitzen
 choice-ears-wood = { $wood }, wie der Boden
 choice-ears-way = eine Angel, über die Reihen geflochten sind, hält am besten und fällt am wenigsten auf
+choice-ears-axis = an den beiden Enden, damit ein Henkel außen an den langen Seiten hinuntergeht; von Seite zu Seite müsste er über die Enden reichen
 choice-ears-placing-odd = bei { $count } Staken steht keine Stake einer anderen gegenüber: auf zwei Staken, wo ihre Stifte am besten halten, steht Ohr 2 um { $off } zu Stake { $toward } hin ({ $angle }); die meisten nehmen 2 bis 3 Grad hin
 choice-ears-placing-even = bei { $count } Staken steht jede Stake einer anderen gegenüber
 choice-ears-width = so breit wie eine Stake
@@ -72,6 +73,7 @@ choice-ears-tail-stave = die ganze Wand hinunter und { $foot } mehr, wie eine St
 choice-ears-tail-on-stave = die ganze Wand hinunter, auf ihrer Stake
 
 choice-handle-width = üblich für einen Rand von { $rim } Durchmesser
+choice-handle-axis = von Seite zu Seite ist er kurz und steif, und beide Enden bleiben für die Hand offen
 choice-handle-knob-width = üblich für einen Knopf
 choice-handle-knob-length = üblich für einen Knopf: Finger finden dahinter Platz
 choice-handle-ends = die Hälfte der Wand unter dem Rand ({ $wall }), und nicht mehr als üblich

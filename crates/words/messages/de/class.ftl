@@ -50,6 +50,7 @@ class-mend-fewer = { $count ->
     [one] eine Person weniger
    *[other] { $count } Personen weniger
 }
+class-mend-home = Umwicklung, Stopfen und Oberfläche abends zu Hause, von 19 bis 21 Uhr
 class-mend-ready = für alle vorbereitet: { $things }
 class-mend-fits = { $days ->
     [one] { $changes }. Dann reicht die Zeit, an einem Tag.
@@ -94,6 +95,8 @@ hand-figure = { $records ->
     [one] { $figure }: { $value } (üblich { $usual }); aus einer Aufzeichnung, also mit 95 % Sicherheit zwischen { $from } und { $to }
    *[other] { $figure }: { $value } (üblich { $usual }); aus { $records } Aufzeichnungen, also mit 95 % Sicherheit zwischen { $from } und { $to }
 }
+hand-of = { $whose }, aus Aufzeichnungen gelernt
+hand-own = der Werkstatt
 hand-take-up = Einarbeitung, mal dem Üblichen
 hand-row-height = Höhe einer Reihe, mal dem Üblichen
 hand-shrink = Verlust an Höhe beim Trocknen, mal dem Üblichen

@@ -8,8 +8,6 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
-outline-part-ears = Ohren
-outline-part-handle = ein Griff
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
 

@@ -10,6 +10,7 @@ screen-lashing = Wicklung
 screen-pins = Stifte
 screen-ears = Ohren
 screen-handle = Henkel
+screen-hand = Werte
 
 screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
 screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit
@@ -34,6 +35,7 @@ screen-lashing-text = { $style }, { $every }, { $length } { $weaver } in { $stra
 screen-pins-text = { $count } und { $spares } als Ersatz, { $stock }, { $every }; nötig { $needed } durch { $stack }
 screen-pins-ears = {""}; an den Ohren { $count } und { $spares } als Ersatz, { $stock }; nötig { $needed } durch { $stack }
 screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
+screen-ears-text-axis = { $material }, { $axis }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
 screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }
 screen-handle-fixed = fest, Zuschnitt { $length }, Stich { $rise } über dem Rand, Enden { $ends } darunter

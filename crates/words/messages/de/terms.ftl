@@ -132,6 +132,8 @@ ear-placing-on-staves = jedes Ohr auf einer Stake
 ear-placing-stave-and-gap = ein Ohr auf einer Stake, das andere in der Lücke gegenüber
 ear-placing-shared = beide Ohren einen Viertelabstand neben ihren Staken
 ear-placing-by-angle = genau gegenüber, wo immer die Staken sind
+ear-axis-long = an den beiden Enden
+ear-axis-short = in der Mitte der langen Seiten
 
 bail-curve-semicircle = Halbkreis
 bail-curve-three-centred = Korbbogen

@@ -105,6 +105,48 @@ workshop-never = Bei { $fee } deckt keine Zahl von Personen die Ausgaben: Jeder 
 workshop-target = Bei einem Preis von { $target } beträgt der Aufschlag { $share } der Kosten.
 workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe; die Preise ins Regal eintragen.
 
+# Bestellungen
+
+workshop-quote = Angebot
+workshop-packing-slip = Packzettel
+workshop-order-for = Für { $buyer }
+workshop-order-baskets = { $count } × { $title }, je { $price }
+workshop-order-deposit = Anzahlung, vor Beginn der Arbeit
+workshop-order-rest = zu zahlen bei der Übergabe
+workshop-order-promised = Fertig bis { $day }.
+workshop-order-hand-made = Jeder Korb ist von Hand gemacht: Maße können ein wenig abweichen, Farben von Charge zu Charge.
+workshop-order-what = Maß
+workshop-order-size = Größe
+workshop-order-packed = Im Paket
+workshop-order-owed = Noch zu zahlen: { $sum }
+workshop-order-paid = Alles ist bezahlt.
+
+# Prüfkarte
+
+workshop-checks = Prüfkarte
+workshop-checks-note = Nach jedem Schritt die eigene Arbeit ansehen. Abhaken, was stimmt; den Rest richten, bevor es weitergeht.
+workshop-checks-step = Schritt
+workshop-checks-none = Nicht so?
+workshop-checks-mend = Falls doch
+
+# Karten, die einem Korb beiliegen
+
+card-provenance = Woher dieser Korb kommt
+card-care = Wie dieser Korb gepflegt wird
+card-number = Nummer
+card-made = gemacht
+card-wood = Holz
+card-maker = gemacht von
+care-dust = Mit einer weichen, trockenen Bürste abstauben.
+care-wet = Verschüttetes mit einem feuchten Tuch abwischen und an der Luft trocknen lassen. Nie ins Wasser stellen.
+care-sun = Vor Sonne und Öfen schützen: Trockene Hitze macht Flechtrohr spröde.
+care-bare = Er ist unbehandelt. Einmal im Jahr, in der trockenen Zeit, leicht mit Wasser besprühen und an der Luft trocknen lassen.
+care-oil = Er ist geölt. Wird er stumpf, etwas vom selben Öl einreiben, offen stehen lassen, bis es trocken ist, und den Lappen flach auslegen: Ein Haufen öliger Lappen kann sich entzünden.
+care-coat = Er ist überzogen. Alkohol und heiße Schüsseln hinterlassen Spuren; ein Tuch dazwischenlegen.
+care-swing = Am Henkel tragen; eine schwere Last von unten fassen, mit beiden Händen.
+care-fixed = Nur leicht gefüllt am Henkel heben; sonst von unten fassen.
+care-mend = Bricht ein Faden, die Enden aufheben und in einer Korbmacherei fragen: Ein kurzes Stück lässt sich einflechten.
+
 # Was eine Suche unterwegs sagt
 
 workshop-searching = bis jetzt { $found } Stränge, mindestens { $least }

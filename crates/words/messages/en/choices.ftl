@@ -57,6 +57,7 @@ choice-pins-every-odd = every other stave is usual; where that does not come out
 choice-ears-material = brass is thin, strong and needs no carving
 choice-ears-wood = { $wood }, as the base
 choice-ears-way = a tail with rows woven over it holds best and shows least
+choice-ears-axis = at the two ends, so that a handle goes down outside the long sides; from side to side it would have to reach over the ends
 choice-ears-placing-odd = on { $count } staves no stave faces another: on two staves, where their pins hold best, ear 2 stands { $off } toward stave { $toward } ({ $angle }); most makers accept 2 to 3 degrees
 choice-ears-placing-even = on { $count } staves each stave faces another
 choice-ears-width = as wide as a stave
@@ -72,6 +73,7 @@ choice-ears-tail-stave = down the whole wall and { $foot } more, as a stave
 choice-ears-tail-on-stave = down the whole wall, on its stave
 
 choice-handle-width = usual for a rim { $rim } across
+choice-handle-axis = from side to side it is short and stiff, and both ends stay open to the hand
 choice-handle-knob-width = usual for a knob
 choice-handle-knob-length = usual for a knob: fingers find room behind it
 choice-handle-ends = half of the wall below the rim ({ $wall }), and no more than is usual

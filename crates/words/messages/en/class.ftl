@@ -50,6 +50,7 @@ class-mend-fewer = { $count ->
     [one] one student fewer
    *[other] { $count } students fewer
 }
+class-mend-home = lashing, plug and finish at home in the evening, from 7 to 9
 class-mend-ready = prepared for all beforehand: { $things }
 class-mend-fits = { $days ->
     [one] { $changes }. Then it fits, in one day.
@@ -94,6 +95,8 @@ hand-figure = { $records ->
     [one] { $figure }: { $value } (usually { $usual }); from one record, so with 95 % certainty between { $from } and { $to }
    *[other] { $figure }: { $value } (usually { $usual }); from { $records } records, so with 95 % certainty between { $from } and { $to }
 }
+hand-of = { $whose }, learned from records
+hand-own = the workshop’s own
 hand-take-up = Take-up, times the usual
 hand-row-height = Height of a row, times the usual
 hand-shrink = Loss of height in drying, times the usual

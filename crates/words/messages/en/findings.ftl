@@ -8,8 +8,6 @@ finding-mould-undercut = The mould is { $measured } smaller in radius above than
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
-outline-part-ears = ears
-outline-part-handle = a handle
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips
 

@@ -10,6 +10,7 @@ screen-lashing = Lashing
 screen-pins = Pins
 screen-ears = Ears
 screen-handle = Handle
+screen-hand = Hand
 
 screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
 screen-base-text = { $wood } disc, { $diameter } across, { $thickness } thick; groove { $depth } deep, { $width } wide
@@ -34,6 +35,7 @@ screen-lashing-text = { $style }, { $every }, { $length } of { $weaver } in { $s
 screen-pins-text = { $count } and { $spares } spare, { $stock }, { $every }; needs { $needed } through { $stack }
 screen-pins-ears = {""}; at the ears { $count } and { $spares } spare, { $stock }; needs { $needed } through { $stack }
 screen-ears-text = { $material }, at staves { $first } and { $second }, { $placing }
+screen-ears-text-axis = { $material }, { $axis }, at staves { $first } and { $second }, { $placing }
 screen-ears-off = { $angle } off opposite, { $off } along the rim
 screen-handle-text = cut { $length }, rise { $rise }, on rivets { $pivot } above the rim; { $fold }
 screen-handle-fixed = fixed, cut { $length }, rise { $rise } above the rim, ends { $ends } below it

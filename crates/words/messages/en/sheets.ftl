@@ -41,6 +41,7 @@ sheet-fact-base = base
 sheet-fact-holds = holds
 sheet-fact-staves = staves
 sheet-fact-weaving = weaving
+sheet-fact-hand = hand
 sheet-fact-time = time
 sheet-base-size = { $diameter } across, { $thickness } thick, { $wood }
 sheet-capacity-quarts = { $quarts } qt ({ $litres } l)

@@ -132,6 +132,8 @@ ear-placing-on-staves = each ear on a stave
 ear-placing-stave-and-gap = one ear on a stave, the other in the gap that faces it
 ear-placing-shared = both ears a quarter pitch off their staves
 ear-placing-by-angle = exactly opposite, wherever the staves are
+ear-axis-long = at the two ends
+ear-axis-short = in the middle of the long sides
 
 bail-curve-semicircle = half circle
 bail-curve-three-centred = three-centred curve

@@ -105,6 +105,48 @@ workshop-never = At { $fee } no number of students covers what is spent: each ki
 workshop-target = For a price of { $target } the margin is { $share } of the cost.
 workshop-unpriced = No price is known of: { $what }. They are not in the sum; write prices on the shelf.
 
+# Orders
+
+workshop-quote = quote
+workshop-packing-slip = packing slip
+workshop-order-for = For { $buyer }
+workshop-order-baskets = { $count } × { $title }, { $price } each
+workshop-order-deposit = paid ahead, before the work begins
+workshop-order-rest = to be paid on delivery
+workshop-order-promised = It is ready by { $day }.
+workshop-order-hand-made = Every basket is made by hand: sizes may differ by a little, and colours by the lot.
+workshop-order-what = Measure
+workshop-order-size = Size
+workshop-order-packed = In the parcel
+workshop-order-owed = Still to be paid: { $sum }
+workshop-order-paid = All is paid.
+
+# Check card
+
+workshop-checks = check card
+workshop-checks-note = Look at your work after each step. Tick what is right; mend the rest before you go on.
+workshop-checks-step = Step
+workshop-checks-none = Not so?
+workshop-checks-mend = If so
+
+# Cards that go with a basket
+
+card-provenance = Where this basket comes from
+card-care = How to care for this basket
+card-number = number
+card-made = made
+card-wood = wood
+card-maker = made by
+care-dust = Dust it with a soft dry brush.
+care-wet = Wipe spills off with a damp cloth and let it dry in the air. Never stand it in water.
+care-sun = Keep it out of the sun and away from stoves: dry heat makes cane brittle.
+care-bare = It is bare. Once a year, in the dry season, mist it lightly with water and let it dry in the air.
+care-oil = It is oiled. When it looks dull, rub on a little of the same oil, let it stand open until it is dry, and lay the rag out flat: a heap of oily rags can catch fire.
+care-coat = It is coated. Alcohol and hot dishes leave marks on the coat; put a cloth between.
+care-swing = Carry it by the handle; take a heavy load from below, with both hands.
+care-fixed = Lift it by its handle only when it is lightly filled; take it from below otherwise.
+care-mend = If a strand breaks, keep the ends and ask a basketmaker: a short piece can be woven in.
+
 # What a search tells meanwhile
 
 workshop-searching = { $found } strands found so far, { $least } at least

@@ -27,8 +27,6 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
 fn not_computed(case: &Case<'_>) -> Option<Finding> {
     let pattern = case.pattern;
     let parts = [
-        (pattern.ears.is_some(), "outline-part-ears"),
-        (pattern.handle.is_some(), "outline-part-handle"),
         (pattern.base.rings.is_some_and(|rings| rings != Rings::None), "outline-part-rings"),
         (pattern.base.woods.as_ref().is_some_and(|woods| woods.len() > 1), "outline-part-strips"),
     ];

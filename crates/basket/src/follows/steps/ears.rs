@@ -6,11 +6,13 @@ use crate::basket::Basket;
 use crate::fittings::{Ears, WovenIn};
 use crate::measure::Length;
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, EarPlacing, EarWay, Ready, StepKind};
+use crate::pattern::{EarAxis, EarMaterial, EarPlacing, EarWay, Ready, StepKind};
 use crate::term::Term;
 
 /// Share of the work on an ear that setting it is (common practice).
 const SET: f64 = 0.25;
+/// What is measured beside an axis with a ruler, and less is not.
+const LEAST_SEEN: Length = Length::mm(0.25);
 
 /// The step of the ears, wherever it comes in the making.
 pub(super) fn ears(basket: &Basket, ears: &Ears) -> Step {
@@ -86,11 +88,13 @@ fn placed(basket: &Basket, ears: &Ears) -> Vec<Message> {
             .with("up", up)
             .with("down", count.saturating_sub(up)),
     ];
+    text.extend(ears.axis.map(|axis| on_axis(axis, ears)));
     let id = match ears.placing {
-        EarPlacing::OnStaves if ears.off_opposite.to_radians() > 0.0 => "step-ears-text-on-staves-off",
+        EarPlacing::OnStaves if ears.off_opposite_rim > Length::ZERO => "step-ears-text-on-staves-off",
         EarPlacing::OnStaves => "step-ears-text-on-staves",
         EarPlacing::StaveAndGap => "step-ears-text-stave-and-gap",
         EarPlacing::Shared => "step-ears-text-shared",
+        EarPlacing::ByAngle if first.off_stave != Length::ZERO => "step-ears-text-shared",
         EarPlacing::ByAngle => "step-ears-text-by-angle",
     };
     text.push(
@@ -105,6 +109,19 @@ fn placed(basket: &Basket, ears: &Ears) -> Vec<Message> {
             .with("toward", ears.off_toward(count)),
     );
     text
+}
+
+/// At the ends of which axis ears or feet of a handle stand on a basket that is not round, and how far beside them.
+pub(super) fn on_axis(axis: EarAxis, ears: &Ears) -> Message {
+    let [first, second] = ears.each.map(|ear| ear.off_axis.abs());
+    let off = first.max(second);
+    let id = match (axis, off > LEAST_SEEN) {
+        (EarAxis::Long, false) => "step-ears-text-long",
+        (EarAxis::Long, true) => "step-ears-text-long-beside",
+        (EarAxis::Short, false) => "step-ears-text-short",
+        (EarAxis::Short, true) => "step-ears-text-short-beside",
+    };
+    Message::new(id).with("off", off)
 }
 
 /// How the tails go into the basket.

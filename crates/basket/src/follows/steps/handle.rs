@@ -5,7 +5,7 @@ use super::step::{Step, numbers};
 use crate::basket::Basket;
 use crate::fittings::{Bow, FixedHandle, Fold, Handle, Knobs, SwingHandle};
 use crate::message::{Message, Value};
-use crate::pattern::{EarMaterial, HandleJoint, HandleMade, Ready, StepKind};
+use crate::pattern::{EarAxis, EarMaterial, HandleJoint, HandleMade, Ready, StepKind};
 use crate::term::Term;
 
 /// Bending it, where the maker bends it and it is not done. It dries on its form while the basket is woven, so
@@ -168,6 +168,8 @@ fn set(basket: &Basket, handle: &FixedHandle) -> Step {
                 .with("second", second.stave)
                 .with("tail", handle.ends.tail),
         )
+        .say_if(handle.ends.axis == Some(EarAxis::Long), || Message::new("step-handle-text-long"))
+        .say_if(handle.ends.axis == Some(EarAxis::Short), || Message::new("step-handle-text-short"))
         .say_if(handle.ends.off_opposite_rim.abs() > crate::Length::mm(0.5), || {
             Message::new("step-handle-text-off").with("off", handle.ends.off_opposite_rim.abs())
         })

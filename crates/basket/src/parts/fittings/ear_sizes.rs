@@ -1,5 +1,8 @@
 //! Sizes of ears that a pattern leaves open.
 
+use std::f64::consts::TAU;
+
+use crate::form::{Form, Level};
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
@@ -23,6 +26,8 @@ const WOVEN_IN: Length = Length::inches(1.0);
 /// What ears are set into.
 #[derive(Clone, Copy)]
 pub struct Wall<'a> {
+    /// The shape of the wall.
+    pub form: &'a Form,
     /// Where the hoops sit.
     pub seat: &'a Seat,
     /// Height of the hoops.
@@ -37,6 +42,13 @@ pub struct Wall<'a> {
     pub foot: Length,
     /// The wood of the base.
     pub wood: &'a Wood,
+}
+
+impl Wall<'_> {
+    /// The inner faces of the staves in the middle of the rim.
+    pub(super) fn level(&self) -> Level<'_> {
+        Level { form: self.form, radius: self.seat.girth / TAU }
+    }
 }
 
 pub(super) fn choose_width(stave: Length, making: &mut Making<'_>) -> Length {

@@ -1,15 +1,12 @@
 //! The two ears that hold the handle, and how they get into the basket.
 
-use std::f64::consts::TAU;
-
-use super::ear_places::{Ear, EarOption, Places, beside, options};
+use super::ear_places::{Ear, EarOption, Places, Stand, beside, options};
 use super::ear_sizes::{self as sizes, Wall};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
-use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern, Word, keys};
+use crate::pattern::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern, Word, keys};
 use crate::stock::Wood;
-use crate::uprights::short_way;
 use crate::weave::Row;
 
 /// The thin end of a tail that is shaved (common practice).
@@ -28,6 +25,8 @@ pub struct Ears {
     pub way: EarWay,
     /// The rows that are woven over their tails, where these are woven in.
     pub woven_in: Option<WovenIn>,
+    /// At the ends of which axis they stand; none where the mould is round.
+    pub axis: Option<EarAxis>,
     /// How they are placed.
     pub placing: EarPlacing,
     /// Width along the rim.
@@ -69,13 +68,14 @@ impl Ears {
     /// The ears in a wall. The first ear stands on stave 1 or, when the error is shared, a quarter pitch
     /// after it.
     pub fn of(pattern: &EarsPattern, wall: &Wall<'_>, making: &mut Making<'_>) -> Self {
-        let (girth, count) = (wall.seat.girth, wall.uprights.count);
-        let radius = girth / TAU;
         let way = pattern.way.unwrap_or_else(|| choose_way(making));
+        let axis = pattern.axis.or_else(|| choose_axis(wall, making));
+        let (girth, count) = (wall.seat.girth, wall.uprights.count);
+        let stand = Stand { level: wall.level(), girth, count, axis };
         let placing = match (way, pattern.placing) {
             (EarWay::AsStave, _) => EarPlacing::OnStaves,
             (_, Some(placing)) => placing,
-            (_, None) => choose_placing(count, girth, making),
+            (_, None) => choose_placing(stand, making),
         };
         let material = pattern.material.unwrap_or_else(|| choose_material(making));
         let wood = (material == EarMaterial::Wood)
@@ -90,14 +90,15 @@ impl Ears {
                 pattern.tail.unwrap_or_else(|| sizes::choose_tail(way, making))
             }
         };
-        let places = Places::of(placing, count);
-        let off_opposite = places.off_opposite();
+        let places = Places::of(placing, stand);
+        let chord = places.chord();
         Self {
             of_handle: false,
             material,
             wood,
             way,
             woven_in: (way == EarWay::WovenIn).then(|| WovenIn::of(wall, tail)),
+            axis,
             placing,
             width,
             tail_width: width.min(stave),
@@ -105,11 +106,11 @@ impl Ears {
             hole_height,
             tail,
             length: tail + wall.height + hole_height + width / 2.0,
-            each: places.each(girth),
-            off_opposite,
-            off_opposite_rim: radius * off_opposite.to_radians(),
-            off_middle: off_middle(radius, off_opposite),
-            options: options(count, girth),
+            each: places.each(),
+            off_opposite: chord.off_opposite,
+            off_opposite_rim: places.off_opposite_rim(),
+            off_middle: chord.off_middle,
+            options: options(stand),
         }
     }
 
@@ -144,7 +145,7 @@ impl Ears {
     /// The stave, of so many, beside the second ear on the side to which it is off from facing the first.
     pub fn off_toward(&self, count: u32) -> u32 {
         let [first, second] = &self.each;
-        beside(second.stave, short_way(first.turn + 0.5, second.turn) < 0.0, count)
+        beside(second.stave, off_lower(first, second), count)
     }
 }
 
@@ -169,30 +170,36 @@ impl WovenIn {
     }
 }
 
-/// How far the chord between two places on a circle, so far from facing each other, misses its
-/// middle: `r·sin(δ/2)`.
-pub fn off_middle(radius: Length, off_opposite: Angle) -> Length {
-    radius * libm::sin(off_opposite.to_radians() / 2.0)
-}
-
 fn choose_way(making: &mut Making<'_>) -> EarWay {
     making.chose(keys::ears::WAY.path, EarWay::WovenIn.word(), Message::new("choice-ears-way"));
     EarWay::WovenIn
 }
 
+/// From end to end a handle goes down outside the sides; from side to side it would have to reach over the ends.
+fn choose_axis(wall: &Wall<'_>, making: &mut Making<'_>) -> Option<EarAxis> {
+    (!wall.form.outline.is_round()).then(|| {
+        making.chose(keys::ears::AXIS.path, EarAxis::Long.word(), Message::new("choice-ears-axis"));
+        EarAxis::Long
+    })
+}
+
 /// On two staves: an ear is pinned through the middle of one. How far they miss each other then is said.
-fn choose_placing(count: u32, girth: Length, making: &mut Making<'_>) -> EarPlacing {
-    let places = Places::of(EarPlacing::OnStaves, count);
-    let off = places.off_opposite();
-    let [_, second] = places.each(girth);
-    let odd = count % 2 == 1;
+fn choose_placing(stand: Stand<'_>, making: &mut Making<'_>) -> EarPlacing {
+    let places = Places::of(EarPlacing::OnStaves, stand);
+    let [first, second] = places.each();
+    let odd = stand.count % 2 == 1;
     let reason = Message::new(if odd { "choice-ears-placing-odd" } else { "choice-ears-placing-even" })
-        .with("count", count)
-        .with("off", girth * (off.to_radians() / TAU))
-        .with("angle", off)
-        .with("toward", beside(second.stave, false, count));
+        .with("count", stand.count)
+        .with("off", places.off_opposite_rim())
+        .with("angle", places.chord().off_opposite)
+        .with("toward", beside(second.stave, off_lower(&first, &second), stand.count));
     making.chose(keys::ears::PLACING.path, EarPlacing::OnStaves.word(), reason);
     EarPlacing::OnStaves
+}
+
+/// Whether the second ear is off from facing the first toward lower numbers.
+fn off_lower(first: &Ear, second: &Ear) -> bool {
+    second.off_axis < first.off_axis
 }
 
 fn choose_material(making: &mut Making<'_>) -> EarMaterial {

@@ -2,11 +2,13 @@
 
 use super::bow::{self, Bow, Feet, tilt};
 use super::{Ears, Wall};
+use crate::form::Level;
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
+use crate::pattern::Word as _;
 use crate::pattern::keys;
-use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern, HandlePattern};
+use crate::pattern::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern, HandlePattern};
 
 /// How far its ends go down, as a share of the wall below the rim (common practice), and no further than
 /// this (A. A. Gill, *Practical Basketry*, 1916, model 18: a handle is inserted 4 1/2 in down the side).
@@ -29,9 +31,10 @@ pub struct FixedHandle {
 impl FixedHandle {
     /// The handle in a wall.
     pub fn of(pattern: &HandlePattern, wall: &Wall<'_>, making: &mut Making<'_>) -> Self {
-        let (seat, height, uprights) = (wall.seat, wall.height, wall.uprights);
-        let radius = seat.girth / std::f64::consts::TAU;
-        let width = bow::width(pattern, radius, making);
+        let (seat, height) = (wall.seat, wall.height);
+        let axis = pattern.axis.or_else(|| choose_axis(wall, making));
+        let level = wall.level();
+        let width = bow::width(pattern, level.reach(axis), making);
         let usual = (seat.along * ENDS).min(MOST_ENDS);
         let tail = making.or(pattern.ends, keys::handle::ENDS.path, usual, |_| {
             Message::new("choice-handle-ends").with("wall", seat.along)
@@ -39,6 +42,7 @@ impl FixedHandle {
         let standing = EarsPattern {
             material: Some(EarMaterial::Oak),
             way: Some(EarWay::PushedDown),
+            axis,
             placing: Some(EarPlacing::OnStaves),
             width: Some(width),
             thickness: pattern.thickness,
@@ -50,8 +54,8 @@ impl FixedHandle {
         let unsaid = &mut Making::new(making.catalogue, making.hand);
         let ends = Ears::of(&standing, wall, unsaid);
 
-        let middle = radius + uprights.thickness / 2.0;
-        let half_span = middle * libm::cos(ends.off_opposite.to_radians() / 2.0);
+        let middle = Level { radius: level.radius + wall.uprights.thickness / 2.0, ..level };
+        let half_span = middle.chord(ends.each.map(|end| end.turn), ends.off_opposite).half;
         let leg = height + tail;
         let feet = Feet { span: &|_| half_span, beyond: leg, layers: 1.0 };
         let (bow, bail) = Bow::of(pattern, width, &feet, making);
@@ -62,4 +66,13 @@ impl FixedHandle {
             bow,
         }
     }
+}
+
+/// Across the middle from side to side a handle is short and stiff, and both ends stay open to the hand (common
+/// practice for market baskets).
+fn choose_axis(wall: &Wall<'_>, making: &mut Making<'_>) -> Option<EarAxis> {
+    (!wall.form.outline.is_round()).then(|| {
+        making.chose(keys::handle::AXIS.path, EarAxis::Short.word(), Message::new("choice-handle-axis"));
+        EarAxis::Short
+    })
 }

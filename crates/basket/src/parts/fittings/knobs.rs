@@ -35,7 +35,8 @@ impl Knobs {
         let length = making.or(pattern.thickness, keys::handle::THICKNESS.path, out, |_| {
             Message::new("choice-handle-knob-length")
         });
-        let (ears, radius) = (basket.ears, basket.rim.radius());
+        let ears = basket.ears;
+        let reach = basket.level(Length::ZERO).reach(ears.axis);
         let rings = basket.rings(ears.hole_height);
         let rim = rings.iter().filter(|ring| ring.part == Rest::Rim);
         let top = rim.map(Ring::top).reduce(Length::min).unwrap_or(ears.hole_height);
@@ -45,7 +46,7 @@ impl Knobs {
             length,
             pivot_height: ears.hole_height,
             rim_room: top - diameter / 2.0,
-            rivets: Rivets::of(pattern.rivet.as_ref(), through, radius, making),
+            rivets: Rivets::of(pattern.rivet.as_ref(), through, reach, making),
         }
     }
 }

@@ -1,7 +1,8 @@
-//! What a handle swings over, as rings about the upright axis of a round basket.
+//! What a handle swings over, as rings round the basket. The radius of a place is that of its level: the girth
+//! over 2π.
 
 use super::Ears;
-use crate::form::Form;
+use crate::form::{Form, Level};
 use crate::lashing::{Filler, Hull, Lashing, RimSection};
 use crate::measure::Length;
 use crate::rim::Rim;
@@ -35,7 +36,7 @@ pub enum Stretch {
     AtEars(Length),
 }
 
-/// A ring about the upright axis of the basket with a convex section.
+/// A ring round the basket with a convex section.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ring {
     /// What it is a ring of.
@@ -163,6 +164,16 @@ pub struct Lashed<'a> {
 }
 
 impl Lashed<'_> {
+    /// The level so far outside the staves' inner faces, in the middle of the rim.
+    pub(super) fn level(&self, outward: Length) -> Level<'_> {
+        Level { form: self.form, radius: self.rim.radius() + outward }
+    }
+
+    /// How far a level of this radius reaches toward an ear.
+    pub(super) fn reach(&self, radius: Length) -> Length {
+        Level { form: self.form, radius }.reach(self.ears.axis)
+    }
+
     /// Rim and wall as a handle on pivots so far above the rim meets them. Filler and lashing end beside
     /// the ears, where the hoops are bare. The wall is as thick as its staves with a weaver on both
     /// sides.

@@ -8,6 +8,7 @@
 
 use std::f64::consts::FRAC_PI_2;
 
+use super::plan::{Beside, Plan};
 use super::{Bail, Rest, Ring};
 use crate::measure::{Angle, Length};
 
@@ -33,7 +34,7 @@ const POSITIONS: u32 = 16;
 const ROUNDING: u32 = 6;
 
 /// A bail on its pivots.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 pub struct Swing<'a> {
     /// Its middle line.
     pub bail: &'a Bail,
@@ -43,8 +44,8 @@ pub struct Swing<'a> {
     pub thickness: Length,
     /// How far its ends reach beyond the pivots, rounded.
     pub end: Length,
-    /// How far the line through the pivots misses the middle of the basket.
-    pub off_middle: Length,
+    /// What it swings over, seen from above.
+    pub plan: &'a Plan,
 }
 
 /// A bail that has come to rest.
@@ -83,8 +84,7 @@ impl Sample {
 /// What a bail swings over on one side.
 struct Side<'a> {
     rings: &'a [Ring],
-    /// How far on this side of the middle of the basket the line through the pivots lies, in mm.
-    off: f64,
+    beside: Beside<'a>,
 }
 
 impl<'a> Side<'a> {
@@ -93,7 +93,7 @@ impl<'a> Side<'a> {
     fn place(&self, sample: &Sample, angle: f64) -> [f64; 3] {
         let (sin, cos) = libm::sincos(angle + sample.ahead);
         let aside = sample.reach * cos;
-        [libm::hypot(sample.place[0], aside + self.off), sample.reach * sin, aside]
+        [self.beside.radius(sample.place[0], aside), sample.reach * sin, aside]
     }
 
     /// What is nearest to a sample then, and the least that is far away.
@@ -135,12 +135,12 @@ impl<'a> Side<'a> {
         }
         let (one, other) = samples.split_at(samples.len() / 2);
         if one.is_empty() {
-            let aside = middle.reach * libm::cos(angle + middle.ahead) + self.off;
+            let aside = middle.reach * libm::cos(angle + middle.ahead);
             *rested = Rested {
                 below_level: Angle::radians(angle),
                 on: nearest.map(|ring| ring.part),
                 share: middle.share,
-                from_ear: Angle::radians(libm::atan2(aside.abs(), middle.place[0])),
+                from_ear: self.beside.from_ear(middle.place[0], aside),
             };
         } else {
             self.let_down(one, angle, rested);
@@ -203,11 +203,9 @@ impl Swing<'_> {
         Length::mm(if least.is_finite() { least } else { 0.0 })
     }
 
-    /// Both sides to which it goes down, or one where they are alike.
-    fn sides<'r>(&self, rings: &'r [Ring]) -> impl Iterator<Item = Side<'r>> + use<'r> {
-        let off = self.off_middle.to_mm();
-        let other = (off != 0.0).then_some(-off);
-        std::iter::once(off).chain(other).map(move |off| Side { rings, off })
+    /// The sides on which it meets different things.
+    fn sides<'r>(&'r self, rings: &'r [Ring]) -> impl Iterator<Item = Side<'r>> + use<'r> {
+        self.plan.sides().into_iter().map(move |beside| Side { rings, beside })
     }
 
     /// Samples between two shares of half the bail above its pivots, for both halves are alike; from the

@@ -2,7 +2,7 @@
 
 use super::bow::{self, Bow, Feet, tilt};
 use super::rivets::{Rivets, WASHER};
-use super::{Fold, Lashed, Rest, Ring, Swing};
+use super::{Fold, Lashed, Plan, Rest, Swing};
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::pattern::{HandleJoint, HandlePattern};
@@ -46,23 +46,26 @@ pub struct SwingHandle {
 impl SwingHandle {
     /// The handle of a basket that is ready for it.
     pub fn of(pattern: &HandlePattern, basket: &Lashed<'_>, making: &mut Making<'_>) -> Self {
-        let (ears, radius) = (basket.ears, basket.rim.radius());
+        let ears = basket.ears;
+        let reach = basket.level(Length::ZERO).reach(ears.axis);
         let joint = pattern.joint.unwrap_or_default();
         let ear = ears.thickness;
-        let ear_middle = radius + basket.uprights.thickness / 2.0;
-        let middle = ear_middle * libm::cos(ears.off_opposite.to_radians() / 2.0);
+        let on_ears = basket.level(basket.uprights.thickness / 2.0);
+        let turns = ears.each.map(|ear| ear.turn);
+        let middle = on_ears.chord(turns, ears.off_opposite).half;
         let span = |thickness: Length| match joint {
             HandleJoint::Outside => middle + ear / 2.0 + WASHER + thickness / 2.0,
             HandleJoint::Slot | HandleJoint::Between => middle,
         };
         let end = pattern.shows.map_or(END, |shows| (ears.hole_height - shows).max(LEAST_END));
-        let width = bow::width(pattern, radius, making);
+        let width = bow::width(pattern, reach, making);
         let feet = Feet { span: &span, beyond: end, layers: layers(joint) };
         let (bow, bail) = Bow::of(pattern, width, &feet, making);
 
         let at_ears = at_ears(joint, bow.thickness, ear);
         let rings = basket.rings(ears.hole_height);
-        let swing = Swing { bail: &bail, width, thickness: at_ears, end, off_middle: ears.off_middle };
+        let plan = Plan::of(&on_ears, turns, ears.off_middle);
+        let swing = Swing { bail: &bail, width, thickness: at_ears, end, plan: &plan };
         let rested = swing.down(&rings);
         let rim = rings.iter().filter(|ring| ring.part == Rest::Rim);
         let inner_face = bow.half_span - at_ears / 2.0;
@@ -76,10 +79,10 @@ impl SwingHandle {
             pivot_height: ears.hole_height,
             shows: ears.hole_height - end,
             swing_clearance: swing.end_room(rested, &rings),
-            side_clearance: inner_face - rim.map(Ring::outer).fold(radius, Length::max),
+            side_clearance: inner_face - rim.map(|ring| basket.reach(ring.outer())).fold(reach, Length::max),
             fold: Fold::of(bail.rise(), rested),
             rests: basket.rim.outer_radius(basket.uprights) * rested.from_ear.to_radians(),
-            rivets: Rivets::of(pattern.rivet.as_ref(), through, radius, making),
+            rivets: Rivets::of(pattern.rivet.as_ref(), through, reach, making),
             tilt: tilt(ears.off_middle, bail.rise()),
             bow,
         }

@@ -13,6 +13,8 @@ const STRAIGHT: f64 = 1e-9;
 pub struct Arcs {
     pieces: Vec<Piece>,
     area: f64,
+    /// Whether both halves along either axis are alike.
+    even: bool,
 }
 
 /// A line (of no curvature) or an arc.
@@ -46,7 +48,7 @@ impl Arcs {
             arc,
             straight(along / 2.0),
         ];
-        Self::running([length / 2.0, 0.0], FRAC_PI_2, runs)
+        Self { even: true, ..Self::running([length / 2.0, 0.0], FRAC_PI_2, runs) }
     }
 
     /// The smooth curve through the corners of a convex polygon, counter-clockwise: at each corner it runs as
@@ -80,7 +82,7 @@ impl Arcs {
             }
         }
         let area = pieces.iter().map(Piece::area).sum();
-        Self { pieces, area }
+        Self { pieces, area, even: false }
     }
 
     /// How far it reaches from edge to edge, along x and along y.
@@ -134,7 +136,12 @@ impl Arcs {
     pub fn scaled(&self, factor: f64) -> Self {
         let start = self.pieces.first().map_or(([0.0; 2], 0.0), |first| (first.from, first.heading));
         let runs = self.pieces.iter().map(|piece| (piece.length * factor, piece.curvature / factor));
-        Self::running(start.0.map(|at| at * factor), start.1, runs)
+        Self { even: self.even, ..Self::running(start.0.map(|at| at * factor), start.1, runs) }
+    }
+
+    /// Whether both halves along either axis are alike.
+    pub const fn is_even(&self) -> bool {
+        self.even
     }
 }
 

@@ -53,6 +53,14 @@ impl Shape {
         matches!(self, Self::Circle(_))
     }
 
+    /// Whether both halves along either axis are alike: not where it was traced.
+    pub fn is_even(&self) -> bool {
+        match self {
+            Self::Circle(_) | Self::Oval(_) => true,
+            Self::Arcs(arcs) => arcs.is_even(),
+        }
+    }
+
     /// The same shape in the size that gives it this girth, in mm.
     #[must_use]
     pub fn of_girth(self, girth: f64) -> Self {

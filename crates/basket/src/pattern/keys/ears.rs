@@ -4,7 +4,7 @@ use super::declared::Usual;
 use super::key::{Key, keys};
 use super::limits::{PART, PLACE};
 use crate::Length;
-use crate::pattern::{EarMaterial, EarPlacing, EarWay};
+use crate::pattern::{EarAxis, EarMaterial, EarPlacing, EarWay};
 use crate::stock::Wood;
 
 keys! {
@@ -17,6 +17,8 @@ keys! {
     /// How they get into the basket.
     pub const WAY: Key<EarWay> =
         Key::new("ears.way", (), Usual::Constant(EarWay::WovenIn), r#""pushed-down""#);
+    /// At the ends of which axis they stand, where the mould is not round.
+    pub const AXIS: Key<EarAxis> = Key::new("ears.axis", (), Usual::Constant(EarAxis::Long), r#""short""#);
     /// How two of them lie on the count of staves.
     pub const PLACING: Key<EarPlacing> =
         Key::new("ears.placing", (), Usual::Constant(EarPlacing::OnStaves), r#""stave-and-gap""#);

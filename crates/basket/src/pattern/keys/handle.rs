@@ -4,7 +4,7 @@ use super::declared::{Declared, Usual};
 use super::key::{Key, keys};
 use super::kinds;
 use super::limits::{PART, PLACE};
-use crate::pattern::{BailCurve, HandleJoint, HandleKind, HandleMade};
+use crate::pattern::{BailCurve, EarAxis, HandleJoint, HandleKind, HandleMade};
 use crate::{Length, Material};
 
 keys! {
@@ -14,6 +14,9 @@ keys! {
     /// Who bends it.
     pub const MADE: Key<HandleMade> =
         Key::new("handle.made", (), Usual::Constant(HandleMade::Bought), r#""bent""#);
+    /// At the ends of which axis a fixed one stands, where the mould is not round.
+    pub const AXIS: Key<EarAxis> =
+        Key::new("handle.axis", (), Usual::Constant(EarAxis::Short), r#""long""#);
     /// How it meets its ears.
     pub const JOINT: Key<HandleJoint> =
         Key::new("handle.joint", (), Usual::Constant(HandleJoint::Outside), r#""slot""#);
@@ -44,7 +47,7 @@ keys! {
 }
 
 /// Keys that do not belong to every handle, each with those that it belongs to.
-pub const BELONGS: [(&dyn Declared, &[HandleKind]); 8] = [
+pub const BELONGS: [(&dyn Declared, &[HandleKind]); 9] = [
     (&MADE, BENT),
     (&CURVE, BENT),
     (&RISE, BENT),
@@ -52,6 +55,7 @@ pub const BELONGS: [(&dyn Declared, &[HandleKind]); 8] = [
     (&JOINT, &[HandleKind::Swing]),
     (&SHOWS, &[HandleKind::Swing]),
     (&RIVET, &[HandleKind::Swing, HandleKind::Knob]),
+    (&AXIS, &[HandleKind::Fixed]),
     (&ENDS, &[HandleKind::Fixed]),
 ];
 

@@ -1,15 +1,16 @@
 //! Reading `[ears]`.
 
 use super::section::Section;
-use crate::pattern::keys::{self, ears};
-use crate::pattern::{EarMaterial, EarPlacing, EarWay, EarsPattern};
+use crate::pattern::keys::{self, Key, ears};
+use crate::pattern::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 
-pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
+pub(super) fn ears(file: &Section, round: bool) -> Option<EarsPattern> {
     let section = file.section(&keys::EARS)?;
     let ears = EarsPattern {
         material: section.get(&ears::MATERIAL),
         wood: section.get(&ears::WOOD),
         way: section.get(&ears::WAY),
+        axis: section.get(&ears::AXIS),
         placing: section.get(&ears::PLACING),
         width: section.get(&ears::WIDTH),
         thickness: section.get(&ears::THICKNESS),
@@ -17,7 +18,16 @@ pub(super) fn ears(file: &Section) -> Option<EarsPattern> {
         tail: section.get(&ears::TAIL),
     };
     check_ears(&section, &ears);
+    axis_of_round(&section, &ears::AXIS, round);
     Some(ears)
+}
+
+/// A round mould has no longer axis.
+pub(super) fn axis_of_round(section: &Section, key: &'static Key<EarAxis>, round: bool) {
+    if round && section.has(key) {
+        let message = format!("`{}` belongs to a mould that is not round", key.path);
+        section.problem(key, message, "leave it out, or give the mould a `shape`");
+    }
 }
 
 fn check_ears(section: &Section, ears: &EarsPattern) {

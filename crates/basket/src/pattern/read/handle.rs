@@ -1,17 +1,19 @@
 //! Reading `[handle]`.
 
+use super::fittings::axis_of_round;
 use super::section::Section;
 use crate::pattern::keys;
 use crate::pattern::keys::handle::{
-    BELONGS, CORNER, CURVE, ENDS, JOINT, KIND, MADE, RISE, RIVET, SHOWS, THICKNESS, WIDTH,
+    AXIS, BELONGS, CORNER, CURVE, ENDS, JOINT, KIND, MADE, RISE, RIVET, SHOWS, THICKNESS, WIDTH,
 };
 use crate::pattern::{BailCurve, HandleKind, HandlePattern, Word};
 
-pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
+pub(super) fn handle(file: &Section, round: bool) -> Option<HandlePattern> {
     let section = file.section(&keys::HANDLE)?;
     let handle = HandlePattern {
         kind: section.get(&KIND),
         made: section.get(&MADE),
+        axis: section.get(&AXIS),
         joint: section.get(&JOINT),
         curve: section.get(&CURVE),
         rise: section.get(&RISE),
@@ -27,6 +29,7 @@ pub(super) fn handle(file: &Section) -> Option<HandlePattern> {
         return None;
     }
     check_kind(&section, kind);
+    axis_of_round(&section, &AXIS, round);
     check_curve(&section, &handle);
     if kind == HandleKind::Fixed && file.has(&keys::EARS) {
         let message =

@@ -33,7 +33,7 @@ use self::palette::Palette;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
-use crate::pattern::{AllReady, FinishPart, HandlePattern, Pattern, Units, keys};
+use crate::pattern::{AllReady, FinishPart, HandlePattern, Outline, Pattern, Units, keys};
 use crate::stock::Catalogue;
 
 /// Reads a pattern.
@@ -69,6 +69,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let language = file.get(&keys::LANGUAGE);
     let level = file.get(&keys::LEVEL);
     let mould = mould::mould(file);
+    let round = mould.as_ref().is_none_or(|mould| mould.outline == Outline::Round);
     let base = base::base(file);
     let staves = wall::staves(file);
     let weave = wall::weave(file, mould.as_ref());
@@ -76,8 +77,8 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let lashing = rim::lashing(file);
     let filler = rim::filler(file, lashing.is_some());
     let pins = rim::pins(file);
-    let handle = handle::handle(file);
-    let ears = fittings::ears(file).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
+    let handle = handle::handle(file, round);
+    let ears = fittings::ears(file, round).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
     let finish = file.get_or_usual(&keys::FINISH);
     let hand = file.get_or_usual(&keys::HAND);
     let finish_on = finish_on(file);

@@ -32,9 +32,13 @@ pub(super) fn act(store: &mut Store, what: ShelfAct, words: &Words) -> Result<()
         }
         ShelfAct::Count { item, count } => store.count(&item, count).map(drop),
         ShelfAct::Undo { movement } => store.undo(Some(movement)).map(drop),
-        ShelfAct::Mould { name, place, patterns, note } => {
-            store.put_mould(&Mould { name: name.trim().to_owned(), place, patterns, note, loan: None })
-        }
+        ShelfAct::Mould { name, place, patterns, note } => store.put_mould(&Mould {
+            name: name.trim().to_owned(),
+            place,
+            patterns,
+            note,
+            ..Mould::default()
+        }),
         ShelfAct::Lend { mould, to, due } => {
             let due = Some(due).filter(|due| !due.is_empty());
             store.lend(&mould, &Loan { to, due })

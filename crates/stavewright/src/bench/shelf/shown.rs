@@ -74,7 +74,7 @@ pub(crate) fn text_of(item: Item) -> ItemText {
 
 /// A mould.
 pub(super) fn mould(mould: Mould) -> ShelfMould {
-    let Mould { name, place, patterns, note, loan } = mould;
+    let Mould { name, place, patterns, note, loan, profile: _ } = mould;
     let (lent_to, due) = loan.map_or((None, None), |loan| (Some(loan.to), loan.due));
     ShelfMould { name, place, patterns, note, lent_to, due }
 }

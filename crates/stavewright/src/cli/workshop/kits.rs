@@ -2,9 +2,10 @@
 
 use std::path::PathBuf;
 
+use basket::Draft;
 use clap::ValueEnum;
 use serde_json::json;
-use sheets::workshop::{LabelSize, labels};
+use sheets::workshop::{LabelSize, check_card, labels};
 
 use super::plan::Planning;
 use super::show;
@@ -22,6 +23,7 @@ use crate::screen;
 #[command(after_help = "Examples:
   stavewright kits autumn-weekend.toml
   stavewright kits autumn-weekend.toml --out kits.pdf --labels labels.pdf
+  stavewright kits autumn-weekend.toml --checks checks.pdf
   stavewright kits autumn-weekend.toml --format json
 
 A kits file:
@@ -45,6 +47,10 @@ pub(crate) struct Args {
     /// Write labels for the bags as .pdf.
     #[arg(long, value_name = "FILE")]
     labels: Option<PathBuf>,
+
+    /// Write the card by which students check their own work, as .pdf.
+    #[arg(long, value_name = "FILE")]
+    checks: Option<PathBuf>,
 
     /// Which sheets of labels.
     #[arg(long, value_enum, default_value_t)]
@@ -95,7 +101,12 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             show::wrote(out, &sheet.pdf(&planned.words, &args.printing.templates()?)?)?;
         }
     }
-    if args.out.is_some() || args.labels.is_none() {
+    if let Some(out) = &args.checks {
+        let drafts: Vec<Draft> = planned.classes.iter().flat_map(|class| &class.drafts).cloned().collect();
+        let leaf = check_card(&planned.title(), &drafts, &planned.words);
+        show::leaf(&leaf, Some(out), (planned.first(), &planned.words, &args.printing))?;
+    }
+    if args.out.is_some() || (args.labels.is_none() && args.checks.is_none()) {
         for class in &planned.classes {
             let leaf = sheets::workshop::kits(&class.file.title, &class.kits, &planned.words);
             show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;

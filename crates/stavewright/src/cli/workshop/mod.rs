@@ -4,15 +4,20 @@ pub(super) mod backup;
 pub(super) mod buy;
 pub(super) mod cutting;
 pub(super) mod kits;
+pub(super) mod order;
 pub(super) mod price;
+pub(super) mod records;
 pub(super) mod shelf;
 
 mod book;
 mod plan;
 mod show;
 
+use std::io::Read;
 use std::path::{Path, PathBuf};
 
+use planning::records::Record;
+use rust_decimal::Decimal;
 use workshop::{Fault, Store};
 
 use crate::failure::Failure;
@@ -44,6 +49,25 @@ impl StoreArgs {
     }
 }
 
+/// Whether a file is a store, by its first bytes (SQLite's own documentation of its file format, §1.2).
+pub(super) fn is_store(path: &Path) -> bool {
+    const HEAD: &[u8; 16] = b"SQLite format 3\0";
+    let mut head = [0; HEAD.len()];
+    let read = std::fs::File::open(path).and_then(|mut file| file.read_exact(&mut head));
+    read.is_ok() && &head == HEAD
+}
+
+/// The log of a store.
+pub(super) fn records_of(path: &Path) -> Result<Vec<Record>, Failure> {
+    open(path)?.records().map_err(|fault| failure(path, &fault))
+}
+
+/// Not below zero, as the kits file has it.
+fn amount(text: &str) -> Result<Decimal, String> {
+    let read = text.parse().ok().filter(|amount: &Decimal| !amount.is_sign_negative());
+    read.ok_or_else(|| "write an amount such as 12.50".to_owned())
+}
+
 fn open(path: &Path) -> Result<Store, Failure> {
     Store::open(path).map_err(|fault| failure(path, &fault))
 }
@@ -60,6 +84,8 @@ fn failure(path: &Path, fault: &Fault) -> Failure {
         Fault::Full => "Make room on the disk and try again.",
         Fault::Busy => "Close the other program, or wait until it is done.",
         Fault::Unopened(_) => "Check that the folder exists and may be written to.",
+        Fault::Unknown { what: "record", .. } => "`stavewright records` lists the log.",
+        Fault::Unknown { what: "order", .. } => "`stavewright order` lists the orders.",
         Fault::Unknown { .. } => "`stavewright shelf` lists what there is; names are written exactly so.",
         Fault::TooFew { .. } => "Count again: `stavewright shelf count NAME NUMBER`.",
         Fault::Refused(_) | Fault::Row(_) | Fault::Other(_) => "",

@@ -6,10 +6,11 @@ use basket::{Catalogue, Length};
 use clap::Subcommand;
 use rust_decimal::Decimal;
 use serde_json::json;
-use workshop::{Change, Everything, Fault, Item, Kind, Loan, Mould, Store, read_shelf, write_shelf};
+use workshop::{Change, Everything, Fault, Girth, Item, Kind, Loan, Mould, Store, read_shelf, write_shelf};
 
 use super::{StoreArgs, failure, show};
 use crate::cli::outcome::{Format, Outcome};
+use crate::cli::reading::{Reading, Speaking};
 use crate::failure::Failure;
 use crate::report;
 use crate::source::Origin;
@@ -28,7 +29,7 @@ use crate::{input, screen};
   stavewright shelf count \"fine cane\" 61
   stavewright shelf history
   stavewright shelf undo
-  stavewright shelf mould A --place \"boat shed\"
+  stavewright shelf mould A --place \"boat shed\" --measured harbour.toml
   stavewright shelf lend A --to \"student 4\" --due 2026-10-18
   stavewright shelf export shelf.csv        or everything: workshop.toml
   stavewright shelf import shelf.csv")]
@@ -62,6 +63,9 @@ enum What {
         /// Where it is kept.
         #[arg(long, default_value = "", hide_default_value = true)]
         place: String,
+        /// Take its girths over from this pattern's mould.
+        #[arg(long, value_name = "PATTERN")]
+        measured: Option<PathBuf>,
         /// Pattern files that fit it.
         #[arg(long, default_value = "", hide_default_value = true)]
         patterns: String,
@@ -117,7 +121,7 @@ struct PutArgs {
     #[arg(long, default_value_t = 0, hide_default_value = true)]
     holds: u32,
     /// What one such unit costs.
-    #[arg(long, value_parser = amount)]
+    #[arg(long, value_parser = super::amount)]
     price: Option<Decimal>,
     /// Where it is bought.
     #[arg(long, default_value = "", hide_default_value = true)]
@@ -153,9 +157,10 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             let undone = store.undo(*movement).map_err(faulty)?;
             format!("Taken back: movement {} ({})", undone.id, undone.kind.word())
         }
-        Some(What::Mould { name, place, patterns, note }) => {
+        Some(What::Mould { name, place, measured, patterns, note }) => {
+            let profile = measured.as_deref().map(profile).transpose()?.unwrap_or_default();
             let (name, place, patterns, note) = (name.clone(), place.clone(), patterns.clone(), note.clone());
-            store.put_mould(&Mould { name, place, patterns, note, loan: None }).map_err(faulty)?;
+            store.put_mould(&Mould { name, place, patterns, note, profile, loan: None }).map_err(faulty)?;
             "Written down.".to_owned()
         }
         Some(What::Lend { mould, to, due }) => {
@@ -169,6 +174,18 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     };
     screen::print(&format!("{done}\n"))?;
     Ok(Outcome::Fine)
+}
+
+/// Girths of a pattern's mould, evenly from its foot to its top.
+fn profile(pattern: &std::path::Path) -> Result<Vec<Girth>, Failure> {
+    const PLACES: u32 = 8;
+    let form = Reading::plain(pattern.to_owned(), &Speaking::default()).read()?.basket().body.form;
+    let girth = |place: u32| {
+        let along = form.profile.along_at_height(form.height() * (f64::from(place) / f64::from(PLACES)));
+        let girth = form.girth(along, Length::ZERO);
+        Girth { height_mm: form.profile.at(along).height.to_mm(), girth_mm: girth.to_mm() }
+    };
+    Ok((0..=PLACES).map(girth).collect())
 }
 
 fn booked(id: i64) -> String {
@@ -197,12 +214,6 @@ impl PutArgs {
             note: self.note.clone(),
         })
     }
-}
-
-/// Not below zero, as the kits file has it.
-fn amount(text: &str) -> Result<Decimal, String> {
-    let read = text.parse().ok().filter(|amount: &Decimal| !amount.is_sign_negative());
-    read.ok_or_else(|| "write an amount such as 12.50".to_owned())
 }
 
 fn measure(option: &str, text: Option<&str>) -> Result<Option<f64>, Failure> {
@@ -262,7 +273,12 @@ fn import(store: &mut Store, file: &std::path::Path, args: &Args) -> Result<Stri
     if show::ending(file, &["csv", "toml"])? == "toml" {
         let all = Everything::from_toml(&text.content).map_err(in_file)?;
         store.take_in(&all).map_err(faulty)?;
-        return Ok(format!("Taken in: {} items, {} movements", all.items.len(), all.movements.len()));
+        return Ok(format!(
+            "Taken in: {} items, {} movements, {} records",
+            all.items.len(),
+            all.movements.len(),
+            all.records.len()
+        ));
     }
     let items = read_shelf(text.content.as_bytes()).map_err(in_file)?;
     let counted = store.take_in_items(&items, &file.display().to_string()).map_err(faulty)?;

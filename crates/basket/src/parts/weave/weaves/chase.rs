@@ -85,3 +85,19 @@ impl Answers for Chase {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Answers, Chase};
+    use crate::pattern::Rule;
+
+    #[test]
+    fn each_further_weaver_is_as_much_more_to_do_whatever_the_rule() {
+        let work = |rule, weavers| Chase { rule, weavers }.work();
+        let more = |rule| work(rule, 3) - work(rule, 2);
+        let twill = Rule::new(2, 2);
+        assert!(work(twill, 2) > work(Rule::PLAIN, 2));
+        assert!(more(Rule::PLAIN) > 0.0);
+        assert!((more(twill) - more(Rule::PLAIN)).abs() < 1e-12);
+    }
+}
