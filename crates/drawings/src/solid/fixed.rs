@@ -64,7 +64,9 @@ impl Maker<'_> {
         }
         if !Around::of(basket).is_round() {
             let laid = self.laid();
-            positions.iter_mut().for_each(|at| *at = laid.place(*at, 0.0));
+            for at in &mut positions {
+                *at = laid.place(*at, 0.0);
+            }
         }
         positions
     }
