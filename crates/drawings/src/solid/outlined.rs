@@ -46,7 +46,7 @@ impl Maker<'_> {
 fn least_radius(piece: Piece, root: Length) -> Option<f64> {
     match piece {
         Piece::Floor(FloorPart::Disc) => Some(root.to_mm() * 0.999),
-        // The handle and what holds it stand in the plane through both ears, and follow nothing.
+        // A handle stands in the plane through both ears, and follows nothing.
         Piece::Floor(_) | Piece::Handle | Piece::Rivet(_) | Piece::Washer(_) | Piece::Knob(_) => None,
         _ => Some(0.0),
     }

@@ -6,6 +6,9 @@ use crate::form::{Chord, Level};
 use crate::measure::{Angle, Length};
 use crate::pattern::{EarAxis, EarPlacing};
 
+/// How near to a quarter of a pitch is one, in quarters.
+const NEAR: f64 = 1e-9;
+
 /// One ear.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ear {
@@ -83,7 +86,7 @@ impl<'a> Places<'a> {
             EarPlacing::StaveAndGap => [first, stave_near(first + ends[1] - ends[0] - 2.0) + 2.0],
             EarPlacing::ByAngle => ends,
             // On the short axis an odd count shares the error by itself.
-            EarPlacing::Shared if (off_stave(ends[0]).abs() - 1.0).abs() < 1e-9 => ends,
+            EarPlacing::Shared if (off_stave(ends[0]).abs() - 1.0).abs() < NEAR => ends,
             EarPlacing::Shared => ends.map(|end| end + 1.0),
         };
         Self { stand, ends, quarters: quarters.map(|place| place % round) }
@@ -137,9 +140,7 @@ impl<'a> Places<'a> {
 
     pub(super) fn each(&self) -> [Ear; 2] {
         let girth = self.stand.girth;
-        let [first, second] = self.quarters;
-        let [first_off, second_off] = self.off_ends();
-        [(first, first_off), (second, second_off)].map(|(place, off_axis)| {
+        let ear = |place: f64, off_axis: f64| {
             let off = off_stave(place);
             let index = ((place - off) / 4.0).round() as u32 % self.stand.count.max(1);
             Ear {
@@ -148,7 +149,9 @@ impl<'a> Places<'a> {
                 off_stave: girth * (off / self.round()),
                 off_axis: girth * (off_axis / self.round()),
             }
-        })
+        };
+        let ([first, second], [first_off, second_off]) = (self.quarters, self.off_ends());
+        [ear(first, first_off), ear(second, second_off)]
     }
 }
 

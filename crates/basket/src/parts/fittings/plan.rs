@@ -94,7 +94,7 @@ impl Beside<'_> {
     }
 
     /// How far round from the nearer pivot that is, as an angle of a circle of the same girth.
-    pub(super) fn turn_from_ear(&self, along: f64, aside: f64) -> Angle {
+    pub(super) fn way_from_ear(&self, along: f64, aside: f64) -> Angle {
         match self.plan {
             Plan::Round { off_middle } => {
                 let aside = aside + self.signs[1] * off_middle.to_mm();

@@ -140,7 +140,7 @@ impl<'a> Side<'a> {
                 below_level: Angle::radians(angle),
                 on: nearest.map(|ring| ring.part),
                 share: middle.share,
-                from_ear: self.beside.turn_from_ear(middle.place[0], aside),
+                from_ear: self.beside.way_from_ear(middle.place[0], aside),
             };
         } else {
             self.let_down(one, angle, rested);

@@ -33,8 +33,8 @@ impl Off {
         }
         // Between two of the places the outline runs as the circle that bends as it does.
         let radius = 1.0 / at.curvature;
-        let ([x, y], [along, aside]) = (at.point, at.outward);
-        let circle = libm::hypot(place[0] - x + along * radius, place[1] - y + aside * radius) - radius;
+        let ([x, y], [at_x, at_y], [out_x, out_y]) = (place, at.point, at.outward);
+        let circle = libm::hypot(x - at_x + out_x * radius, y - at_y + out_y * radius) - radius;
         if outside(at, place) > -radius { circle } else { outside(at, place) }
     }
 
