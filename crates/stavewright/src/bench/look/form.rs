@@ -71,6 +71,10 @@ impl FormInput<'_> {
             self.basket.body.filler().is_some()
         } else if within(keys::LASHING.path) {
             self.basket.body.lashing().is_some()
+        } else if [ears::AXIS.path, handle::AXIS.path].contains(&path)
+            && self.basket.body.form.outline.is_round()
+        {
+            false
         } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {
             false
         } else if path == handle::CORNER.path {

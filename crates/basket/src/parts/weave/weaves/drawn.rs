@@ -89,7 +89,13 @@ fn repeating(runs: &[usize]) -> Option<(usize, usize)> {
 
 #[cfg(test)]
 mod tests {
-    use super::repeating;
+    use super::{Answers, Chart, over_under, repeating};
+
+    #[test]
+    fn a_drawn_weave_lies_out_as_much_as_its_cells_say() {
+        let rows = vec![vec![true, true, true, false], vec![false, true, true, true]];
+        assert!((Chart { rows }.outward() - over_under::share(6.0, 2.0)).abs() < 1e-12);
+    }
 
     #[test]
     fn runs_that_repeat_are_told_once() {
