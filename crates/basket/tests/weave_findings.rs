@@ -7,7 +7,7 @@ mod draft;
 mod sides;
 
 use basket::findings::Grade::{Care, Note, Stop};
-use basket::weave::Running;
+use basket::weave::{Mend, Running};
 use draft::pattern;
 use sides::{basket, beyond_limit, both_sides, found};
 
@@ -52,6 +52,17 @@ fn how_many_courses_run() {
     assert_eq!(running(75), (2, 1, 2, false, false));
     assert_eq!(running(74), (2, 1, 1, false, true));
     assert_eq!(running(72), (2, 0, 0, false, true));
+}
+
+/// Two weavers in a twill of two and two: on a multiple of four the second lies opposite to the first, on any other
+/// even count one stave further, and the diagonal stays (drawn by hand, row by row).
+#[test]
+fn a_second_weaver_makes_blocks_or_a_diagonal() {
+    let text = pattern(&[(WEAVE, "\"twill 2/2\"")]).to_string();
+    let read = basket::pattern::read(&text, basket::Catalogue::built_in()).expect("the pattern reads");
+    let look = |count| read.weave.courses[1].mended_look(Mend::SecondWeaver, count);
+    assert_eq!(look(76), "weave-mend-look-second-weaver-blocks");
+    assert_eq!(look(78), "weave-mend-look-second-weaver");
 }
 
 /// An even count can be woven with a second weaver, by skipping one, row by row, with a step up, or

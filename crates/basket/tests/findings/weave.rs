@@ -128,6 +128,11 @@ fn fewer_staves_for_a_stiff_weaver() {
     let fewer = finding.remedies.iter().find(|remedy| remedy.key == "staves.count").expect("fewer staves");
     let count: u32 = fewer.value.parse().expect("a count");
     assert!(count < 79 && count % 2 == 1, "{count}");
+    let with = |count: u32| {
+        found(&basket(&pattern(&[binder, taper, ("staves.count", &count.to_string())])), "weaver-bends-hard")
+    };
+    assert_eq!(with(count), []);
+    assert_ne!(with(count + 4), [], "no more than four staves too few: {count}");
     // Splint has no figure for the bend over an edge.
     let splint = ("weave.courses[2].weaver", "\"ash splint weaver 1/8 in\"");
     assert_eq!(found(&basket(&pattern(&[splint, ("staves.count", "87")])), "weaver-bends-hard"), []);

@@ -65,17 +65,16 @@ impl FormInput<'_> {
         let [_, drawn] = mould::MEASURED_OR_DRAWN.ways;
         let within = |part: &str| path.strip_prefix(part).is_some_and(|rest| rest.starts_with('.'));
         let curve = self.pattern.handle.as_ref().and_then(|handle| handle.curve);
+        let of_axis = [ears::AXIS.path, handle::AXIS.path].contains(&path);
         let fits = if drawn.iter().any(|key| key.path() == path) {
             matches!(self.pattern.mould.form, MouldForm::Drawn { .. })
         } else if path == filler::STOCK.path {
             self.basket.body.filler().is_some()
         } else if within(keys::LASHING.path) {
             self.basket.body.lashing().is_some()
-        } else if [ears::AXIS.path, handle::AXIS.path].contains(&path)
-            && self.basket.body.form.outline.is_round()
+        } else if of_axis && self.basket.body.form.outline.is_round()
+            || path == handle::RISE.path && curve == Some(BailCurve::Semicircle)
         {
-            false
-        } else if path == handle::RISE.path && curve == Some(BailCurve::Semicircle) {
             false
         } else if path == handle::CORNER.path {
             self.basket.bow().is_some_and(|bow| bow.curve == BailCurve::ThreeCentred)
