@@ -52,7 +52,8 @@ pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
 }
 
 fn decoded(bytes: &[u8], format: ImageFormat) -> ImageResult<DynamicImage> {
-    let mut decoder = size::decoder(bytes, format, &mut PHOTO_PIXELS.clone())?;
+    let mut room = PHOTO_PIXELS;
+    let mut decoder = size::decoder(bytes, format, &mut room)?;
     let orientation = decoder.orientation()?;
     let mut image = DynamicImage::from_decoder(decoder)?;
     image.apply_orientation(orientation);

@@ -142,6 +142,8 @@ fn refusals_speak_the_language_that_is_asked_for_first() {
         refused.assert_refused(404);
         assert!(refused.text().contains(said), "{language:?}: {}", refused.text());
         assert_eq!(refused.json()["where"], "absent.toml");
+        assert!(refused.head.contains("x-content-type-options: nosniff"), "{language:?}: {}", refused.head);
+        assert!(refused.head.contains("cache-control: no-store"), "{language:?}: {}", refused.head);
     }
 }
 

@@ -4,10 +4,10 @@ use std::path::Path;
 
 use basket::pattern::{Pattern, Units, keys};
 use basket::{Basket, Catalogue, Draft, Hand, assemble};
-use sheets::Photos;
+use sheets::{Paper, Photos};
 use words::{Language, Words};
 
-use super::api::{Problem, UnitsWord};
+use super::api::{PaperWord, Problem, UnitsWord};
 use super::folder::Folder;
 use super::look::problems;
 use super::refusal::Refusal;
@@ -129,6 +129,14 @@ pub(crate) fn language(tag: Option<&str>) -> Result<Language, Refusal> {
             format!("Ask for one of: {}.", known.join(", ")),
         )
     })
+}
+
+/// The paper that is asked for, else that of the readers of these words.
+pub(crate) fn paper(asked: Option<PaperWord>, words: &Words) -> Paper {
+    match (asked, words.units()) {
+        (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
+        (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
+    }
 }
 
 impl From<UnitsWord> for Units {

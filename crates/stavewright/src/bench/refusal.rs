@@ -42,10 +42,8 @@ impl Refusal {
     /// What is wrong and how to mend it as a message of `refusals.ftl`, whose attribute `help` says the latter.
     /// It is English until the reader's language is known.
     pub(crate) fn said(status: StatusCode, message: Message, place: impl Into<String>) -> Self {
-        let words = Words::new(Language::default(), Units::default());
-        let help = words.with(&format!("{}.help", message.id), &message.args);
-        let refusal = Self::new(status, words.say(&message), place, help);
-        Self { message: Some(message), ..refusal }
+        let unsaid = Self::new(status, "", place, "");
+        Self { message: Some(message), ..unsaid }.told(Language::default())
     }
 
     /// The same in a language.
@@ -123,13 +121,10 @@ pub(crate) async fn in_language(request: Request, next: Next) -> Response {
     let response = next.run(request).await;
     let refusal = response.extensions().get::<Refusal>().filter(|refusal| refusal.message.is_some()).cloned();
     match refusal {
+        // Only what is said changes: the headers are those of the answer, also what the guard has added.
         Some(refusal) if language != Language::default() => {
-            let kept = response.headers().get(header::RETRY_AFTER).cloned();
-            let mut told = refusal.told(language).into_response();
-            if let Some(kept) = kept {
-                told.headers_mut().insert(header::RETRY_AFTER, kept);
-            }
-            told
+            let (head, _) = response.into_parts();
+            Response::from_parts(head, refusal.told(language).into_response().into_body())
         }
         _ => response,
     }

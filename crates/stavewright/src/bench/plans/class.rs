@@ -9,10 +9,10 @@ use planning::class::{Answer, Doing, Source};
 use sheets::{ClassPlan, Templates};
 use words::Words;
 
-use super::reading::{Made, Planning, Say, paper, pattern, shown, told, unset, words};
+use super::reading::{Made, Planning, Say, pattern, shown, told, unset, words};
 use super::written::of_class;
 use crate::bench::api::{LeafSection, LeafTable, PlanLeaf, PlanOrder, PlanShown};
-use crate::bench::compute::Shop;
+use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
@@ -28,7 +28,7 @@ pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Re
     let plan = sheets::class_plan(&draft, &answer, &words);
     if order.sheets {
         say("class.pdf".to_owned());
-        let paper = paper(order, &words);
+        let paper = paper(order.paper, &words);
         let sheet = sheets::class_sheet((&draft, &answer), &words, paper, &Templates::default());
         let calendar = sheets::calendar(&answer, &plan, &words, now());
         return Ok(vec![

@@ -10,10 +10,10 @@ use planning::cutting::Progress;
 use sheets::workshop::{LabelSize, Leaf, cutting_plan, kits, labels, shopping_csv, shopping_list};
 use sheets::{Paper, SheetError, Templates};
 
-use super::reading::{Made, Planning, Say, paper, pattern, shown, told, unset, words};
+use super::reading::{Made, Planning, Say, pattern, shown, told, unset, words};
 use super::shown::{booking, leaf};
 use crate::bench::api::{PlanLeaf, PlanOrder, PlanShown};
-use crate::bench::compute::Shop;
+use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
 use crate::planned::{Planned, PlannedClass, Reading, Worked, bought, cut};
 use crate::source::{Origin, Text};
@@ -30,7 +30,7 @@ pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Re
     let anew = purchases(&planned, false, asked, say)?;
     let Some(class) = planned.classes.first() else { return Ok(Vec::new()) };
     if order.sheets {
-        let paper = paper(order, &planned.words);
+        let paper = paper(order.paper, &planned.words);
         return sheets((class, &planned), (&taken, &anew), paper, say).map_err(|error| unset(&error));
     }
     let all = PlanShown {

@@ -2,11 +2,10 @@
 
 use basket::pattern::{Pattern, Units};
 use serde::{Deserialize, Serialize};
-use sheets::Paper;
 use words::Words;
 use workshop::Item;
 
-use crate::bench::api::{PaperWord, PlanOrder};
+use crate::bench::api::PlanOrder;
 use crate::bench::compute::{self, Shop};
 use crate::bench::refusal::Refusal;
 use crate::failure::Failure;
@@ -40,14 +39,6 @@ pub(super) fn pattern(named: &str, shop: Shop<'_>) -> Result<Pattern, Failure> {
 /// The reader of a plan; of the units that nobody named these.
 pub(super) fn words(order: &PlanOrder, own: Units) -> Result<Words, Refusal> {
     compute::words(order.language.as_deref(), order.units, own)
-}
-
-/// The paper of the sheets.
-pub(super) fn paper(order: &PlanOrder, words: &Words) -> Paper {
-    match (order.paper, words.units()) {
-        (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
-        (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
-    }
 }
 
 /// What is shown, as a file.

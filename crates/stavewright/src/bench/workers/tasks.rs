@@ -4,14 +4,13 @@ use std::io::{Cursor, Write};
 
 use axum::http::StatusCode;
 use basket::Draft;
-use basket::pattern::Units;
 use serde::Serialize;
-use sheets::{Options, PacketFile, Paper};
+use sheets::{Options, PacketFile};
 use words::Words;
 use zip::write::SimpleFileOptions;
 
 use super::order::{Task, Word};
-use crate::bench::api::{EditRequest, Edited, LookRequest, PacketRequest, PaperWord};
+use crate::bench::api::{EditRequest, Edited, LookRequest, PacketRequest};
 use crate::bench::body::parse;
 use crate::bench::compute::{self, Shop, words};
 use crate::bench::refusal::Refusal;
@@ -79,10 +78,7 @@ fn json(answer: &impl Serialize) -> Result<Done, Refusal> {
 fn ordered(request: &PacketRequest, shop: Shop<'_>) -> Result<(Draft, Words, Options), Refusal> {
     let draft = compute::draft(&request.source, shop).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, draft.pattern.units)?;
-    let paper = match (request.paper, words.units()) {
-        (Some(PaperWord::Letter), _) | (None, Units::Inches) => Paper::Letter,
-        (Some(PaperWord::A4), _) | (None, Units::Millimetres) => Paper::A4,
-    };
+    let paper = compute::paper(request.paper, &words);
     let photos = compute::photographs(&request.source, &draft.pattern, shop)?;
     Ok((draft, words, Options { paper, photos, ..Options::default() }))
 }
