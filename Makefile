@@ -67,6 +67,7 @@ test: setup page
 
 test-long: setup page
 	$(CARGO) build --workspace --bins
+	PROPTEST_CASES=5000 $(CARGO) test -p basket --test any_pattern
 	STAVEWRIGHT_KILLS=300 $(CARGO) test -p workshop --test killed
 	STAVEWRIGHT_EXTREME=$(or $(COUNT),1000) $(CARGO) test -p fuzz --test extreme
 

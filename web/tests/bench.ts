@@ -9,6 +9,11 @@ import { chromium, type Browser, type BrowserContextOptions, type Page } from "p
 const PROGRAM = process.env["STAVEWRIGHT"] ?? "../target/debug/stavewright";
 const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 const PATTERNS = "../patterns";
+/** Each window of Chromium loads a page of its own for its address bar, which takes longer than ours. */
+const ARGS = [
+  "--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup",
+  ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
+];
 /** A loaded machine may take its time. */
 export const PATIENCE = 30_000;
 
@@ -91,14 +96,12 @@ export function browse({ webgl = true } = {}): Promise<Browser> {
   const drawing = webgl
     ? ["--enable-unsafe-swiftshader", "--disable-gpu-compositing", "--disable-gpu-rasterization"]
     : ["--disable-3d-apis", "--disable-gpu"];
-  const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
-  return chromium.launch({ executablePath: CHROMIUM, args: [...drawing, ...root] });
+  return chromium.launch({ executablePath: CHROMIUM, args: [...drawing, ...ARGS] });
 }
 
 /** A browser that keeps what it keeps in this folder, and that can be ended as a loss of power would. */
 export async function browseIn(folder: string): Promise<{ page: Page; kill: () => Promise<void> }> {
-  const args = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
-  const context = await chromium.launchPersistentContext(folder, { executablePath: CHROMIUM, args, locale: "en-GB" });
+  const context = await chromium.launchPersistentContext(folder, { executablePath: CHROMIUM, args: [...ARGS], locale: "en-GB" });
   const page = context.pages()[0] ?? (await context.newPage());
   page.setDefaultTimeout(PATIENCE);
   const kill = async (): Promise<void> => {

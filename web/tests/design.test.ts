@@ -94,6 +94,25 @@ test("a packet in the making can be stopped", async () => {
   await dialog.getByRole("link", { name: "Download all as ZIP" }).waitFor({ timeout: 120_000 });
 });
 
+test("a packet can be stopped before the program has answered that it begins", async () => {
+  const page = await open(browser, served.url);
+  let stopped = (): void => undefined;
+  const untilStopped = new Promise<void>((resolve) => (stopped = resolve));
+  await page.route("**/api/packets", async (route) => {
+    await untilStopped;
+    await route.fallback().catch(() => undefined);
+  });
+  const ended = page.waitForRequest((request) => request.method() === "DELETE" && /\/api\/packets\/[^/]+$/.test(request.url()));
+  await page.getByRole("button", { name: "Take away" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("button", { name: "Make the packet" }).click();
+  await dialog.getByRole("button", { name: "Stop" }).click();
+  await dialog.getByText("Stopped.").waitFor();
+  stopped();
+  await ended;
+  assert.equal(await dialog.getByRole("link", { name: "Download all as ZIP" }).count(), 0);
+});
+
 test("a value is taken over and given back", async () => {
   const page = await open(browser, served.url);
   await unfold(page, "rim");

@@ -21,8 +21,6 @@ fn the_patterns_of_the_repository_give_baskets() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(600))]
-
     #[test]
     fn any_pattern_gives_a_basket(pattern in support::any_pattern()) {
         let draft = Draft::of(pattern.clone(), Catalogue::built_in(), &Hand::USUAL);

@@ -3,12 +3,12 @@
 import type { Packet, PaperWord, SolidFormat } from "../api/types.ts";
 import { attribute, el, fill, say } from "../dom/element.ts";
 import { newId } from "../form/context.ts";
-import { Gone, Refusal, bytes, json, tell } from "../server/client.ts";
+import { Gone, Refusal, bytes } from "../server/client.ts";
+import { Job } from "../server/job.ts";
 import { fileName, openDialog } from "../shell/dialog.ts";
 import type { Bench } from "../state/bench.ts";
 import { find, language, number, t } from "../words/texts.ts";
 
-const ASK_MS = 250;
 /** The file that holds all others. */
 const ALL = "packet.zip";
 const SOLIDS: readonly (readonly [SolidFormat, string])[] = [
@@ -30,8 +30,7 @@ class TakeAway {
   readonly #told = el("p", { role: "status" });
   readonly #files = el("ul", { class: "shelf" });
   readonly #solids = el("div", { class: "row wrap" });
-  #job: string | undefined;
-  #open = true;
+  readonly #job = new Job();
 
   constructor(private readonly bench: Bench) {
     for (const paper of ["letter", "a4"] satisfies PaperWord[]) {
@@ -58,10 +57,7 @@ class TakeAway {
       el("h3", {}, t("bench-solids")),
       this.#solids,
     );
-    dialog.addEventListener("close", () => {
-      this.#open = false;
-      void this.#halt();
-    });
+    dialog.addEventListener("close", () => void this.#halt());
   }
 
   async #work(): Promise<void> {
@@ -69,17 +65,8 @@ class TakeAway {
     this.#busy(true);
     try {
       const body = { source: this.bench.document.value.source, paper: this.#paper.value, language: language() };
-      let packet = await json<Packet>("POST", "/api/packets", body);
-      this.#job = packet.id;
-      while (packet.state === "working" && this.#open) {
-        this.#progress(packet);
-        await new Promise((resolve) => setTimeout(resolve, ASK_MS));
-        if (this.#job !== packet.id) return;
-        packet = await json<Packet>("GET", `/api/packets/${packet.id}`);
-        // Stopped meanwhile, and perhaps another begun.
-        if (this.#job !== packet.id) return;
-      }
-      this.#end(packet);
+      const packet = await this.#job.run("/api/packets", body, (news) => this.#progress(news));
+      if (packet !== undefined) this.#end(packet);
     } catch (error) {
       this.#fail(error);
     }
@@ -92,7 +79,6 @@ class TakeAway {
   }
 
   #end(packet: Packet): void {
-    this.#job = undefined;
     this.#busy(false);
     if (packet.state === "done") this.#offer(packet);
     else if (packet.state === "failed") say(this.#told, packet.fault ?? t("bench-packet-failed"));
@@ -120,13 +106,11 @@ class TakeAway {
   }
 
   async #halt(): Promise<void> {
-    const job = this.#job;
-    if (job === undefined) return;
-    this.#job = undefined;
+    if (this.#stop.hidden) return;
     this.#busy(false);
     say(this.#told, t("bench-packet-stopped"));
     try {
-      await tell("DELETE", `/api/packets/${job}`);
+      await this.#job.stop();
     } catch (error) {
       this.#fail(error);
     }
@@ -139,7 +123,6 @@ class TakeAway {
   }
 
   #fail(error: unknown): void {
-    this.#job = undefined;
     this.#busy(false);
     if (error instanceof Gone) {
       this.bench.onGone();

@@ -2,10 +2,10 @@
 
 import type { Packet, PlanKind, PlanShown } from "../api/types.ts";
 import { json } from "../server/client.ts";
+import { Job } from "../server/job.ts";
 import { Signal } from "../state/signal.ts";
 import { language } from "../words/texts.ts";
 import type { Frame } from "./frame.ts";
-import { Job } from "./job.ts";
 import type { Paper } from "./paper.ts";
 
 export class Desk {
@@ -44,7 +44,7 @@ export class Desk {
       await this.stop();
       return;
     }
-    const packet = await this.#showing.run(this.#order(sheet.source, false), (now) => this.progress.set(now));
+    const packet = await this.#showing.run("/api/plans/work", this.#order(sheet.source, false), (now) => this.progress.set(now));
     if (!packet) return;
     this.progress.set(undefined);
     if (packet.state === "done") this.shown.set(await json<PlanShown>("GET", `/api/packets/${packet.id}/shown.json`));
@@ -54,7 +54,7 @@ export class Desk {
   /** Sets the sheets; nothing if that was stopped. */
   async sheets(heard: (packet: Packet) => void): Promise<Packet | undefined> {
     const sheet = this.paper.sheet.value;
-    return sheet && this.#setting.run(this.#order(sheet.source, true), heard);
+    return sheet && this.#setting.run("/api/plans/work", this.#order(sheet.source, true), heard);
   }
 
   async stop(): Promise<void> {

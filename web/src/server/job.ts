@@ -1,7 +1,7 @@
-/** Has a plan worked out, tells how far it is, and stops it. */
+/** Has a packet or a plan made, tells how far it is, and stops it. */
 
-import type { Packet, PlanOrder } from "../api/types.ts";
-import { json, tell } from "../server/client.ts";
+import type { Packet } from "../api/types.ts";
+import { json, tell } from "./client.ts";
 
 const ASK_MS = 150;
 
@@ -10,11 +10,11 @@ export class Job {
   #turn = 0;
 
   /** What came of it; nothing if it was stopped or another one was begun. */
-  async run(order: PlanOrder, heard: (packet: Packet) => void): Promise<Packet | undefined> {
+  async run(path: string, order: object, heard: (packet: Packet) => void): Promise<Packet | undefined> {
     await this.stop();
     this.#turn += 1;
     const turn = this.#turn;
-    let packet = await json<Packet>("POST", "/api/plans/work", order);
+    let packet = await json<Packet>("POST", path, order);
     if (turn !== this.#turn) {
       await tell("DELETE", `/api/packets/${packet.id}`);
       return undefined;
