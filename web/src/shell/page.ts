@@ -17,6 +17,7 @@ import { TextView } from "../views/text.ts";
 import { language, t } from "../words/texts.ts";
 import { Announcer } from "./announcer.ts";
 import { Bar } from "./bar.ts";
+import { tellLeftOpen } from "./left-open.ts";
 import { light } from "./light.ts";
 import { Notices } from "./notices.ts";
 import { Panes } from "./panes.ts";
@@ -82,6 +83,7 @@ export class Page {
       round.dye();
       chart.dye();
     });
+    tellLeftOpen(bench, this.notices);
     this.#listen();
   }
 
