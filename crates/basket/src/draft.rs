@@ -29,11 +29,24 @@ impl Draft {
     ///
     /// Total: every pattern gives a draft. What cannot be woven is said in its findings.
     pub fn of(pattern: Pattern, catalogue: &Catalogue, hand: &Hand) -> Self {
+        let bare = Self::bare(pattern, catalogue, hand);
+        let findings = findings::check(&bare.pattern, catalogue, &bare.basket, &bare.steps);
+        Self { findings, ..bare }
+    }
+
+    /// The same for a glance while a hand still moves: what would mend a finding is not tried, which takes longer
+    /// than all the rest.
+    pub fn at_a_glance(pattern: Pattern, catalogue: &Catalogue, hand: &Hand) -> Self {
+        let bare = Self::bare(pattern, catalogue, hand);
+        let findings = findings::check_alone(&bare.pattern, catalogue, &bare.basket, &bare.steps);
+        Self { findings, ..bare }
+    }
+
+    fn bare(pattern: Pattern, catalogue: &Catalogue, hand: &Hand) -> Self {
         let basket = assemble(&pattern, catalogue, hand);
         let steps = steps::list(&basket);
         let cuts = cuts::list(&basket);
-        let findings = findings::check(&pattern, catalogue, &basket, &steps);
-        Self { pattern, basket, steps, cuts, findings }
+        Self { pattern, basket, steps, cuts, findings: Vec::new() }
     }
 
     /// Whether it cannot be woven as written.

@@ -308,7 +308,11 @@ fn deep_nesting_is_refused() {
 #[test]
 fn columns_are_counted_in_characters() {
     let text = "title = \"ööö\"\nä = 1\n";
-    let problem =
-        Problem { message: String::new(), span: Some(text.find('1').unwrap()..text.len()), help: None };
+    let problem = Problem {
+        message: String::new(),
+        span: Some(text.find('1').unwrap()..text.len()),
+        help: None,
+        fault: None,
+    };
     assert_eq!(problem.line_column(text), (2, 5));
 }

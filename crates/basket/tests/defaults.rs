@@ -161,3 +161,18 @@ fn the_nearest_half_round_reed_stands_in() {
     let rim = Draft::of(pattern, &catalogue, &Hand::USUAL).basket.body.rim().outer.stock.width;
     assert!((rim.to_inches() - 0.5).abs() < 1e-9, "{rim:?}");
 }
+
+/// What a maker leaves open stays near what it was when another value is written: a count changes the width of
+/// the staves' stock where it must, and not its kind.
+#[test]
+fn a_count_alone_does_not_turn_reed_into_cane() {
+    for rim in [4.0, 6.0, 8.0, 10.0, 12.0] {
+        let open = draft(rim, "");
+        let (chosen, kind) = (open.basket.body.uprights().count, open.basket.body.staves().stock.kind);
+        for count in chosen.saturating_sub(15).max(9)..chosen + 15 {
+            let written = draft(rim, &format!("staves = {{ count = {count} }}"));
+            let staves = written.basket.body.staves();
+            assert_eq!((staves.uprights.count, staves.stock.kind), (count, kind), "{rim} in, {count} staves");
+        }
+    }
+}

@@ -86,7 +86,7 @@ fn not_utf8(origin: &Origin, bytes: &[u8], error: &std::str::Utf8Error) -> Failu
         );
     }
     let good = String::from_utf8_lossy(&bytes[..error.valid_up_to()]);
-    let end = Problem { message: String::new(), span: Some(good.len()..good.len()), help: None };
+    let end = Problem { message: String::new(), span: Some(good.len()..good.len()), help: None, fault: None };
     let (line, column) = end.line_column(&good);
     let byte = bytes[error.valid_up_to()];
     Failure::plain(

@@ -38,6 +38,7 @@ pub(crate) fn load(pattern: &Pattern, text: &Text) -> Result<Photos, Failure> {
                 message: format!("the photo `{}` {message}", photo.path),
                 span: Some(photo.span.clone()),
                 help: Some(help.to_owned()),
+                fault: None,
             }),
         }
     }

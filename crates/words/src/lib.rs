@@ -17,6 +17,7 @@ mod schema;
 use std::borrow::Cow;
 
 use basket::form::Across;
+use basket::measure::Printing;
 use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
@@ -125,6 +126,12 @@ impl Words {
     pub fn both(&self, length: Length) -> String {
         let other = numbers::length(length, other(self.units), self.language);
         format!("{} ({other})", self.length(length))
+    }
+    /// A length in both systems, the reader's own first, each to the marks that are worked to in it.
+    pub fn both_to_marks(&self, length: Length, marks: impl Fn(Units) -> Printing) -> String {
+        let [own, other] = [self.units, other(self.units)]
+            .map(|units| numbers::to_marks(length, marks(units), self.language));
+        format!("{own} ({other})")
     }
     /// How far something reaches: its diameter, or its length and width.
     pub fn across(&self, across: Across) -> String {

@@ -22,17 +22,22 @@ pub(crate) fn length(length: Length, units: Units, language: Language) -> String
 /// To the nearest 1/32 in or 0.1 mm, below 1/16 in to the nearest 1/64; what is smaller than the
 /// finest mark says so.
 pub(crate) fn fine(length: Length, units: Units, language: Language) -> String {
-    let size = length.abs();
-    let (denominator, finest) = match units {
-        Units::Inches if size < Length::inches(1.0 / 16.0) => (64, Length::inches(1.0 / 64.0)),
-        Units::Inches => (32, Length::inches(1.0 / 64.0)),
-        Units::Millimetres => (32, Length::mm(0.1)),
+    let denominator = if length.abs() < Length::inches(1.0 / 16.0) { 64 } else { 32 };
+    to_marks(length, inches_or(units, denominator, 0.1), language)
+}
+
+/// To the nearest of these marks; what is smaller than one of them says so.
+pub(crate) fn to_marks(length: Length, marks: Printing, language: Language) -> String {
+    let finest = match marks {
+        Printing::Inches { denominator } => Length::inches(1.0 / f64::from(denominator.max(1))),
+        Printing::Millimetres { step } => Length::mm(step),
+        Printing::Feet | Printing::Metres => Length::ZERO,
     };
-    let printing = inches_or(units, denominator, 0.1);
+    let size = length.abs();
     if size > Length::mm(1e-6) && size < finest {
-        return format!("< {}", printed(finest, printing, language));
+        return format!("< {}", printed(finest, marks, language));
     }
-    printed(length, printing, language)
+    printed(length, marks, language)
 }
 
 /// Whether a small length says all by itself: in inches only where the fraction is the very length, for a 32nd

@@ -16,6 +16,7 @@ const ALIKE: &[&str] = &[
     "bench-cut-count",
     "bench-did-drag",
     "bench-did-set",
+    "bench-in-part",
     "bench-kilobytes",
     "bench-page-title",
     "bench-paper-a4",

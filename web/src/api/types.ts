@@ -432,6 +432,10 @@ source: string,
  */
 edits: Array<Edit>, 
 /**
+ * Whether a hand still moves: then what mends a finding is left out of the answer, which comes the sooner.
+ */
+glance?: boolean | null, 
+/**
  * Language of the answer, such as `en`.
  */
 language?: string | null, 

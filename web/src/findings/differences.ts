@@ -1,7 +1,8 @@
-/** In what two looks at a basket differ, in words: figures, and findings that came and went. */
+/** In what two looks at a basket differ, in words: figures, what was left open, and findings that came and went. */
 
 import type { Finding, Shown } from "../api/types.ts";
 import { t } from "../words/texts.ts";
+import { chosenAnew, saidAnew } from "./anew.ts";
 
 export function differences(before: Shown, now: Shown): string[] {
   const had = new Map(before.figures.map(({ id, value }) => [id, value]));
@@ -13,6 +14,7 @@ export function differences(before: Shown, now: Shown): string[] {
   const went = before.findings.filter(({ what }) => !fresh?.has(what));
   return [
     ...figures,
+    ...chosenAnew(before, now).map(saidAnew),
     ...came.map(({ grade_label: grade, what }) => t("bench-tell-came", { grade, what })),
     ...went.map(({ what }) => t("bench-tell-went", { what })),
   ];

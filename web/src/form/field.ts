@@ -29,6 +29,7 @@ export class FieldView {
   readonly #wrong = el("p", { class: "wrong" });
   readonly #hand: HTMLButtonElement;
   #field: Field;
+  #stamp = "";
 
   constructor(field: Field, private readonly context: FormContext) {
     this.#field = field;
@@ -62,20 +63,27 @@ export class FieldView {
   }
 
   show(field: Field, problem: Problem | undefined): void {
-    const chosen = field.why !== null;
     this.#field = field;
+    this.#control.show(field);
+    this.#slide?.show(field);
+    this.complain(problem);
+    const stamp = JSON.stringify(field);
+    if (stamp !== this.#stamp) this.#tell(field);
+    this.#stamp = stamp;
+    if (field.kind === "colours") this.#showSwatches();
+  }
+
+  /** Says what it is and who chose it. */
+  #tell(field: Field): void {
+    const chosen = field.why !== null;
     say(this.#label, field.label);
     say(this.#about, `${field.about}.`);
     say(this.#takes, t("bench-takes", { takes: field.takes }));
     attribute(this.#ask, "aria-label", t("bench-help-on", { what: field.label }));
-    this.#control.show(field);
-    this.#slide?.show(field);
     say(this.#used, field.used && !this.#saysItself(field) ? field.used.text : "");
     say(this.#why, field.why === null ? "" : t("bench-chosen", { why: field.why }));
     this.node.classList.toggle("chosen", chosen);
     this.#showHand(field);
-    if (field.kind === "colours") this.#showSwatches();
-    this.complain(problem);
   }
 
   /** Shows what is wrong with what was typed, or that nothing is. */

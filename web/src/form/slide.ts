@@ -12,6 +12,7 @@ export class Slide {
   readonly #less: HTMLButtonElement;
   readonly #more: HTMLButtonElement;
   #field: Field;
+  #named = "";
   #gesture: string | null = null;
   /** Where the stepper stands while its presses are not answered yet. */
   #stepped: number | null = null;
@@ -31,21 +32,26 @@ export class Slide {
   }
 
   show(field: Field): void {
+    if (field.label !== this.#named) this.#name(field.label);
     this.#field = field;
     this.#stepped = null;
     const { range, used } = field;
     const number = used?.number ?? null;
     attribute(this.node, "hidden", range === null || number === null);
     if (range === null || number === null) return;
-    attribute(this.#slider, "aria-label", t("bench-slider", { what: field.label }));
     attribute(this.#slider, "aria-valuetext", used?.text);
-    attribute(this.#less, "aria-label", t("bench-slide-less", { what: field.label }));
-    attribute(this.#more, "aria-label", t("bench-slide-more", { what: field.label }));
     if (this.#gesture !== null) return;
     attribute(this.#slider, "min", range.least);
     attribute(this.#slider, "max", range.most);
     attribute(this.#slider, "step", field.kind === "count" ? range.step : "any");
     this.#slider.value = String(number);
+  }
+
+  #name(what: string): void {
+    this.#named = what;
+    attribute(this.#slider, "aria-label", t("bench-slider", { what }));
+    attribute(this.#less, "aria-label", t("bench-slide-less", { what }));
+    attribute(this.#more, "aria-label", t("bench-slide-more", { what }));
   }
 
   #stepper(sign: "minus" | "plus", way: number): HTMLButtonElement {

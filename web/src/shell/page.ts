@@ -17,6 +17,7 @@ import { TextView } from "../views/text.ts";
 import { language, t } from "../words/texts.ts";
 import { Announcer } from "./announcer.ts";
 import { Bar } from "./bar.ts";
+import { tellLeftOpen } from "./left-open.ts";
 import { light } from "./light.ts";
 import { Notices } from "./notices.ts";
 import { Panes } from "./panes.ts";
@@ -31,6 +32,7 @@ export class Page {
   readonly #tabs: Tabs;
   readonly #panes: Panes;
   readonly #form: Form;
+  #frame = 0;
 
   constructor(
     private readonly bench: Bench,
@@ -82,6 +84,7 @@ export class Page {
       round.dye();
       chart.dye();
     });
+    tellLeftOpen(bench, this.notices);
     this.#listen();
   }
 
@@ -94,7 +97,10 @@ export class Page {
     bench.shown.listen((shown) => {
       // Until a pattern that was opened is computed, the form holds the one before: nothing typed there is meant for this one.
       this.#form.node.inert = !shown;
-      if (shown) this.#form.show(shown, bench.problems.value);
+      // While a hand moves, the figures come first and the form with the next frame.
+      cancelAnimationFrame(this.#frame);
+      if (bench.turn.moving) this.#frame = requestAnimationFrame(() => this.#fillIn());
+      else this.#fillIn();
     });
     bench.problems.listen((problems) => {
       this.#form.complain(problems);
@@ -108,6 +114,11 @@ export class Page {
       else this.notices.tell("refused", [refusal.fault.what, refusal.fault.how_to_mend].filter(Boolean).join(" "), [], "grave");
     });
     document.addEventListener("keydown", (event) => this.#press(event));
+  }
+
+  #fillIn(): void {
+    const shown = this.bench.shown.value;
+    if (shown) this.#form.show(shown, this.bench.problems.value);
   }
 
   #mends() {

@@ -39,6 +39,9 @@ export interface Turn {
   readonly asked: number | null;
 }
 
+/** After a drag so long without a change the hand counts as resting: what takes longer is asked for then. */
+export const REST_MS = 180;
+
 export class Bench {
   readonly document: Signal<Document>;
   readonly shown = new Signal<Shown | undefined>(undefined);
@@ -60,6 +63,7 @@ export class Bench {
   #sent: Pending | undefined;
   #busy = false;
   #generation = 0;
+  #rest = 0;
   readonly #looks: Latest<string, Looked>;
 
   constructor(document: Document, stack?: UndoStack) {
@@ -134,6 +138,7 @@ export class Bench {
   }
 
   #forget(): void {
+    clearTimeout(this.#rest);
     this.#generation += 1;
     this.#pending = [];
     this.#sent = undefined;
@@ -165,7 +170,7 @@ export class Bench {
     this.#pending.shift();
     this.#sent = change;
     try {
-      const body = { source: before, edits: change.edits, language: language() };
+      const body = { source: before, edits: change.edits, glance: change.gesture !== undefined, language: language() };
       const edited = await json<Edited>("POST", "/api/edit", body);
       if (generation === this.#generation) this.#done(before, change, edited);
     } catch (error) {
@@ -184,6 +189,8 @@ export class Bench {
 
   #done(before: string, change: Pending, edited: Edited): void {
     this.#looks.drop();
+    clearTimeout(this.#rest);
+    if (change.gesture !== undefined) this.#rest = window.setTimeout(() => this.look(), REST_MS);
     if (edited.source !== before) this.#history.note(before, change.label, change.gesture ?? null);
     this.refused.set(undefined);
     this.turn = change.gesture === undefined ? { moving: false, asked: null } : { moving: true, asked: change.asked };

@@ -2,11 +2,12 @@
 
 import type { Chart, FaceWord } from "../api/types.ts";
 import { attribute, el, fill, say } from "../dom/element.ts";
+import { signScrolling } from "../dom/scrolls.ts";
 import { Gone, json } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
 import type { Bench } from "../state/bench.ts";
 import { t } from "../words/texts.ts";
-import { ChartPaper, type Cell } from "./chart-paper.ts";
+import { ChartPaper, type Cell, type Room } from "./chart-paper.ts";
 import { Sheet } from "./drawing.ts";
 import { Watch, type View } from "./view.ts";
 
@@ -17,6 +18,7 @@ export class ChartView implements View {
   readonly node: HTMLElement;
   readonly #paper = new ChartPaper();
   readonly #scroll: HTMLElement;
+  readonly #swipe = el("p", { class: "hint", hidden: true });
   readonly #told = el("p", { class: "part-name", "aria-live": "polite" });
   readonly #faces: readonly HTMLButtonElement[];
   readonly #sheets = el("div", { class: "sheets" });
@@ -31,11 +33,12 @@ export class ChartView implements View {
       el("button", { type: "button", class: "quiet", onclick: () => this.#turn(face) }, t(`bench-chart-${face}`)),
     );
     this.#scroll = el("div", { class: "chart-scroll" }, this.#paper.canvas);
+    say(this.#swipe, t("bench-chart-more"));
     const faces = el("div", { class: "row", role: "group", "aria-label": t("bench-chart-side") }, ...this.#faces);
     const printed = el("details", { class: "printed" }, el("summary", {}, t("bench-chart-printed")), this.#sheets);
     printed.addEventListener("toggle", () => printed.open && void this.#print());
     say(this.#told, t("bench-chart-hint"));
-    this.node = el("div", { class: "chart" }, faces, this.#told, this.#scroll, printed);
+    this.node = el("div", { class: "chart" }, faces, this.#told, this.#swipe, this.#scroll, printed);
     this.#latest = new Latest(
       (question, signal) => json<Chart>("POST", "/api/chart", question, signal),
       (chart) => this.#show(chart),
@@ -55,7 +58,7 @@ export class ChartView implements View {
 
   enter(): void {
     this.#watch.enter();
-    this.#paper.fit(this.#scroll.clientWidth);
+    this.#paper.fit(this.#room());
   }
 
   leave(): void {
@@ -81,7 +84,7 @@ export class ChartView implements View {
   }
 
   #show(chart: Chart): void {
-    this.#paper.show(chart, this.#scroll.clientWidth);
+    this.#paper.show(chart, this.#room());
     const size = { staves: chart.staves, rows: chart.rows.length };
     attribute(this.#paper.canvas, "aria-label", t("bench-chart-label", size));
     this.#mark();
@@ -108,7 +111,12 @@ export class ChartView implements View {
     canvas.addEventListener("focus", () => this.#point(this.#cell ?? { row: 1, stave: 1 }));
     canvas.addEventListener("keydown", (event) => this.#step(event));
     matchMedia("print").addEventListener("change", () => this.#paper.paint());
-    new ResizeObserver(() => this.#paper.fit(this.#scroll.clientWidth)).observe(this.#scroll);
+    new ResizeObserver(() => this.#paper.fit(this.#room())).observe(this.#scroll);
+    signScrolling(this.#scroll, (more) => attribute(this.#swipe, "hidden", !more));
+  }
+
+  #room(): Room {
+    return { width: this.#scroll.clientWidth, height: this.#scroll.clientHeight };
   }
 
   #step(event: KeyboardEvent): void {
@@ -148,7 +156,7 @@ export class ChartView implements View {
   async #print(): Promise<void> {
     const names = this.bench.shown.value?.drawings.filter(({ view }) => view === "chart") ?? [];
     const sheets = names.map(({ name, label }) => {
-      const sheet = this.#printed.get(name) ?? new Sheet(name, false);
+      const sheet = this.#printed.get(name) ?? new Sheet(name);
       sheet.label(label);
       return sheet;
     });

@@ -1,7 +1,8 @@
 /** A drawing from the server, on paper. */
 
 import type { DrawingName, Mould, Place } from "../api/types.ts";
-import { attribute, el, fill } from "../dom/element.ts";
+import { attribute, el, fill, say } from "../dom/element.ts";
+import { signScrolling } from "../dom/scrolls.ts";
 import { band } from "../findings/whereabouts.ts";
 import { text } from "../server/client.ts";
 import { language, t } from "../words/texts.ts";
@@ -29,18 +30,20 @@ export function svgOf(source: string): SVGSVGElement {
 export class Sheet {
   readonly node: HTMLElement;
   readonly #paper = el("div", { class: "paper" });
-  readonly #caption = el("figcaption", {});
+  readonly #name = el("strong", {});
+  readonly #told = el("span", {});
+  readonly #sign = signScrolling(this.#paper);
   #source: string | undefined;
   #meant: { readonly mould: Mould; readonly place: Place } | undefined;
 
-  /** `reads` says that its figures are to be read here, not only on paper. */
-  constructor(readonly name: string, private readonly reads: boolean) {
-    this.node = el("figure", { class: "sheet" }, this.#paper, this.#caption);
+  /** `reads` says that its figures are to be read here, not only on paper; `tells`, that its own caption is shown. */
+  constructor(readonly name: string, private readonly how: { readonly reads?: boolean; readonly tells?: boolean } = {}) {
+    this.node = el("figure", { class: "sheet" }, this.#paper, el("figcaption", {}, this.#name, " ", this.#told));
     new ResizeObserver(() => this.#fit()).observe(this.node);
   }
 
   label(label: DrawingName["label"]): void {
-    if (this.#caption.textContent !== label) this.#caption.textContent = label;
+    say(this.#name, label);
   }
 
   /** Draws the sheet anew if the pattern changed since. */
@@ -50,6 +53,7 @@ export class Sheet {
     try {
       const picture = await drawing(source, this.name);
       fill(this.#paper, picture);
+      if (this.how.tells) say(this.#told, picture.querySelector(":scope > title")?.textContent ?? "");
       this.#fit();
       this.#mark();
       this.#source = source;
@@ -81,10 +85,11 @@ export class Sheet {
     const { width, height } = picture.viewBox.baseVal;
     const room = this.node.parentElement?.clientWidth ?? 0;
     const type = (room / width) * SMALL_TYPE.mm;
-    const long = width > LONG * height || (this.reads && type < SMALL_TYPE.px);
+    const long = width > LONG * height || (this.how.reads === true && type < SMALL_TYPE.px);
     this.node.classList.toggle("long", long);
     attribute(this.#paper, "tabindex", long ? 0 : null);
     attribute(this.#paper, "role", long ? "group" : null);
-    attribute(this.#paper, "aria-label", long ? this.#caption.textContent : null);
+    attribute(this.#paper, "aria-label", long ? this.#name.textContent : null);
+    this.#sign();
   }
 }

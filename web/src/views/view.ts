@@ -1,6 +1,6 @@
 /** What the views have in common. */
 
-import type { Bench } from "../state/bench.ts";
+import { REST_MS, type Bench } from "../state/bench.ts";
 
 export interface View {
   readonly id: string;
@@ -10,9 +10,6 @@ export interface View {
   /** The view is out of sight. */
   leave(): void;
 }
-
-/** After a drag so long without a change the hand counts as resting, and the fine picture is asked for. */
-export const REST_MS = 180;
 
 /** Calls back when the pattern changes while the view is looked at, and once on entering. */
 export class Watch {

@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::{Length, Unit};
+use crate::message::Message;
 
 /// A text that is not a length: what is wrong, and where in the text.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -55,6 +56,25 @@ pub enum LengthFault {
 }
 
 impl LengthError {
+    /// What is wrong, to be told in a reader's language.
+    pub fn told(&self) -> Message {
+        let of = |id, found: &str| Message::new(id).with("written", found);
+        match &self.fault {
+            LengthFault::Empty => Message::new("problem-length-empty"),
+            LengthFault::Negative => Message::new("problem-length-negative"),
+            LengthFault::NotANumber(found) => of("problem-length-number", found),
+            LengthFault::NoUnit => Message::new("problem-length-no-unit"),
+            LengthFault::UnknownUnit { found, nearest } => {
+                of("problem-length-unit", found).with("near", nearest.unwrap_or_default())
+            }
+            LengthFault::ZeroDenominator => Message::new("problem-length-zero"),
+            LengthFault::ImproperFraction(found) => of("problem-length-fraction", found),
+            LengthFault::AmbiguousComma(found) => of("problem-length-comma", found),
+            LengthFault::Trailing(found) => of("problem-length-rest", found),
+            LengthFault::TooLarge => Message::new("problem-length-large"),
+        }
+    }
+
     /// How to mend it.
     pub fn help(&self) -> String {
         match &self.fault {

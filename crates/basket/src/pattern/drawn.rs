@@ -3,6 +3,7 @@
 use thiserror::Error;
 
 use crate::limits::CHART_SIDE;
+use crate::message::Message;
 
 /// More staves or rows than a drawing can have.
 const MOST: usize = CHART_SIDE as usize;
@@ -46,6 +47,23 @@ pub enum DrawnFault {
 }
 
 impl DrawnFault {
+    /// What is wrong, to be told in a reader's language.
+    pub fn told(&self) -> Message {
+        let number = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
+        match *self {
+            Self::Empty => Message::new("problem-chart-empty"),
+            Self::TooLarge => Message::new("problem-chart-large").with("most", number(MOST)),
+            Self::Ragged { line, got, wanted } => Message::new("problem-chart-ragged")
+                .with("line", number(line))
+                .with("count", number(got))
+                .with("wanted", number(wanted)),
+            Self::Sign { line, stave, sign } => Message::new("problem-chart-sign")
+                .with("line", number(line))
+                .with("stave", number(stave))
+                .with("written", sign.to_string()),
+        }
+    }
+
     /// How to mend it.
     pub const fn help(&self) -> &'static str {
         match self {

@@ -72,8 +72,9 @@ fn is_none(count: &u32) -> bool {
 /// # Errors
 /// What is wrong with it, with its place; a wrong or unknown key alone.
 pub fn read(text: &str) -> Result<Vec<Record>, Vec<Problem>> {
-    let alone =
-        |message: String, span, help: &str| vec![Problem { message, span, help: Some(help.to_owned()) }];
+    let alone = |message: String, span, help: &str| {
+        vec![Problem { message, span, help: Some(help.to_owned()), fault: None }]
+    };
     if text.len() > limits::PATTERN_BYTES {
         return Err(alone(
             "the file is larger than 1 MB".to_owned(),
@@ -157,7 +158,8 @@ impl Raw {
         if self.photos.len() > MOST_PHOTOS {
             let span = self.photos.get(MOST_PHOTOS).map(Spanned::span);
             let message = format!("a making has at most {MOST_PHOTOS} photographs");
-            problems.push(Problem { message, span, help: Some("name the best of them".to_owned()) });
+            let help = Some("name the best of them".to_owned());
+            problems.push(Problem { message, span, help, fault: None });
         }
         let mut length = |written: Option<Spanned<String>>| length(&written?, problems);
         let (weaver, wet, dry) = (length(self.weaver), length(self.wet), length(self.dry));
@@ -200,6 +202,7 @@ fn step_of(step: &Spanned<String>, took: &Spanned<f64>) -> Result<(StepKind, f64
             message: format!("\"{}\" is no step", step.get_ref()),
             span: Some(step.span()),
             help: Some(help),
+            fault: None,
         }
     })?;
     let minutes = *took.get_ref();
@@ -210,6 +213,7 @@ fn step_of(step: &Spanned<String>, took: &Spanned<f64>) -> Result<(StepKind, f64
         message: format!("a step does not take {minutes} minutes"),
         span: Some(took.span()),
         help: Some("write the minutes of work, or leave the step out".to_owned()),
+        fault: None,
     })
 }
 
@@ -243,5 +247,5 @@ fn day(written: &Spanned<String>, problems: &mut Vec<Problem>) -> Option<Date> {
 }
 
 fn wrong(written: &Spanned<String>, message: String, help: &str) -> Problem {
-    Problem { message, span: Some(written.span()), help: Some(help.to_owned()) }
+    Problem { message, span: Some(written.span()), help: Some(help.to_owned()), fault: None }
 }

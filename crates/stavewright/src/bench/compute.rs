@@ -39,6 +39,11 @@ pub(crate) fn draft(source: &str, shop: Shop<'_>) -> Result<Draft, Vec<Problem>>
     Ok(Draft::of(read(source, shop)?, shop.catalogue, &Hand::USUAL))
 }
 
+/// The same for a glance while a hand moves.
+pub(crate) fn at_a_glance(source: &str, shop: Shop<'_>) -> Result<Draft, Vec<Problem>> {
+    Ok(Draft::at_a_glance(read(source, shop)?, shop.catalogue, &Hand::USUAL))
+}
+
 /// Reads a pattern and computes its basket alone: for pictures, which ask for nothing that follows.
 pub(crate) fn basket(source: &str, shop: Shop<'_>) -> Result<Basket, Vec<Problem>> {
     Ok(assemble(&read(source, shop)?, shop.catalogue, &Hand::USUAL))

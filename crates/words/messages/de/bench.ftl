@@ -214,6 +214,7 @@ bench-chart-inside = Von innen
 bench-chart-side = Seite des Geflechts
 bench-chart-label = Flechtbild von { $rows } Reihen auf { $staves } Staken. Pfeiltasten gehen von Kreuzung zu Kreuzung.
 bench-chart-hint = Boden unten. Zeige auf eine Kreuzung, oder nimm die Pfeiltasten (mit Umschalttaste je zehn).
+bench-chart-more = Das Flechtbild geht seitlich weiter: wische oder blättere darin.
 bench-chart-printed = Wie gedruckt
 bench-cell-over = Reihe { $row }, Stake { $stave }: Der Faden geht darüber ({ $colour }, Faden { $weaver } von Abschnitt { $course }).
 bench-cell-under = Reihe { $row }, Stake { $stave }: Der Faden geht darunter (Abschnitt { $course }); man sieht die Stake, { $colour }.
@@ -226,6 +227,9 @@ bench-findings = Befunde
 bench-tell-figure = { $label }: { $value }.
 bench-tell-came = Neu: { $grade }, { $what }
 bench-tell-went = Nicht mehr da: { $what }
+bench-in-part = { $part }: { $what }
+bench-anew = Offen gelassen und neu gewählt: { $what } ist jetzt { $after }, nicht { $before }.
+bench-anew-keep = Bei { $before } bleiben
 bench-findings-none = Nichts spricht dagegen.
 bench-count-stop = { $count ->
         [one] einmal Halt

@@ -18,6 +18,10 @@ form-in-course = Abschnitt { $number }: { $field }
 form-remedy = { $field } → { $value }
 form-undoes = Von dir stand dort: { $field } { $value }.
 form-problem = Was unter { $field } steht, geht so nicht. Dort steht: { $takes }.
+form-problem-exact = { $field }: { $fault } Hier steht: { $takes }.
+form-problem-near = { $field }: { $fault } Ist „{ $near }“ gemeint?
+form-problem-at = Zeile { $line }: { $fault }
+form-problem-at-near = Zeile { $line }: { $fault } Ist „{ $near }“ gemeint?
 form-problem-line = Zeile { $line } im Text der Vorlage geht so nicht.
 # Was ein anderes Geflecht noch ändert.
 form-way-count = Staken: { $after } statt { $before }.
@@ -44,8 +48,6 @@ form-capacity = { $litres } Liter ({ $quarts } US-Quarts)
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 
 # Zeichnungen: Namen zur Auswahl.
-form-stage-bare-mould = Form allein
-
 form-drawing-section = Seite und Schnitt
 form-drawing-base-plan = Bodenplan
 form-drawing-taper-chart = Verjüngung und Lücken
@@ -63,27 +65,15 @@ form-drawing-drilling = Bohrstreifen
 form-drawing-ear = Ohr
 form-drawing-check-bars = Balken zum Prüfen des Druckers
 
-form-plate-base-on-mould = Boden auf der Form
-form-plate-staves-set = Staken gesetzt
-form-plate-first-rows = Erste Reihen
-form-plate-half-woven = Halb geflochten
 form-plate-join = Ein Ansatz
-form-plate-woven = Geflochten
-form-plate-ears-set = Ohren gesetzt
 form-plate-handle-set = Henkel in den Rand gesetzt
-form-plate-rings-made = Ringe liegen bereit
 form-plate-hoops-scarfed = Reifen geschäftet
 form-plate-scarf-close-up = Eine Schäftung
-form-plate-rim-clamped = Rand geklammert
 form-plate-tips-trimmed = Spitzen abgeschnitten
-form-plate-pinned = Stifte gesetzt
 form-plate-pin-and-clinch = Stift, vernietet
-form-plate-lashed = Umwickelt
 form-plate-lashing-start = Anfang der Umwicklung
 form-plate-lashing-end = Ende der Umwicklung
-form-plate-handled = Henkel montiert
 form-plate-ear-with-rivet = Ohr mit Niet
-form-plate-finished = Fertig
 form-plate-exploded = Alle Teile
 
 # Ein Name, den die Datei einer Vorlage nicht haben kann.

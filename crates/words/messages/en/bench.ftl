@@ -214,6 +214,7 @@ bench-chart-inside = From inside
 bench-chart-side = Side of the weaving
 bench-chart-label = Weave chart of { $rows } rows on { $staves } staves. Arrow keys go from crossing to crossing.
 bench-chart-hint = Base below. Point at a crossing, or use the arrow keys (with Shift: ten at a time).
+bench-chart-more = The chart goes on sideways: swipe or scroll it.
 bench-chart-printed = As it will print
 bench-cell-over = Row { $row }, stave { $stave }: the weaver passes over ({ $colour }, weaver { $weaver } of course { $course }).
 bench-cell-under = Row { $row }, stave { $stave }: the weaver passes under (course { $course }); the stave is seen, { $colour }.
@@ -226,6 +227,9 @@ bench-findings = Findings
 bench-tell-figure = { $label }: { $value }.
 bench-tell-came = New: { $grade }, { $what }
 bench-tell-went = Gone: { $what }
+bench-in-part = { $part }: { $what }
+bench-anew = Left open and chosen anew: { $what } is { $after } now, not { $before }.
+bench-anew-keep = Keep { $before }
 bench-findings-none = Nothing found against it.
 bench-count-stop = { $count ->
         [one] one stop

@@ -18,6 +18,10 @@ form-in-course = Course { $number }: { $field }
 form-remedy = { $field } → { $value }
 form-undoes = You wrote { $value } for { $field }.
 form-problem = What stands under { $field } cannot be used. It takes: { $takes }.
+form-problem-exact = { $field }: { $fault } It takes: { $takes }.
+form-problem-near = { $field }: { $fault } Did you mean “{ $near }”?
+form-problem-at = Line { $line }: { $fault }
+form-problem-at-near = Line { $line }: { $fault } Did you mean “{ $near }”?
 form-problem-line = Line { $line } of the pattern’s text cannot be used as it stands.
 # What another weave changes besides.
 form-way-count = Staves: { $after } instead of { $before }.
@@ -44,8 +48,6 @@ form-capacity = { $litres } litres ({ $quarts } US quarts)
 form-why-usual = usual, unless the pattern says otherwise
 
 # Drawings: names to choose from.
-form-stage-bare-mould = Bare mould
-
 form-drawing-section = Side and section
 form-drawing-base-plan = Base plan
 form-drawing-taper-chart = Taper and gaps
@@ -63,27 +65,15 @@ form-drawing-drilling = Drilling strip
 form-drawing-ear = Ear
 form-drawing-check-bars = Bars to check the printer
 
-form-plate-base-on-mould = Base on the mould
-form-plate-staves-set = Staves set
-form-plate-first-rows = First rows
-form-plate-half-woven = Half woven
 form-plate-join = A join
-form-plate-woven = Woven
-form-plate-ears-set = Ears set
 form-plate-handle-set = Handle set in the rim
-form-plate-rings-made = Rings lying ready
 form-plate-hoops-scarfed = Hoops scarfed
 form-plate-scarf-close-up = A scarf
-form-plate-rim-clamped = Rim clamped
 form-plate-tips-trimmed = Tips trimmed
-form-plate-pinned = Pinned
 form-plate-pin-and-clinch = Pin and clinch
-form-plate-lashed = Lashed
 form-plate-lashing-start = Beginning of the lashing
 form-plate-lashing-end = End of the lashing
-form-plate-handled = Handle on
 form-plate-ear-with-rivet = Ear with its rivet
-form-plate-finished = Finished
 form-plate-exploded = All parts
 
 # A name that cannot be that of a pattern's file.

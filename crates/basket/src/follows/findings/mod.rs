@@ -114,6 +114,20 @@ pub fn check(pattern: &Pattern, catalogue: &Catalogue, basket: &Basket, steps: &
     let case = Case { pattern, catalogue, basket, steps };
     let mut findings = families::found(&case);
     mends::keep(&case, &mut findings);
+    in_order(findings)
+}
+
+/// The same, and no remedy is tried: each that comes to mind is there, be it that it does not mend.
+pub fn check_alone(
+    pattern: &Pattern,
+    catalogue: &Catalogue,
+    basket: &Basket,
+    steps: &[Step],
+) -> Vec<Finding> {
+    in_order(families::found(&Case { pattern, catalogue, basket, steps }))
+}
+
+fn in_order(mut findings: Vec<Finding>) -> Vec<Finding> {
     findings.sort_by_key(|finding| (finding.grade, order(finding)));
     findings
 }

@@ -42,7 +42,7 @@ impl Staves {
         };
         let offers: Vec<Offer<'_>> = stocks.iter().map(|stock| judge.offer(stock, pattern.length)).collect();
         let entries = entries(pattern, &offers, &judge);
-        let best = best(&judge, pattern, entries);
+        let best = best(&judge, pattern, &entries);
         let spare;
         let used = if let Some(best) = best.first() {
             *best
@@ -103,31 +103,47 @@ fn counts_around(wall: &StandingRoom, width: Length, gap: Length) -> (u32, u32) 
     (low as u32, high as u32)
 }
 
-/// The best few entries, best first; one that the pattern demands stands first in any case.
-/// An entry whose penalty cannot come below those already found is not tapered at all.
-fn best<'a>(judge: &Judge<'a>, pattern: &StavesPattern, entries: Vec<Entry<'a>>) -> Vec<Judged<'a>> {
-    let demanded = |entry: &Entry<'_>| pattern.count.is_none_or(|count| count == entry.count);
+/// The best few entries, best first; one that the pattern demands stands first in any case. Where it demands a
+/// count and leaves the stock open, the kind of stock stays the one that an open count would have: a count
+/// alone does not turn reed into cane.
+fn best<'a>(judge: &Judge<'a>, pattern: &StavesPattern, entries: &[Entry<'a>]) -> Vec<Judged<'a>> {
+    let taper = given_taper(pattern);
+    let Some(count) = pattern.count else { return least(judge, taper, entries, (KEPT, &|_| true)) };
+    let usual = least(judge, taper, entries, (1, &|_| true));
+    let kind = usual.first().map(|judged| judged.entry.offer.stock.kind);
+    let demanded = |entry: &Entry<'_>| entry.count == count && Some(entry.offer.stock.kind) == kind;
+    least(judge, taper, entries, (KEPT, &demanded))
+}
+
+/// The so many entries of the least penalty, the demanded ones before all others. An entry whose penalty cannot
+/// come below those already found is not tapered at all.
+fn least<'a>(
+    judge: &Judge<'a>,
+    taper: Option<(Length, Length)>,
+    entries: &[Entry<'a>],
+    (most, demanded): (usize, &dyn Fn(&Entry<'_>) -> bool),
+) -> Vec<Judged<'a>> {
     let key = |judged: &Judged<'_>| (!demanded(&judged.entry), judged.penalty);
-    let mut bounded: Vec<(bool, f64, Entry<'a>)> =
-        entries.into_iter().map(|entry| (!demanded(&entry), judge.at_least(&entry), entry)).collect();
+    let bound = |entry: &Entry<'a>| (!demanded(entry), judge.at_least(entry), *entry);
+    let mut bounded: Vec<(bool, f64, Entry<'a>)> = entries.iter().map(bound).collect();
     bounded.sort_by(|one, other| one.0.cmp(&other.0).then(one.1.total_cmp(&other.1)));
-    let mut kept: Vec<Judged<'a>> = Vec::with_capacity(KEPT + 1);
+    let mut kept: Vec<Judged<'a>> = Vec::with_capacity(most + 1);
     for (other, bound, entry) in bounded {
         let used_found = kept.first().is_some_and(|first| demanded(&first.entry));
         if other && !used_found {
             continue;
         }
         let beaten = kept.iter().filter(|judged| judged.penalty <= bound).count();
-        if beaten >= KEPT {
+        if beaten >= most {
             continue;
         }
-        let judged = judge.judged(entry, given_taper(pattern));
+        let judged = judge.judged(entry, taper);
         let place = kept.iter().position(|better| {
             let ((there, penalty_there), (here, penalty_here)) = (key(better), key(&judged));
             there.cmp(&here).then(penalty_there.total_cmp(&penalty_here)).is_gt()
         });
         kept.insert(place.unwrap_or(kept.len()), judged);
-        kept.truncate(KEPT);
+        kept.truncate(most);
     }
     kept
 }

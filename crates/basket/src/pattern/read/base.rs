@@ -1,5 +1,6 @@
 //! Reading `[base]`.
 
+use super::problem::Fault;
 use super::section::Section;
 use crate::pattern::BasePattern;
 use crate::pattern::keys;
@@ -30,7 +31,7 @@ pub(super) fn base(file: &Section) -> BasePattern {
         let message = format!("`{}` is as wide as the base", SCREW.path);
         section.problem(
             &SCREW,
-            message,
+            Fault::new("problem-screw", message),
             format!("write the diameter of the hole, such as {}", SCREW.example),
         );
     }
@@ -42,12 +43,20 @@ fn check_groove(groove: &Section, base: &BasePattern) {
         && depth >= diameter / 2.0
     {
         let message = format!("`{}` reaches the middle of the base", DEPTH.path);
-        groove.problem(&DEPTH, message, format!("write a depth smaller than half of {}", DIAMETER.path));
+        groove.problem(
+            &DEPTH,
+            Fault::new("problem-groove-deep", message),
+            format!("write a depth smaller than half of {}", DIAMETER.path),
+        );
     }
     if let (Some(width), Some(thickness)) = (base.groove_width, base.thickness)
         && width >= thickness
     {
         let message = format!("`{}` is as wide as the base is thick", WIDTH.path);
-        groove.problem(&WIDTH, message, format!("write a width smaller than {}", THICKNESS.path));
+        groove.problem(
+            &WIDTH,
+            Fault::new("problem-groove-wide", message),
+            format!("write a width smaller than {}", THICKNESS.path),
+        );
     }
 }

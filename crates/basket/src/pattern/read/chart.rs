@@ -2,6 +2,7 @@
 
 use toml::Spanned;
 
+use super::problem::Fault;
 use super::section::Section;
 use super::text::{is_inside, shorten};
 use crate::pattern::WeaveKind;
@@ -25,10 +26,10 @@ pub(super) fn chart(section: &Section, kind: Option<WeaveKind>) -> Option<Drawn>
             DrawnFault::Ragged { line, .. } | DrawnFault::Sign { line, .. } => list.get(line - 1),
             _ => None,
         };
-        let message = format!("`{path}`: {fault}");
+        let told = Fault { message: format!("`{path}`: {fault}"), told: fault.told() };
         match line.or(list.first()).map(Spanned::span) {
-            Some(span) => section.context.problem(span, message, fault.help()),
-            None => section.problem(&CHART, message, fault.help()),
+            Some(span) => section.context.problem(span, told, fault.help()),
+            None => section.problem(&CHART, told, fault.help()),
         }
     }
     drawn.ok()
@@ -43,7 +44,7 @@ pub(super) fn chart_file(section: &Section) -> Option<String> {
     let message = format!("`{}` cannot be `{}`", CHART_FILE.path, shorten(&file));
     section.problem(
         &CHART_FILE,
-        message,
+        Fault::new("problem-path", message).with("written", shorten(&file)),
         format!("write a path from the pattern's own folder downward, such as {}", CHART_FILE.example),
     );
     None
@@ -64,7 +65,11 @@ fn check_place(section: &Section, kind: Option<WeaveKind>) {
         }
         Some(key) if kind != Some(WeaveKind::Drawn) => {
             let message = format!("`{}` belongs to a drawn weave", key.path());
-            section.problem(key, message, r#"write weave = "drawn", or take it out"#);
+            section.problem(
+                key,
+                Fault::new("problem-not-drawn", message),
+                r#"write weave = "drawn", or take it out"#,
+            );
         }
         _ => {}
     }

@@ -5,7 +5,8 @@ use toml::de::DeValue;
 
 use super::context::Context;
 use super::palette::Palette;
-use super::raw::in_order;
+use super::problem::Fault;
+use super::raw::{in_order, type_term};
 use super::section::{Read, Section, list};
 use super::text::{nearest, shorten, title_fault};
 use crate::colour::Colour;
@@ -17,7 +18,8 @@ pub(super) fn palette(file: &Section) -> Palette {
     let DeValue::Table(table) = section.get_ref() else {
         file.problem(
             &keys::COLOURS,
-            "`colours` must be a section".to_owned(),
+            Fault::new("problem-not-section", "`colours` must be a section".to_owned())
+                .with("found", type_term(section.get_ref())),
             "write [colours] on a line of its own and below it: blue = \"#2b4c7e\"",
         );
         return Palette::default();
@@ -25,8 +27,11 @@ pub(super) fn palette(file: &Section) -> Palette {
     let mut own = Vec::new();
     for (name, span, value) in in_order(table).into_iter().take(keys::COLOURS.takes) {
         if let Some(fault) = title_fault(name) {
-            let message = format!("the name of a colour {fault}");
-            file.context.problem(span, message, "write a short name, such as \"sea blue\"");
+            file.context.problem(
+                span,
+                fault.of("the name of a colour"),
+                "write a short name, such as \"sea blue\"",
+            );
             continue;
         }
         // A colour that cannot be read is said once, not again wherever it is named.
@@ -43,7 +48,8 @@ fn own_colour(file: &Section, name: &str, value: &Spanned<DeValue<'_>>) -> Optio
         .or_else(|| Colour::built_in(text.text).map(|like| Colour { name: name.to_owned(), ..like }));
     if found.is_none() {
         let help = "write red, green and blue in hexadecimal: \"#2b4c7e\"";
-        file.context.problem(value.span(), format!("`{path}` is not a colour"), help);
+        let fault = Fault::new("problem-hex", format!("`{path}` is not a colour"));
+        file.context.problem(value.span(), fault.with("written", shorten(text.text)), help);
     }
     found
 }
@@ -54,12 +60,14 @@ pub(super) fn colour(context: Context, path: &str, value: &Spanned<DeValue<'_>>)
     let found = context.palette.find(text.text);
     if found.is_none() {
         let known = context.palette.names();
-        let help = match nearest(text.text, known.iter().copied()) {
+        let near = nearest(text.text, known.iter().copied());
+        let help = match near {
             Some(near) => format!("did you mean `{near}`?"),
             None => format!("define it under [colours], or choose one of {}", known.join(", ")),
         };
         let message = format!("`{}` is not a known colour", shorten(text.text));
-        context.problem(value.span(), message, help);
+        let fault = Fault::new("problem-colour", message).with("written", shorten(text.text)).near(near);
+        context.problem(value.span(), fault, help);
     }
     found
 }

@@ -7,8 +7,8 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::palette::Palette;
-use super::problem::Problem;
-use super::raw::type_name;
+use super::problem::{Fault, Problem};
+use super::raw::{type_name, type_term};
 use super::text::{Text, nearest, one_of, shorten};
 use crate::measure::{Length, LengthFault, Unit};
 use crate::pattern::keys::Lengths;
@@ -24,8 +24,10 @@ pub(super) struct Context<'c> {
 }
 
 impl Context<'_> {
-    pub(super) fn problem(&self, span: Range<usize>, message: String, help: impl Into<String>) {
-        self.problems.borrow_mut().push(Problem { message, span: Some(span), help: Some(help.into()) });
+    pub(super) fn problem(&self, span: Range<usize>, fault: Fault, help: impl Into<String>) {
+        let Fault { message, told } = fault;
+        let (span, help) = (Some(span), Some(help.into()));
+        self.problems.borrow_mut().push(Problem { message, span, help, fault: Some(told) });
     }
 
     /// The text of a value that should be a text.
@@ -39,16 +41,20 @@ impl Context<'_> {
 
     /// Notes a word that stands under a key and is none of these.
     pub(super) fn unknown_word(&self, name: &str, word: &Text, known: &[&str]) {
-        let help = match nearest(word.text, known.iter().copied()) {
+        let near = nearest(word.text, known.iter().copied());
+        let help = match near {
             Some(near) => format!("did you mean `{near}`?"),
             None => format!("write {}", one_of(known)),
         };
-        self.problem(word.span.clone(), format!("`{name}` cannot be `{}`", shorten(word.text)), help);
+        let written = shorten(word.text);
+        let fault = Fault::new("problem-word", format!("`{name}` cannot be `{written}`"));
+        self.problem(word.span.clone(), fault.with("written", written).near(near), help);
     }
 
     fn not_a_text(&self, name: &str, value: &Spanned<DeValue<'_>>, help: String) {
         let message = format!("`{name}` must be a text in quotes, not {}", type_name(value.get_ref()));
-        self.problem(value.span(), message, help);
+        let fault = Fault::new("problem-not-text", message).with("found", type_term(value.get_ref()));
+        self.problem(value.span(), fault, help);
     }
 
     /// A length that stands in the given part of a text.
@@ -73,15 +79,17 @@ impl Context<'_> {
                     }
                     _ => error.help(),
                 };
-                self.problem(place, format!("`{name}`: {error}"), help);
+                let fault = Fault { message: format!("`{name}`: {error}"), told: error.told() };
+                self.problem(place, fault, help);
                 return None;
             }
         };
         if limits.hold(length) {
             return Some(length);
         }
-        let message = format!("`{name}` cannot be {}", shorten(written.trim()));
-        self.problem(text.place(part), message, limits.help);
+        let written = shorten(written.trim());
+        let fault = Fault::new("problem-beyond", format!("`{name}` cannot be {written}"));
+        self.problem(text.place(part), fault.with("written", written), limits.help);
         None
     }
 

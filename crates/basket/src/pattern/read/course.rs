@@ -6,17 +6,20 @@ use toml::de::DeValue;
 use super::chart::{chart, chart_file};
 use super::context::Context;
 use super::ends::ends;
-use super::raw::type_name;
+use super::problem::Fault;
+use super::raw::{type_name, type_term};
 use super::section::Section;
 use super::text::{nearest, one_of, shorten};
 use super::weavers;
 use crate::measure::Length;
+use crate::message::Value;
 use crate::pattern::keys::course::{
     self, BAND, DOUBLED, LEAN, PACKED_OR_SPACED, PACKING, SPACED, START, STEP, STEP_UP, STRANDS, WAY, WEAVE,
 };
 use crate::pattern::keys::weave::COURSES;
 use crate::pattern::keys::weaves::{self, Figures, LONGEST_FLOAT, Weave};
 use crate::pattern::{CoursePattern, Way, WeaveKind, Word};
+use crate::term::Term;
 
 /// Reads one course; `top` is the height of the mould.
 pub(super) fn course(
@@ -28,7 +31,8 @@ pub(super) fn course(
         let message =
             format!("each of `{}` must be in braces, not {}", COURSES.path, type_name(entry.get_ref()));
         let help = r#"write { weave = "plain", weaver = "cane fine", rows = 4 }"#;
-        context.problem(entry.span(), message, help);
+        let fault = Fault::new("problem-not-section", message).with("found", type_term(entry.get_ref()));
+        context.problem(entry.span(), fault, help);
         return None;
     };
     let section = Section::open(context, &COURSES, table, entry.span());
@@ -68,7 +72,8 @@ fn kind(section: &Section) -> Option<WeaveKind> {
     let kind = weaves::read(text);
     if kind.is_none() {
         let message = format!("`{}` cannot be `{}`", WEAVE.path, shorten(text));
-        section.problem(&WEAVE, message, kind_help(text));
+        let fault = Fault::new("problem-weave", message).with("written", shorten(text));
+        section.problem(&WEAVE, fault, kind_help(text));
     }
     kind
 }
@@ -108,7 +113,8 @@ impl Course<'_, '_> {
         for key in course::ALL.iter().filter(|key| self.section.has(**key)) {
             if let (Some(what), false) = (key.fits().only, (key.fits().with)(kind)) {
                 let message = format!("`{}` belongs to {what}", key.path());
-                self.section.problem(*key, message, "take it out, or choose another weave");
+                let fault = Fault::new("problem-other-weave", message).with("weave", kind.name());
+                self.section.problem(*key, fault, "take it out, or choose another weave");
             }
         }
     }
@@ -122,7 +128,8 @@ impl Course<'_, '_> {
         );
         if !fits {
             let message = format!("`{}` is not woven {}", self.kind?, way.word());
-            self.section.problem(&WAY, message, "take it out: this weave can go only one way");
+            let fault = Fault::new("problem-way", message).with("way", Value::Term(way.term()));
+            self.section.problem(&WAY, fault, "take it out: this weave can go only one way");
         }
         fits.then_some(way)
     }
@@ -135,7 +142,7 @@ impl Course<'_, '_> {
             let message = format!("`{}` belongs to a twill woven row by row", STEP.path);
             let help = "write way = \"row by row\", or take it out: how far a twill that runs on steps is \
                         decided by the count";
-            section.problem(&STEP, message, help);
+            section.problem(&STEP, Fault::new("problem-step-level", message), help);
         }
         let step = section.get(&STEP)?;
         let most = (rule.repeat() - 1) / 2;
@@ -146,7 +153,7 @@ impl Course<'_, '_> {
             } else {
                 format!("write a step of at most {most}, and lean for the side to which it climbs")
             };
-            section.problem(&STEP, message, help);
+            section.problem(&STEP, Fault::new("problem-step", message).with("most", most), help);
         }
         Some(step)
     }

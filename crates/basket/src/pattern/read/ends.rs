@@ -1,6 +1,8 @@
 //! Reading where a course ends.
 
+use super::problem::Fault;
 use super::section::Section;
+use super::text::shorten;
 use crate::measure::Length;
 use crate::pattern::Until;
 use crate::pattern::keys::PLACE;
@@ -34,13 +36,18 @@ fn until(section: &Section, top: Option<Length>) -> Option<Until> {
     } else {
         let message = format!("`{}` does not say where the course ends", UNTIL.path);
         let help = r#"write "1 in below mould top", "mould top" or "height 3 1/2 in""#;
-        section.problem(&UNTIL, message, help);
+        let fault = Fault::new("problem-until", message).with("written", shorten(text.text));
+        section.problem(&UNTIL, fault, help);
         return None;
     };
     let (Until::Height(place) | Until::BelowTop(place)) = until else { return Some(until) };
     if top.is_some_and(|top| place > top) {
         let message = format!("`{}` is not on the mould", UNTIL.path);
-        section.problem(&UNTIL, message, "write a place between its base and its top");
+        section.problem(
+            &UNTIL,
+            Fault::new("problem-until-off", message),
+            "write a place between its base and its top",
+        );
         return None;
     }
     Some(until)

@@ -7,21 +7,28 @@ use super::problem::Problem;
 use super::section::Section;
 use crate::limits::PATTERN_BYTES;
 use crate::measure::Unit;
+use crate::message::Message;
 use crate::pattern::{Units, keys};
 
 /// The tree of a file whose text is in order.
 pub(super) fn open_file(text: &str) -> Result<Spanned<DeTable<'_>>, Vec<Problem>> {
-    let whole_file = |message: &str, help: &str| {
-        vec![Problem { message: message.to_owned(), span: None, help: Some(help.to_owned()) }]
+    let whole_file = |id, message: &str, help: &str| {
+        let fault = Some(Message::new(id));
+        vec![Problem { message: message.to_owned(), span: None, help: Some(help.to_owned()), fault }]
     };
     if text.len() > PATTERN_BYTES {
         return Err(whole_file(
+            "problem-file-large",
             "the file is larger than 1 MB",
             "a pattern is a few kilobytes: is this the right file?",
         ));
     }
     if text.trim().is_empty() {
-        return Err(whole_file("the file is empty", "`stavewright new` writes a pattern to start from"));
+        return Err(whole_file(
+            "problem-file-empty",
+            "the file is empty",
+            "`stavewright new` writes a pattern to start from",
+        ));
     }
     let (table, errors) = DeTable::parse_recoverable(text);
     if errors.is_empty() {
@@ -35,7 +42,8 @@ fn syntax(text: &str, error: &Error) -> Problem {
     let message = error.message().replace('\n', "; ");
     let span = error.span().map(|span| span.start.min(text.len())..span.end.min(text.len()));
     let help = "a line reads key = \"text\" or [section]; every quote and bracket is closed".to_owned();
-    Problem { message: format!("this line cannot be read: {message}"), span, help: Some(help) }
+    let fault = Some(Message::new("problem-toml"));
+    Problem { message: format!("this line cannot be read: {message}"), span, help: Some(help), fault }
 }
 
 /// The file's units, and the unit of a bare number: none when the file does not say.
@@ -54,7 +62,9 @@ pub(super) fn in_file_order(mut problems: Vec<Problem>) -> Vec<Problem> {
     if more > 0 {
         problems.truncate(MOST);
         let message = format!("{more} more problems are not shown");
-        problems.push(Problem { message, span: None, help: Some("mend these first".to_owned()) });
+        let count = u32::try_from(more).unwrap_or(u32::MAX);
+        let fault = Some(Message::new("problem-more").with("count", count));
+        problems.push(Problem { message, span: None, help: Some("mend these first".to_owned()), fault });
     }
     problems
 }

@@ -1,12 +1,15 @@
 //! Reading `[handle]`.
 
 use super::fittings::axis_of_round;
+use super::problem::Fault;
 use super::section::Section;
+use crate::message::Value;
 use crate::pattern::keys;
 use crate::pattern::keys::handle::{
     AXIS, BELONGS, CORNER, CURVE, ENDS, JOINT, KIND, MADE, RISE, RIVET, SHOWS, THICKNESS, WIDTH,
 };
 use crate::pattern::{BailCurve, HandleKind, HandlePattern, Word};
+use crate::term::Term;
 
 pub(super) fn handle(file: &Section, round: bool) -> Option<HandlePattern> {
     let section = file.section(&keys::HANDLE)?;
@@ -34,7 +37,11 @@ pub(super) fn handle(file: &Section, round: bool) -> Option<HandlePattern> {
     if kind == HandleKind::Fixed && file.has(&keys::EARS) {
         let message =
             format!("`{}` are not needed: a fixed handle stands in the rim itself", keys::EARS.path);
-        file.problem(&keys::EARS, message, r#"leave them out, or write kind = "swing" under [handle]"#);
+        file.problem(
+            &keys::EARS,
+            Fault::new("problem-ears", message),
+            r#"leave them out, or write kind = "swing" under [handle]"#,
+        );
     }
     Some(handle)
 }
@@ -44,7 +51,8 @@ fn check_kind(section: &Section, kind: HandleKind) {
         if section.has(key) && !kinds.contains(&kind) {
             let words: Vec<String> = kinds.iter().map(|kind| format!("\"{}\"", kind.word())).collect();
             let message = format!("`{}` does not belong to a handle of kind \"{}\"", key.path(), kind.word());
-            section.problem(key, message, format!("leave it out, or write kind = {}", words.join(" or ")));
+            let fault = Fault::new("problem-other-handle", message).with("kind", Value::Term(kind.term()));
+            section.problem(key, fault, format!("leave it out, or write kind = {}", words.join(" or ")));
         }
     }
 }
@@ -53,11 +61,15 @@ fn check_curve(section: &Section, handle: &HandlePattern) {
     let plain = matches!(handle.curve, Some(BailCurve::Semicircle | BailCurve::HalfEllipse));
     if plain && handle.corner.is_some() {
         let message = format!("`{}` belongs to a three-centred bail only", CORNER.path);
-        section.problem(&CORNER, message, r#"leave it out, or write curve = "three-centred""#);
+        section.problem(
+            &CORNER,
+            Fault::new("problem-three-centred", message),
+            r#"leave it out, or write curve = "three-centred""#,
+        );
     }
     if handle.curve == Some(BailCurve::Semicircle) && handle.rise.is_some() {
         let message = format!("`{}` of a semicircle is fixed by the distance between the ears", RISE.path);
         let help = r#"leave it out, or write curve = "three-centred" or "half-ellipse""#;
-        section.problem(&RISE, message, help);
+        section.problem(&RISE, Fault::new("problem-semicircle", message), help);
     }
 }

@@ -9,8 +9,8 @@ use toml::de::DeValue;
 use super::context::Context;
 use super::file::{in_file_order, open_file, units};
 use super::palette::Palette;
-use super::problem::Problem;
-use super::raw::{in_order, type_name};
+use super::problem::{Fault, Problem};
+use super::raw::{in_order, type_name, type_term};
 use super::section::Section;
 use super::stock::unknown_material;
 use super::text::{shorten, title_fault};
@@ -48,19 +48,22 @@ pub(super) fn materials(file: &Section) -> Vec<Material> {
     let Some(value) = file.value(&key) else { return Vec::new() };
     let DeValue::Table(table) = value.get_ref() else {
         let message = format!("`{}` must be a section, not {}", key.path, type_name(value.get_ref()));
-        file.problem(&key, message, r#"write [materials."my quarter-inch"] and its keys below"#);
+        let fault = Fault::new("problem-not-section", message).with("found", type_term(value.get_ref()));
+        file.problem(&key, fault, r#"write [materials."my quarter-inch"] and its keys below"#);
         return Vec::new();
     };
     if table.len() > key.takes.most {
         let message = format!("{} materials are too many", table.len());
-        file.problem(&key, message, format!("at most {} are read", key.takes.most));
+        let fault =
+            Fault::new("problem-many", message).count(table.len()).with("most", key.takes.most as u32);
+        file.problem(&key, fault, format!("at most {} are read", key.takes.most));
         return Vec::new();
     }
     let mut known: Vec<Material> = Vec::new();
     for (name, key_span, value) in in_order(table) {
         if let Some(fault) = title_fault(name.trim()) {
-            let message = format!("the name of a material {fault}");
-            file.context.problem(key_span.clone(), message, "write a name of at most 120 characters");
+            let fault = fault.of("the name of a material");
+            file.context.problem(key_span.clone(), fault, "write a name of at most 120 characters");
         }
         if let Some(material) = material(file.context, &known, name.trim(), value) {
             known.push(material);
@@ -78,7 +81,8 @@ fn material(
     let DeValue::Table(table) = value.get_ref() else {
         let message =
             format!("the material `{}` must be a section, not {}", shorten(name), type_name(value.get_ref()));
-        context.problem(value.span(), message, r#"write its keys in braces, such as { width = "6.1 mm" }"#);
+        let fault = Fault::new("problem-not-section", message).with("found", type_term(value.get_ref()));
+        context.problem(value.span(), fault, r#"write its keys in braces, such as { width = "6.1 mm" }"#);
         return None;
     };
     let section = Section::open(context, &keys::MATERIALS, table, value.span());
@@ -111,7 +115,8 @@ fn fresh(section: &Section, name: &str) -> Option<Material> {
     if !section.has(&KIND) || !sized {
         let message = format!("the material `{}` is new, so its kind and size must be given", shorten(name));
         let help = r#"write like = "…" with the name of one that is like it, or kind, width and thickness"#;
-        section.problem_here(message, help);
+        section
+            .problem_here(Fault::new("problem-new-material", message).with("written", shorten(name)), help);
         return None;
     }
     let width = section.get(&DIAMETER).or_else(|| section.get(&WIDTH))?;

@@ -30,6 +30,7 @@ use std::cell::RefCell;
 use self::context::Context;
 use self::file::{in_file_order, open_file, units};
 use self::palette::Palette;
+use self::problem::Fault;
 pub use self::problem::Problem;
 use self::section::Section;
 use crate::Material;
@@ -117,7 +118,8 @@ fn finish_on(file: &Section) -> Vec<FinishPart> {
     let parts = file.get(&keys::FINISH_ON).unwrap_or_default();
     if parts.contains(&FinishPart::Handle) && !file.has(&keys::HANDLE) {
         let message = format!("`{}` names a handle, and the basket has none", keys::FINISH_ON.path);
-        file.problem(&keys::FINISH_ON, message, "leave the handle out, or add [handle]");
+        let fault = Fault::new("problem-no-handle", message);
+        file.problem(&keys::FINISH_ON, fault, "leave the handle out, or add [handle]");
     }
     parts
 }

@@ -5,6 +5,7 @@ use toml::de::DeValue;
 
 use super::context::Context;
 use super::outline::outline;
+use super::problem::Fault;
 use super::raw::type_name;
 use super::section::Section;
 use crate::measure::Length;
@@ -28,7 +29,9 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
                 drawn.path(),
                 measured.path()
             );
-            section.problem(drawn, message, MEASURED_OR_DRAWN.help.unwrap_or_default());
+            let fault = Fault::new("problem-both", message);
+            let fault = fault.with("key", measured.path()).with("other", drawn.path());
+            section.problem(drawn, fault, MEASURED_OR_DRAWN.help.unwrap_or_default());
             None
         }
         [None, Some(_)] => drawn(&section, outline.as_ref()),
@@ -46,7 +49,7 @@ fn girths(section: &Section) -> Option<MouldForm> {
     if list.len() < 2 {
         section.problem(
             &GIRTHS,
-            format!("`{}` needs at least two measurements", GIRTHS.path),
+            Fault::new("problem-few-girths", format!("`{}` needs at least two measurements", GIRTHS.path)),
             "measure at the base and at the rim, and between them where the side bends",
         );
         return None;
@@ -60,7 +63,7 @@ fn girth(context: Context, entry: &Spanned<DeValue<'_>>) -> Option<Girth> {
     let path = GIRTHS.path;
     let Some([height, girth]) = entry.get_ref().as_array().map(AsRef::as_ref) else {
         let message = format!("each of `{path}` must be a height and a girth, not {}", shape_of(entry));
-        context.problem(entry.span(), message, r#"write ["1", "19 3/4"]"#);
+        context.problem(entry.span(), Fault::new("problem-girth", message), r#"write ["1", "19 3/4"]"#);
         return None;
     };
     let height = context.length_value(&format!("{path} height"), height, PLACE);
@@ -80,15 +83,24 @@ fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[G
     let mut fine = true;
     if girths.first().is_some_and(|first| first.height.to_mm() > 0.0) {
         let message = format!("the first of `{path}` must be at height 0, the base of the mould");
-        section.problem(&GIRTHS, message, "measure the girth at the base too");
+        section.problem(
+            &GIRTHS,
+            Fault::new("problem-girth-at-base", message),
+            "measure the girth at the base too",
+        );
         fine = false;
     }
     for (pair, entry) in girths.windows(2).zip(list.iter().skip(1)) {
         let [below, above] = pair else { continue };
         if above.height <= below.height {
-            let what = if above.height == below.height { "twice the same height" } else { "out of order" };
+            let (id, what) = if above.height == below.height {
+                ("problem-girth-twice", "twice the same height")
+            } else {
+                ("problem-girth-order", "out of order")
+            };
             let help = "write each height once, from the base upward";
-            section.context.problem(entry.span(), format!("`{path}`: {what}"), help);
+            let fault = Fault::new(id, format!("`{path}`: {what}")).with("height", above.height);
+            section.context.problem(entry.span(), fault, help);
             fine = false;
         }
     }
@@ -108,12 +120,16 @@ fn drawn(section: &Section, outline: Option<&Outline>) -> Option<MouldForm> {
         let message = format!("`{path}` is straight, but base and rim differ");
         let help =
             r#"write side = "cone", or give base and rim one diameter (one length where it is not round)"#;
-        section.problem(&SIDE, message, help);
+        section.problem(&SIDE, Fault::new("problem-straight", message), help);
         return None;
     }
     if side == Side::Bowl && base >= rim {
         let message = format!("`{path}` is a bowl, but the base is not smaller than the rim");
-        section.problem(&SIDE, message, r#"write side = "cone", or a smaller base"#);
+        section.problem(
+            &SIDE,
+            Fault::new("problem-bowl", message),
+            r#"write side = "cone", or a smaller base"#,
+        );
         return None;
     }
     Some(MouldForm::Drawn { base, rim, height, side })

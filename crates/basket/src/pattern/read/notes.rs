@@ -3,7 +3,8 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::raw::type_name;
+use super::problem::Fault;
+use super::raw::{type_name, type_term};
 use super::section::Section;
 use super::text::{nearest, one_of, shorten};
 use crate::pattern::keys;
@@ -14,7 +15,11 @@ pub(super) fn notes(file: &Section) -> Vec<Note> {
     let wants = file.value(&keys::NOTE).is_some_and(|value| value.get_ref().as_array().is_none());
     if wants {
         let message = format!("`{}` must be a list of sections", keys::NOTE.path);
-        file.problem(&keys::NOTE, message, "write [[note]] in two brackets, and its keys below");
+        file.problem(
+            &keys::NOTE,
+            Fault::new("problem-notes", message),
+            "write [[note]] in two brackets, and its keys below",
+        );
         return Vec::new();
     }
     let list = file.list(&keys::NOTE, keys::NOTE.takes.most).unwrap_or_default();
@@ -25,7 +30,8 @@ fn note(file: &Section, entry: &Spanned<DeValue<'_>>) -> Option<Note> {
     let DeValue::Table(table) = entry.get_ref() else {
         let path = keys::NOTE.path;
         let message = format!("each `{path}` must be a section, not {}", type_name(entry.get_ref()));
-        file.context.problem(entry.span(), message, "write [[note]] and its keys below");
+        let fault = Fault::new("problem-not-section", message).with("found", type_term(entry.get_ref()));
+        file.context.problem(entry.span(), fault, "write [[note]] and its keys below");
         return None;
     };
     let section = Section::open(file.context, &keys::NOTE, table, entry.span());
@@ -47,11 +53,13 @@ fn step(section: &Section) -> Option<StepKind> {
     let found = StepKind::ALL.iter().copied().find(|step| step.word() == written);
     if found.is_none() {
         let words: Vec<&str> = StepKind::ALL.iter().map(|step| step.word()).collect();
-        let help = match nearest(&written, words.iter().copied()) {
+        let near = nearest(&written, words.iter().copied());
+        let help = match near {
             Some(near) => format!("did you mean `{near}`? The steps are {}", one_of(&words)),
             None => format!("write {}", one_of(&words)),
         };
-        section.problem(&STEP, format!("`{}` is not a known step", shorten(text.text)), help);
+        let fault = Fault::new("problem-word", format!("`{}` is not a known step", shorten(text.text)));
+        section.problem(&STEP, fault.with("written", shorten(text.text)).near(near), help);
     }
     found
 }
@@ -60,13 +68,17 @@ fn step(section: &Section) -> Option<StepKind> {
 fn photo(section: &Section) -> Option<Photo> {
     if section.has(&CAPTION) && !section.has(&PHOTO) {
         let message = format!("`{}` stands without a photo", CAPTION.path);
-        section.problem(&CAPTION, message, r#"add photo = "photos/….jpg", or leave the caption out"#);
+        section.problem(
+            &CAPTION,
+            Fault::new("problem-caption-alone", message),
+            r#"add photo = "photos/….jpg", or leave the caption out"#,
+        );
     }
     let span = section.value(&PHOTO)?.span();
     if section.text(&PHOTO).is_some() && !section.has(&CAPTION) {
         let message = format!("`{}` has no caption", PHOTO.path);
         let help = r#"add caption = "…" with what the photo shows, for those who cannot see it"#;
-        section.problem(&PHOTO, message, help);
+        section.problem(&PHOTO, Fault::new("problem-no-caption", message), help);
     }
     let path = section.get(&PHOTO);
     let caption = section.get(&CAPTION);

@@ -1,10 +1,13 @@
 //! Reading the shape of a mould's foot.
 
+use super::problem::Fault;
 use super::section::Section;
 use crate::measure::Length;
+use crate::message::Value;
 use crate::pattern::keys::Declared;
 use crate::pattern::keys::mould::{BASE, CORNER, FULLNESS, LEAST_RAYS, LENGTH, RAYS, SHAPE, WIDTH};
 use crate::pattern::{FootSize, Outline, OutlineKind, Word, ray_ends};
+use crate::term::Term;
 
 pub(super) fn outline(section: &Section) -> Option<Outline> {
     let kind = if section.has(&SHAPE) { section.get(&SHAPE)? } else { SHAPE.constant()? };
@@ -49,7 +52,8 @@ fn refuse_others(section: &Section, kind: OutlineKind, needed: &[&dyn Declared])
             (_, true) => format!("write {} and {} of the foot in its place", LENGTH.name(), WIDTH.name()),
             (_, false) => "leave it out".to_owned(),
         };
-        section.problem(key, message, help);
+        let fault = Fault::new("problem-other-shape", message).with("shape", Value::Term(kind.term()));
+        section.problem(key, fault, help);
         fine = false;
     }
     fine
@@ -61,7 +65,8 @@ fn size(section: &Section) -> Option<FootSize> {
     let (length, width) = (length?, width?);
     if width > length {
         let message = format!("`{}` is more than `{}`", WIDTH.path, LENGTH.path);
-        section.problem(&WIDTH, message, "the longer of both is the length: exchange them");
+        let fault = Fault::new("problem-wider-than-long", message);
+        section.problem(&WIDTH, fault, "the longer of both is the length: exchange them");
         return None;
     }
     Some(FootSize { length, width })
@@ -71,7 +76,8 @@ fn corner(section: &Section, size: FootSize) -> Option<Length> {
     let corner = section.get(&CORNER)?;
     if corner > size.width / 2.0 {
         let message = format!("`{}` is more than half the width", CORNER.path);
-        section.problem(&CORNER, message, r#"with half the width write shape = "stadium"; else write less"#);
+        let fault = Fault::new("problem-corner", message);
+        section.problem(&CORNER, fault, r#"with half the width write shape = "stadium"; else write less"#);
         return None;
     }
     Some(corner)
@@ -83,7 +89,9 @@ fn rays(section: &Section) -> Option<Vec<Length>> {
     if rays.len() < LEAST_RAYS {
         let message = format!("`{}` has {} lengths", RAYS.path, rays.len());
         let help = format!("trace at least {LEAST_RAYS}: from the middle to the edge at even steps of angle");
-        section.problem(&RAYS, message, help);
+        let fault =
+            Fault::new("problem-few-rays", message).count(rays.len()).with("least", LEAST_RAYS as u32);
+        section.problem(&RAYS, fault, help);
         return None;
     }
     let ends: Vec<[f64; 2]> = ray_ends(&rays).map(|end| end.map(Length::to_mm)).collect();
@@ -100,7 +108,8 @@ fn rays(section: &Section) -> Option<Vec<Length>> {
             "a tape spans a hollow, and so do staves: write at least {:.1} mm, or look at its neighbours",
             (least * 10.0).ceil() / 10.0
         );
-        section.problem(&RAYS, message, help);
+        let fault = Fault::new("problem-hollow", message).count(number).with("least", Length::mm(least));
+        section.problem(&RAYS, fault, help);
         return None;
     }
     Some(rays)

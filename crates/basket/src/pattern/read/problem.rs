@@ -3,8 +3,10 @@
 use std::fmt;
 use std::ops::Range;
 
+use crate::message::{Message, Value};
+
 /// Something in a file that keeps it from being read.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Problem {
     /// What is wrong.
     pub message: String,
@@ -12,6 +14,36 @@ pub struct Problem {
     pub span: Option<Range<usize>>,
     /// How to mend it.
     pub help: Option<String>,
+    /// What is wrong for those who do not read the file: under the name of the value, in their language. Values
+    /// named `key` and `other` are paths of keys. None where only the file says it.
+    pub fault: Option<Message>,
+}
+
+/// What is wrong, in the words of the file and for those who do not read it.
+pub(super) struct Fault {
+    pub(super) message: String,
+    pub(super) told: Message,
+}
+
+impl Fault {
+    pub(super) fn new(id: &'static str, message: String) -> Self {
+        Self { message, told: Message::new(id) }
+    }
+
+    /// Adds what was perhaps meant, if that is known.
+    pub(super) fn near(self, near: Option<&str>) -> Self {
+        self.with("near", near.unwrap_or_default())
+    }
+
+    /// Adds how many there are.
+    pub(super) fn count(self, count: usize) -> Self {
+        self.with("count", u32::try_from(count).unwrap_or(u32::MAX))
+    }
+
+    /// Adds a value to the message.
+    pub(super) fn with(self, name: &'static str, value: impl Into<Value>) -> Self {
+        Self { told: self.told.with(name, value), ..self }
+    }
 }
 
 impl Problem {

@@ -5,6 +5,20 @@ use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use crate::message::Value;
+
+/// What a value is, as the identifier of its name in the message files.
+pub(super) fn type_term(value: &DeValue<'_>) -> Value {
+    Value::Term(match value {
+        DeValue::String(_) => "problem-type-text",
+        DeValue::Integer(_) | DeValue::Float(_) => "problem-type-number",
+        DeValue::Boolean(_) => "problem-type-flag",
+        DeValue::Datetime(_) => "problem-type-date",
+        DeValue::Array(_) => "problem-type-list",
+        DeValue::Table(_) => "problem-type-section",
+    })
+}
+
 /// What a value is, in words.
 pub(super) fn type_name(value: &DeValue<'_>) -> &'static str {
     match value {

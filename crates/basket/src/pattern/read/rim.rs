@@ -2,6 +2,7 @@
 
 use toml::de::DeValue;
 
+use super::problem::Fault;
 use super::section::Section;
 use super::text::Text;
 use crate::pattern::keys::{self, Declared, filler, lashing, pins, rim};
@@ -40,7 +41,7 @@ pub(super) fn filler(file: &Section, is_lashed: bool) -> FillerPattern {
     if !is_lashed && matches!(filler, FillerPattern::Stock(_)) {
         let message = format!("`{}` lies under a lashing, and the rim has none", keys::FILLER.path);
         let help = "take the filler out, or let the rim be lashed";
-        file.problem(&keys::FILLER, message, help);
+        file.problem(&keys::FILLER, Fault::new("problem-filler", message), help);
     }
     filler
 }

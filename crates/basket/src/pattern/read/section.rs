@@ -6,7 +6,8 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::context::Context;
-use super::raw::type_name;
+use super::problem::Fault;
+use super::raw::{type_name, type_term};
 use super::text::{Text, nearest, shorten};
 use crate::pattern::keys::{Contents, Declared, Either, Key, Writable};
 
@@ -42,7 +43,8 @@ impl<'s, 'd> Section<'s, 'd> {
         for key in self.table.keys() {
             let word: &str = key.get_ref();
             if !known.contains(&word) {
-                let help = match nearest(word, known.iter().copied()) {
+                let near = nearest(word, known.iter().copied());
+                let help = match near {
                     Some(near) => format!("did you mean `{near}`?"),
                     None => format!("known here: {}", known.join(", ")),
                 };
@@ -50,7 +52,8 @@ impl<'s, 'd> Section<'s, 'd> {
                     "" => shorten(word),
                     path => format!("{path}.{}", shorten(word)),
                 };
-                self.context.problem(key.span(), format!("`{name}` is not a known key"), help);
+                let fault = Fault::new("problem-key", format!("`{name}` is not a known key"));
+                self.context.problem(key.span(), fault.with("written", shorten(word)).near(near), help);
             }
         }
     }
@@ -84,19 +87,20 @@ impl<'s, 'd> Section<'s, 'd> {
     }
 
     /// Notes something wrong with the value of a key (or with the section when the key is absent).
-    pub(super) fn problem(&self, key: &dyn Declared, message: String, help: impl Into<String>) {
+    pub(super) fn problem(&self, key: &dyn Declared, fault: Fault, help: impl Into<String>) {
         let span = self.value(key).map_or(self.span.clone(), Spanned::span);
-        self.context.problem(span, message, help);
+        self.context.problem(span, fault, help);
     }
 
     /// Notes something wrong with the section itself.
-    pub(super) fn problem_here(&self, message: String, help: impl Into<String>) {
-        self.context.problem(self.span.clone(), message, help);
+    pub(super) fn problem_here(&self, fault: Fault, help: impl Into<String>) {
+        self.context.problem(self.span.clone(), fault, help);
     }
 
     /// Notes a key that must not be left out.
     pub(super) fn missing(&self, key: &dyn Declared, example: &str) {
-        self.problem_here(format!("`{}` is missing", key.path()), format!("write {example}"));
+        let fault = Fault::new("problem-missing", format!("`{}` is missing", key.path()));
+        self.problem_here(fault.with("key", key.path()), format!("write {example}"));
     }
 
     /// Notes these keys where they are left out.
@@ -116,7 +120,9 @@ impl<'s, 'd> Section<'s, 'd> {
         let ways = self.ways(either);
         if let ([Some(one), Some(other)], Some(help)) = (ways, either.help) {
             let message = format!("`{}` has both {} and {}", self.path, one.name(), other.name());
-            self.problem(other, message, help);
+            let fault =
+                Fault::new("problem-both", message).with("key", one.path()).with("other", other.path());
+            self.problem(other, fault, help);
         }
         ways.map(|way| way.is_some())
     }
@@ -135,7 +141,8 @@ impl<'s, 'd> Section<'s, 'd> {
             let keys = names(key.takes().contents()).join(" = …, ");
             format!("write {name} in braces: {name} = {{ {keys} = … }}")
         };
-        self.problem(key, message, help);
+        let fault = Fault::new("problem-not-section", message).with("found", type_term(value.get_ref()));
+        self.problem(key, fault, help);
         None
     }
 
@@ -155,12 +162,14 @@ pub(super) fn list<'s, 'd>(
     let path = key.path();
     let Some(list) = value.get_ref().as_array() else {
         let message = format!("`{path}` must be a list, not {}", type_name(value.get_ref()));
-        context.problem(value.span(), message, "write a list in square brackets");
+        let fault = Fault::new("problem-not-list", message).with("found", type_term(value.get_ref()));
+        context.problem(value.span(), fault, "write a list in square brackets");
         return None;
     };
     if list.len() > most {
         let message = format!("`{path}` has {} entries", list.len());
-        context.problem(value.span(), message, format!("at most {most} are read"));
+        let fault = Fault::new("problem-many", message).count(list.len()).with("most", most as u32);
+        context.problem(value.span(), fault, format!("at most {most} are read"));
         return None;
     }
     Some(list.as_ref())

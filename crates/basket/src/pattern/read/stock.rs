@@ -3,10 +3,13 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
+use super::problem::Fault;
 use super::section::{Read, Section, list};
 use super::text::{nearest, one_of, shorten};
+use crate::message::Value;
 use crate::pattern::keys::{Declared, Key};
 use crate::stock::{Kind, Material, Wood};
+use crate::term::Term;
 
 impl Read for Material {
     fn read(section: &Section, key: &Key<Self>, value: &Spanned<DeValue<'_>>) -> Option<Self> {
@@ -40,7 +43,7 @@ fn material(
             let message = format!("`{}` cannot be a {}", key.path(), material.kind.words());
             context.problem(
                 value.span(),
-                message,
+                Fault::new("problem-kind", message).with("kind", Value::Term(material.kind.term())),
                 format!("choose a material of the kind {}", one_of(&words)),
             );
         }
@@ -65,7 +68,9 @@ pub(super) fn unknown_material(
         Some(material) => format!("did you mean `{}`?", material.name),
         None => "look it up with `stavewright materials`, or add it under [materials]".to_owned(),
     };
-    section.context.problem(value.span(), format!("`{}` is not a known material", shorten(name)), help);
+    let fault = Fault::new("problem-material", format!("`{}` is not a known material", shorten(name)));
+    let near = near.map_or(Value::from(""), |material| (*material).into());
+    section.context.problem(value.span(), fault.with("written", shorten(name)).with("near", near), help);
 }
 
 impl Read for Wood {
@@ -82,7 +87,8 @@ impl Read for Vec<Wood> {
         }
         let list = list(section.context, key, value, key.takes)?;
         if list.is_empty() {
-            section.problem(key, format!("`{}` is an empty list", key.path), "name at least one wood");
+            let fault = Fault::new("problem-empty", format!("`{}` is an empty list", key.path));
+            section.problem(key, fault, "name at least one wood");
             return None;
         }
         let found: Self = list.iter().filter_map(|value| wood(section, key, value)).collect();
@@ -96,12 +102,15 @@ fn wood(section: &Section, key: &dyn Declared, value: &Spanned<DeValue<'_>>) -> 
     let found = catalogue.wood(text.text).cloned();
     if found.is_none() {
         let names: Vec<&str> = catalogue.woods.iter().map(|wood| wood.name.as_str()).collect();
-        let help = match nearest(text.text, names.iter().copied()) {
+        let near = nearest(text.text, names.iter().copied());
+        let help = match near {
             Some(near) => format!("did you mean `{near}`?"),
             None => format!("known: {}", names.join(", ")),
         };
         let message = format!("`{}` is not a known wood", shorten(text.text));
-        section.context.problem(value.span(), message, help);
+        let fault = Fault::new("problem-wood", message).with("written", shorten(text.text));
+        let fault = fault.with("near", near.map_or(Value::from(""), |near| Value::Material(near.to_owned())));
+        section.context.problem(value.span(), fault, help);
     }
     found
 }

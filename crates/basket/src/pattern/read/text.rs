@@ -4,6 +4,8 @@
 use std::ops::Range;
 use std::path::{Component, Path};
 
+use super::problem::Fault;
+
 /// A text value and where it stands in the file, quotes included.
 pub(super) struct Text<'s> {
     pub(super) text: &'s str,
@@ -60,28 +62,52 @@ pub(super) fn one_of(words: &[&str]) -> String {
     }
 }
 
+/// What is wrong with a text.
+#[derive(Clone, Copy)]
+pub(super) enum TextFault {
+    Empty,
+    /// Line breaks or signs that cannot be printed, where neither may stand.
+    Lines,
+    Signs,
+    Long(usize),
+}
+
+impl TextFault {
+    /// The same of a text that is called so.
+    pub(super) fn of(self, what: &str) -> Fault {
+        let (id, said) = match self {
+            Self::Empty => ("problem-empty", "is empty"),
+            Self::Lines => ("problem-lines", "has line breaks or signs that cannot be printed"),
+            Self::Signs => ("problem-signs", "has signs that cannot be printed"),
+            Self::Long(_) => ("problem-long", "is too long"),
+        };
+        let fault = Fault::new(id, format!("{what} {said}"));
+        if let Self::Long(most) = self { fault.with("most", most as u32) } else { fault }
+    }
+}
+
 /// What is wrong with a title, if anything.
-pub(super) fn title_fault(title: &str) -> Option<&'static str> {
+pub(super) fn title_fault(title: &str) -> Option<TextFault> {
     const LONGEST: usize = 120;
     if title.is_empty() {
-        Some("is empty")
+        Some(TextFault::Empty)
     } else if title.chars().any(char::is_control) {
-        Some("has line breaks or signs that cannot be printed")
+        Some(TextFault::Lines)
     } else if title.chars().count() > LONGEST {
-        Some("is too long")
+        Some(TextFault::Long(LONGEST))
     } else {
         None
     }
 }
 
 /// What is wrong with paragraphs of at most so many characters, if anything.
-pub(super) fn paragraphs_fault(text: &str, longest: usize) -> Option<&'static str> {
+pub(super) fn paragraphs_fault(text: &str, longest: usize) -> Option<TextFault> {
     if text.is_empty() {
-        Some("is empty")
+        Some(TextFault::Empty)
     } else if text.chars().count() > longest {
-        Some("is too long")
+        Some(TextFault::Long(longest))
     } else if text.chars().any(|sign| sign.is_control() && !matches!(sign, '\n' | '\r' | '\t')) {
-        Some("has signs that cannot be printed")
+        Some(TextFault::Signs)
     } else {
         None
     }

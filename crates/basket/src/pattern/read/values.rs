@@ -3,10 +3,12 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::raw::{type_name, whole_number};
+use super::problem::Fault;
+use super::raw::{type_name, type_term, whole_number};
 use super::section::{Read, Section, list};
 use super::text::{is_inside, is_picture, paragraphs_fault, shorten, title_fault};
 use crate::measure::Length;
+use crate::message::Value;
 use crate::pattern::Word;
 use crate::pattern::keys::{Declared, Key, Minutes, Texts};
 
@@ -33,12 +35,15 @@ impl Read for u32 {
         let count = whole_number(value.get_ref()).and_then(|number| Self::try_from(number).ok());
         let count = count.filter(|count| (least..=most).contains(count));
         if count.is_none() {
-            let what = match value.get_ref() {
-                DeValue::Integer(number) => shorten(number.as_str()),
-                other => type_name(other).to_owned(),
+            let (what, found) = match value.get_ref() {
+                DeValue::Integer(number) => (shorten(number.as_str()), shorten(number.as_str()).into()),
+                DeValue::String(text) => (type_name(value.get_ref()).to_owned(), shorten(text).into()),
+                other => (type_name(other).to_owned(), type_term(other)),
             };
             let help = format!("write a whole number from {least} to {most}, without quotes");
-            section.problem(key, format!("`{}` cannot be {what}", key.path), help);
+            let fault = Fault::new("problem-count", format!("`{}` cannot be {what}", key.path));
+            let fault = fault.with("found", found).with("least", least).with("most", most);
+            section.problem(key, fault, help);
         }
         count
     }
@@ -57,7 +62,14 @@ impl Read for f64 {
         if share.is_none() {
             let help =
                 format!("write a percentage from \"{:.0} %\" to \"{:.0} %\"", least * 100.0, most * 100.0);
-            section.problem(key, format!("`{}` is not a share that makes sense here", key.path), help);
+            let message = format!("`{}` is not a share that makes sense here", key.path);
+            let limits = [least, most].map(Value::Percent);
+            let [least, most] = limits;
+            section.problem(
+                key,
+                Fault::new("problem-share", message).with("least", least).with("most", most),
+                help,
+            );
         }
         share
     }
@@ -84,7 +96,8 @@ impl Read for Minutes {
         if minutes.is_none() {
             let name = key.name();
             let help = format!("write {name} = 15, or the shortest and longest as {name} = {}", key.example);
-            section.problem(key, format!("`{}` must be minutes", key.path), help);
+            let fault = Fault::new("problem-minutes", format!("`{}` must be minutes", key.path));
+            section.problem(key, fault.with("most", key.takes), help);
         }
         minutes.map(|(least, most)| (least as f64, most as f64))
     }
@@ -95,7 +108,8 @@ impl Read for bool {
         let flag = value.get_ref().as_bool();
         if flag.is_none() {
             let message = format!("`{}` cannot be {}", key.path, type_name(value.get_ref()));
-            section.problem(key, message, "write true or false, without quotes");
+            let fault = Fault::new("problem-flag", message).with("found", type_term(value.get_ref()));
+            section.problem(key, fault, "write true or false, without quotes");
         }
         flag
     }
@@ -146,7 +160,7 @@ fn line(section: &Section, key: &Key<String>, text: &str) -> Option<String> {
     let Some(fault) = title_fault(title) else {
         return Some(title.to_owned());
     };
-    section.problem(key, format!("`{}` {fault}", key.path), "write one line of at most 120 characters");
+    section.problem(key, fault.of(&format!("`{}`", key.path)), "write one line of at most 120 characters");
     None
 }
 
@@ -156,19 +170,21 @@ fn paragraphs(section: &Section, key: &Key<String>, text: &str, longest: usize) 
         return Some(text.to_owned());
     };
     let help = format!("write at most {longest} characters; leave a line empty between paragraphs");
-    section.problem(key, format!("`{}` {fault}", key.path), help);
+    section.problem(key, fault.of(&format!("`{}`", key.path)), help);
     None
 }
 
 fn photo(section: &Section, key: &Key<String>, path: &str) -> Option<String> {
     if !is_inside(path) {
         let help = format!("write a path from the pattern's own folder downward, such as {}", key.example);
-        section.problem(key, format!("`{}` cannot be `{}`", key.path, shorten(path)), help);
+        let fault = Fault::new("problem-path", format!("`{}` cannot be `{}`", key.path, shorten(path)));
+        section.problem(key, fault.with("written", shorten(path)), help);
         return None;
     }
     if !is_picture(path) {
         let message = format!("`{}` is not named as a photo", shorten(path));
-        section.problem(key, message, "save it as .jpg, .jpeg or .png");
+        let fault = Fault::new("problem-no-photo", message).with("written", shorten(path));
+        section.problem(key, fault, "save it as .jpg, .jpeg or .png");
         return None;
     }
     Some(path.to_owned())

@@ -1,6 +1,7 @@
 //! Reading `[staves]` and `[weave]`.
 
 use super::course::course;
+use super::problem::Fault;
 use super::section::Section;
 use crate::limits::ROWS;
 use crate::measure::Length;
@@ -19,7 +20,8 @@ pub(super) fn staves(file: &Section) -> StavesPattern {
         && width > stock.width
     {
         let message = format!("`{}` is wider than the stock, {}", staves::WIDTH.path, stock.name);
-        section.problem(&staves::WIDTH, message, "choose a wider stock, or leave the width out");
+        let fault = Fault::new("problem-stave-width", message).with("stock", stock);
+        section.problem(&staves::WIDTH, fault, "choose a wider stock, or leave the width out");
     }
     let widest = width.or(stock.as_ref().map(|stock| stock.width));
     StavesPattern {
@@ -45,7 +47,7 @@ fn taper(staves: &Section, widest: Option<Length>) -> Option<TaperPattern> {
     {
         let message = format!("`{}` is wider than the stave", taper::FOOT.path);
         let help = "write a width at the foot that is smaller than the stave's";
-        section.problem(&taper::FOOT, message, help);
+        section.problem(&taper::FOOT, Fault::new("problem-foot", message), help);
     }
     Some(TaperPattern { from: from?, foot: foot? })
 }
@@ -78,7 +80,8 @@ fn too_many_rows(section: &Section, courses: &[CoursePattern]) {
     let rows: u32 = counted.sum();
     if rows > ROWS {
         let message = format!("`{}` have {rows} rows together", weave::COURSES.path);
-        section.problem(&weave::COURSES, message, format!("write at most {ROWS} rows in all"));
+        let fault = Fault::new("problem-rows", message).with("count", rows).with("most", ROWS);
+        section.problem(&weave::COURSES, fault, format!("write at most {ROWS} rows in all"));
     }
 }
 

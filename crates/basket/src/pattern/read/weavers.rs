@@ -4,6 +4,7 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::colours::colour;
+use super::problem::Fault;
 use super::section::Section;
 use crate::Material;
 use crate::colour::Colour;
@@ -21,7 +22,7 @@ pub(super) fn weavers(section: &Section) -> Option<Vec<Material>> {
             if weavers.is_empty() {
                 let message = format!("`{}` names no weaver", WEAVERS.path);
                 let help = format!("write {} = {}", WEAVERS.name(), WEAVERS.example);
-                section.problem(&WEAVERS, message, help);
+                section.problem(&WEAVERS, Fault::new("problem-empty", message), help);
                 return None;
             }
             Some(weavers)
@@ -45,7 +46,8 @@ pub(super) fn check_weavers(section: &Section, course: &CoursePattern) {
         let takes = if matches!(course.weave, WeaveKind::Chase(_)) { 3 } else { course.weavers() };
         let message = format!("`{}` names {named} weavers", WEAVERS.path);
         let help = format!("`{}` takes {}", course.weave, in_words(takes));
-        section.problem(&WEAVERS, message, help);
+        let fault = Fault::new("problem-weavers", message).with("count", named).with("takes", takes);
+        section.problem(&WEAVERS, fault, help);
     }
 }
 
@@ -75,7 +77,8 @@ fn strands(section: &Section, value: &Spanned<DeValue<'_>>) -> Option<Vec<Colour
     };
     if strands.is_empty() || strands.len() > COLOURS.takes.each {
         let message = format!("`{path}` has a weaver with {} colours", strands.len());
-        section.context.problem(value.span(), message, "name the colours of its strands in order");
+        let fault = Fault::new("problem-strand-colours", message).count(strands.len());
+        section.context.problem(value.span(), fault, "name the colours of its strands in order");
         return None;
     }
     let colours: Vec<Colour> =
@@ -109,7 +112,8 @@ pub(super) fn dealt(section: &Section, course: &CoursePattern, colours: Colours)
         } else {
             format!("name one for each of the {}", in_words(course.weavers()))
         };
-        section.problem(&COLOURS, message, help);
+        let fault = Fault::new("problem-colours", message).with("count", got).with("takes", course.weavers());
+        section.problem(&COLOURS, fault, help);
     }
     each
 }

@@ -25,6 +25,7 @@ pub fn read(text: &str) -> Result<Class, Vec<Problem>> {
             message: "the file is larger than 1 MB".to_owned(),
             span: None,
             help: Some("a class is a few kilobytes: is this the right file?".to_owned()),
+            fault: None,
         };
         return Err(vec![problem]);
     }
@@ -42,7 +43,7 @@ pub fn read(text: &str) -> Result<Class, Vec<Problem>> {
 fn misread(text: &str, error: &toml::de::Error) -> Problem {
     let span = error.span().map(|span| span.start.min(text.len())..span.end.min(text.len()));
     let help = "`stavewright class --help` shows a whole file with every key".to_owned();
-    Problem { message: error.message().replace('\n', "; "), span, help: Some(help) }
+    Problem { message: error.message().replace('\n', "; "), span, help: Some(help), fault: None }
 }
 
 struct Reader {
@@ -52,7 +53,8 @@ struct Reader {
 
 impl Reader {
     fn problem(&self, span: Range<usize>, message: impl Into<String>, help: impl Into<String>) {
-        let problem = Problem { message: message.into(), span: Some(span), help: Some(help.into()) };
+        let problem =
+            Problem { message: message.into(), span: Some(span), help: Some(help.into()), fault: None };
         self.problems.borrow_mut().push(problem);
     }
 

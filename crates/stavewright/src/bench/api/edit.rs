@@ -86,6 +86,10 @@ pub(crate) struct EditRequest {
     pub(crate) source: String,
     /// The changes.
     pub(crate) edits: Vec<Edit>,
+    /// Whether a hand still moves: then what mends a finding is left out of the answer, which comes the sooner.
+    #[serde(default)]
+    #[cfg_attr(test, ts(optional = nullable, as = "Option<bool>"))]
+    pub(crate) glance: bool,
     /// Language of the answer, such as `en`.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) language: Option<String>,

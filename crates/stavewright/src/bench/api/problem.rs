@@ -1,10 +1,11 @@
 //! What is wrong in a pattern.
 
+use basket::message::Message;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// Something in a pattern that keeps it from being read.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct Problem {
     /// What is wrong.
@@ -19,4 +20,7 @@ pub(crate) struct Problem {
     pub(crate) column: u32,
     /// The value of the pattern that it concerns, if it lies in one.
     pub(crate) path: Option<String>,
+    /// From what it is told.
+    #[serde(skip)]
+    pub(crate) fault: Option<Message>,
 }

@@ -10,13 +10,16 @@ use crate::bench::draw;
 
 /// The stages that a basket passes through, from the bare mould on.
 pub(crate) fn stages(basket: &Basket, words: &Words) -> Vec<Word> {
-    let label = |stage| match stage {
-        Stage::Prepared => words.term("form-stage-bare-mould"),
-        Stage::EarsSet if basket.ears.is_none() => words.name(Stage::Handled),
-        _ => words.name(stage),
-    };
-    let word = |stage: Stage| Word { word: stage.name().to_owned(), label: label(stage) };
+    let word = |stage: Stage| Word { word: stage.name().to_owned(), label: stage_name(stage, basket, words) };
     basket.stages().into_iter().map(word).collect()
+}
+
+/// What a stage is called, on the slider as on its drawing; without ears, the ends of a handle are set.
+fn stage_name(stage: Stage, basket: &Basket, words: &Words) -> String {
+    match stage {
+        Stage::EarsSet if basket.ears.is_none() => words.term("form-plate-handle-set"),
+        _ => words.name(stage),
+    }
 }
 
 /// The drawings that there are.
@@ -31,11 +34,14 @@ pub(super) fn drawings(basket: &Basket, words: &Words) -> Vec<DrawingName> {
     let stages = plates(basket)
         .into_iter()
         .filter(|plate| *plate != Plate::Cover)
-        .map(|plate| (format!("stage-{}", plate.name()), stage_label(plate, words)));
+        .map(|plate| (format!("stage-{}", plate.name()), plate_name(plate, basket, words)));
     flat.chain(stages.map(named(DrawingView::Stage))).collect()
 }
 
-/// A short name for a stage drawing; its caption comes with the drawing.
-fn stage_label(plate: Plate, words: &Words) -> String {
-    words.term(&format!("form-plate-{}", plate.name()))
+/// A short name for a drawing of the making; its caption comes with the drawing.
+fn plate_name(plate: Plate, basket: &Basket, words: &Words) -> String {
+    match Stage::named(plate.name()) {
+        Some(stage) => stage_name(stage, basket, words),
+        None => words.term(&format!("form-plate-{}", plate.name())),
+    }
 }

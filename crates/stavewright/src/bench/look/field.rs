@@ -83,7 +83,7 @@ pub(super) fn to_write(value: &Value, units: Units) -> Option<EditValue> {
 
 /// A length as a maker writes it: `4 7/8 in`.
 pub(super) fn in_file(length: Length, units: Units) -> String {
-    length.print(marks(length, units == Units::Millimetres))
+    length.print(marks(length, units))
 }
 
 fn percent(share: f64) -> String {

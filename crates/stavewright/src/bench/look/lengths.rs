@@ -5,16 +5,11 @@ use basket::pattern::Units;
 use words::Words;
 
 use crate::bench::api::Range;
+use crate::bench::text::marks;
 
-/// Below this a sixteenth of an inch is too coarse.
-const SMALL: Length = Length::inches(0.5);
-
-/// `4 7/8 in (124 mm)`, small lengths to a 32nd or a tenth of a millimetre.
+/// `4 7/8 in (124 mm)`, to the marks to which it would be written into a pattern.
 pub(crate) fn both(words: &Words, length: Length) -> String {
-    if length.abs() >= SMALL {
-        return words.both(length);
-    }
-    words.fine_both(length)
+    words.both_to_marks(length, |units| marks(length, units))
 }
 
 /// A slider for lengths of these millimetres, on the marks of a rule and around the present one.

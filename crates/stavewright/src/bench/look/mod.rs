@@ -19,8 +19,8 @@ use basket::stock::Kind;
 use basket::{Basket, Catalogue, Colour, Draft, Material};
 use words::Words;
 
-use super::api::{Edit, Looked, MaterialName, Shown, Stock, UnitsWord, Word};
-use super::compute::{Shop, draft, language, words};
+use super::api::{Edit, Looked, MaterialName, Problem, Shown, Stock, UnitsWord, Word};
+use super::compute::{Shop, at_a_glance, draft, language, words};
 use super::refusal::Refusal;
 use super::text::Written;
 pub(crate) use drawings::stages;
@@ -34,8 +34,32 @@ pub(crate) fn look(
     units: Option<UnitsWord>,
     shop: Shop<'_>,
 ) -> Result<Looked, Refusal> {
+    looked(source, draft(source, shop), tag, units)
+}
+
+/// The same while a hand moves: what mends a finding is not tried, and so not told.
+pub(crate) fn glance(
+    source: &str,
+    tag: Option<&str>,
+    units: Option<UnitsWord>,
+    shop: Shop<'_>,
+) -> Result<Looked, Refusal> {
+    let mut looked = looked(source, at_a_glance(source, shop), tag, units)?;
+    for finding in looked.basket.iter_mut().flat_map(|basket| &mut basket.findings) {
+        finding.steps.clear();
+        finding.remedy.clear();
+    }
+    Ok(looked)
+}
+
+fn looked(
+    source: &str,
+    draft: Result<Draft, Vec<Problem>>,
+    tag: Option<&str>,
+    units: Option<UnitsWord>,
+) -> Result<Looked, Refusal> {
     language(tag)?;
-    match draft(source, shop) {
+    match draft {
         Err(found) => Ok(Looked { problems: problems::told(found, tag), basket: None }),
         Ok(draft) => {
             let words = words(tag, units, draft.pattern.units)?;

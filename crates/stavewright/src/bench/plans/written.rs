@@ -25,7 +25,15 @@ fn of_kits(source: &str) -> Vec<Problem> {
         Ok(_) => Vec::new(),
         Err(failure) => {
             let (message, help) = failure.parts();
-            vec![Problem { message, help: Some(help), told: String::new(), line: 1, column: 1, path: None }]
+            vec![Problem {
+                message,
+                help: Some(help),
+                told: String::new(),
+                line: 1,
+                column: 1,
+                path: None,
+                fault: None,
+            }]
         }
     }
 }
@@ -41,6 +49,7 @@ pub(super) fn of_class(source: &str) -> Vec<Problem> {
             line: u32::try_from(line).unwrap_or(u32::MAX),
             column: u32::try_from(column).unwrap_or(u32::MAX),
             path: None,
+            fault: None,
         }
     };
     problems.into_iter().map(one).collect()

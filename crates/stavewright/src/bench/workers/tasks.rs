@@ -35,7 +35,8 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
         Task::Edit => {
             let request: EditRequest = parse(request)?;
             let source = text::edit(&request.source, &request.edits)?;
-            let look = look::look(&source, request.language.as_deref(), request.units, shop)?;
+            let look = if request.glance { look::glance } else { look::look };
+            let look = look(&source, request.language.as_deref(), request.units, shop)?;
             json(&Edited { source, look })
         }
         Task::Picture => draw::picture(&parse(request)?, shop),

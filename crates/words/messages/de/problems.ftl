@@ -1,0 +1,99 @@
+# Was an einem Wert einer Vorlage falsch ist: Sätze, die hinter seinem Namen stehen, für alle, die die Datei nicht lesen.
+
+# Arten von Werten, die stehen, wo andere hingehören.
+problem-type-text = ein Text
+problem-type-number = eine Zahl
+problem-type-flag = wahr oder falsch
+problem-type-date = ein Datum
+problem-type-list = eine Liste
+problem-type-section = ein Abschnitt
+
+problem-not-text = Hierher gehört ein Text, nicht { $found }.
+problem-not-section = Hierher gehören benannte Werte, nicht { $found }.
+problem-not-list = Hierher gehört eine Liste, nicht { $found }.
+problem-count = { $found } ist keine ganze Zahl von { $least } bis { $most }.
+problem-share = Das ist kein Anteil von { $least } bis { $most }.
+problem-minutes = Das sind keine Minuten, oder die kürzere Zeit steht nicht zuerst, oder es sind mehr als { $most } min.
+problem-flag = Hierher gehört Ja oder Nein, nicht { $found }.
+problem-beyond = { $written } ist hierfür zu klein oder zu groß.
+problem-word = „{ $written }“ ist keines der Wörter, die hier stehen können.
+problem-key = Einen Wert namens „{ $written }“ gibt es hier nicht.
+problem-missing = { $key } fehlt.
+problem-both = { $key } und { $other } stehen nebeneinander; nur eines von beiden kann gelten.
+problem-many = { $count } sind zu viele; höchstens { $most } werden gelesen.
+problem-empty = Hier steht nichts.
+problem-lines = Darin steht ein Zeilenumbruch oder ein Zeichen, das sich nicht drucken lässt.
+problem-signs = Darin steht ein Zeichen, das sich nicht drucken lässt.
+problem-long = Es ist länger als { $most } Zeichen.
+problem-path = „{ $written }“ liegt nicht im Ordner der Vorlage oder darunter.
+problem-no-photo = „{ $written }“ endet nicht wie eine Fotografie: .jpg, .jpeg oder .png.
+problem-file-large = Die Datei ist größer als 1 MB; eine Vorlage hat wenige Kilobytes.
+problem-file-empty = Die Datei ist leer.
+problem-toml = Das lässt sich nicht als TOML lesen: Eine Zeile ist ein Name, = und ein Text in Anführungszeichen oder [Abschnitt]; jedes Anführungszeichen und jede Klammer ist geschlossen.
+problem-more = { $count } weitere Fehler werden nicht gezeigt.
+
+# Längen.
+problem-length-empty = Hier steht keine Länge.
+problem-length-negative = Eine Länge kann nicht negativ sein.
+problem-length-number = „{ $written }“ ist keine Zahl.
+problem-length-no-unit = Die Einheit fehlt: in, ft, mm, cm oder m.
+problem-length-unit = „{ $written }“ ist keine Längeneinheit; es gibt in, ft, mm, cm und m.
+problem-length-zero = Unter dem Bruchstrich kann keine 0 stehen.
+problem-length-fraction = Der Bruch { $written } hinter einer ganzen Zahl ist nicht kleiner als eins.
+problem-length-comma = { $written } lässt sich auf zwei Weisen lesen: als Tausender oder als Dezimalzahl.
+problem-length-rest = „{ $written }“ gehört nicht zu einer Länge.
+problem-length-large = Diese Zahl ist viel zu groß.
+
+# Was nicht zusammenpasst, Teil für Teil.
+problem-other-shape = Bei einer Form mit diesem Umriss sagt das nichts: { $shape }.
+problem-wider-than-long = Die Breite ist größer als die Länge; das längere von beiden ist die Länge.
+problem-corner = Die Ecke ist größer als die halbe Breite.
+problem-few-rays = { $count } Längen sind zu wenig; mindestens { $least } werden gebraucht.
+problem-hollow = Bei Länge { $count } ist der Umriss hohl; dort wären es { $least } oder mehr.
+problem-screw = Das Schraubenloch ist so weit wie der Boden.
+problem-groove-deep = Die Nut reicht bis zur Mitte des Bodens.
+problem-groove-wide = Die Nut ist so breit, wie der Boden dick ist.
+problem-few-girths = Mindestens zwei Messungen werden gebraucht: am Boden und am Rand.
+problem-girth = Jede Messung ist eine Höhe und ein Umfang.
+problem-girth-at-base = Die erste Messung muss auf Höhe 0 liegen, am Boden der Form.
+problem-girth-twice = Die Höhe { $height } steht zweimal da.
+problem-girth-order = Die Höhe { $height } kommt nach einer größeren; miss vom Boden aufwärts.
+problem-straight = Die Seite ist gerade, aber Boden und Rand sind verschieden.
+problem-bowl = Die Seite ist eine Schale, aber der Boden ist nicht kleiner als der Rand.
+problem-stave-width = Die Staken sind breiter als ihr Material, { $stock }.
+problem-foot = Der Fuß ist breiter als die Stake.
+problem-rows = Die Abschnitte haben zusammen { $count } Reihen; höchstens { $most } werden geflochten.
+problem-until = „{ $written }“ sagt nicht, wo der Abschnitt endet.
+problem-until-off = Diese Stelle liegt nicht auf der Form.
+problem-weave = „{ $written }“ ist keine Bindung.
+problem-other-weave = Das gehört nicht zu { $weave }.
+problem-way = Diese Bindung lässt sich so nicht flechten: { $way }.
+problem-step-level = Nur ein Köper, der Reihe für Reihe geflochten wird, hat einen Schritt; sonst entscheidet ihn die Anzahl.
+problem-step = Der Schritt ist der halbe Rapport oder mehr; er kann höchstens { $most } sein.
+problem-weavers = { $count } Flechtfäden sind genannt, und diese Bindung nimmt { $takes }.
+problem-colours = Die Farben von { $count } Flechtfäden sind genannt, und es sind { $takes }.
+problem-strand-colours = Ein Flechtfaden hat { $count } Farben.
+problem-chart-empty = Die Zeichnung ist leer.
+problem-chart-large = Die Zeichnung hat mehr als { $most } Reihen oder Staken.
+problem-chart-ragged = Zeile { $line } der Zeichnung hat { $count } Staken, die erste { $wanted }.
+problem-chart-sign = Zeile { $line } der Zeichnung, Stake { $stave }: „{ $written }“ ist weder vor noch hinter.
+problem-not-drawn = Das gehört zu einer von Hand gezeichneten Bindung.
+problem-hex = „{ $written }“ ist keine Farbe; man schreibt sie wie #2b4c7e.
+problem-colour = Eine Farbe namens „{ $written }“ gibt es nicht.
+problem-material = Ein Material namens „{ $written }“ gibt es nicht.
+problem-wood = Ein Holz namens „{ $written }“ gibt es nicht.
+problem-kind = Ein Material dieser Art taugt hier nicht: { $kind }.
+problem-new-material = „{ $written }“ ist neu; darum braucht es Art und Maße, oder wem es gleicht.
+problem-filler = Eine Randfüllung liegt unter einer Umwicklung, und dieser Rand hat keine.
+problem-ears = Ein fester Henkel steht selbst im Rand und braucht keine Ohren.
+problem-other-handle = Das gehört nicht zu einem Henkel dieser Art: { $kind }.
+problem-three-centred = Nur ein Henkel als Korbbogen hat eine Ecke.
+problem-semicircle = Wie hoch ein Halbkreis steigt, bestimmt der Abstand der Ohren.
+problem-no-handle = Der Henkel ist genannt, und der Korb hat keinen.
+problem-axis = Nur eine Form, die nicht rund ist, hat eine längere Achse.
+problem-ear-wood = Nur hölzerne Ohren sind aus einem Holz.
+problem-ear-placing = Ohren, die als Staken hinablaufen, stehen auf Staken.
+problem-ear-tail = Wie lang die Angel eines Ohrs ist, das als Stake hinabläuft, folgt aus der Wand.
+problem-notes = Notizen sind eine Liste, jede für sich: [[note]].
+problem-caption-alone = Hier steht eine Bildunterschrift ohne Fotografie.
+problem-no-caption = Der Fotografie fehlt die Unterschrift für alle, die sie nicht sehen können.

@@ -1,0 +1,99 @@
+# What is wrong with a value of a pattern: sentences that stand behind its name, for those who do not read the file.
+
+# Kinds of values that stand where others belong.
+problem-type-text = a text
+problem-type-number = a number
+problem-type-flag = true or false
+problem-type-date = a date
+problem-type-list = a list
+problem-type-section = a section
+
+problem-not-text = A text belongs here, not { $found }.
+problem-not-section = Values with names belong here, not { $found }.
+problem-not-list = A list belongs here, not { $found }.
+problem-count = { $found } is no whole number from { $least } to { $most }.
+problem-share = This is no share from { $least } to { $most }.
+problem-minutes = These are no minutes, or the shorter time does not stand first, or it is more than { $most } min.
+problem-flag = Yes or no belongs here, not { $found }.
+problem-beyond = { $written } is too small or too large for this.
+problem-word = “{ $written }” is none of the words that this takes.
+problem-key = There is no value called “{ $written }” here.
+problem-missing = { $key } is missing.
+problem-both = { $key } and { $other } stand side by side; only one of them can hold.
+problem-many = { $count } are too many; at most { $most } are read.
+problem-empty = Nothing stands here.
+problem-lines = A line break stands in it, or a sign that cannot be printed.
+problem-signs = A sign stands in it that cannot be printed.
+problem-long = It is longer than { $most } characters.
+problem-path = “{ $written }” does not lie in the pattern’s folder or below it.
+problem-no-photo = “{ $written }” does not end as a photograph does: .jpg, .jpeg or .png.
+problem-file-large = The file is larger than 1 MB; a pattern has a few kilobytes.
+problem-file-empty = The file is empty.
+problem-toml = This does not read as TOML: a line is a name, = and a text in quotes, or [section]; every quote and bracket is closed.
+problem-more = { $count } more mistakes are not shown.
+
+# Lengths.
+problem-length-empty = No length stands here.
+problem-length-negative = A length cannot be negative.
+problem-length-number = “{ $written }” is no number.
+problem-length-no-unit = The unit is missing: in, ft, mm, cm or m.
+problem-length-unit = “{ $written }” is no unit of length; there are in, ft, mm, cm and m.
+problem-length-zero = A fraction cannot have 0 below the line.
+problem-length-fraction = The fraction { $written } behind a whole number is not less than one.
+problem-length-comma = { $written } can be read in two ways: thousands or decimals.
+problem-length-rest = “{ $written }” does not belong to a length.
+problem-length-large = This number is far too large.
+
+# What does not go together, part by part.
+problem-other-shape = This says nothing of a mould of the shape: { $shape }.
+problem-wider-than-long = The width is more than the length; the longer of both is the length.
+problem-corner = The corner is more than half the width.
+problem-few-rays = { $count } lengths are too few; at least { $least } are needed.
+problem-hollow = At length { $count } the outline is hollow; there it would be { $least } or more.
+problem-screw = The screw hole is as wide as the base.
+problem-groove-deep = The groove reaches the middle of the base.
+problem-groove-wide = The groove is as wide as the base is thick.
+problem-few-girths = At least two measurements are needed: at the base and at the rim.
+problem-girth = Each measurement is a height and a girth.
+problem-girth-at-base = The first measurement must be at height 0, the base of the mould.
+problem-girth-twice = The height { $height } stands there twice.
+problem-girth-order = The height { $height } comes after a greater one; measure from the base upward.
+problem-straight = The side is straight, but base and rim differ.
+problem-bowl = The side is a bowl, but the base is not smaller than the rim.
+problem-stave-width = The staves are wider than their stock, { $stock }.
+problem-foot = The foot is wider than the stave.
+problem-rows = The courses have { $count } rows together; at most { $most } are woven.
+problem-until = “{ $written }” does not say where the course ends.
+problem-until-off = This place does not lie on the mould.
+problem-weave = “{ $written }” is no weave.
+problem-other-weave = This does not belong to { $weave }.
+problem-way = This weave cannot be woven so: { $way }.
+problem-step-level = Only a twill that is woven row by row has a step; else the count decides it.
+problem-step = The step is half the repeat or more; it can be { $most } at most.
+problem-weavers = { $count } weavers are named, and this weave takes { $takes }.
+problem-colours = The colours of { $count } weavers are named, and there are { $takes }.
+problem-strand-colours = One weaver has { $count } colours.
+problem-chart-empty = The drawing is empty.
+problem-chart-large = The drawing has more than { $most } rows or staves.
+problem-chart-ragged = Line { $line } of the drawing has { $count } staves, the first has { $wanted }.
+problem-chart-sign = Line { $line } of the drawing, stave { $stave }: “{ $written }” is neither over nor under.
+problem-not-drawn = This belongs to a weave drawn by hand.
+problem-hex = “{ $written }” is no colour; one is written like #2b4c7e.
+problem-colour = There is no colour called “{ $written }”.
+problem-material = There is no material called “{ $written }”.
+problem-wood = There is no wood called “{ $written }”.
+problem-kind = A material of this kind does not serve here: { $kind }.
+problem-new-material = “{ $written }” is new, so its kind and its size are needed, or what it is like.
+problem-filler = A filler lies under a lashing, and this rim has none.
+problem-ears = A fixed handle stands in the rim itself and needs no ears.
+problem-other-handle = This does not belong to a handle of this kind: { $kind }.
+problem-three-centred = Only a three-centred bail has a corner.
+problem-semicircle = How high a semicircle rises is fixed by the distance between the ears.
+problem-no-handle = The handle is named, and the basket has none.
+problem-axis = Only a mould that is not round has a longer axis.
+problem-ear-wood = Only wooden ears are of a wood.
+problem-ear-placing = Ears that run down as staves stand on staves.
+problem-ear-tail = How long the tail of an ear is that runs down as a stave follows from the wall.
+problem-notes = Notes are a list, each with a name of its own: [[note]].
+problem-caption-alone = A caption stands here without a photograph.
+problem-no-caption = The photograph has no caption for those who cannot see it.
