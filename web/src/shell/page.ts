@@ -31,6 +31,7 @@ export class Page {
   readonly #tabs: Tabs;
   readonly #panes: Panes;
   readonly #form: Form;
+  #shelfUnread = false;
 
   constructor(
     private readonly bench: Bench,
@@ -48,7 +49,10 @@ export class Page {
       undo: () => bench.undo(),
       edit: (change) => bench.edit(change),
       typing: (change) => bench.typing.set(change),
-      materials: () => [...(bench.shown.value?.materials ?? []), ...stock.materials],
+      materials: () => {
+        const own = bench.shown.value?.materials ?? [];
+        return [...own, ...stock.materials.filter(({ name }) => own.every((there) => there.name !== name))];
+      },
       woods: () => stock.woods,
       colours: () => bench.shown.value?.colours ?? stock.colours,
     });
@@ -92,6 +96,7 @@ export class Page {
   #listen(): void {
     const { bench } = this;
     bench.shown.listen((shown) => shown && this.#form.show(shown, bench.problems.value));
+    bench.shown.listen((shown) => shown && this.#tellShelf(shown.shelf_unread));
     bench.problems.listen((problems) => {
       this.#form.complain(problems);
       const first = problems[0];
@@ -104,6 +109,14 @@ export class Page {
       else this.notices.tell("refused", [refusal.fault.what, refusal.fault.how_to_mend].filter(Boolean).join(" "), [], "grave");
     });
     document.addEventListener("keydown", (event) => this.#press(event));
+  }
+
+  /** Says once that the maker's own measures are left out, until they are there again. */
+  #tellShelf(unread: boolean): void {
+    if (unread === this.#shelfUnread) return;
+    this.#shelfUnread = unread;
+    if (!unread) this.notices.drop("shelf");
+    else this.notices.tell("shelf", t("bench-shop-unread"), [{ label: t("bench-shop-shelf"), run: () => location.assign("/workshop.html#shelf") }]);
   }
 
   #mends() {

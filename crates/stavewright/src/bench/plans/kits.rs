@@ -20,8 +20,6 @@ use crate::source::{Origin, Text};
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
     let Planning { order, items } = planning;
-    let catalogue = workshop::measured(shop.catalogue, items);
-    let shop = Shop { catalogue: &catalogue, ..shop };
     let class = read(order, shop)?;
     let units = class.drafts.first().map(|draft| draft.basket.units).unwrap_or_default();
     let planned = Planned::of(vec![class], items, words(order, units)?);

@@ -193,6 +193,7 @@ fn quote(args: &Args, quote: &QuoteArgs, store: &mut Store) -> Result<(), Failur
         deposit: Some(cents(sum.saturating_mul(quote.deposit))),
         promised: Some(promised.promised.to_string()),
         state: State::Quoted,
+        price_plan: String::new(),
         note: quote.note.clone(),
     };
     store.put_order(&order).map_err(faulty)?;
