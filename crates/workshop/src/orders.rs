@@ -98,6 +98,15 @@ impl Store {
         Ok(orders)
     }
 
+    /// One order.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] where there is none of this name.
+    pub fn order(&self, name: &str) -> Result<Order, Fault> {
+        let found = self.orders()?.into_iter().find(|order| order.name == name);
+        found.ok_or_else(|| Fault::Unknown { what: "order", name: name.to_owned() })
+    }
+
     /// Writes an order down, or changes the one of this name.
     ///
     /// # Errors

@@ -109,6 +109,7 @@ workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe;
 
 workshop-quote = Angebot
 workshop-packing-slip = Packzettel
+workshop-order-price = Preis
 workshop-order-for = Für { $buyer }
 workshop-order-baskets = { $count } × { $title }, je { $price }
 workshop-order-deposit = Anzahlung, vor Beginn der Arbeit

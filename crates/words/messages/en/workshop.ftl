@@ -109,6 +109,7 @@ workshop-unpriced = No price is known of: { $what }. They are not in the sum; wr
 
 workshop-quote = quote
 workshop-packing-slip = packing slip
+workshop-order-price = Price
 workshop-order-for = For { $buyer }
 workshop-order-baskets = { $count } × { $title }, { $price } each
 workshop-order-deposit = paid ahead, before the work begins

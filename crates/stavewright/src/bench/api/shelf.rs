@@ -13,6 +13,8 @@ pub(crate) struct Shelf {
     pub(crate) items: Vec<ShelfItem>,
     /// The moulds, by name.
     pub(crate) moulds: Vec<ShelfMould>,
+    /// Quotes and orders that are still to be made, by name.
+    pub(crate) orders: Vec<ShelfOrder>,
     /// What came and went, the last first.
     pub(crate) movements: Vec<ShelfMovement>,
 }
@@ -56,6 +58,18 @@ pub(crate) struct ShelfMould {
     pub(crate) lent_to: Option<String>,
     /// The day on which it is due back, as `2026-10-18`.
     pub(crate) due: Option<String>,
+}
+
+/// A quote or an order that is still to be made.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub(crate) struct ShelfOrder {
+    /// What it is called.
+    pub(crate) name: String,
+    /// Its pattern file.
+    pub(crate) pattern: String,
+    /// How many baskets.
+    pub(crate) count: u32,
 }
 
 /// What kind of movement it was.

@@ -52,7 +52,8 @@ pub(super) async fn work(
     let own = Arc::clone(&bench);
     let planning = move || {
         let items = shelf::items(&own.folder)?;
-        serde_json::to_vec(&Planning { order, items }).map_err(|_| Refusal::broken())
+        let orders = shelf::orders(&own.folder, &order.orders)?;
+        serde_json::to_vec(&Planning { order, items, orders }).map_err(|_| Refusal::broken())
     };
     let request = bench.files.run(guest.0, planning).await?;
     let packet = bench.jobs.begin(guest, bench.order(Task::Plan).await, request)?;

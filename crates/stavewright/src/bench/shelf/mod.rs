@@ -11,7 +11,7 @@ use std::path::Path;
 use axum::http::StatusCode;
 use basket::message::Message;
 use words::Words;
-use workshop::{Fault, Item, Store};
+use workshop::{Fault, Item, Order, Store};
 
 use super::api::{Shelf, ShelfAct};
 use super::folder::Folder;
@@ -61,12 +61,22 @@ pub(crate) fn items(folder: &Folder) -> Result<Vec<Item>, Refusal> {
     store.items().map_err(|fault| refused(&fault))
 }
 
+/// The orders of these names.
+pub(crate) fn orders(folder: &Folder, names: &[String]) -> Result<Vec<Order>, Refusal> {
+    if names.is_empty() {
+        return Ok(Vec::new());
+    }
+    let store = existing(folder)?.ok_or_else(none_yet)?;
+    names.iter().map(|name| store.order(name).map_err(|fault| refused(&fault))).collect()
+}
+
 fn show(store: &Store, words: &Words) -> Result<Shelf, Refusal> {
     let all = || -> Result<Shelf, Fault> {
         Ok(Shelf {
             there: true,
             items: shown::items(store.items()?, words),
             moulds: store.moulds()?.into_iter().map(shown::mould).collect(),
+            orders: shown::open_orders(store.orders()?),
             movements: store.history(SHOWN_MOVEMENTS)?.into_iter().map(shown::movement).collect(),
         })
     };

@@ -6,9 +6,11 @@ use std::hash::Hash;
 use basket::Length;
 use basket::measure::Printing;
 use words::Words;
-use workshop::{Item, Kind, Mould, Movement};
+use workshop::{Item, Kind, Mould, Movement, Order, State};
 
-use crate::bench::api::{ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMould, ShelfMovement};
+use crate::bench::api::{
+    ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMould, ShelfMovement, ShelfOrder,
+};
 
 /// What lies on the shelf. Of ten thousand items most say the same of material, colour and length, which is put
 /// into words once.
@@ -80,6 +82,12 @@ pub(super) fn mould(mould: Mould) -> ShelfMould {
     let Mould { name, place, patterns, note, loan, profile: _, gone: _ } = mould;
     let (lent_to, due) = loan.map_or((None, None), |loan| (Some(loan.to), loan.due));
     ShelfMould { name, place, patterns, note, lent_to, due }
+}
+
+/// The orders that are still to be made.
+pub(super) fn open_orders(orders: Vec<Order>) -> Vec<ShelfOrder> {
+    let open = orders.into_iter().filter(|order| order.state != State::Delivered);
+    open.map(|Order { name, pattern, count, .. }| ShelfOrder { name, pattern, count }).collect()
 }
 
 /// A movement.

@@ -70,12 +70,21 @@ enum SizeArg {
     #[default]
     #[value(name = "4x2in")]
     FourByTwo,
+    /// 4 × 3 1/3 in, six to a letter sheet.
+    #[value(name = "4x3in")]
+    LetterSix,
+    /// 4 × 2 in, ten to an A4 sheet.
+    #[value(name = "4x2in-a4")]
+    A4FourByTwo,
     /// 105 × 57 mm, ten to an A4 sheet.
     #[value(name = "105x57mm")]
     A4Ten,
     /// 99.1 × 67.7 mm, eight to an A4 sheet.
     #[value(name = "99x68mm")]
     A4Eight,
+    /// 63.5 × 72 mm, twelve to an A4 sheet.
+    #[value(name = "64x72mm")]
+    A4Twelve,
 }
 
 impl From<SizeArg> for LabelSize {
@@ -84,6 +93,9 @@ impl From<SizeArg> for LabelSize {
             SizeArg::FourByTwo => Self::FourByTwo,
             SizeArg::A4Ten => Self::A4Ten,
             SizeArg::A4Eight => Self::A4Eight,
+            SizeArg::LetterSix => Self::LetterSix,
+            SizeArg::A4FourByTwo => Self::A4FourByTwo,
+            SizeArg::A4Twelve => Self::A4Twelve,
         }
     }
 }

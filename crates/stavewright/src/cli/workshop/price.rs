@@ -49,9 +49,14 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let anew = plan::purchases(&planned, false, plan::LIMIT)?;
-    for class in &planned.classes {
-        let worked = Worked::of(class, &planned, &anew);
+    let classes = planned.classes.get(..args.planning.written()).unwrap_or_default();
+    if classes.is_empty() {
+        let what = "an order has no prices of its own to be reckoned with";
+        return Err(Failure::plain(what, "Name a kits file whose [price] table says them."));
+    }
+    for class in classes {
+        let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
+        let worked = Worked::of(class, &anew);
         if args.format == Format::Json {
             let seat = worked.seats.seat(&worked.rates);
             screen::print_json(&json!({
@@ -62,7 +67,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
                 "basket": lines(&worked.basket.reckoning),
                 "kit": lines(&worked.kit.reckoning),
                 "seat": seat.as_ref().map(lines),
-                "unpriced": worked.unpriced,
+                "unpriced": worked.unpriced.iter().map(unpriced).collect::<Vec<_>>(),
             }))?;
             continue;
         }
@@ -70,6 +75,10 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     Ok(Outcome::Fine)
+}
+
+fn unpriced((material, colour): &(String, String)) -> serde_json::Value {
+    json!({ "material": material, "colour": colour })
 }
 
 fn lines(reckoning: &Reckoning) -> serde_json::Value {
