@@ -80,6 +80,7 @@ impl LabelSize {
 
 #[derive(Clone, Debug, Serialize)]
 struct Label {
+    class: String,
     who: String,
     title: String,
     lines: Vec<String>,
@@ -101,14 +102,15 @@ struct Page<'l> {
     each: &'l [Label],
 }
 
-/// A label for each bag.
-pub fn labels(title: &str, kits: &Kits, size: LabelSize, words: &Words) -> Labels {
+/// A label for each bag of these classes, each with the class's title.
+pub fn labels(classes: &[(&str, &Kits)], size: LabelSize, words: &Words) -> Labels {
     let clerk = Clerk::new(words);
-    Labels {
-        title: title.to_owned(),
-        size,
-        each: kits.bags.iter().map(|bag| label(kits, bag, &clerk)).collect(),
-    }
+    let of_class = |(title, kits): &(&str, &Kits)| {
+        kits.bags.iter().map(|bag| label(title, (kits, bag), &clerk)).collect()
+    };
+    let each: Vec<Vec<Label>> = classes.iter().map(of_class).collect();
+    let titles = classes.iter().map(|(title, _)| *title).collect::<Vec<_>>();
+    Labels { title: titles.join(", "), size, each: each.concat() }
 }
 
 impl Labels {
@@ -123,7 +125,7 @@ impl Labels {
     }
 }
 
-fn label(kits: &Kits, bag: &Bag, clerk: &Clerk) -> Label {
+fn label(class: &str, (kits, bag): (&Kits, &Bag), clerk: &Clerk) -> Label {
     let line = |(line, count): &(usize, u32)| {
         let cut = &kits.batches.get(*line)?.cut;
         let dyed = cut.colour.as_ref().map(|colour| format!(" ({})", clerk.words.colour(&colour.name)));
@@ -131,6 +133,7 @@ fn label(kits: &Kits, bag: &Bag, clerk: &Clerk) -> Label {
     };
     let soak = |minutes| clerk.text("soak", &[("time", name(clerk.scribe.minutes(minutes)))]);
     Label {
+        class: class.to_owned(),
         who: bag.student.clone(),
         title: bag.title.clone(),
         lines: bag.holds.iter().filter_map(line).collect(),

@@ -41,7 +41,6 @@ bench-shop-length-hint = etwa 3.6 m oder 12 ft; keine bei Stücken, die ganz ver
 bench-shop-whole-piece = ganz verwendet
 bench-shop-measured = Eigenes Maß
 bench-shop-measured-hint = wie du es gemessen hast; es geht dem des Katalogs vor
-bench-shop-own-size = { $size }, nach deinem Regal
 bench-shop-width = Breite
 bench-shop-thickness = Dicke
 bench-shop-wide = { $width } breit
@@ -152,6 +151,20 @@ bench-plan-delivery = Lieferung und Schnitte
 bench-plan-delivery-days = Tage von der Bestellung bis zur Lieferung
 bench-plan-dye-days = Tage mehr für Gefärbtes
 bench-plan-kerf = Verlust bei jedem Schnitt
+bench-plan-together = Zusammen eingekauft mit
+bench-plan-together-hint = Eine Einkaufsliste und ein Zuschnittplan für alle.
+bench-plan-order = Auftrag „{ $name }“, { $count ->
+    [one] ein Korb
+   *[other] { $count } Körbe
+}
+bench-plan-labels = Etiketten
+bench-plan-labels-usual = 4 × 2 Zoll, auf dem üblichen Papier
+bench-plan-labels-letter-10 = Letter: 10 zu 4 × 2 Zoll
+bench-plan-labels-letter-6 = Letter: 6 zu 4 × 3 1/3 Zoll
+bench-plan-labels-a4-4x2in = A4: 10 zu 4 × 2 Zoll
+bench-plan-labels-a4-10 = A4: 10 zu 105 × 57 mm
+bench-plan-labels-a4-8 = A4: 8 zu 99,1 × 67,7 mm
+bench-plan-labels-a4-12 = A4: 12 zu 63,5 × 72 mm
 bench-plan-no-shelf = Noch gibt es kein Regal, also wird alles gekauft. Mit einem wird zuerst genommen, was da ist, und Gekauftes oder Zugeschnittenes lässt sich buchen.
 bench-plan-book-bought = Alles wurde gekauft: buchen
 bench-plan-book-cut = So wurde zugeschnitten: buchen

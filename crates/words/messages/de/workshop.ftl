@@ -156,6 +156,7 @@ workshop-class-trying = was helfen würde, wird versucht: { $count }
 
 # Das Regal auf der Seite: was nicht geht, und wie es zu beheben ist
 
+workshop-own-size = { $size }, nach deinem Regal
 workshop-no-shelf = In diesem Ordner gibt es noch kein Regal.
     .help = Erst eines anlegen.
 workshop-no-name = Hier fehlt ein Name.

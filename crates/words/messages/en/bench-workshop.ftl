@@ -41,7 +41,6 @@ bench-shop-length-hint = such as 12 ft or 3.6 m; none for pieces used whole
 bench-shop-whole-piece = used whole
 bench-shop-measured = Own measure
 bench-shop-measured-hint = as you measured it; it goes before the catalogue’s
-bench-shop-own-size = { $size }, by your shelf
 bench-shop-width = Width
 bench-shop-thickness = Thickness
 bench-shop-wide = { $width } wide
@@ -152,6 +151,20 @@ bench-plan-delivery = Delivery and cuts
 bench-plan-delivery-days = Days from order to delivery
 bench-plan-dye-days = Further days for dyed stock
 bench-plan-kerf = Lost at each cut
+bench-plan-together = Bought for together with
+bench-plan-together-hint = One shopping list and one cutting plan for all of them.
+bench-plan-order = order “{ $name }”, { $count ->
+    [one] one basket
+   *[other] { $count } baskets
+}
+bench-plan-labels = Labels
+bench-plan-labels-usual = 4 × 2 in, on the usual paper
+bench-plan-labels-letter-10 = Letter: 10 of 4 × 2 in
+bench-plan-labels-letter-6 = Letter: 6 of 4 × 3 1/3 in
+bench-plan-labels-a4-4x2in = A4: 10 of 4 × 2 in
+bench-plan-labels-a4-10 = A4: 10 of 105 × 57 mm
+bench-plan-labels-a4-8 = A4: 8 of 99.1 × 67.7 mm
+bench-plan-labels-a4-12 = A4: 12 of 63.5 × 72 mm
 bench-plan-no-shelf = There is no shelf yet, so all of it is bought. With one, what is there is used first, and what was bought or cut can be booked.
 bench-plan-book-bought = All of it was bought: book it
 bench-plan-book-cut = It was cut so: book it

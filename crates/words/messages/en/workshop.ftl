@@ -156,6 +156,7 @@ workshop-class-trying = trying what would mend it: { $count }
 
 # The shelf on the page: what cannot be done, and how to mend it
 
+workshop-own-size = { $size }, by your shelf
 workshop-no-shelf = There is no shelf in this folder yet.
     .help = Make one first.
 workshop-no-name = This needs a name.

@@ -96,7 +96,7 @@ pub(crate) fn stock(catalogue: &Catalogue, own: &Own, words: &Words) -> Stock {
 /// A material of the shelf, with its size said to be the maker's own.
 fn measured_name(material: &Material, words: &Words) -> MaterialName {
     let plain = material_name(material, words);
-    let size = words.with("bench-shop-own-size", &[("size", Value::Name(plain.size))]);
+    let size = words.with("workshop-own-size", &[("size", Value::Name(plain.size))]);
     MaterialName { size, ..plain }
 }
 

@@ -76,7 +76,10 @@ fn sheets(
     }
     say("labels.pdf".to_owned());
     let size = order.labels.map_or(LabelSize::usual(paper), LabelSize::from);
-    made.push(("labels.pdf", labels(&class.file.title, &class.kits, size, words).pdf(words, &templates)?));
+    made.push((
+        "labels.pdf",
+        labels(&[(class.file.title.as_str(), &class.kits)], size, words).pdf(words, &templates)?,
+    ));
     made.push(("shopping.csv", shopping_csv(purchases)?));
     Ok(made)
 }

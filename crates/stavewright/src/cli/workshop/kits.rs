@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use basket::Draft;
 use clap::ValueEnum;
 use serde_json::json;
-use sheets::workshop::{LabelSize, check_card, labels};
+use sheets::workshop::{LabelSize, Leaf, check_card, labels};
 
 use super::plan::Planning;
 use super::show;
@@ -108,10 +108,9 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     }
     if let Some(out) = &args.labels {
         show::ending(out, &["pdf"])?;
-        for class in &planned.classes {
-            let sheet = labels(&class.file.title, &class.kits, args.label_size.into(), &planned.words);
-            show::wrote(out, &sheet.pdf(&planned.words, &args.printing.templates()?)?)?;
-        }
+        let classes = planned.classes.iter().map(|class| (class.file.title.as_str(), &class.kits));
+        let sheet = labels(&classes.collect::<Vec<_>>(), args.label_size.into(), &planned.words);
+        show::wrote(out, &sheet.pdf(&planned.words, &args.printing.templates()?)?)?;
     }
     if let Some(out) = &args.checks {
         let drafts: Vec<Draft> = planned.classes.iter().flat_map(|class| &class.drafts).cloned().collect();
@@ -119,10 +118,12 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         show::leaf(&leaf, Some(out), (planned.first(), &planned.words, &args.printing))?;
     }
     if args.out.is_some() || (args.labels.is_none() && args.checks.is_none()) {
-        for class in &planned.classes {
-            let leaf = sheets::workshop::kits(&class.file.title, &class.kits, &planned.words);
-            show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
-        }
+        let leaves = planned
+            .classes
+            .iter()
+            .map(|class| sheets::workshop::kits(&class.file.title, &class.kits, &planned.words));
+        let leaf = Leaf::joined(planned.title(), leaves.collect());
+        show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     Ok(Outcome::Fine)
 }

@@ -256,7 +256,10 @@ fn by_plan(
     let Some(class) = planned.classes.first() else { return Ok(Default::default()) };
     let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
     let worked = Worked::of(class, &anew);
-    let unpriced = worked.unpriced.iter().map(|(material, colour)| format!("{material}, {colour}"));
+    let unpriced = worked.unpriced.iter().map(|(material, colour)| match colour.as_str() {
+        "natural" => material.clone(),
+        dyed => format!("{material}, {dyed}"),
+    });
     let unpriced = unpriced.collect::<Vec<_>>().join("; ");
     if !unpriced.is_empty() {
         screen::tell(&format!("No price is known of: {unpriced}. They are not in the price.\n"));

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use planning::price::Reckoning;
 use rust_decimal::Decimal;
 use serde_json::json;
+use sheets::workshop::Leaf;
 
 use super::plan::Planning;
 use super::{plan, show};
@@ -54,6 +55,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         let what = "an order has no prices of its own to be reckoned with";
         return Err(Failure::plain(what, "Name a kits file whose [price] table says them."));
     }
+    let mut leaves = Vec::new();
     for class in classes {
         let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
         let worked = Worked::of(class, &anew);
@@ -71,7 +73,11 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             }))?;
             continue;
         }
-        let leaf = worked.leaf(class, &planned.words);
+        leaves.push(worked.leaf(class, &planned.words));
+    }
+    if !leaves.is_empty() {
+        let title = leaves.iter().map(|leaf| leaf.title.as_str()).collect::<Vec<_>>().join(", ");
+        let leaf = Leaf::joined(title, leaves);
         show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     Ok(Outcome::Fine)
