@@ -5,7 +5,6 @@ use rusqlite::{OptionalExtension, Transaction};
 use serde::{Deserialize, Serialize};
 
 use crate::fault::Fault;
-use crate::removed;
 use crate::shelf::Item;
 use crate::store::Store;
 
@@ -147,7 +146,7 @@ impl Store {
             return Err(Fault::Refused(what));
         }
         if movement.kind == Kind::Removed {
-            removed::bring_back(&work, &movement)?;
+            put_back(&work, &movement)?;
         }
         for change in &movement.changes {
             shift(&work, &Change { item: change.item.clone(), count: -change.count })?;
@@ -165,6 +164,21 @@ impl Store {
     pub fn history(&self, most: u32) -> Result<Vec<Movement>, Fault> {
         movements(&self.connection, "ORDER BY id DESC LIMIT ?1", [i64::from(most)])
     }
+}
+
+/// Puts what a movement took off the shelf back on it; how many there are is shifted by whoever undoes it.
+fn put_back(work: &Transaction, movement: &Movement) -> Result<(), Fault> {
+    let back = |table: &str, name: &str| -> Result<(), Fault> {
+        let put = format!("UPDATE {table} SET gone = 0 WHERE name = ?1 AND gone = 1");
+        match work.execute(&put, [name])? {
+            0 => Err(Fault::cannot_of("workshop-cannot-undo-there", name)),
+            _ => Ok(()),
+        }
+    };
+    if let Some(mould) = &movement.mould {
+        back("moulds", mould)?;
+    }
+    movement.changes.iter().try_for_each(|change| back("items", &change.item))
 }
 
 fn shift(work: &Transaction, change: &Change) -> Result<(), Fault> {

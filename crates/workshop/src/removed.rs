@@ -1,10 +1,10 @@
 //! Taking something off the shelf: what is said of it and its history stay, and it can be taken back.
 
-use rusqlite::{OptionalExtension, Transaction};
+use rusqlite::OptionalExtension;
 
 use crate::fault::Fault;
 use crate::moulds::is_out;
-use crate::moves::{Kind, Movement};
+use crate::moves::Kind;
 use crate::store::Store;
 
 impl Store {
@@ -43,19 +43,4 @@ impl Store {
         work.commit()?;
         Ok(id)
     }
-}
-
-/// Puts what a movement took off the shelf back on it; how many there are is shifted by whoever undoes it.
-pub fn bring_back(work: &Transaction, movement: &Movement) -> Result<(), Fault> {
-    let back = |table: &str, name: &str| -> Result<(), Fault> {
-        let put = format!("UPDATE {table} SET gone = 0 WHERE name = ?1 AND gone = 1");
-        match work.execute(&put, [name])? {
-            0 => Err(Fault::cannot_of("workshop-cannot-undo-there", name)),
-            _ => Ok(()),
-        }
-    };
-    if let Some(mould) = &movement.mould {
-        back("moulds", mould)?;
-    }
-    movement.changes.iter().try_for_each(|change| back("items", &change.item))
 }

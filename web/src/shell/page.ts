@@ -95,8 +95,12 @@ export class Page {
 
   #listen(): void {
     const { bench } = this;
-    bench.shown.listen((shown) => shown && this.#form.show(shown, bench.problems.value));
-    bench.shown.listen((shown) => shown && this.#tellShelf(shown.shelf_unread));
+    bench.shown.listen((shown) => {
+      // Until a pattern that was opened is computed, the form holds the one before: nothing typed there is meant for this one.
+      this.#form.node.inert = !shown;
+      if (shown) this.#form.show(shown, bench.problems.value);
+      if (shown) this.#tellShelf(shown.shelf_unread);
+    });
     bench.problems.listen((problems) => {
       this.#form.complain(problems);
       const first = problems[0];

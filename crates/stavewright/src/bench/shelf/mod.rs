@@ -18,10 +18,7 @@ use super::folder::Folder;
 use super::refusal::Refusal;
 pub(crate) use own::{Own, OwnMeasures};
 pub(crate) use shown::text_of;
-use told::refused;
-
-/// The file of the store, in the folder of the patterns.
-const STORE: &str = "workshop.db";
+use told::{STORE, refused};
 
 /// Movements that the page shows.
 const SHOWN_MOVEMENTS: u32 = 200;

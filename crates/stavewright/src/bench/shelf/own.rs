@@ -9,7 +9,8 @@ use basket::{Catalogue, Material};
 use serde::{Deserialize, Serialize};
 use workshop::Measure;
 
-use super::{STORE, in_folder};
+use super::in_folder;
+use super::told::STORE;
 
 /// What the shelf says of materials.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

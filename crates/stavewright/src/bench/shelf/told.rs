@@ -4,8 +4,10 @@ use axum::http::StatusCode;
 use basket::message::{Message, Value};
 use workshop::Fault;
 
-use super::STORE;
 use crate::bench::refusal::Refusal;
+
+/// The file of the store, in the folder of the patterns.
+pub(super) const STORE: &str = "workshop.db";
 
 /// A fault of the store as an answer.
 pub(super) fn refused(fault: &Fault) -> Refusal {
