@@ -7,6 +7,7 @@ use std::time::Duration;
 use axum::http::StatusCode;
 use basket::Catalogue;
 use basket::message::Message;
+use tokio::sync::Notify;
 
 use super::answer::Answer;
 use super::door::Door;
@@ -80,8 +81,8 @@ impl Bench {
     pub(crate) async fn work(&self, guest: Guest, task: Task, request: Vec<u8>) -> Result<Answer, Refusal> {
         let gate = if task.is_quick() { &self.quick } else { &self.slow };
         let turn = gate.turn(guest.0).await?;
-        let mut nobody = |_, _| ();
-        let working = self.workers.run(self.order(task), &request, &mut nobody);
+        let (mut nobody, never) = (|_, _| (), Notify::new());
+        let working = self.workers.run(self.order(task), &request, (&mut nobody, &never));
         let answer = tokio::time::timeout(LONGEST, working).await.map_err(|_| too_long())??;
         Ok(answer.holding(turn.done()))
     }

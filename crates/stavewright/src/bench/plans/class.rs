@@ -14,12 +14,14 @@ use super::written::of_class;
 use crate::bench::api::{LeafSection, LeafTable, PlanLeaf, PlanOrder, PlanShown};
 use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
+use crate::bench::workers::enough::is_enough;
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
     let Planning { order, items } = planning;
     let catalogue = workshop::measured(shop.catalogue, items);
     let shop = Shop { catalogue: &catalogue, ..shop };
-    let class = class_file::read(&order.source).map_err(|_| Refusal::misread(of_class(&order.source)))?;
+    let class = class_file::read(&order.source)
+        .map_err(|_| Refusal::misread(of_class(&order.source, order.language.as_deref())))?;
     let pattern = pattern(&class.pattern, shop).map_err(|failure| told(&failure))?;
     let words = words(order, pattern.units)?;
     let source = Source { pattern: &pattern, catalogue: &catalogue, hand: &Hand::USUAL };
@@ -70,7 +72,7 @@ fn answer(
             last.clone_from(&step);
             say(step);
         }
-        began.elapsed() < until
+        began.elapsed() < until && !is_enough()
     })
 }
 
@@ -95,6 +97,28 @@ fn leaf(plan: &ClassPlan, words: &Words) -> PlanLeaf {
             notes: student.mould.iter().cloned().collect(),
             table: Some(LeafTable { head: head.to_vec(), figures: vec![false; 3], rows: rows.collect() }),
             after: student.due.clone(),
+            ..LeafSection::default()
+        }
+    }));
+    if !plan.samples_say.is_empty() || !plan.samples.is_empty() {
+        sections.push(said(words.term("sheet-class-samples"), &plan.samples_say));
+    }
+    let [when, step, _] = head;
+    sections.extend(plan.samples.iter().map(|sample| {
+        let rows = sample.steps.iter().map(|step| vec![step.from.day.clone(), step.says.clone()]);
+        let told = |id: &str, said: &[String]| {
+            (!said.is_empty())
+                .then(|| format!("{}: {}", words.term(&format!("sheet-class-{id}")), said.join("; ")))
+        };
+        LeafSection {
+            heading: sample.name.clone(),
+            notes: sample.says.clone(),
+            table: Some(LeafTable {
+                head: vec![when.clone(), step.clone()],
+                figures: vec![false; 2],
+                rows: rows.collect(),
+            }),
+            after: told("tray", &sample.tray).into_iter().chain(told("say", &sample.tell)).collect(),
             ..LeafSection::default()
         }
     }));

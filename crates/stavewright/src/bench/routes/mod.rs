@@ -64,6 +64,7 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(plans::work))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
+        .routes(routes!(packets::enough))
         .routes(routes!(packets::file))
         .split_for_parts()
 }

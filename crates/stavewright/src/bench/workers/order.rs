@@ -29,6 +29,8 @@ pub(crate) enum Task {
     Packet,
     /// A plan of a class: what is shown of it, or its sheets.
     Plan,
+    /// No work of its own: the search that is going on shall answer with the best it has.
+    Enough,
 }
 
 impl Task {

@@ -7,8 +7,8 @@ use std::sync::mpsc;
 
 use basket::Catalogue;
 
-use super::order::{Order, Word};
-use super::{frame, limits, tasks};
+use super::order::{Order, Task, Word};
+use super::{enough, frame, limits, tasks};
 use crate::bench::compute::Shop;
 use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
@@ -22,8 +22,9 @@ pub(crate) fn serve() -> io::Result<()> {
     let folder = Folder::at(Path::new("."))?;
     let (told, orders) = mpsc::channel::<(Order, Vec<u8>)>();
     std::thread::spawn(move || {
-        while let Ok(order) = frame::read(&mut line) {
-            if told.send(order).is_err() {
+        while let Ok((order, request)) = frame::read::<Order>(&mut line) {
+            enough::note(order.task == Task::Enough);
+            if order.task != Task::Enough && told.send((order, request)).is_err() {
                 break;
             }
         }

@@ -66,6 +66,7 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
             }
             json(&())
         }
+        Task::Enough => json(&()),
     }
 }
 
