@@ -18,6 +18,7 @@
     )
 )]
 
+mod adopted;
 mod fault;
 mod money;
 mod moulds;
@@ -29,6 +30,7 @@ mod schema;
 mod shelf;
 mod shelf_csv;
 mod store;
+mod versions;
 
 pub use fault::{Fault, RowFault};
 pub use moulds::{Girth, Loan, Mould};
@@ -38,3 +40,4 @@ pub use plain::Everything;
 pub use shelf::{Item, measured};
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;
+pub use versions::Version;

@@ -1381,7 +1381,11 @@ source: string,
 /**
  * The changes.
  */
-edits: Array<Edit>, };
+edits: Array<Edit>, 
+/**
+ * Language of what is wrong in it, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * What a plan comes to.
@@ -1499,7 +1503,11 @@ hash: string,
 /**
  * What keeps it from being read; it was saved all the same.
  */
-problems: Array<Problem>, };
+problems: Array<Problem>, 
+/**
+ * Why its history is not kept; empty if it is. It was saved all the same.
+ */
+history: string, };
 
 /**
  * A pattern to start from.

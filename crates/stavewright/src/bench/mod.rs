@@ -18,6 +18,7 @@ mod guard;
 mod guest;
 mod jobs;
 mod kind;
+mod log;
 mod look;
 mod name;
 mod own_page;

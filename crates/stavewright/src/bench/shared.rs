@@ -1,12 +1,13 @@
 //! What all requests share.
 
 use std::net::SocketAddr;
-use std::sync::Arc;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
 use basket::message::Message;
+use planning::records::Adopted;
 use tokio::sync::Notify;
 
 use super::answer::Answer;
@@ -15,6 +16,7 @@ use super::folder::Folder;
 use super::gate::Gate;
 use super::guest::Guest;
 use super::jobs::Jobs;
+use super::log;
 use super::refusal::Refusal;
 use super::workers::{Order, Task, Workers};
 
@@ -56,6 +58,8 @@ pub(crate) struct Bench {
     slow: Gate,
     /// Who may ask.
     pub(crate) access: Access,
+    /// The figures that the workshop took up; none for the usual hand.
+    hand: Mutex<Option<Adopted>>,
     /// Name of the pattern to open first.
     pub(crate) open: Option<String>,
     /// Differs from start to start.
@@ -74,7 +78,8 @@ impl Bench {
         let jobs = Arc::new(Jobs::new(Arc::clone(&workers)));
         let [files, quick, slow] = [(); 3].map(|()| Gate::of_processors());
         let catalogue = materials.catalogue;
-        Arc::new(Self { folder, catalogue, jobs, workers, files, quick, slow, access, open, started })
+        let hand = Mutex::new(log::adopted(&folder));
+        Arc::new(Self { hand, folder, catalogue, jobs, workers, files, quick, slow, access, open, started })
     }
 
     /// Has something worked out for a guest. When what is returned is dropped, the work is stopped.
@@ -89,7 +94,16 @@ impl Bench {
 
     /// An order with the rights of this bench's guests.
     pub(crate) fn order(&self, task: Task) -> Order {
-        Order { task, any_file: self.access.may_write }
+        Order { task, any_file: self.access.may_write, hand: self.hand().clone() }
+    }
+
+    /// Works with these figures from now on, or with the usual hand.
+    pub(crate) fn take_up(&self, figures: Option<Adopted>) {
+        *self.hand() = figures;
+    }
+
+    fn hand(&self) -> MutexGuard<'_, Option<Adopted>> {
+        self.hand.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     /// Refuses guests who may not write: what lies in the workshop is the maker's own.

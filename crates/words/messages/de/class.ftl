@@ -173,3 +173,45 @@ hand-drafted = Der Korb mit diesen Werten
 hand-work = Arbeit: { $after }, vorher { $before }
 hand-rows = Reihen: { $after }, vorher { $before }
 hand-weaver = Flechtfaden am Korb: { $after }, vorher { $before }
+
+# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Muster.
+
+record-says-work = Arbeit: { $value }
+record-says-rows = { $value ->
+    [one] eine Reihe
+   *[other] { $value } Reihen
+}
+record-says-weaver = Flechtmaterial: { $value }
+record-says-wet = Höhe nass: { $value }
+record-says-dry = Höhe trocken: { $value }
+record-says-girth-wet = Umfang nass: { $value }
+record-says-girth-dry = Umfang trocken: { $value }
+record-says-wood = Holz: { $value }
+record-says-learner = lernend
+record-says-staves = { $value } Staken, davon { $spoilt } verdorben
+
+history-not-kept = Gespeichert. Was das Muster vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
+history-unread = nicht zu vergleichen, denn eines von beiden ist nicht lesbar
+history-nothing = nichts
+history-alike = nur Anmerkungen oder Anordnung
+history-differs = { $what } { $before } → { $after }
+history-more = { $count ->
+    [one] und eines mehr
+   *[other] und { $count } mehr
+}
+history-staves-fewer = { $count ->
+    [one] eine Stake weniger
+   *[other] { $count } Staken weniger
+}
+history-staves-more = { $count ->
+    [one] eine Stake mehr
+   *[other] { $count } Staken mehr
+}
+history-rows-fewer = { $count ->
+    [one] eine Reihe weniger
+   *[other] { $count } Reihen weniger
+}
+history-rows-more = { $count ->
+    [one] eine Reihe mehr
+   *[other] { $count } Reihen mehr
+}

@@ -173,3 +173,45 @@ hand-drafted = The basket with these figures
 hand-work = Work: { $after }, before { $before }
 hand-rows = Rows: { $after }, before { $before }
 hand-weaver = Weaver on the basket: { $after }, before { $before }
+
+# The log of makings on the page, and the history of patterns.
+
+record-says-work = Work: { $value }
+record-says-rows = { $value ->
+    [one] one row
+   *[other] { $value } rows
+}
+record-says-weaver = Weaver: { $value }
+record-says-wet = Height wet: { $value }
+record-says-dry = Height dry: { $value }
+record-says-girth-wet = Girth wet: { $value }
+record-says-girth-dry = Girth dry: { $value }
+record-says-wood = Wood: { $value }
+record-says-learner = by a learner
+record-says-staves = { $value } staves, of which { $spoilt } spoilt
+
+history-not-kept = Saved. What the pattern was before is not kept, as the store of the workshop cannot be used: { $said }
+history-unread = cannot be compared, as one of the two cannot be read
+history-nothing = nothing
+history-alike = only remarks or layout
+history-differs = { $what } { $before } → { $after }
+history-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+history-staves-fewer = { $count ->
+    [one] one stave fewer
+   *[other] { $count } staves fewer
+}
+history-staves-more = { $count ->
+    [one] one stave more
+   *[other] { $count } staves more
+}
+history-rows-fewer = { $count ->
+    [one] one row fewer
+   *[other] { $count } rows fewer
+}
+history-rows-more = { $count ->
+    [one] one row more
+   *[other] { $count } rows more
+}

@@ -60,6 +60,8 @@ pub(crate) struct Saved {
     pub(crate) hash: String,
     /// What keeps it from being read; it was saved all the same.
     pub(crate) problems: Vec<Problem>,
+    /// Why its history is not kept; empty if it is. It was saved all the same.
+    pub(crate) history: String,
 }
 
 /// A new name.

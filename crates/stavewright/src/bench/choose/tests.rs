@@ -18,7 +18,12 @@ const HARBOUR: &str = include_str!("../../../../../patterns/harbour-bread-basket
 fn in_shop<T>(work: impl FnOnce(Shop<'_>) -> T) -> T {
     let place = tempfile::tempdir().unwrap();
     let folder = Folder::at(place.path()).unwrap();
-    work(Shop { folder: &folder, catalogue: Catalogue::built_in(), any_file: true })
+    work(Shop {
+        folder: &folder,
+        catalogue: Catalogue::built_in(),
+        hand: &basket::Hand::USUAL,
+        any_file: true,
+    })
 }
 
 fn wish(look: LookWord, lean: Option<SideWord>, colours: &[&str]) -> Wish {

@@ -2,8 +2,8 @@
 
 use std::time::{Duration, Instant, SystemTime};
 
+use basket::Draft;
 use basket::message::Value;
-use basket::{Draft, Hand};
 use planning::class::written as class_file;
 use planning::class::{Answer, Doing, Source};
 use sheets::{ClassPlan, Templates};
@@ -24,9 +24,9 @@ pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Re
         .map_err(|_| Refusal::misread(of_class(&order.source, order.language.as_deref())))?;
     let pattern = pattern(&class.pattern, shop).map_err(|failure| told(&failure))?;
     let words = words(order, pattern.units)?;
-    let source = Source { pattern: &pattern, catalogue: &catalogue, hand: &Hand::USUAL };
+    let source = Source { pattern: &pattern, catalogue: &catalogue, hand: shop.hand };
     let answer = answer(&class, source, (order, &words), say);
-    let draft = Draft::of(pattern.clone(), &catalogue, &Hand::USUAL);
+    let draft = Draft::of(pattern.clone(), &catalogue, shop.hand);
     let plan = sheets::class_plan(&draft, &answer, &words);
     if order.sheets {
         say("class.pdf".to_owned());

@@ -66,9 +66,10 @@ impl Workers {
             Some(worker) => worker,
             None => self.begin().await.map_err(|error| no_worker(&error))?,
         };
+        let task = order.task;
         let answer = worker.ask(order, request, (hear, enough)).await.map_err(|_| died())?;
         // The typesetter keeps what it once set; a worker that made sheets gives its memory back by going.
-        if !matches!(order.task, Task::Packet | Task::Plan) {
+        if !matches!(task, Task::Packet | Task::Plan) {
             let mut idle = self.idle();
             if idle.len() < MOST_IDLE {
                 idle.push(worker);
@@ -142,7 +143,7 @@ impl Worker {
                 tokio::select! {
                     heard = &mut hearing => break heard?,
                     () = enough.notified() => {
-                        frame::send(&mut self.to, &Order { task: Task::Enough, ..order }, b"").await?;
+                        frame::send(&mut self.to, &Order { task: Task::Enough, ..order.clone() }, b"").await?;
                     }
                 }
             };

@@ -1,5 +1,6 @@
 //! What a worker is told, and what it says.
 
+use planning::records::Adopted;
 use serde::{Deserialize, Serialize};
 
 /// A kind of work. The request itself follows as it was sent to the server.
@@ -29,6 +30,14 @@ pub(crate) enum Task {
     Packet,
     /// A plan of a class: what is shown of it, or its sheets.
     Plan,
+    /// What can be written down of a pattern's making.
+    MakingForm,
+    /// What was written down of one, read and held beside its pattern.
+    ReadMaking,
+    /// What makings tell of a hand.
+    Learn,
+    /// In what versions of a pattern differ.
+    History,
     /// No work of its own: the search that is going on shall answer with the best it has.
     Enough,
 }
@@ -41,12 +50,14 @@ impl Task {
 }
 
 /// An order to a worker.
-#[derive(Clone, Copy, Debug, Serialize, Deserialize)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub(crate) struct Order {
     /// What to do.
     pub(crate) task: Task,
     /// Whether the pattern may name files of the folder that no pattern there names.
     pub(crate) any_file: bool,
+    /// The figures that the workshop took up; none for the usual hand.
+    pub(crate) hand: Option<Adopted>,
 }
 
 /// What a worker says, with a body.

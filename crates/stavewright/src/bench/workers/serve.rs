@@ -5,7 +5,8 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 use std::sync::mpsc;
 
-use basket::Catalogue;
+use basket::{Catalogue, Hand};
+use planning::records::Adopted;
 
 use super::order::{Order, Task, Word};
 use super::{enough, frame, limits, tasks};
@@ -32,8 +33,9 @@ pub(crate) fn serve() -> io::Result<()> {
     });
     let mut out = io::stdout().lock();
     for (order, request) in orders {
-        let shop = Shop { folder: &folder, catalogue: &catalogue, any_file: order.any_file };
-        obey(order, &request, shop, &mut out)?;
+        let hand = order.hand.as_ref().map_or(Hand::USUAL, Adopted::hand);
+        let shop = Shop { folder: &folder, catalogue: &catalogue, hand: &hand, any_file: order.any_file };
+        obey(order.task, &request, shop, &mut out)?;
     }
     Ok(())
 }
@@ -47,14 +49,14 @@ fn shelved(shelf: &str) -> Catalogue {
     built_in.with_shelf(shelf).unwrap_or_else(|_| built_in.clone())
 }
 
-fn obey(order: Order, request: &[u8], shop: Shop<'_>, out: &mut impl Write) -> io::Result<()> {
+fn obey(task: Task, request: &[u8], shop: Shop<'_>, out: &mut impl Write) -> io::Result<()> {
     let mut broken = Ok(());
     let mut say = |word: Word, body: &[u8]| {
         if broken.is_ok() {
             broken = frame::write(out, &word, body);
         }
     };
-    let done = catch_unwind(AssertUnwindSafe(|| tasks::answer(order.task, request, shop, &mut say)));
+    let done = catch_unwind(AssertUnwindSafe(|| tasks::answer(task, request, shop, &mut say)));
     let (status, media, body) = match done.unwrap_or_else(|_| Err(Refusal::broken())) {
         Ok((media, body)) => (200, media, body),
         Err(refusal) => (refusal.status().as_u16(), "application/json", serde_json::to_vec(refusal.fault())?),
