@@ -62,6 +62,7 @@ test("a number that is too large for inches is asked about", async () => {
   await page.locator(".title").click();
   await page.getByRole("dialog").getByRole("button", { name: /^An empty pattern/ }).click();
   await until("it is open", async () => (await page.locator(".title-text").textContent()) === "New basket");
+  await page.locator(".form:not([inert])").waitFor();
   await type(page, "mould.rim", "178");
   const rim = field(page, "mould.rim");
   await rim.getByRole("alert").getByText("Or are millimetres meant?").waitFor();

@@ -91,7 +91,11 @@ export class Page {
 
   #listen(): void {
     const { bench } = this;
-    bench.shown.listen((shown) => shown && this.#form.show(shown, bench.problems.value));
+    bench.shown.listen((shown) => {
+      // Until a pattern that was opened is computed, the form holds the one before: nothing typed there is meant for this one.
+      this.#form.node.inert = !shown;
+      if (shown) this.#form.show(shown, bench.problems.value);
+    });
     bench.problems.listen((problems) => {
       this.#form.complain(problems);
       const first = problems[0];
