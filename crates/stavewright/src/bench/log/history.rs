@@ -1,12 +1,14 @@
 //! In what each version of a pattern differs from the one before it, in words.
 
 use basket::message::Value;
+use basket::{Catalogue, Hand};
 use serde::{Deserialize, Serialize};
 use words::Words;
 
 use crate::bench::api::{CompareRequest, PastVersion};
 use crate::bench::compare::compare;
 use crate::bench::compute::{self, Shop};
+use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
 
 /// Versions of a pattern, the last one first.
@@ -33,12 +35,21 @@ pub(crate) fn told(past: Past, shop: Shop<'_>) -> Result<Vec<PastVersion>, Refus
             language: language.clone(),
             units: None,
         };
-        version.says = differences(&request, shop, &words);
+        version.says = between(&request, shop, &words);
     }
     Ok(versions)
 }
 
-fn differences(request: &CompareRequest, shop: Shop<'_>, words: &Words) -> Vec<String> {
+/// The same for a command, by the usual hand.
+pub(crate) fn differences(
+    past: Past,
+    folder: &Folder,
+    catalogue: &Catalogue,
+) -> Result<Vec<PastVersion>, Refusal> {
+    told(past, Shop { folder, catalogue, hand: &Hand::USUAL, any_file: true })
+}
+
+fn between(request: &CompareRequest, shop: Shop<'_>, words: &Words) -> Vec<String> {
     let Ok(comparison) = compare(request, shop) else { return vec![words.term("history-unread")] };
     let figures = comparison.figures.iter().filter(|pair| !pair.same);
     let mut said: Vec<String> = figures

@@ -6,7 +6,7 @@ mod learn;
 mod shown;
 mod typed;
 
-pub(crate) use history::{Past, told};
+pub(crate) use history::{Past, differences, told};
 pub(crate) use keep::{
     adopt, adopted, export, forget, history, keep_version, log, making, material, nothing_to_learn_from,
     photo, rename, shown_photo,

@@ -47,6 +47,12 @@ pub(crate) fn form(typed: &Typed, shop: Shop<'_>) -> Result<MakingForm, Refusal>
 
 /// The record of what was typed: read, and held beside its pattern.
 pub(crate) fn read(typed: &Typed, shop: Shop<'_>) -> Result<Record, Refusal> {
+    // A worker's answer is told before it leaves.
+    let language = compute::language(typed.language.as_deref())?;
+    held(typed, shop).map_err(|refusal| refusal.told(language))
+}
+
+fn held(typed: &Typed, shop: Shop<'_>) -> Result<Record, Refusal> {
     let draft = usual(&typed.source, shop)?;
     let making = typed.making.clone().unwrap_or_default();
     let record = Record {
