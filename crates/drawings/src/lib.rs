@@ -56,6 +56,6 @@ pub use stave::stave_template;
 pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use taper_chart::taper_chart;
 pub use tile::{TileSize, check_bars, tiles};
-pub use timeline::{sample_letter, timeline};
+pub use timeline::{Lane, sample_letter, timeline};
 pub use timetable::{Bar, Row, Session, timetable};
 pub use turning::{board_outlines, turning_template};

@@ -1,6 +1,5 @@
 //! When each sample of a demonstration is worked on, dries and stands ready.
 
-use basket::demonstration::{DAY, Demonstration, Sample, Span, day_before};
 use kurbo::Rect;
 use words::Words;
 
@@ -20,20 +19,36 @@ const APART: f64 = 6.0;
 /// Most lines between days; of more, every so many is drawn.
 const MOST: u32 = 400;
 
-/// A row for each sample, time running to the right up to the show: work dark, the time on a mould as
-/// a light band, the rest a line.
-pub fn timeline(show: &Demonstration, words: &Words) -> Drawing {
+/// Minutes in a day.
+const DAY: f64 = 24.0 * 60.0;
+
+/// A sample, in minutes before the show; of a time the earlier and larger moment comes first.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lane {
+    /// Its name.
+    pub name: String,
+    /// When it is begun.
+    pub begin: f64,
+    /// When hands are at work on it.
+    pub work: Vec<(f64, f64)>,
+    /// When it holds a mould.
+    pub mould: Option<(f64, f64)>,
+}
+
+/// A row for each sample, so many days running to the right up to the show: work dark, the time on a mould as
+/// a light band, the rest a line. So many moulds are taken at once.
+pub fn timeline(lanes: &[Lane], (days, moulds): (u32, u32), words: &Words) -> Drawing {
     let title = words.term("drawing-timeline");
     let args = [
-        ("samples", u32::try_from(show.samples.len()).unwrap_or(u32::MAX).into()),
-        ("days", day_before(show.begin()).into()),
-        ("moulds", show.moulds.into()),
+        ("samples", u32::try_from(lanes.len()).unwrap_or(u32::MAX).into()),
+        ("days", days.into()),
+        ("moulds", moulds.into()),
     ];
     let mut drawing = Drawing::new("timeline", title, words.with("drawing-timeline-description", &args));
-    let chart = Chart { days: day_before(show.begin()).max(1), rows: show.samples.len() as f64 };
+    let chart = Chart { days: days.max(1), rows: lanes.len() as f64 };
     chart.days(&mut drawing, words);
-    for (index, sample) in show.samples.iter().enumerate() {
-        chart.row(&mut drawing, words, index, sample);
+    for (index, lane) in lanes.iter().enumerate() {
+        chart.row(&mut drawing, index, lane);
     }
     chart.key(&mut drawing, words);
     drawing.fitted(1.0)
@@ -78,19 +93,18 @@ impl Chart {
         );
     }
 
-    fn row(&self, drawing: &mut Drawing, words: &Words, index: usize, sample: &Sample) {
+    fn row(&self, drawing: &mut Drawing, index: usize, lane: &Lane) {
         let middle = (index as f64 + 0.5) * ROW;
-        let name = format!("{}  {}", sample_letter(index), words.name(sample.stage));
-        drawing.label(Label::new(name, (0.0, middle)));
-        let bar = |span: Span, height: f64| {
-            Rect::new(self.at(span.from), middle - height / 2.0, self.at(span.to), middle + height / 2.0)
+        drawing.label(Label::new(lane.name.clone(), (0.0, middle)));
+        let bar = |(from, to): (f64, f64), height: f64| {
+            Rect::new(self.at(from), middle - height / 2.0, self.at(to), middle + height / 2.0)
         };
-        if let Some(span) = sample.mould {
-            drawing.fill(bar(span, BAND), Tone::Light);
+        if let Some(held) = lane.mould {
+            drawing.fill(bar(held, BAND), Tone::Light);
         }
-        drawing.line((self.at(sample.begin), middle), (self.at(0.0), middle), Line::Edge);
-        for block in &sample.blocks {
-            drawing.fill(bar(block.work, MARK), Tone::Dark);
+        drawing.line((self.at(lane.begin), middle), (self.at(0.0), middle), Line::Edge);
+        for work in &lane.work {
+            drawing.fill(bar(*work, MARK), Tone::Dark);
         }
     }
 

@@ -24,3 +24,4 @@ pub mod kits;
 pub mod price;
 pub mod promise;
 pub mod records;
+pub mod samples;

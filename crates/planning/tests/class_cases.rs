@@ -24,7 +24,7 @@ fn end(problem: &Problem) -> Option<Minute> {
 fn baskets(students: u32, moulds: u32, sessions: Vec<Window>) -> Problem {
     let weave = Task { work: 360, wait: 720, mould: true, ..TASK };
     let finish = Task { work: 180, ..TASK };
-    let groups = vec![Group { students, from: 0, tasks: vec![weave, finish] }];
+    let groups = vec![Group { students, from: 0, on_mould: false, tasks: vec![weave, finish] }];
     Problem { groups, sessions, home: Vec::new(), moulds, drills: 9, hands: 9 }
 }
 
@@ -59,7 +59,7 @@ fn a_search_that_is_stopped_says_so() {
 fn work_may_be_done_at_home_where_that_is_allowed() {
     let task = Task { work: 120, home: true, ..TASK };
     let problem = Problem {
-        groups: vec![Group { students: 1, from: 0, tasks: vec![task, TASK] }],
+        groups: vec![Group { students: 1, from: 0, on_mould: false, tasks: vec![task, TASK] }],
         sessions: vec![Window { from: 0, to: 100 }, Window { from: 1000, to: 1100 }],
         home: vec![Window { from: 500, to: 700 }],
         moulds: 1,
@@ -134,7 +134,12 @@ fn tasks() -> impl Strategy<Value = Vec<Task>> {
 
 fn problems() -> impl Strategy<Value = Problem> {
     let group = |students: u32| {
-        (1..=students, 0..6_i64, tasks()).prop_map(|(students, from, tasks)| Group { students, from, tasks })
+        (1..=students, 0..6_i64, tasks()).prop_map(|(students, from, tasks)| Group {
+            students,
+            from,
+            on_mould: false,
+            tasks,
+        })
     };
     let groups = prop_oneof![
         group(3).prop_map(|one| vec![one]),

@@ -169,41 +169,44 @@ fn what_lies_ready_is_no_step() {
     assert!(!kinds(0).contains(&StepKind::Cut));
 }
 
-/// The message and the line and column of the only problem of a text.
-fn problem(text: &str) -> (String, (usize, usize), String) {
-    let problems = read(text).expect_err("something is wrong");
-    assert_eq!(problems.len(), 1, "{problems:?}");
-    let place = problems[0].line_column(text);
-    (problems[0].message.clone(), place, problems[0].help.clone().unwrap_or_default())
+/// The only fault of a text: its identifier and the values it mentions, and its line and column.
+fn fault(text: &str) -> (&'static str, String, (usize, usize)) {
+    let faults = read(text).expect_err("something is wrong");
+    assert_eq!(faults.len(), 1, "{faults:?}");
+    let says = faults[0].says.clone();
+    let place = faults[0].clone().told(|id, _| id.to_owned()).line_column(text);
+    (says.id, format!("{:?}", says.args), place)
 }
 
 #[test]
 fn what_is_wrong_is_said_with_its_place_and_its_remedy() {
-    let (message, _, help) = problem(&WEEKEND.replace("New_York", "New_Yrok"));
-    assert_eq!(
-        (message.as_str(), help.as_str()),
-        ("there is no time zone `America/New_Yrok`", "did you mean `America/New_York`?")
-    );
-    let (message, place, _) = problem(&WEEKEND.replace("moulds = 4", "moulds = 0"));
-    assert_eq!((message.as_str(), place), ("`moulds` cannot be 0", (8, 10)));
-    let (message, place, _) = problem(&WEEKEND.replace("2027-04-11", "2027-04-10"));
-    assert_eq!((message.as_str(), place), ("two sessions on 2027-04-10 overlap", (20, 8)));
-    let (message, ..) = problem(&WEEKEND.replacen("\"13:00", "\"31:00", 1));
-    assert!(message.contains("no hours of a day"));
-    let (message, _, help) =
-        problem(&WEEKEND.replace("hand = \"learner\"", "hand = \"learner\"\nready = [\"ring\"]"));
-    assert!(message.contains("\"ring\"") && help.contains("\"rings\""), "{message}: {help}");
-    let (message, ..) = problem(&WEEKEND.replace("moulds = 4", "mulds = 4"));
-    assert!(message.contains("mulds"), "{message}");
-    let (message, ..) = problem(WEEKEND.split("[[days]]").next().expect("head"));
-    assert_eq!(message, "the class has no days");
-    let (message, ..) = problem(&WEEKEND.replace("moulds = 4\n", ""));
-    assert!(message.contains("moulds"), "{message}");
+    let (id, values, _) = fault(&WEEKEND.replace("New_York", "New_Yrok"));
+    assert_eq!(id, "class-fault-zone-near");
+    assert!(values.contains("America/New_Yrok") && values.contains("America/New_York"), "{values}");
+    let (id, values, place) = fault(&WEEKEND.replace("moulds = 4", "moulds = 0"));
+    assert_eq!((id, place), ("class-fault-number", (8, 10)));
+    assert!(values.contains("moulds"), "{values}");
+    let (id, values, place) = fault(&WEEKEND.replace("2027-04-11", "2027-04-10"));
+    assert_eq!((id, place), ("class-fault-overlap", (20, 8)));
+    assert!(values.contains("2027-04-10"), "{values}");
+    assert_eq!(fault(&WEEKEND.replacen("\"13:00", "\"31:00", 1)).0, "class-fault-hours");
+    let (id, values, _) =
+        fault(&WEEKEND.replace("hand = \"learner\"", "hand = \"learner\"\nready = [\"ring\"]"));
+    assert_eq!(id, "class-fault-ready-near");
+    assert!(values.contains("\"ring\"") && values.contains("\"rings\""), "{values}");
+    let (id, values, _) = fault(&WEEKEND.replace("moulds = 4", "mulds = 4"));
+    assert!(id == "class-fault-toml" && values.contains("mulds"), "{values}");
+    assert_eq!(fault(WEEKEND.split("[[days]]").next().expect("head")).0, "class-fault-no-days");
+    assert!(fault(&WEEKEND.replace("moulds = 4\n", "")).1.contains("moulds"));
     // On 14 March 2027 the clocks there go from 2 to 3.
     let night = WEEKEND.replace("2027-04-10\"\nhours = [\"09:00", "2027-03-14\"\nhours = [\"02:30");
-    assert!(problem(&night).0.contains("the clocks change"));
+    assert_eq!(fault(&night).0, "class-fault-clock");
     let late = WEEKEND.replace("hand = \"learner\"", "hand = \"learner\"\nfrom = \"2028-01-01 09:00\"");
-    assert_eq!(problem(&late).0, "these students come when the class is over");
+    assert_eq!(fault(&late).0, "class-fault-late");
+    let samples = |more: &str| format!("{WEEKEND}\n[samples]\nhours = \"09:00-15:00\"\n{more}");
+    assert_eq!(fault(&samples("stages = [\"half-wovn\"]")).0, "class-fault-stage-near");
+    assert_eq!(fault(&samples("moulds = 0")).0, "class-fault-number");
+    assert_eq!(fault(&samples("").replace("15:00\"", "8:00\"")).0, "class-fault-hours");
 }
 
 #[test]

@@ -50,7 +50,7 @@ impl Instance {
         };
         let tasks = self.steps.iter().map(task).collect();
         Problem {
-            groups: vec![Group { students: self.students, from: 0, tasks }],
+            groups: vec![Group { students: self.students, from: 0, on_mould: false, tasks }],
             sessions: self.windows.iter().map(|(from, to)| Window { from: *from, to: *to }).collect(),
             home: Vec::new(),
             moulds: self.moulds,

@@ -29,8 +29,8 @@ mod written;
 
 pub use cards::{Card, Provenance};
 pub use class::{
-    ClassPlan, Moment, SessionPlan, StudentPlan, StudentStep, calendar, class_pictures, class_plan,
-    class_sheet,
+    ClassPlan, Moment, SamplePlan, SessionPlan, StudentPlan, StudentStep, calendar, class_pictures,
+    class_plan, class_sheet,
 };
 pub use error::{Mistake, Position, SheetError};
 pub use mould::{MouldSheet, mould_sheet};

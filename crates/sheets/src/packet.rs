@@ -4,7 +4,7 @@ use std::panic::resume_unwind;
 use std::thread;
 
 use basket::Draft;
-use basket::demonstration::{Demonstration, Show};
+use planning::samples::{Demonstration, Show};
 use words::Words;
 
 use crate::data::{SheetData, demonstration};
@@ -131,7 +131,7 @@ fn files(draft: &Draft, words: &Words, options: &Options) -> Result<Files, Sheet
     let scribe = Scribe::new(words);
     let mut drawn = figures::drawn(&draft.basket, &scribe, options.paper);
     let show = Demonstration::of(&draft.steps, &options.show);
-    drawn.figures.push(Figure::of(&drawings::timeline(&show, words)));
+    drawn.figures.push(Figure::of(&demonstration::picture(&show, words)));
     let written = basket_json(draft, words);
     let source = Source {
         draft,

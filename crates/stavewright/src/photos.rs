@@ -55,6 +55,30 @@ pub(crate) fn check(folder: &Path, names: &[String]) -> Result<(), Fault> {
     Ok(())
 }
 
+/// Why a photograph of a making is not taken.
+pub(crate) enum Unfit {
+    /// It is no JPEG file.
+    Kind,
+    /// It has too many pixels.
+    Large,
+    /// It cannot be read.
+    Broken,
+}
+
+/// A JPEG photograph upright and with its pixels alone, or as it is where all that it tells is wanted.
+pub(crate) fn upright(bytes: Vec<u8>, with_all: bool) -> Result<Vec<u8>, Unfit> {
+    if image::guess_format(&bytes).ok() != Some(ImageFormat::Jpeg) {
+        return Err(Unfit::Kind);
+    }
+    let mut room = PHOTOS_PIXELS;
+    match pixels_alone(&bytes, ImageFormat::Jpeg, &mut room) {
+        Ok(Some(anew)) if !with_all => Ok(anew),
+        Ok(_) => Ok(bytes),
+        Err(ImageError::Limits(_)) => Err(Unfit::Large),
+        Err(_) => Err(Unfit::Broken),
+    }
+}
+
 /// What is left of what all photographs together may have.
 struct Room {
     bytes: usize,

@@ -57,6 +57,11 @@ fn help_of_class() {
 }
 
 #[test]
+fn help_of_history() {
+    insta::assert_snapshot!(help(&["history"]));
+}
+
+#[test]
 fn help_of_hand() {
     insta::assert_snapshot!(help(&["hand"]));
 }

@@ -174,3 +174,28 @@ fn the_provenance_card_is_of_the_making_in_both_languages() {
     assert!(refused(folder, &["records", "card", "1", &other]).contains("Ferry egg basket"));
     assert!(refused(folder, &["records", "card", "99", &harbour]).contains("99"));
 }
+
+#[test]
+fn a_pattern_has_a_history_in_words_and_goes_back() {
+    let (room, harbour) = (room(), beside("patterns/harbour-bread-basket.toml"));
+    let folder = room.path();
+    let file = folder.join("harbour.toml");
+    let first = fs::read_to_string(harbour).unwrap();
+    fs::write(&file, &first).unwrap();
+    assert_eq!(done(folder, &["history", "harbour.toml"]).lines().count(), 1);
+    fs::write(&file, first.replacen("[staves]", "[staves]\ncount = 67", 1)).unwrap();
+    let told = done(folder, &["history", "harbour.toml"]);
+    assert!(told.starts_with("2 ") && told.contains("staves fewer"), "{told}");
+    let german = done(folder, &["history", "harbour.toml", "--language", "de"]);
+    assert!(german.contains("Staken weniger"), "{german}");
+    assert_eq!(done(folder, &["history", "harbour.toml", "--show", "1"]), first);
+    done(folder, &["history", "harbour.toml", "--back", "1"]);
+    assert_eq!(fs::read_to_string(&file).unwrap(), first);
+    let back = done(folder, &["history", "harbour.toml"]);
+    assert!(back.starts_with("3 ") && back.contains("staves more"), "{back}");
+    assert!(refused(folder, &["history", "harbour.toml", "--back", "9"]).contains("no version 9"));
+    // A broken store is left alone, and the pattern with it.
+    fs::write(folder.join("workshop.db"), "this is no store").unwrap();
+    refused(folder, &["history", "harbour.toml"]);
+    assert_eq!(fs::read_to_string(&file).unwrap(), first);
+}

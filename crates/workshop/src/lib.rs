@@ -18,6 +18,7 @@
     )
 )]
 
+mod adopted;
 mod fault;
 mod measured;
 mod money;
@@ -31,6 +32,7 @@ mod schema;
 mod shelf;
 mod shelf_csv;
 mod store;
+mod versions;
 
 pub use fault::Fault;
 pub use measured::{Measure, measured};
@@ -41,3 +43,4 @@ pub use plain::Everything;
 pub use shelf::Item;
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;
+pub use versions::Version;

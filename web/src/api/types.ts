@@ -818,6 +818,15 @@ reorder: number,
 note: string, };
 
 /**
+ * A photograph that is kept.
+ */
+export type KeptPhoto = { 
+/**
+ * Its name.
+ */
+name: string, };
+
+/**
  * Sheets of labels, by their paper and how many are on it.
  */
 export type LabelWord = "letter-10" | "letter-6" | "a4-4x2in" | "a4-10" | "a4-8" | "a4-12";
@@ -908,6 +917,31 @@ figures: Array<boolean>,
 rows: Array<Array<string>>, };
 
 /**
+ * What the log says of a hand.
+ */
+export type LearnedHand = { 
+/**
+ * From how many makings.
+ */
+makings: number, 
+/**
+ * How many are left out: their pattern is not here, or they measured something else.
+ */
+left_out: number, 
+/**
+ * Each figure beside the usual one, with the bounds within which it lies.
+ */
+figures: Array<string>, 
+/**
+ * Title of the pattern that was worked out with and without them.
+ */
+pattern: string, 
+/**
+ * What it is with them, and was before.
+ */
+drafted: Array<string>, };
+
+/**
  * A piece of the weaving as it is seen from outside, base below.
  */
 export type LittleChart = { 
@@ -920,6 +954,27 @@ colours: Array<string>,
  * [`LittleChart::colours`], and whether it is a weaver.
  */
 rows: Array<Array<[number, boolean]>>, };
+
+/**
+ * Something to do with the log; the answer is the log as it stands afterwards.
+ */
+export type LogAct = { "do": "log", 
+/**
+ * File of its pattern, without `.toml`.
+ */
+pattern: string, 
+/**
+ * What was measured.
+ */
+making: MakingText, } | { "do": "forget", 
+/**
+ * Their numbers.
+ */
+numbers: Array<number>, } | { "do": "adopt", 
+/**
+ * Whose; of all if left out.
+ */
+who?: string | null, } | { "do": "take-back" };
 
 /**
  * What is to be looked at.
@@ -955,6 +1010,176 @@ problems: Array<Problem>,
  * The basket; none if there are problems.
  */
 basket: Shown | null, };
+
+/**
+ * A making that was written down.
+ */
+export type Making = { 
+/**
+ * Its number.
+ */
+number: number, 
+/**
+ * Title of the pattern.
+ */
+pattern: string, 
+/**
+ * The day on which it was finished; empty if nobody said.
+ */
+made: string, 
+/**
+ * Who made it; empty if nobody said.
+ */
+who: string, 
+/**
+ * What was measured, to read.
+ */
+says: Array<string>, 
+/**
+ * What went wrong.
+ */
+went_wrong: string, 
+/**
+ * Names of its photographs.
+ */
+photos: Array<string>, };
+
+/**
+ * What can be written down of a pattern's making, with what was planned.
+ */
+export type MakingForm = { 
+/**
+ * Title of the pattern.
+ */
+title: string, 
+/**
+ * Its steps with work in them, in order.
+ */
+steps: Array<MakingStep>, 
+/**
+ * What was planned, to read: rows, weaver, staves.
+ */
+rows: string, 
+/**
+ * How much weaver was planned.
+ */
+weaver: string, 
+/**
+ * How many staves were planned.
+ */
+staves: string, };
+
+/**
+ * The log as it stands.
+ */
+export type MakingLog = { 
+/**
+ * The makings, the last first.
+ */
+makings: Array<Making>, 
+/**
+ * Everybody who is named in it.
+ */
+makers: Array<string>, 
+/**
+ * Whose hand the workshop works with; none for the usual one.
+ */
+adopted: string | null, };
+
+/**
+ * How long a step took.
+ */
+export type MakingMinutes = { 
+/**
+ * The word of the step.
+ */
+step: string, 
+/**
+ * Minutes, as they are typed.
+ */
+minutes: string, };
+
+/**
+ * A step.
+ */
+export type MakingStep = { 
+/**
+ * Its word.
+ */
+step: string, 
+/**
+ * Its name.
+ */
+label: string, 
+/**
+ * How long it was planned to take.
+ */
+planned: string, };
+
+/**
+ * A making as it is typed; empty where nothing was measured.
+ */
+export type MakingText = { 
+/**
+ * The day on which it was finished, as `2027-04-11`.
+ */
+made: string, 
+/**
+ * Who made it; a name is the maker's to give.
+ */
+who: string, 
+/**
+ * Whether by a learner.
+ */
+learner: boolean, 
+/**
+ * Minutes of work a step.
+ */
+minutes: Array<MakingMinutes>, 
+/**
+ * Length of all weavers on the basket.
+ */
+weaver: string, 
+/**
+ * Rows.
+ */
+rows: string, 
+/**
+ * Height of the weaving along the wall, wet.
+ */
+wet: string, 
+/**
+ * The same, dry.
+ */
+dry: string, 
+/**
+ * Girth of the weaving at its widest, wet.
+ */
+girth_wet: string, 
+/**
+ * The same, dry.
+ */
+girth_dry: string, 
+/**
+ * Staves that were made.
+ */
+staves: string, 
+/**
+ * How many of them were spoilt.
+ */
+spoilt: string, 
+/**
+ * The wood.
+ */
+wood: string, 
+/**
+ * What went wrong.
+ */
+went_wrong: string, 
+/**
+ * Names of photographs that were sent before.
+ */
+photos: Array<string>, };
 
 /**
  * A material.
@@ -1162,6 +1387,27 @@ same: boolean, };
  * Paper in the printer.
  */
 export type PaperWord = "letter" | "a4";
+
+/**
+ * A text that a pattern had when it was saved.
+ */
+export type PastVersion = { 
+/**
+ * Its number.
+ */
+id: number, 
+/**
+ * When it was saved, in UTC, as `2026-10-18T14:05:00Z`.
+ */
+at: string, 
+/**
+ * The text.
+ */
+source: string, 
+/**
+ * In what it differs from the one before it; empty for the first.
+ */
+says: Array<string>, };
 
 /**
  * A pattern file.
@@ -1398,7 +1644,11 @@ source: string,
 /**
  * The changes.
  */
-edits: Array<Edit>, };
+edits: Array<Edit>, 
+/**
+ * Language of what is wrong in it, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * What a plan comes to.
@@ -1495,7 +1745,11 @@ source: string,
 /**
  * Hash of the file that it grew from; none for a new file.
  */
-base_hash: string | null, };
+base_hash: string | null, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
 
 /**
  * What was saved.
@@ -1512,7 +1766,11 @@ hash: string,
 /**
  * What keeps it from being read; it was saved all the same.
  */
-problems: Array<Problem>, };
+problems: Array<Problem>, 
+/**
+ * Why its history is not kept; empty if it is. It was saved all the same.
+ */
+history: string, };
 
 /**
  * A pattern to start from.

@@ -1,6 +1,6 @@
 /** Two versions side by side. */
 
-import type { Comparison, Finding, Pair, PatternName, PatternText } from "../api/types.ts";
+import type { Comparison, Finding, Pair, PastVersion, PatternName, PatternText } from "../api/types.ts";
 import { el, fill, say } from "../dom/element.ts";
 import { newId } from "../form/context.ts";
 import { Gone, Refusal, json } from "../server/client.ts";
@@ -34,7 +34,8 @@ export class CompareView implements View {
 
   constructor(private readonly bench: Bench, private readonly names: () => Promise<readonly PatternName[]>) {
     const sides = el("div", { class: "sides" }, this.#left.node, this.#right.node);
-    this.node = el("div", { class: "compare" }, sides, this.#told, this.#table);
+    const back = el("button", { type: "button", class: "quiet", onclick: () => void this.#goBack() }, t("bench-version-back"));
+    this.node = el("div", { class: "compare" }, sides, el("div", { class: "row wrap" }, back), this.#told, this.#table);
     this.#latest = new Latest(
       (sides, signal) => json<Comparison>("POST", "/api/compare", { ...sides, language: language() }, signal),
       (comparison) => this.#show(comparison),
@@ -71,9 +72,23 @@ export class CompareView implements View {
         text: async () => (await json<PatternText>("GET", `/api/patterns/${encodeURIComponent(other.name)}`)).source,
       }),
     );
-    const all = [now, ...(name === null ? [] : [file]), ...steps, ...others];
+    const past = name === null ? [] : await history(name);
+    const before = past.map(
+      ({ id, at, says, source }): Version => ({
+        id: `past-${id}`,
+        label: [t("bench-version-past", { at: new Date(at).toLocaleString(language()) }), says.join(", ")].filter(Boolean).join(": "),
+        text: () => source,
+      }),
+    );
+    const all = [now, ...(name === null ? [] : [file]), ...steps, ...before, ...others];
     this.#left.offer(all, name === null ? (all[1] ?? now).id : "saved");
     this.#right.offer(all, "now");
+  }
+
+  /** Takes the left version's text in the place of the one that is worked on; undo goes forward again. */
+  async #goBack(): Promise<void> {
+    const source = await this.#left.text();
+    if (source !== "" && source !== this.bench.document.value.source) this.bench.replace(source, t("bench-version-back"));
   }
 
   async #ask(): Promise<void> {
@@ -141,6 +156,16 @@ class Side {
     if (source === this.#drawn) return;
     this.#drawn = source;
     fill(this.#paper, await drawing(source, "stage-finished"));
+  }
+}
+
+/** What a pattern was before; nothing for guests, who do not see it, and where the store cannot say. */
+async function history(name: string): Promise<readonly PastVersion[]> {
+  try {
+    return await json<PastVersion[]>("GET", `/api/patterns/${encodeURIComponent(name)}/history?language=${language()}`);
+  } catch (error) {
+    if (error instanceof Refusal) return [];
+    throw error;
   }
 }
 

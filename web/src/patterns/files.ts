@@ -182,7 +182,8 @@ export class Files {
   /** Writes the text to a file of this name: a new one, or the one whose text has this hash. */
   async #put(name: string, hash: string | null): Promise<void> {
     const { source } = this.bench.document.value;
-    const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash });
+    const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash, language: language() });
+    if (saved.history !== "") this.notices.tell("history", saved.history);
     this.bench.filed(saved.name, source, saved.hash);
     this.notices.drop("trouble");
     const count = saved.problems.length;

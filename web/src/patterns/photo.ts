@@ -46,7 +46,7 @@ export function openPhoto({ name, title, photo }: Pick<PatternName, "name" | "ti
 }
 
 /** The photograph as JPEG, made smaller where it is large. What is written in it besides, as the place, is left out. */
-async function small(file: Blob): Promise<Blob> {
+export async function small(file: Blob): Promise<Blob> {
   const image = await createImageBitmap(file);
   for (const side of SIDES) {
     const scale = Math.min(1, side / Math.max(image.width, image.height));

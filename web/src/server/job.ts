@@ -31,6 +31,11 @@ export class Job {
     return packet;
   }
 
+  /** Has a search answer with the best it has; `run` tells what came of it. */
+  async enough(): Promise<void> {
+    if (this.#id !== undefined) await json<Packet>("POST", `/api/packets/${this.#id}/enough`);
+  }
+
   async stop(): Promise<void> {
     const id = this.#id;
     this.#id = undefined;

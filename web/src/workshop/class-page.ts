@@ -47,6 +47,7 @@ export function classPage({ frame, folder }: Around): PlanPage {
     heading: t("bench-shop-class"),
     form: (sheet) => classForm(parts, sheet),
     leaves: ["class"],
+    searches: true,
     first: pictures,
     ready,
   });

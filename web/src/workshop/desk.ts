@@ -62,6 +62,11 @@ export class Desk {
     return sheet && this.#setting.run("/api/plans/work", this.#order(sheet.source, true), heard);
   }
 
+  /** Has the search answer with the best it has so far. */
+  enough(): Promise<void> {
+    return this.#showing.enough();
+  }
+
   async stop(): Promise<void> {
     await this.#showing.stop();
     this.progress.set(undefined);

@@ -8,6 +8,7 @@ import { language, t } from "../words/texts.ts";
 import { classPage } from "./class-page.ts";
 import { Frame } from "./frame.ts";
 import { kitsPages } from "./kits-pages.ts";
+import { RecordsPage } from "./records-page.ts";
 import { ShelfKeeper } from "./shelf.ts";
 import { ShelfPage } from "./shelf-page.ts";
 
@@ -22,7 +23,7 @@ async function start(): Promise<void> {
   const stock = await json<Stock>("GET", `/api/stock?language=${language()}`);
   const keeper = new ShelfKeeper();
   const around = { frame, keeper, stock, folder: health.folder };
-  frame.keep({ shelf: new ShelfPage(frame, stock, keeper), ...kitsPages(around), class: classPage(around) });
+  frame.keep({ shelf: new ShelfPage(frame, stock, keeper), ...kitsPages(around), class: classPage(around), records: new RecordsPage(frame) });
 }
 
 start().catch(failed);

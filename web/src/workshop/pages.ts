@@ -1,6 +1,6 @@
 /** The pages of the workshop, in the order in which they are named. */
 
-export const WORKSHOP = ["shelf", "kits", "price", "class"] as const;
+export const WORKSHOP = ["shelf", "kits", "price", "class", "records"] as const;
 export type PageName = (typeof WORKSHOP)[number];
 
 /** A page of the workshop. */

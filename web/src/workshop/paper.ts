@@ -134,7 +134,7 @@ export class Paper {
   }
 
   #read(source: string, edits: readonly Edit[]): Promise<PlanText> {
-    return json<PlanText>("POST", "/api/plans", { kind: this.kind, source, edits });
+    return json<PlanText>("POST", "/api/plans", { kind: this.kind, source, edits, language: language() });
   }
 
   #set(sheet: Sheet): void {

@@ -15,6 +15,8 @@ import { trouble } from "./trouble.ts";
 import { textAt } from "./values.ts";
 
 const CONFLICT = 409;
+/** How long a search may take, in seconds. */
+const SECONDS = [5, 15, 60, 240];
 
 export interface PlanView {
   readonly heading: string;
@@ -24,6 +26,8 @@ export interface PlanView {
   readonly leaves: readonly string[];
   /** What stands before the leaves. */
   readonly first?: (shown: PlanShown) => readonly Child[];
+  /** Whether it is a search: how long it may take is asked, and stopped it answers with its best so far. */
+  readonly searches?: boolean;
   /** What must be known before the form can be made. */
   readonly ready: () => Promise<void>;
   /** What is chosen for the sheets, beside the button that sets them. */
@@ -40,7 +44,7 @@ export class PlanPage implements WorkshopPage {
   readonly #wrong = el("div", { role: "alert" });
   readonly #told = el("p", { class: "hint", role: "status" });
   readonly #bar = el("progress", { "aria-label": t("bench-plan-working"), hidden: true });
-  readonly #stop = el("button", { type: "button", class: "quiet", hidden: true, onclick: () => void this.#attempt(() => this.desk.stop()) }, t("bench-packet-stop"));
+  readonly #stop = el("button", { type: "button", class: "quiet", hidden: true, onclick: () => void this.#attempt(() => (this.view.searches ? this.desk.enough() : this.desk.stop())) });
   readonly #sheets = el("div", { class: "stack" });
   readonly #leaves = el("div", { class: "leaves" });
   readonly #text = el("textarea", { id: newId("text"), rows: 16, spellcheck: "false" });
@@ -49,6 +53,7 @@ export class PlanPage implements WorkshopPage {
     private readonly desk: Desk,
     private readonly view: PlanView,
   ) {
+    say(this.#stop, t(view.searches ? "bench-class-enough" : "bench-packet-stop"));
     const take = (): Promise<void> => desk.paper.replace(this.#text.value, t("bench-did-text"));
     const text = el(
       "details",
@@ -80,7 +85,7 @@ export class PlanPage implements WorkshopPage {
           "section",
           { class: "stack", "aria-label": t("bench-plan-comes-to") },
           this.#wrong,
-          el("div", { class: "row wrap" }, make, ...(view.sheets ?? []), this.#bar, this.#stop),
+          el("div", { class: "row wrap" }, make, ...(view.searches ? this.#limit() : []), ...(view.sheets ?? []), this.#bar, this.#stop),
           this.#told,
           this.#sheets,
           this.#leaves,
@@ -102,6 +107,18 @@ export class PlanPage implements WorkshopPage {
     if (sheet) this.#show(sheet);
     this.#showLeaves();
   };
+
+  /** How long the search may take. */
+  #limit(): HTMLElement[] {
+    const options = SECONDS.map((seconds) => el("option", { value: seconds }, t("bench-class-seconds-of", { seconds })));
+    const select = el("select", { id: newId("seconds") }, ...options);
+    select.value = String(this.desk.seconds);
+    select.addEventListener("change", () => {
+      this.desk.seconds = Number(select.value);
+      void this.#attempt(() => this.desk.work(true));
+    });
+    return [el("label", { for: select.id }, t("bench-class-seconds")), select];
+  }
 
   #show(sheet: Sheet): void {
     const { undoable, redoable, unsaved } = this.desk.paper;

@@ -1,7 +1,6 @@
-//! What follows from a computed basket: its steps, its cuts, its findings, its samples for a show.
+//! What follows from a computed basket: its steps, its cuts, its findings.
 
 pub mod cuts;
-pub mod demonstration;
 pub mod findings;
 pub mod steps;
 pub mod teaching;

@@ -42,6 +42,7 @@ pub(super) fn problem(class: &Class, source: &Source) -> (Problem, Vec<Vec<Lesso
     let group = |(students, lessons): (&Students, &Vec<Lesson>)| Group {
         students: students.count,
         from: students.from.unwrap_or(first),
+        on_mould: false,
         tasks: lessons.iter().map(|lesson| lesson.task).collect(),
     };
     let problem = Problem {

@@ -55,6 +55,33 @@ pub enum Figure {
     Pace(Work),
 }
 
+impl Figure {
+    /// A word for it, under which it is kept; its name is the message `hand-` and this word.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::TakeUp => "take-up",
+            Self::RowHeight => "row-height",
+            Self::Shrink => "shrink",
+            Self::Pace(Work::Preparing) => "pace-preparing",
+            Self::Pace(Work::Weaving) => "pace-weaving",
+            Self::Pace(Work::Rim) => "pace-rim",
+            Self::Pace(Work::Lashing) => "pace-lashing",
+            Self::Pace(Work::Fittings) => "pace-fittings",
+            Self::Pace(Work::Finishing) => "pace-finishing",
+        }
+    }
+
+    /// What is measured for it, in English.
+    fn what(self) -> &'static str {
+        match self {
+            Self::TakeUp => "the take-up of the weaver",
+            Self::RowHeight => "the height of a row",
+            Self::Shrink => "what the weaving lost in drying",
+            Self::Pace(_) => "the time for a kind of work",
+        }
+    }
+}
+
 /// What a record says beside what was computed for the usual hand.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Compared {
@@ -80,12 +107,12 @@ pub enum Mismatch {
         title: String,
     },
     /// A figure is so far from what was computed that something else was measured.
-    #[error("record {number}: {what} is {times} times what was computed")]
+    #[error("record {number}: {} is {times} times what was computed", figure.what())]
     Unlikely {
         /// The number of the record.
         number: u32,
         /// What was measured.
-        what: &'static str,
+        figure: Figure,
         /// How many times what was computed, rounded.
         times: String,
     },
@@ -157,14 +184,12 @@ fn paces<'r>(record: &'r Record, draft: &'r Draft, share: f64) -> impl Iterator<
 }
 
 fn check(number: u32, figure: Figure, times: f64) -> Result<(), Mismatch> {
-    let (what, range) = match figure {
-        Figure::TakeUp => ("the take-up of the weaver", -1.0..=MOST_TIMES),
-        Figure::RowHeight => ("the height of a row", 1.0 / MOST_TIMES..=MOST_TIMES),
-        Figure::Shrink => ("what the weaving lost in drying", -1.0..=MOST_TIMES),
-        Figure::Pace(_) => ("the time for a kind of work", 1.0 / MOST_TIMES..=MOST_TIMES),
+    let range = match figure {
+        Figure::TakeUp | Figure::Shrink => -1.0..=MOST_TIMES,
+        Figure::RowHeight | Figure::Pace(_) => 1.0 / MOST_TIMES..=MOST_TIMES,
     };
     if range.contains(&times) {
         return Ok(());
     }
-    Err(Mismatch::Unlikely { number, what, times: format!("{times:.1}") })
+    Err(Mismatch::Unlikely { number, figure, times: format!("{times:.1}") })
 }

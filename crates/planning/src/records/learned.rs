@@ -5,9 +5,10 @@
 //! usual figure counts as five makings. Times and heights are taken by their logarithms. Spoilt staves are
 //! binomial with a beta prior (sec. 2.4) that counts as the staves of five makings.
 
-use basket::{Hand, Pace};
+use basket::Hand;
 use statrs::distribution::{Beta, ContinuousCDF, StudentsT};
 
+use super::adopted::Adopted;
 use super::compared::{Compared, Figure, Work};
 
 /// As how many makings the usual figures count (assumed).
@@ -72,43 +73,19 @@ impl Learned {
 
     /// The usual hand with these figures in the place of its own.
     pub fn hand(&self, whose: &str) -> Hand {
-        let mut hand = Hand { whose: Some(whose.to_owned()), ..Hand::USUAL };
-        for (figure, own) in &self.times {
-            match figure {
-                Figure::TakeUp => hand.take_up = (hand.take_up * own.value).max(0.0),
-                Figure::RowHeight => hand.row_height *= own.value,
-                Figure::Shrink => hand.shrink = Some((self.usual_shrink * own.value).clamp(0.0, 0.5)),
-                Figure::Pace(work) => at_pace(&mut hand.pace, *work, own.value),
-            }
-        }
-        if let Some(spoilt) = self.spoilt {
-            hand.spoilt = spoilt.value;
-        }
-        hand
+        self.adopted(whose).hand()
     }
-}
 
-/// Makes all of one work so many times as long.
-fn at_pace(pace: &mut Pace, work: Work, times: f64) {
-    let minutes: &mut [&mut f64] = match work {
-        Work::Preparing => {
-            &mut [&mut pace.shape_stave, &mut pace.taper_stave, &mut pace.set_stave, &mut pace.mount_base]
+    /// The figures as somebody would take them up.
+    pub fn adopted(&self, whose: &str) -> Adopted {
+        let shrink = self.times.iter().find(|(figure, _)| *figure == Figure::Shrink);
+        let times = self.times.iter().filter(|(figure, _)| *figure != Figure::Shrink);
+        Adopted {
+            whose: whose.to_owned(),
+            times: times.map(|(figure, own)| (figure.word().to_owned(), own.value)).collect(),
+            shrink: shrink.map(|(_, own)| self.usual_shrink * own.value),
+            spoilt: self.spoilt.map(|own| own.value),
         }
-        Work::Weaving => &mut [
-            &mut pace.crossing,
-            &mut pace.counted_crossing,
-            &mut pace.twined_crossing,
-            &mut pace.begin_row,
-            &mut pace.join,
-            &mut pace.pack,
-        ],
-        Work::Rim => &mut [&mut pace.hoop, &mut pace.trim, &mut pace.pin],
-        Work::Lashing => &mut [&mut pace.wrap, &mut pace.filler],
-        Work::Fittings => &mut [&mut pace.ear, &mut pace.bail, &mut pace.rivet],
-        Work::Finishing => &mut [&mut pace.off_mould, &mut pace.coat],
-    };
-    for minutes in minutes {
-        **minutes *= times;
     }
 }
 

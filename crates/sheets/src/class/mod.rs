@@ -3,12 +3,13 @@
 mod calendar;
 mod picture;
 mod refused;
+mod samples;
 mod teller;
 mod written;
 
 pub use calendar::calendar;
 pub use teller::Moment;
-pub use written::{ClassPlan, SessionPlan, StudentPlan, StudentStep, class_plan};
+pub use written::{ClassPlan, SamplePlan, SessionPlan, StudentPlan, StudentStep, class_plan};
 
 use basket::Draft;
 use drawings::Drawing;

@@ -8,6 +8,7 @@ use planning::class::{Answer, Lack, Lesson, Outcome};
 use serde::Serialize;
 use words::Words;
 
+use super::samples::samples;
 use super::teller::{Moment, Teller, count, letter};
 use crate::scribe::name;
 
@@ -39,6 +40,29 @@ pub struct ClassPlan {
     pub sessions: Vec<SessionPlan>,
     /// Each student.
     pub students: Vec<StudentPlan>,
+    /// What is to be said of the samples as a whole.
+    pub samples_say: Vec<String>,
+    /// Each sample that the teacher makes beforehand.
+    pub samples: Vec<SamplePlan>,
+}
+
+/// A sample that stands ready at a stage.
+#[derive(Serialize)]
+pub struct SamplePlan {
+    /// Which, and at which stage.
+    pub name: String,
+    /// The beginning of the session for which it has to stand ready; none for work on all of them together.
+    pub shown: Option<Moment>,
+    /// The latest moment to begin.
+    pub begin: Moment,
+    /// Both in sentences, and on which mould.
+    pub says: Vec<String>,
+    /// The work on it.
+    pub steps: Vec<StudentStep>,
+    /// What lies ready beside it for the step that is shown.
+    pub tray: Vec<String>,
+    /// What to say.
+    pub tell: Vec<String>,
 }
 
 /// A session.
@@ -97,6 +121,7 @@ pub struct StudentStep {
 pub fn class_plan(draft: &Draft, answer: &Answer, words: &Words) -> ClassPlan {
     let teller = Teller { class: &answer.class, words };
     let found = answer.found();
+    let (samples_say, samples) = samples(&teller, answer, draft);
     let (kind, says, mends) = match &answer.outcome {
         Outcome::Fits(found) => {
             let good = if found.bound >= found.plan.end {
@@ -127,6 +152,8 @@ pub fn class_plan(draft: &Draft, answer: &Answer, words: &Words) -> ClassPlan {
         waits: teller.waits(answer),
         sessions: teller.sessions(answer, draft),
         students: teller.students(answer),
+        samples_say,
+        samples,
     }
 }
 

@@ -179,9 +179,9 @@ fn tally(band: &Band, basket: &Basket, scribe: &Scribe<'_>) -> CardBand {
 
 #[cfg(test)]
 mod tests {
-    use basket::demonstration::{Demonstration, Show};
     use basket::pattern::Units;
     use basket::{Catalogue, Draft, Hand};
+    use planning::samples::{Demonstration, Show};
     use words::{Language, Words};
 
     use crate::data::{SheetData, demonstration};

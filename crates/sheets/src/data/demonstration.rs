@@ -1,14 +1,16 @@
 //! The demonstration sheet: samples, days, and what stands ready at the show.
 
 use basket::Draft;
-use basket::demonstration::{DAY, Day, Demonstration, Sample, Task, day_before};
 use basket::limits::TABLE_ROWS;
-use basket::message::Value;
+use basket::message::{Message, Value};
 use basket::pattern::StepKind;
 use basket::piece::{FloorPart, Piece};
 use basket::steps::Step;
-use drawings::sample_letter;
+use basket::teaching;
+use drawings::{Drawing, Lane, sample_letter, timeline};
+use planning::samples::{DAY, Day, Demonstration, Sample, Span, Task, day_before};
 use serde::Serialize;
+use words::Words;
 
 use crate::scribe::{Scribe, name};
 
@@ -29,6 +31,7 @@ pub(crate) struct Plan {
 struct Beside {
     says: String,
     ready: Vec<String>,
+    tell: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -64,6 +67,19 @@ pub(crate) fn plan(draft: &Draft, show: &Demonstration, scribe: &Scribe<'_>) -> 
         days: days.iter().take(TABLE_ROWS).map(|day| day_line(draft, day, scribe)).collect(),
         at_show: all(show).map(|(letter, sample)| at_show(draft, &letter, sample, scribe)).collect(),
     }
+}
+
+/// When each sample is worked on, dries and stands ready.
+pub(crate) fn picture(show: &Demonstration, words: &Words) -> Drawing {
+    let span = |span: &Span| (span.from, span.to);
+    let lane = |(letter, sample): (String, &Sample)| Lane {
+        name: format!("{letter}  {}", words.name(sample.stage)),
+        begin: sample.begin,
+        work: sample.blocks.iter().flat_map(|block| &block.work).map(span).collect(),
+        mould: sample.mould.map(|(_, held)| span(&held)),
+    };
+    let lanes: Vec<Lane> = all(show).map(lane).collect();
+    timeline(&lanes, (day_before(show.begin()), show.moulds), words)
 }
 
 /// How many days are not told one by one.
@@ -108,10 +124,12 @@ fn line(
         work: scribe.minutes(sample.work_minutes),
         mould: match sample.mould {
             None => scribe.label("demo-no-mould"),
-            Some(span) if span.to <= 0.0 => scribe.label("demo-on-mould"),
-            Some(span) => {
-                let args = [("when", name(when(span.to, show.work_a_day, scribe)))];
-                scribe.text("demo-off-mould", &args)
+            Some((number, span)) => {
+                let args = [
+                    ("number", Value::Count(i64::from(number) + 1)),
+                    ("when", name(when(span.to, show.work_a_day, scribe))),
+                ];
+                scribe.text(if span.to <= 0.0 { "demo-on-mould" } else { "demo-off-mould" }, &args)
             }
         },
     }
@@ -150,7 +168,11 @@ fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
 }
 
 fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> Beside {
-    Beside { says: next(draft, letter, sample, scribe), ready: ready(draft, sample, scribe) }
+    Beside {
+        says: next(draft, letter, sample, scribe),
+        ready: tray(draft, sample.last_step, scribe),
+        tell: tell(draft, sample.last_step, scribe),
+    }
 }
 
 fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> String {
@@ -169,8 +191,8 @@ fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> St
 }
 
 /// What the next step works in or puts on, and its tools.
-fn ready(draft: &Draft, sample: &Sample, scribe: &Scribe<'_>) -> Vec<String> {
-    let Some(next) = step(draft, sample.last_step.saturating_add(1)) else { return Vec::new() };
+pub(crate) fn tray(draft: &Draft, last_step: u32, scribe: &Scribe<'_>) -> Vec<String> {
+    let Some(next) = step(draft, last_step.saturating_add(1)) else { return Vec::new() };
     let cuts = draft.cuts.iter().filter(|cut| is_taken_up(next.kind, cut.piece));
     let pieces = cuts.map(|cut| {
         let args = [
@@ -187,6 +209,17 @@ fn ready(draft: &Draft, sample: &Sample, scribe: &Scribe<'_>) -> Vec<String> {
         }
     }
     ready
+}
+
+/// What to say when going on from a sample: the usual faults of the next step, and their cures.
+pub(crate) fn tell(draft: &Draft, last_step: u32, scribe: &Scribe<'_>) -> Vec<String> {
+    let Some(next) = step(draft, last_step.saturating_add(1)) else { return Vec::new() };
+    let faults = teaching::faults(next.kind, &draft.basket);
+    let fault = |fault: &Message| {
+        let cure = scribe.words.with(&format!("{}.cure", fault.id), &fault.args);
+        scribe.text("demo-say", &[("fault", name(scribe.words.say(fault))), ("cure", name(cure))])
+    };
+    faults.iter().map(fault).collect()
 }
 
 /// Whether a step takes up a piece of the cut list.
@@ -210,6 +243,6 @@ fn is_taken_up(step: StepKind, piece: Piece) -> bool {
     }
 }
 
-fn step(draft: &Draft, number: u32) -> Option<&Step> {
+pub(crate) fn step(draft: &Draft, number: u32) -> Option<&Step> {
     draft.steps.iter().find(|step| step.number == number)
 }

@@ -34,7 +34,7 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
         if length > LARGEST as u64 {
             return Err(too_large());
         }
-        read(request.into_body()).await.map(Self)
+        read(request.into_body(), LARGEST).await.map(Self)
     }
 }
 
@@ -57,24 +57,41 @@ impl<S: Send + Sync> FromRequest<S> for Photograph {
     type Rejection = Refusal;
 
     async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
-        if header_text(&request, header::CONTENT_TYPE) != "image/jpeg" {
-            return Err(Refusal::new(
-                StatusCode::UNSUPPORTED_MEDIA_TYPE,
-                "the body is not said to be a photograph",
-                "the header Content-Type",
-                "Send Content-Type: image/jpeg.",
-            ));
-        }
-        read(request.into_body()).await.map(Self)
+        jpeg(&request)?;
+        read(request.into_body(), LARGEST).await.map(Self)
     }
+}
+
+/// A photograph of any size that one may have.
+pub(crate) struct LargePhotograph(pub(crate) Vec<u8>);
+
+impl<S: Send + Sync> FromRequest<S> for LargePhotograph {
+    type Rejection = Refusal;
+
+    async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
+        jpeg(&request)?;
+        read(request.into_body(), basket::limits::PHOTO_BYTES as usize).await.map(Self)
+    }
+}
+
+fn jpeg(request: &Request) -> Result<(), Refusal> {
+    if header_text(request, header::CONTENT_TYPE) == "image/jpeg" {
+        return Ok(());
+    }
+    Err(Refusal::new(
+        StatusCode::UNSUPPORTED_MEDIA_TYPE,
+        "the body is not said to be a photograph",
+        "the header Content-Type",
+        "Send Content-Type: image/jpeg.",
+    ))
 }
 
 fn header_text(request: &Request, name: header::HeaderName) -> &str {
     request.headers().get(name).and_then(|value| value.to_str().ok()).unwrap_or_default()
 }
 
-async fn read(body: Body) -> Result<Vec<u8>, Refusal> {
-    match tokio::time::timeout(PATIENCE, to_bytes(body, LARGEST)).await {
+async fn read(body: Body, largest: usize) -> Result<Vec<u8>, Refusal> {
+    match tokio::time::timeout(PATIENCE, to_bytes(body, largest)).await {
         Ok(Ok(bytes)) => Ok(bytes.into()),
         Ok(Err(error)) if is_length(&error) => Err(too_large()),
         Ok(Err(_)) => Err(Refusal::new(

@@ -26,6 +26,8 @@ pub(crate) struct Shop<'a> {
     pub(crate) catalogue: &'a Catalogue,
     /// What of them is the shelf's.
     pub(crate) own: &'a Own,
+    /// The hand by which baskets are worked out.
+    pub(crate) hand: &'a Hand,
     /// Whether a pattern may name any file of the folder, or only those that a pattern there names: a guest
     /// sees the patterns that are offered and learns nothing of other files.
     pub(crate) any_file: bool,
@@ -39,23 +41,23 @@ impl Shop<'_> {
 
 /// Reads a pattern and works it out whole.
 pub(crate) fn draft(source: &str, shop: Shop<'_>) -> Result<Draft, Vec<Problem>> {
-    Ok(Draft::of(read(source, shop)?, shop.catalogue, &Hand::USUAL))
+    Ok(Draft::of(read(source, shop)?, shop.catalogue, shop.hand))
 }
 
 /// The same for a glance while a hand moves.
 pub(crate) fn at_a_glance(source: &str, shop: Shop<'_>) -> Result<Draft, Vec<Problem>> {
-    Ok(Draft::at_a_glance(read(source, shop)?, shop.catalogue, &Hand::USUAL))
+    Ok(Draft::at_a_glance(read(source, shop)?, shop.catalogue, shop.hand))
 }
 
 /// Reads a pattern and computes its basket alone: for pictures, which ask for nothing that follows.
 pub(crate) fn basket(source: &str, shop: Shop<'_>) -> Result<Basket, Vec<Problem>> {
-    Ok(assemble(&read(source, shop)?, shop.catalogue, &Hand::USUAL))
+    Ok(assemble(&read(source, shop)?, shop.catalogue, shop.hand))
 }
 
 /// The pattern itself beside its basket.
 pub(crate) fn pattern_and_basket(source: &str, shop: Shop<'_>) -> Result<(Pattern, Basket), Vec<Problem>> {
     let pattern = read(source, shop)?;
-    let basket = assemble(&pattern, shop.catalogue, &Hand::USUAL);
+    let basket = assemble(&pattern, shop.catalogue, shop.hand);
     Ok((pattern, basket))
 }
 

@@ -256,7 +256,7 @@ pub(crate) fn hash(text: &str) -> String {
 }
 
 fn saved(name: &str, source: &str) -> Saved {
-    Saved { name: name.to_owned(), hash: hash(source), problems: Vec::new() }
+    Saved { name: name.to_owned(), hash: hash(source), problems: Vec::new(), history: String::new() }
 }
 
 fn missing(name: &str) -> Refusal {

@@ -9,6 +9,7 @@ use axum::http::StatusCode;
 use basket::message::Message;
 use bytes::Bytes;
 use serde::Deserialize;
+use tokio::sync::Notify;
 use tokio::task::AbortHandle;
 use words::Language;
 
@@ -45,9 +46,16 @@ struct Job {
     files: BTreeMap<String, Bytes>,
     /// Ends its making at once.
     stop: Option<AbortHandle>,
+    /// Tells a search to answer with the best it has.
+    enough: Arc<Notify>,
 }
 
 impl Job {
+    fn new(guest: IpAddr, packet: Packet, enough: &Arc<Notify>) -> Self {
+        let (begun, enough) = (Instant::now(), Arc::clone(enough));
+        Self { guest, begun, packet, files: BTreeMap::new(), stop: None, enough }
+    }
+
     fn works(&self) -> bool {
         self.packet.state == PacketState::Working
     }
@@ -80,17 +88,17 @@ impl Jobs {
             files: Vec::new(),
             fault: None,
         };
+        let enough = Arc::new(Notify::new());
         {
             let mut all = self.all();
             make_room(&mut all, guest)?;
-            let (begun, packet) = (Instant::now(), packet.clone());
-            all.insert(id.clone(), Job { guest, begun, packet, files: BTreeMap::new(), stop: None });
+            all.insert(id.clone(), Job::new(guest, packet.clone(), &enough));
         }
         let (jobs, own) = (Arc::clone(self), id.clone());
         let reader = serde_json::from_slice::<Reader>(&request).ok();
         let language = reader.and_then(|reader| Language::of(&reader.language?)).unwrap_or_default();
         let making = tokio::spawn(async move {
-            let made = jobs.make(&own, guest, order, &request).await;
+            let made = jobs.make((&own, guest), order, &request, &enough).await;
             jobs.end(&own, made.map_err(|refusal| refusal.told(language)));
         });
         if let Some(job) = self.all().get_mut(&id) {
@@ -99,14 +107,20 @@ impl Jobs {
         Ok(packet)
     }
 
-    async fn make(&self, id: &str, guest: IpAddr, order: Order, request: &[u8]) -> Result<Answer, Refusal> {
+    async fn make(
+        &self,
+        (id, guest): (&str, IpAddr),
+        order: Order,
+        request: &[u8],
+        enough: &Notify,
+    ) -> Result<Answer, Refusal> {
         let _turn = self.turns.turn(guest).await?;
         let mut hear = |word, body: Vec<u8>| match word {
             Word::Step(step) => self.tell(id, &step),
             Word::File(name) => self.put(id, name, body.into()),
             Word::Answer { .. } => {}
         };
-        let making = self.workers.run(order, request, &mut hear);
+        let making = self.workers.run(order, request, (&mut hear, enough));
         tokio::time::timeout(LONGEST, making).await.unwrap_or_else(|_| {
             Err(Refusal::said(
                 StatusCode::UNPROCESSABLE_ENTITY,
@@ -119,6 +133,14 @@ impl Jobs {
     /// How far a packet is.
     pub(crate) fn ask(&self, id: &str) -> Result<Packet, Refusal> {
         self.all().get(id).map(|job| job.packet.clone()).ok_or_else(unknown)
+    }
+
+    /// Has a search answer with the best it has so far.
+    pub(crate) fn enough(&self, id: &str) -> Result<Packet, Refusal> {
+        let all = self.all();
+        let job = all.get(id).ok_or_else(unknown)?;
+        job.enough.notify_one();
+        Ok(job.packet.clone())
     }
 
     /// Stops a packet at once, or throws a finished one away.
@@ -271,7 +293,7 @@ mod tests {
     fn job(guest: IpAddr, state: PacketState) -> Job {
         let packet =
             Packet { id: String::new(), state, now: None, done: 0, total: 6, files: Vec::new(), fault: None };
-        Job { guest, begun: Instant::now(), packet, files: BTreeMap::new(), stop: None }
+        Job::new(guest, packet, &Arc::default())
     }
 
     fn all(jobs: Vec<Job>) -> BTreeMap<String, Job> {

@@ -18,6 +18,7 @@ mod guard;
 mod guest;
 mod jobs;
 mod kind;
+mod log;
 mod look;
 mod name;
 mod own_page;
@@ -36,8 +37,10 @@ mod studio;
 mod text;
 mod workers;
 
+pub(crate) use api::PastVersion;
 pub(crate) use door::Door;
 pub(crate) use folder::Folder;
+pub(crate) use log::{Past, differences};
 pub(crate) use refusal::Refusal;
 pub(crate) use secret::random_text;
 pub(crate) use server::{listen, serve};

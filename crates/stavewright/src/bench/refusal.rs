@@ -84,6 +84,11 @@ impl Refusal {
         self
     }
 
+    /// What a worker refused, which has told it in the reader's language.
+    pub(crate) fn again(status: StatusCode, fault: Fault) -> Self {
+        Self { status, fault: Box::new(fault), message: None }
+    }
+
     /// Too much is asked at once.
     pub(crate) fn busy() -> Self {
         Self::said(StatusCode::SERVICE_UNAVAILABLE, Message::new("refused-busy"), "the server")

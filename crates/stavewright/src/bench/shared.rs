@@ -1,12 +1,14 @@
 //! What all requests share.
 
 use std::net::SocketAddr;
-use std::sync::Arc;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 
 use axum::http::StatusCode;
 use basket::Catalogue;
 use basket::message::Message;
+use planning::records::Adopted;
+use tokio::sync::Notify;
 
 use super::answer::Answer;
 use super::door::Door;
@@ -14,6 +16,7 @@ use super::folder::Folder;
 use super::gate::Gate;
 use super::guest::Guest;
 use super::jobs::Jobs;
+use super::log;
 use super::refusal::Refusal;
 use super::shelf::{Own, OwnMeasures};
 use super::workers::{Order, Task, Workers};
@@ -58,6 +61,8 @@ pub(crate) struct Bench {
     slow: Gate,
     /// Who may ask.
     pub(crate) access: Access,
+    /// The figures that the workshop took up; none for the usual hand.
+    hand: Mutex<Option<Adopted>>,
     /// Name of the pattern to open first.
     pub(crate) open: Option<String>,
     /// Differs from start to start.
@@ -77,7 +82,9 @@ impl Bench {
         let [files, quick, slow] = [(); 3].map(|()| Gate::of_processors());
         let catalogue = materials.catalogue;
         let measures = Arc::new(OwnMeasures::of(folder.path()));
+        let hand = Mutex::new(log::adopted(&folder));
         Arc::new(Self {
+            hand,
             folder,
             catalogue,
             measures,
@@ -96,16 +103,17 @@ impl Bench {
     pub(crate) async fn work(&self, guest: Guest, task: Task, request: Vec<u8>) -> Result<Answer, Refusal> {
         let gate = if task.is_quick() { &self.quick } else { &self.slow };
         let turn = gate.turn(guest.0).await?;
-        let mut nobody = |_, _| ();
+        let (mut nobody, never) = (|_, _| (), Notify::new());
         let order = self.order(task).await;
-        let working = self.workers.run(order, &request, &mut nobody);
+        let working = self.workers.run(order, &request, (&mut nobody, &never));
         let answer = tokio::time::timeout(LONGEST, working).await.map_err(|_| too_long())??;
         Ok(answer.holding(turn.done()))
     }
 
-    /// An order with the rights of this bench's guests, and what the shelf says of materials.
+    /// An order with the rights of this bench's guests, what the shelf says of materials and the hand taken up.
     pub(crate) async fn order(&self, task: Task) -> Order {
-        Order { task, any_file: self.access.may_write, own: self.own().await }
+        let own = self.own().await;
+        Order { task, any_file: self.access.may_write, own, hand: self.hand().clone() }
     }
 
     /// What the shelf says of materials. Whether its file changed is asked at once; it is read aside.
@@ -116,6 +124,15 @@ impl Bench {
         let (measures, catalogue) = (Arc::clone(&self.measures), self.catalogue.clone());
         let read = tokio::task::spawn_blocking(move || Own::clone(&measures.read(&catalogue)));
         read.await.unwrap_or(Own { unread: true, ..Own::default() })
+    }
+
+    /// Works with these figures from now on, or with the usual hand.
+    pub(crate) fn take_up(&self, figures: Option<Adopted>) {
+        *self.hand() = figures;
+    }
+
+    fn hand(&self) -> MutexGuard<'_, Option<Adopted>> {
+        self.hand.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     /// Refuses guests who may not write: what lies in the workshop is the maker's own.

@@ -4,9 +4,11 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 
 use basket::Draft;
+use basket::pattern::Units;
 use planning::class::written::{self, Class};
 use planning::class::{Answer, Doing, Source};
 use sheets::ClassPlan;
+use words::{Language, Words};
 
 use super::outcome::{Format, Outcome};
 use super::own_hand::OwnHand;
@@ -23,8 +25,9 @@ use crate::{input, report, screen, single};
 /// are held until the wall is dry, waits run through the night, and work is broken off between rows,
 /// staves or wraps alone.
 #[derive(Debug, clap::Args)]
-#[command(after_help = "A whole file of a class; [teacher], [home], drills, from, ready, every and times may
-be left out:
+#[command(
+    after_help = "A whole file of a class; [teacher], [home], [samples], drills, from, ready, every and
+times may be left out:
   title = \"Harbour bread basket in four days\"
   pattern = \"harbour.toml\"          # from this file's folder
   zone = \"America/New_York\"
@@ -46,6 +49,10 @@ be left out:
   [home]                            # may be done at home as well
   steps = [\"lashing\"]
   hours = \"19:00-21:00\"
+  [samples]                         # the teacher's, made in these hours beforehand
+  stages = [\"staves-set\", \"half-woven\", \"woven\"]
+  hours = \"09:00-15:00\"
+  moulds = 2                        # beside the students'
 
 Examples:
   stavewright class weekend.toml
@@ -54,7 +61,8 @@ Examples:
   stavewright class weekend.toml --format json
 
 Exit status: 0 when the class fits, 1 when it does not or no plan was found in
-time, 2 when a file cannot be read or written.")]
+time, 2 when a file cannot be read or written."
+)]
 pub(super) struct Args {
     /// The file of the class; - reads standard input.
     class: PathBuf,
@@ -110,7 +118,11 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
 
 fn read(path: &Path) -> Result<Class, Failure> {
     let text = input::read(Origin::of(path))?;
-    written::read(&text.content).map_err(|problems| Failure::Misread { text, problems })
+    written::read(&text.content).map_err(|faults| {
+        let words = Words::new(Language::English, Units::default());
+        let problems = faults.into_iter().map(|fault| fault.told(|id, args| words.with(id, args)));
+        Failure::Misread { text, problems: problems.collect() }
+    })
 }
 
 /// The pattern's path, from the folder of the class.
@@ -151,7 +163,7 @@ fn sheet(
     })
 }
 
-fn text(args: &Args, told: &ClassPlan, words: &words::Words) -> Result<(), Failure> {
+fn text(args: &Args, told: &ClassPlan, words: &Words) -> Result<(), Failure> {
     screen::print(&report::class::render(told, words))?;
     for out in [&args.sheet, &args.calendar].into_iter().flatten() {
         screen::print(&format!("Wrote {}\n", out.display()))?;

@@ -3,9 +3,9 @@
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use basket::demonstration::Show;
 use basket::steps::Stage;
 use basket::{Basket, Draft};
+use planning::samples::Show;
 use sheets::{Options, PacketFile, Photos};
 use words::Words;
 

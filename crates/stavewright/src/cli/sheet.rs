@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 
-use basket::demonstration::Show;
 use clap::builder::PossibleValuesParser;
+use planning::samples::Show;
 use sheets::{ON_REQUEST, Options, SHEETS};
 
 use super::outcome::Outcome;

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use sheets::{ClassPlan, StudentPlan};
+use sheets::{ClassPlan, SamplePlan, StudentPlan, StudentStep};
 use words::Words;
 
 use super::heading;
@@ -22,6 +22,10 @@ pub(crate) fn render(plan: &ClassPlan, words: &Words) -> String {
     }
     part(&mut text, "sheet-class-waits", &plan.waits, words);
     part(&mut text, "sheet-class-chance", &plan.chance, words);
+    part(&mut text, "sheet-class-samples", &plan.samples_say, words);
+    for sample in &plan.samples {
+        self::sample(&mut text, sample, words);
+    }
     text
 }
 
@@ -39,13 +43,33 @@ fn student(text: &mut String, student: &StudentPlan) {
     if let Some(mould) = &student.mould {
         lines(text, mould, 2);
     }
+    steps(text, &student.steps);
+}
+
+fn steps(text: &mut String, steps: &[StudentStep]) {
     let mut day = "";
-    for step in &student.steps {
+    for step in steps {
         if step.from.day != day {
             day = &step.from.day;
             lines(text, day, 2);
         }
         lines(text, &step.says, 4);
+    }
+}
+
+fn sample(text: &mut String, sample: &SamplePlan, words: &Words) {
+    text.push_str(&heading(&sample.name));
+    for says in &sample.says {
+        lines(text, says, 2);
+    }
+    steps(text, &sample.steps);
+    for (id, said) in [("tray", &sample.tray), ("say", &sample.tell)] {
+        if !said.is_empty() {
+            lines(text, &words.term(&format!("sheet-class-{id}")), 2);
+            for said in said {
+                lines(text, said, 4);
+            }
+        }
     }
 }
 

@@ -208,3 +208,61 @@ bench-class-hours = Stunden
 bench-class-times = So viele Male
 bench-class-every = Alle so viele Tage
 bench-class-pictures = Wer wann was macht
+
+# Die Seite Arbeiten
+
+bench-shop-records = Arbeiten
+bench-records-heading = Was gemacht wurde
+bench-records-log = Eine Arbeit notieren
+bench-records-pattern = Muster
+bench-records-made = Fertig am
+bench-records-who = Wer (ein Name muss nicht sein)
+bench-records-learner = lernend gemacht
+bench-records-minutes = Minuten Arbeit, Warten nicht gezählt
+bench-records-planned = geplant { $planned }
+bench-records-rows = Reihen
+bench-records-weaver = Flechtmaterial ohne den Rest
+bench-records-wet = Höhe des Geflechts, nass
+bench-records-dry = Höhe des Geflechts, trocken
+bench-records-girth-wet = Größter Umfang, nass
+bench-records-girth-dry = Größter Umfang, trocken
+bench-records-staves = Gemachte Staken
+bench-records-spoilt = davon verdorben
+bench-records-wood = Holz
+bench-records-wrong = Was schiefging
+bench-records-photo = Foto
+bench-records-photo-all = Ort und Zeit im Foto lassen
+bench-records-photo-unread = Dieses Foto lässt sich hier nicht öffnen.
+bench-records-photo-alt = Foto der Arbeit { $number }
+bench-records-keep = Notieren
+bench-records-kept = Als Nummer { $number } notiert.
+bench-records-none = Noch ist nichts notiert.
+bench-records-number = Nummer
+bench-records-maker = Wer
+bench-records-measured = Gemessen
+bench-records-forget = Vergessen
+bench-records-forget-one = Arbeit { $number } vergessen
+bench-records-forget-ask = Arbeit { $number } wird für immer vergessen, mit ihren Fotos.
+bench-records-forget-all = Alles von { $who } vergessen
+bench-records-forget-all-ask = Alle { $count } Arbeiten von { $who } werden für immer vergessen, mit ihren Fotos.
+bench-records-export = Als Datei mitnehmen
+bench-records-of = Von wem
+bench-records-everybody = allen
+bench-records-hand = Die Hand, von der sie erzählen
+bench-records-hand-none = Noch erzählt hier keine Arbeit von einer Hand.
+bench-records-hand-from = { $count ->
+    [one] Aus einer Arbeit, neben den üblichen Zahlen:
+   *[other] Aus { $count } Arbeiten, neben den üblichen Zahlen:
+}
+bench-records-hand-left = { $count ->
+    [one] Eine Arbeit bleibt außen vor: Ihr Muster ist nicht hier, oder sie hat anderes gemessen.
+   *[other] { $count } Arbeiten bleiben außen vor: Ihre Muster sind nicht hier, oder sie haben anderes gemessen.
+}
+bench-records-hand-drafted = „{ $pattern }“ wird damit:
+bench-records-adopt = Mit diesen Zahlen arbeiten
+bench-records-adopted = Die Werkstatt arbeitet mit eigenen Zahlen: { $whose }. Sie gelten für alle Muster an dieser Werkbank, und jedes sagt es.
+bench-records-usual = Die Werkstatt arbeitet mit den üblichen Zahlen.
+bench-records-take-back = Wieder mit den üblichen Zahlen arbeiten
+bench-class-seconds = Höchstens suchen
+bench-class-seconds-of = { $seconds } s
+bench-class-enough = Aufhören und das Beste bisher nehmen

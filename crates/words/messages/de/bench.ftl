@@ -274,6 +274,8 @@ bench-compare-count = { $count ->
     }
 bench-compare-cannot = Eine der beiden Fassungen hat Fehler und lässt sich nicht vergleichen.
 bench-version-now = Wie auf der Werkbank
+bench-version-past = Gespeichert { $at }
+bench-version-back = Zur linken Fassung zurückgehen
 bench-version-saved = Wie gespeichert
 bench-version-before = Vor: { $step }
 bench-version-file = { $title } ({ $name }.toml)

@@ -89,6 +89,68 @@ class-timetable-description = { $students ->
 }: Balken für die Arbeit, helle Bänder, solange eine Form belegt ist.
 class-timetable = Wer macht wann was
 
+# Die Muster eines Kurses.
+
+class-samples-none = Die Stunden der Kursleitung in einem ganzen Jahr vor dem Kurs fassen die Arbeit an diesen Mustern nicht. Längere Stunden oder weniger Stände angeben.
+class-samples-moulds = { $count ->
+    [one] Die Muster brauchen eine eigene Form, { $letters }, neben denen der Teilnehmenden.
+   *[other] Die Muster brauchen eigene Formen, { $letters }, neben denen der Teilnehmenden.
+}
+class-sample = Muster { $number }: { $stage }
+class-sample-ready = Bereit für die Sitzung am { $day }, { $time }; spätestens begonnen am { $beginday }, { $begintime }. Halt nach Schritt { $step }. { $title }.
+class-sample-mould = Auf Form { $letter }, von { $from } bis { $to }.
+class-sample-work = { $step }. { $title }
+class-samples-together = Alle Muster zusammen
+
+# Was in der Datei eines Kurses nicht stimmt.
+
+class-fault-large = Die Datei ist größer als 1 MB.
+    .help = Ein Kurs hat wenige Kilobyte: Ist das die richtige Datei?
+class-fault-toml = Das ist kein Kurs: { $said }
+    .help = `stavewright class --help` zeigt eine ganze Datei mit allen Angaben.
+class-fault-zone = Eine Zeitzone `{ $zone }` gibt es nicht.
+    .help = Einen Ort der Zeitzonen-Datenbank schreiben, etwa "America/New_York".
+class-fault-zone-near = Eine Zeitzone `{ $zone }` gibt es nicht.
+    .help = Ist `{ $nearest }` gemeint?
+class-fault-number = `{ $key }` kann nicht { $value } sein.
+    .help = Eine Zahl von { $from } bis { $to } schreiben.
+class-fault-step = „{ $word }“ ist kein Schritt.
+    .help = Eines davon schreiben: { $all }.
+class-fault-step-near = „{ $word }“ ist kein Schritt.
+    .help = Ist „{ $nearest }“ gemeint?
+class-fault-ready = „{ $word }“ kann nicht bereitliegen.
+    .help = Eines davon schreiben: { $all }.
+class-fault-ready-near = „{ $word }“ kann nicht bereitliegen.
+    .help = Ist „{ $nearest }“ gemeint?
+class-fault-stage = „{ $word }“ ist kein Stand.
+    .help = Einen davon schreiben: { $all }.
+class-fault-stage-near = „{ $word }“ ist kein Stand.
+    .help = Ist „{ $nearest }“ gemeint?
+class-fault-hours = `{ $hours }` sind keine Stunden eines Tages.
+    .help = Als "09:00-12:30" schreiben, die frühere zuerst.
+class-fault-date = `{ $date }` ist kein Datum eines Kurses.
+    .help = Jahr, Monat und Tag schreiben, etwa "2027-03-13".
+class-fault-hand = „{ $hand }“ sagt nicht, wie geübt jemand ist.
+    .help = "learner" (lernend) oder "practised" (geübt) schreiben.
+class-fault-nobody = Zu diesem Kurs kommt niemand.
+    .help = [[students]] mit count = 12 und hand = "learner" ergänzen.
+class-fault-students = { $count } Plätze sind zu viele.
+    .help = Ein Kurs hat höchstens { $most }.
+class-fault-moment = `{ $moment }` ist kein Zeitpunkt.
+    .help = Als "2027-03-13 13:00" schreiben.
+class-fault-late = Diese Teilnehmenden kommen, wenn der Kurs vorbei ist.
+    .help = Sie vor dem Ende der letzten Sitzung kommen lassen.
+class-fault-day-hours = Dieser Tag hat keine Stunden.
+    .help = hours = ["09:00-12:00"] ergänzen.
+class-fault-no-days = Der Kurs hat keine Tage.
+    .help = [[days]] mit date = "2027-03-13" und hours = ["09:00-12:00"] ergänzen.
+class-fault-days = { $count } Tage sind zu viele.
+    .help = Ein Kurs hat höchstens { $most }.
+class-fault-clock = Am { $date } werden die Uhren umgestellt, und { $time } ist keine eindeutige Zeit.
+    .help = Die Sitzung zu einer anderen Zeit beginnen und enden lassen.
+class-fault-overlap = Zwei Sitzungen am { $date } überschneiden sich.
+    .help = Die eine vor der anderen enden lassen.
+
 # Die eigene Hand, aus Aufzeichnungen gelernt.
 
 hand-figure = { $records ->
@@ -111,3 +173,45 @@ hand-drafted = Der Korb mit diesen Werten
 hand-work = Arbeit: { $after }, vorher { $before }
 hand-rows = Reihen: { $after }, vorher { $before }
 hand-weaver = Flechtfaden am Korb: { $after }, vorher { $before }
+
+# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Muster.
+
+record-says-work = Arbeit: { $value }
+record-says-rows = { $value ->
+    [one] eine Reihe
+   *[other] { $value } Reihen
+}
+record-says-weaver = Flechtmaterial: { $value }
+record-says-wet = Höhe nass: { $value }
+record-says-dry = Höhe trocken: { $value }
+record-says-girth-wet = Umfang nass: { $value }
+record-says-girth-dry = Umfang trocken: { $value }
+record-says-wood = Holz: { $value }
+record-says-learner = lernend
+record-says-staves = { $value } Staken, davon { $spoilt } verdorben
+
+history-not-kept = Gespeichert. Was das Muster vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
+history-unread = nicht zu vergleichen, denn eines von beiden ist nicht lesbar
+history-nothing = nichts
+history-alike = nur Anmerkungen oder Anordnung
+history-differs = { $what } { $before } → { $after }
+history-more = { $count ->
+    [one] und eines mehr
+   *[other] und { $count } mehr
+}
+history-staves-fewer = { $count ->
+    [one] eine Stake weniger
+   *[other] { $count } Staken weniger
+}
+history-staves-more = { $count ->
+    [one] eine Stake mehr
+   *[other] { $count } Staken mehr
+}
+history-rows-fewer = { $count ->
+    [one] eine Reihe weniger
+   *[other] { $count } Reihen weniger
+}
+history-rows-more = { $count ->
+    [one] eine Reihe mehr
+   *[other] { $count } Reihen mehr
+}

@@ -43,6 +43,7 @@ form-figure-height = Höhe des Geflechts
 form-figure-across = Durchmesser am Rand
 form-figure-capacity = Fasst
 form-figure-work = Arbeit, ungefähr
+form-figure-hand = Zahlen
 form-capacity = { $litres } Liter ({ $quarts } US-Quarts)
 
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt

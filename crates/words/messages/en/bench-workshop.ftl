@@ -208,3 +208,61 @@ bench-class-hours = Hours
 bench-class-times = So many times
 bench-class-every = Every so many days
 bench-class-pictures = Who does what when
+
+# The page Records
+
+bench-shop-records = Records
+bench-records-heading = What was made
+bench-records-log = Write a making down
+bench-records-pattern = Pattern
+bench-records-made = Finished on
+bench-records-who = Who (a name need not be given)
+bench-records-learner = made by a learner
+bench-records-minutes = Minutes of work, waiting not counted
+bench-records-planned = planned { $planned }
+bench-records-rows = Rows
+bench-records-weaver = Weaver, less what was left over
+bench-records-wet = Height of the weaving, wet
+bench-records-dry = Height of the weaving, dry
+bench-records-girth-wet = Girth at the widest, wet
+bench-records-girth-dry = Girth at the widest, dry
+bench-records-staves = Staves made
+bench-records-spoilt = of them spoilt
+bench-records-wood = Wood
+bench-records-wrong = What went wrong
+bench-records-photo = Photograph
+bench-records-photo-all = Leave place and time in the photograph
+bench-records-photo-unread = This photograph cannot be opened here.
+bench-records-photo-alt = Photograph of making { $number }
+bench-records-keep = Write it down
+bench-records-kept = Written down as number { $number }.
+bench-records-none = Nothing was written down yet.
+bench-records-number = Number
+bench-records-maker = Who
+bench-records-measured = Measured
+bench-records-forget = Forget
+bench-records-forget-one = Forget making { $number }
+bench-records-forget-ask = Making { $number } is forgotten for good, with its photographs.
+bench-records-forget-all = Forget all of { $who }
+bench-records-forget-all-ask = All { $count } makings of { $who } are forgotten for good, with their photographs.
+bench-records-export = Take them away as a file
+bench-records-of = Of whom
+bench-records-everybody = everybody
+bench-records-hand = The hand that they tell of
+bench-records-hand-none = No making here tells of a hand yet.
+bench-records-hand-from = { $count ->
+    [one] From one making, beside the usual figures:
+   *[other] From { $count } makings, beside the usual figures:
+}
+bench-records-hand-left = { $count ->
+    [one] One making is left out: its pattern is not here, or it measured something else.
+   *[other] { $count } makings are left out: their patterns are not here, or they measured something else.
+}
+bench-records-hand-drafted = With them, “{ $pattern }” is:
+bench-records-adopt = Work with these figures
+bench-records-adopted = The workshop works with figures of its own: { $whose }. They hold for all patterns on this bench, and each says so.
+bench-records-usual = The workshop works with the usual figures.
+bench-records-take-back = Work with the usual figures again
+bench-class-seconds = Search for at most
+bench-class-seconds-of = { $seconds } s
+bench-class-enough = Stop, and take the best so far

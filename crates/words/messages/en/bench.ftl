@@ -274,6 +274,8 @@ bench-compare-count = { $count ->
     }
 bench-compare-cannot = One of the two has mistakes and cannot be compared.
 bench-version-now = As it is on the bench
+bench-version-past = Saved { $at }
+bench-version-back = Go back to the left version
 bench-version-saved = As it was saved
 bench-version-before = Before: { $step }
 bench-version-file = { $title } ({ $name }.toml)

@@ -89,6 +89,68 @@ class-timetable-description = { $students ->
 }: bars for work, light bands while a mould is held.
 class-timetable = Who does what when
 
+# The samples of a class.
+
+class-samples-none = The teacher’s hours of a whole year before the class do not hold the work on these samples. Give longer hours, or fewer stages.
+class-samples-moulds = { $count ->
+    [one] The samples take a mould of their own, { $letters }, beside the students’.
+   *[other] The samples take moulds of their own, { $letters }, beside the students’.
+}
+class-sample = Sample { $number }: { $stage }
+class-sample-ready = Ready for the session on { $day }, { $time }; begun at the latest on { $beginday }, { $begintime }. Stopped after step { $step }. { $title }.
+class-sample-mould = On mould { $letter }, from { $from } to { $to }.
+class-sample-work = { $step }. { $title }
+class-samples-together = All samples together
+
+# What is wrong in the file of a class.
+
+class-fault-large = the file is larger than 1 MB
+    .help = a class is a few kilobytes: is this the right file?
+class-fault-toml = { $said }
+    .help = `stavewright class --help` shows a whole file with every key
+class-fault-zone = there is no time zone `{ $zone }`
+    .help = write a place of the time zone database, such as "America/New_York"
+class-fault-zone-near = there is no time zone `{ $zone }`
+    .help = did you mean `{ $nearest }`?
+class-fault-number = `{ $key }` cannot be { $value }
+    .help = write a number from { $from } to { $to }
+class-fault-step = "{ $word }" is no step
+    .help = write one of { $all }
+class-fault-step-near = "{ $word }" is no step
+    .help = did you mean "{ $nearest }"?
+class-fault-ready = "{ $word }" is no thing that can lie ready
+    .help = write one of { $all }
+class-fault-ready-near = "{ $word }" is no thing that can lie ready
+    .help = did you mean "{ $nearest }"?
+class-fault-stage = "{ $word }" is no stage
+    .help = write one of { $all }
+class-fault-stage-near = "{ $word }" is no stage
+    .help = did you mean "{ $nearest }"?
+class-fault-hours = `{ $hours }` are no hours of a day
+    .help = write them as "09:00-12:30", the earlier first
+class-fault-date = `{ $date }` is no date of a class
+    .help = write year, month and day, as in "2027-03-13"
+class-fault-hand = "{ $hand }" is no hand
+    .help = write "learner" or "practised"
+class-fault-nobody = nobody comes to this class
+    .help = add [[students]] with count = 12 and hand = "learner"
+class-fault-students = { $count } students are too many
+    .help = a class has { $most } at the most
+class-fault-moment = `{ $moment }` is no date and time
+    .help = write "2027-03-13 13:00"
+class-fault-late = these students come when the class is over
+    .help = let them come before the last session ends
+class-fault-day-hours = this day has no hours
+    .help = add hours = ["09:00-12:00"]
+class-fault-no-days = the class has no days
+    .help = add [[days]] with date = "2027-03-13" and hours = ["09:00-12:00"]
+class-fault-days = { $count } days are too many
+    .help = a class has { $most } at the most
+class-fault-clock = on { $date } the clocks change, and { $time } is not one time
+    .help = begin and end the session at another time
+class-fault-overlap = two sessions on { $date } overlap
+    .help = let one end before the other begins
+
 # The maker's own hand, learned from records.
 
 hand-figure = { $records ->
@@ -111,3 +173,45 @@ hand-drafted = The basket with these figures
 hand-work = Work: { $after }, before { $before }
 hand-rows = Rows: { $after }, before { $before }
 hand-weaver = Weaver on the basket: { $after }, before { $before }
+
+# The log of makings on the page, and the history of patterns.
+
+record-says-work = Work: { $value }
+record-says-rows = { $value ->
+    [one] one row
+   *[other] { $value } rows
+}
+record-says-weaver = Weaver: { $value }
+record-says-wet = Height wet: { $value }
+record-says-dry = Height dry: { $value }
+record-says-girth-wet = Girth wet: { $value }
+record-says-girth-dry = Girth dry: { $value }
+record-says-wood = Wood: { $value }
+record-says-learner = by a learner
+record-says-staves = { $value } staves, of which { $spoilt } spoilt
+
+history-not-kept = Saved. What the pattern was before is not kept, as the store of the workshop cannot be used: { $said }
+history-unread = cannot be compared, as one of the two cannot be read
+history-nothing = nothing
+history-alike = only remarks or layout
+history-differs = { $what } { $before } → { $after }
+history-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+history-staves-fewer = { $count ->
+    [one] one stave fewer
+   *[other] { $count } staves fewer
+}
+history-staves-more = { $count ->
+    [one] one stave more
+   *[other] { $count } staves more
+}
+history-rows-fewer = { $count ->
+    [one] one row fewer
+   *[other] { $count } rows fewer
+}
+history-rows-more = { $count ->
+    [one] one row more
+   *[other] { $count } rows more
+}

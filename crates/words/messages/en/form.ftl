@@ -43,6 +43,7 @@ form-figure-height = Height of the weaving
 form-figure-across = Across at the rim
 form-figure-capacity = Holds
 form-figure-work = Work, roughly
+form-figure-hand = Figures
 form-capacity = { $litres } litres ({ $quarts } US quarts)
 
 form-why-usual = usual, unless the pattern says otherwise

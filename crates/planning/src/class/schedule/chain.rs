@@ -44,7 +44,7 @@ impl<'p> Chain<'p> {
         let scarce = problem.moulds < students;
         let takes = |(index, task): (usize, &Task)| {
             let takes = Takes {
-                mould: scarce && first_on_mould == Some(index),
+                mould: scarce && !group.on_mould && first_on_mould == Some(index),
                 drill: task.drill && problem.drills < students,
                 hands: task.hands && problem.hands < students,
             };

@@ -16,6 +16,11 @@ impl Hours {
         Self { class: problem.sessions.clone(), anywhere }
     }
 
+    /// Hours that are all alike.
+    pub fn over(hours: Vec<Window>) -> Self {
+        Self { class: hours.clone(), anywhere: hours }
+    }
+
     /// The earliest that a step can be done from a moment on: beginning and end of its work. None when the
     /// hours do not hold it.
     ///
@@ -25,7 +30,7 @@ impl Hours {
     }
 
     /// The same, and tells each stretch of the work.
-    pub(super) fn spread(&self, task: &Task, ready: Minute, mut tell: impl FnMut(Window)) -> Option<Window> {
+    pub fn spread(&self, task: &Task, ready: Minute, mut tell: impl FnMut(Window)) -> Option<Window> {
         if task.work <= 0 {
             return Some(Window { from: ready, to: ready });
         }
@@ -79,7 +84,7 @@ mod tests {
 
     fn hours(sessions: &[(Minute, Minute)]) -> Hours {
         let class: Vec<Window> = sessions.iter().map(|(from, to)| Window { from: *from, to: *to }).collect();
-        Hours { anywhere: class.clone(), class }
+        Hours::over(class)
     }
 
     fn task(work: Minute, pieces: u32) -> Task {

@@ -71,7 +71,7 @@ impl<'p> Rules<'p> {
             node: 0,
             stages: vec![0; self.group_of.len()],
             ready: Vec::with_capacity(self.group_of.len()),
-            moulds: free(self.problem.moulds),
+            moulds: free(self.problem.moulds_free()),
             drills: free(self.problem.drills),
             hands: free(self.problem.hands),
             worked: Minute::MIN,
@@ -83,7 +83,9 @@ impl<'p> Rules<'p> {
             let reached = chain.advance(&self.hours, (0, until), chain.group.from)?;
             label.ready.push(reached.ready);
             label.worked = label.worked.max(reached.worked);
+            label.moulds.extend(reached.freed);
         }
+        label.moulds.sort_unstable();
         label.bound = self.bound(&label)?;
         Some(label)
     }

@@ -50,6 +50,8 @@ pub struct Group {
     pub students: u32,
     /// When they come.
     pub from: Minute,
+    /// Whether each of them has a mould from then on, and waits for none.
+    pub on_mould: bool,
     /// Their steps, in order.
     pub tasks: Vec<Task>,
 }
@@ -72,6 +74,17 @@ pub struct Problem {
 }
 
 impl Problem {
+    /// How many moulds are taken before anybody begins.
+    pub(super) fn moulds_held(&self) -> u32 {
+        let held = self.groups.iter().filter(|group| group.on_mould).map(|group| group.students);
+        held.fold(0, u32::saturating_add)
+    }
+
+    /// How many moulds are free before anybody begins, no more than there are students.
+    pub(super) fn moulds_free(&self) -> u32 {
+        self.moulds.min(self.students()).saturating_sub(self.moulds_held())
+    }
+
     /// How many students there are.
     pub fn students(&self) -> u32 {
         self.groups.iter().map(|group| group.students).fold(0, u32::saturating_add)

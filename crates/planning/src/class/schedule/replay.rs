@@ -15,7 +15,7 @@ struct Free {
 impl Free {
     fn of(problem: &Problem) -> Self {
         let free = |many: u32| vec![Minute::MIN; many.min(problem.students()) as usize];
-        Self { moulds: free(problem.moulds), drills: free(problem.drills), hands: free(problem.hands) }
+        Self { moulds: free(problem.moulds_free()), drills: free(problem.drills), hands: free(problem.hands) }
     }
 
     /// When all that a step takes is free.

@@ -1,15 +1,19 @@
 //! The class as a maker writes it.
 
 pub(super) mod clock;
+mod days;
+mod fault;
 mod file;
 mod raw;
 
 use basket::pattern::{Ready, StepKind};
+use basket::steps::Stage;
 use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::schedule::{Minute, Window};
 pub use clock::Hours;
+pub use fault::Fault;
 pub use file::read;
 
 /// A class. Its moments are minutes since 1970 began in Greenwich, so that waits are real hours whatever the
@@ -34,6 +38,8 @@ pub struct Class {
     pub teacher: Option<Teacher>,
     /// What may be done at home; none for nothing.
     pub home: Option<Home>,
+    /// The samples that the teacher makes beforehand; none for none.
+    pub samples: Option<Samples>,
 }
 
 /// Students who are alike.
@@ -76,6 +82,17 @@ pub struct Home {
     pub hours: Hours,
 }
 
+/// Samples, each stopped at a stage.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Samples {
+    /// The stages, one sample each.
+    pub stages: Vec<Stage>,
+    /// The teacher's hours on each day before the class and during it.
+    pub hours: Hours,
+    /// How many moulds there are for them, beside the students'; none for as many as are wanted.
+    pub moulds: Option<u32>,
+}
+
 impl Class {
     /// How many students there are.
     pub fn count(&self) -> u32 {
@@ -95,12 +112,23 @@ impl Class {
         let (Some(home), Some(first), Some(last)) = (&self.home, self.days.first(), self.days.last()) else {
             return Vec::new();
         };
-        let mut hours: Vec<Window> = first
-            .date
-            .series(jiff::Span::new().days(1))
-            .take_while(|date| *date <= last.date)
-            .filter_map(|date| home.hours.on(date, &self.zone))
-            .collect();
+        self.outside_sessions(&home.hours, (first.date, last.date))
+    }
+
+    /// These hours of so many days before the class and of the days of the class, up to a moment and without its
+    /// sessions.
+    pub fn hours_before(&self, hours: &Hours, (days, until): (i64, Minute)) -> Vec<Window> {
+        let (Some(first), Some(last)) = (self.days.first(), self.days.last()) else { return Vec::new() };
+        let from = first.date.checked_sub(jiff::Span::new().days(days)).unwrap_or(first.date);
+        let hours = self.outside_sessions(hours, (from, last.date)).into_iter();
+        let hours = hours.map(|window| Window { to: window.to.min(until), ..window });
+        hours.filter(|window| window.from < window.to).collect()
+    }
+
+    /// These hours of each day, without the sessions.
+    fn outside_sessions(&self, hours: &Hours, (first, last): (Date, Date)) -> Vec<Window> {
+        let days = first.series(jiff::Span::new().days(1)).take_while(|date| *date <= last);
+        let mut hours: Vec<Window> = days.filter_map(|date| hours.on(date, &self.zone)).collect();
         for session in self.sessions() {
             hours = hours.into_iter().flat_map(|window| less(window, session)).collect();
         }

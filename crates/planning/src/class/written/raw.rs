@@ -17,6 +17,7 @@ pub(super) struct File {
     pub(super) days: Vec<Days>,
     pub(super) teacher: Option<Teacher>,
     pub(super) home: Option<Home>,
+    pub(super) samples: Option<Samples>,
 }
 
 #[derive(Deserialize)]
@@ -50,4 +51,12 @@ pub(super) struct Teacher {
 pub(super) struct Home {
     pub(super) steps: Vec<Spanned<String>>,
     pub(super) hours: Spanned<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Samples {
+    pub(super) stages: Option<Vec<Spanned<String>>>,
+    pub(super) hours: Spanned<String>,
+    pub(super) moulds: Option<Spanned<i64>>,
 }

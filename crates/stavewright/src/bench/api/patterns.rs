@@ -45,6 +45,9 @@ pub(crate) struct SaveRequest {
     pub(crate) source: String,
     /// Hash of the file that it grew from; none for a new file.
     pub(crate) base_hash: Option<String>,
+    /// Language of the answer, such as `en`.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) language: Option<String>,
 }
 
 /// What was saved.
@@ -57,6 +60,8 @@ pub(crate) struct Saved {
     pub(crate) hash: String,
     /// What keeps it from being read; it was saved all the same.
     pub(crate) problems: Vec<Problem>,
+    /// Why its history is not kept; empty if it is. It was saved all the same.
+    pub(crate) history: String,
 }
 
 /// A new name.

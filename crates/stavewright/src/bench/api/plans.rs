@@ -39,6 +39,9 @@ pub(crate) struct PlanRequest {
     pub(crate) source: String,
     /// The changes.
     pub(crate) edits: Vec<Edit>,
+    /// Language of what is wrong in it, such as `en`.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) language: Option<String>,
 }
 
 /// A plan as it stands.

@@ -48,9 +48,15 @@ fn generated() -> String {
     all.visit::<Fault>();
     all.visit::<FirstRequest>();
     all.visit::<Health>();
+    all.visit::<KeptPhoto>();
+    all.visit::<LearnedHand>();
+    all.visit::<LogAct>();
     all.visit::<LookRequest>();
     all.visit::<Looked>();
+    all.visit::<MakingForm>();
+    all.visit::<MakingLog>();
     all.visit::<NameRequest>();
+    all.visit::<PastVersion>();
     all.visit::<PacketRequest>();
     all.visit::<Packet>();
     all.visit::<PatternName>();

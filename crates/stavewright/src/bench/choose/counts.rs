@@ -1,8 +1,8 @@
 //! What counts of staves near by do, each computed.
 
+use basket::assemble;
 use basket::pattern::keys::staves;
 use basket::weave::Face;
-use basket::{Hand, assemble};
 
 use super::trial::Trial;
 use crate::bench::api::{CountOfStaves, Counts, CountsRequest, Edit, EditValue, SideWord};
@@ -21,7 +21,7 @@ pub(crate) fn counts(request: &CountsRequest, shop: Shop<'_>) -> Result<Counts, 
     let fewest = present.saturating_sub(EACH_WAY).max(3);
     let each = (fewest..=present + EACH_WAY).filter_map(|count| {
         let pattern = now.pattern.amended(staves::COUNT.path, &count.to_string(), shop.catalogue)?;
-        let basket = assemble(&pattern, shop.catalogue, &Hand::USUAL);
+        let basket = assemble(&pattern, shop.catalogue, shop.hand);
         let weave = &basket.body.weave;
         let longest = weave.courses.iter().max_by_key(|course| course.rows);
         let look = longest.map(|course| weave.look(course, Face::Outside));

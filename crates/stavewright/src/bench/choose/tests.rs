@@ -20,7 +20,13 @@ fn in_shop<T>(work: impl FnOnce(Shop<'_>) -> T) -> T {
     let place = tempfile::tempdir().unwrap();
     let folder = Folder::at(place.path()).unwrap();
     let own = Own::default();
-    work(Shop { folder: &folder, catalogue: Catalogue::built_in(), own: &own, any_file: true })
+    work(Shop {
+        folder: &folder,
+        catalogue: Catalogue::built_in(),
+        own: &own,
+        hand: &basket::Hand::USUAL,
+        any_file: true,
+    })
 }
 
 fn wish(look: LookWord, lean: Option<SideWord>, colours: &[&str]) -> Wish {

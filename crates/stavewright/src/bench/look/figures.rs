@@ -21,7 +21,11 @@ pub(super) fn figures(draft: &Draft, words: &Words) -> Vec<Figure> {
     let quarts = litres_to_us_quarts(litres);
     let capacity = words
         .with("form-capacity", &[("litres", Value::Number(litres, 1)), ("quarts", Value::Number(quarts, 1))]);
-    vec![
+    let hand = basket.hand.whose.as_ref().map(|whose| {
+        let whose = [("whose", Value::Name(whose.clone()))];
+        figure("hand", words.with("hand-of", &whose))
+    });
+    let all = [
         figure("staves", staves.uprights.count.to_string()),
         figure("rows", basket.body.weave.rows.to_string()),
         figure("gap", lengths::both(words, staves.gap_rim)),
@@ -31,5 +35,6 @@ pub(super) fn figures(draft: &Draft, words: &Words) -> Vec<Figure> {
         figure("across", words.across(basket.across())),
         figure("capacity", capacity),
         figure("work", words.minutes(draft.steps.iter().map(|step| step.work_minutes).sum())),
-    ]
+    ];
+    all.into_iter().chain(hand).collect()
 }

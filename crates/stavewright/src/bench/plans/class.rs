@@ -2,8 +2,8 @@
 
 use std::time::{Duration, Instant, SystemTime};
 
+use basket::Draft;
 use basket::message::Value;
-use basket::{Draft, Hand};
 use planning::class::written as class_file;
 use planning::class::{Answer, Doing, Source};
 use sheets::{ClassPlan, Templates};
@@ -14,15 +14,17 @@ use super::written::of_class;
 use crate::bench::api::{LeafSection, LeafTable, PlanLeaf, PlanOrder, PlanShown};
 use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
+use crate::bench::workers::enough::is_enough;
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
     let order = &planning.order;
-    let class = class_file::read(&order.source).map_err(|_| Refusal::misread(of_class(&order.source)))?;
+    let class = class_file::read(&order.source)
+        .map_err(|_| Refusal::misread(of_class(&order.source, order.language.as_deref())))?;
     let pattern = pattern(&class.pattern, shop).map_err(|failure| told(&failure))?;
     let words = words(order, pattern.units)?;
-    let source = Source { pattern: &pattern, catalogue: shop.catalogue, hand: &Hand::USUAL };
+    let source = Source { pattern: &pattern, catalogue: shop.catalogue, hand: shop.hand };
     let answer = answer(&class, source, (order, &words), say);
-    let draft = Draft::of(pattern.clone(), shop.catalogue, &Hand::USUAL);
+    let draft = Draft::of(pattern.clone(), shop.catalogue, shop.hand);
     let plan = sheets::class_plan(&draft, &answer, &words);
     if order.sheets {
         say("class.pdf".to_owned());
@@ -68,7 +70,7 @@ fn answer(
             last.clone_from(&step);
             say(step);
         }
-        began.elapsed() < until
+        began.elapsed() < until && !is_enough()
     })
 }
 
@@ -93,6 +95,28 @@ fn leaf(plan: &ClassPlan, words: &Words) -> PlanLeaf {
             notes: student.mould.iter().cloned().collect(),
             table: Some(LeafTable { head: head.to_vec(), figures: vec![false; 3], rows: rows.collect() }),
             after: student.due.clone(),
+            ..LeafSection::default()
+        }
+    }));
+    if !plan.samples_say.is_empty() || !plan.samples.is_empty() {
+        sections.push(said(words.term("sheet-class-samples"), &plan.samples_say));
+    }
+    let [when, step, _] = head;
+    sections.extend(plan.samples.iter().map(|sample| {
+        let rows = sample.steps.iter().map(|step| vec![step.from.day.clone(), step.says.clone()]);
+        let told = |id: &str, said: &[String]| {
+            (!said.is_empty())
+                .then(|| format!("{}: {}", words.term(&format!("sheet-class-{id}")), said.join("; ")))
+        };
+        LeafSection {
+            heading: sample.name.clone(),
+            notes: sample.says.clone(),
+            table: Some(LeafTable {
+                head: vec![when.clone(), step.clone()],
+                figures: vec![false; 2],
+                rows: rows.collect(),
+            }),
+            after: told("tray", &sample.tray).into_iter().chain(told("say", &sample.tell)).collect(),
             ..LeafSection::default()
         }
     }));

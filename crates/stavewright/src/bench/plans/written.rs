@@ -1,6 +1,8 @@
 //! The text of a plan: what kind it is, what stands in it, what is wrong with it.
 
+use basket::pattern::Units;
 use planning::class::written as class_file;
+use words::{Language, Words};
 
 use crate::bench::api::{PlanKind, PlanRequest, PlanText, Problem};
 use crate::bench::refusal::Refusal;
@@ -14,7 +16,7 @@ pub(crate) fn written(request: &PlanRequest) -> Result<PlanText, Refusal> {
     let values = toml::from_str(&source).unwrap_or_default();
     let problems = match request.kind {
         PlanKind::Kits => of_kits(&source),
-        PlanKind::Class => of_class(&source),
+        PlanKind::Class => of_class(&source, request.language.as_deref()),
     };
     Ok(PlanText { source, values, problems })
 }
@@ -38,8 +40,11 @@ fn of_kits(source: &str) -> Vec<Problem> {
     }
 }
 
-pub(super) fn of_class(source: &str) -> Vec<Problem> {
-    let Err(problems) = class_file::read(source) else { return Vec::new() };
+/// What is wrong in a class, in the language of this tag.
+pub(super) fn of_class(source: &str, tag: Option<&str>) -> Vec<Problem> {
+    let Err(faults) = class_file::read(source) else { return Vec::new() };
+    let words = Words::new(tag.and_then(Language::of).unwrap_or_default(), Units::default());
+    let problems = faults.into_iter().map(|fault| fault.told(|id, args| words.with(id, args)));
     let one = |problem: basket::pattern::Problem| {
         let (line, column) = problem.line_column(source);
         Problem {
@@ -52,5 +57,5 @@ pub(super) fn of_class(source: &str) -> Vec<Problem> {
             fault: None,
         }
     };
-    problems.into_iter().map(one).collect()
+    problems.map(one).collect()
 }

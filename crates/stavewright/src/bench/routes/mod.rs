@@ -3,6 +3,7 @@
 
 mod basket;
 mod choose;
+mod log;
 mod packets;
 mod page;
 mod patterns;
@@ -60,10 +61,18 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(choose::first))
         .routes(routes!(shelf::show, shelf::act))
         .routes(routes!(shelf::table))
+        .routes(routes!(log::show, log::act))
+        .routes(routes!(log::hand))
+        .routes(routes!(log::form))
+        .routes(routes!(log::export))
+        .routes(routes!(log::photo))
+        .routes(routes!(log::shown_photo))
+        .routes(routes!(log::history))
         .routes(routes!(plans::list, plans::write))
         .routes(routes!(plans::work))
         .routes(routes!(packets::begin))
         .routes(routes!(packets::ask, packets::stop))
+        .routes(routes!(packets::enough))
         .routes(routes!(packets::file))
         .split_for_parts()
 }

@@ -55,6 +55,16 @@ pub(super) async fn stop(
     bench.jobs.stop(&id).map(Json)
 }
 
+/// Has a search answer with the best plan that it has so far.
+#[utoipa::path(post, path = "/api/packets/{id}/enough", params(("id" = String, Path)), responses(
+    (status = 200, body = Packet), (status = 404, body = Fault)))]
+pub(super) async fn enough(
+    State(bench): State<Arc<Bench>>,
+    Path(id): Path<String>,
+) -> Result<Json<Packet>, Refusal> {
+    bench.jobs.enough(&id).map(Json)
+}
+
 /// How a file is wanted.
 #[derive(Debug, Default, Deserialize, IntoParams)]
 pub(super) struct Wanted {

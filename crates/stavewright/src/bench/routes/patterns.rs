@@ -6,13 +6,15 @@ use axum::Json;
 use axum::extract::{Path, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Response};
+use basket::pattern::Units;
 
 use crate::bench::api::{Fault, NameRequest, PatternName, PatternText, SaveRequest, Saved, Scenario};
 use crate::bench::body::Sent;
 use crate::bench::guest::Guest;
+use crate::bench::kind::kind_of;
 use crate::bench::refusal::Refusal;
-use crate::bench::scenarios;
 use crate::bench::shared::Bench;
+use crate::bench::{compute, log, scenarios};
 
 /// The pattern files of the folder.
 #[utoipa::path(get, path = "/api/patterns", responses((status = 200, body = [PatternName])))]
@@ -63,7 +65,17 @@ pub(super) async fn save(
 ) -> Result<Json<Saved>, Refusal> {
     bench.may_write()?;
     let own = Arc::clone(&bench);
-    let work = move || own.folder.save(&name, &request, &own.catalogue);
+    let work = move || {
+        let before = own.folder.read(&name).ok().map(|before| before.source);
+        let saved = own.folder.save(&name, &request, &own.catalogue)?;
+        if kind_of(&request.source).is_some() {
+            return Ok(saved);
+        }
+        let texts: Vec<&str> = before.iter().map(String::as_str).chain([request.source.as_str()]).collect();
+        let unkept = log::keep_version(&own.folder, &name, &texts);
+        let words = compute::words(request.language.as_deref(), None, Units::default())?;
+        Ok(Saved { history: unkept.map(|unkept| words.say(&unkept)).unwrap_or_default(), ..saved })
+    };
     bench.files.run(guest.0, work).await.map(Json)
 }
 
@@ -79,7 +91,12 @@ pub(super) async fn rename(
 ) -> Result<Json<Saved>, Refusal> {
     bench.may_write()?;
     let own = Arc::clone(&bench);
-    bench.files.run(guest.0, move || own.folder.rename(&name, &request)).await.map(Json)
+    let work = move || {
+        let saved = own.folder.rename(&name, &request)?;
+        log::rename(&own.folder, &name, &saved.name);
+        Ok(saved)
+    };
+    bench.files.run(guest.0, work).await.map(Json)
 }
 
 /// Patterns to start from.

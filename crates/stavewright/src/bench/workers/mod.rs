@@ -4,6 +4,7 @@
 //! same program, started as `stavewright worker` in the bench's folder. It does one thing at a time, and is
 //! killed when nobody waits for it any more.
 
+pub(crate) mod enough;
 mod frame;
 mod limits;
 mod order;
@@ -19,7 +20,7 @@ use axum::http::StatusCode;
 use basket::message::{Message, Value};
 use tokio::io::BufReader;
 use tokio::process::{Child, ChildStdin, ChildStdout, Command};
-use tokio::sync::oneshot;
+use tokio::sync::{Notify, oneshot};
 
 use super::answer::Answer;
 use super::refusal::Refusal;
@@ -53,19 +54,19 @@ impl Workers {
         }
     }
 
-    /// Has something worked out; `hear` is told what the worker says meanwhile. When what is returned is
-    /// dropped, the worker is killed.
+    /// Has something worked out; `hear` is told what the worker says meanwhile, and a search that hears that
+    /// it is `enough` answers with the best it has. When what is returned is dropped, the worker is killed.
     pub(crate) async fn run(
         &self,
         order: Order,
         request: &[u8],
-        hear: &mut (dyn FnMut(Word, Vec<u8>) + Send),
+        (hear, enough): (&mut (dyn FnMut(Word, Vec<u8>) + Send), &Notify),
     ) -> Result<Answer, Refusal> {
         let mut worker = match self.rested() {
             Some(worker) => worker,
             None => self.begin().await.map_err(|error| no_worker(&error))?,
         };
-        let answer = worker.ask(&order, request, hear).await.map_err(|_| died())?;
+        let answer = worker.ask(&order, request, (hear, enough)).await.map_err(|_| died())?;
         // The typesetter keeps what it once set; a worker that made sheets gives its memory back by going.
         if !matches!(order.task, Task::Packet | Task::Plan) {
             let mut idle = self.idle();
@@ -131,11 +132,21 @@ impl Worker {
         &mut self,
         order: &Order,
         request: &[u8],
-        hear: &mut (dyn FnMut(Word, Vec<u8>) + Send),
+        (hear, enough): (&mut (dyn FnMut(Word, Vec<u8>) + Send), &Notify),
     ) -> io::Result<Answer> {
         frame::send(&mut self.to, order, request).await?;
         loop {
-            match frame::receive(&mut self.from).await? {
+            let hearing = frame::receive(&mut self.from);
+            tokio::pin!(hearing);
+            let heard = loop {
+                tokio::select! {
+                    heard = &mut hearing => break heard?,
+                    () = enough.notified() => {
+                        frame::send(&mut self.to, &Order { task: Task::Enough, ..order.clone() }, b"").await?;
+                    }
+                }
+            };
+            match heard {
                 (Word::Answer { status, media }, body) => {
                     let status = StatusCode::from_u16(status).map_err(io::Error::other)?;
                     return Ok(Answer { status, media, body: body.into() });

@@ -1,5 +1,6 @@
 //! What a worker is told, and what it says.
 
+use planning::records::Adopted;
 use serde::{Deserialize, Serialize};
 
 use crate::bench::shelf::Own;
@@ -31,6 +32,16 @@ pub(crate) enum Task {
     Packet,
     /// A plan of a class: what is shown of it, or its sheets.
     Plan,
+    /// What can be written down of a pattern's making.
+    MakingForm,
+    /// What was written down of one, read and held beside its pattern.
+    ReadMaking,
+    /// What makings tell of a hand.
+    Learn,
+    /// In what versions of a pattern differ.
+    History,
+    /// No work of its own: the search that is going on shall answer with the best it has.
+    Enough,
 }
 
 impl Task {
@@ -49,6 +60,8 @@ pub(crate) struct Order {
     pub(crate) any_file: bool,
     /// What the shelf of the folder says of materials.
     pub(crate) own: Own,
+    /// The figures that the workshop took up; none for the usual hand.
+    pub(crate) hand: Option<Adopted>,
 }
 
 /// What a worker says, with a body.

@@ -5,10 +5,11 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 use std::sync::mpsc;
 
-use basket::Catalogue;
+use basket::{Catalogue, Hand};
+use planning::records::Adopted;
 
 use super::order::{Order, Task, Word};
-use super::{frame, limits, tasks};
+use super::{enough, frame, limits, tasks};
 use crate::bench::compute::Shop;
 use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
@@ -22,8 +23,9 @@ pub(crate) fn serve() -> io::Result<()> {
     let folder = Folder::at(Path::new("."))?;
     let (told, orders) = mpsc::channel::<(Order, Vec<u8>)>();
     std::thread::spawn(move || {
-        while let Ok(order) = frame::read(&mut line) {
-            if told.send(order).is_err() {
+        while let Ok((order, request)) = frame::read::<Order>(&mut line) {
+            enough::note(order.task == Task::Enough);
+            if order.task != Task::Enough && told.send((order, request)).is_err() {
                 break;
             }
         }
@@ -32,7 +34,14 @@ pub(crate) fn serve() -> io::Result<()> {
     let mut out = io::stdout().lock();
     for (order, request) in orders {
         let catalogue = order.own.catalogue(&catalogue);
-        let shop = Shop { folder: &folder, catalogue: &catalogue, own: &order.own, any_file: order.any_file };
+        let hand = order.hand.as_ref().map_or(Hand::USUAL, Adopted::hand);
+        let shop = Shop {
+            folder: &folder,
+            catalogue: &catalogue,
+            own: &order.own,
+            hand: &hand,
+            any_file: order.any_file,
+        };
         obey(order.task, &request, shop, &mut out)?;
     }
     Ok(())

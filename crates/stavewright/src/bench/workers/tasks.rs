@@ -4,6 +4,7 @@ use std::io::{Cursor, Write};
 
 use axum::http::StatusCode;
 use basket::Draft;
+use planning::records;
 use serde::Serialize;
 use sheets::{Options, PacketFile};
 use words::Words;
@@ -14,7 +15,7 @@ use crate::bench::api::{EditRequest, Edited, LookRequest, PacketRequest};
 use crate::bench::body::parse;
 use crate::bench::compute::{self, Shop, words};
 use crate::bench::refusal::Refusal;
-use crate::bench::{choose, compare, draw, look, plans, text};
+use crate::bench::{choose, compare, draw, log, look, plans, text};
 
 /// The file that holds all others of a packet.
 const ALL: &str = "packet.zip";
@@ -67,6 +68,11 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
             }
             json(&())
         }
+        Task::MakingForm => json(&log::form(&parse(request)?, shop)?),
+        Task::ReadMaking => json(&records::write(&[log::read(&parse(request)?, shop)?])),
+        Task::Learn => json(&log::learn(&parse(request)?, shop)?),
+        Task::History => json(&log::told(parse(request)?, shop)?),
+        Task::Enough => json(&()),
     }
 }
 

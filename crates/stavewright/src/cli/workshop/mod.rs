@@ -3,6 +3,7 @@
 pub(super) mod backup;
 pub(super) mod buy;
 pub(super) mod cutting;
+pub(super) mod history;
 pub(super) mod kits;
 pub(super) mod order;
 pub(super) mod price;

@@ -1,17 +1,11 @@
-//! Samples for a lesson or a filmed show: one basket for each stage that is shown, each stopped
-//! there, and when each has to be begun so that all stand ready together.
-//!
-//! Times are minutes before the show, which begins when a working day would. One pair of hands
-//! works a fixed time each day before it; material soaks and work dries at any hour.
+//! Samples for a lesson or a filmed show, counted back from it.
 
-mod plan;
-mod span;
+use basket::steps::{Stage, Step};
 
-pub use span::{DAY, Span};
-
-use crate::pattern::StepKind;
-use crate::steps::{Stage, Step};
-use plan::{Chore, place, plan};
+use super::backward::{Past, whole};
+use super::prepared::{Block, Prepared, Sample, prepare};
+use super::span::{DAY, Span};
+use crate::class::schedule::{Minute, Window};
 
 /// What is to be shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -36,32 +30,6 @@ impl Default for Show {
             moulds: None,
         }
     }
-}
-
-/// The work of one step on one sample.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Block {
-    /// Number of the step.
-    pub step: u32,
-    /// When hands are at work; nights between are not taken out.
-    pub work: Span,
-}
-
-/// A basket that stands ready at a stage.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sample {
-    /// The stage at which it is stopped.
-    pub stage: Stage,
-    /// Number of the last step done on it.
-    pub last_step: u32,
-    /// Latest moment to begin, with the first soaking if there is one.
-    pub begin: f64,
-    /// Minutes of work on it.
-    pub work_minutes: f64,
-    /// Its own work, in making order; what is done for all samples together is not among it.
-    pub blocks: Vec<Block>,
-    /// When it holds a mould; none when it never stands on one.
-    pub mould: Option<Span>,
 }
 
 /// What a day before the show asks for.
@@ -93,7 +61,7 @@ pub struct Demonstration {
     pub samples: Vec<Sample>,
     /// Cutting and shaping the staves of all samples, which are alike and one job; none for a single sample.
     pub together: Option<Block>,
-    /// Stages that were asked for and that this basket never reaches.
+    /// Stages that were asked for and that this basket never reaches, or not in all the days that are looked at.
     pub missing: Vec<Stage>,
     /// Most moulds that are taken at once.
     pub moulds: u32,
@@ -103,35 +71,19 @@ pub struct Demonstration {
     pub work_a_day: f64,
 }
 
+/// So many days before a show are looked at at the most.
+const MOST_DAYS: i64 = 100_000;
+
 impl Demonstration {
-    /// Plans backward from the show: of the work that may come last, what is ready latest comes
-    /// last, so that no sample is begun earlier than one pair of hands asks for.
+    /// Plans backward from the show, so that the first sample is begun as late as one pair of hands allows.
     pub fn of(steps: &[Step], show: &Show) -> Self {
         let work_a_day = if show.work_a_day.is_finite() { show.work_a_day.clamp(60.0, DAY) } else { DAY };
-        let reached = |stage: &Stage| steps.iter().position(|step| step.stage == *stage);
-        let mut stages = show.stages.clone();
-        stages.sort_by_key(|stage| (reached(stage), *stage as usize));
-        stages.dedup();
-        let (stages, missing): (Vec<Stage>, Vec<Stage>) =
-            stages.into_iter().partition(|stage| reached(stage).is_some());
-        let chains: Vec<&[Step]> = stages.iter().filter_map(|stage| steps.get(..=reached(stage)?)).collect();
-        // Staves are cut for all samples at once: the same gauge, the same bench, one soaking.
-        let shared = shared(&chains);
-        let own = usize::from(shared.is_some());
-        let chores: Vec<Vec<Chore>> = chains
-            .iter()
-            .map(|chain| chain.get(own..).unwrap_or_default().iter().map(Chore::of).collect())
-            .collect();
-        let moulds = show.moulds.map_or(usize::MAX, |moulds| moulds.max(1) as usize);
-        let plans = plan(&chores, work_a_day, moulds);
-        let samples: Vec<Sample> = stages
-            .iter()
-            .zip(chains)
-            .zip(plans)
-            .map(|((stage, chain), spans)| sample(*stage, (chain, own), &spans))
-            .collect();
-        let together = shared.map(|step| cut_together(step, &samples, work_a_day));
-        let moulds: Vec<Span> = samples.iter().filter_map(|sample| sample.mould).collect();
+        let wanted: Vec<(Stage, Minute)> = show.stages.iter().map(|stage| (*stage, 0)).collect();
+        let past = Past { hours: hours(steps, show.stages.len(), whole(work_a_day)), moulds: show.moulds };
+        let prepared = prepare(steps, &wanted, past);
+        let Prepared { samples, together, missing } =
+            prepared.unwrap_or_else(|| Prepared { missing: show.stages.clone(), ..Prepared::default() });
+        let moulds: Vec<Span> = samples.iter().filter_map(|sample| Some(sample.mould?.1)).collect();
         Self {
             missing,
             moulds: at_once(&moulds),
@@ -144,91 +96,58 @@ impl Demonstration {
 
     /// Latest moment at which any work begins.
     pub fn begin(&self) -> f64 {
-        let together = self.together.map_or(0.0, |block| block.work.from);
+        let together = self.together.iter().filter_map(Block::begin).fold(0.0, f64::max);
         self.samples.iter().map(|sample| sample.begin).fold(together, f64::max)
     }
 
     /// Minutes of work in all.
     pub fn work_minutes(&self) -> f64 {
-        self.samples.iter().map(|sample| sample.work_minutes).sum()
+        let own = self.samples.iter().flat_map(|sample| &sample.blocks);
+        own.chain(&self.together).map(Block::minutes).sum()
     }
 
     /// The work day by day, the earliest first.
     pub fn days(&self) -> Vec<Day> {
-        let mut days: Vec<Day> = Vec::new();
         let own = self.samples.iter().enumerate();
         let own = own.flat_map(|(index, sample)| sample.blocks.iter().map(move |block| (Some(index), block)));
-        let mut blocks: Vec<(Option<usize>, &Block)> =
-            self.together.iter().map(|block| (None, block)).chain(own).collect();
-        blocks.sort_by(|(_, a), (_, b)| b.work.from.total_cmp(&a.work.from));
-        for (sample, block) in blocks {
-            let first = day_before(block.work.from);
-            let last = day_before(block.work.to).min(first);
-            for before in (last..=first).rev() {
-                let minutes = self.share(block.work, before);
-                let task = Task { sample, step: block.step, minutes, goes_on: before < first };
-                match days.iter_mut().find(|day| day.before == before) {
-                    Some(day) => day.tasks.push(task),
-                    None => days.push(Day { before, tasks: vec![task] }),
-                }
+        let blocks = self.together.iter().map(|block| (None, block)).chain(own);
+        let mut tasks: Vec<(f64, Task)> = blocks
+            .flat_map(|(sample, block)| {
+                block.work.iter().enumerate().map(move |(index, span)| {
+                    let minutes = span.from - span.to;
+                    (span.from, Task { sample, step: block.step, minutes, goes_on: index > 0 })
+                })
+            })
+            .collect();
+        tasks.sort_by(|(a, _), (b, _)| b.total_cmp(a));
+        let mut days: Vec<Day> = Vec::new();
+        for (from, task) in tasks {
+            let before = day_before(from);
+            match days.last_mut().filter(|day| day.before == before) {
+                Some(day) => day.tasks.push(task),
+                None => days.push(Day { before, tasks: vec![task] }),
             }
         }
-        days.sort_by_key(|day| std::cmp::Reverse(day.before));
         days
     }
+}
 
-    /// How much of a span falls into the working hours of a day.
-    fn share(&self, span: Span, before: u32) -> f64 {
-        let morning = f64::from(before) * DAY;
-        (span.from.min(morning) - span.to.max(morning - self.work_a_day)).max(0.0)
-    }
+/// The first hours of each day before the show, as many as the work of all samples, done one after the other,
+/// could ask for.
+fn hours(steps: &[Step], samples: usize, work_a_day: Minute) -> Vec<Window> {
+    let day = whole(DAY);
+    let days = steps.iter().map(|step| {
+        let rest = whole(step.wait_minutes) + whole(step.soak_minutes.unwrap_or(0.0));
+        whole(step.work_minutes) / work_a_day.max(1) + rest / day + 3
+    });
+    let days = days.sum::<i64>().saturating_mul(i64::try_from(samples).unwrap_or(i64::MAX).max(1));
+    let window = |before: i64| Window { from: (before + 1) * day - work_a_day, to: (before + 1) * day };
+    (0..days.min(MOST_DAYS)).map(window).collect()
 }
 
 /// On which day before the show a moment lies, from 1; the show's own day is 0.
 pub fn day_before(minutes: f64) -> u32 {
     (minutes / DAY).ceil().max(0.0) as u32
-}
-
-/// The step that is done for all samples together: the first, if each of several has it and it is the cutting.
-fn shared<'s>(chains: &[&'s [Step]]) -> Option<&'s Step> {
-    let first = chains.first()?.first()?;
-    let alike = |chain: &&[Step]| chain.first().is_some_and(|step| step.kind == StepKind::Cut);
-    (chains.len() > 1 && chains.iter().all(alike)).then_some(first)
-}
-
-/// The cutting for so many samples, done before any of them begins.
-fn cut_together(step: &Step, samples: &[Sample], work_a_day: f64) -> Block {
-    let due = samples.iter().map(|sample| sample.begin).fold(0.0, f64::max) + step.wait_minutes;
-    let work = step.work_minutes * f64::from(count(samples.iter()));
-    Block { step: step.number, work: place(due, work, work_a_day) }
-}
-
-/// A sample of a chain of steps, of which so many first ones are done for all samples together.
-fn sample(stage: Stage, (chain, shared): (&[Step], usize), spans: &[Span]) -> Sample {
-    let own = chain.get(shared..).unwrap_or_default();
-    let blocks: Vec<Block> =
-        own.iter().zip(spans).map(|(step, work)| Block { step: step.number, work: *work }).collect();
-    let soak = own.first().and_then(|step| step.soak_minutes).unwrap_or(0.0);
-    Sample {
-        stage,
-        last_step: chain.last().map_or(0, |step| step.number),
-        begin: spans.first().map_or(0.0, |span| span.from + soak),
-        work_minutes: chain.iter().map(|step| step.work_minutes).sum(),
-        mould: mould(own, spans),
-        blocks,
-    }
-}
-
-/// From the base that is screwed on until the basket is taken off, dry through; a sample that is not so far
-/// stands on its mould at the show (common practice: what dries off the mould warps).
-fn mould(chain: &[Step], spans: &[Span]) -> Option<Span> {
-    let mut steps = chain.iter().zip(spans);
-    let (_, on) = steps.find(|(step, _)| step.stage == Stage::BaseOnMould)?;
-    let off = chain.iter().zip(spans).find(|(step, _)| step.stage == Stage::OffMould);
-    let to = off
-        .filter(|(_, span)| span.to > 0.0)
-        .map_or(0.0, |(step, span)| (span.to - step.wait_minutes).max(0.0));
-    Some(Span { from: on.from, to })
 }
 
 /// Most spans that share a moment.
@@ -245,7 +164,7 @@ fn count<T>(things: impl Iterator<Item = T>) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::pattern::StepKind;
+    use basket::pattern::StepKind;
 
     /// A step with work and waiting in hours.
     fn step(number: u32, stage: Stage, work: f64, wait: f64) -> Step {
@@ -285,31 +204,40 @@ mod tests {
         // the base to 48 h. Shaping the staves then takes the last two hours of the third day, 66 h to 68 h.
         let show = show(&[Stage::Finished]);
         let [sample] = show.samples.as_slice() else { panic!("{show:?}") };
-        let hours: Vec<(f64, f64)> =
-            sample.blocks.iter().map(|block| (block.work.from / 60.0, block.work.to / 60.0)).collect();
+        let hours: Vec<(f64, f64)> = sample
+            .blocks
+            .iter()
+            .flat_map(|block| &block.work)
+            .map(|span| (span.from / 60.0, span.to / 60.0))
+            .collect();
         assert_eq!(hours, [(68.0, 66.0), (48.0, 47.0), (47.0, 43.0), (19.0, 18.0)]);
         assert_eq!((sample.begin / 60.0, day_before(sample.begin)), (68.0, 3));
         // On the mould from the base until the weaving is dry.
-        assert_eq!(sample.mould, Some(Span { from: 48.0 * 60.0, to: 19.0 * 60.0 }));
+        assert_eq!(sample.mould, Some((0, Span { from: 48.0 * 60.0, to: 19.0 * 60.0 })));
         assert_eq!((show.moulds, show.moulds_at_show), (1, 0));
     }
 
     #[test]
     fn samples_share_one_pair_of_hands() {
         let show = show(&[Stage::Finished, Stage::BaseOnMould, Stage::OffMould]);
-        let mut work: Vec<Span> =
-            show.samples.iter().flat_map(|sample| sample.blocks.iter().map(|block| block.work)).collect();
+        let mut work: Vec<Span> = show
+            .samples
+            .iter()
+            .flat_map(|sample| &sample.blocks)
+            .flat_map(|block| block.work.clone())
+            .collect();
         work.sort_by(|a, b| a.to.total_cmp(&b.to));
         assert!(work.windows(2).all(|pair| pair[0].from <= pair[1].to), "{work:?}");
         // The staves of all three are cut in one go, three times two hours, before any of them begins.
-        let cut = show.together.expect("one job");
-        assert_eq!((cut.step, cut.work.from - cut.work.to), (1, 360.0));
-        assert!(show.samples.iter().all(|sample| sample.begin <= cut.work.to), "{show:#?}");
+        let cut = show.together.as_ref().expect("one job");
+        assert_eq!((cut.step, cut.minutes()), (1, 360.0));
+        let ends = cut.work.last().expect("work").to;
+        assert!(show.samples.iter().all(|sample| sample.begin <= ends), "{show:#?}");
         // Each sample's own work follows itself, with its drying between.
         for sample in &show.samples {
             for pair in sample.blocks.windows(2) {
                 let wait = steps()[pair[0].step as usize - 1].wait_minutes;
-                assert!(pair[0].work.to - wait >= pair[1].work.from, "{sample:?}");
+                assert!(pair[0].work[0].to - wait >= pair[1].work[0].from, "{sample:?}");
             }
         }
     }
@@ -320,7 +248,7 @@ mod tests {
         let stages: Vec<Stage> = show.samples.iter().map(|sample| sample.stage).collect();
         assert_eq!(stages, [Stage::Prepared, Stage::BaseOnMould, Stage::Finished]);
         assert_eq!(show.samples[0].mould, None);
-        assert_eq!(show.samples[1].mould.map(|span| span.to), Some(0.0));
+        assert_eq!(show.samples[1].mould.map(|(_, span)| span.to), Some(0.0));
         assert_eq!(show.moulds_at_show, 1);
         // The finished one is dry 19 h before, the other's base goes on 20 h before.
         assert_eq!(show.moulds, 2);
