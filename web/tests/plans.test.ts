@@ -87,6 +87,25 @@ test("what is bought and cut is booked only when that is said, and taken back", 
   assert.deepEqual(page.troubles, []);
 });
 
+test("other plans and orders are bought for together, and a fault leaves nothing that says it is being worked out", async () => {
+  await served.write("autumn", 'title = "Autumn"\n\n[[students]]\npattern = "harbour-bread-basket.toml"\ncount = 2\n');
+  await served.write("winter", 'title = "Winter"\n\n[[students]]\npattern = "channel-marker.toml"\ncount = 3\n');
+  const page = await openPlan("kits");
+  const shopping = leaf(page, "shopping");
+  assert.doesNotMatch((await shopping.textContent()) ?? "", /blue/);
+  await page.getByRole("group", { name: "Bought for together with" }).getByLabel("Winter").check();
+  await shopping.getByText(/blue/).first().waitFor();
+  await leaf(page, "kits").getByText(/2 × /).first().waitFor();
+  await page.getByRole("group", { name: "Bought for together with" }).getByLabel("Winter").uncheck();
+  await until("winter is left out again", async () => !/blue/.test((await shopping.textContent()) ?? ""));
+  await page.locator("summary", { hasText: "The plan as text" }).click();
+  const text = page.getByRole("textbox", { name: "The plan as text" });
+  await text.fill((await text.inputValue()).replace("harbour-bread-basket", "gone"));
+  await page.getByRole("button", { name: "Take this text" }).click();
+  await page.getByRole("alert").filter({ hasText: "gone" }).waitFor();
+  assert.equal(await page.getByText("It is being worked out").count(), 0);
+});
+
 test("prices are worked line by line from what is written", async () => {
   const page = await openPlan("price");
   await write(page.getByLabel("Currency"), "crowns");

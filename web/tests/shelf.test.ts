@@ -122,6 +122,27 @@ test("a mould is written down, lent, and comes back", async () => {
   assert.deepEqual(page.troubles, []);
 });
 
+test("items and moulds are taken off the shelf, and come back", async () => {
+  const page = await begun();
+  await put(page, "old cane", { "On hand": "12" });
+  await row(page, "old cane").getByRole("button", { name: "Take off: old cane" }).click();
+  await page.getByText("Nothing lies here yet.").waitFor();
+  const history = page.getByRole("row").filter({ hasText: "taken off the shelf" });
+  await history.filter({ hasText: "old cane −12" }).waitFor();
+  await history.getByRole("button", { name: "Take back" }).click();
+  await row(page, "old cane").getByText("12").waitFor();
+  await page.getByRole("button", { name: "Write a mould down" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByLabel("Name", { exact: true }).fill("A");
+  await dialog.getByRole("button", { name: "Write it down" }).click();
+  await page.getByRole("button", { name: "Take off: A" }).click();
+  await page.getByText("No mould is written down.").waitFor();
+  await page.locator("h1").click();
+  await page.keyboard.press("Control+z");
+  await page.getByRole("button", { name: "Take off: A" }).waitFor();
+  assert.deepEqual(page.troubles, []);
+});
+
 test("the shelf goes out as CSV, and a table counted in a spreadsheet comes in", async () => {
   const page = await begun();
   await put(page, "hank 1", { "On hand": "70", "Length of a strand": "12 ft" });

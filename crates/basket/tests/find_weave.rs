@@ -3,11 +3,12 @@
 
 use std::sync::LazyLock;
 
-use basket::pattern::Lean;
-use basket::pattern::Rule;
+use basket::pattern::{Lean, Rule, read};
+use basket::weave::fabric::Fabric;
 use basket::weave::find::{Proposal, Wanted, find};
 use basket::weave::look::Look;
-use basket::weave::{Chase, Level, Passing, Reversed, SkipOne, Spiral, Twined};
+use basket::weave::{Chase, Face, Level, Passing, Reversed, SkipOne, Spiral, Twined};
+use basket::{Basket, Catalogue, assemble};
 
 /// Rows that are woven again.
 const ROWS: u32 = 40;
@@ -243,3 +244,58 @@ fn what_nothing_gives_is_not_proposed() {
 
 #[expect(clippy::reversed_empty_ranges, reason = "a range that holds nothing")]
 const RANGE_WITHOUT_COUNTS: std::ops::RangeInclusive<u32> = 80..=70;
+
+/// The basket of a pattern in which an answer was written down, in these colours.
+fn written_down(proposal: &Proposal, names: &[&str]) -> Basket {
+    let keys = proposal.keys(names).into_iter().map(|(key, value)| format!("{key} = {value}, "));
+    let text = format!(
+        r#"
+title = "What was proposed"
+units = "in"
+[mould]
+base = "5"
+rim = "8"
+height = "5"
+[staves]
+stock = "flat reed 1/4 in"
+count = {}
+[weave]
+courses = [{{ {}weaver = "cane fine", until = "mould top" }}]
+"#,
+        proposal.count,
+        keys.collect::<String>()
+    );
+    let pattern =
+        read(&text, Catalogue::built_in()).unwrap_or_else(|problems| panic!("{problems:?} in {text}"));
+    assemble(&pattern, Catalogue::built_in(), &basket::Hand::USUAL)
+}
+
+#[test]
+fn an_answer_written_into_a_pattern_weaves_the_same() {
+    let names = ["natural", "blue", "red"];
+    for (wanted, found) in &*ANSWERS {
+        for proposal in found.iter().filter(|proposal| proposal.colouring.every.is_none()) {
+            let colours = proposal.colouring.weavers.iter().map(|&colour| usize::from(colour) + 1).max();
+            let names = &names[..colours.unwrap_or(1)];
+            let basket = written_down(proposal, names);
+            let course = &basket.body.weave.courses[0];
+            assert_eq!(course.fabric.passing, proposal.fabric.passing, "{wanted:?}");
+            for (row, stave) in (0..12).flat_map(|row| (0..proposal.count).map(move |stave| (row, stave))) {
+                let seen = course.seen(row, stave, Face::Outside).map(|seen| seen.colour.name.as_str());
+                let colour = || names[usize::from(proposal.colour(row, stave))];
+                let said = proposal.fabric.cell(row, stave).outside.map(|_| colour());
+                assert_eq!(seen, said, "{wanted:?} row {row} stave {stave}");
+            }
+        }
+    }
+}
+
+/// How many chase one another is told by their colours, also where these are alike.
+#[test]
+fn three_weavers_of_one_colour_stay_three() {
+    let passing = Passing::Chase(Chase { rule: Rule::PLAIN, weavers: 3 });
+    let two = ANSWERS.iter().flat_map(|(_, found)| found).next().expect("an answer").clone();
+    let three = Proposal { count: 60, fabric: Fabric::new(passing.clone(), 60), ..two };
+    let basket = written_down(&three, &["natural"]);
+    assert_eq!(basket.body.weave.courses[0].fabric.passing, passing);
+}

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use jiff::civil::Date;
 use rust_decimal::Decimal;
 use serde::Deserialize;
+use workshop::Order;
 
 use crate::failure::Failure;
 use crate::source::Text;
@@ -35,6 +36,22 @@ pub(crate) struct KitsFile {
     /// What is reckoned with.
     #[serde(default)]
     pub(crate) price: PriceTable,
+}
+
+impl KitsFile {
+    /// What would be written down for an order.
+    pub(crate) fn of_order(order: &Order, price: PriceTable) -> Self {
+        let (pattern, count, name) = (order.pattern.clone(), order.count, Some(order.name.clone()));
+        Self {
+            title: order.name.clone(),
+            needed: None,
+            delivery_days: week(),
+            dye_days: week(),
+            kerf: None,
+            students: vec![Group { pattern, count, name, colours: BTreeMap::new(), ready: None }],
+            price,
+        }
+    }
 }
 
 /// Students who make the same.

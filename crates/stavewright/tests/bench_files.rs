@@ -116,12 +116,13 @@ fn a_pattern_with_mistakes_is_saved_as_it_is_and_they_are_told() {
 fn names_that_some_systems_cannot_hold_are_refused_in_both_languages() {
     let bench = Served::start();
     for (language, said) in [("en", "some systems"), ("de", "Manche Systeme")] {
-        let to = json!({ "to": "CON", "language": language });
-        let refused = bench.ask("POST", "/api/patterns/harbour/rename", Some(&to));
+        let headers = [("Accept-Language", language)];
+        let to = json!({ "to": "CON" });
+        let refused = bench.ask_with("POST", "/api/patterns/harbour/rename", &headers, Some(&to));
         refused.assert_refused(422);
         assert!(refused.text().contains(said), "{}", refused.text());
-        let save = json!({ "source": harbour(), "base_hash": null, "language": language });
-        let refused = bench.ask("PUT", "/api/patterns/nul", Some(&save));
+        let save = json!({ "source": harbour(), "base_hash": null });
+        let refused = bench.ask_with("PUT", "/api/patterns/nul", &headers, Some(&save));
         refused.assert_refused(422);
         assert!(refused.text().contains(said), "{}", refused.text());
     }

@@ -12,8 +12,11 @@ const KITS: &str = "# Who comes in autumn.\ntitle = \"Autumn\"\nneeded = \"2026-
 
 /// Has a plan worked out, and answers with what is shown of it and how the work ended.
 fn worked(bench: &Served, kind: &str, source: &str) -> (Value, Value) {
-    let order = json!({ "kind": kind, "source": source, "sheets": false, "seconds": 4 });
-    let begun = bench.ask("POST", "/api/plans/work", Some(&order));
+    ordered(bench, &json!({ "kind": kind, "source": source, "sheets": false, "seconds": 4 }))
+}
+
+fn ordered(bench: &Served, order: &Value) -> (Value, Value) {
+    let begun = bench.ask("POST", "/api/plans/work", Some(order));
     assert_eq!(begun.status, 202, "{}", begun.text());
     let place = format!("/api/packets/{}", begun.json()["id"].as_str().unwrap());
     until("it is worked out", || bench.get(&place).json()["state"] != "working");
@@ -77,6 +80,49 @@ fn kits_come_to_leaves_and_bookings_against_the_shelf() {
         items.iter().filter_map(|item| item["count"].as_u64().filter(|count| *count > 0)).collect()
     };
     assert_eq!(counts(&back), counts(&shelf), "taken back, the shelf is as it was");
+}
+
+#[test]
+fn several_plans_and_orders_are_bought_for_together() {
+    let bench = kits();
+    let winter = KITS.replace("Autumn", "Winter").replace("count = 2", "count = 3");
+    fs::write(bench.folder().join("winter.toml"), &winter).unwrap();
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    let quote = std::process::Command::new(env!("CARGO_BIN_EXE_stavewright"))
+        .args(["order", "quote", "bread baskets", "harbour.toml", "--count", "4", "--price", "180"])
+        .current_dir(bench.folder())
+        .output()
+        .unwrap();
+    assert!(quote.status.success(), "{}", String::from_utf8_lossy(&quote.stderr));
+    let orders = &bench.get("/api/shelf").json()["orders"];
+    assert_eq!(orders, &json!([{ "name": "bread baskets", "pattern": "harbour.toml", "count": 4 }]));
+
+    let bought = |plans: &[&str], orders: &[&str]| -> (i64, Value) {
+        let order = json!({ "kind": "kits", "source": KITS, "sheets": false, "seconds": 4,
+            "plans": plans, "orders": orders });
+        let (shown, packet) = ordered(&bench, &order);
+        assert_eq!(packet["state"], "done", "{packet}");
+        let changes = shown["bought"]["changes"].as_array().unwrap();
+        (changes.iter().map(|change| change["count"].as_i64().unwrap()).sum(), shown["leaves"].clone())
+    };
+    let (alone, leaves) = bought(&[], &[]);
+    let (both, together) = bought(&["winter"], &["bread baskets"]);
+    assert!(both > alone, "{both} {alone}");
+    let of = |leaves: &Value, id: &str| {
+        leaves.as_array().unwrap().iter().find(|leaf| leaf["id"] == id).cloned().unwrap()
+    };
+    assert_eq!(of(&together, "kits"), of(&leaves, "kits"), "the bags are those of the plan alone");
+    assert_eq!(of(&together, "price"), of(&leaves, "price"), "and so is its price");
+    assert_ne!(of(&together, "cutting"), of(&leaves, "cutting"));
+    // One list for nine baskets is what a class of nine would take.
+    let nine = KITS.replace("count = 2", "count = 9");
+    let (shown, _) = worked(&bench, "kits", &nine);
+    let whole: i64 =
+        shown["bought"]["changes"].as_array().unwrap().iter().filter_map(|own| own["count"].as_i64()).sum();
+    assert!((both - whole).abs() <= whole / 10, "spares alone differ: {both} {whole}");
+
+    let missing = json!({ "kind": "kits", "source": KITS, "sheets": false, "seconds": 4, "orders": ["egg"] });
+    bench.ask("POST", "/api/plans/work", Some(&missing)).assert_refused(404);
 }
 
 #[test]

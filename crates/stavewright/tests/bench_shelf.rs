@@ -24,7 +24,7 @@ fn a_shelf_is_made_when_it_is_asked_for_and_not_before() {
     let shelf = bench.post("/api/shelf", &hank("hank 1", "12 ft"));
     let item = &shelf["items"][0];
     assert_eq!((&item["count"], &item["low"], &item["price"]), (&json!(70), &json!(true), &json!("48.50")));
-    assert_eq!(item["length"]["written"], "12 ft");
+    assert_eq!(item["length"], "12 ft");
 }
 
 #[test]
@@ -54,11 +54,22 @@ fn nonsense_is_refused_in_the_readers_language_and_changes_nothing() {
         (hank("  ", "12 ft"), "Name"),
         (hank("hank 2", "long"), "keine Länge"),
         (hank("hank 2", "-3 ft"), "keine Länge"),
-        (json!({ "do": "take-in", "csv": "name,material,count\nhank 3,cane fine,many\n" }), "Zeile 2"),
+        (
+            json!({ "do": "take-in", "csv": "name,material,count\nhank 3,cane fine,many\n" }),
+            "keine ganze Zahl",
+        ),
+        (
+            json!({ "do": "take-in", "csv": "name,colour\nhank 3,blue\n" }),
+            "Spalte \u{201e}material\u{201c} fehlt",
+        ),
+        (json!({ "do": "lend", "mould": "A", "to": " ", "due": "" }), "wer die Form bekommt"),
     ] {
-        let answer = bench.ask("POST", "/api/shelf?language=de", Some(&act));
+        let german = [("Accept-Language", "de")];
+        let answer = bench.ask_with("POST", "/api/shelf", &german, Some(&act));
         answer.assert_refused(422);
         assert!(answer.json()["what"].as_str().unwrap().contains(word), "{}", answer.text());
+        let english = bench.ask("POST", "/api/shelf", Some(&act)).text();
+        assert!(!english.contains(word) && !english.contains("workshop-"), "{english}");
     }
     assert_eq!(bench.get("/api/shelf").json()["items"].as_array().unwrap().len(), 1);
 }
@@ -106,4 +117,56 @@ fn guests_neither_see_nor_change_it_unless_they_may_write() {
     assert!(!bench.folder().join("workshop.db").exists());
     let bench = Served::with(&["--studio-write"]);
     assert_eq!(bench.guest(1).ask("GET", "/api/shelf", None).status, 200);
+}
+
+/// Everything that is measured on the shelf, as far as a pattern can name it.
+fn measured(bench: &Served, width: &str) {
+    let item = json!({ "name": "the wide lot", "material": "cane fine", "colour": "natural", "count": 70,
+        "length": "12 ft", "width": width, "thickness": "", "unit": "", "holds": 0, "price": "",
+        "bought_from": "", "reorder": 0, "note": "" });
+    bench.post("/api/shelf", &json!({ "do": "put", "new": false, "item": item }));
+}
+
+#[test]
+fn patterns_are_opened_with_what_was_measured_on_the_shelf() {
+    let bench = Served::start();
+    let look = || bench.post("/api/look", &json!({ "source": bench.file("harbour.toml") }))["basket"].clone();
+    let cane = |shown: &Value| -> Value {
+        let all = shown["materials"].as_array().unwrap();
+        all.iter().find(|material| material["name"] == "cane fine").cloned().unwrap_or_default()
+    };
+    let plain = look();
+    assert_eq!((cane(&plain), &plain["shelf_unread"]), (Value::Null, &json!(false)));
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    measured(&bench, "3.4 mm");
+    let own = look();
+    assert_eq!(cane(&own)["width_mm"], 3.4);
+    assert!(cane(&own)["size"].as_str().unwrap().contains("by your shelf"), "{}", cane(&own));
+    assert_ne!(own["figures"], plain["figures"], "wider cane, fewer rows");
+    let stock = bench.get("/api/stock").json();
+    let of_stock = stock["materials"].as_array().unwrap().iter().find(|own| own["name"] == "cane fine");
+    assert_eq!(of_stock.unwrap()["width_mm"], 3.4);
+
+    // Measured again, the next look has it; taken off the shelf, the catalogue's holds again.
+    measured(&bench, "2.9 mm");
+    assert_eq!(cane(&look())["width_mm"], 2.9);
+    let off = json!({ "do": "remove", "item": "the wide lot" });
+    let shelf = bench.post("/api/shelf", &off);
+    assert_eq!((&shelf["items"], &shelf["movements"][0]["kind"]), (&json!([]), &json!("removed")));
+    assert_eq!(look(), plain);
+    let back = json!({ "do": "undo", "movement": shelf["movements"][0]["id"] });
+    assert_eq!(bench.post("/api/shelf", &back)["items"][0]["count"], 70);
+    assert_eq!(cane(&look())["width_mm"], 2.9);
+}
+
+#[test]
+fn a_shelf_that_cannot_be_read_stops_no_pattern() {
+    let bench = Served::start();
+    let look = || bench.post("/api/look", &json!({ "source": bench.file("harbour.toml") }))["basket"].clone();
+    let plain = look();
+    std::fs::write(bench.folder().join("workshop.db"), "somebody else's").unwrap();
+    let shown = look();
+    assert_eq!((&shown["shelf_unread"], &shown["figures"]), (&json!(true), &plain["figures"]));
+    std::fs::remove_file(bench.folder().join("workshop.db")).unwrap();
+    assert_eq!(look(), plain);
 }

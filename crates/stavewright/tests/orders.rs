@@ -83,6 +83,42 @@ fn from_the_quote_to_the_parcel() {
 }
 
 #[test]
+fn a_quote_takes_its_price_from_a_price_plan_and_tells_no_costs() {
+    let room = school();
+    let folder = room.path();
+    let plan = "title = \"Prices\"\n[[students]]\npattern = \"harbour.toml\"\n\
+                [price]\ncurrency = \"crowns\"\nwage = \"24\"\nmargin = \"0.15\"\nretail = \"2\"\nstep = \"5\"\n";
+    fs::write(folder.join("prices.toml"), plan).unwrap();
+    let price: Value =
+        serde_json::from_str(&done(folder, &["price", "prices.toml", "--format", "json"])).unwrap();
+    let quote = |rest: &[&str]| {
+        let quote =
+            ["order", "quote", "egg baskets", "harbour.toml", "--count", "2", "--price-plan", "prices.toml"];
+        let said = said(folder, &[&quote[..], rest].concat());
+        assert_eq!(said.code, 0, "{}", said.err);
+        said
+    };
+    let quoted = quote(&[]);
+    let own = order(folder);
+    assert_eq!(money(&own["price"]), money(&price["basket"]["retail"]));
+    assert_eq!((&own["currency"], &own["price_plan"]), (&"crowns".into(), &"prices.toml".into()));
+    assert!(
+        quoted.err.contains("No price is known of") && quoted.err.contains("; cane fine;"),
+        "{}",
+        quoted.err
+    );
+    for cost in ["margin", "wage", "24.00", "No price"] {
+        assert!(!quoted.out.contains(cost), "{cost}: {}", quoted.out);
+    }
+    quote(&["--to-shop"]);
+    assert_eq!(money(&order(folder)["price"]), money(&price["basket"]["wholesale"]));
+    // A price that is typed goes without a plan; both at once are refused, and so is neither.
+    done(folder, &QUOTE);
+    assert_eq!(said(folder, &[&QUOTE[..], &["--price-plan", "prices.toml"]].concat()).code, 2);
+    assert_eq!(said(folder, &["order", "quote", "egg baskets", "harbour.toml"]).code, 2);
+}
+
+#[test]
 fn papers_are_written_as_pdf() {
     let room = school();
     let folder = room.path();

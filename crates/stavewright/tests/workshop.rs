@@ -124,7 +124,7 @@ fn sheets_are_written_as_pdf_and_table() {
         done(folder, &[command, &class, "--out", out, "--language", "de", "--paper", "a4"]);
         assert!(fs::read(folder.join(out)).unwrap().starts_with(b"%PDF"), "{out}");
     }
-    for size in ["4x2in", "105x57mm", "99x68mm"] {
+    for size in ["4x2in", "4x3in", "4x2in-a4", "105x57mm", "99x68mm", "64x72mm"] {
         done(folder, &["kits", &class, "--labels", "labels.pdf", "--label-size", size]);
         assert!(fs::read(folder.join("labels.pdf")).unwrap().starts_with(b"%PDF"));
     }
@@ -155,6 +155,46 @@ fn moulds_are_lent_and_everything_goes_out_and_in() {
 }
 
 #[test]
+fn what_is_taken_off_the_shelf_stands_in_its_history_and_comes_back() {
+    let (room, _) = school();
+    let folder = room.path();
+    done(folder, &["shelf", "remove", "fine cane"]);
+    assert!(!done(folder, &["shelf"]).lines().any(|line| line.starts_with("fine cane ")));
+    assert!(done(folder, &["shelf", "history"]).contains("-64 fine cane"));
+    assert_eq!(said(folder, &["shelf", "remove", "fine cane"]).code, 2);
+    done(folder, &["shelf", "undo"]);
+    assert_eq!(count(folder, "fine cane"), 64);
+    done(folder, &["shelf", "mould", "A"]);
+    done(folder, &["shelf", "remove", "A", "--mould"]);
+    assert!(done(folder, &["shelf", "moulds"]).contains("No mould"));
+    assert!(done(folder, &["shelf", "history"]).contains("mould A"));
+    done(folder, &["shelf", "undo"]);
+    assert!(done(folder, &["shelf", "moulds"]).contains('A'));
+}
+
+#[test]
+fn classes_and_orders_are_bought_for_together() {
+    let (room, class) = school();
+    let folder = room.path();
+    fs::copy(common::pattern("harbour-bread-basket.toml"), folder.join("harbour.toml")).unwrap();
+    done(folder, &["order", "quote", "bread", "harbour.toml", "--count", "4", "--price", "180"]);
+    let pins = |list: &Value| -> i64 {
+        let all = list["materials"].as_array().unwrap().iter();
+        all.flat_map(|line| line["from_shelf"].as_array().unwrap())
+            .filter(|taken| taken["item"] == "rim pins")
+            .map(|taken| taken["count"].as_i64().unwrap())
+            .sum()
+    };
+    let alone = pins(&json(folder, &["buy", &class]));
+    let order = pins(&json(folder, &["buy", "--order", "bread"]));
+    let together = pins(&json(folder, &["buy", &class, "--order", "bread"]));
+    assert!(order > 0 && together == (alone + order).min(150), "{alone} {order} {together}");
+    assert_eq!(said(folder, &["buy", &class, "--order", "none"]).code, 2);
+    assert_eq!(said(folder, &["price", "--order", "bread"]).code, 2);
+    assert_eq!(said(folder, &["buy"]).code, 2);
+}
+
+#[test]
 fn bad_files_are_said_as_what_they_are() {
     let room = room();
     let folder = room.path();
@@ -179,10 +219,10 @@ fn bad_files_are_said_as_what_they_are() {
 
     fs::write(folder.join("workshop.db"), "no store").unwrap();
     let told = said(folder, &["shelf"]);
-    assert!(told.code == 2 && told.err.contains("is no store"), "{}", told.err);
+    assert!(told.code == 2 && told.err.contains("is no shelf"), "{}", told.err);
     assert_eq!(fs::read(folder.join("workshop.db")).unwrap(), b"no store");
     fs::remove_file(folder.join("workshop.db")).unwrap();
     fs::write(folder.join("shelf.csv"), "name;material\na;cane\nb;\n").unwrap();
     let told = said(folder, &["shelf", "import", "shelf.csv"]);
-    assert!(told.code == 2 && told.err.contains("line 3"), "{}", told.err);
+    assert!(told.code == 2 && told.err.contains("Line 3"), "{}", told.err);
 }

@@ -51,8 +51,10 @@ const ALIKE: &[&str] = &[
     "weave-band-drawn",
     "weave-band-one",
     "workshop-bag",
+    "workshop-cannot-read",
     "workshop-material",
     "workshop-pieces-of",
+    "workshop-row-unread",
     "workshop-share",
     "workshop-units",
 ];

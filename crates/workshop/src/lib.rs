@@ -19,22 +19,25 @@
 )]
 
 mod fault;
+mod measured;
 mod money;
 mod moulds;
 mod moves;
 mod orders;
 mod plain;
 mod records;
+mod removed;
 mod schema;
 mod shelf;
 mod shelf_csv;
 mod store;
 
-pub use fault::{Fault, RowFault};
+pub use fault::Fault;
+pub use measured::{Measure, measured};
 pub use moulds::{Girth, Loan, Mould};
 pub use moves::{Change, Kind, Movement};
 pub use orders::{Order, State};
 pub use plain::Everything;
-pub use shelf::{Item, measured};
+pub use shelf::Item;
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;

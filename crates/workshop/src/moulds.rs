@@ -1,5 +1,6 @@
 //! Moulds: where each is, which patterns fit it, and who has it.
 
+use basket::message::Message;
 use rusqlite::OptionalExtension;
 use serde::{Deserialize, Serialize};
 
@@ -27,6 +28,9 @@ pub struct Mould {
     /// Who has it now.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub loan: Option<Loan>,
+    /// Whether it was taken off the shelf.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub gone: bool,
 }
 
 /// A girth of a mould, as it was taped.
@@ -56,10 +60,14 @@ impl Store {
     /// # Errors
     /// What the database says.
     pub fn moulds(&self) -> Result<Vec<Mould>, Fault> {
-        let mut query = self.connection.prepare_cached(
-            "SELECT name, place, patterns, note, to_whom, due FROM moulds \
-             LEFT JOIN loans ON loans.mould = moulds.name AND back = 0 ORDER BY name",
-        )?;
+        self.moulds_where("gone = 0")
+    }
+
+    pub(crate) fn moulds_where(&self, which: &str) -> Result<Vec<Mould>, Fault> {
+        let mut query = self.connection.prepare_cached(&format!(
+            "SELECT name, place, patterns, note, to_whom, due, gone FROM moulds \
+             LEFT JOIN loans ON loans.mould = moulds.name AND back = 0 WHERE {which} ORDER BY name",
+        ))?;
         let read = |row: &rusqlite::Row| {
             let to: Option<String> = row.get(4)?;
             let due = row.get(5)?;
@@ -70,6 +78,7 @@ impl Store {
                 note: row.get(3)?,
                 profile: Vec::new(),
                 loan: to.map(|to| Loan { to, due }),
+                gone: row.get(6)?,
             })
         };
         let mut moulds: Vec<Mould> = query.query_map([], read)?.collect::<Result<_, _>>()?;
@@ -90,19 +99,19 @@ impl Store {
     /// [`Fault::Refused`] for an empty name, or a profile that cannot be.
     pub fn put_mould(&mut self, mould: &Mould) -> Result<(), Fault> {
         if mould.name.trim().is_empty() {
-            return Err(Fault::Refused("a mould needs a name".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-unnamed-mould"));
         }
         let is_measure = |girth: &Girth| {
             girth.height_mm.is_finite() && girth.height_mm >= 0.0 && girth.girth_mm.is_finite()
         };
         if !mould.profile.iter().all(|girth| is_measure(girth) && girth.girth_mm > 0.0) {
-            return Err(Fault::Refused("a girth of a mould is a length above zero, at a height".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-girth"));
         }
         let work = self.work()?;
         work.execute(
-            "INSERT INTO moulds VALUES (?1, ?2, ?3, ?4) \
-             ON CONFLICT (name) DO UPDATE SET place = ?2, patterns = ?3, note = ?4",
-            (&mould.name, &mould.place, &mould.patterns, &mould.note),
+            "INSERT INTO moulds VALUES (?1, ?2, ?3, ?4, ?5) \
+             ON CONFLICT (name) DO UPDATE SET place = ?2, patterns = ?3, note = ?4, gone = ?5",
+            (&mould.name, &mould.place, &mould.patterns, &mould.note, mould.gone),
         )?;
         if !mould.profile.is_empty() {
             work.execute("DELETE FROM mould_girths WHERE mould = ?1", [&mould.name])?;
@@ -122,19 +131,20 @@ impl Store {
     /// none, or nobody is named.
     pub fn lend(&mut self, mould: &str, loan: &Loan) -> Result<(), Fault> {
         if loan.to.trim().is_empty() {
-            return Err(Fault::Refused("say to whom the mould is lent".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-lend-to-nobody"));
         }
         if loan.due.as_ref().is_some_and(|due| due.parse::<jiff::civil::Date>().is_err()) {
-            return Err(Fault::Refused("the day it is due back is written as 2026-10-18".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-due"));
         }
         let work = self.work()?;
-        let known: Option<i64> =
-            work.query_row("SELECT 1 FROM moulds WHERE name = ?1", [mould], |row| row.get(0)).optional()?;
+        let known: Option<i64> = work
+            .query_row("SELECT 1 FROM moulds WHERE name = ?1 AND gone = 0", [mould], |row| row.get(0))
+            .optional()?;
         known.ok_or_else(|| Fault::Unknown { what: "mould", name: mould.to_owned() })?;
         let out = "SELECT to_whom FROM loans WHERE mould = ?1 AND back = 0";
         let out: Option<String> = work.query_row(out, [mould], |row| row.get(0)).optional()?;
         if let Some(to) = out {
-            return Err(Fault::Refused(format!("mould {mould} is out: {to} has it")));
+            return Err(is_out(mould, &to));
         }
         work.execute(
             "INSERT INTO loans (mould, to_whom, due) VALUES (?1, ?2, ?3)",
@@ -151,6 +161,11 @@ impl Store {
     pub fn bring_back(&mut self, mould: &str) -> Result<(), Fault> {
         let changed =
             self.connection.execute("UPDATE loans SET back = 1 WHERE mould = ?1 AND back = 0", [mould])?;
-        if changed == 0 { Err(Fault::Refused(format!("mould {mould} is not out"))) } else { Ok(()) }
+        if changed == 0 { Err(Fault::cannot_of("workshop-cannot-bring-back", mould)) } else { Ok(()) }
     }
+}
+
+/// Somebody has the mould.
+pub(crate) fn is_out(mould: &str, to: &str) -> Fault {
+    Fault::Refused(Message::new("workshop-cannot-mould-out").with("name", mould).with("to", to))
 }

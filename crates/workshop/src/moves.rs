@@ -1,5 +1,6 @@
 //! What came and went: every movement, and the way back.
 
+use basket::message::Message;
 use rusqlite::{OptionalExtension, Transaction};
 use serde::{Deserialize, Serialize};
 
@@ -17,6 +18,8 @@ pub enum Kind {
     Cut,
     /// Counted anew.
     Counted,
+    /// Taken off the shelf, with all that was said of it.
+    Removed,
 }
 
 impl Kind {
@@ -26,11 +29,15 @@ impl Kind {
             Self::Bought => "bought",
             Self::Cut => "cut",
             Self::Counted => "counted",
+            Self::Removed => "removed",
         }
     }
 
     fn of(word: &str) -> Self {
-        [Self::Bought, Self::Cut].into_iter().find(|kind| kind.word() == word).unwrap_or(Self::Counted)
+        [Self::Bought, Self::Cut, Self::Removed]
+            .into_iter()
+            .find(|kind| kind.word() == word)
+            .unwrap_or(Self::Counted)
     }
 }
 
@@ -58,6 +65,9 @@ pub struct Movement {
     pub note: String,
     /// Whether it was taken back.
     pub undone: bool,
+    /// The mould that was taken off the shelf.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mould: Option<String>,
     /// What changed.
     pub changes: Vec<Change>,
 }
@@ -125,14 +135,18 @@ impl Store {
                 .connection
                 .query_row(last, [], |row| row.get(0))
                 .optional()?
-                .ok_or_else(|| Fault::Refused("there is nothing to take back".to_owned()))?,
+                .ok_or_else(|| Fault::cannot("workshop-cannot-undo-nothing"))?,
         };
         let work = self.work()?;
         let movement = movements(&work, "WHERE id = ?1", [id])?.pop();
         let mut movement =
             movement.ok_or_else(|| Fault::Unknown { what: "movement", name: id.to_string() })?;
         if movement.undone {
-            return Err(Fault::Refused(format!("movement {id} was taken back already")));
+            let what = Message::new("workshop-cannot-undo-twice").with("number", id.to_string().as_str());
+            return Err(Fault::Refused(what));
+        }
+        if movement.kind == Kind::Removed {
+            put_back(&work, &movement)?;
         }
         for change in &movement.changes {
             shift(&work, &Change { item: change.item.clone(), count: -change.count })?;
@@ -152,9 +166,24 @@ impl Store {
     }
 }
 
+/// Puts what a movement took off the shelf back on it; how many there are is shifted by whoever undoes it.
+fn put_back(work: &Transaction, movement: &Movement) -> Result<(), Fault> {
+    let back = |table: &str, name: &str| -> Result<(), Fault> {
+        let put = format!("UPDATE {table} SET gone = 0 WHERE name = ?1 AND gone = 1");
+        match work.execute(&put, [name])? {
+            0 => Err(Fault::cannot_of("workshop-cannot-undo-there", name)),
+            _ => Ok(()),
+        }
+    };
+    if let Some(mould) = &movement.mould {
+        back("moulds", mould)?;
+    }
+    movement.changes.iter().try_for_each(|change| back("items", &change.item))
+}
+
 fn shift(work: &Transaction, change: &Change) -> Result<(), Fault> {
     let there: Option<i64> = work
-        .query_row("SELECT count FROM items WHERE name = ?1", [&change.item], |row| row.get(0))
+        .query_row("SELECT count FROM items WHERE name = ?1 AND gone = 0", [&change.item], |row| row.get(0))
         .optional()?;
     let there = there.ok_or_else(|| Fault::Unknown { what: "item", name: change.item.clone() })?;
     let after = there.saturating_add(change.count);
@@ -162,10 +191,7 @@ fn shift(work: &Transaction, change: &Change) -> Result<(), Fault> {
         return Err(Fault::TooFew { name: change.item.clone(), there, wanted: -change.count });
     }
     if after > i64::from(u32::MAX) {
-        return Err(Fault::Refused(format!(
-            "of \u{201c}{}\u{201d} there would be more than can be",
-            change.item
-        )));
+        return Err(Fault::cannot_of("workshop-cannot-hold", &change.item));
     }
     work.execute("UPDATE items SET count = ?2 WHERE name = ?1", (&change.item, after))?;
     Ok(())
@@ -176,8 +202,8 @@ pub(crate) fn movements(
     which: &str,
     values: impl rusqlite::Params,
 ) -> Result<Vec<Movement>, Fault> {
-    let mut query =
-        connection.prepare_cached(&format!("SELECT id, at, kind, note, undone FROM movements {which}"))?;
+    let mut query = connection
+        .prepare_cached(&format!("SELECT id, at, kind, note, undone, mould FROM movements {which}"))?;
     let read = |row: &rusqlite::Row| {
         Ok(Movement {
             id: row.get(0)?,
@@ -185,6 +211,7 @@ pub(crate) fn movements(
             kind: Kind::of(&row.get::<_, String>(2)?),
             note: row.get(3)?,
             undone: row.get(4)?,
+            mould: row.get(5)?,
             changes: Vec::new(),
         })
     };

@@ -63,6 +63,9 @@ pub struct Order {
     /// How far it has come.
     #[serde(default)]
     pub state: State,
+    /// The kits file whose prices it was reckoned with.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub price_plan: String,
     /// Anything else.
     #[serde(default)]
     pub note: String,
@@ -88,10 +91,20 @@ impl Store {
                 note: row.get("note")?,
                 buyer: row.get("buyer")?,
                 currency: row.get("currency")?,
+                price_plan: row.get("price_plan")?,
             })
         };
         let orders = query.query_map([], read)?.collect::<Result<_, _>>()?;
         Ok(orders)
+    }
+
+    /// One order.
+    ///
+    /// # Errors
+    /// [`Fault::Unknown`] where there is none of this name.
+    pub fn order(&self, name: &str) -> Result<Order, Fault> {
+        let found = self.orders()?.into_iter().find(|order| order.name == name);
+        found.ok_or_else(|| Fault::Unknown { what: "order", name: name.to_owned() })
     }
 
     /// Writes an order down, or changes the one of this name.
@@ -100,16 +113,17 @@ impl Store {
     /// [`Fault::Refused`] for an empty name, no basket, or a promised day that is none.
     pub fn put_order(&mut self, order: &Order) -> Result<(), Fault> {
         if order.name.trim().is_empty() || order.count == 0 {
-            return Err(Fault::Refused("an order needs a name and at least one basket".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-unnamed-order"));
         }
         if order.promised.as_ref().is_some_and(|day| day.parse::<jiff::civil::Date>().is_err()) {
-            return Err(Fault::Refused("the promised day is written as 2026-11-20".to_owned()));
+            return Err(Fault::cannot("workshop-cannot-promise"));
         }
         self.connection.execute(
             "INSERT INTO orders VALUES (:name, :pattern, :count, :price, :deposit, :promised, :state, :note, :buyer, \
-             :currency) \
+             :currency, :price_plan) \
              ON CONFLICT (name) DO UPDATE SET pattern = :pattern, count = :count, price = :price, \
-             deposit = :deposit, promised = :promised, state = :state, note = :note, buyer = :buyer, currency = :currency",
+             deposit = :deposit, promised = :promised, state = :state, note = :note, buyer = :buyer, currency = :currency, \
+             price_plan = :price_plan",
             named_params! {
                 ":name": order.name,
                 ":pattern": order.pattern,
@@ -121,6 +135,7 @@ impl Store {
                 ":note": order.note,
                 ":buyer": order.buyer,
                 ":currency": order.currency,
+                ":price_plan": order.price_plan,
             },
         )?;
         Ok(())

@@ -1,5 +1,6 @@
 //! The whole store as plain text, out and back in without loss.
 
+use basket::message::Message;
 use planning::records::Record;
 use serde::{Deserialize, Serialize};
 
@@ -46,7 +47,10 @@ impl Everything {
     /// # Errors
     /// [`Fault::Refused`] with line and column of what is wrong.
     pub fn from_toml(text: &str) -> Result<Self, Fault> {
-        toml::from_str(text).map_err(|error| Fault::Refused(error.to_string()))
+        let wrong = |error: toml::de::Error| {
+            Fault::Refused(Message::new("workshop-cannot-read").with("said", error.to_string().trim_end()))
+        };
+        toml::from_str(text).map_err(wrong)
     }
 }
 
@@ -57,9 +61,9 @@ impl Store {
     /// What the database says.
     pub fn everything(&self) -> Result<Everything, Fault> {
         Ok(Everything {
-            items: self.items()?,
+            items: self.items_where("true")?,
             movements: movements(&self.connection, "ORDER BY id", [])?,
-            moulds: self.moulds()?,
+            moulds: self.moulds_where("true")?,
             orders: self.orders()?,
             records: self.records()?,
         })
@@ -71,16 +75,27 @@ impl Store {
     /// [`Fault::Refused`] where the store holds something already, or the text what cannot be.
     pub fn take_in(&mut self, all: &Everything) -> Result<(), Fault> {
         if self.everything()? != Everything::default() {
-            return Err(Fault::Refused(
-                "the store holds something already; take everything into a new one".to_owned(),
-            ));
+            return Err(Fault::cannot("workshop-cannot-pour-over"));
         }
         self.put_items(&all.items)?;
+        for mould in &all.moulds {
+            self.put_mould(mould)?;
+            if let Some(loan) = &mould.loan {
+                self.lend(&mould.name, loan)?;
+            }
+        }
         let work = self.work()?;
         for movement in &all.movements {
             work.execute(
-                "INSERT INTO movements VALUES (?1, ?2, ?3, ?4, ?5)",
-                (movement.id, &movement.at, movement.kind.word(), &movement.note, movement.undone),
+                "INSERT INTO movements VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+                (
+                    movement.id,
+                    &movement.at,
+                    movement.kind.word(),
+                    &movement.note,
+                    movement.undone,
+                    &movement.mould,
+                ),
             )?;
             for change in &movement.changes {
                 work.execute(
@@ -93,12 +108,6 @@ impl Store {
             records::put(&work, record, Some(record.number).filter(|number| *number > 0))?;
         }
         work.commit()?;
-        for mould in &all.moulds {
-            self.put_mould(mould)?;
-            if let Some(loan) = &mould.loan {
-                self.lend(&mould.name, loan)?;
-            }
-        }
         all.orders.iter().try_for_each(|order| self.put_order(order))
     }
 }

@@ -1,6 +1,7 @@
 //! The log of what was made.
 
 use basket::Length;
+use basket::message::Message;
 use basket::pattern::{StepKind, Word};
 use planning::records::Record;
 use rusqlite::{OptionalExtension, Row, Transaction, named_params};
@@ -75,13 +76,13 @@ impl Store {
 /// Writes one down under a number of its own, or under the next one.
 pub(crate) fn put(work: &Transaction, record: &Record, number: Option<u32>) -> Result<u32, Fault> {
     if record.pattern.trim().is_empty() {
-        return Err(Fault::Refused("a record names the pattern that was made".to_owned()));
+        return Err(Fault::cannot("workshop-cannot-unnamed-record"));
     }
     if let Some(number) = number {
         let taken =
             work.query_row("SELECT 1 FROM records WHERE number = ?1", [number], |_| Ok(())).optional()?;
         if taken.is_some() {
-            return Err(Fault::Refused(format!("there are two records of the number {number}")));
+            return Err(Fault::Refused(Message::new("workshop-cannot-two-records").with("number", number)));
         }
     }
     let mm = |length: Option<Length>| length.map(Length::to_mm);
@@ -114,7 +115,7 @@ pub(crate) fn put(work: &Transaction, record: &Record, number: Option<u32>) -> R
     for (place, file) in record.photos.iter().enumerate() {
         work.execute("INSERT INTO record_photos VALUES (?1, ?2, ?3)", (id, place as i64, file))?;
     }
-    u32::try_from(id).map_err(|_| Fault::Refused("there are too many records".to_owned()))
+    u32::try_from(id).map_err(|_| Fault::cannot("workshop-cannot-more-records"))
 }
 
 fn read(row: &Row) -> rusqlite::Result<Record> {

@@ -10,7 +10,7 @@ use crate::fault::Fault;
 const OURS: i32 = 0x5354_5657;
 
 /// What each version adds to the one before it. A version that was handed out is never changed.
-const VERSIONS: [&str; 3] = [
+const VERSIONS: [&str; 4] = [
     "CREATE TABLE items (
         name TEXT PRIMARY KEY NOT NULL CHECK (name <> ''),
         material TEXT NOT NULL,
@@ -103,6 +103,10 @@ const VERSIONS: [&str; 3] = [
         file TEXT NOT NULL CHECK (file <> ''),
         PRIMARY KEY (record, place)
     ) STRICT, WITHOUT ROWID;",
+    "ALTER TABLE items ADD COLUMN gone INTEGER NOT NULL DEFAULT 0;
+    ALTER TABLE moulds ADD COLUMN gone INTEGER NOT NULL DEFAULT 0;
+    ALTER TABLE movements ADD COLUMN mould TEXT REFERENCES moulds (name) ON UPDATE CASCADE;
+    ALTER TABLE orders ADD COLUMN price_plan TEXT NOT NULL DEFAULT '';",
 ];
 
 /// The version of a store of today.

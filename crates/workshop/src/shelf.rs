@@ -1,6 +1,6 @@
 //! What lies on the shelf.
 
-use basket::{Catalogue, Length, Material};
+use basket::Length;
 use planning::buying::{Lot, Offer};
 use rusqlite::{OptionalExtension, Row, named_params};
 use rust_decimal::Decimal;
@@ -48,10 +48,13 @@ pub struct Item {
     /// Anything else.
     #[serde(default)]
     pub note: String,
+    /// Whether it was taken off the shelf.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub gone: bool,
 }
 
 const COLUMNS: &str = "name, material, colour, length_mm, count, width_mm, thickness_mm, unit, holds, price, \
-                       bought_from, reorder, note";
+                       bought_from, reorder, note, gone";
 
 impl Item {
     /// The item as a lot to cut from.
@@ -83,15 +86,6 @@ impl Item {
         self.count < self.reorder
     }
 
-    /// The catalogue's material with what was measured of this item.
-    fn measured(&self, catalogue: &Catalogue) -> Option<Material> {
-        let known =
-            catalogue.material(&self.material).filter(|_| self.width_mm.or(self.thickness_mm).is_some())?;
-        let width = self.width_mm.map_or(known.width, Length::mm);
-        let thickness = self.thickness_mm.map_or(known.thickness, Length::mm);
-        Some(Material { width, thickness, ..known.clone() })
-    }
-
     fn of(row: &Row) -> rusqlite::Result<Self> {
         let price: Option<String> = row.get("price")?;
         Ok(Self {
@@ -108,6 +102,7 @@ impl Item {
             bought_from: row.get("bought_from")?,
             reorder: row.get("reorder")?,
             note: row.get("note")?,
+            gone: row.get("gone")?,
         })
     }
 }
@@ -118,9 +113,12 @@ impl Store {
     /// # Errors
     /// What the database says.
     pub fn items(&self) -> Result<Vec<Item>, Fault> {
-        let mut query = self
-            .connection
-            .prepare_cached(&format!("SELECT {COLUMNS} FROM items ORDER BY material, colour, name"))?;
+        self.items_where("gone = 0")
+    }
+
+    pub(crate) fn items_where(&self, which: &str) -> Result<Vec<Item>, Fault> {
+        let ask = format!("SELECT {COLUMNS} FROM items WHERE {which} ORDER BY material, colour, name");
+        let mut query = self.connection.prepare_cached(&ask)?;
         let items = query.query_map([], Item::of)?.collect::<Result<_, _>>()?;
         Ok(items)
     }
@@ -130,14 +128,15 @@ impl Store {
     /// # Errors
     /// [`Fault::Unknown`] where there is none of this name.
     pub fn item(&self, name: &str) -> Result<Item, Fault> {
-        let mut query =
-            self.connection.prepare_cached(&format!("SELECT {COLUMNS} FROM items WHERE name = ?1"))?;
+        let mut query = self
+            .connection
+            .prepare_cached(&format!("SELECT {COLUMNS} FROM items WHERE name = ?1 AND gone = 0"))?;
         let found = query.query_row([name], Item::of).optional()?;
         found.ok_or_else(|| Fault::Unknown { what: "item", name: name.to_owned() })
     }
 
     /// Puts items on the shelf, or changes what is said of those of the same name; how many there are of
-    /// these changes only by a movement.
+    /// these changes only by a movement. What was taken off the shelf is put there as something new.
     ///
     /// # Errors
     /// [`Fault::Refused`] for a name or a measure that cannot be.
@@ -147,7 +146,8 @@ impl Store {
             check(item)?;
             let mut put = work.prepare_cached(
                 "INSERT INTO items VALUES (:name, :material, :colour, :length_mm, :count, :width_mm, :thickness_mm, \
-                 :unit, :holds, :price, :bought_from, :reorder, :note) ON CONFLICT (name) DO UPDATE SET \
+                 :unit, :holds, :price, :bought_from, :reorder, :note, :gone) ON CONFLICT (name) DO UPDATE SET \
+                 count = CASE gone WHEN 0 THEN count ELSE :count END, gone = :gone, \
                  material = :material, colour = :colour, length_mm = :length_mm, width_mm = :width_mm, \
                  thickness_mm = :thickness_mm, unit = :unit, holds = :holds, price = :price, \
                  bought_from = :bought_from, reorder = :reorder, note = :note",
@@ -166,38 +166,22 @@ impl Store {
                 ":bought_from": item.bought_from,
                 ":reorder": item.reorder,
                 ":note": item.note,
+                ":gone": item.gone,
             })?;
         }
         work.commit()?;
         Ok(())
     }
-
-    /// The catalogue with the maker's own measures in the place of its own.
-    ///
-    /// # Errors
-    /// What the database says.
-    pub fn catalogue(&self, catalogue: &Catalogue) -> Result<Catalogue, Fault> {
-        Ok(measured(catalogue, &self.items()?))
-    }
-}
-
-/// A catalogue with what was measured of these items in the place of its own.
-pub fn measured(catalogue: &Catalogue, items: &[Item]) -> Catalogue {
-    let own: Vec<Material> = items.iter().filter_map(|item| item.measured(catalogue)).collect();
-    catalogue.with(&own)
 }
 
 fn check(item: &Item) -> Result<(), Fault> {
     let measures = [item.length_mm, item.width_mm, item.thickness_mm];
     let is_measure = |mm: &f64| mm.is_finite() && *mm > 0.0;
     if item.name.trim().is_empty() || item.material.trim().is_empty() {
-        return Err(Fault::Refused("an item needs a name and a material".to_owned()));
+        return Err(Fault::cannot("workshop-cannot-unnamed-item"));
     }
     if !measures.iter().flatten().all(is_measure) {
-        return Err(Fault::Refused(format!(
-            "a measure of \u{201c}{}\u{201d} is no length above zero",
-            item.name
-        )));
+        return Err(Fault::cannot_of("workshop-cannot-measure", &item.name));
     }
     Ok(())
 }

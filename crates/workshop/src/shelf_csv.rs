@@ -2,9 +2,10 @@
 
 use std::collections::HashMap;
 
+use basket::message::{Message, Value};
 use planning::cells::{guarded, plain};
 
-use crate::fault::{Fault, RowFault};
+use crate::fault::Fault;
 use crate::shelf::Item;
 
 /// Columns, in their order.
@@ -23,6 +24,9 @@ const COLUMNS: [&str; 13] = [
     "reorder",
     "note",
 ];
+/// What a cell must hold, by the message that says so where it does not.
+const WHOLE: &str = "workshop-row-whole";
+const LENGTH: &str = "workshop-row-length";
 /// A shelf of a hundred thousand lines has a few megabytes.
 const MOST_BYTES: usize = 16 * 1024 * 1024;
 
@@ -62,28 +66,27 @@ pub fn write_shelf(items: &[Item]) -> Result<Vec<u8>, Fault> {
 /// # Errors
 /// [`Fault::Row`] with the line and what is wrong in it.
 pub fn read_shelf(bytes: &[u8]) -> Result<Vec<Item>, Fault> {
-    let wrong = |line: u64, what: String| Fault::Row(RowFault { line, what });
     if bytes.len() > MOST_BYTES {
-        return Err(wrong(1, "the table is larger than 16 megabytes".to_owned()));
+        return Err(wrong(1, Message::new("workshop-row-large")));
     }
     let text = std::str::from_utf8(bytes).map_err(|error| {
         let line = bytes.iter().take(error.valid_up_to()).filter(|byte| **byte == b'\n').count() as u64 + 1;
-        wrong(line, "this is not UTF-8 text; save the table as CSV in UTF-8".to_owned())
+        wrong(line, Message::new("workshop-row-encoding"))
     })?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let head = text.lines().next().unwrap_or_default();
     let often = |sign: char| head.matches(sign).count();
     let sign = [',', ';', '\t'].into_iter().max_by_key(|sign| (often(*sign), *sign == ',')).unwrap_or(',');
     let mut table = csv::ReaderBuilder::new().delimiter(sign as u8).from_reader(text.as_bytes());
-    let places = places(table.headers().map_err(|error| wrong(1, error.to_string()))?)?;
+    let places = places(table.headers().map_err(|error| {
+        wrong(1, Message::new("workshop-row-unread").with("said", error.to_string().as_str()))
+    })?)?;
     let mut items: Vec<Item> = Vec::new();
     for record in table.records() {
         let record = record.map_err(|error| {
             let line = error.position().map_or(0, csv::Position::line);
-            wrong(
-                line,
-                format!("this row has more or fewer cells than the heading ({sign:?} separates them)"),
-            )
+            let sign = if sign == '\t' { "TAB".to_owned() } else { sign.to_string() };
+            wrong(line, Message::new("workshop-row-cells").with("sign", sign.as_str()))
         })?;
         let row = Row { record: &record, places: &places };
         items.push(row.item()?);
@@ -96,16 +99,16 @@ fn places(head: &csv::StringRecord) -> Result<HashMap<&'static str, usize>, Faul
     for (at, name) in head.iter().enumerate() {
         let name = name.trim();
         let Some(column) = COLUMNS.iter().find(|column| name.eq_ignore_ascii_case(column)) else {
-            let what =
-                format!("there is no column \u{201c}{name}\u{201d}; the columns are {}", COLUMNS.join(", "));
-            return Err(Fault::Row(RowFault { line: 1, what }));
+            let shown: String = name.chars().take(60).collect();
+            let known = COLUMNS.join(", ");
+            let what = Message::new("workshop-row-no-column").with("name", shown.as_str());
+            return Err(wrong(1, what.with("known", known.as_str())));
         };
         places.insert(*column, at);
     }
     for needed in ["name", "material"] {
         if !places.contains_key(needed) {
-            let what = format!("the column \u{201c}{needed}\u{201d} is missing");
-            return Err(Fault::Row(RowFault { line: 1, what }));
+            return Err(wrong(1, Message::new("workshop-row-missing").with("name", needed)));
         }
     }
     Ok(places)
@@ -125,15 +128,16 @@ impl Row<'_> {
                 .filter(|colour| !colour.is_empty())
                 .unwrap_or("natural".to_owned()),
             length_mm: self.length("length_mm")?,
-            count: self.number("count", "a whole number")?.unwrap_or(0),
+            count: self.number("count", WHOLE)?.unwrap_or(0),
             width_mm: self.length("width_mm")?,
             thickness_mm: self.length("thickness_mm")?,
             unit: self.text("unit"),
-            holds: self.number("holds", "a whole number")?.unwrap_or(0),
-            price: self.number("price", "an amount such as 12.50")?,
+            holds: self.number("holds", WHOLE)?.unwrap_or(0),
+            price: self.number("price", "workshop-row-amount")?,
             bought_from: self.text("bought_from"),
-            reorder: self.number("reorder", "a whole number")?.unwrap_or(0),
+            reorder: self.number("reorder", WHOLE)?.unwrap_or(0),
             note: self.text("note"),
+            gone: false,
         })
     }
 
@@ -144,30 +148,33 @@ impl Row<'_> {
 
     fn needed(&self, column: &str) -> Result<String, Fault> {
         let text = self.text(column);
-        if text.trim().is_empty() { Err(self.wrong(column, "must not be empty")) } else { Ok(text) }
+        if text.trim().is_empty() { Err(self.wrong(column, "workshop-row-empty")) } else { Ok(text) }
     }
 
-    fn length(&self, column: &str) -> Result<Option<f64>, Fault> {
-        let what = "a number of millimetres above zero";
-        match self.number::<f64>(column, what)? {
-            Some(mm) if !(mm.is_finite() && mm > 0.0) => Err(self.wrong(column, &format!("is not {what}"))),
+    fn length(&self, column: &'static str) -> Result<Option<f64>, Fault> {
+        match self.number::<f64>(column, LENGTH)? {
+            Some(mm) if !(mm.is_finite() && mm > 0.0) => Err(self.wrong(column, LENGTH)),
             found => Ok(found),
         }
     }
 
-    fn number<T: std::str::FromStr>(&self, column: &str, what: &str) -> Result<Option<T>, Fault> {
+    fn number<T: std::str::FromStr>(&self, column: &str, what: &'static str) -> Result<Option<T>, Fault> {
         let text = self.text(column);
         let text = text.trim();
         if text.is_empty() {
             return Ok(None);
         }
-        text.parse()
-            .map(Some)
-            .map_err(|_| self.wrong(column, &format!("is \u{201c}{text}\u{201d}, not {what}")))
+        text.parse().map(Some).map_err(|_| self.wrong(column, what))
     }
 
-    fn wrong(&self, column: &str, what: &str) -> Fault {
+    /// What a cell is, and what it should be.
+    fn wrong(&self, column: &str, what: &'static str) -> Fault {
         let line = self.record.position().map_or(0, csv::Position::line);
-        Fault::Row(RowFault { line, what: format!("the column \u{201c}{column}\u{201d} {what}") })
+        let text: String = self.text(column).chars().take(60).collect();
+        wrong(line, Message::new(what).with("name", column).with("text", Value::Name(text)))
     }
+}
+
+fn wrong(line: u64, what: Message) -> Fault {
+    Fault::Row { line, what }
 }

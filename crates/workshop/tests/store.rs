@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use basket::message::{Message, Value};
 use basket::pattern::StepKind;
 use basket::{Catalogue, Length};
 use planning::records::Record;
@@ -180,25 +181,70 @@ fn tables_of_other_programs_are_read_and_faults_are_named() {
     let shelf = read("\u{feff}material;name;count;price\r\ncane fine;hank 1;70;48.00\r\n").unwrap();
     assert_eq!((shelf[0].name.as_str(), shelf[0].count, shelf[0].colour.as_str()), ("hank 1", 70, "natural"));
     assert_eq!(shelf[0].price, Some("48".parse().unwrap()));
-    let said = |text: &str| read(text).unwrap_err().to_string();
-    assert!(
-        said("name,colour\na,blue\n").starts_with("line 1: the column \u{201c}material\u{201d} is missing")
-    );
-    assert!(
-        said("name,material,size\na,cane,3\n").starts_with("line 1: there is no column \u{201c}size\u{201d}")
-    );
-    assert!(
-        said("name,material,count\na,cane,3\nb,cane,-2\n")
-            .starts_with("line 3: the column \u{201c}count\u{201d}")
-    );
-    assert!(said("name,material\na,cane,3\n").starts_with("line 2: this row has more or fewer cells"));
-    assert!(said("name,material,length_mm\na,cane,inf\n").contains("millimetres above zero"));
-    assert!(
-        read_shelf(b"name,material\na,\xff\n")
-            .unwrap_err()
-            .to_string()
-            .starts_with("line 2: this is not UTF-8")
-    );
+    let wrong = |bytes: &[u8]| match read_shelf(bytes).unwrap_err() {
+        Fault::Row { line, what } => (line, what.id, what.args.first().map(|(_, value)| value.clone())),
+        other => panic!("{other:?}"),
+    };
+    let of = |name: &str| Some(Value::from(name));
+    let rows: [(&[u8], _); 8] = [
+        (b"name,colour\na,blue\n", (1, "workshop-row-missing", of("material"))),
+        (b"name,material,size\na,cane,3\n", (1, "workshop-row-no-column", of("size"))),
+        (b"name,material,count\na,cane,3\nb,cane,-2\n", (3, "workshop-row-whole", of("count"))),
+        (b"name,material\na,cane,3\n", (2, "workshop-row-cells", of(","))),
+        (b"name;material;price\na;cane;dear\n", (2, "workshop-row-amount", of("price"))),
+        (b"name,material,length_mm\na,cane,inf\n", (2, "workshop-row-length", of("length_mm"))),
+        (b"name,material\n,cane\n", (2, "workshop-row-empty", of("name"))),
+        (b"name,material\na,\xff\n", (2, "workshop-row-encoding", None)),
+    ];
+    for (bytes, expected) in rows {
+        assert_eq!(wrong(bytes), expected);
+    }
+}
+
+#[test]
+fn what_is_taken_off_the_shelf_keeps_its_history_and_comes_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut store = store(folder.path());
+    store.put_items(&[hank("hank 1", 50), Item { width_mm: Some(2.6), ..hank("hank 2", 7) }]).unwrap();
+    store.book(Kind::Cut, "a basket", &[change("hank 2", -3)]).unwrap();
+    store.put_mould(&Mould { name: "A".to_owned(), place: "shed".to_owned(), ..Mould::default() }).unwrap();
+    let whole = store.everything().unwrap();
+
+    let item = store.remove_item("hank 2").unwrap();
+    assert_eq!(store.items().unwrap(), [hank("hank 1", 50)]);
+    assert!(store.measures().unwrap().is_empty());
+    assert!(matches!(store.remove_item("hank 2"), Err(Fault::Unknown { what: "item", .. })));
+    assert!(matches!(store.book(Kind::Bought, "", &[change("hank 2", 1)]), Err(Fault::Unknown { .. })));
+    assert!(matches!(store.undo(Some(1)), Err(Fault::Unknown { .. })), "first what was taken off");
+    let history = store.history(9).unwrap();
+    assert_eq!((history[0].kind, &history[0].changes), (Kind::Removed, &vec![change("hank 2", -4)]));
+    assert_eq!(history.len(), 2);
+
+    let loan = Loan { to: "student 4".to_owned(), due: None };
+    store.lend("A", &loan).unwrap();
+    assert!(matches!(store.remove_mould("A"), Err(Fault::Refused(_))), "somebody has it");
+    store.bring_back("A").unwrap();
+    let mould = store.remove_mould("A").unwrap();
+    assert!(store.moulds().unwrap().is_empty());
+    assert!(matches!(store.lend("A", &loan), Err(Fault::Unknown { what: "mould", .. })));
+
+    // All of it goes out and in, and both come back with what was said of them.
+    let all = store.everything().unwrap();
+    let mut other = Store::open(&folder.path().join("other.db")).unwrap();
+    other.take_in(&Everything::from_toml(&all.to_toml().unwrap()).unwrap()).unwrap();
+    assert_eq!(other.everything().unwrap(), all);
+    for store in [&mut store, &mut other] {
+        store.undo(Some(mould)).unwrap();
+        store.undo(Some(item)).unwrap();
+        let back = store.everything().unwrap();
+        assert_eq!((&back.items, &back.moulds), (&whole.items, &whole.moulds));
+    }
+
+    // Put there again under its name it is something new, and the removal is not taken back over it.
+    let again = store.remove_item("hank 2").unwrap();
+    store.put_items(&[hank("hank 2", 12)]).unwrap();
+    assert_eq!(store.item("hank 2").unwrap().count, 12);
+    assert!(matches!(store.undo(Some(again)), Err(Fault::Refused(_))));
 }
 
 #[test]
@@ -209,7 +255,8 @@ fn a_mould_is_out_once_and_comes_back() {
     assert!(matches!(store.lend("A", &loan), Err(Fault::Unknown { what: "mould", .. })));
     store.put_mould(&Mould { name: "A".to_owned(), ..Mould::default() }).unwrap();
     store.lend("A", &loan).unwrap();
-    assert_eq!(store.lend("A", &loan).unwrap_err().to_string(), "mould A is out: student 4 has it");
+    let Fault::Refused(said) = store.lend("A", &loan).unwrap_err() else { panic!("lent twice") };
+    assert_eq!(said, Message::new("workshop-cannot-mould-out").with("name", "A").with("to", "student 4"));
     store.put_mould(&Mould { name: "A".to_owned(), place: "rack".to_owned(), ..Mould::default() }).unwrap();
     assert_eq!(store.moulds().unwrap()[0].loan, Some(loan.clone()));
     store.bring_back("A").unwrap();

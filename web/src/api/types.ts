@@ -818,6 +818,11 @@ reorder: number,
 note: string, };
 
 /**
+ * Sheets of labels, by their paper and how many are on it.
+ */
+export type LabelWord = "letter-10" | "letter-6" | "a4-4x2in" | "a4-10" | "a4-8" | "a4-12";
+
+/**
  * A language.
  */
 export type LanguageName = { 
@@ -1041,7 +1046,7 @@ draw: Array<Edit>, };
 /**
  * What kind of movement it was.
  */
-export type MovementKind = "bought" | "cut" | "counted";
+export type MovementKind = "bought" | "cut" | "counted" | "removed";
 
 /**
  * A new name.
@@ -1050,11 +1055,7 @@ export type NameRequest = {
 /**
  * The new name without `.toml`.
  */
-to: string, 
-/**
- * Language of the answer, such as `en`.
- */
-language?: string | null, };
+to: string, };
 
 /**
  * A packet in the making, or made.
@@ -1358,6 +1359,18 @@ sheets: boolean,
  */
 seconds: number, 
 /**
+ * Other kits files of the folder, by name without `.toml`, that are bought and cut for together with it.
+ */
+plans: Array<string>, 
+/**
+ * Orders that are bought and cut for together with it.
+ */
+orders: Array<string>, 
+/**
+ * Sheets of labels; those of 4 × 2 in on the paper if left out.
+ */
+labels?: LabelWord | null, 
+/**
  * Paper of the sheets; letter for inches and A4 for millimetres if left out.
  */
 paper?: PaperWord | null, 
@@ -1482,11 +1495,7 @@ source: string,
 /**
  * Hash of the file that it grew from; none for a new file.
  */
-base_hash: string | null, 
-/**
- * Language of the answer, such as `en`.
- */
-language?: string | null, };
+base_hash: string | null, };
 
 /**
  * What was saved.
@@ -1552,6 +1561,10 @@ items: Array<ShelfItem>,
  */
 moulds: Array<ShelfMould>, 
 /**
+ * Quotes and orders that are still to be made, by name.
+ */
+orders: Array<ShelfOrder>, 
+/**
  * What came and went, the last first.
  */
 movements: Array<ShelfMovement>, };
@@ -1591,7 +1604,15 @@ item: string,
 /**
  * So many are there.
  */
-count: number, } | { "do": "undo", 
+count: number, } | { "do": "remove", 
+/**
+ * The item.
+ */
+item: string, } | { "do": "remove-mould", 
+/**
+ * The mould.
+ */
+mould: string, } | { "do": "undo", 
 /**
  * Its number.
  */
@@ -1651,55 +1672,71 @@ count: number, };
  */
 export type ShelfItem = { 
 /**
- * What the maker calls it.
- */
-name: string, 
-/**
- * Name under which a pattern asks for its material.
- */
-material: string, 
-/**
- * The same in the reader's language.
+ * Its material in the reader's language.
  */
 material_label: string, 
 /**
- * Colour; `natural` where it is not dyed.
- */
-colour: string, 
-/**
- * The same in the reader's language.
+ * Its colour in the reader's language.
  */
 colour_label: string, 
 /**
- * Strands, or pieces, on hand.
+ * What it is bought in, in the reader's language.
+ */
+unit_label: string, 
+/**
+ * Length of one strand to read, in both units; none for pieces used whole.
+ */
+length_said: string | null, 
+/**
+ * Width to read, as the maker measured it.
+ */
+width_said: string | null, 
+/**
+ * Thickness to read, as the maker measured it.
+ */
+thickness_said: string | null, 
+/**
+ * Whether it is time to buy.
+ */
+low: boolean, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Its material, by the name that a pattern uses.
+ */
+material: string, 
+/**
+ * Its colour; natural if empty.
+ */
+colour: string, 
+/**
+ * How many there are; heeded for something new alone.
  */
 count: number, 
 /**
- * Length of one strand; none for pieces used whole.
+ * Length of one strand, such as `12 ft`.
  */
-length: ShelfMeasure | null, 
+length: string, 
 /**
- * Width as the maker measured it.
+ * Width as measured.
  */
-width: ShelfMeasure | null, 
+width: string, 
 /**
- * Thickness as the maker measured it.
+ * Thickness as measured.
  */
-thickness: ShelfMeasure | null, 
+thickness: string, 
 /**
  * What it is bought in.
  */
 unit: string, 
 /**
- * The same in the reader's language.
- */
-unit_label: string, 
-/**
- * Strands, or pieces, in one such unit; zero where it is not bought anew.
+ * Strands, or pieces, in one such unit.
  */
 holds: number, 
 /**
- * What one such unit costs; empty where nobody said.
+ * What one such unit costs, such as `12.50`.
  */
 price: string, 
 /**
@@ -1711,26 +1748,9 @@ bought_from: string,
  */
 reorder: number, 
 /**
- * Whether it is.
- */
-low: boolean, 
-/**
  * Anything else.
  */
 note: string, };
-
-/**
- * A measure of something on the shelf.
- */
-export type ShelfMeasure = { 
-/**
- * To read, in both units.
- */
-said: string, 
-/**
- * To change: read again, it is exactly the same measure.
- */
-written: string, };
 
 /**
  * A mould.
@@ -1786,9 +1806,30 @@ note: string,
  */
 undone: boolean, 
 /**
+ * The mould that was taken off the shelf.
+ */
+mould: string | null, 
+/**
  * What changed.
  */
 changes: Array<ShelfChange>, };
+
+/**
+ * A quote or an order that is still to be made.
+ */
+export type ShelfOrder = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Its pattern file.
+ */
+pattern: string, 
+/**
+ * How many baskets.
+ */
+count: number, };
 
 /**
  * A basket.
@@ -1835,9 +1876,13 @@ stages: Array<Word>,
  */
 drawings: Array<DrawingName>, 
 /**
- * Materials that the pattern adds to the catalogue.
+ * Materials that the pattern adds to the catalogue, and those that the maker measured.
  */
 materials: Array<MaterialName>, 
+/**
+ * Whether there is a shelf that cannot be read, so that the catalogue's figures hold.
+ */
+shelf_unread: boolean, 
 /**
  * Colours that the pattern may name: the built-in ones and its own.
  */

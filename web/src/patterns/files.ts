@@ -6,7 +6,7 @@ import { askName, type Outcome } from "../shell/ask-name.ts";
 import { choose, fileName } from "../shell/dialog.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
-import { language, t } from "../words/texts.ts";
+import { t } from "../words/texts.ts";
 import { openFirst } from "./first.ts";
 import { Outside } from "./outside.ts";
 import { openPhoto } from "./photo.ts";
@@ -113,7 +113,7 @@ export class Files {
     if (name === null) return this.saveAs();
     const give = async (to: string): Promise<void> => {
       if (to === name) return;
-      await json<Saved>("POST", place(name, "/rename"), { to, language: language() });
+      await json<Saved>("POST", place(name, "/rename"), { to });
       const { source, hash } = await this.read(to);
       this.bench.filed(to, source, hash);
     };
@@ -182,7 +182,7 @@ export class Files {
   /** Writes the text to a file of this name: a new one, or the one whose text has this hash. */
   async #put(name: string, hash: string | null): Promise<void> {
     const { source } = this.bench.document.value;
-    const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash, language: language() });
+    const saved = await json<Saved>("PUT", place(name), { source, base_hash: hash });
     this.bench.filed(saved.name, source, saved.hash);
     this.notices.drop("trouble");
     const count = saved.problems.length;

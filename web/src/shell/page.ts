@@ -33,6 +33,7 @@ export class Page {
   readonly #panes: Panes;
   readonly #form: Form;
   #frame = 0;
+  #shelfUnread = false;
 
   constructor(
     private readonly bench: Bench,
@@ -50,7 +51,10 @@ export class Page {
       undo: () => bench.undo(),
       edit: (change) => bench.edit(change),
       typing: (change) => bench.typing.set(change),
-      materials: () => [...(bench.shown.value?.materials ?? []), ...stock.materials],
+      materials: () => {
+        const own = bench.shown.value?.materials ?? [];
+        return [...own, ...stock.materials.filter(({ name }) => own.every((there) => there.name !== name))];
+      },
       woods: () => stock.woods,
       colours: () => bench.shown.value?.colours ?? stock.colours,
     });
@@ -101,6 +105,7 @@ export class Page {
       cancelAnimationFrame(this.#frame);
       if (bench.turn.moving) this.#frame = requestAnimationFrame(() => this.#fillIn());
       else this.#fillIn();
+      if (shown) this.#tellShelf(shown.shelf_unread);
     });
     bench.problems.listen((problems) => {
       this.#form.complain(problems);
@@ -119,6 +124,14 @@ export class Page {
   #fillIn(): void {
     const shown = this.bench.shown.value;
     if (shown) this.#form.show(shown, this.bench.problems.value);
+  }
+
+  /** Says once that the maker's own measures are left out, until they are there again. */
+  #tellShelf(unread: boolean): void {
+    if (unread === this.#shelfUnread) return;
+    this.#shelfUnread = unread;
+    if (!unread) this.notices.drop("shelf");
+    else this.notices.tell("shelf", t("bench-shop-unread"), [{ label: t("bench-shop-shelf"), run: () => location.assign("/workshop.html#shelf") }]);
   }
 
   #mends() {

@@ -1,6 +1,6 @@
 /** A plan with what it comes to: worked out anew whenever its text changes. */
 
-import type { Packet, PlanKind, PlanShown } from "../api/types.ts";
+import type { LabelWord, Packet, PlanKind, PlanShown } from "../api/types.ts";
 import { json } from "../server/client.ts";
 import { Job } from "../server/job.ts";
 import { Signal } from "../state/signal.ts";
@@ -14,6 +14,10 @@ export class Desk {
   readonly progress = new Signal<Packet | undefined>(undefined);
   /** Why nothing came of it; empty if something did. */
   readonly fault = new Signal<string>("");
+  /** Plans and orders that are bought and cut for together with this one. */
+  beside: { plans: readonly string[]; orders: readonly string[] } = { plans: [], orders: [] };
+  /** Sheets of labels; the usual ones of the paper if none are chosen. */
+  labels: LabelWord | null = null;
   /** Seconds after which the best that was found is taken. */
   seconds = 5;
   readonly #showing = new Job();
@@ -44,6 +48,7 @@ export class Desk {
       await this.stop();
       return;
     }
+    this.fault.set("");
     const packet = await this.#showing.run("/api/plans/work", this.#order(sheet.source, false), (now) => this.progress.set(now));
     if (!packet) return;
     this.progress.set(undefined);
@@ -63,6 +68,7 @@ export class Desk {
   }
 
   #order(source: string, sheets: boolean) {
-    return { kind: this.kind, source, sheets, seconds: this.seconds, language: language() };
+    const { plans, orders } = this.beside;
+    return { kind: this.kind, source, sheets, seconds: this.seconds, language: language(), plans, orders, labels: this.labels };
   }
 }

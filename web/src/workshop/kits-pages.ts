@@ -1,6 +1,6 @@
 /** The pages Kits and buying, and Price: both work on one kits file. */
 
-import type { PatternName, PlanBooking, PlanShown, Stock } from "../api/types.ts";
+import type { PatternName, PlanBooking, PlanName, PlanShown, Stock } from "../api/types.ts";
 import { el, type Child } from "../dom/element.ts";
 import { json } from "../server/client.ts";
 import { t } from "../words/texts.ts";
@@ -11,6 +11,7 @@ import { Paper } from "./paper.ts";
 import { PlanFields } from "./plan-fields.ts";
 import { PlanPage } from "./plan-page.ts";
 import type { ShelfKeeper } from "./shelf.ts";
+import { labelChoice, together } from "./together.ts";
 import { textAt } from "./values.ts";
 
 /** What the pages of plans stand on. */
@@ -24,8 +25,9 @@ export interface Around {
 
 export function kitsPages({ frame, keeper, stock, folder }: Around): { kits: PlanPage; price: PlanPage } {
   let patterns: readonly PatternName[] = [];
+  let plans: readonly PlanName[] = [];
   const ready = async (): Promise<void> => {
-    [patterns] = await Promise.all([json<PatternName[]>("GET", "/api/patterns"), keeper.look()]);
+    [patterns, plans] = await Promise.all([json<PatternName[]>("GET", "/api/patterns"), paper.list(), keeper.look()]);
   };
   const fresh = async (): Promise<string> => {
     const [first] = patternChoices(patterns)[0] ?? ["pattern.toml"];
@@ -37,7 +39,8 @@ export function kitsPages({ frame, keeper, stock, folder }: Around): { kits: Pla
   const parts = { paper, fields, patterns: () => patterns, colours: () => [...stock.colours] };
   const kits = new PlanPage(desk, {
     heading: t("bench-shop-kits"),
-    form: (sheet) => kitsForm(parts, sheet),
+    form: (sheet) => [...kitsForm(parts, sheet), together(desk, plans, keeper.shelf.value?.orders ?? [])].filter((row) => row !== undefined),
+    sheets: [labelChoice(desk)],
     leaves: ["kits", "shopping", "cutting"],
     first: (shown) => booking(shown, { frame, keeper, desk }),
     ready,

@@ -4,7 +4,6 @@ import type { Edit, PatternText, PlanKind, PlanName, PlanText, Problem, Saved } 
 import { json } from "../server/client.ts";
 import { History, type UndoStack } from "../state/history.ts";
 import { Signal } from "../state/signal.ts";
-import { language } from "../words/texts.ts";
 
 export interface Sheet {
   /** Name of the file without its ending; none if it was never saved. */
@@ -102,7 +101,7 @@ export class Paper {
     const sheet = this.sheet.value;
     if (!sheet) return;
     const base_hash = over ? (await json<PatternText>("GET", place(name))).hash : name === sheet.name ? sheet.hash : null;
-    const saved = await json<Saved>("PUT", place(name), { source: sheet.source, base_hash, language: language() });
+    const saved = await json<Saved>("PUT", place(name), { source: sheet.source, base_hash });
     this.#set({ ...sheet, name: saved.name, saved: sheet.source, hash: saved.hash });
   }
 

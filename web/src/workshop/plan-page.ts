@@ -26,6 +26,8 @@ export interface PlanView {
   readonly first?: (shown: PlanShown) => readonly Child[];
   /** What must be known before the form can be made. */
   readonly ready: () => Promise<void>;
+  /** What is chosen for the sheets, beside the button that sets them. */
+  readonly sheets?: readonly HTMLElement[];
 }
 
 export class PlanPage implements WorkshopPage {
@@ -78,7 +80,7 @@ export class PlanPage implements WorkshopPage {
           "section",
           { class: "stack", "aria-label": t("bench-plan-comes-to") },
           this.#wrong,
-          el("div", { class: "row wrap" }, make, this.#bar, this.#stop),
+          el("div", { class: "row wrap" }, make, ...(view.sheets ?? []), this.#bar, this.#stop),
           this.#told,
           this.#sheets,
           this.#leaves,
@@ -130,7 +132,7 @@ export class PlanPage implements WorkshopPage {
     attribute(this.#bar, "hidden", packet === undefined);
     attribute(this.#stop, "hidden", packet === undefined);
     attribute(this.#leaves, "aria-busy", packet === undefined ? null : "true");
-    if (packet) say(this.#told, packet.now ?? t("bench-plan-working"));
+    say(this.#told, packet ? (packet.now ?? t("bench-plan-working")) : "");
   }
 
   /** The sheets, to save or to print. */

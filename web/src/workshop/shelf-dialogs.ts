@@ -34,7 +34,7 @@ export function askItem(keeper: ShelfKeeper, stock: Stock, item: ShelfItem | nul
       unit: unit.value(), holds: Number(holds.value()), price: price.value(),
       bought_from: from.value(), reorder: Number(reorder.value()), note: note.value(),
     };
-    return keeper.act({ do: "put", item: said, new: item === null }, t("bench-shop-did-change", { name: said.name }));
+    return keeper.act({ do: "put", item: said, new: item === null }, t(item ? "bench-shop-did-change" : "bench-shop-did-put", { name: said.name }));
   };
   const pair = (...rows: readonly HTMLElement[]): HTMLElement => el("div", { class: "pairs" }, ...rows);
   ask({

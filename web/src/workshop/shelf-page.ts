@@ -6,7 +6,7 @@ import { newId } from "../form/context.ts";
 import { language, number, t } from "../words/texts.ts";
 import type { Frame } from "./frame.ts";
 import type { WorkshopPage } from "./pages.ts";
-import { tablePlace, type ShelfKeeper } from "./shelf.ts";
+import { TABLE, type ShelfKeeper } from "./shelf.ts";
 import { askBooking, askItem, askLending, askMould } from "./shelf-dialogs.ts";
 import { table } from "./table.ts";
 
@@ -70,7 +70,7 @@ export class ShelfPage implements WorkshopPage {
         { class: "row wrap" },
         el("button", { type: "button", onclick: add }, t("bench-shop-new")),
         this.#undo,
-        el("a", { class: "button quiet", href: tablePlace(), download: "shelf.csv" }, t("bench-shop-csv-out")),
+        el("a", { class: "button quiet", href: TABLE, download: "shelf.csv" }, t("bench-shop-csv-out")),
         el("button", { type: "button", class: "quiet", onclick: () => this.#file.click() }, t("bench-shop-csv-in")),
         el("label", { for: this.#file.id, class: "unseen" }, t("bench-shop-csv-in")),
         this.#file,
@@ -113,18 +113,21 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #row(item: ShelfItem) {
-    const measured = [item.width && t("bench-shop-wide", { width: item.width.said }), item.thickness && t("bench-shop-thick", { thickness: item.thickness.said })];
+    const measured = [item.width_said && t("bench-shop-wide", { width: item.width_said }), item.thickness_said && t("bench-shop-thick", { thickness: item.thickness_said })];
+    const removed = t("bench-shop-did-remove", { name: item.name });
+    const remove = (): Promise<void> => this.keeper.act({ do: "remove", item: item.name }, removed);
     const acts = el(
       "div",
       { class: "row wrap" },
       act(t("bench-shop-book"), item.name, () => askBooking(this.keeper, item)),
       act(t("bench-shop-change"), item.name, () => askItem(this.keeper, this.stock, item, this.#colours())),
+      act(t("bench-shop-remove"), item.name, () => void this.#attempt(remove, removed)),
     );
     return [
       two(item.name, item.note),
       two(item.material_label, item.colour === "natural" ? "" : item.colour_label),
       item.low ? el("span", {}, number(item.count), el("span", { class: "grade care" }, t("bench-shop-low"))) : number(item.count),
-      item.length?.said ?? t("bench-shop-whole-piece"),
+      item.length_said ?? t("bench-shop-whole-piece"),
       measured.filter(Boolean).join(", "),
       bought(item),
       acts,
@@ -138,7 +141,15 @@ export class ShelfPage implements WorkshopPage {
       const moved = mould.lent_to === null
         ? act(t("bench-shop-lend"), mould.name, () => askLending(this.keeper, mould))
         : act(t("bench-shop-back-again"), mould.name, () => void this.#attempt(home, t("bench-shop-did-back", { name: mould.name })));
-      const acts = el("div", { class: "row wrap" }, moved, act(t("bench-shop-change"), mould.name, () => askMould(this.keeper, mould)));
+      const removed = t("bench-shop-did-remove", { name: mould.name });
+      const remove = (): Promise<void> => this.keeper.act({ do: "remove-mould", mould: mould.name }, removed);
+      const acts = el(
+        "div",
+        { class: "row wrap" },
+        moved,
+        act(t("bench-shop-change"), mould.name, () => askMould(this.keeper, mould)),
+        mould.lent_to === null && act(t("bench-shop-remove"), mould.name, () => void this.#attempt(remove, removed)),
+      );
       return [two(mould.name, mould.note), whereabouts(mould), mould.patterns, acts];
     });
     fill(this.#moulds, rows.length > 0 ? table(t("bench-shop-moulds"), columns, rows) : el("p", { class: "hint" }, t("bench-shop-no-moulds")));
@@ -150,7 +161,8 @@ export class ShelfPage implements WorkshopPage {
     const rows = shown.map((movement) => {
       const label = t("bench-shop-did-undo", { kind: t(`bench-shop-kind-${movement.kind}`), when: when(movement.at) });
       const undo = (): Promise<void> => this.keeper.act({ do: "undo", movement: movement.id }, label);
-      const changes = movement.changes.map(({ item, count }) => t("bench-shop-change-of", { item, count: signed(count) })).join("; ");
+      const changed = movement.changes.map(({ item, count }) => t("bench-shop-change-of", { item, count: signed(count) }));
+      const changes = [movement.mould !== null && t("bench-shop-change-mould", { name: movement.mould }), ...changed].filter(Boolean).join("; ");
       const acts = movement.undone
         ? t("bench-shop-undone")
         : act(t("bench-shop-take-back"), `${t(`bench-shop-kind-${movement.kind}`)}, ${when(movement.at)}`, () => void this.#attempt(undo, label));

@@ -47,26 +47,27 @@ function place(): string {
 }
 
 /** Where the table is. */
-export function tablePlace(): string {
-  return `/api/shelf.csv?language=${language()}`;
-}
+export const TABLE = "/api/shelf.csv";
 
-/** What takes a step back; nothing where it cannot be taken back, as something new stays written down. */
+/** What takes a step back; nothing where there is nothing to take back. */
 function reverse(act: ShelfAct, before: Shelf, after: Shelf): ShelfAct | undefined {
   const newest = after.movements[0]?.id;
   const booked = newest !== undefined && newest !== before.movements[0]?.id;
   switch (act.do) {
     case "put": {
       const own = before.items.find(({ name }) => name === act.item.name);
-      return own && { do: "put", item: textOf(own), new: false };
+      return own ? { do: "put", item: textOf(own), new: false } : { do: "remove", item: act.item.name };
     }
     case "book":
     case "count":
+    case "remove":
+    case "remove-mould":
     case "take-in":
       return booked ? { do: "undo", movement: newest } : undefined;
     case "mould": {
       const own = before.moulds.find(({ name }) => name === act.name);
-      return own && { do: "mould", name: own.name, place: own.place, patterns: own.patterns, note: own.note };
+      if (!own) return { do: "remove-mould", mould: act.name };
+      return { do: "mould", name: own.name, place: own.place, patterns: own.patterns, note: own.note };
     }
     case "lend":
       return { do: "back", mould: act.mould };
@@ -85,7 +86,6 @@ function lending({ name, lent_to, due }: ShelfMould): ShelfAct | undefined {
 
 /** What is said of an item, as it is typed. */
 export function textOf(item: ShelfItem): ItemText {
-  const { name, material, colour, count, unit, holds, price, bought_from, reorder, note } = item;
-  const [length, width, thickness] = [item.length, item.width, item.thickness].map((measure) => measure?.written ?? "") as [string, string, string];
+  const { name, material, colour, count, length, width, thickness, unit, holds, price, bought_from, reorder, note } = item;
   return { name, material, colour, count, length, width, thickness, unit, holds, price, bought_from, reorder, note };
 }

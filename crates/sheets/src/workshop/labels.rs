@@ -17,10 +17,16 @@ pub enum LabelSize {
     /// 4 × 2 in, ten to a letter sheet.
     #[default]
     FourByTwo,
+    /// 4 × 3 1/3 in, six to a letter sheet.
+    LetterSix,
+    /// 4 × 2 in, ten to an A4 sheet.
+    A4FourByTwo,
     /// 105 × 57 mm, ten to an A4 sheet.
     A4Ten,
     /// 99.1 × 67.7 mm, eight to an A4 sheet.
     A4Eight,
+    /// 63.5 × 72 mm, twelve to an A4 sheet.
+    A4Twelve,
 }
 
 /// Measures of a sheet of labels, in millimetres.
@@ -36,27 +42,45 @@ struct Grid {
 }
 
 impl LabelSize {
+    /// Those that are taken where nobody says otherwise: 4 × 2 in.
+    pub const fn usual(paper: Paper) -> Self {
+        match paper {
+            Paper::Letter => Self::FourByTwo,
+            Paper::A4 => Self::A4FourByTwo,
+        }
+    }
+
     /// The paper that they come on.
     pub const fn paper(self) -> Paper {
         match self {
-            Self::FourByTwo => Paper::Letter,
-            Self::A4Ten | Self::A4Eight => Paper::A4,
+            Self::FourByTwo | Self::LetterSix => Paper::Letter,
+            Self::A4FourByTwo | Self::A4Ten | Self::A4Eight | Self::A4Twelve => Paper::A4,
         }
     }
 
     /// Common sizes of sheets (as printed on their boxes, from memory: lay a sheet over before printing all).
     fn grid(self) -> Grid {
-        let (width, height, rows, left, top, gap) = match self {
-            Self::FourByTwo => (101.6, 50.8, 5, 4.0, 12.7, 4.7),
-            Self::A4Ten => (105.0, 57.0, 5, 0.0, 6.0, 0.0),
-            Self::A4Eight => (99.1, 67.7, 4, 4.7, 13.1, 2.5),
+        let (width, height, columns, rows) = match self {
+            Self::FourByTwo | Self::A4FourByTwo => (101.6, 50.8, 2, 5),
+            Self::LetterSix => (101.6, 84.7, 2, 3),
+            Self::A4Ten => (105.0, 57.0, 2, 5),
+            Self::A4Eight => (99.1, 67.7, 2, 4),
+            Self::A4Twelve => (63.5, 72.0, 3, 4),
         };
-        Grid { width, height, columns: 2, rows, left, top, gap }
+        let (left, top, gap) = match self {
+            Self::FourByTwo | Self::LetterSix => (4.0, 12.7, 4.7),
+            Self::A4FourByTwo => (3.4, 21.5, 0.0),
+            Self::A4Ten => (0.0, 6.0, 0.0),
+            Self::A4Eight => (4.7, 13.1, 2.5),
+            Self::A4Twelve => (7.2, 4.5, 2.5),
+        };
+        Grid { width, height, columns, rows, left, top, gap }
     }
 }
 
 #[derive(Clone, Debug, Serialize)]
 struct Label {
+    class: String,
     who: String,
     title: String,
     lines: Vec<String>,
@@ -78,14 +102,15 @@ struct Page<'l> {
     each: &'l [Label],
 }
 
-/// A label for each bag.
-pub fn labels(title: &str, kits: &Kits, size: LabelSize, words: &Words) -> Labels {
+/// A label for each bag of these classes, each with the class's title.
+pub fn labels(classes: &[(&str, &Kits)], size: LabelSize, words: &Words) -> Labels {
     let clerk = Clerk::new(words);
-    Labels {
-        title: title.to_owned(),
-        size,
-        each: kits.bags.iter().map(|bag| label(kits, bag, &clerk)).collect(),
-    }
+    let of_class = |(title, kits): &(&str, &Kits)| {
+        kits.bags.iter().map(|bag| label(title, (kits, bag), &clerk)).collect()
+    };
+    let each: Vec<Vec<Label>> = classes.iter().map(of_class).collect();
+    let titles = classes.iter().map(|(title, _)| *title).collect::<Vec<_>>();
+    Labels { title: titles.join(", "), size, each: each.concat() }
 }
 
 impl Labels {
@@ -100,7 +125,7 @@ impl Labels {
     }
 }
 
-fn label(kits: &Kits, bag: &Bag, clerk: &Clerk) -> Label {
+fn label(class: &str, (kits, bag): (&Kits, &Bag), clerk: &Clerk) -> Label {
     let line = |(line, count): &(usize, u32)| {
         let cut = &kits.batches.get(*line)?.cut;
         let dyed = cut.colour.as_ref().map(|colour| format!(" ({})", clerk.words.colour(&colour.name)));
@@ -108,6 +133,7 @@ fn label(kits: &Kits, bag: &Bag, clerk: &Clerk) -> Label {
     };
     let soak = |minutes| clerk.text("soak", &[("time", name(clerk.scribe.minutes(minutes)))]);
     Label {
+        class: class.to_owned(),
         who: bag.student.clone(),
         title: bag.title.clone(),
         lines: bag.holds.iter().filter_map(line).collect(),

@@ -68,6 +68,21 @@ impl Table {
 }
 
 impl Leaf {
+    /// The same sheet of several classes as one; the headings say whose each section is.
+    #[must_use]
+    pub fn joined(title: String, leaves: Vec<Self>) -> Self {
+        let name = leaves.first().map(|leaf| leaf.name.clone()).unwrap_or_default();
+        let several = leaves.len() > 1;
+        let named = leaves.into_iter().flat_map(|Self { title, sections, .. }| {
+            let whose = move |section: Section| {
+                let heading = if several { format!("{title}: {}", section.heading) } else { section.heading };
+                Section { heading, ..section }
+            };
+            sections.into_iter().map(whose)
+        });
+        Self { title, name, sections: named.collect() }
+    }
+
     /// The sheet as PDF.
     ///
     /// # Errors

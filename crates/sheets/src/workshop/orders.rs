@@ -43,7 +43,7 @@ impl OrderPaper<'_> {
         let day = |day: &String| clerk.text("order-promised", &[("day", name(day.as_str()))]);
         let mut after: Vec<String> = self.promised.iter().map(day).collect();
         after.push(clerk.label("order-hand-made"));
-        let heading = clerk.label("quote");
+        let heading = clerk.label("order-price");
         let section =
             Section { heading, notes: self.whom(&clerk), table: Some(money), strips: Vec::new(), after };
         Leaf {
@@ -56,7 +56,7 @@ impl OrderPaper<'_> {
     /// The slip in the parcel: what lies in it, to tick, and what is still to be paid.
     pub fn packing_slip(&self, draft: &Draft, words: &Words) -> Leaf {
         let clerk = Clerk::new(words);
-        let mut packed = Table::new(clerk.head(&["#count", "order-packed"]));
+        let mut packed = Table::new(clerk.head(&["#count", "piece"]));
         packed.ticks = true;
         let card = |id: &str| vec![self.count.to_string(), words.term(id)];
         packed.rows.push(vec![self.count.to_string(), draft.basket.title.clone()]);
@@ -66,7 +66,7 @@ impl OrderPaper<'_> {
         let paid =
             if rest > Decimal::ZERO { clerk.text("order-owed", &owed) } else { clerk.label("order-paid") };
         let section = Section {
-            heading: clerk.label("packing-slip"),
+            heading: clerk.label("order-packed"),
             notes: self.whom(&clerk),
             table: Some(packed),
             after: vec![paid],

@@ -35,8 +35,8 @@ pub struct Prices<'p> {
     pub target: Option<Decimal>,
     /// A fee of a seat that the maker has in mind.
     pub fee: Option<Decimal>,
-    /// Materials of which no price is known.
-    pub unpriced: &'p [String],
+    /// Materials of which no price is known, each with its colour.
+    pub unpriced: &'p [(String, String)],
 }
 
 /// The prices as a sheet.
@@ -61,7 +61,8 @@ pub fn prices(title: &str, prices: &Prices, words: &Words) -> Leaf {
 
 fn one(heading: &str, priced: &Priced, prices: &Prices, clerk: &Clerk) -> Section {
     let minutes = priced.making.minutes + priced.making.office_minutes;
-    let unpriced: Vec<String> = prices.unpriced.iter().map(|own| clerk.material(own, "natural")).collect();
+    let unpriced: Vec<String> =
+        prices.unpriced.iter().map(|(name, colour)| clerk.material(name, colour)).collect();
     let told = || clerk.text("unpriced", &[("what", name(unpriced.join("; ")))]);
     Section {
         heading: clerk.label(heading),

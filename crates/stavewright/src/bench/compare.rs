@@ -14,8 +14,8 @@ pub(crate) fn compare(request: &CompareRequest, shop: Shop<'_>) -> Result<Compar
     let left = draft(&request.left, shop).map_err(Refusal::misread)?;
     let right = draft(&request.right, shop).map_err(Refusal::misread)?;
     let words = words(request.language.as_deref(), request.units, left.pattern.units)?;
-    let left = look::shown(&request.left, &left, &words);
-    let right = look::shown(&request.right, &right, &words);
+    let left = look::shown((&request.left, &left), &words, shop);
+    let right = look::shown((&request.right, &right), &words, shop);
     let (left_findings, _) = part(&left.findings, &right.findings);
     let (right_findings, both_findings) = part(&right.findings, &left.findings);
     let labelled = |path: &str| label_of(path, &words);

@@ -11,6 +11,7 @@ use super::api::{PaperWord, Problem, UnitsWord};
 use super::folder::Folder;
 use super::look::problems;
 use super::refusal::Refusal;
+use super::shelf::Own;
 use crate::failure::Failure;
 use crate::source::{Origin, Text};
 use crate::{drawn, photos};
@@ -21,8 +22,10 @@ pub(crate) struct Shop<'a> {
     /// Where drawn weaves and photographs lie; they are read from nowhere else. This process stands in it,
     /// so that what is said of a file never tells where the folder is.
     pub(crate) folder: &'a Folder,
-    /// The materials.
+    /// The materials, with what the maker measured.
     pub(crate) catalogue: &'a Catalogue,
+    /// What of them is the shelf's.
+    pub(crate) own: &'a Own,
     /// Whether a pattern may name any file of the folder, or only those that a pattern there names: a guest
     /// sees the patterns that are offered and learns nothing of other files.
     pub(crate) any_file: bool,

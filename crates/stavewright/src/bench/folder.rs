@@ -155,7 +155,7 @@ impl Folder {
         request: &SaveRequest,
         catalogue: &Catalogue,
     ) -> Result<Saved, Refusal> {
-        plain(name, request.language.as_deref())?;
+        plain(name)?;
         let saved = self.put(name, &request.source, request.base_hash.as_deref())?;
         let found = basket::pattern::read(&request.source, catalogue).err().unwrap_or_default();
         Ok(Saved { problems: problems::of(&request.source, &found), ..saved })
@@ -194,7 +194,7 @@ impl Folder {
     /// Gives a file another name that is free.
     pub(crate) fn rename(&self, name: &str, request: &NameRequest) -> Result<Saved, Refusal> {
         let to = &request.to;
-        plain(to, request.language.as_deref())?;
+        plain(to)?;
         let _saving = self.saving.lock().unwrap_or_else(PoisonError::into_inner);
         let text = self.read(name)?;
         // The new file is there before the old one goes: a crash between leaves both, and loses nothing.
@@ -223,7 +223,7 @@ impl Folder {
 
     /// The file itself: links are followed and have to stay in the folder.
     fn file(&self, name: &str) -> Result<PathBuf, Refusal> {
-        plain(name, None)?;
+        plain(name)?;
         let file = self.path.join(format!("{name}{ENDING}"));
         let real = file.canonicalize().map_err(|error| cannot_read(name, &error))?;
         if real.parent() != Some(self.path.as_path()) {

@@ -1,7 +1,7 @@
 //! Names of pattern files: those of a file in the folder, everywhere, and of nothing else.
 
-use basket::pattern::Units;
-use words::{Language, Words};
+use axum::http::StatusCode;
+use basket::message::Message;
 
 use super::refusal::Refusal;
 
@@ -26,15 +26,14 @@ pub(crate) fn is_plain(name: &str) -> bool {
     wrong(name).is_none()
 }
 
-/// Refuses a name that cannot be that of a pattern, in the language of this tag.
-pub(crate) fn plain(name: &str, tag: Option<&str>) -> Result<(), Refusal> {
+/// Refuses a name that cannot be that of a pattern.
+pub(crate) fn plain(name: &str) -> Result<(), Refusal> {
     let Some(wrong) = wrong(name) else { return Ok(()) };
-    let words = Words::new(tag.and_then(Language::of).unwrap_or_default(), Units::default());
-    let (what, help) = match wrong {
-        Wrong::Signs => ("form-name-signs", "form-name-signs-help"),
-        Wrong::Device => ("form-name-device", "form-name-device-help"),
-    };
-    Err(Refusal::senseless(words.term(what), "name", words.term(help)))
+    let message = Message::new(match wrong {
+        Wrong::Signs => "form-name-signs",
+        Wrong::Device => "form-name-device",
+    });
+    Err(Refusal::said(StatusCode::UNPROCESSABLE_ENTITY, message, "name"))
 }
 
 fn wrong(name: &str) -> Option<Wrong> {
@@ -64,6 +63,8 @@ fn is_device(name: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
+    use words::Language;
+
     use super::*;
 
     #[test]
@@ -81,7 +82,9 @@ mod tests {
 
     #[test]
     fn why_is_said_in_the_readers_language() {
-        let said = |tag| plain("CON", Some(tag)).unwrap_err().fault().what.clone();
-        assert!(said("en").contains("some systems") && said("de").contains("Systeme"), "{}", said("de"));
+        let said = |language| plain("CON").unwrap_err().told(language).fault().clone();
+        let (english, german) = (said(Language::English), said(Language::German));
+        assert!(english.what.contains("some systems") && german.what.contains("Systeme"), "{}", german.what);
+        assert!(!english.how_to_mend.contains("form-") && english.how_to_mend != german.how_to_mend);
     }
 }

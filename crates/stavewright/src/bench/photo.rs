@@ -87,7 +87,7 @@ impl Folder {
     }
 
     fn photo_file(&self, name: &str) -> Result<PathBuf, Refusal> {
-        plain(name, None)?;
+        plain(name)?;
         Ok(self.path().join(format!("{name}{ENDING}")))
     }
 }

@@ -15,6 +15,7 @@ use super::gate::Gate;
 use super::guest::Guest;
 use super::jobs::Jobs;
 use super::refusal::Refusal;
+use super::shelf::{Own, OwnMeasures};
 use super::workers::{Order, Task, Workers};
 
 /// No answer takes longer; what takes longer is given up.
@@ -44,6 +45,8 @@ pub(crate) struct Bench {
     pub(crate) folder: Folder,
     /// The materials that patterns may name.
     pub(crate) catalogue: Catalogue,
+    /// What the shelf of the folder says of them.
+    pub(crate) measures: Arc<OwnMeasures>,
     /// The packets.
     pub(crate) jobs: Arc<Jobs>,
     /// Those who work things out.
@@ -73,7 +76,20 @@ impl Bench {
         let jobs = Arc::new(Jobs::new(Arc::clone(&workers)));
         let [files, quick, slow] = [(); 3].map(|()| Gate::of_processors());
         let catalogue = materials.catalogue;
-        Arc::new(Self { folder, catalogue, jobs, workers, files, quick, slow, access, open, started })
+        let measures = Arc::new(OwnMeasures::of(folder.path()));
+        Arc::new(Self {
+            folder,
+            catalogue,
+            measures,
+            jobs,
+            workers,
+            files,
+            quick,
+            slow,
+            access,
+            open,
+            started,
+        })
     }
 
     /// Has something worked out for a guest. When what is returned is dropped, the work is stopped.
@@ -81,14 +97,25 @@ impl Bench {
         let gate = if task.is_quick() { &self.quick } else { &self.slow };
         let turn = gate.turn(guest.0).await?;
         let mut nobody = |_, _| ();
-        let working = self.workers.run(self.order(task), &request, &mut nobody);
+        let order = self.order(task).await;
+        let working = self.workers.run(order, &request, &mut nobody);
         let answer = tokio::time::timeout(LONGEST, working).await.map_err(|_| too_long())??;
         Ok(answer.holding(turn.done()))
     }
 
-    /// An order with the rights of this bench's guests.
-    pub(crate) fn order(&self, task: Task) -> Order {
-        Order { task, any_file: self.access.may_write }
+    /// An order with the rights of this bench's guests, and what the shelf says of materials.
+    pub(crate) async fn order(&self, task: Task) -> Order {
+        Order { task, any_file: self.access.may_write, own: self.own().await }
+    }
+
+    /// What the shelf says of materials. Whether its file changed is asked at once; it is read aside.
+    async fn own(&self) -> Own {
+        if let Some(own) = self.measures.known() {
+            return Own::clone(&own);
+        }
+        let (measures, catalogue) = (Arc::clone(&self.measures), self.catalogue.clone());
+        let read = tokio::task::spawn_blocking(move || Own::clone(&measures.read(&catalogue)));
+        read.await.unwrap_or(Own { unread: true, ..Own::default() })
     }
 
     /// Refuses guests who may not write: what lies in the workshop is the maker's own.

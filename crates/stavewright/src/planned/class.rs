@@ -6,9 +6,10 @@ use basket::pattern::{AllReady, Pattern, Ready, Word};
 use basket::{Catalogue, Colour, Draft, Hand};
 use planning::kits::{Kits, Student};
 use words::Words;
+use workshop::Order;
 
 use crate::failure::Failure;
-use crate::kits_file::{self, Group, KitsFile};
+use crate::kits_file::{self, Group, KitsFile, PriceTable};
 use crate::source::Text;
 
 /// One class with its kits.
@@ -17,6 +18,13 @@ pub(crate) struct PlannedClass {
     /// A draft for each group of students.
     pub(crate) drafts: Vec<Draft>,
     pub(crate) kits: Kits,
+}
+
+/// An order as a class whose students all make the same: what it takes is bought, cut and priced as a class's is.
+pub(crate) fn of_order(order: &Order, draft: Draft, price: PriceTable) -> PlannedClass {
+    let student = Student { name: order.name.clone(), draft: &draft, colours: BTreeMap::new() };
+    let kits = Kits::of(&vec![student; order.count as usize], &Hand::USUAL);
+    PlannedClass { file: KitsFile::of_order(order, price), drafts: vec![draft], kits }
 }
 
 /// How a kits file is read: with which materials, in whose words, and where its patterns are.

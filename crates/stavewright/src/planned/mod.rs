@@ -14,11 +14,14 @@ use words::Words;
 use workshop::Item;
 
 pub(crate) use book::{Booking, bought, cut};
-pub(crate) use class::{PlannedClass, Reading};
+pub(crate) use class::{PlannedClass, Reading, of_order};
 pub(crate) use price::Worked;
 
 use crate::failure::Failure;
 use crate::kits_file::KitsFile;
+
+/// Told how far a search is; it may break it off.
+pub(crate) type Watch<'w> = dyn FnMut(Progress) -> ControlFlow<()> + 'w;
 
 /// Classes that were read, with the shelf as it stands.
 pub(crate) struct Planned {
@@ -52,24 +55,32 @@ impl Planned {
         self.classes.iter().flat_map(|class| &class.drafts).next()
     }
 
-    /// What all classes take together, from the shelf or all bought anew. `watch` may break the search off.
-    pub(crate) fn purchases(
+    /// What all classes take together, from the shelf first. `watch` may break the search off.
+    pub(crate) fn purchases(&self, watch: &mut Watch<'_>) -> Result<Vec<Purchase>, Failure> {
+        self.bought_for(&self.classes, &self.shelf, watch)
+    }
+
+    /// What one class takes when all of it is bought anew: what it costs.
+    pub(crate) fn anew(&self, class: &PlannedClass, watch: &mut Watch<'_>) -> Result<Vec<Purchase>, Failure> {
+        self.bought_for(std::slice::from_ref(class), &[], watch)
+    }
+
+    fn bought_for(
         &self,
-        from_shelf: bool,
-        watch: &mut dyn FnMut(Progress) -> ControlFlow<()>,
+        classes: &[PlannedClass],
+        shelf: &[Lot],
+        watch: &mut Watch<'_>,
     ) -> Result<Vec<Purchase>, Failure> {
-        let earliest = self.classes.iter().filter_map(|class| Some((class.file.needed?, &class.file)));
+        let earliest = classes.iter().filter_map(|class| Some((class.file.needed?, &class.file)));
         let timing = earliest.min_by_key(|(day, _)| *day).map(|(needed, file)| Timing {
             needed,
             delivery_days: file.delivery_days,
             dye_days: file.dye_days,
         });
-        let kerfs: Vec<Length> =
-            self.classes.iter().map(|class| kerf(&class.file)).collect::<Result<_, _>>()?;
+        let kerfs: Vec<Length> = classes.iter().map(|class| kerf(&class.file)).collect::<Result<_, _>>()?;
         let kerf = kerfs.into_iter().fold(Length::ZERO, Length::max);
-        let shelf = if from_shelf { self.shelf.as_slice() } else { &[] };
         let terms = Terms { shelf, offers: &self.offers, kerf, timing };
-        Ok(buy(&needs(self.classes.iter().map(|class| &class.kits)), &terms, watch))
+        Ok(buy(&needs(classes.iter().map(|class| &class.kits)), &terms, watch))
     }
 }
 

@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use sheets::workshop::{Leaf, Priced, Prices, prices};
 use words::Words;
 
-use super::{Planned, PlannedClass};
+use super::PlannedClass;
 
 /// The prices of one class.
 pub(crate) struct Worked {
@@ -15,14 +15,14 @@ pub(crate) struct Worked {
     pub(crate) basket: Priced,
     pub(crate) kit: Priced,
     pub(crate) seats: Class,
-    /// Materials of which no price is known.
-    pub(crate) unpriced: Vec<String>,
+    /// Materials of which no price is known, each with its colour.
+    pub(crate) unpriced: Vec<(String, String)>,
 }
 
 impl Worked {
-    /// The prices of a class, from what all classes take when all of it is bought anew.
-    pub(crate) fn of(class: &PlannedClass, planned: &Planned, anew: &[Purchase]) -> Self {
-        let (material, unpriced) = materials(planned, anew);
+    /// The prices of a class, from what it takes when all of it is bought anew.
+    pub(crate) fn of(class: &PlannedClass, anew: &[Purchase]) -> Self {
+        let (material, unpriced) = materials(class, anew);
         let (rates, price) = (rates(class), &class.file.price);
         let work = average(class, |draft| draft.steps.iter().map(|step| step.work_minutes).sum());
         let office_minutes = price.office_minutes;
@@ -62,11 +62,12 @@ fn priced(making: Making, rates: &Rates) -> Priced {
 }
 
 /// What the material of one kit costs when it is bought anew, and what has no price.
-fn materials(planned: &Planned, anew: &[Purchase]) -> (Decimal, Vec<String>) {
-    let kits: usize = planned.classes.iter().map(|class| class.kits.bags.len()).sum();
+fn materials(class: &PlannedClass, anew: &[Purchase]) -> (Decimal, Vec<(String, String)>) {
+    let kits = class.kits.bags.len();
     let all: Decimal = anew.iter().filter_map(Purchase::replacement).sum();
     let unpriced = anew.iter().filter(|purchase| purchase.replacement().is_none());
-    let unpriced = unpriced.map(|purchase| purchase.need.material.name.clone()).collect();
+    let unpriced =
+        unpriced.map(|Purchase { need, .. }| (need.material.name.clone(), need.colour.clone())).collect();
     (all.checked_div(Decimal::from(kits)).unwrap_or_default(), unpriced)
 }
 

@@ -70,6 +70,7 @@ pub(crate) fn movements(movements: &[Movement]) -> String {
 }
 
 fn movement(movement: &Movement) -> Vec<String> {
+    let mould = movement.mould.iter().map(|mould| format!("mould {mould}"));
     let changes = movement.changes.iter().map(|change| format!("{:+} {}", change.count, change.item));
     let undone = if movement.undone { ", taken back" } else { "" };
     vec![
@@ -77,7 +78,7 @@ fn movement(movement: &Movement) -> Vec<String> {
         movement.at.clone(),
         format!("{}{undone}", movement.kind.word()),
         movement.note.clone(),
-        changes.collect::<Vec<_>>().join("; "),
+        mould.chain(changes).collect::<Vec<_>>().join("; "),
     ]
 }
 

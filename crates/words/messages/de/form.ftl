@@ -78,6 +78,6 @@ form-plate-exploded = Alle Teile
 
 # Ein Name, den die Datei einer Vorlage nicht haben kann.
 form-name-signs = Dies kann nicht der Name einer Vorlage sein: Er ist leer oder sehr lang, beginnt oder endet mit einem Leerzeichen oder Punkt, oder er hat Zeichen, die in Dateinamen nicht stehen können oder nicht zu sehen sind.
-form-name-signs-help = Nimm Buchstaben, Ziffern, Leerzeichen und Striche, und lass .toml weg.
+    .help = Nimm Buchstaben, Ziffern, Leerzeichen und Striche, und lass .toml weg.
 form-name-device = Dies kann nicht der Name einer Vorlage sein: Manche Systeme halten ihn für ein Gerät frei, und die Datei ließe sich dorthin nicht kopieren.
-form-name-device-help = Setze ein Wort dazu.
+    .help = Setze ein Wort dazu.

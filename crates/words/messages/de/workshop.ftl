@@ -109,6 +109,7 @@ workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe;
 
 workshop-quote = Angebot
 workshop-packing-slip = Packzettel
+workshop-order-price = Preis
 workshop-order-for = Für { $buyer }
 workshop-order-baskets = { $count } × { $title }, je { $price }
 workshop-order-deposit = Anzahlung, vor Beginn der Arbeit
@@ -155,8 +156,9 @@ workshop-class-trying = was helfen würde, wird versucht: { $count }
 
 # Das Regal auf der Seite: was nicht geht, und wie es zu beheben ist
 
+workshop-own-size = { $size }, nach deinem Regal
 workshop-no-shelf = In diesem Ordner gibt es noch kein Regal.
-workshop-no-shelf-help = Erst eines anlegen.
+    .help = Erst eines anlegen.
 workshop-no-name = Hier fehlt ein Name.
     .help = Schreib, wie du es nennst, etwa „feines Flechtrohr, blau“.
 workshop-name-taken = „{ $typed }“ liegt schon im Regal.
@@ -167,11 +169,11 @@ workshop-no-length = „{ $typed }“ ist keine Länge.
     .help = Schreib etwa 3.6 m, 90 mm oder 12 ft.
 workshop-no-amount = „{ $typed }“ ist kein Betrag.
     .help = Schreib etwa 12,50.
-workshop-fault-newer = Das Regal wurde von einem neueren Stavewright geschrieben.
+workshop-fault-newer = Das Regal wurde von einem neueren Stavewright geschrieben (seine Version { $found }, bekannt bis { $known }).
     .help = Nimm jenes; die Datei blieb, wie sie ist.
-workshop-fault-no-store = Die Datei workshop.db in diesem Ordner ist kein Regal von Stavewright.
-    .help = Leg sie anderswohin; sie blieb, wie sie ist.
-workshop-fault-damaged = Die Datei des Regals ist beschädigt.
+workshop-fault-no-store = Diese Datei ist kein Regal von Stavewright.
+    .help = Leg workshop.db in diesem Ordner anderswohin; die Datei blieb, wie sie ist.
+workshop-fault-damaged = Die Datei des Regals ist beschädigt: { $said }.
     .help = Setz die letzte Sicherung an ihre Stelle, und heb diese Datei auf.
 workshop-fault-read-only = Das Regal darf nicht beschrieben werden.
     .help = Erlaube das Schreiben in workshop.db in diesem Ordner.
@@ -187,7 +189,42 @@ workshop-fault-too-few = Von „{ $name }“ sind { $there } da, und { $wanted }
     .help = Zähl, was da ist, und buch das zuerst.
 workshop-fault-row = Zeile { $line } der Tabelle: { $said }
     .help = Berichtige die Zeile und nimm die Tabelle noch einmal auf; nichts wurde geändert.
-workshop-fault-refused = Das geht nicht: { $said }
+workshop-fault-refused = Das geht nicht: { $said }.
     .help = Nichts wurde geändert.
 workshop-fault-other = Das Regal hat es nicht getan: { $said }
     .help = Nichts wurde geändert.
+
+# Was mit dem Regal nicht geht; steht mitten im Satz
+
+workshop-cannot-unnamed-item = ein Stück braucht einen Namen und ein Material
+workshop-cannot-measure = ein Maß von „{ $name }“ ist keine Länge über null
+workshop-cannot-hold = von „{ $name }“ wären es mehr, als es geben kann
+workshop-cannot-unnamed-mould = eine Form braucht einen Namen
+workshop-cannot-girth = ein Umfang einer Form ist eine Länge über null, in einer Höhe
+workshop-cannot-lend-to-nobody = es fehlt, wer die Form bekommt
+workshop-cannot-due = der Tag der Rückgabe wird als 2026-10-18 geschrieben
+workshop-cannot-mould-out = Form { $name } ist unterwegs: { $to } hat sie
+workshop-cannot-bring-back = Form { $name } ist nicht unterwegs
+workshop-cannot-undo-nothing = es gibt nichts zurückzunehmen
+workshop-cannot-undo-twice = Buchung { $number } ist schon zurückgenommen
+workshop-cannot-undo-there = „{ $name }“ liegt inzwischen wieder im Regal
+workshop-cannot-unnamed-order = ein Auftrag braucht einen Namen und mindestens einen Korb
+workshop-cannot-promise = der zugesagte Tag wird als 2026-11-20 geschrieben
+workshop-cannot-unnamed-record = ein Eintrag nennt die Vorlage, nach der gearbeitet wurde
+workshop-cannot-two-records = zwei Einträge haben die Nummer { $number }
+workshop-cannot-more-records = es sind zu viele Einträge
+workshop-cannot-pour-over = das Regal enthält schon etwas; nimm alles in ein neues auf
+workshop-cannot-read = { $said }
+
+# Was in einer Zeile einer Tabelle falsch ist; steht mitten im Satz
+
+workshop-row-large = die Tabelle ist größer als 16 Megabyte
+workshop-row-encoding = das ist kein Text in UTF-8; speichere die Tabelle als CSV in UTF-8
+workshop-row-unread = { $said }
+workshop-row-cells = diese Zeile hat mehr oder weniger Zellen als die Kopfzeile (getrennt werden sie durch { $sign })
+workshop-row-no-column = eine Spalte „{ $name }“ gibt es nicht; die Spalten sind { $known }
+workshop-row-missing = die Spalte „{ $name }“ fehlt
+workshop-row-empty = die Spalte „{ $name }“ darf nicht leer sein
+workshop-row-whole = in der Spalte „{ $name }“ steht „{ $text }“, keine ganze Zahl
+workshop-row-amount = in der Spalte „{ $name }“ steht „{ $text }“, kein Betrag wie 12.50
+workshop-row-length = in der Spalte „{ $name }“ steht „{ $text }“, keine Zahl von Millimetern über null

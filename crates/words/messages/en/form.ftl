@@ -78,6 +78,6 @@ form-plate-exploded = All parts
 
 # A name that cannot be that of a pattern's file.
 form-name-signs = This cannot be the name of a pattern: it is empty or very long, begins or ends with a space or a dot, or has signs that file names cannot have or that cannot be seen.
-form-name-signs-help = Use letters, digits, spaces and hyphens, and leave .toml out.
+    .help = Use letters, digits, spaces and hyphens, and leave .toml out.
 form-name-device = This cannot be the name of a pattern: some systems keep it for a device, and the file could not be copied there.
-form-name-device-help = Add a word to it.
+    .help = Add a word to it.

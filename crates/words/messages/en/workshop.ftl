@@ -109,6 +109,7 @@ workshop-unpriced = No price is known of: { $what }. They are not in the sum; wr
 
 workshop-quote = quote
 workshop-packing-slip = packing slip
+workshop-order-price = Price
 workshop-order-for = For { $buyer }
 workshop-order-baskets = { $count } × { $title }, { $price } each
 workshop-order-deposit = paid ahead, before the work begins
@@ -155,8 +156,9 @@ workshop-class-trying = trying what would mend it: { $count }
 
 # The shelf on the page: what cannot be done, and how to mend it
 
+workshop-own-size = { $size }, by your shelf
 workshop-no-shelf = There is no shelf in this folder yet.
-workshop-no-shelf-help = Make one first.
+    .help = Make one first.
 workshop-no-name = This needs a name.
     .help = Write what you call it, such as “fine cane, blue”.
 workshop-name-taken = There is “{ $typed }” on the shelf already.
@@ -167,11 +169,11 @@ workshop-no-length = “{ $typed }” is no length.
     .help = Write it as 12 ft, 3 1/2 in or 3.6 m.
 workshop-no-amount = “{ $typed }” is no amount.
     .help = Write it as 12.50.
-workshop-fault-newer = The shelf was written by a newer Stavewright.
+workshop-fault-newer = The shelf was written by a newer Stavewright (its version { $found }, known up to { $known }).
     .help = Use that one; the file was left as it is.
-workshop-fault-no-store = The file workshop.db in this folder is no shelf of Stavewright.
-    .help = Move it elsewhere; it was left as it is.
-workshop-fault-damaged = The shelf’s file is damaged.
+workshop-fault-no-store = This file is no shelf of Stavewright.
+    .help = Move workshop.db in this folder elsewhere; it was left as it is.
+workshop-fault-damaged = The shelf’s file is damaged: { $said }.
     .help = Put the last backup in its place, and keep this file aside.
 workshop-fault-read-only = The shelf may not be written.
     .help = Allow writing to workshop.db in this folder.
@@ -187,7 +189,42 @@ workshop-fault-too-few = Of “{ $name }” there are { $there }, and { $wanted 
     .help = Count what is there, and book that first.
 workshop-fault-row = Line { $line } of the table: { $said }
     .help = Mend the line and take the table in again; nothing was changed.
-workshop-fault-refused = That cannot be: { $said }
+workshop-fault-refused = That cannot be: { $said }.
     .help = Nothing was changed.
 workshop-fault-other = The shelf did not do it: { $said }
     .help = Nothing was changed.
+
+# What cannot be done with the shelf; it stands within a sentence
+
+workshop-cannot-unnamed-item = an item needs a name and a material
+workshop-cannot-measure = a measure of “{ $name }” is no length above zero
+workshop-cannot-hold = of “{ $name }” there would be more than can be
+workshop-cannot-unnamed-mould = a mould needs a name
+workshop-cannot-girth = a girth of a mould is a length above zero, at a height
+workshop-cannot-lend-to-nobody = say to whom the mould is lent
+workshop-cannot-due = the day it is due back is written as 2026-10-18
+workshop-cannot-mould-out = mould { $name } is out: { $to } has it
+workshop-cannot-bring-back = mould { $name } is not out
+workshop-cannot-undo-nothing = there is nothing to take back
+workshop-cannot-undo-twice = movement { $number } was taken back already
+workshop-cannot-undo-there = “{ $name }” was put on the shelf again meanwhile
+workshop-cannot-unnamed-order = an order needs a name and at least one basket
+workshop-cannot-promise = the promised day is written as 2026-11-20
+workshop-cannot-unnamed-record = a record names the pattern that was made
+workshop-cannot-two-records = there are two records of the number { $number }
+workshop-cannot-more-records = there are too many records
+workshop-cannot-pour-over = the store holds something already; take everything into a new one
+workshop-cannot-read = { $said }
+
+# What is wrong in a row of a table; it stands within a sentence
+
+workshop-row-large = the table is larger than 16 megabytes
+workshop-row-encoding = this is not UTF-8 text; save the table as CSV in UTF-8
+workshop-row-unread = { $said }
+workshop-row-cells = this row has more or fewer cells than the heading (they are parted by { $sign })
+workshop-row-no-column = there is no column “{ $name }”; the columns are { $known }
+workshop-row-missing = the column “{ $name }” is missing
+workshop-row-empty = the column “{ $name }” must not be empty
+workshop-row-whole = the column “{ $name }” is “{ $text }”, not a whole number
+workshop-row-amount = the column “{ $name }” is “{ $text }”, not an amount such as 12.50
+workshop-row-length = the column “{ $name }” is “{ $text }”, not a number of millimetres above zero

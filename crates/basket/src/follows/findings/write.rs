@@ -119,6 +119,8 @@ mod tests {
         assert_eq!(at_least(length, Units::Inches), "\"11/64 in\"");
         assert_eq!(at_most(Length::mm(4.27), Units::Millimetres), "\"4.2 mm\"");
         assert_eq!(at_least(Length::mm(103.1), Units::Millimetres), "\"103.5 mm\"");
+        assert_eq!(near(Length::mm(6.36), Units::Millimetres), "\"6.4 mm\"");
+        assert_eq!(near(Length::mm(2.26), Units::Millimetres), "\"2.3 mm\"");
         assert_eq!(at_least(Length::inches(4.875), Units::Inches), "\"4 7/8 in\"");
     }
 

@@ -64,8 +64,10 @@ pub(crate) struct Shown {
     pub(crate) stages: Vec<Word>,
     /// The drawings for `POST /api/drawing`.
     pub(crate) drawings: Vec<DrawingName>,
-    /// Materials that the pattern adds to the catalogue.
+    /// Materials that the pattern adds to the catalogue, and those that the maker measured.
     pub(crate) materials: Vec<MaterialName>,
+    /// Whether there is a shelf that cannot be read, so that the catalogue's figures hold.
+    pub(crate) shelf_unread: bool,
     /// Colours that the pattern may name: the built-in ones and its own.
     pub(crate) colours: Vec<ColourName>,
     /// How long the pieces are, for those who point at one in the picture.

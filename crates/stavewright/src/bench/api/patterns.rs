@@ -45,9 +45,6 @@ pub(crate) struct SaveRequest {
     pub(crate) source: String,
     /// Hash of the file that it grew from; none for a new file.
     pub(crate) base_hash: Option<String>,
-    /// Language of the answer, such as `en`.
-    #[cfg_attr(test, ts(optional = nullable))]
-    pub(crate) language: Option<String>,
 }
 
 /// What was saved.
@@ -69,9 +66,6 @@ pub(crate) struct Saved {
 pub(crate) struct NameRequest {
     /// The new name without `.toml`.
     pub(crate) to: String,
-    /// Language of the answer, such as `en`.
-    #[cfg_attr(test, ts(optional = nullable))]
-    pub(crate) language: Option<String>,
 }
 
 /// A pattern to start from.

@@ -68,6 +68,15 @@ pub(crate) struct PlanOrder {
     pub(crate) sheets: bool,
     /// Seconds after which the best that was found is taken.
     pub(crate) seconds: u32,
+    /// Other kits files of the folder, by name without `.toml`, that are bought and cut for together with it.
+    #[serde(default)]
+    pub(crate) plans: Vec<String>,
+    /// Orders that are bought and cut for together with it.
+    #[serde(default)]
+    pub(crate) orders: Vec<String>,
+    /// Sheets of labels; those of 4 × 2 in on the paper if left out.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) labels: Option<LabelWord>,
     /// Paper of the sheets; letter for inches and A4 for millimetres if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) paper: Option<PaperWord>,
@@ -77,6 +86,31 @@ pub(crate) struct PlanOrder {
     /// Units that stand first; the first pattern's own if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) units: Option<UnitsWord>,
+}
+
+/// Sheets of labels, by their paper and how many are on it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum LabelWord {
+    /// Letter, ten of 4 × 2 in.
+    #[serde(rename = "letter-10")]
+    Letter10,
+    /// Letter, six of 4 × 3 1/3 in.
+    #[serde(rename = "letter-6")]
+    Letter6,
+    /// A4, ten of 4 × 2 in.
+    #[serde(rename = "a4-4x2in")]
+    A4FourByTwo,
+    /// A4, ten of 105 × 57 mm.
+    #[serde(rename = "a4-10")]
+    A4Ten,
+    /// A4, eight of 99.1 × 67.7 mm.
+    #[serde(rename = "a4-8")]
+    A4Eight,
+    /// A4, twelve of 63.5 × 72 mm.
+    #[serde(rename = "a4-12")]
+    A4Twelve,
 }
 
 /// What a plan comes to.

@@ -13,58 +13,33 @@ pub(crate) struct Shelf {
     pub(crate) items: Vec<ShelfItem>,
     /// The moulds, by name.
     pub(crate) moulds: Vec<ShelfMould>,
+    /// Quotes and orders that are still to be made, by name.
+    pub(crate) orders: Vec<ShelfOrder>,
     /// What came and went, the last first.
     pub(crate) movements: Vec<ShelfMovement>,
 }
 
-/// A measure of something on the shelf.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct ShelfMeasure {
-    /// To read, in both units.
-    pub(crate) said: String,
-    /// To change: read again, it is exactly the same measure.
-    pub(crate) written: String,
-}
-
 /// Something on the shelf.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[derive(Clone, Debug, Serialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub(crate) struct ShelfItem {
-    /// What the maker calls it.
-    pub(crate) name: String,
-    /// Name under which a pattern asks for its material.
-    pub(crate) material: String,
-    /// The same in the reader's language.
+    /// What the maker says of it, as it is typed: read again, its measures are exactly the same.
+    #[serde(flatten)]
+    pub(crate) text: ItemText,
+    /// Its material in the reader's language.
     pub(crate) material_label: String,
-    /// Colour; `natural` where it is not dyed.
-    pub(crate) colour: String,
-    /// The same in the reader's language.
+    /// Its colour in the reader's language.
     pub(crate) colour_label: String,
-    /// Strands, or pieces, on hand.
-    pub(crate) count: u32,
-    /// Length of one strand; none for pieces used whole.
-    pub(crate) length: Option<ShelfMeasure>,
-    /// Width as the maker measured it.
-    pub(crate) width: Option<ShelfMeasure>,
-    /// Thickness as the maker measured it.
-    pub(crate) thickness: Option<ShelfMeasure>,
-    /// What it is bought in.
-    pub(crate) unit: String,
-    /// The same in the reader's language.
+    /// What it is bought in, in the reader's language.
     pub(crate) unit_label: String,
-    /// Strands, or pieces, in one such unit; zero where it is not bought anew.
-    pub(crate) holds: u32,
-    /// What one such unit costs; empty where nobody said.
-    pub(crate) price: String,
-    /// Where it is bought.
-    pub(crate) bought_from: String,
-    /// Below this many it is time to buy.
-    pub(crate) reorder: u32,
-    /// Whether it is.
+    /// Length of one strand to read, in both units; none for pieces used whole.
+    pub(crate) length_said: Option<String>,
+    /// Width to read, as the maker measured it.
+    pub(crate) width_said: Option<String>,
+    /// Thickness to read, as the maker measured it.
+    pub(crate) thickness_said: Option<String>,
+    /// Whether it is time to buy.
     pub(crate) low: bool,
-    /// Anything else.
-    pub(crate) note: String,
 }
 
 /// A mould.
@@ -85,6 +60,18 @@ pub(crate) struct ShelfMould {
     pub(crate) due: Option<String>,
 }
 
+/// A quote or an order that is still to be made.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub(crate) struct ShelfOrder {
+    /// What it is called.
+    pub(crate) name: String,
+    /// Its pattern file.
+    pub(crate) pattern: String,
+    /// How many baskets.
+    pub(crate) count: u32,
+}
+
 /// What kind of movement it was.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[cfg_attr(test, derive(ts_rs::TS))]
@@ -96,6 +83,8 @@ pub(crate) enum MovementKind {
     Cut,
     /// Counted anew.
     Counted,
+    /// Taken off the shelf.
+    Removed,
 }
 
 /// How many of an item came (above zero) or went.
@@ -125,6 +114,8 @@ pub(crate) struct ShelfMovement {
     pub(crate) note: String,
     /// Whether it was taken back.
     pub(crate) undone: bool,
+    /// The mould that was taken off the shelf.
+    pub(crate) mould: Option<String>,
     /// What changed.
     pub(crate) changes: Vec<ShelfChange>,
 }
@@ -194,6 +185,16 @@ pub(crate) enum ShelfAct {
         item: String,
         /// So many are there.
         count: u32,
+    },
+    /// Take something off the shelf, with all there is of it.
+    Remove {
+        /// The item.
+        item: String,
+    },
+    /// Take a mould off the shelf.
+    RemoveMould {
+        /// The mould.
+        mould: String,
     },
     /// Take a movement back.
     Undo {

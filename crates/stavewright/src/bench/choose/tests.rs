@@ -11,6 +11,7 @@ use crate::bench::api::{
 };
 use crate::bench::compute::Shop;
 use crate::bench::folder::Folder;
+use crate::bench::shelf::Own;
 use crate::bench::text;
 
 const HARBOUR: &str = include_str!("../../../../../patterns/harbour-bread-basket.toml");
@@ -18,7 +19,8 @@ const HARBOUR: &str = include_str!("../../../../../patterns/harbour-bread-basket
 fn in_shop<T>(work: impl FnOnce(Shop<'_>) -> T) -> T {
     let place = tempfile::tempdir().unwrap();
     let folder = Folder::at(place.path()).unwrap();
-    work(Shop { folder: &folder, catalogue: Catalogue::built_in(), any_file: true })
+    let own = Own::default();
+    work(Shop { folder: &folder, catalogue: Catalogue::built_in(), own: &own, any_file: true })
 }
 
 fn wish(look: LookWord, lean: Option<SideWord>, colours: &[&str]) -> Wish {

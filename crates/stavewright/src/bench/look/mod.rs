@@ -14,6 +14,7 @@ mod place;
 pub(crate) mod problems;
 mod usual;
 
+use basket::message::Value;
 use basket::pattern::Pattern;
 use basket::stock::Kind;
 use basket::{Basket, Catalogue, Colour, Draft, Material};
@@ -22,6 +23,7 @@ use words::Words;
 use super::api::{Edit, Looked, MaterialName, Problem, Shown, Stock, UnitsWord, Word};
 use super::compute::{Shop, at_a_glance, draft, language, words};
 use super::refusal::Refusal;
+use super::shelf::Own;
 use super::text::Written;
 pub(crate) use drawings::stages;
 pub(crate) use findings::findings;
@@ -63,13 +65,13 @@ fn looked(
         Err(found) => Ok(Looked { problems: problems::told(found, tag), basket: None }),
         Ok(draft) => {
             let words = words(tag, units, draft.pattern.units)?;
-            Ok(Looked { problems: Vec::new(), basket: Some(shown(source, &draft, &words)) })
+            Ok(Looked { problems: Vec::new(), basket: Some(shown((source, &draft), &words, shop)) })
         }
     }
 }
 
 /// A basket as the page shows it.
-pub(crate) fn shown(source: &str, draft: &Draft, words: &Words) -> Shown {
+pub(crate) fn shown((source, draft): (&str, &Draft), words: &Words, shop: Shop<'_>) -> Shown {
     let written = Written::of(source);
     let Draft { pattern, basket, .. } = draft;
     Shown {
@@ -83,16 +85,29 @@ pub(crate) fn shown(source: &str, draft: &Draft, words: &Words) -> Shown {
         figures: figures::figures(draft, words),
         stages: stages(basket, words),
         drawings: drawings::drawings(basket, words),
-        materials: pattern.materials.iter().map(|material| material_name(material, words)).collect(),
+        materials: own_materials(pattern, words, shop),
+        shelf_unread: shop.own.unread,
         colours: colours::colours(&written, words),
         lengths: cuts::lengths(basket, words),
     }
 }
 
-/// The catalogue, woods and colours that every pattern may name.
-pub(crate) fn stock(catalogue: &Catalogue, words: &Words) -> Stock {
+/// Materials that the pattern adds to the catalogue, then those that the maker measured.
+fn own_materials(pattern: &Pattern, words: &Words, shop: Shop<'_>) -> Vec<MaterialName> {
+    let written = pattern.materials.iter();
+    let is_new = |material: &&Material| written.clone().all(|own| own.name != material.name);
+    let measured = shop.catalogue.materials.iter().filter(|material| shop.own.has(material)).filter(is_new);
+    let measured = measured.map(|material| measured_name(material, words));
+    written.clone().map(|material| material_name(material, words)).chain(measured).collect()
+}
+
+/// The catalogue, woods and colours that every pattern may name; what the maker measured is said as such.
+pub(crate) fn stock(catalogue: &Catalogue, own: &Own, words: &Words) -> Stock {
+    let material = |material: &Material| {
+        if own.has(material) { measured_name(material, words) } else { material_name(material, words) }
+    };
     Stock {
-        materials: catalogue.materials.iter().map(|material| material_name(material, words)).collect(),
+        materials: own.catalogue(catalogue).materials.iter().map(material).collect(),
         woods: catalogue
             .woods
             .iter()
@@ -100,6 +115,13 @@ pub(crate) fn stock(catalogue: &Catalogue, words: &Words) -> Stock {
             .collect(),
         colours: colours::built_in(words).collect(),
     }
+}
+
+/// A material of the shelf, with its size said to be the maker's own.
+fn measured_name(material: &Material, words: &Words) -> MaterialName {
+    let plain = material_name(material, words);
+    let size = words.with("workshop-own-size", &[("size", Value::Name(plain.size))]);
+    MaterialName { size, ..plain }
 }
 
 fn material_name(material: &Material, words: &Words) -> MaterialName {

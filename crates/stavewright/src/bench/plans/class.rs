@@ -16,15 +16,13 @@ use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
-    let Planning { order, items } = planning;
-    let catalogue = workshop::measured(shop.catalogue, items);
-    let shop = Shop { catalogue: &catalogue, ..shop };
+    let order = &planning.order;
     let class = class_file::read(&order.source).map_err(|_| Refusal::misread(of_class(&order.source)))?;
     let pattern = pattern(&class.pattern, shop).map_err(|failure| told(&failure))?;
     let words = words(order, pattern.units)?;
-    let source = Source { pattern: &pattern, catalogue: &catalogue, hand: &Hand::USUAL };
+    let source = Source { pattern: &pattern, catalogue: shop.catalogue, hand: &Hand::USUAL };
     let answer = answer(&class, source, (order, &words), say);
-    let draft = Draft::of(pattern.clone(), &catalogue, &Hand::USUAL);
+    let draft = Draft::of(pattern.clone(), shop.catalogue, &Hand::USUAL);
     let plan = sheets::class_plan(&draft, &answer, &words);
     if order.sheets {
         say("class.pdf".to_owned());

@@ -5,36 +5,38 @@ use std::time::{Duration, Instant};
 
 use basket::message::Value;
 use basket::pattern::Units;
+use basket::{Draft, Hand};
 use planning::buying::Purchase;
 use planning::cutting::Progress;
 use sheets::workshop::{LabelSize, Leaf, cutting_plan, kits, labels, shopping_csv, shopping_list};
-use sheets::{Paper, SheetError, Templates};
+use sheets::{SheetError, Templates};
+use words::Words;
 
 use super::reading::{Made, Planning, Say, pattern, shown, told, unset, words};
 use super::shown::{booking, leaf};
-use crate::bench::api::{PlanLeaf, PlanOrder, PlanShown};
+use crate::bench::api::{LabelWord, PlanOrder, PlanShown};
 use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
-use crate::planned::{Planned, PlannedClass, Reading, Worked, bought, cut};
+use crate::kits_file::PriceTable;
+use crate::planned::{Planned, PlannedClass, Reading, Worked, bought, cut, of_order};
 use crate::source::{Origin, Text};
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
-    let Planning { order, items } = planning;
-    let catalogue = workshop::measured(shop.catalogue, items);
-    let shop = Shop { catalogue: &catalogue, ..shop };
-    let class = read(order, shop)?;
+    let Planning { order, items, .. } = planning;
+    let class = read(&order.source, order, shop)?;
     let units = class.drafts.first().map(|draft| draft.basket.units).unwrap_or_default();
-    let planned = Planned::of(vec![class], items, words(order, units)?);
-    let asked = (Instant::now(), order);
-    let taken = purchases(&planned, true, asked, say)?;
-    let anew = purchases(&planned, false, asked, say)?;
+    let classes = together(vec![class], planning, shop)?;
+    let planned = Planned::of(classes, items, words(order, units)?);
     let Some(class) = planned.classes.first() else { return Ok(Vec::new()) };
+    let mut watch = watching(order, &planned.words, say);
+    let taken = planned.purchases(&mut watch).map_err(|failure| told(&failure))?;
+    let anew = planned.anew(class, &mut watch).map_err(|failure| told(&failure))?;
+    drop(watch);
     if order.sheets {
-        let paper = paper(order.paper, &planned.words);
-        return sheets((class, &planned), (&taken, &anew), paper, say).map_err(|error| unset(&error));
+        return sheets((class, &planned), (&taken, &anew), order, say).map_err(|error| unset(&error));
     }
     let all = PlanShown {
-        leaves: leaves(class, &planned, (&taken, &anew)),
+        leaves: leaves(class, &planned, (&taken, &anew)).map(|(id, own)| leaf(id, own)).to_vec(),
         bought: booking(bought(items, &taken)),
         cut: cut(items, &taken).and_then(booking),
         pictures: Vec::new(),
@@ -42,71 +44,100 @@ pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Re
     Ok(vec![shown(&all)?])
 }
 
-/// The leaves of a class, in the order in which they are worked with.
+/// The sheets of a class, in the order in which they are worked with: its kits and its price, and what is bought
+/// and cut for it and for what is planned for together with it.
 fn leaves(
     class: &PlannedClass,
     planned: &Planned,
     (purchases, anew): (&[Purchase], &[Purchase]),
-) -> Vec<PlanLeaf> {
-    let (title, words) = (&class.file.title, &planned.words);
-    vec![
-        leaf("kits", kits(title, &class.kits, words)),
-        leaf("shopping", shopping_list(title, purchases, &planned.currency(), words)),
-        leaf("cutting", cutting_plan(title, purchases, words)),
-        leaf("price", Worked::of(class, planned, anew).leaf(class, words)),
+) -> [(&'static str, Leaf); 4] {
+    let (title, together, words) = (&class.file.title, planned.title(), &planned.words);
+    [
+        ("kits", kits(title, &class.kits, words)),
+        ("shopping", shopping_list(&together, purchases, &planned.currency(), words)),
+        ("cutting", cutting_plan(&together, purchases, words)),
+        ("price", Worked::of(class, anew).leaf(class, words)),
     ]
 }
 
 fn sheets(
     (class, planned): (&PlannedClass, &Planned),
     (purchases, anew): (&[Purchase], &[Purchase]),
-    paper: Paper,
+    order: &PlanOrder,
     say: &mut Say<'_>,
 ) -> Result<Vec<Made>, SheetError> {
-    let (title, words, templates) = (&class.file.title, &planned.words, Templates::default());
-    let leaves: [(&'static str, Leaf); 4] = [
-        ("kits.pdf", kits(title, &class.kits, words)),
-        ("shopping.pdf", shopping_list(title, purchases, &planned.currency(), words)),
-        ("cutting.pdf", cutting_plan(title, purchases, words)),
-        ("price.pdf", Worked::of(class, planned, anew).leaf(class, words)),
-    ];
+    let (words, templates) = (&planned.words, Templates::default());
+    let paper = paper(order.paper, words);
+    let files = ["kits.pdf", "shopping.pdf", "cutting.pdf", "price.pdf"];
     let mut made = Vec::new();
-    for (file, leaf) in leaves {
+    for (file, (_, leaf)) in files.into_iter().zip(leaves(class, planned, (purchases, anew))) {
         say(file.to_owned());
         made.push((file, leaf.pdf(words, paper, &templates)?));
     }
     say("labels.pdf".to_owned());
-    let size = if paper == Paper::A4 { LabelSize::A4Ten } else { LabelSize::FourByTwo };
-    made.push(("labels.pdf", labels(title, &class.kits, size, words).pdf(words, &templates)?));
+    let size = order.labels.map_or(LabelSize::usual(paper), LabelSize::from);
+    made.push((
+        "labels.pdf",
+        labels(&[(class.file.title.as_str(), &class.kits)], size, words).pdf(words, &templates)?,
+    ));
     made.push(("shopping.csv", shopping_csv(purchases)?));
     Ok(made)
 }
 
-fn read(order: &PlanOrder, shop: Shop<'_>) -> Result<PlannedClass, Refusal> {
-    let text = Text { origin: Origin::File("kits.toml".into()), content: order.source.clone() };
+fn read(source: &str, order: &PlanOrder, shop: Shop<'_>) -> Result<PlannedClass, Refusal> {
+    let text = Text { origin: Origin::File("kits.toml".into()), content: source.to_owned() };
     let names = words(order, Units::default())?;
     let pattern = |named: &str| pattern(named, shop);
     let reading = Reading { catalogue: shop.catalogue, words: &names, pattern: &pattern };
     reading.class(&text).map_err(|failure| told(&failure))
 }
 
-/// What the class takes; the search ends after the order's time with the best that was found.
-fn purchases(
-    planned: &Planned,
-    from_shelf: bool,
-    (began, order): (Instant, &PlanOrder),
-    say: &mut Say<'_>,
-) -> Result<Vec<Purchase>, Refusal> {
-    let limit = Duration::from_secs(u64::from(order.seconds));
+/// With the other plans of the folder, and the orders, that are bought and cut for together with it.
+fn together(
+    mut classes: Vec<PlannedClass>,
+    planning: &Planning,
+    shop: Shop<'_>,
+) -> Result<Vec<PlannedClass>, Refusal> {
+    for name in &planning.order.plans {
+        let text = shop.folder.offered(name, shop.any_file, shop.catalogue)?;
+        classes.push(read(&text.source, &planning.order, shop)?);
+    }
+    for order in &planning.orders {
+        let draft = pattern(&order.pattern, shop).map_err(|failure| told(&failure))?;
+        let draft = Draft::of(draft, shop.catalogue, &Hand::USUAL);
+        classes.push(of_order(order, draft, PriceTable::default()));
+    }
+    Ok(classes)
+}
+
+/// Lets a search go on for the order's time, and says how far it is.
+fn watching<'w, 's>(
+    order: &PlanOrder,
+    words: &'w Words,
+    say: &'w mut Say<'s>,
+) -> impl FnMut(Progress) -> ControlFlow<()> + use<'w, 's> {
+    let (began, limit) = (Instant::now(), Duration::from_secs(u64::from(order.seconds)));
     let mut last = None;
-    let mut watch = |so_far: Progress| {
+    move |so_far: Progress| {
         if last != Some((so_far.cost, so_far.bound)) {
             last = Some((so_far.cost, so_far.bound));
             let count = |count: u64| Value::Count(i64::try_from(count).unwrap_or(i64::MAX));
             let values = [("found", count(so_far.cost)), ("least", count(so_far.bound))];
-            say(planned.words.with("workshop-searching", &values));
+            say(words.with("workshop-searching", &values));
         }
         if began.elapsed() < limit { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
-    };
-    planned.purchases(from_shelf, &mut watch).map_err(|failure| told(&failure))
+    }
+}
+
+impl From<LabelWord> for LabelSize {
+    fn from(word: LabelWord) -> Self {
+        match word {
+            LabelWord::Letter10 => Self::FourByTwo,
+            LabelWord::Letter6 => Self::LetterSix,
+            LabelWord::A4FourByTwo => Self::A4FourByTwo,
+            LabelWord::A4Ten => Self::A4Ten,
+            LabelWord::A4Eight => Self::A4Eight,
+            LabelWord::A4Twelve => Self::A4Twelve,
+        }
+    }
 }

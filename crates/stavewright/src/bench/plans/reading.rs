@@ -3,7 +3,7 @@
 use basket::pattern::{Pattern, Units};
 use serde::{Deserialize, Serialize};
 use words::Words;
-use workshop::Item;
+use workshop::{Item, Order};
 
 use crate::bench::api::PlanOrder;
 use crate::bench::compute::{self, Shop};
@@ -15,6 +15,8 @@ use crate::failure::Failure;
 pub(crate) struct Planning {
     pub(crate) order: PlanOrder,
     pub(crate) items: Vec<Item>,
+    /// The orders that are bought for together with the plan.
+    pub(crate) orders: Vec<Order>,
 }
 
 /// A file that was made.

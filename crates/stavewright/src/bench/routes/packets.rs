@@ -31,7 +31,7 @@ pub(super) async fn begin(
     if !checked.status.is_success() {
         return Ok(checked.into_response());
     }
-    let packet = bench.jobs.begin(guest, bench.order(Task::Packet), request)?;
+    let packet = bench.jobs.begin(guest, bench.order(Task::Packet).await, request)?;
     Ok((StatusCode::ACCEPTED, Json(packet)).into_response())
 }
 

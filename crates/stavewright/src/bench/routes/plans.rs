@@ -6,7 +6,6 @@ use axum::Json;
 use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
-use basket::pattern::Units;
 
 use crate::bench::api::{Fault, Packet, PlanName, PlanOrder, PlanRequest, PlanText};
 use crate::bench::body::Sent;
@@ -15,7 +14,7 @@ use crate::bench::plans::Planning;
 use crate::bench::refusal::Refusal;
 use crate::bench::shared::Bench;
 use crate::bench::workers::Task;
-use crate::bench::{compute, plans, shelf};
+use crate::bench::{plans, shelf};
 
 /// The plans of the folder. Their texts are read and saved as those of patterns are.
 #[utoipa::path(get, path = "/api/plans", responses((status = 200, body = [PlanName]), (status = 403, body = Fault)))]
@@ -52,11 +51,11 @@ pub(super) async fn work(
     bench.may_see_workshop()?;
     let own = Arc::clone(&bench);
     let planning = move || {
-        let words = compute::words(order.language.as_deref(), order.units, Units::default())?;
-        let items = shelf::items(&own.folder, &words)?;
-        serde_json::to_vec(&Planning { order, items }).map_err(|_| Refusal::broken())
+        let items = shelf::items(&own.folder)?;
+        let orders = shelf::orders(&own.folder, &order.orders)?;
+        serde_json::to_vec(&Planning { order, items, orders }).map_err(|_| Refusal::broken())
     };
     let request = bench.files.run(guest.0, planning).await?;
-    let packet = bench.jobs.begin(guest, bench.order(Task::Plan), request)?;
+    let packet = bench.jobs.begin(guest, bench.order(Task::Plan).await, request)?;
     Ok((StatusCode::ACCEPTED, Json(packet)).into_response())
 }

@@ -65,7 +65,7 @@ pub(super) async fn stock(
     let own = Arc::clone(&bench);
     let work = move || {
         let words = compute::words(reader.language.as_deref(), reader.units, Units::default())?;
-        Ok(look::stock(&own.catalogue, &words))
+        Ok(look::stock(&own.catalogue, &own.measures.read(&own.catalogue), &words))
     };
     bench.files.run(guest.0, work).await.map(Json)
 }

@@ -46,16 +46,12 @@ pub(super) async fn act(
 }
 
 /// The shelf as a table for a spreadsheet.
-#[utoipa::path(get, path = "/api/shelf.csv", params(Reader), responses(
+#[utoipa::path(get, path = "/api/shelf.csv", responses(
     (status = 200, content_type = "text/csv"), (status = 403, body = Fault), (status = 404, body = Fault)))]
-pub(super) async fn table(
-    State(bench): State<Arc<Bench>>,
-    guest: Guest,
-    Query(reader): Query<Reader>,
-) -> Result<Response, Refusal> {
+pub(super) async fn table(State(bench): State<Arc<Bench>>, guest: Guest) -> Result<Response, Refusal> {
     bench.may_see_workshop()?;
-    let (own, words) = (Arc::clone(&bench), words(&reader)?);
-    let table = bench.files.run(guest.0, move || shelf::table(&own.folder, &words)).await?;
+    let own = Arc::clone(&bench);
+    let table = bench.files.run(guest.0, move || shelf::table(&own.folder)).await?;
     let headers = [
         (header::CONTENT_TYPE, "text/csv; charset=utf-8"),
         (header::CONTENT_DISPOSITION, "attachment; filename=\"shelf.csv\""),

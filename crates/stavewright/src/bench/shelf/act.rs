@@ -2,7 +2,6 @@
 
 use basket::{Catalogue, Length};
 use rust_decimal::Decimal;
-use words::Words;
 use workshop::{Change, Item, Kind, Loan, Mould, Store, read_shelf};
 
 use super::told::{refused, senseless};
@@ -10,28 +9,29 @@ use crate::bench::api::{ItemText, MovementKind, ShelfAct};
 use crate::bench::refusal::Refusal;
 
 /// Does one thing, whole or not at all.
-pub(super) fn act(store: &mut Store, what: ShelfAct, words: &Words) -> Result<(), Refusal> {
+pub(super) fn act(store: &mut Store, what: ShelfAct) -> Result<(), Refusal> {
     let done = match what {
         ShelfAct::Begin => Ok(()),
         ShelfAct::Put { item, new } => {
-            let item = read(item, words)?;
+            let item = read(item)?;
             if new && store.item(&item.name).is_ok() {
-                return Err(senseless("workshop-name-taken", &item.name, words));
+                return Err(senseless("workshop-name-taken", &item.name));
             }
             store.put_items(&[item])
         }
         ShelfAct::Book { kind, note, items, changes } => {
-            let items: Vec<Item> =
-                items.into_iter().map(|item| read(item, words)).collect::<Result<_, _>>()?;
-            let there = store.items().map_err(|fault| refused(&fault, words))?;
+            let items: Vec<Item> = items.into_iter().map(read).collect::<Result<_, _>>()?;
+            let there = store.items().map_err(|fault| refused(&fault))?;
             let new: Vec<Item> =
                 items.into_iter().filter(|item| there.iter().all(|own| own.name != item.name)).collect();
-            store.put_items(&new).map_err(|fault| refused(&fault, words))?;
+            store.put_items(&new).map_err(|fault| refused(&fault))?;
             let changes = changes.into_iter().map(|change| Change { item: change.item, count: change.count });
             store.book(kind.into(), &note, &changes.collect::<Vec<_>>()).map(drop)
         }
         ShelfAct::Count { item, count } => store.count(&item, count).map(drop),
         ShelfAct::Undo { movement } => store.undo(Some(movement)).map(drop),
+        ShelfAct::Remove { item } => store.remove_item(&item).map(drop),
+        ShelfAct::RemoveMould { mould } => store.remove_mould(&mould).map(drop),
         ShelfAct::Mould { name, place, patterns, note } => store.put_mould(&Mould {
             name: name.trim().to_owned(),
             place,
@@ -48,7 +48,7 @@ pub(super) fn act(store: &mut Store, what: ShelfAct, words: &Words) -> Result<()
             read_shelf(csv.as_bytes()).and_then(|items| store.take_in_items(&items, "CSV")).map(drop)
         }
     };
-    done.map_err(|fault| refused(&fault, words))
+    done.map_err(|fault| refused(&fault))
 }
 
 impl From<MovementKind> for Kind {
@@ -57,11 +57,12 @@ impl From<MovementKind> for Kind {
             MovementKind::Bought => Self::Bought,
             MovementKind::Cut => Self::Cut,
             MovementKind::Counted => Self::Counted,
+            MovementKind::Removed => Self::Removed,
         }
     }
 }
 
-fn read(text: ItemText, words: &Words) -> Result<Item, Refusal> {
+fn read(text: ItemText) -> Result<Item, Refusal> {
     let measure = |typed: &str| -> Result<Option<f64>, Refusal> {
         if typed.trim().is_empty() {
             return Ok(None);
@@ -70,19 +71,19 @@ fn read(text: ItemText, words: &Words) -> Result<Item, Refusal> {
         // What was written in feet shall not end in a billionth of a millimetre.
         length
             .map(|length| Some((length.to_mm() * 1e6).round() / 1e6))
-            .ok_or_else(|| senseless("workshop-no-length", typed, words))
+            .ok_or_else(|| senseless("workshop-no-length", typed))
     };
     if text.name.trim().is_empty() {
-        return Err(senseless("workshop-no-name", &text.name, words));
+        return Err(senseless("workshop-no-name", &text.name));
     }
     if Catalogue::built_in().material(&text.material).is_none() {
-        return Err(senseless("workshop-no-material", &text.material, words));
+        return Err(senseless("workshop-no-material", &text.material));
     }
     Ok(Item {
         length_mm: measure(&text.length)?,
         width_mm: measure(&text.width)?,
         thickness_mm: measure(&text.thickness)?,
-        price: price(&text.price, words)?,
+        price: price(&text.price)?,
         name: text.name.trim().to_owned(),
         material: text.material,
         colour: Some(text.colour.trim().to_owned())
@@ -94,15 +95,16 @@ fn read(text: ItemText, words: &Words) -> Result<Item, Refusal> {
         bought_from: text.bought_from,
         reorder: text.reorder,
         note: text.note,
+        gone: false,
     })
 }
 
 /// An amount, with a point or a comma before the cents.
-fn price(typed: &str, words: &Words) -> Result<Option<Decimal>, Refusal> {
+fn price(typed: &str) -> Result<Option<Decimal>, Refusal> {
     let typed = typed.trim();
     if typed.is_empty() {
         return Ok(None);
     }
     let read = typed.replace(',', ".").parse().ok().filter(|amount: &Decimal| !amount.is_sign_negative());
-    read.map(Some).ok_or_else(|| senseless("workshop-no-amount", typed, words))
+    read.map(Some).ok_or_else(|| senseless("workshop-no-amount", typed))
 }

@@ -1,47 +1,52 @@
 //! What the store holds, as the page shows it.
 
+use std::collections::HashMap;
+use std::hash::Hash;
+
 use basket::Length;
 use basket::measure::Printing;
 use words::Words;
-use workshop::{Item, Kind, Mould, Movement};
+use workshop::{Item, Kind, Mould, Movement, Order, State};
 
 use crate::bench::api::{
-    ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMeasure, ShelfMould, ShelfMovement,
+    ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMould, ShelfMovement, ShelfOrder,
 };
 
-/// Something on the shelf.
-pub(super) fn item(item: Item, words: &Words) -> ShelfItem {
-    let measure = |mm: Option<f64>| mm.map(|mm| measure(Length::mm(mm), words));
-    ShelfItem {
-        material_label: words.material(&item.material),
-        colour_label: words.colour(&item.colour),
-        length: item
-            .length_mm
-            .map(|mm| ShelfMeasure { said: words.run(Length::mm(mm)), written: written(Length::mm(mm)) }),
-        width: measure(item.width_mm),
-        thickness: measure(item.thickness_mm),
-        unit_label: words.put_up(&item.unit),
-        price: item.price.map(|price| price.to_string()).unwrap_or_default(),
-        low: item.is_low(),
-        name: item.name,
-        material: item.material,
-        colour: item.colour,
-        count: item.count,
-        unit: item.unit,
-        holds: item.holds,
-        bought_from: item.bought_from,
-        reorder: item.reorder,
-        note: item.note,
-    }
+/// What lies on the shelf. Of ten thousand items most say the same of material, colour and length, which is put
+/// into words once.
+pub(super) fn items(items: Vec<Item>, words: &Words) -> Vec<ShelfItem> {
+    let (mut materials, mut colours, mut units) = (Known::new(), Known::new(), Known::new());
+    let (mut runs, mut measures) = (Known::new(), Known::new());
+    let one = |item: Item| {
+        let mut fine = |mm: Option<f64>| {
+            mm.map(|mm| known(&mut measures, mm.to_bits(), || words.fine_both(Length::mm(mm))))
+        };
+        ShelfItem {
+            material_label: known(&mut materials, item.material.clone(), || words.material(&item.material)),
+            colour_label: known(&mut colours, item.colour.clone(), || words.colour(&item.colour)),
+            unit_label: known(&mut units, item.unit.clone(), || words.put_up(&item.unit)),
+            width_said: fine(item.width_mm),
+            thickness_said: fine(item.thickness_mm),
+            length_said: item
+                .length_mm
+                .map(|mm| known(&mut runs, mm.to_bits(), || words.run(Length::mm(mm)))),
+            low: item.is_low(),
+            text: text_of(item),
+        }
+    };
+    items.into_iter().map(one).collect()
 }
 
-fn measure(length: Length, words: &Words) -> ShelfMeasure {
-    ShelfMeasure { said: words.fine_both(length), written: written(length) }
+/// What was said already.
+type Known<K> = HashMap<K, String>;
+
+fn known<K: Eq + Hash>(all: &mut Known<K>, key: K, say: impl FnOnce() -> String) -> String {
+    all.entry(key).or_insert_with(say).clone()
 }
 
 /// A length that is read again as exactly this one: in feet, inches or millimetres, whichever it was
 /// measured in.
-pub(super) fn written(length: Length) -> String {
+fn written(length: Length) -> String {
     let feet = length.to_inches() / 12.0;
     if feet >= 3.0 && (feet - feet.round()).abs() < 1e-9 {
         return format!("{} ft", feet.round());
@@ -74,21 +79,28 @@ pub(crate) fn text_of(item: Item) -> ItemText {
 
 /// A mould.
 pub(super) fn mould(mould: Mould) -> ShelfMould {
-    let Mould { name, place, patterns, note, loan, profile: _ } = mould;
+    let Mould { name, place, patterns, note, loan, profile: _, gone: _ } = mould;
     let (lent_to, due) = loan.map_or((None, None), |loan| (Some(loan.to), loan.due));
     ShelfMould { name, place, patterns, note, lent_to, due }
 }
 
+/// The orders that are still to be made.
+pub(super) fn open_orders(orders: Vec<Order>) -> Vec<ShelfOrder> {
+    let open = orders.into_iter().filter(|order| order.state != State::Delivered);
+    open.map(|Order { name, pattern, count, .. }| ShelfOrder { name, pattern, count }).collect()
+}
+
 /// A movement.
 pub(super) fn movement(movement: Movement) -> ShelfMovement {
-    let Movement { id, at, kind, note, undone, changes } = movement;
+    let Movement { id, at, kind, note, undone, mould, changes } = movement;
     let kind = match kind {
         Kind::Bought => MovementKind::Bought,
         Kind::Cut => MovementKind::Cut,
         Kind::Counted => MovementKind::Counted,
+        Kind::Removed => MovementKind::Removed,
     };
     let changes = changes.into_iter().map(|change| ShelfChange { item: change.item, count: change.count });
-    ShelfMovement { id, at, kind, note, undone, changes: changes.collect() }
+    ShelfMovement { id, at, kind, note, undone, mould, changes: changes.collect() }
 }
 
 #[cfg(test)]

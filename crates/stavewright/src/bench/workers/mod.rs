@@ -65,7 +65,7 @@ impl Workers {
             Some(worker) => worker,
             None => self.begin().await.map_err(|error| no_worker(&error))?,
         };
-        let answer = worker.ask(order, request, hear).await.map_err(|_| died())?;
+        let answer = worker.ask(&order, request, hear).await.map_err(|_| died())?;
         // The typesetter keeps what it once set; a worker that made sheets gives its memory back by going.
         if !matches!(order.task, Task::Packet | Task::Plan) {
             let mut idle = self.idle();
@@ -129,11 +129,11 @@ struct Worker {
 impl Worker {
     async fn ask(
         &mut self,
-        order: Order,
+        order: &Order,
         request: &[u8],
         hear: &mut (dyn FnMut(Word, Vec<u8>) + Send),
     ) -> io::Result<Answer> {
-        frame::send(&mut self.to, &order, request).await?;
+        frame::send(&mut self.to, order, request).await?;
         loop {
             match frame::receive(&mut self.from).await? {
                 (Word::Answer { status, media }, body) => {

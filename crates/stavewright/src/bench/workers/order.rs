@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::bench::shelf::Own;
+
 /// A kind of work. The request itself follows as it was sent to the server.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub(crate) enum Task {
@@ -39,12 +41,14 @@ impl Task {
 }
 
 /// An order to a worker.
-#[derive(Clone, Copy, Debug, Serialize, Deserialize)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub(crate) struct Order {
     /// What to do.
     pub(crate) task: Task,
     /// Whether the pattern may name files of the folder that no pattern there names.
     pub(crate) any_file: bool,
+    /// What the shelf of the folder says of materials.
+    pub(crate) own: Own,
 }
 
 /// What a worker says, with a body.

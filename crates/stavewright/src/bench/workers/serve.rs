@@ -7,7 +7,7 @@ use std::sync::mpsc;
 
 use basket::Catalogue;
 
-use super::order::{Order, Word};
+use super::order::{Order, Task, Word};
 use super::{frame, limits, tasks};
 use crate::bench::compute::Shop;
 use crate::bench::folder::Folder;
@@ -31,8 +31,9 @@ pub(crate) fn serve() -> io::Result<()> {
     });
     let mut out = io::stdout().lock();
     for (order, request) in orders {
-        let shop = Shop { folder: &folder, catalogue: &catalogue, any_file: order.any_file };
-        obey(order, &request, shop, &mut out)?;
+        let catalogue = order.own.catalogue(&catalogue);
+        let shop = Shop { folder: &folder, catalogue: &catalogue, own: &order.own, any_file: order.any_file };
+        obey(order.task, &request, shop, &mut out)?;
     }
     Ok(())
 }
@@ -46,14 +47,14 @@ fn shelved(shelf: &str) -> Catalogue {
     built_in.with_shelf(shelf).unwrap_or_else(|_| built_in.clone())
 }
 
-fn obey(order: Order, request: &[u8], shop: Shop<'_>, out: &mut impl Write) -> io::Result<()> {
+fn obey(task: Task, request: &[u8], shop: Shop<'_>, out: &mut impl Write) -> io::Result<()> {
     let mut broken = Ok(());
     let mut say = |word: Word, body: &[u8]| {
         if broken.is_ok() {
             broken = frame::write(out, &word, body);
         }
     };
-    let done = catch_unwind(AssertUnwindSafe(|| tasks::answer(order.task, request, shop, &mut say)));
+    let done = catch_unwind(AssertUnwindSafe(|| tasks::answer(task, request, shop, &mut say)));
     let (status, media, body) = match done.unwrap_or_else(|_| Err(Refusal::broken())) {
         Ok((media, body)) => (200, media, body),
         Err(refusal) => (refusal.status().as_u16(), "application/json", serde_json::to_vec(refusal.fault())?),

@@ -13,7 +13,7 @@ use crate::cli::printing::Printing;
 use crate::failure::Failure;
 use crate::screen;
 
-/// Write the shopping list for one or more classes: what the shelf has, what is to be bought.
+/// Write the shopping list for classes and orders together: what the shelf has, what is to be bought.
 ///
 /// Strands on the shelf are used first, offcuts among them. What is missing is bought in the units
 /// that cost least; prices and units are those of the shelf, else those of the catalogue.
@@ -21,7 +21,7 @@ use crate::screen;
 #[command(after_help = "Examples:
   stavewright buy autumn-weekend.toml
   stavewright buy autumn-weekend.toml winter-class.toml --out shopping.pdf
-  stavewright buy autumn-weekend.toml --out shopping.csv
+  stavewright buy autumn-weekend.toml --order \"bread baskets\" --out shopping.csv
   stavewright buy autumn-weekend.toml --bought      all of it was bought: book it")]
 pub(crate) struct Args {
     #[command(flatten)]
@@ -45,7 +45,7 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let purchases = plan::purchases(&planned, true, plan::LIMIT)?;
+    let purchases = planned.purchases(&mut plan::watch(plan::LIMIT))?;
     if args.format == Format::Json {
         let all: Vec<_> = purchases.iter().map(written).collect();
         screen::print_json(&json!({ "format": "stavewright-shopping", "version": 1, "materials": all }))?;

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use basket::Draft;
 use clap::ValueEnum;
 use serde_json::json;
-use sheets::workshop::{LabelSize, check_card, labels};
+use sheets::workshop::{LabelSize, Leaf, check_card, labels};
 
 use super::plan::Planning;
 use super::show;
@@ -70,12 +70,21 @@ enum SizeArg {
     #[default]
     #[value(name = "4x2in")]
     FourByTwo,
+    /// 4 × 3 1/3 in, six to a letter sheet.
+    #[value(name = "4x3in")]
+    LetterSix,
+    /// 4 × 2 in, ten to an A4 sheet.
+    #[value(name = "4x2in-a4")]
+    A4FourByTwo,
     /// 105 × 57 mm, ten to an A4 sheet.
     #[value(name = "105x57mm")]
     A4Ten,
     /// 99.1 × 67.7 mm, eight to an A4 sheet.
     #[value(name = "99x68mm")]
     A4Eight,
+    /// 63.5 × 72 mm, twelve to an A4 sheet.
+    #[value(name = "64x72mm")]
+    A4Twelve,
 }
 
 impl From<SizeArg> for LabelSize {
@@ -84,6 +93,9 @@ impl From<SizeArg> for LabelSize {
             SizeArg::FourByTwo => Self::FourByTwo,
             SizeArg::A4Ten => Self::A4Ten,
             SizeArg::A4Eight => Self::A4Eight,
+            SizeArg::LetterSix => Self::LetterSix,
+            SizeArg::A4FourByTwo => Self::A4FourByTwo,
+            SizeArg::A4Twelve => Self::A4Twelve,
         }
     }
 }
@@ -96,10 +108,9 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     }
     if let Some(out) = &args.labels {
         show::ending(out, &["pdf"])?;
-        for class in &planned.classes {
-            let sheet = labels(&class.file.title, &class.kits, args.label_size.into(), &planned.words);
-            show::wrote(out, &sheet.pdf(&planned.words, &args.printing.templates()?)?)?;
-        }
+        let classes = planned.classes.iter().map(|class| (class.file.title.as_str(), &class.kits));
+        let sheet = labels(&classes.collect::<Vec<_>>(), args.label_size.into(), &planned.words);
+        show::wrote(out, &sheet.pdf(&planned.words, &args.printing.templates()?)?)?;
     }
     if let Some(out) = &args.checks {
         let drafts: Vec<Draft> = planned.classes.iter().flat_map(|class| &class.drafts).cloned().collect();
@@ -107,10 +118,12 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         show::leaf(&leaf, Some(out), (planned.first(), &planned.words, &args.printing))?;
     }
     if args.out.is_some() || (args.labels.is_none() && args.checks.is_none()) {
-        for class in &planned.classes {
-            let leaf = sheets::workshop::kits(&class.file.title, &class.kits, &planned.words);
-            show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
-        }
+        let leaves = planned
+            .classes
+            .iter()
+            .map(|class| sheets::workshop::kits(&class.file.title, &class.kits, &planned.words));
+        let leaf = Leaf::joined(planned.title(), leaves.collect());
+        show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     Ok(Outcome::Fine)
 }

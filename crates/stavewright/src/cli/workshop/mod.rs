@@ -16,8 +16,10 @@ mod show;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
+use basket::pattern::Units;
 use planning::records::Record;
 use rust_decimal::Decimal;
+use words::{Language, Words};
 use workshop::{Fault, Store};
 
 use crate::failure::Failure;
@@ -88,7 +90,12 @@ fn failure(path: &Path, fault: &Fault) -> Failure {
         Fault::Unknown { what: "order", .. } => "`stavewright order` lists the orders.",
         Fault::Unknown { .. } => "`stavewright shelf` lists what there is; names are written exactly so.",
         Fault::TooFew { .. } => "Count again: `stavewright shelf count NAME NUMBER`.",
-        Fault::Refused(_) | Fault::Row(_) | Fault::Other(_) => "",
+        Fault::Refused(_) | Fault::Row { .. } | Fault::Other(_) => "",
     };
-    Failure::plain(format!("{}: {fault}", path.display()), help)
+    let words = Words::new(Language::English, Units::default());
+    let said = match fault {
+        Fault::Refused(what) => words.say(what),
+        other => words.say(&other.message()),
+    };
+    Failure::plain(format!("{}: {said}", path.display()), help)
 }

@@ -6,20 +6,22 @@ use basket::Draft;
 use clap::Subcommand;
 use jiff::ZonedDateTime;
 use jiff::civil::Date;
-use planning::price::cents;
+use planning::price::{Line, cents};
 use planning::promise::{Free, promise};
 use rust_decimal::Decimal;
 use serde_json::json;
 use sheets::Card;
 use sheets::workshop::OrderPaper;
-use workshop::{Fault, Mould, Order, State, Store};
+use workshop::{Fault, Item, Mould, Order, State, Store};
 
-use super::{StoreArgs, failure, show};
+use super::{StoreArgs, failure, plan, show};
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
 use crate::cli::reading::{Reading, Speaking, words};
 use crate::failure::Failure;
-use crate::{report, screen};
+use crate::planned::{Planned, Worked, of_order};
+use crate::source::Origin;
+use crate::{input, kits_file, report, screen};
 
 /// Keep orders: quote a price and a day, take the deposit, hand over with slip and care card.
 ///
@@ -30,6 +32,7 @@ use crate::{report, screen};
 #[command(after_help = "Examples:
   stavewright order quote \"bread baskets\" harbour.toml --count 4 --price 180 \\
       --buyer \"the harbour cafe\" --hours 4 --days 5 --out quote.pdf
+  stavewright order quote \"egg baskets\" ferry.toml --price-plan autumn-weekend.toml
   stavewright order accept \"bread baskets\" --deposit 200
   stavewright order
   stavewright order slip \"bread baskets\" --out slip.pdf
@@ -78,8 +81,16 @@ struct QuoteArgs {
     count: u32,
 
     /// Price of one.
-    #[arg(long, value_parser = super::amount)]
-    price: Decimal,
+    #[arg(long, value_parser = super::amount, required_unless_present = "price_plan", conflicts_with = "price_plan")]
+    price: Option<Decimal>,
+
+    /// Take the price of one from `stavewright price`, by the [price] table of this kits file.
+    #[arg(long, value_name = "FILE")]
+    price_plan: Option<PathBuf>,
+
+    /// The buyer is a shop: take the price to a shop.
+    #[arg(long, requires = "price_plan")]
+    to_shop: bool,
 
     /// What you call the currency.
     #[arg(long, default_value = "", hide_default_value = true)]
@@ -182,19 +193,20 @@ fn quote(args: &Args, quote: &QuoteArgs, store: &mut Store) -> Result<(), Failur
         let help = "Say how many there are with --moulds, or when one is due with `stavewright shelf lend`.";
         Failure::plain("no mould is free for this pattern, so no day can be promised", help)
     })?;
-    let sum = quote.price.saturating_mul(Decimal::from(quote.count));
     let order = Order {
         name: quote.name.clone(),
         pattern,
         count: quote.count,
-        price: Some(cents(quote.price)),
+        price: quote.price,
         currency: quote.currency.clone(),
         buyer: quote.buyer.clone(),
-        deposit: Some(cents(sum.saturating_mul(quote.deposit))),
         promised: Some(promised.promised.to_string()),
-        state: State::Quoted,
+        price_plan: quote.price_plan.as_ref().map(|plan| plan.display().to_string()).unwrap_or_default(),
         note: quote.note.clone(),
+        ..Order::default()
     };
+    let items = store.items().map_err(faulty)?;
+    let order = priced(order, quote, (&draft, &items))?;
     store.put_order(&order).map_err(faulty)?;
     let words = words(&draft.basket);
     let leaf = paper(&order).quote(&draft, &words);
@@ -217,10 +229,47 @@ fn free(moulds: &[Mould], pattern: &str, from: Date) -> Vec<Date> {
     free.collect()
 }
 
+/// The order with its price and what is paid ahead: the price that was typed, or by the price plan.
+fn priced(order: Order, quote: &QuoteArgs, (draft, items): (&Draft, &[Item])) -> Result<Order, Failure> {
+    let (price, currency) = match (&quote.price, &quote.price_plan) {
+        (None, Some(plan)) => by_plan(&order, plan, (draft, items), quote.to_shop)?,
+        (typed, _) => (cents(typed.unwrap_or_default()), String::new()),
+    };
+    let sum = price.saturating_mul(Decimal::from(order.count));
+    let currency = if order.currency.is_empty() { currency } else { order.currency.clone() };
+    let deposit = Some(cents(sum.saturating_mul(quote.deposit)));
+    Ok(Order { price: Some(price), deposit, currency, ..order })
+}
+
+/// What `stavewright price` says of one basket of this order, and the currency of the plan. What is not in the
+/// price is told the maker alone.
+fn by_plan(
+    order: &Order,
+    plan: &Path,
+    (draft, items): (&Draft, &[Item]),
+    to_shop: bool,
+) -> Result<(Decimal, String), Failure> {
+    let rates = kits_file::parse(&input::read(Origin::of(plan))?)?.price;
+    let words = words(&draft.basket);
+    let class = of_order(order, draft.clone(), rates);
+    let planned = Planned::of(vec![class], items, words.clone());
+    let Some(class) = planned.classes.first() else { return Ok(Default::default()) };
+    let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
+    let worked = Worked::of(class, &anew);
+    let unpriced = worked.unpriced.iter().map(|(material, colour)| match colour.as_str() {
+        "natural" => material.clone(),
+        dyed => format!("{material}, {dyed}"),
+    });
+    let unpriced = unpriced.collect::<Vec<_>>().join("; ");
+    if !unpriced.is_empty() {
+        screen::tell(&format!("No price is known of: {unpriced}. They are not in the price.\n"));
+    }
+    let line = if to_shop { Line::Wholesale } else { Line::Retail };
+    Ok((worked.basket.reckoning.amount(line), class.file.price.currency.clone()))
+}
+
 fn find(args: &Args, store: &Store, name: &str) -> Result<Order, Failure> {
-    let faulty = |fault: Fault| failure(&args.store.store, &fault);
-    let found = store.orders().map_err(faulty)?.into_iter().find(|order| order.name == name);
-    found.ok_or_else(|| faulty(Fault::Unknown { what: "order", name: name.to_owned() }))
+    store.order(name).map_err(|fault| failure(&args.store.store, &fault))
 }
 
 fn paper(order: &Order) -> OrderPaper<'_> {

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use planning::price::Reckoning;
 use rust_decimal::Decimal;
 use serde_json::json;
+use sheets::workshop::Leaf;
 
 use super::plan::Planning;
 use super::{plan, show};
@@ -49,9 +50,15 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let anew = plan::purchases(&planned, false, plan::LIMIT)?;
-    for class in &planned.classes {
-        let worked = Worked::of(class, &planned, &anew);
+    let classes = planned.classes.get(..args.planning.written()).unwrap_or_default();
+    if classes.is_empty() {
+        let what = "an order has no prices of its own to be reckoned with";
+        return Err(Failure::plain(what, "Name a kits file whose [price] table says them."));
+    }
+    let mut leaves = Vec::new();
+    for class in classes {
+        let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
+        let worked = Worked::of(class, &anew);
         if args.format == Format::Json {
             let seat = worked.seats.seat(&worked.rates);
             screen::print_json(&json!({
@@ -62,14 +69,22 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
                 "basket": lines(&worked.basket.reckoning),
                 "kit": lines(&worked.kit.reckoning),
                 "seat": seat.as_ref().map(lines),
-                "unpriced": worked.unpriced,
+                "unpriced": worked.unpriced.iter().map(unpriced).collect::<Vec<_>>(),
             }))?;
             continue;
         }
-        let leaf = worked.leaf(class, &planned.words);
+        leaves.push(worked.leaf(class, &planned.words));
+    }
+    if !leaves.is_empty() {
+        let title = leaves.iter().map(|leaf| leaf.title.as_str()).collect::<Vec<_>>().join(", ");
+        let leaf = Leaf::joined(title, leaves);
         show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     Ok(Outcome::Fine)
+}
+
+fn unpriced((material, colour): &(String, String)) -> serde_json::Value {
+    json!({ "material": material, "colour": colour })
 }
 
 fn lines(reckoning: &Reckoning) -> serde_json::Value {

@@ -27,6 +27,7 @@ use crate::{input, screen};
       --count 70 --unit hank --holds 83 --price 48.00 --reorder 20
   stavewright shelf came \"fine cane\" 83
   stavewright shelf count \"fine cane\" 61
+  stavewright shelf remove \"old cane\"
   stavewright shelf history
   stavewright shelf undo
   stavewright shelf mould A --place \"boat shed\" --measured harbour.toml
@@ -53,6 +54,14 @@ enum What {
     Came { name: String, count: u32 },
     /// Count anew: so many are there.
     Count { name: String, count: u32 },
+    /// Take something off the shelf, with all that is said of it; its history stays.
+    Remove {
+        /// The item, or the mould.
+        name: String,
+        /// It is a mould.
+        #[arg(long)]
+        mould: bool,
+    },
     /// Show what came and went, the last first.
     History,
     /// Take a movement back [default: the last one].
@@ -153,6 +162,8 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             booked(store.book(Kind::Bought, "", &changes).map_err(faulty)?)
         }
         Some(What::Count { name, count }) => booked(store.count(name, *count).map_err(faulty)?),
+        Some(What::Remove { name, mould: false }) => booked(store.remove_item(name).map_err(faulty)?),
+        Some(What::Remove { name, mould: true }) => booked(store.remove_mould(name).map_err(faulty)?),
         Some(What::Undo { movement }) => {
             let undone = store.undo(*movement).map_err(faulty)?;
             format!("Taken back: movement {} ({})", undone.id, undone.kind.word())
@@ -160,7 +171,8 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
         Some(What::Mould { name, place, measured, patterns, note }) => {
             let profile = measured.as_deref().map(profile).transpose()?.unwrap_or_default();
             let (name, place, patterns, note) = (name.clone(), place.clone(), patterns.clone(), note.clone());
-            store.put_mould(&Mould { name, place, patterns, note, profile, loan: None }).map_err(faulty)?;
+            let said = Mould { name, place, patterns, note, profile, ..Mould::default() };
+            store.put_mould(&said).map_err(faulty)?;
             "Written down.".to_owned()
         }
         Some(What::Lend { mould, to, due }) => {
@@ -212,6 +224,7 @@ impl PutArgs {
             bought_from: self.from.clone(),
             reorder: self.reorder,
             note: self.note.clone(),
+            gone: false,
         })
     }
 }
