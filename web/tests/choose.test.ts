@@ -50,7 +50,7 @@ test("the first basket is asked in German too, and a measured mould is taken", a
   await page.getByLabel("Einer zum Klappen").check();
   await button(page, "Vorlage machen").click();
   const alert = page.getByRole("dialog").getByRole("alert");
-  await until("the mistake is said in German", async () => /geht so nicht/.test((await alert.textContent()) ?? ""));
+  await until("the mistake is said in German", async () => /„sechzig“ ist keine Zahl\./.test((await alert.textContent()) ?? ""));
   await page.getByLabel("Vom Boden bis oben").fill("120");
   await button(page, "Vorlage machen").click();
   await page.getByRole("dialog").waitFor({ state: "detached" });

@@ -285,8 +285,8 @@ test("a mistake in the pattern is told in German, above the form and beside the 
   const notice = page.locator("[data-notice=problems]");
   await notice.waitFor();
   const told = (await notice.textContent()) ?? "";
-  assert.match(told, /Was unter .*Staken.* steht, geht so nicht\. Dort steht: /);
+  assert.match(told, /Staken: Anzahl: sechzig ist keine ganze Zahl von 3 bis 999\. Hier steht: /);
   assert.doesNotMatch(told, /\.\.|write|expected|whole number/);
   await page.locator("#tab-text").click();
-  await page.locator("#view-text li", { hasText: "geht so nicht" }).waitFor();
+  await page.locator("#view-text li", { hasText: "keine ganze Zahl" }).waitFor();
 });

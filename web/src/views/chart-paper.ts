@@ -11,7 +11,7 @@ export interface Cell {
 
 const LEAST_CELL = 7;
 /** Height of a cell as a share of its width: about as rows lie on staves, and more where there is room. */
-const FLAT = { least: 0.7, most: 1.2 };
+const FLAT = { least: 0.7, most: 1.9 };
 /** How much of a cell is dark on either side of a stave, so that it is not taken for the weaver. */
 const STAVE_SIDE = 0.24;
 /** Room for the numbers at the edges. */

@@ -36,7 +36,7 @@ pub(crate) fn look(
     units: Option<UnitsWord>,
     shop: Shop<'_>,
 ) -> Result<Looked, Refusal> {
-    looked((source, draft(source, shop)), tag, units, shop)
+    looked(source, draft(source, shop), (tag, units), shop)
 }
 
 /// The same while a hand moves: what mends a finding is not tried, and so not told.
@@ -46,7 +46,7 @@ pub(crate) fn glance(
     units: Option<UnitsWord>,
     shop: Shop<'_>,
 ) -> Result<Looked, Refusal> {
-    let mut looked = looked((source, at_a_glance(source, shop)), tag, units, shop)?;
+    let mut looked = looked(source, at_a_glance(source, shop), (tag, units), shop)?;
     for finding in looked.basket.iter_mut().flat_map(|basket| &mut basket.findings) {
         finding.steps.clear();
         finding.remedy.clear();
@@ -55,9 +55,9 @@ pub(crate) fn glance(
 }
 
 fn looked(
-    (source, draft): (&str, Result<Draft, Vec<Problem>>),
-    tag: Option<&str>,
-    units: Option<UnitsWord>,
+    source: &str,
+    draft: Result<Draft, Vec<Problem>>,
+    (tag, units): (Option<&str>, Option<UnitsWord>),
     shop: Shop<'_>,
 ) -> Result<Looked, Refusal> {
     language(tag)?;
