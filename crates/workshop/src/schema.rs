@@ -103,7 +103,17 @@ const VERSIONS: [&str; 4] = [
         file TEXT NOT NULL CHECK (file <> ''),
         PRIMARY KEY (record, place)
     ) STRICT, WITHOUT ROWID;",
-    crate::versions::TABLE,
+    "CREATE TABLE versions (
+        id INTEGER PRIMARY KEY AUTOINCREMENT,
+        pattern TEXT NOT NULL CHECK (pattern <> ''),
+        at TEXT NOT NULL DEFAULT (strftime('%Y-%m-%dT%H:%M:%SZ', 'now')),
+        source TEXT NOT NULL
+    ) STRICT;
+    CREATE INDEX versions_by_pattern ON versions (pattern, id);
+    CREATE TABLE adopted (
+        place INTEGER PRIMARY KEY CHECK (place = 1),
+        figures TEXT NOT NULL
+    ) STRICT;",
 ];
 
 /// The version of a store of today.
