@@ -12,6 +12,7 @@ use words::{Language, Words};
 
 /// Messages that read alike in two languages.
 const ALIKE: &[&str] = &[
+    "bench-class-seconds-of",
     "bench-course",
     "bench-cut-count",
     "bench-did-drag",
@@ -34,10 +35,12 @@ const ALIKE: &[&str] = &[
     "bench-view-text",
     "bench-which-of",
     "class-does",
+    "class-sample-work",
     "drawing-chart-ideal",
     "finding-weave-mend.why",
     "form-in-group",
     "form-remedy",
+    "history-differs",
     "length-by-width",
     "outline-oval",
     "plate-cover",

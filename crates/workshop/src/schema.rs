@@ -107,7 +107,17 @@ const VERSIONS: [&str; 5] = [
     ALTER TABLE moulds ADD COLUMN gone INTEGER NOT NULL DEFAULT 0;
     ALTER TABLE movements ADD COLUMN mould TEXT REFERENCES moulds (name) ON UPDATE CASCADE;
     ALTER TABLE orders ADD COLUMN price_plan TEXT NOT NULL DEFAULT '';",
-    crate::versions::TABLE,
+    "CREATE TABLE versions (
+        id INTEGER PRIMARY KEY AUTOINCREMENT,
+        pattern TEXT NOT NULL CHECK (pattern <> ''),
+        at TEXT NOT NULL DEFAULT (strftime('%Y-%m-%dT%H:%M:%SZ', 'now')),
+        source TEXT NOT NULL
+    ) STRICT;
+    CREATE INDEX versions_by_pattern ON versions (pattern, id);
+    CREATE TABLE adopted (
+        place INTEGER PRIMARY KEY CHECK (place = 1),
+        figures TEXT NOT NULL
+    ) STRICT;",
 ];
 
 /// The version of a store of today.

@@ -5,19 +5,6 @@ use rusqlite::{OptionalExtension, Row};
 use crate::fault::Fault;
 use crate::store::Store;
 
-/// The table, as a version of the store adds it.
-pub(crate) const TABLE: &str = "CREATE TABLE versions (
-        id INTEGER PRIMARY KEY AUTOINCREMENT,
-        pattern TEXT NOT NULL CHECK (pattern <> ''),
-        at TEXT NOT NULL DEFAULT (strftime('%Y-%m-%dT%H:%M:%SZ', 'now')),
-        source TEXT NOT NULL
-    ) STRICT;
-    CREATE INDEX versions_by_pattern ON versions (pattern, id);
-    CREATE TABLE adopted (
-        place INTEGER PRIMARY KEY CHECK (place = 1),
-        figures TEXT NOT NULL
-    ) STRICT;";
-
 /// So many versions of a pattern are kept; the oldest goes first.
 const MOST: u32 = 100;
 

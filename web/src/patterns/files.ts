@@ -6,7 +6,7 @@ import { askName, type Outcome } from "../shell/ask-name.ts";
 import { choose, fileName } from "../shell/dialog.ts";
 import type { Notices } from "../shell/notices.ts";
 import type { Bench } from "../state/bench.ts";
-import { t } from "../words/texts.ts";
+import { language, t } from "../words/texts.ts";
 import { openFirst } from "./first.ts";
 import { Outside } from "./outside.ts";
 import { openPhoto } from "./photo.ts";

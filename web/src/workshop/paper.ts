@@ -4,6 +4,7 @@ import type { Edit, PatternText, PlanKind, PlanName, PlanText, Problem, Saved } 
 import { json } from "../server/client.ts";
 import { History, type UndoStack } from "../state/history.ts";
 import { Signal } from "../state/signal.ts";
+import { language } from "../words/texts.ts";
 
 export interface Sheet {
   /** Name of the file without its ending; none if it was never saved. */

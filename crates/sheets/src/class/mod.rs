@@ -8,8 +8,9 @@ mod teller;
 mod written;
 
 pub use calendar::calendar;
-pub use teller::Moment;
-pub use written::{ClassPlan, SamplePlan, SessionPlan, StudentPlan, StudentStep, class_plan};
+pub use samples::SamplePlan;
+pub use teller::{Moment, StudentStep};
+pub use written::{ClassPlan, SessionPlan, StudentPlan, class_plan};
 
 use basket::Draft;
 use drawings::Drawing;

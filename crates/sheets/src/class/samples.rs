@@ -5,11 +5,30 @@ use basket::message::Value;
 use planning::class::Answer;
 use planning::class::schedule::Window;
 use planning::samples::ClassSample;
+use serde::Serialize;
 
-use super::teller::{Teller, count, letter};
-use super::written::{SamplePlan, StudentStep};
+use super::teller::{Moment, StudentStep, Teller, count, letter};
 use crate::data::demonstration::{step, tell, tray};
 use crate::scribe::{Scribe, name};
+
+/// A sample that stands ready at a stage.
+#[derive(Serialize)]
+pub struct SamplePlan {
+    /// Which, and at which stage.
+    pub name: String,
+    /// The beginning of the session for which it has to stand ready; none for work on all of them together.
+    pub shown: Option<Moment>,
+    /// The latest moment to begin.
+    pub begin: Moment,
+    /// Both in sentences, and on which mould.
+    pub says: Vec<String>,
+    /// The work on it.
+    pub steps: Vec<StudentStep>,
+    /// What lies ready beside it for the step that is shown.
+    pub tray: Vec<String>,
+    /// What to say.
+    pub tell: Vec<String>,
+}
 
 /// What is to be said of the samples as a whole, and each of them; nothing where none is asked for.
 pub(super) fn samples(teller: &Teller, answer: &Answer, draft: &Draft) -> (Vec<String>, Vec<SamplePlan>) {

@@ -20,6 +20,19 @@ pub struct Moment {
     pub time: String,
 }
 
+/// A stretch of work of one student.
+#[derive(Serialize)]
+pub struct StudentStep {
+    /// When it begins.
+    pub from: Moment,
+    /// When it ends.
+    pub to: Moment,
+    /// The work.
+    pub says: String,
+    /// What comes after it, where something has to dry.
+    pub then: String,
+}
+
 /// Tells of one class.
 pub(super) struct Teller<'t> {
     pub(super) class: &'t Class,

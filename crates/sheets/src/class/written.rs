@@ -8,8 +8,8 @@ use planning::class::{Answer, Lack, Lesson, Outcome};
 use serde::Serialize;
 use words::Words;
 
-use super::samples::samples;
-use super::teller::{Moment, Teller, count, letter};
+use super::samples::{SamplePlan, samples};
+use super::teller::{Moment, StudentStep, Teller, count, letter};
 use crate::scribe::name;
 
 /// The seed by which chance is tried.
@@ -44,25 +44,6 @@ pub struct ClassPlan {
     pub samples_say: Vec<String>,
     /// Each sample that the teacher makes beforehand.
     pub samples: Vec<SamplePlan>,
-}
-
-/// A sample that stands ready at a stage.
-#[derive(Serialize)]
-pub struct SamplePlan {
-    /// Which, and at which stage.
-    pub name: String,
-    /// The beginning of the session for which it has to stand ready; none for work on all of them together.
-    pub shown: Option<Moment>,
-    /// The latest moment to begin.
-    pub begin: Moment,
-    /// Both in sentences, and on which mould.
-    pub says: Vec<String>,
-    /// The work on it.
-    pub steps: Vec<StudentStep>,
-    /// What lies ready beside it for the step that is shown.
-    pub tray: Vec<String>,
-    /// What to say.
-    pub tell: Vec<String>,
 }
 
 /// A session.
@@ -102,19 +83,6 @@ pub struct StudentPlan {
     pub steps: Vec<StudentStep>,
     /// Which row is due when.
     pub due: Vec<String>,
-}
-
-/// A stretch of work of one student.
-#[derive(Serialize)]
-pub struct StudentStep {
-    /// When it begins.
-    pub from: Moment,
-    /// When it ends.
-    pub to: Moment,
-    /// The work.
-    pub says: String,
-    /// What comes after it, where something has to dry.
-    pub then: String,
 }
 
 /// A class that was planned, in words.

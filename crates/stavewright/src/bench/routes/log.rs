@@ -28,6 +28,8 @@ use crate::bench::{compute, folder::Folder};
 pub(super) struct Whose {
     /// The maker; all if left out.
     who: Option<String>,
+    /// Language of the answer, such as `en`.
+    language: Option<String>,
 }
 
 /// The log as it stands; nothing is made where there is none.
@@ -82,16 +84,15 @@ pub(super) async fn act(
 }
 
 /// What the log says of a hand, beside the usual one.
-#[utoipa::path(get, path = "/api/log/hand", params(Reader, Whose), responses(
+#[utoipa::path(get, path = "/api/log/hand", params(Whose), responses(
     (status = 200, body = LearnedHand), (status = 403, body = Fault), (status = 409, body = Fault)))]
 pub(super) async fn hand(
     State(bench): State<Arc<Bench>>,
     guest: Guest,
-    Query(reader): Query<Reader>,
     Query(whose): Query<Whose>,
 ) -> Result<Json<LearnedHand>, Refusal> {
     bench.may_see_workshop()?;
-    learned(&bench, guest, (whose.who, reader.language)).await.map(|(told, _)| Json(told))
+    learned(&bench, guest, (whose.who, whose.language)).await.map(|(told, _)| Json(told))
 }
 
 /// What can be written down of a pattern's making.
