@@ -53,6 +53,7 @@ const ALIKE: &[&str] = &[
     "workshop-material",
     "workshop-pieces-of",
     "workshop-share",
+    "workshop-size-holds-text",
     "workshop-units",
 ];
 

@@ -1,7 +1,9 @@
-//! What follows from a computed basket: its steps, its cuts, its findings, its samples for a show.
+//! What follows from a computed basket: its steps, its cuts, its findings, its samples for a show; and the
+//! same basket in other sizes.
 
 pub mod cuts;
 pub mod demonstration;
 pub mod findings;
+pub mod sizes;
 pub mod steps;
 pub mod teaching;

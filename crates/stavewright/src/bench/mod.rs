@@ -36,6 +36,7 @@ mod studio;
 mod text;
 mod workers;
 
+pub(crate) use api::Edit;
 pub(crate) use door::Door;
 pub(crate) use folder::Folder;
 pub(crate) use refusal::Refusal;
@@ -43,5 +44,6 @@ pub(crate) use secret::random_text;
 pub(crate) use server::{listen, serve};
 pub(crate) use shared::{Access, Bench, Materials};
 pub(crate) use studio::{own_address, square};
+pub(crate) use text::{edit, value_of};
 pub(crate) use workers::WORKER;
 pub(crate) use workers::serve::serve as work;
