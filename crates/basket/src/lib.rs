@@ -41,7 +41,7 @@ pub use self::basket::{Basket, Lid};
 pub use self::colour::Colour;
 pub use self::draft::Draft;
 pub use self::follows::findings::{Finding, Grade};
-pub use self::follows::{cuts, findings, steps, teaching};
+pub use self::follows::{cuts, findings, sizes, steps, teaching};
 pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};

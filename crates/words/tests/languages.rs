@@ -59,6 +59,7 @@ const ALIKE: &[&str] = &[
     "workshop-pieces-of",
     "workshop-row-unread",
     "workshop-share",
+    "workshop-size-holds-text",
     "workshop-units",
 ];
 

@@ -1,6 +1,8 @@
-//! What follows from a computed basket: its steps, its cuts, its findings.
+//! What follows from a computed basket: its steps, its cuts, its findings; and the
+//! same basket in other sizes.
 
 pub mod cuts;
 pub mod findings;
+pub mod sizes;
 pub mod steps;
 pub mod teaching;

@@ -1,5 +1,5 @@
 //! What a workshop plans, as sections that are printed and shown alike: kits, shopping list, cutting plan,
-//! prices, the papers of an order, what students check, and the labels of the bags.
+//! prices, one basket in several sizes, the papers of an order, what students check, and the labels of the bags.
 
 mod amount;
 mod checks;
@@ -10,6 +10,7 @@ mod leaf;
 mod orders;
 mod price;
 mod shopping;
+mod sizes;
 
 pub use checks::check_card;
 pub use cutting::cutting_plan;
@@ -19,3 +20,4 @@ pub use leaf::{Leaf, Section, Strip, Table};
 pub use orders::OrderPaper;
 pub use price::{Priced, Prices, prices};
 pub use shopping::{shopping_csv, shopping_list};
+pub use sizes::{Size, Sizes, Standing, sizes};

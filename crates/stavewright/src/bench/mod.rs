@@ -37,7 +37,7 @@ mod studio;
 mod text;
 mod workers;
 
-pub(crate) use api::PastVersion;
+pub(crate) use api::{Edit, PastVersion};
 pub(crate) use door::Door;
 pub(crate) use folder::Folder;
 pub(crate) use log::{Past, differences};
@@ -46,5 +46,6 @@ pub(crate) use secret::random_text;
 pub(crate) use server::{listen, serve};
 pub(crate) use shared::{Access, Bench, Materials};
 pub(crate) use studio::{own_address, square};
+pub(crate) use text::{edit, value_of};
 pub(crate) use workers::WORKER;
 pub(crate) use workers::serve::serve as work;

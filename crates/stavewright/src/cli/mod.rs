@@ -25,6 +25,7 @@ mod reading;
 mod schema;
 mod setting;
 mod sheet;
+mod sizes;
 mod solid;
 mod templates;
 mod trace;
@@ -47,6 +48,8 @@ Examples:
   stavewright bench                      design by looking, in the browser
   stavewright picture my-basket.toml     draw the basket, from any side
   stavewright sheet sale my-basket.toml  write a pattern to sell
+  stavewright sizes my-basket.toml --across 5,6,7
+                                         make a nest of it
   stavewright class weekend.toml         plan a class over few moulds
   stavewright weaves --staves 73         ask which weaves run on 73 staves
   stavewright materials flat oval        see which flat oval reed there is
@@ -82,6 +85,7 @@ enum Command {
     Templates(templates::Args),
     Trace(trace::Args),
     Mould(mould::Args),
+    Sizes(sizes::Args),
     Weaves(weaves::Args),
     FindWeave(find_weave::Args),
     New(new::Args),
@@ -117,6 +121,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Templates(args) => templates::run(args),
         Command::Trace(args) => trace::run(args),
         Command::Mould(args) => mould::run(args),
+        Command::Sizes(args) => sizes::run(args),
         Command::Weaves(args) => weaves::run(args),
         Command::FindWeave(args) => find_weave::run(args),
         Command::New(args) => new::run(args),

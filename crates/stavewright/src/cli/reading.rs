@@ -90,6 +90,11 @@ impl Reading {
         Self { pattern, shared }
     }
 
+    /// The pattern's file.
+    pub(super) fn file(&self) -> &Path {
+        &self.pattern
+    }
+
     /// Reads the pattern.
     pub(super) fn read(&self) -> Result<Read, Failure> {
         let catalogue = catalogue(self.shared.shelf.as_deref())?;
@@ -97,8 +102,19 @@ impl Reading {
         Ok(Read { pattern, text, catalogue })
     }
 
+    /// Another text in the place of one that was read, with the same materials.
+    pub(super) fn instead(&self, content: String, of: &Read) -> Result<Read, Failure> {
+        let catalogue = of.catalogue.clone();
+        let text = Text { origin: of.text.origin.clone(), content };
+        let (pattern, text) = self.understood(text, &catalogue)?;
+        Ok(Read { pattern, text, catalogue })
+    }
+
     fn pattern(&self, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {
-        let text = input::read(Origin::of(&self.pattern))?;
+        self.understood(input::read(Origin::of(&self.pattern))?, catalogue)
+    }
+
+    fn understood(&self, text: Text, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {
         let mut pattern = match basket::pattern::read(&text.content, catalogue) {
             Ok(pattern) => pattern,
             Err(problems) => return Err(Failure::Misread { text, problems }),
@@ -124,6 +140,11 @@ impl Read {
     /// The pattern's text.
     pub(super) fn source(&self) -> &str {
         &self.text.content
+    }
+
+    /// What it says, and the materials that it may name.
+    pub(super) fn said(&self) -> (&Pattern, &Catalogue) {
+        (&self.pattern, &self.catalogue)
     }
 
     /// What the steps of a class are taken from, at the pace of a hand.

@@ -105,6 +105,44 @@ workshop-never = Bei { $fee } deckt keine Zahl von Personen die Ausgaben: Jeder 
 workshop-target = Bei einem Preis von { $target } beträgt der Aufschlag { $share } der Kosten.
 workshop-unpriced = Kein Preis bekannt für: { $what }. Sie fehlen in der Summe; die Preise ins Regal eintragen.
 
+# Größen
+
+workshop-sizes = Größen
+workshop-sizes-set = Der Satz
+workshop-size = Größe
+workshop-size-mould = Weite
+workshop-size-high = Höhe
+workshop-size-staves = Staken
+workshop-size-stave = Stakenmaterial
+workshop-size-cane = Flechtmaterial
+workshop-size-rows = Reihen
+workshop-size-holds = Fasst
+workshop-size-holds-text = { $litres } l ({ $quarts } qt)
+workshop-nests = Jeder im nächsten
+workshop-nests-note = Der innere Korb steht auf dem Boden des äußeren, den Henkel aufgestellt. Ringsum sind { $wanted } gewünscht.
+workshop-nest = Welche
+workshop-nest-in = { $inner } in { $outer }
+workshop-nest-room = Kleinster Spielraum
+workshop-nest-at = In der Höhe
+workshop-nest-below = Rand tiefer um
+workshop-nest-verdict = Passt
+workshop-nest-fits = ja
+workshop-nest-tight = nein
+workshop-nest-mend = { $inner } geht nicht in { $outer }: Die äußere Form muss mindestens { $least } weit sein.
+workshop-nest-no-mend = { $inner } geht nicht in { $outer }, und keine etwas größere Form wurde gefunden, die ihn aufnimmt: eine größere Größe wählen.
+workshop-for-sizes = Für
+workshop-sizes-changed = Was eine andere Größe ändert
+workshop-sizes-kept = Alles andere bleibt, wie die Vorlage es hat.
+workshop-size-key = Schlüssel
+workshop-size-value = Jetzt
+workshop-size-why = Warum
+workshop-size-out = herausgenommen
+sizes-why-scaled = behält sein Verhältnis
+sizes-why-stock = nächstes Material seiner Art
+sizes-why-anew = neu berechnet
+sizes-why-mould = andere Form
+sizes-why-title = nennt die Größe
+
 # Bestellungen
 
 workshop-quote = Angebot

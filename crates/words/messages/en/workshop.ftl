@@ -105,6 +105,44 @@ workshop-never = At { $fee } no number of students covers what is spent: each ki
 workshop-target = For a price of { $target } the margin is { $share } of the cost.
 workshop-unpriced = No price is known of: { $what }. They are not in the sum; write prices on the shelf.
 
+# Sizes
+
+workshop-sizes = sizes
+workshop-sizes-set = The set
+workshop-size = Size
+workshop-size-mould = Across
+workshop-size-high = High
+workshop-size-staves = Staves
+workshop-size-stave = Stave stock
+workshop-size-cane = Weavers
+workshop-size-rows = Rows
+workshop-size-holds = Holds
+workshop-size-holds-text = { $litres } l ({ $quarts } qt)
+workshop-nests = Each in the next
+workshop-nests-note = The inner basket stands on the floor of the outer one, with its handle up. All round { $wanted } are wanted.
+workshop-nest = Which
+workshop-nest-in = { $inner } in { $outer }
+workshop-nest-room = Least room
+workshop-nest-at = At height
+workshop-nest-below = Rim below
+workshop-nest-verdict = Fits
+workshop-nest-fits = yes
+workshop-nest-tight = no
+workshop-nest-mend = { $inner } does not go into { $outer }: make the outer mould at least { $least } across.
+workshop-nest-no-mend = { $inner } does not go into { $outer }, and no mould a little larger was found that takes it: write a larger size.
+workshop-for-sizes = For
+workshop-sizes-changed = What another size changes
+workshop-sizes-kept = All else is kept as the pattern has it.
+workshop-size-key = Key
+workshop-size-value = Now
+workshop-size-why = Why
+workshop-size-out = taken out
+sizes-why-scaled = keeps its proportion
+sizes-why-stock = nearest stock of its kind
+sizes-why-anew = computed anew
+sizes-why-mould = another mould
+sizes-why-title = names the size
+
 # Orders
 
 workshop-quote = quote

@@ -22,7 +22,7 @@ mod staves;
 mod stock;
 mod weave;
 mod weave_runs;
-mod write;
+pub(in crate::follows) mod write;
 
 pub use finding::{Finding, Grade, Place, Remedy};
 

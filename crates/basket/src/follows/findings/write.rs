@@ -32,8 +32,13 @@ pub(super) fn near(length: Length, units: Units) -> String {
     }
 }
 
+/// A length to the nearest mark by which a maker measures.
+pub(in crate::follows) fn marked(length: Length, units: Units) -> String {
+    written(length, units, f64::round)
+}
+
 /// A word or name.
-pub(super) fn name(name: &str) -> String {
+pub(in crate::follows) fn name(name: &str) -> String {
     let escaped = name.replace('\\', "\\\\").replace('"', "\\\"");
     format!("\"{escaped}\"")
 }
