@@ -56,6 +56,7 @@ const ALIKE: &[&str] = &[
     "workshop-bag",
     "workshop-cannot-read",
     "workshop-material",
+    "workshop-nest-in",
     "workshop-pieces-of",
     "workshop-row-unread",
     "workshop-share",

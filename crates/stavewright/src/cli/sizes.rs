@@ -4,8 +4,8 @@ mod written;
 
 use std::path::PathBuf;
 
+use basket::Length;
 use basket::sizes::Nest;
-use basket::{Draft, Length};
 use planning::kits::{Kits, Student};
 use sheets::workshop::{Size, Sizes, Standing};
 
