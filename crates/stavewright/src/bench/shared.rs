@@ -84,7 +84,6 @@ impl Bench {
         let measures = Arc::new(OwnMeasures::of(folder.path()));
         let hand = Mutex::new(log::adopted(&folder));
         Arc::new(Self {
-            hand,
             folder,
             catalogue,
             measures,
@@ -94,6 +93,7 @@ impl Bench {
             quick,
             slow,
             access,
+            hand,
             open,
             started,
         })

@@ -2,6 +2,7 @@
 
 mod written;
 
+use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use basket::Length;
@@ -162,7 +163,7 @@ fn together(args: &Args, read: &Read, each: Vec<Written>, wanted: Length) -> Res
     }
     let students: Vec<Student> = each
         .iter()
-        .map(|size| Student { name: size.name.clone(), draft: &size.draft, colours: Default::default() })
+        .map(|size| Student { name: size.name.clone(), draft: &size.draft, colours: BTreeMap::default() })
         .collect();
     let kits = Kits::of(&students, &basket::Hand::USUAL);
     let each =
@@ -180,7 +181,7 @@ fn larger(
     let mark = Length::mm(1.0);
     let (mut to, mut room) = (outer.across, nest.room);
     for _ in 0..TRIES {
-        to = to + ((wanted - room) * 2.0).max(mark);
+        to += ((wanted - room) * 2.0).max(mark);
         let tried = Written::scaled(&args.reading, read, at(to, read.said().0.units))?;
         let nest = Nest::of(&inner.draft.basket, &tried.draft.basket);
         if nest.fits(wanted) {

@@ -13,6 +13,7 @@ use std::f64::consts::TAU;
 use crate::basket::Basket;
 use crate::fittings::{Handle, SwingHandle};
 use crate::form::{Form, Off, Outline as _};
+use crate::lashing::Lashing;
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
 use crate::pattern::HandleJoint;
@@ -92,7 +93,7 @@ fn outside(basket: &Basket) -> Vec<(Length, Length)> {
         (spot.height, out(form, spot.radius + stands))
     });
     places.extend(wall);
-    let lashing = vessel.lashing().map_or(Length::ZERO, |lashing| lashing.thickness());
+    let lashing = vessel.lashing().map_or(Length::ZERO, Lashing::thickness);
     let hoop = out(form, rim.outer_radius(uprights) + lashing);
     places.extend([form.profile.at(rim.along).height, top(vessel)].map(|height| (height, hoop)));
     places.extend(handle(basket).map(|reach| (top(vessel), out(form, rim.radius() + reach))));
@@ -125,7 +126,7 @@ fn inside(vessel: &Vessel) -> Vec<(Length, Length)> {
     let (form, rim) = (&vessel.form, vessel.rim());
     let wall = form.profile.spots(PLACES).filter(|spot| spot.along <= rim.along);
     let mut places: Vec<_> = wall.map(|spot| (spot.height, out(form, spot.radius))).collect();
-    let lashing = vessel.lashing().map_or(Length::ZERO, |lashing| lashing.thickness());
+    let lashing = vessel.lashing().map_or(Length::ZERO, Lashing::thickness);
     let hoop = out(form, rim.inner_radius() - lashing);
     places.extend([form.profile.at(rim.along).height, top(vessel)].map(|height| (height, hoop)));
     places

@@ -121,7 +121,7 @@ pub(crate) enum LogAct {
         /// File of its pattern, without `.toml`.
         pattern: String,
         /// What was measured.
-        making: MakingText,
+        making: Box<MakingText>,
     },
     /// Forget makings for good, with their photographs.
     Forget {

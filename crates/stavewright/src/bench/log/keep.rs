@@ -113,8 +113,8 @@ pub(crate) fn photo(folder: &Folder, bytes: Vec<u8>, with_all: bool) -> Result<K
         said(StatusCode::UNPROCESSABLE_ENTITY, id, "")
     })?;
     let [begins, ends] = PHOTO;
-    let sum: String = Sha256::digest(&bytes).iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-    let name = format!("{begins}{sum}{ends}");
+    let sum = Sha256::digest(&bytes).iter().take(8).fold(0_u64, |sum, byte| sum << 8 | u64::from(*byte));
+    let name = format!("{begins}{sum:016x}{ends}");
     match single::create(&folder.path().join(&name), &bytes) {
         Err(error) if error.kind() != io::ErrorKind::AlreadyExists => {
             Err(said(StatusCode::INTERNAL_SERVER_ERROR, "record-photo-unkept", &error.to_string()))

@@ -21,7 +21,7 @@ pub(super) fn making(record: &Record, words: &Words) -> Making {
         ("record-says-girth-wet", length(record.girth_wet)),
         ("record-says-girth-dry", length(record.girth_dry)),
         ("record-says-wood", record.wood.clone().map(Value::Name)),
-        ("record-says-learner", record.learner.then(|| Value::Count(1))),
+        ("record-says-learner", record.learner.then_some(Value::Count(1))),
     ];
     let said = said.into_iter().filter_map(|(id, value)| Some(words.with(id, &[("value", value?)])));
     let staves = record.staves.map(|(staves, spoilt)| {

@@ -59,7 +59,7 @@ pub(super) async fn act(
     match what {
         LogAct::Log { pattern, making } => {
             let source = read(&bench, guest, move |folder| folder.read(&pattern)).await?.source;
-            let typed = Typed { source, making: Some(making), language };
+            let typed = Typed { source, making: Some(*making), language };
             let record: String = work(&bench, guest, Task::ReadMaking, &typed).await?;
             let record = records::read(&record).ok().and_then(|records| records.into_iter().next());
             let record = record.ok_or_else(Refusal::broken)?;

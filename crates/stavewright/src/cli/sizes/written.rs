@@ -33,7 +33,7 @@ impl Written {
         let (pattern, catalogue) = read.said();
         let changed = changes(pattern, to, catalogue);
         let text = applied(read.source(), &changed)?;
-        Self::of(reading, read, text, changed)
+        Self::of(reading, read, &text, changed)
     }
 
     /// The pattern over the mould of another one.
@@ -57,12 +57,12 @@ impl Written {
         let stem = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
         let value = Some(stem);
         changed.insert(0, Change { key: "mould".to_owned(), value, why: "sizes-why-mould" });
-        Self::of(reading, read, text, changed)
+        Self::of(reading, read, &text, changed)
     }
 
-    fn of(reading: &Reading, read: &Read, text: String, mut changes: Vec<Change>) -> Result<Self, Failure> {
+    fn of(reading: &Reading, read: &Read, text: &str, mut changes: Vec<Change>) -> Result<Self, Failure> {
         let (pattern, _) = read.said();
-        let size = across(&reading.instead(text.clone(), read)?.draft().pattern.mould);
+        let size = across(&reading.instead(text.to_owned(), read)?.draft().pattern.mould);
         let name = named(size, pattern.units);
         let title = format!("{}, {name}", pattern.title);
         let titled = Change {
@@ -70,7 +70,7 @@ impl Written {
             value: Some(toml_edit::Value::from(title).to_string().trim().to_owned()),
             why: "sizes-why-title",
         };
-        let text = applied(&text, std::slice::from_ref(&titled))?;
+        let text = applied(text, std::slice::from_ref(&titled))?;
         changes.push(titled);
         let draft = reading.instead(text.clone(), read)?.draft();
         let file = format!("{}.toml", name.replace(['/', ' '], "-"));
