@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
 
-const PROGRAM = process.env["STAVEWRIGHT"] ?? "../target/debug/stavewright";
+export const PROGRAM = process.env["STAVEWRIGHT"] ?? "../target/debug/stavewright";
 const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 const PATTERNS = "../patterns";
 /** Each window of Chromium loads a page of its own for its address bar, which takes longer than ours. */

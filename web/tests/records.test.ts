@@ -3,13 +3,12 @@
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { readFile, readdir } from "node:fs/promises";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { after, afterEach, before, beforeEach, test } from "node:test";
 import type { Browser, Page } from "playwright-core";
-import { browse, example, open, serve, until, type Served } from "./bench.ts";
+import { PROGRAM, browse, example, open, serve, until, type Served } from "./bench.ts";
 import { openWorkshop, spill, wrongs } from "./workshop.ts";
 
-const PROGRAM = process.env["STAVEWRIGHT"] ?? "../target/debug/stavewright";
 let browser: Browser;
 let served: Served;
 
@@ -31,8 +30,8 @@ async function openRecords(options = {}): Promise<Page & { troubles: string[] }>
 
 /** The makings of the school's weekend, as the command takes them in. */
 function taught(): void {
-  const records = join(process.cwd(), "../docs/workshop/harbour-records.toml");
-  execFileSync(join(process.cwd(), PROGRAM), ["records", "log", records, "harbour-bread-basket.toml"], { cwd: served.folder });
+  const records = resolve("../docs/workshop/harbour-records.toml");
+  execFileSync(resolve(PROGRAM), ["records", "log", records, "harbour-bread-basket.toml"], { cwd: served.folder });
 }
 
 test("a making is written down on a telephone with its photograph, taken away and forgotten", async () => {

@@ -84,7 +84,7 @@ struct QuoteArgs {
     #[arg(long, value_parser = super::amount, required_unless_present = "price_plan", conflicts_with = "price_plan")]
     price: Option<Decimal>,
 
-    /// Take the price of one from `stavewright price`, by the [price] table of this kits file.
+    /// Take the price of one from `stavewright price`, by the table `price` of this kits file.
     #[arg(long, value_name = "FILE")]
     price_plan: Option<PathBuf>,
 
