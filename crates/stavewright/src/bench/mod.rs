@@ -33,6 +33,7 @@ mod secret;
 mod server;
 mod shared;
 mod shelf;
+mod store;
 mod studio;
 mod text;
 mod workers;

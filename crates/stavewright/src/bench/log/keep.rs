@@ -15,17 +15,16 @@ use super::shown;
 use crate::bench::api::{KeptPhoto, MakingLog, PastVersion};
 use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
+use crate::bench::store::{STORE, in_folder};
 use crate::photos::{self, Unfit};
 use crate::single;
 
-/// The file of the store, in the folder of the patterns.
-const STORE: &str = "workshop.db";
 /// What the name of a photograph of a making begins and ends with.
 const PHOTO: [&str; 2] = ["making-", ".jpg"];
 
 /// The log as it stands; an empty one where nothing was ever written down.
 pub(crate) fn log(folder: &Folder, words: &Words) -> Result<MakingLog, Refusal> {
-    let Some(store) = existing(folder).map_err(|fault| refused(&fault))? else {
+    let Some(store) = in_folder(folder.path()).map_err(|fault| refused(&fault))? else {
         return Ok(MakingLog::default());
     };
     let all = || -> Result<MakingLog, Fault> {
@@ -99,7 +98,7 @@ pub(crate) fn adopt(folder: &Folder, figures: Option<&Adopted>) -> Result<(), Re
 
 /// The figures that were taken up; none where there are none, or the store cannot say.
 pub(crate) fn adopted(folder: &Folder) -> Option<Adopted> {
-    existing(folder).ok()??.adopted().ok()?
+    in_folder(folder.path()).ok()??.adopted().ok()?
 }
 
 /// Keeps a photograph, upright; without place and time unless they are wanted. Its name follows from what it shows.
@@ -135,7 +134,9 @@ pub(crate) fn shown_photo(folder: &Folder, name: &str) -> Result<Vec<u8>, Refusa
 
 /// What a pattern was before, the last first; nothing is said of the versions yet.
 pub(crate) fn history(folder: &Folder, name: &str) -> Result<Vec<PastVersion>, Refusal> {
-    let Some(store) = existing(folder).map_err(|fault| refused(&fault))? else { return Ok(Vec::new()) };
+    let Some(store) = in_folder(folder.path()).map_err(|fault| refused(&fault))? else {
+        return Ok(Vec::new());
+    };
     let versions = store.versions(name).map_err(|fault| refused(&fault))?;
     let version = |version: workshop::Version| PastVersion {
         id: version.id,
@@ -156,7 +157,7 @@ pub(crate) fn keep_version(folder: &Folder, name: &str, texts: &[&str]) -> Optio
 
 /// The history of a pattern goes with its new name; where it cannot, it stays under the old one.
 pub(crate) fn rename(folder: &Folder, name: &str, to: &str) {
-    if let Ok(Some(mut store)) = existing(folder) {
+    if let Ok(Some(mut store)) = in_folder(folder.path()) {
         let _ = store.rename_versions(name, to);
     }
 }
@@ -167,7 +168,8 @@ pub(crate) fn nothing_to_learn_from() -> Refusal {
 }
 
 fn records_of(folder: &Folder) -> Result<Vec<Record>, Refusal> {
-    let records = existing(folder).and_then(|store| store.map_or(Ok(Vec::new()), |store| store.records()));
+    let records =
+        in_folder(folder.path()).and_then(|store| store.map_or(Ok(Vec::new()), |store| store.records()));
     records.map_err(|fault| refused(&fault))
 }
 
@@ -179,23 +181,7 @@ fn is_photo(name: &str) -> bool {
 
 /// The store, made where there is none yet.
 fn open(folder: &Folder) -> Result<Store, Fault> {
-    existing(folder)?.map_or_else(|| Store::open(&folder.path().join(STORE)), Ok)
-}
-
-/// The store, if there is one. A link that leads out of the folder is not followed.
-fn existing(folder: &Folder) -> Result<Option<Store>, Fault> {
-    let path = folder.path().join(STORE);
-    let real = match path.canonicalize() {
-        Ok(real) => real,
-        Err(error) if error.kind() == io::ErrorKind::NotFound && path.symlink_metadata().is_err() => {
-            return Ok(None);
-        }
-        Err(_) => return Err(Fault::NotAStore),
-    };
-    if real.parent() != Some(folder.path()) || !real.is_file() {
-        return Err(Fault::NotAStore);
-    }
-    Store::open(&real).map(Some)
+    in_folder(folder.path())?.map_or_else(|| Store::open(&folder.path().join(STORE)), Ok)
 }
 
 fn refused(fault: &Fault) -> Refusal {

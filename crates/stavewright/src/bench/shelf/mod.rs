@@ -5,9 +5,6 @@ mod own;
 mod shown;
 mod told;
 
-use std::io;
-use std::path::Path;
-
 use axum::http::StatusCode;
 use basket::message::Message;
 use words::Words;
@@ -16,9 +13,10 @@ use workshop::{Fault, Item, Order, Store};
 use super::api::{Shelf, ShelfAct};
 use super::folder::Folder;
 use super::refusal::Refusal;
+use super::store::{STORE, in_folder};
 pub(crate) use own::{Own, OwnMeasures};
 pub(crate) use shown::text_of;
-use told::{STORE, refused};
+use told::refused;
 
 /// Movements that the page shows.
 const SHOWN_MOVEMENTS: u32 = 200;
@@ -83,22 +81,6 @@ fn show(store: &Store, words: &Words) -> Result<Shelf, Refusal> {
 /// The store, if there is one.
 fn existing(folder: &Folder) -> Result<Option<Store>, Refusal> {
     in_folder(folder.path()).map_err(|fault| refused(&fault))
-}
-
-/// The store of a folder, if there is one. A link that leads out of the folder is not followed.
-fn in_folder(folder: &Path) -> Result<Option<Store>, Fault> {
-    let path = folder.join(STORE);
-    let real = match path.canonicalize() {
-        Ok(real) => real,
-        Err(error) if error.kind() == io::ErrorKind::NotFound && path.symlink_metadata().is_err() => {
-            return Ok(None);
-        }
-        Err(_) => return Err(Fault::NotAStore),
-    };
-    if real.parent() != Some(folder) || !real.is_file() {
-        return Err(Fault::NotAStore);
-    }
-    Store::open(&real).map(Some)
 }
 
 fn none_yet() -> Refusal {

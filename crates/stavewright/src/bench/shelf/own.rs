@@ -9,8 +9,7 @@ use basket::{Catalogue, Material};
 use serde::{Deserialize, Serialize};
 use workshop::Measure;
 
-use super::in_folder;
-use super::told::STORE;
+use crate::bench::store::{STORE, in_folder};
 
 /// What the shelf says of materials.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]

@@ -5,9 +5,7 @@ use basket::message::{Message, Value};
 use workshop::Fault;
 
 use crate::bench::refusal::Refusal;
-
-/// The file of the store, in the folder of the patterns.
-pub(super) const STORE: &str = "workshop.db";
+use crate::bench::store::STORE;
 
 /// A fault of the store as an answer.
 pub(super) fn refused(fault: &Fault) -> Refusal {
