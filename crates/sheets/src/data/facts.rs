@@ -4,7 +4,7 @@ use basket::fittings::Handle;
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::pattern::Units;
-use basket::{Basket, Draft, Length};
+use basket::{Basket, Draft, Length, cuts};
 use serde::Serialize;
 
 use crate::scribe::{Scribe, name};
@@ -51,6 +51,8 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
         let whose = [("whose", name(whose.as_str()))];
         fact("fact-hand", scribe.words.with("hand-of", &whose))
     }));
+    let measured = cuts::measured(&draft.cuts);
+    facts.extend((!measured.is_empty()).then(|| fact("fact-measured", scribe.words.measures(&measured))));
     facts
 }
 
