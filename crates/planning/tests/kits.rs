@@ -169,6 +169,24 @@ fn several_classes_order_each_in_its_time() {
     assert!(until(false, true).iter().all(|day| *day == Some(date(2026, 11, 2))));
 }
 
+/// Two classes that take the same piece take it twice, not two kinds of it: the plan reads as one.
+#[test]
+fn pieces_of_one_length_are_cut_as_one_kind() {
+    let marker = draft("channel-marker");
+    let kits = Kits::of(&class(&marker, &[]));
+    let lengths = |needs: &[Need]| -> Vec<usize> { needs.iter().map(|need| need.pieces.len()).collect() };
+    let (one, two) = (needs([(&kits, None)]), needs([(&kits, None), (&kits, None)]));
+    assert_eq!(lengths(&one), lengths(&two));
+    let count =
+        |needs: &[Need]| -> u32 { needs.iter().flat_map(|need| &need.pieces).map(|piece| piece.count).sum() };
+    assert_eq!(2 * count(&one), count(&two));
+    for need in &one {
+        for (at, piece) in need.pieces.iter().enumerate() {
+            assert!(need.pieces.iter().skip(at + 1).all(|other| other.length != piece.length));
+        }
+    }
+}
+
 /// The hand decides how many staves are spoilt, in the kits as in the packet.
 #[test]
 fn a_clumsier_hand_has_more_spares_in_its_kits() {

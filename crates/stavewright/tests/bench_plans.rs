@@ -83,6 +83,24 @@ fn kits_come_to_leaves_and_bookings_against_the_shelf() {
     assert_eq!(counts(&back), counts(&shelf), "taken back, the shelf is as it was");
 }
 
+#[test]
+fn the_sheets_of_a_class_are_set_in_the_readers_language() {
+    let bench = kits();
+    let order = json!({ "kind": "kits", "source": KITS, "sheets": true, "seconds": 4, "language": "de" });
+    let begun = bench.ask("POST", "/api/plans/work", Some(&order)).json();
+    let place = format!("/api/packets/{}", begun["id"].as_str().unwrap());
+    until("the sheets are set", || bench.get(&place).json()["state"] == "done");
+    let files = bench.get(&place).json()["files"].clone();
+    let names: Vec<&str> =
+        files.as_array().unwrap().iter().map(|file| file["name"].as_str().unwrap()).collect();
+    let sheets = ["kits.pdf", "shopping.pdf", "cutting.pdf", "price.pdf", "checks.pdf", "labels.pdf"];
+    for name in sheets {
+        assert!(names.contains(&name), "{names:?}");
+        assert!(bench.get(&format!("{place}/{name}")).body.starts_with(b"%PDF-"), "{name}");
+    }
+    assert!(bench.get(&format!("{place}/shopping.csv")).text().starts_with("material,"));
+}
+
 /// The hand that the workshop took up holds for its kits as it holds for its packets.
 #[test]
 fn kits_go_by_the_hand_that_the_packets_go_by() {

@@ -4,6 +4,7 @@
 mod due;
 mod need;
 mod offers;
+mod timing;
 mod units;
 
 use std::ops::ControlFlow;
@@ -14,9 +15,10 @@ use rust_decimal::Decimal;
 
 use crate::cutting::{CuttingError, Job, Plan, Progress, Stock, solve};
 
-pub use due::{Due, Timing};
+pub use due::Due;
 pub use need::{Need, needs};
 pub use offers::{Offer, usual_offers};
+pub use timing::Timing;
 
 /// Ends that are shorter are waste (common practice: a hand's length).
 const WORTH_KEEPING: Length = Length::mm(150.0);

@@ -1,9 +1,9 @@
 //! What kits need, by material and colour.
 
 use basket::cuts::{Cut, CutStock};
-use basket::{Colour, Material};
+use basket::{Colour, Length, Material};
 
-use super::due::Timing;
+use super::timing::Timing;
 use crate::cutting::Piece;
 use crate::kits::Kits;
 
@@ -27,6 +27,15 @@ impl Need {
     pub fn is_cut(&self) -> bool {
         !self.pieces.is_empty()
     }
+
+    /// Pieces of one length are one kind of piece, whichever baskets they are for.
+    fn add(&mut self, length: Length, count: u32) {
+        match self.pieces.iter_mut().find(|piece| piece.length == length) {
+            Some(piece) => piece.count = piece.count.saturating_add(count),
+            None => self.pieces.push(Piece { length, count }),
+        }
+    }
+
     /// Whether it is dyed.
     pub fn is_dyed(&self) -> bool {
         self.colour != Colour::natural().name
@@ -54,7 +63,7 @@ pub fn needs<'k>(classes: impl IntoIterator<Item = (&'k Kits, Option<Timing>)>) 
         let Some(need) = needs.get_mut(place) else { continue };
         need.timings.extend(timing.filter(|timing| !need.timings.contains(timing)));
         match cut.length.filter(|_| is_strand(material)) {
-            Some(length) => need.pieces.push(Piece { length, count }),
+            Some(length) => need.add(length, count),
             None => need.whole = need.whole.saturating_add(count),
         }
     }

@@ -42,6 +42,7 @@ fn section(purchase: &Purchase, plan: &Plan, clerk: &Clerk) -> Section {
         table: Some(table),
         strips,
         after: Vec::new(),
+        ..Section::default()
     }
 }
 
@@ -71,7 +72,7 @@ fn from(purchase: &Purchase, strand: &Strand, clerk: &Clerk) -> String {
 
 /// Where the tape is marked: the end of each piece, the saw's path after it counted in.
 fn marks(purchase: &Purchase, strand: &Strand, clerk: &Clerk) -> String {
-    const MOST: usize = 8;
+    const MOST: usize = 60;
     let mut at = Length::ZERO;
     let mut marks: Vec<String> = Vec::new();
     for length in lengths(purchase, strand) {

@@ -9,8 +9,8 @@ use planning::class::written::Fault;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use super::file::{Group, KitsFile, PriceTable, WEEK};
 use super::table::{Faults, Table, like, short};
-use super::{Group, KitsFile, PriceTable, WEEK};
 
 /// Students of one class.
 const MOST_STUDENTS: u32 = 500;
@@ -43,17 +43,13 @@ fn class(file: &DeTable<'_>, faults: &Faults) -> Option<KitsFile> {
     let keys = ["title", "needed", "delivery_days", "dye_days", "kerf", "students", "price"];
     let file = Table::open(file, 0..0, &keys, faults);
     let title = file.needed("title");
+    let (needed, kerf) = (file.day("needed"), file.kerf("kerf"));
+    let [delivery_days, dye_days] =
+        ["delivery_days", "dye_days"].map(|key| file.whole(key, WEEK, 0..=MOST_DAYS));
     let students = students(&file, faults);
-    let price = file.table("price").map(|(table, span)| price(table, span, faults));
-    Some(KitsFile {
-        title: title?.to_owned(),
-        needed: file.day("needed"),
-        delivery_days: file.whole("delivery_days", WEEK, 0..=MOST_DAYS),
-        dye_days: file.whole("dye_days", WEEK, 0..=MOST_DAYS),
-        kerf: file.kerf("kerf"),
-        students,
-        price: price.unwrap_or_default(),
-    })
+    let price = file.table("price").map(|(table, span)| price(table, span, faults)).unwrap_or_default();
+    let title = title?.to_owned();
+    Some(KitsFile { title, needed, delivery_days, dye_days, kerf, students, price })
 }
 
 fn students(file: &Table, faults: &Faults) -> Vec<Group> {
@@ -80,8 +76,9 @@ fn group(table: &DeTable<'_>, place: &Spanned<DeValue<'_>>, faults: &Faults) -> 
     let pattern = table.needed("pattern");
     let colours = colours(&table);
     let ready = table.list("ready").map(|words| AllReady::of(ready(&table, words)));
+    let count = table.whole("count", 1, 1..=MOST_STUDENTS);
     Some(Group {
-        count: table.whole("count", 1, 1..=MOST_STUDENTS),
+        count,
         name: table.any_text("name").filter(|name| !name.trim().is_empty()).map(str::to_owned),
         pattern: pattern?.to_owned(),
         colours,

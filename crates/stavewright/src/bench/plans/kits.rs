@@ -9,7 +9,9 @@ use basket::message::{Message, Value};
 use basket::pattern::{AllReady, Units};
 use planning::buying::Purchase;
 use planning::cutting::Progress;
-use sheets::workshop::{LabelSize, Leaf, Shopping, cutting_plan, kits, labels, shopping_csv, shopping_list};
+use sheets::workshop::{
+    LabelSize, Leaf, Shopping, check_card, cutting_plan, kits, labels, shopping_csv, shopping_list,
+};
 use sheets::{SheetError, Templates};
 use words::Words;
 
@@ -78,6 +80,9 @@ fn sheets(
         say(file.to_owned());
         made.push((file, leaf.pdf(words, paper, &templates)?));
     }
+    say("checks.pdf".to_owned());
+    let checks = check_card(&class.file.title, &class.drafts, words);
+    made.push(("checks.pdf", checks.pdf(words, paper, &templates)?));
     say("labels.pdf".to_owned());
     let size = order.labels.map_or(LabelSize::usual(paper), LabelSize::from);
     made.push((
