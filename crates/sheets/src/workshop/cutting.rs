@@ -32,7 +32,7 @@ fn section(purchase: &Purchase, plan: &Plan, clerk: &Clerk) -> Section {
             from.clone(),
             grouped(&lengths(purchase, strand), clerk),
             marks(purchase, strand, clerk),
-            clerk.words.length(strand.left),
+            clerk.whole(strand.left),
         ]);
         strips.push(strip(purchase, strand, format!("{times} × {from}"), clerk));
     }
@@ -76,7 +76,7 @@ fn marks(purchase: &Purchase, strand: &Strand, clerk: &Clerk) -> String {
     let mut at = Length::ZERO;
     let mut marks: Vec<String> = Vec::new();
     for length in lengths(purchase, strand) {
-        marks.push(clerk.words.length(at + length));
+        marks.push(clerk.whole(at + length));
         at += length + purchase.job.kerf;
     }
     let more = marks.len() > MOST;

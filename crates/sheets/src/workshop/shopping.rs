@@ -153,7 +153,7 @@ fn left(purchases: &[Purchase], clerk: &Clerk) -> Section {
 pub(super) fn grouped(lengths: &[Length], clerk: &Clerk) -> String {
     let mut groups: Vec<(String, u32)> = Vec::new();
     for length in lengths {
-        let text = clerk.words.length(*length);
+        let text = clerk.whole(*length);
         match groups.last_mut() {
             Some((last, count)) if *last == text => *count += 1,
             _ => groups.push((text, 1)),
