@@ -124,8 +124,8 @@ fn a_shelf_that_cannot_be_read_keeps_no_pattern_from_being_drafted() {
         bytes.iter_mut().skip(100).for_each(|byte| *byte = 0xa5);
         fs::write(path, bytes).unwrap();
     };
-    let spoilers: [(&dyn Fn(&Path), &str); 3] = [(&foreign, "not"), (&newer, "newer"), (&damaged, "damaged")];
-    for (spoil, why) in spoilers {
+    let spoilers: [fn(&Path); 3] = [foreign, newer, damaged];
+    for (spoil, why) in spoilers.into_iter().zip(["no shelf", "newer", "damaged"]) {
         let room = room();
         let file = room.path().join("workshop.db");
         spoil(&file);

@@ -25,7 +25,7 @@ pub(super) type Faults = RefCell<Vec<Fault>>;
 
 /// A table, and where it stands.
 pub(super) struct Table<'f, 'd> {
-    table: &'f DeTable<'d>,
+    values: &'f DeTable<'d>,
     span: Range<usize>,
     faults: &'f Faults,
 }
@@ -38,7 +38,7 @@ impl<'f, 'd> Table<'f, 'd> {
         known: &[&'static str],
         faults: &'f Faults,
     ) -> Self {
-        let own = Self { table, span, faults };
+        let own = Self { values: table, span, faults };
         for key in table.keys() {
             let word: &str = key.get_ref();
             if !known.contains(&word) {
@@ -54,7 +54,7 @@ impl<'f, 'd> Table<'f, 'd> {
     }
 
     pub(super) fn value(&self, key: &str) -> Option<&'f Spanned<DeValue<'d>>> {
-        self.table.get(key)
+        self.values.get(key)
     }
 
     /// Where a key stands; where it does not, the table.

@@ -25,11 +25,13 @@ pub(crate) fn of_order(order: &Order, draft: Draft, price: PriceTable) -> Planne
     PlannedClass { file: KitsFile::of_order(order, price), drafts: vec![draft], kits }
 }
 
+/// Drafts the pattern that a kits file names, with what is prepared in the place of the pattern's own.
+type Drafting<'r, E> = dyn Fn(&str, Option<AllReady>) -> Result<Draft, E> + 'r;
+
 /// How the classes of kits files are put together: in whose words, and how their patterns are drafted.
 pub(crate) struct Reading<'r, E> {
     pub(crate) words: &'r Words,
-    /// Drafts the pattern that the file names, with what is prepared in the place of the pattern's own.
-    pub(crate) draft: &'r dyn Fn(&str, Option<AllReady>) -> Result<Draft, E>,
+    pub(crate) draft: &'r Drafting<'r, E>,
 }
 
 impl<E> Reading<'_, E> {
