@@ -194,6 +194,23 @@ fn a_pattern_has_a_history_in_words_and_goes_back() {
     let back = done(folder, &["history", "harbour.toml"]);
     assert!(back.starts_with("3 ") && back.contains("staves more"), "{back}");
     assert!(refused(folder, &["history", "harbour.toml", "--back", "9"]).contains("no version 9"));
+    // Written out and taken in elsewhere all of it is there again, however long it has become.
+    for number in 1..=4 {
+        fs::write(&file, format!("{first}# {number}{}\n", " osier".repeat(50_000))).unwrap();
+        done(folder, &["history", "harbour.toml", "--show", "1"]);
+    }
+    done(folder, &["shelf", "export", "all.toml"]);
+    assert!(fs::metadata(folder.join("all.toml")).unwrap().len() > 1_000_000);
+    let other = folder.join("other");
+    fs::create_dir(&other).unwrap();
+    fs::copy(&file, other.join("harbour.toml")).unwrap();
+    let taken = done(&other, &["shelf", "import", "../all.toml"]);
+    assert!(taken.contains("7 versions of patterns"), "{taken}");
+    let history = |folder: &Path| done(folder, &["history", "harbour.toml"]);
+    assert_eq!(history(&other), history(folder));
+    done(&other, &["shelf", "export", "again.toml"]);
+    assert!(fs::read(folder.join("all.toml")).unwrap() == fs::read(other.join("again.toml")).unwrap());
+    fs::write(&file, &first).unwrap();
     // A broken store is left alone, and the pattern with it.
     fs::write(folder.join("workshop.db"), "this is no store").unwrap();
     refused(folder, &["history", "harbour.toml"]);

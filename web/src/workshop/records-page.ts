@@ -23,7 +23,7 @@ export class RecordsPage implements WorkshopPage {
     fill(
       this.node,
       el("h1", {}, t("bench-records-heading")),
-      el("div", { class: "plan" }, this.#form, el("section", { class: "stack" }, el("div", { class: "row wrap" }, el("label", { for: this.#who.id }, t("bench-records-of")), this.#who), this.#log, this.#hand)),
+      el("div", { class: "plan records" }, this.#form, el("section", { class: "stack" }, el("div", { class: "row wrap" }, el("label", { for: this.#who.id }, t("bench-records-of")), this.#who), this.#log, this.#hand)),
     );
   }
 
@@ -60,7 +60,7 @@ export class RecordsPage implements WorkshopPage {
 
   #list(makings: readonly Making[], who: string): readonly (HTMLElement | null)[] {
     if (makings.length === 0) return [el("p", { class: "hint" }, t("bench-records-none"))];
-    const columns = ["bench-records-number", "bench-records-pattern", "bench-records-made", "bench-records-maker", "bench-records-measured", "bench-records-wrong", "bench-records-photo", "bench-records-forget"];
+    const columns = ["bench-records-number", "bench-records-pattern", "bench-records-made", "bench-records-maker", "bench-records-measured", "bench-records-wrong", "bench-records-photo", "bench-records-act"];
     const forgetAll = async (): Promise<void> => {
       const sure = await choose(t("bench-records-forget-all", { who }), t("bench-records-forget-all-ask", { who, count: makings.length }), FORGET());
       if (sure) await this.#act({ do: "forget", numbers: makings.map(({ number }) => number) });
@@ -70,6 +70,7 @@ export class RecordsPage implements WorkshopPage {
       el(
         "div",
         { class: "row wrap" },
+        el("a", { class: "button quiet", href: `/api/log.pdf?language=${language()}${whose(who, "&")}`, download: "makings.pdf" }, t("bench-records-print")),
         el("a", { class: "button quiet", href: `/api/log.toml${whose(who, "?")}`, download: "records.toml" }, t("bench-records-export")),
         who === "" ? null : el("button", { type: "button", class: "quiet", onclick: () => void this.frame.attempt(forgetAll) }, t("bench-records-forget-all", { who })),
       ),
@@ -86,7 +87,12 @@ export class RecordsPage implements WorkshopPage {
     return [
       String(number), pattern, made, who, says.join("; "), went_wrong,
       pictures.length > 0 && el("span", {}, ...pictures),
-      el("button", { type: "button", class: "quiet", "aria-label": t("bench-records-forget-one", { number }), onclick: () => void this.frame.attempt(forget) }, t("bench-records-forget")),
+      el(
+        "span",
+        { class: "row wrap" },
+        el("a", { class: "button quiet", href: `/api/log/${number}/card.pdf?language=${language()}`, download: `card-${number}.pdf`, "aria-label": t("bench-records-card-of", { number }) }, t("bench-records-card")),
+        el("button", { type: "button", class: "quiet", "aria-label": t("bench-records-forget-one", { number }), onclick: () => void this.frame.attempt(forget) }, t("bench-records-forget")),
+      ),
     ];
   }
 

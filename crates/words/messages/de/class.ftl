@@ -174,7 +174,7 @@ hand-work = Arbeit: { $after }, vorher { $before }
 hand-rows = Reihen: { $after }, vorher { $before }
 hand-weaver = Flechtfaden am Korb: { $after }, vorher { $before }
 
-# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Muster.
+# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Vorlagen.
 
 record-says-work = Arbeit: { $value }
 record-says-rows = { $value ->
@@ -190,7 +190,7 @@ record-says-wood = Holz: { $value }
 record-says-learner = lernend
 record-says-staves = { $value } Staken, davon { $spoilt } verdorben
 
-history-not-kept = Gespeichert. Was das Muster vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
+history-not-kept = Gespeichert. Was die Vorlage vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
 history-unread = nicht zu vergleichen, denn eines von beiden ist nicht lesbar
 history-nothing = nichts
 history-alike = nur Anmerkungen oder Anordnung

@@ -328,6 +328,7 @@ sheet-poster-lashing-text = Das Ende hinter den Rand stecken. { $every ->
 
 # Die Seite, mit der ein Kurs angeboten wird
 sheet-class = Kursplan
+sheet-class-timetable = Zeitplan für die Wand
 sheet-class-sessions = Sitzung für Sitzung
 sheet-class-cautions = Vorsicht in dieser Sitzung
 sheet-class-cards = Eine Karte für jeden Platz

@@ -328,6 +328,7 @@ sheet-poster-lashing-text = Tuck the end behind the rim. { $every ->
 
 # The page that offers a class
 sheet-class = class plan
+sheet-class-timetable = Timetable for the wall
 sheet-class-sessions = Session by session
 sheet-class-cautions = Cautions of this session
 sheet-class-cards = A card for each student
