@@ -20,6 +20,8 @@ const BAND: f64 = 0.88;
 const BAR: f64 = 0.58;
 /// Height of lettering, as a share of a row.
 const LETTERING: f64 = 0.4;
+/// The largest lettering of the key, in mm.
+const KEY: f64 = 3.4;
 /// Names of steps in a line of the key, where they fit.
 const IN_LINE: usize = 3;
 /// How much wider lettering may turn out with another typeface.
@@ -189,10 +191,11 @@ impl Table<'_> {
 
     /// What the letters mean, in columns.
     fn key_below(&self, drawing: &mut Drawing, rows: usize, (key, words): (&[(String, String)], &Words)) {
-        let line = self.lettering();
+        let line = self.lettering().min(KEY);
         let top = rows as f64 * self.high + 2.0 * line;
         let bands = [("class-timetable-work", Tone::White, 1.2), ("class-timetable-mould", Tone::Light, 1.6)];
-        let widest = key.iter().map(|(_, name)| self.small(name, (0.0, 0.0)).width()).fold(0.0, f64::max);
+        let label = |text: &str, at: (f64, f64)| Label::new(text.to_owned(), at).sized(line);
+        let widest = key.iter().map(|(_, name)| label(name, (0.0, 0.0)).width()).fold(0.0, f64::max);
         let wanted = (widest * WIDER + 2.0 * line).max(1.0);
         let columns = ((WIDTH / wanted) as usize).clamp(1, IN_LINE);
         let column = WIDTH / columns as f64;
@@ -200,13 +203,13 @@ impl Table<'_> {
             let x = NAMES + WIDTH / 2.0 * index as f64;
             let half = high * line / 2.0;
             drawing.shape(Rect::new(x, top - half, x + 7.0, top + half), tone, Line::Dimension);
-            drawing.label(self.small(&words.term(id), (x + 9.0, top)));
+            drawing.label(label(&words.term(id), (x + 9.0, top)));
         }
         for (index, (letter, name)) in key.iter().enumerate() {
             let x = NAMES + column * (index % columns) as f64;
             let y = top + line * (2.2 + 1.5 * (index / columns) as f64);
-            drawing.label(self.small(letter, (x, y)).bold());
-            drawing.label(self.small(name, (x + 1.7 * line, y)));
+            drawing.label(label(letter, (x, y)).bold());
+            drawing.label(label(name, (x + 1.7 * line, y)));
         }
     }
 }
