@@ -134,6 +134,8 @@ test("every saved pattern has a history in words, and a broken store keeps nothi
   await page.getByRole("tab", { name: "Compare" }).click();
   const left = page.getByLabel("Left", { exact: true });
   await until("the history is offered", async () => (await left.locator("option", { hasText: /^Saved / }).count()) === 2);
+  await left.selectOption({ index: (await left.locator("option").allTextContents()).findIndex((label) => /^Saved \d/.test(label)) });
+  await page.locator(".side .hint").filter({ hasText: /staves? (fewer|more)/ }).waitFor();
   await left.selectOption({ index: (await left.locator("option").allTextContents()).findLastIndex((label) => /^Saved \d/.test(label)) });
   await page.getByRole("button", { name: "Go back to the left version" }).click();
   await page.keyboard.press("Control+s");

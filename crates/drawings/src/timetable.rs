@@ -161,8 +161,7 @@ impl Table<'_> {
     fn boxes(&self, index: usize, bar: &Bar, share: f64) -> impl Iterator<Item = Rect> {
         let middle = (index as f64 + 0.5) * self.high;
         let half = share * self.high / 2.0;
-        self.pieces(bar.from, bar.to)
-            .map(move |(from, to)| Rect::new(from, middle - half, to, middle + half))
+        self.pieces(bar.from, bar.to).map(move |(from, to)| Rect::new(from, middle - half, to, middle + half))
     }
 
     /// While a mould is held.

@@ -267,6 +267,7 @@ mod tests {
             assert_eq!(decoder.dimensions(), (8, 16));
             assert_eq!(decoder.orientation().unwrap(), Orientation::NoTransforms);
             // What stands upright and may tell all stays as it is.
+            drop(decoder);
             assert_eq!(upright(kept.clone(), true).ok(), Some(kept));
         }
     }

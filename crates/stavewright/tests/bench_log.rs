@@ -194,7 +194,9 @@ fn the_log_and_the_card_of_a_making_are_printed() {
     for who in ["student 1", "student 2"] {
         bench.post("/api/log", &making(&json!({ "rows": "36", "who": who, "wood": "ash" })));
     }
-    for path in ["/api/log.pdf?language=de", "/api/log.pdf?who=student%202", "/api/log/2/card.pdf?language=de"] {
+    for path in
+        ["/api/log.pdf?language=de", "/api/log.pdf?who=student%202", "/api/log/2/card.pdf?language=de"]
+    {
         let answer = bench.get(path);
         assert!(answer.head.contains("application/pdf") && answer.body.starts_with(b"%PDF"), "{path}");
     }

@@ -50,12 +50,7 @@ impl Store {
         let mut query =
             self.connection.prepare_cached("SELECT pattern, id, at, source FROM versions ORDER BY id")?;
         let read = |row: &Row| {
-            Ok(PatternVersion {
-                pattern: row.get(0)?,
-                id: row.get(1)?,
-                at: row.get(2)?,
-                source: row.get(3)?,
-            })
+            Ok(PatternVersion { pattern: row.get(0)?, id: row.get(1)?, at: row.get(2)?, source: row.get(3)? })
         };
         Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
     }

@@ -53,8 +53,11 @@ pub fn making_log(records: &[Record], who: Option<&str>, words: &Words) -> Leaf 
         ]
     }));
     let count = Value::Count(i64::try_from(records.len()).unwrap_or(i64::MAX));
-    let section =
-        Section { heading: clerk.text("makings", &[("count", count)]), table: Some(table), ..Section::default() };
+    let section = Section {
+        heading: clerk.text("makings", &[("count", count)]),
+        table: Some(table),
+        ..Section::default()
+    };
     Leaf {
         title: who.map_or_else(|| clerk.label("makings-title"), str::to_owned),
         name: clerk.label("makings-log"),

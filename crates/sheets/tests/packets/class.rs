@@ -60,11 +60,17 @@ fn a_class_plan_is_sound_and_tells_of_sessions_students_and_samples() {
     let finish = sessions.iter().find(|page| page.contains("Finish and check")).expect("the last session");
     assert!(told(&english).contains("late if not at row 32"), "{}", told(&english));
     assert!(finish.contains("oil"), "rags with oil are told of where they are used: {finish}");
-    insta::assert_snapshot!("class_samples_in_english", from(&pages_told, "Samples of the teacher").join("\n"));
+    insta::assert_snapshot!(
+        "class_samples_in_english",
+        from(&pages_told, "Samples of the teacher").join("\n")
+    );
 
     let german = sheet(&planned, Language::German, Paper::A4);
     assert_sound(&german, ("595", "de"), "Ferry egg basket");
     let pages_told = pages(&german);
-    insta::assert_snapshot!("class_samples_in_german", from(&pages_told, "Muster der Kursleitung").join("\n"));
+    insta::assert_snapshot!(
+        "class_samples_in_german",
+        from(&pages_told, "Muster der Kursleitung").join("\n")
+    );
     insta::assert_snapshot!("class_card_in_german", from(&pages_told, "Eine Karte für jeden Platz")[0]);
 }
