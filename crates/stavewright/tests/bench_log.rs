@@ -214,7 +214,7 @@ fn a_record_of_another_pattern_is_left_out_of_the_hand_and_is_said_to_be() {
     bench.post("/api/log", &making(&json!({ "rows": "36", "wet": "4 1/4 in" })));
     let hand = bench.get("/api/log/hand").json();
     assert_eq!((&hand["makings"], &hand["left_out"]), (&json!(1), &json!(0)));
-    let other = harbour().replacen("Harbour bread basket", "Another basket", 1);
+    let other = harbour().replace("Harbour bread basket", "Another basket");
     fs::write(bench.folder().join("harbour.toml"), other).unwrap();
     let hand = bench.get("/api/log/hand").json();
     assert_eq!((&hand["makings"], &hand["left_out"]), (&json!(0), &json!(1)));

@@ -30,6 +30,10 @@ fn refused(folder: &Path, arguments: &[&str]) -> String {
     said.err.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
+fn read(folder: &Path, file: &str) -> Vec<u8> {
+    fs::read(folder.join(file)).unwrap()
+}
+
 fn work(basket: &Value) -> f64 {
     basket["steps"].as_array().unwrap().iter().map(|step| step["work_minutes"].as_f64().unwrap()).sum()
 }
@@ -47,12 +51,37 @@ fn planned_taught_learned_from_and_drafted_anew() {
     let plan: Value = serde_json::from_str(&planned.out).unwrap();
     assert_eq!(plan["answer"], "does-not-fit");
 
+    // With as many moulds as students and four days more it does: plan, calendar, and what the teacher shows.
+    let longer =
+        fs::read_to_string(&class).unwrap().replace("../patterns/harbour-bread-basket.toml", &harbour);
+    let longer = longer.replace("moulds = 4", "moulds = 12").replace("drills = 2", "drills = 6");
+    let longer = longer.replace("date = \"2027-04-11\"", "every = 1\ntimes = 5\ndate = \"2027-04-11\"")
+        + "\n[samples]\nstages = [\"staves-set\", \"half-woven\", \"woven\"]\nhours = \"08:00-18:00\"\n";
+    fs::write(folder.join("longer.toml"), longer).unwrap();
+    let fits = ["class", "longer.toml", "--time-limit", "2", "--sheet", "plan.pdf", "--calendar", "plan.ics"];
+    for language in ["de", "en"] {
+        done(folder, &[&fits[..], &["--language", language]].concat());
+        assert!(read(folder, "plan.pdf").starts_with(b"%PDF"));
+    }
+    assert_eq!(fs::read_to_string(folder.join("plan.ics")).unwrap().matches("BEGIN:VEVENT").count(), 12);
+
     // It was taught all the same; what was written down is logged whole.
     let logged = done(folder, &["records", "log", &makings, &harbour]);
     assert_eq!(logged, "Logged: number 1, 2, 3, 4, 5, 6\n");
     assert!(done(folder, &["records"]).contains("student 4"));
     let one = done(folder, &["records", "show", "3"]);
     assert!(one.contains("79, of which 9 spoilt") && one.contains("Version"), "{one}");
+
+    // Log and cards are printed, in both languages.
+    for language in ["de", "en"] {
+        done(folder, &["records", "sheet", "--out", "log.pdf", "--language", language]);
+        let card =
+            ["records", "card", "3", &harbour, "--maker", "Tidewater Craft School", "--out", "card.pdf"];
+        done(folder, &[&card[..], &["--language", language]].concat());
+        assert!(["log.pdf", "card.pdf"].iter().all(|file| read(folder, file).starts_with(b"%PDF")));
+    }
+    done(folder, &["records", "sheet", "--out", "mine.pdf", "--who", "student 3", "--units", "mm"]);
+    assert!(refused(folder, &["records", "sheet", "--who", "nobody"]).contains("no record of"));
 
     // The hand is shown beside the usual one, and is used only when it is asked for.
     assert!(done(folder, &["hand", "workshop.db", &harbour]).contains("lashing"));
@@ -75,6 +104,13 @@ fn planned_taught_learned_from_and_drafted_anew() {
     let sheet =
         done(folder, &["draft", &harbour, "--no-sheets", "--hand", "workshop.db", "--language", "de"]);
     assert!(sheet.contains("aus Aufzeichnungen gelernt"), "{sheet}");
+
+    // Every sheet is made anew by it, and says whose figures it is drafted by.
+    done(folder, &["draft", &harbour, "--hand", "workshop.db", "--out", "own"]);
+    let pages = ["handout.html", "teacher.html", "maker.html"].map(|page| folder.join("own").join(page));
+    let pages: Vec<String> = pages.iter().filter_map(|page| fs::read_to_string(page).ok()).collect();
+    assert!(pages.iter().any(|page| page.contains("learned from records")), "{} pages", pages.len());
+    assert!(read(folder, "own/handout.pdf").starts_with(b"%PDF"));
 
     // The next class is planned with it, and says so.
     let anew =

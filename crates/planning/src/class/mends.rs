@@ -13,6 +13,8 @@ use super::written::{Class, Home, Hours, Students};
 pub struct Change {
     /// Days more, like the last.
     pub days: u32,
+    /// Whether of the last of those days the first hours are enough.
+    pub half: bool,
     /// Moulds more.
     pub moulds: u32,
     /// Drills more.
@@ -47,6 +49,9 @@ impl Change {
     #[must_use]
     pub fn of(&self, class: &Class) -> Class {
         let mut class = class.longer(self.days);
+        if let Some(last) = class.days.last_mut().filter(|_| self.half && self.days > 0) {
+            last.hours.truncate(1);
+        }
         class.moulds += self.moulds;
         class.drills = class.drills.map(|drills| drills + self.drills);
         if let Some(teacher) = &mut class.teacher {
@@ -143,7 +148,8 @@ impl<'t> Tries<'t> {
                 continue;
             };
             let now = self.days_now();
-            let change = self.least(Change { days: days.enough.saturating_sub(now), ..change });
+            let least = self.least(Change { days: days.enough.saturating_sub(now), ..change });
+            let change = self.halved(least);
             let mend = Mend { days: Some(now + change.days), change };
             // A change that helps no more than its days alone would is none.
             if mend.change.size() > 0 && !mends.contains(&mend) {
@@ -188,6 +194,13 @@ impl<'t> Tries<'t> {
         let base = change.clone();
         change.hands = self.smallest(0, base.hands, &|hands| Change { hands, ..base.clone() });
         change
+    }
+
+    /// The same with half of the last day more, where that is enough.
+    fn halved(&mut self, change: Change) -> Change {
+        let has_halves = self.class.days.last().is_some_and(|day| day.hours.len() > 1);
+        let halved = Change { half: true, ..change.clone() };
+        if change.days > 0 && has_halves && self.fits(&halved) { halved } else { change }
     }
 
     /// The smallest number with which it fits; with the largest it does.

@@ -34,6 +34,7 @@ class-mend-days = { $count ->
     [one] ein Tag mehr
    *[other] { $count } Tage mehr
 }
+class-mend-half = ein halber Tag mehr
 class-mend-moulds = { $count ->
     [one] eine Form mehr
    *[other] { $count } Formen mehr

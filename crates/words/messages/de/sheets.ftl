@@ -299,7 +299,7 @@ sheet-demo-out-note = Neben jedes Muster legen, bevor jemand kommt, was darunter
 sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-say = Dazu sagen: { $fault } { $cure }
+sheet-demo-say = Dazu sagen: { $said }
 sheet-demo-all = alle Muster
 sheet-demo-piece = { $count } × { $piece }, { $material }
 

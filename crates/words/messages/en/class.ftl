@@ -34,6 +34,7 @@ class-mend-days = { $count ->
     [one] one day more
    *[other] { $count } days more
 }
+class-mend-half = half a day more
 class-mend-moulds = { $count ->
     [one] one mould more
    *[other] { $count } moulds more

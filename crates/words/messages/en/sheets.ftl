@@ -299,7 +299,7 @@ sheet-demo-out-note = Set out beside each sample, before anyone comes, what stan
 sheet-demo-next = { $sample }: { $stage }. Next comes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Next comes { $step }. { $title }; soak for { $time } before.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-say = Say: { $fault } { $cure }
+sheet-demo-say = Say: { $said }
 sheet-demo-all = all samples
 sheet-demo-piece = { $count } × { $piece }, { $material }
 
