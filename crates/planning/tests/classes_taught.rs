@@ -4,8 +4,9 @@ mod checker;
 
 use basket::pattern::{Ready, StepKind};
 use basket::{Catalogue, Hand, Pattern};
+use planning::class::schedule::Window;
 use planning::class::written::{Class, read};
-use planning::class::{Answer, Doing, Outcome, Refusal, Source};
+use planning::class::{Answer, Doing, Lack, Outcome, Refusal, Source};
 
 const HARBOUR: &str = include_str!("../../../patterns/harbour-bread-basket.toml");
 const FERRY: &str = include_str!("../../../patterns/ferry-egg-basket.toml");
@@ -158,6 +159,22 @@ fn a_mixed_class_over_a_change_of_the_clocks_fits() {
     }
     for waiting in answer.waiting(plan) {
         assert!(waiting.time.minutes() > 0 && waiting.in_class <= waiting.time.minutes());
+        // Others take all of what is waited for while the step could be done.
+        let begins = waiting.time.from;
+        let then = |time: Window| time.from < begins + waiting.lesson.task.work && begins < time.to;
+        let taken = plan.students.iter().filter(|turn| match waiting.lack {
+            Lack::Mould => turn.mould.is_some_and(|(_, held)| then(held)),
+            lack => answer.steps(turn).any(|(lesson, placed)| {
+                let needs = if lack == Lack::Drill { lesson.task.drill } else { lesson.task.hands };
+                needs && then(placed.span)
+            }),
+        });
+        let there = match waiting.lack {
+            Lack::Mould => answer.problem.moulds,
+            Lack::Drill => answer.problem.drills,
+            Lack::Teacher => answer.problem.hands,
+        };
+        assert!(taken.count() >= there as usize, "{waiting:?}");
     }
     // The rows that are due grow to all of them, and none is due after the last is woven.
     for turn in &plan.students {
