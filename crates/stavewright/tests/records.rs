@@ -99,6 +99,10 @@ fn planned_taught_learned_from_and_drafted_anew() {
     assert!(work(&own) > work(&usual), "{} {}", work(&own), work(&usual));
     let (teacher, _) = drafted(&["--hand", "workshop.db", "--hand-of", "teacher"]);
     assert!(work(&teacher) < work(&usual));
+    // A learner has figures of one's own, which are neither the teacher's nor everybody's.
+    let (learner, told) = drafted(&["--hand", "workshop.db", "--hand-of", "student 2"]);
+    assert_eq!(learner["hand"]["whose"], "student 2");
+    assert!(![work(&teacher), work(&own), work(&usual)].contains(&work(&learner)), "{told}");
     let (again, _) = drafted(&[]);
     assert_eq!(again, usual);
     let sheet =

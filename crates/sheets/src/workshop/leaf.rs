@@ -43,6 +43,9 @@ pub struct Table {
     pub head: Vec<String>,
     /// Which columns hold figures, which stand at the right.
     pub figures: Vec<bool>,
+    /// How wide its columns are beside each other; alike where nothing is said.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub widths: Vec<u8>,
     /// Whether a box to tick stands before each row.
     pub ticks: bool,
     /// Its rows.
@@ -63,7 +66,7 @@ pub struct Strip {
 impl Table {
     pub(super) fn new(head: impl IntoIterator<Item = (String, bool)>) -> Self {
         let (head, figures) = head.into_iter().unzip();
-        Self { head, figures, ticks: false, rows: Vec::new() }
+        Self { head, figures, widths: Vec::new(), ticks: false, rows: Vec::new() }
     }
 }
 

@@ -42,6 +42,7 @@ pub fn making_log(records: &[Record], who: Option<&str>, words: &Words) -> Leaf 
         "makings-measured",
         "makings-wrong",
     ]));
+    table.widths = vec![1, 3, 2, 2, 5, 4];
     table.rows.extend(records.iter().map(|record| {
         vec![
             record.number.to_string(),

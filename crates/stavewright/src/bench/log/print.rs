@@ -52,7 +52,7 @@ fn card(making: &Record, printed: &Printed, shop: Shop<'_>) -> Result<Vec<u8>, R
     let drafts = printed.sources.iter().filter_map(|source| compute::draft(source, usual).ok());
     let draft: Draft = drafts
         .filter(|draft| draft.basket.title == making.pattern)
-        .last()
+        .next_back()
         .ok_or_else(|| said(StatusCode::NOT_FOUND, "record-pattern-missing", &making.pattern))?;
     let words = compute::words(printed.language.as_deref(), None, draft.pattern.units)?;
     let of = Provenance {
