@@ -49,10 +49,9 @@ pub(crate) fn print(printed: &Printed, shop: Shop<'_>) -> Result<Vec<u8>, Refusa
 /// Where a basket comes from; its pattern has to be in the folder still.
 fn card(making: &Record, printed: &Printed, shop: Shop<'_>) -> Result<Vec<u8>, Refusal> {
     let usual = Shop { hand: &Hand::USUAL, ..shop };
-    let drafts = printed.sources.iter().filter_map(|source| compute::draft(source, usual).ok());
+    let mut drafts = printed.sources.iter().filter_map(|source| compute::draft(source, usual).ok());
     let draft: Draft = drafts
-        .filter(|draft| draft.basket.title == making.pattern)
-        .next_back()
+        .rfind(|draft| draft.basket.title == making.pattern)
         .ok_or_else(|| said(StatusCode::NOT_FOUND, "record-pattern-missing", &making.pattern))?;
     let words = compute::words(printed.language.as_deref(), None, draft.pattern.units)?;
     let of = Provenance {
