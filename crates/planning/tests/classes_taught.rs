@@ -165,13 +165,18 @@ fn a_mixed_class_over_a_change_of_the_clocks_fits() {
         let taken = plan.students.iter().filter(|turn| match waiting.lack {
             Lack::Mould => turn.mould.is_some_and(|(_, held)| then(held)),
             lack => answer.steps(turn).any(|(lesson, placed)| {
-                let needs = if lack == Lack::Drill { lesson.task.drill } else { lesson.task.hands };
+                let needs = match lack {
+                    Lack::Drill => lesson.task.drill,
+                    Lack::Table => lesson.task.table,
+                    _ => lesson.task.hands,
+                };
                 needs && then(placed.span)
             }),
         });
         let there = match waiting.lack {
             Lack::Mould => answer.problem.moulds,
             Lack::Drill => answer.problem.drills,
+            Lack::Table => answer.problem.tables,
             Lack::Teacher => answer.problem.hands,
         };
         assert!(taken.count() >= there as usize, "{waiting:?}");
@@ -249,4 +254,30 @@ fn a_step_that_no_session_holds_is_named() {
     assert!(kinds.contains(&StepKind::Pins), "{kinds:?}");
     assert!(refusal.too_long.iter().all(|step| step.minutes > 60 && step.longest == 60));
     assert_eq!(refusal.days.for_all, None);
+}
+
+#[test]
+fn whoever_finds_no_room_at_a_table_waits_for_it_and_one_more_place_is_tried() {
+    let days = DAYS.to_owned() + "times = 8\n";
+    let head = WEEKEND.split("[[days]]").next().expect("head");
+    let head = head.replace("count = 12", "count = 4");
+    let with = |at_once: u32, days: &str| {
+        class(&format!("{head}{days}[tables]\nat_once = {at_once}\nsteps = [\"cut\", \"rings\"]\n"))
+    };
+    let [one, two, four] = [1, 2, 4].map(|at_once| answer(HARBOUR, &with(at_once, &days)));
+    let end = |answer: &Answer| answer.found().expect("it fits").plan.end;
+    assert!(end(&one) > end(&two) && end(&two) >= end(&four), "{} {}", end(&one), end(&two));
+    let plan = &one.found().expect("it fits").plan;
+    assert!(one.waiting(plan).iter().any(|waiting| waiting.lack == Lack::Table));
+    assert!(four.waiting(&four.found().expect("it fits").plan).iter().all(|one| one.lack != Lack::Table));
+    // In fewer days it fits with one place more, if it does with the drills and moulds that there are.
+    let short = with(1, &DAYS.replace("every = 1\n", "every = 1\ntimes = 6\n"));
+    let answer = answer(HARBOUR, &short);
+    let refusal = refused(&answer);
+    mends_hold(HARBOUR, &short, refusal);
+    assert!(refusal.mends.iter().any(|mend| mend.change.tables > 0), "{:?}", refusal.mends);
+    assert_eq!(
+        fault(&format!("{WEEKEND}[tables]\nat_once = 0\nsteps = [\"cut\"]\n")).0,
+        "class-fault-number"
+    );
 }

@@ -19,6 +19,8 @@ pub struct Change {
     pub moulds: u32,
     /// Drills more.
     pub drills: u32,
+    /// Places at the tables more.
+    pub tables: u32,
     /// Students more by whom the teacher stands at once.
     pub hands: u32,
     /// Students fewer.
@@ -39,10 +41,11 @@ pub struct Mend {
 }
 
 impl Change {
-    /// How many things are changed: days, moulds, drills and hands each by their number.
+    /// How many things are changed: days, moulds, drills, tables and hands each by their number.
     fn size(&self) -> u32 {
         let ready = u32::try_from(self.ready.len()).unwrap_or(u32::MAX);
-        [self.days, self.moulds, self.drills, self.hands, self.fewer, ready, self.home.into()].iter().sum()
+        let things = [self.days, self.moulds, self.drills, self.tables, self.hands, self.fewer];
+        things.iter().sum::<u32>() + ready + u32::from(self.home)
     }
 
     /// The class with the change.
@@ -54,6 +57,9 @@ impl Change {
         }
         class.moulds += self.moulds;
         class.drills = class.drills.map(|drills| drills + self.drills);
+        if let Some(tables) = &mut class.tables {
+            tables.at_once += self.tables;
+        }
         if let Some(teacher) = &mut class.teacher {
             teacher.at_once += self.hands;
         }
@@ -127,6 +133,7 @@ impl<'t> Tries<'t> {
         let all: Vec<Ready> = self.preparable();
         let moulds = self.moulds_short();
         let drills = if self.class.drills.is_some() { self.class.count() } else { 0 };
+        let tables = if self.class.tables.is_some() { self.class.count() } else { 0 };
         let hands = if self.class.teacher.is_some() { self.class.count() } else { 0 };
         let home = self.class.home.is_none();
         let nothing = Change::default();
@@ -134,12 +141,13 @@ impl<'t> Tries<'t> {
             nothing.clone(),
             Change { moulds, ..nothing.clone() },
             Change { drills, ..nothing.clone() },
+            Change { tables, ..nothing.clone() },
             Change { hands, ..nothing.clone() },
             Change { ready: all.clone(), ..nothing.clone() },
             Change { home, ..nothing.clone() },
             Change { ready: all.clone(), home, ..nothing.clone() },
             Change { ready: all.clone(), moulds, ..nothing.clone() },
-            Change { ready: all, moulds, drills, hands, ..nothing.clone() },
+            Change { ready: all, moulds, drills, tables, hands, ..nothing.clone() },
         ];
         let mut mends: Vec<Mend> = Vec::new();
         for change in kinds {
@@ -191,6 +199,8 @@ impl<'t> Tries<'t> {
         change.moulds = self.smallest(0, base.moulds, &|moulds| Change { moulds, ..base.clone() });
         let base = change.clone();
         change.drills = self.smallest(0, base.drills, &|drills| Change { drills, ..base.clone() });
+        let base = change.clone();
+        change.tables = self.smallest(0, base.tables, &|tables| Change { tables, ..base.clone() });
         let base = change.clone();
         change.hands = self.smallest(0, base.hands, &|hands| Change { hands, ..base.clone() });
         change

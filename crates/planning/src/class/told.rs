@@ -11,6 +11,8 @@ pub enum Lack {
     Mould,
     /// A drill that is free.
     Drill,
+    /// Room at a table.
+    Table,
     /// The teacher.
     Teacher,
 }
@@ -75,10 +77,11 @@ impl Answer {
             steps().filter(|(lesson, placed)| needs(&lesson.task) && then(&placed.span)).count()
         };
         let held = plan.students.iter().filter(|turn| turn.mould.is_some_and(|(_, held)| then(&held)));
-        let Problem { moulds, drills, hands, .. } = self.problem;
+        let Problem { moulds, drills, tables, hands, .. } = self.problem;
         let needed = [
             (Lack::Mould, task.mould && !had_mould, held.count(), moulds),
             (Lack::Drill, task.drill, busy(|task| task.drill), drills),
+            (Lack::Table, task.table, busy(|task| task.table), tables),
             (Lack::Teacher, task.hands, busy(|task| task.hands), hands),
         ];
         let mut needed = needed.into_iter().filter(|(_, needs, ..)| *needs).peekable();

@@ -50,6 +50,7 @@ impl Instance {
             pieces: 1,
             mould: step.mould,
             drill: step.drill,
+            table: false,
             hands: false,
             home: false,
         };
@@ -60,6 +61,7 @@ impl Instance {
             home: Vec::new(),
             moulds: self.moulds,
             drills: self.drills,
+            tables: u32::MAX,
             hands: u32::MAX,
         }
     }

@@ -63,6 +63,7 @@ impl Teller<'_> {
             ("class-mend-half", u32::from(change.half)),
             ("class-mend-moulds", change.moulds),
             ("class-mend-drills", change.drills),
+            ("class-mend-tables", change.tables),
             ("class-mend-hands", change.hands),
             ("class-mend-fewer", change.fewer),
         ];

@@ -43,6 +43,10 @@ class-mend-drills = { $count ->
     [one] ein Handbohrer mehr
    *[other] { $count } Handbohrer mehr
 }
+class-mend-tables = { $count ->
+    [one] an den Tischen Platz für eine Person mehr
+   *[other] an den Tischen Platz für { $count } Personen mehr
+}
 class-mend-hands = { $count ->
     [one] Hilfe für die Kursleitung bei einer Person mehr zugleich
    *[other] Hilfe für die Kursleitung bei { $count } Personen mehr zugleich
@@ -71,8 +75,9 @@ class-then-wait = dann ruht es bis { $day }, { $time }
 class-due = { $day }, { $time }: zu spät, wenn Reihe { $row } nicht erreicht ist
 class-waits-mould = { $student } wartet vor „{ $step }“ auf eine Form: { $minutes } Kurszeit
 class-waits-drill = { $student } wartet vor „{ $step }“ auf einen Handbohrer: { $minutes } Kurszeit
+class-waits-table = { $student } wartet vor „{ $step }“ auf Platz an einem Tisch: { $minutes } Kurszeit
 class-waits-teacher = { $student } wartet vor „{ $step }“ auf die Kursleitung: { $minutes } Kurszeit
-class-nobody-waits = Während des Kurses wartet niemand auf eine Form, einen Handbohrer oder die Kursleitung.
+class-nobody-waits = Während des Kurses wartet niemand auf eine Form, einen Handbohrer, einen Tisch oder die Kursleitung.
 class-session = { $day }, { $from } bis { $to }
 class-session-of = { $title }, Sitzung { $number } von { $count }
 class-chance = Von tausend Kursen, deren Zeiten etwa wie üblich schwanken (angenommen: je Person um das 0,8- bis 1,4-Fache, je Schritt um das 0,8- bis 1,5-Fache), enden { $share } rechtzeitig. Nach der üblichen Formel für den längsten Weg sind es { $formula }.
