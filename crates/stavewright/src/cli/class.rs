@@ -48,7 +48,7 @@ times may be left out:
   steps = [\"handle\"]
   [tables]                          # room for so many at these steps
   at_once = 4
-  steps = ["cut", "rings"]
+  steps = [\"cut\", \"rings\"]
   [home]                            # may be done at home as well
   steps = [\"lashing\"]
   hours = \"19:00-21:00\"

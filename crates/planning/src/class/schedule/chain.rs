@@ -4,6 +4,7 @@ use super::hours::Hours;
 use super::problem::{Group, Minute, Problem, Task, Window};
 
 /// What a step takes of which there is too little for all.
+#[expect(clippy::struct_excessive_bools, reason = "each is a thing of its own that is scarce or not")]
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) struct Takes {
     pub(super) mould: bool,
