@@ -61,6 +61,30 @@ test("a making is written down on a telephone with its photograph, taken away an
   assert.deepEqual(page.troubles, []);
 });
 
+test("a photograph of a hundred million pixels is refused with a clear answer, and what was typed stays", async () => {
+  const page = await openRecords();
+  await page.getByLabel("Rows", { exact: true }).fill("36");
+  const photo = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(64, 32);
+    canvas.getContext("2d")?.fillRect(0, 0, 32, 32);
+    return [...new Uint8Array(await (await canvas.convertToBlob({ type: "image/jpeg" })).arrayBuffer())];
+  });
+  // The frame's head (ITU-T T.81, 1992, B.2.2) says 10000 by 10000.
+  const at = photo.findIndex((byte, place) => byte === 0xff && photo[place + 1] === 0xc0) + 5;
+  photo.splice(at, 4, 0x27, 0x10, 0x27, 0x10);
+  await page.getByLabel("Photograph", { exact: true }).setInputFiles({ name: "huge.jpg", mimeType: "image/jpeg", buffer: Buffer.from(photo) });
+  await page.getByLabel("Leave place and time in the photograph").check();
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByRole("alert").filter({ hasText: "more than 40 million pixels" }).waitFor();
+  assert.equal(await page.getByLabel("Rows", { exact: true }).inputValue(), "36");
+  await page.getByText("Nothing was written down yet.").waitFor();
+  assert.deepEqual((await readdir(served.folder)).filter((name) => name.endsWith(".jpg")), []);
+  // Without it the making is taken.
+  await page.getByLabel("Photograph", { exact: true }).setInputFiles([]);
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByRole("row").filter({ hasText: "36 rows" }).waitFor();
+});
+
 test("what makes no sense is said in the reader's language, and nothing typed is lost", async () => {
   const page = await openRecords({ locale: "de-DE" });
   await page.getByLabel("Reihen", { exact: true }).fill("36");
@@ -111,6 +135,8 @@ test("every saved pattern has a history in words, and a broken store keeps nothi
   await page.getByRole("tab", { name: "Compare" }).click();
   const left = page.getByLabel("Left", { exact: true });
   await until("the history is offered", async () => (await left.locator("option", { hasText: /^Saved / }).count()) === 2);
+  await left.selectOption({ index: (await left.locator("option").allTextContents()).findIndex((label) => /^Saved \d/.test(label)) });
+  await page.locator(".side .hint").filter({ hasText: /staves? (fewer|more)/ }).waitFor();
   await left.selectOption({ index: (await left.locator("option").allTextContents()).findLastIndex((label) => /^Saved \d/.test(label)) });
   await page.getByRole("button", { name: "Go back to the left version" }).click();
   await page.keyboard.press("Control+s");

@@ -9,6 +9,9 @@ use crate::measure::Length;
 
 /// The longest pattern or shelf file, in bytes. The longest of the examples has three thousand.
 pub const PATTERN_BYTES: usize = 1_000_000;
+/// The longest store that was written out as text, in bytes: with a hundred versions of each of some hundreds of
+/// patterns, and years of movements.
+pub const STORE_BYTES: usize = 200_000_000;
 /// The longest measure of a part. A basket of 5 m is a house.
 pub const PART: Length = Length::mm(5000.0);
 /// Most staves of a basket. Fine work has some 150.

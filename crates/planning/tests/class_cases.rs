@@ -5,8 +5,16 @@ mod checker;
 use planning::class::schedule::{Answer, Group, Minute, Plan, Problem, Task, Window, solve};
 use proptest::prelude::*;
 
-const TASK: Task =
-    Task { work: 60, wait: 0, pieces: 1, mould: false, drill: false, hands: false, home: false };
+const TASK: Task = Task {
+    work: 60,
+    wait: 0,
+    pieces: 1,
+    mould: false,
+    drill: false,
+    table: false,
+    hands: false,
+    home: false,
+};
 
 fn end(problem: &Problem) -> Option<Minute> {
     match solve(problem, &mut |_| true) {
@@ -25,7 +33,7 @@ fn baskets(students: u32, moulds: u32, sessions: Vec<Window>) -> Problem {
     let weave = Task { work: 360, wait: 720, mould: true, ..TASK };
     let finish = Task { work: 180, ..TASK };
     let groups = vec![Group { students, from: 0, on_mould: false, tasks: vec![weave, finish] }];
-    Problem { groups, sessions, home: Vec::new(), moulds, drills: 9, hands: 9 }
+    Problem { groups, sessions, home: Vec::new(), moulds, drills: 9, tables: 9, hands: 9 }
 }
 
 #[test]
@@ -64,6 +72,7 @@ fn work_may_be_done_at_home_where_that_is_allowed() {
         home: vec![Window { from: 500, to: 700 }],
         moulds: 1,
         drills: 1,
+        tables: 1,
         hands: 1,
     };
     assert_eq!(end(&problem), Some(1060));
@@ -104,6 +113,7 @@ fn try_on(
             };
             let first = group.tasks.iter().position(|task| task.mould) == Some(next);
             (!task.drill || busy(|task| task.drill) < problem.drills as usize)
+                && (!task.table || busy(|task| task.table) < problem.tables as usize)
                 && (!task.hands || busy(|task| task.hands) < problem.hands as usize)
                 && (!first || held(students, done, *at) < problem.moulds as usize)
         };
@@ -126,9 +136,16 @@ fn held(students: &[&Group], done: &[Vec<Window>], at: Minute) -> usize {
 }
 
 fn tasks() -> impl Strategy<Value = Vec<Task>> {
-    let task = (1..5_i64, 0..9_i64, any::<[bool; 3]>());
-    let task =
-        task.prop_map(|(work, wait, [mould, drill, hands])| Task { work, wait, mould, drill, hands, ..TASK });
+    let task = (1..5_i64, 0..9_i64, any::<[bool; 4]>());
+    let task = task.prop_map(|(work, wait, [mould, drill, table, hands])| Task {
+        work,
+        wait,
+        mould,
+        drill,
+        table,
+        hands,
+        ..TASK
+    });
     prop::collection::vec(task, 1..=3)
 }
 
@@ -145,9 +162,10 @@ fn problems() -> impl Strategy<Value = Problem> {
         group(3).prop_map(|one| vec![one]),
         (group(2), group(1)).prop_map(|(one, other)| vec![one, other]),
     ];
-    (groups, 1..3_u32, 1..3_u32, 1..3_u32, 4..12_i64).prop_map(|(groups, moulds, drills, hands, long)| {
+    let there = (1..3_u32, 1..3_u32, 1..3_u32, 1..3_u32);
+    (groups, there, 4..12_i64).prop_map(|(groups, (moulds, drills, tables, hands), long)| {
         let sessions = (0..5).map(|day| Window { from: day * 13, to: day * 13 + long }).collect();
-        Problem { groups, sessions, home: Vec::new(), moulds, drills, hands }
+        Problem { groups, sessions, home: Vec::new(), moulds, drills, tables, hands }
     })
 }
 

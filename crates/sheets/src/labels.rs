@@ -22,6 +22,7 @@ pub(crate) const LABELS: &[&str] = &[
     "class-sessions",
     "class-step",
     "class-then",
+    "class-timetable",
     "class-tray",
     "class-waits",
     "class-when",

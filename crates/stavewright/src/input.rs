@@ -13,15 +13,20 @@ use crate::failure::Failure;
 use crate::source::{Origin, Text};
 
 /// A pattern or a shelf has a few kilobytes; whatever is larger is something else.
-const LIMIT: u64 = basket::limits::PATTERN_BYTES as u64;
+const LIMIT: usize = basket::limits::PATTERN_BYTES;
 
 /// Reads a text; never more than one megabyte.
 pub(crate) fn read(origin: Origin) -> Result<Text, Failure> {
+    read_up_to(LIMIT, origin)
+}
+
+/// Reads a text of so many bytes at the most.
+pub(crate) fn read_up_to(limit: usize, origin: Origin) -> Result<Text, Failure> {
     let bytes = match &origin {
-        Origin::Standard => read_limited(&origin, io::stdin().lock())?,
+        Origin::Standard => read_limited(limit, &origin, io::stdin().lock())?,
         Origin::File(path) => {
             let file = open(path).map_err(|unopened| cannot_open(&origin, unopened))?;
-            read_limited(&origin, file)?
+            read_limited(limit, &origin, file)?
         }
     };
     let content =
@@ -47,10 +52,17 @@ fn cannot_open(origin: &Origin, unopened: Unopened) -> Failure {
     Failure::of_file(origin, unopened, help)
 }
 
-fn read_limited(origin: &Origin, source: impl Read) -> Result<Vec<u8>, Failure> {
+fn read_limited(limit: usize, origin: &Origin, source: impl Read) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
-    source.take(LIMIT + 1).read_to_end(&mut bytes).map_err(|error| cannot_read(origin, &error))?;
-    if bytes.len() as u64 > LIMIT { Err(too_large(origin)) } else { Ok(bytes) }
+    source.take(limit as u64 + 1).read_to_end(&mut bytes).map_err(|error| cannot_read(origin, &error))?;
+    match bytes.len() {
+        length if length <= limit => Ok(bytes),
+        _ if limit == LIMIT => Err(too_large(origin)),
+        _ => {
+            let what = format!("more than {} MB", limit / 1_000_000);
+            Err(Failure::of_file(origin, what, "Is this the right file?"))
+        }
+    }
 }
 
 fn cannot_read(origin: &Origin, error: &io::Error) -> Failure {

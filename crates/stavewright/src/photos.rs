@@ -11,6 +11,7 @@ use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE, PHOTOS_BYTES, PHOTOS
 use basket::pattern::{Pattern, Problem};
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
+use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageError, ImageFormat, ImageResult};
 use sheets::Photos;
 
@@ -65,15 +66,15 @@ pub(crate) enum Unfit {
     Broken,
 }
 
-/// A JPEG photograph upright and with its pixels alone, or as it is where all that it tells is wanted.
+/// A JPEG photograph upright and with its pixels alone, or with what the camera tells of it where that is wanted.
 pub(crate) fn upright(bytes: Vec<u8>, with_all: bool) -> Result<Vec<u8>, Unfit> {
     if image::guess_format(&bytes).ok() != Some(ImageFormat::Jpeg) {
         return Err(Unfit::Kind);
     }
     let mut room = PHOTOS_PIXELS;
-    match pixels_alone(&bytes, ImageFormat::Jpeg, &mut room) {
-        Ok(Some(anew)) if !with_all => Ok(anew),
-        Ok(_) => Ok(bytes),
+    let anew = if with_all { upright_alone } else { pixels_alone };
+    match anew(&bytes, ImageFormat::Jpeg, &mut room) {
+        Ok(anew) => Ok(anew.unwrap_or(bytes)),
         Err(ImageError::Limits(_)) => Err(Unfit::Large),
         Err(_) => Err(Unfit::Broken),
     }
@@ -150,19 +151,51 @@ fn pixels_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResul
         return Ok(None);
     }
     image.apply_orientation(upright);
-    let mut anew = Vec::new();
-    if format == ImageFormat::Png {
-        write(&image, PngEncoder::new(&mut anew), colours)?;
-    } else {
-        write(&image, JpegEncoder::new_with_quality(&mut anew, QUALITY), colours)?;
-    }
-    Ok(Some(anew))
+    written(&image, format, Beside { colours, told: None }).map(Some)
 }
 
-fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, colours: Option<Vec<u8>>) -> ImageResult<()> {
-    if let Some(profile) = colours {
+/// Decodes a photograph. If it lies on its side, it is turned and saved anew with what the camera tells of it.
+fn upright_alone(bytes: &[u8], format: ImageFormat, room: &mut u64) -> ImageResult<Option<Vec<u8>>> {
+    let mut decoder = size::decoder(bytes, format, room)?;
+    let (upright, colours) = (decoder.orientation()?, decoder.icc_profile()?);
+    let mut told = decoder.exif_metadata()?;
+    let mut image = DynamicImage::from_decoder(decoder)?;
+    if upright == Orientation::NoTransforms {
+        return Ok(None);
+    }
+    image.apply_orientation(upright);
+    if let Some(told) = &mut told {
+        // It would be turned once more by whoever looks at it.
+        let _ = Orientation::remove_from_exif_chunk(told);
+    }
+    written(&image, format, Beside { colours, told }).map(Some)
+}
+
+/// What a file holds beside the pixels.
+struct Beside {
+    /// A profile of its colours.
+    colours: Option<Vec<u8>>,
+    /// What the camera tells of it.
+    told: Option<Vec<u8>>,
+}
+
+fn written(image: &DynamicImage, format: ImageFormat, beside: Beside) -> ImageResult<Vec<u8>> {
+    let mut anew = Vec::new();
+    if format == ImageFormat::Png {
+        write(image, PngEncoder::new(&mut anew), beside)?;
+    } else {
+        write(image, JpegEncoder::new_with_quality(&mut anew, QUALITY), beside)?;
+    }
+    Ok(anew)
+}
+
+fn write(image: &DynamicImage, mut encoder: impl ImageEncoder, beside: Beside) -> ImageResult<()> {
+    if let Some(profile) = beside.colours {
         // Both forms can hold a profile; without it the colours are only a little off.
         let _ = encoder.set_icc_profile(profile);
+    }
+    if let Some(told) = beside.told {
+        let _ = encoder.set_exif_metadata(told);
     }
     image.write_with_encoder(encoder)
 }
@@ -219,6 +252,23 @@ mod tests {
             assert!(!harbour(&kept), "{name}");
             let image = image::load_from_memory(&kept).unwrap();
             assert_eq!((image.width(), image.height()), (8, 16), "{name}");
+        }
+    }
+
+    #[test]
+    fn a_photo_that_may_tell_all_is_upright_too_and_is_not_turned_twice() {
+        let bytes = photo(ImageFormat::Jpeg, Some(told()));
+        let harbour = |bytes: &[u8]| bytes.windows(7).any(|window| window == b"harbour");
+        for with_all in [true, false] {
+            let kept = upright(bytes.clone(), with_all).unwrap_or_else(|_| panic!("{with_all}"));
+            assert_eq!(harbour(&kept), with_all);
+            let mut room = PHOTOS_PIXELS;
+            let mut decoder = size::decoder(&kept, ImageFormat::Jpeg, &mut room).unwrap();
+            assert_eq!(decoder.dimensions(), (8, 16));
+            assert_eq!(decoder.orientation().unwrap(), Orientation::NoTransforms);
+            // What stands upright and may tell all stays as it is.
+            drop(decoder);
+            assert_eq!(upright(kept.clone(), true).ok(), Some(kept));
         }
     }
 

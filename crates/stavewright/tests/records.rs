@@ -30,6 +30,10 @@ fn refused(folder: &Path, arguments: &[&str]) -> String {
     said.err.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
+fn read(folder: &Path, file: &str) -> Vec<u8> {
+    fs::read(folder.join(file)).unwrap()
+}
+
 fn work(basket: &Value) -> f64 {
     basket["steps"].as_array().unwrap().iter().map(|step| step["work_minutes"].as_f64().unwrap()).sum()
 }
@@ -47,12 +51,37 @@ fn planned_taught_learned_from_and_drafted_anew() {
     let plan: Value = serde_json::from_str(&planned.out).unwrap();
     assert_eq!(plan["answer"], "does-not-fit");
 
+    // With as many moulds as students and four days more it does: plan, calendar, and what the teacher shows.
+    let longer =
+        fs::read_to_string(&class).unwrap().replace("../patterns/harbour-bread-basket.toml", &harbour);
+    let longer = longer.replace("moulds = 4", "moulds = 12").replace("drills = 2", "drills = 6");
+    let longer = longer.replace("date = \"2027-04-11\"", "every = 1\ntimes = 5\ndate = \"2027-04-11\"")
+        + "\n[samples]\nstages = [\"staves-set\", \"half-woven\", \"woven\"]\nhours = \"08:00-18:00\"\n";
+    fs::write(folder.join("longer.toml"), longer).unwrap();
+    let fits = ["class", "longer.toml", "--time-limit", "2", "--sheet", "plan.pdf", "--calendar", "plan.ics"];
+    for language in ["de", "en"] {
+        done(folder, &[&fits[..], &["--language", language]].concat());
+        assert!(read(folder, "plan.pdf").starts_with(b"%PDF"));
+    }
+    assert_eq!(fs::read_to_string(folder.join("plan.ics")).unwrap().matches("BEGIN:VEVENT").count(), 12);
+
     // It was taught all the same; what was written down is logged whole.
     let logged = done(folder, &["records", "log", &makings, &harbour]);
     assert_eq!(logged, "Logged: number 1, 2, 3, 4, 5, 6\n");
     assert!(done(folder, &["records"]).contains("student 4"));
     let one = done(folder, &["records", "show", "3"]);
     assert!(one.contains("79, of which 9 spoilt") && one.contains("Version"), "{one}");
+
+    // Log and cards are printed, in both languages.
+    for language in ["de", "en"] {
+        done(folder, &["records", "sheet", "--out", "log.pdf", "--language", language]);
+        let card =
+            ["records", "card", "3", &harbour, "--maker", "Tidewater Craft School", "--out", "card.pdf"];
+        done(folder, &[&card[..], &["--language", language]].concat());
+        assert!(["log.pdf", "card.pdf"].iter().all(|file| read(folder, file).starts_with(b"%PDF")));
+    }
+    done(folder, &["records", "sheet", "--out", "mine.pdf", "--who", "student 3", "--units", "mm"]);
+    assert!(refused(folder, &["records", "sheet", "--who", "nobody"]).contains("no record of"));
 
     // The hand is shown beside the usual one, and is used only when it is asked for.
     assert!(done(folder, &["hand", "workshop.db", &harbour]).contains("lashing"));
@@ -70,11 +99,22 @@ fn planned_taught_learned_from_and_drafted_anew() {
     assert!(work(&own) > work(&usual), "{} {}", work(&own), work(&usual));
     let (teacher, _) = drafted(&["--hand", "workshop.db", "--hand-of", "teacher"]);
     assert!(work(&teacher) < work(&usual));
+    // A learner has figures of one's own, which are neither the teacher's nor everybody's.
+    let (learner, told) = drafted(&["--hand", "workshop.db", "--hand-of", "student 2"]);
+    assert_eq!(learner["hand"]["whose"], "student 2");
+    assert!(![work(&teacher), work(&own), work(&usual)].contains(&work(&learner)), "{told}");
     let (again, _) = drafted(&[]);
     assert_eq!(again, usual);
     let sheet =
         done(folder, &["draft", &harbour, "--no-sheets", "--hand", "workshop.db", "--language", "de"]);
     assert!(sheet.contains("aus Aufzeichnungen gelernt"), "{sheet}");
+
+    // Every sheet is made anew by it, and says whose figures it is drafted by.
+    done(folder, &["draft", &harbour, "--hand", "workshop.db", "--out", "own"]);
+    let pages = ["handout.html", "teacher.html", "maker.html"].map(|page| folder.join("own").join(page));
+    let pages: Vec<String> = pages.iter().filter_map(|page| fs::read_to_string(page).ok()).collect();
+    assert!(pages.iter().any(|page| page.contains("learned from records")), "{} pages", pages.len());
+    assert!(read(folder, "own/handout.pdf").starts_with(b"%PDF"));
 
     // The next class is planned with it, and says so.
     let anew =
@@ -194,6 +234,23 @@ fn a_pattern_has_a_history_in_words_and_goes_back() {
     let back = done(folder, &["history", "harbour.toml"]);
     assert!(back.starts_with("3 ") && back.contains("staves more"), "{back}");
     assert!(refused(folder, &["history", "harbour.toml", "--back", "9"]).contains("no version 9"));
+    // Written out and taken in elsewhere all of it is there again, however long it has become.
+    for number in 1..=4 {
+        fs::write(&file, format!("{first}# {number}{}\n", " osier".repeat(50_000))).unwrap();
+        done(folder, &["history", "harbour.toml", "--show", "1"]);
+    }
+    done(folder, &["shelf", "export", "all.toml"]);
+    assert!(fs::metadata(folder.join("all.toml")).unwrap().len() > 1_000_000);
+    let other = folder.join("other");
+    fs::create_dir(&other).unwrap();
+    fs::copy(&file, other.join("harbour.toml")).unwrap();
+    let taken = done(&other, &["shelf", "import", "../all.toml"]);
+    assert!(taken.contains("7 versions of patterns"), "{taken}");
+    let history = |folder: &Path| done(folder, &["history", "harbour.toml"]);
+    assert_eq!(history(&other), history(folder));
+    done(&other, &["shelf", "export", "again.toml"]);
+    assert!(fs::read(folder.join("all.toml")).unwrap() == fs::read(other.join("again.toml")).unwrap());
+    fs::write(&file, &first).unwrap();
     // A broken store is left alone, and the pattern with it.
     fs::write(folder.join("workshop.db"), "this is no store").unwrap();
     refused(folder, &["history", "harbour.toml"]);

@@ -43,4 +43,4 @@ pub use plain::Everything;
 pub use shelf::Item;
 pub use shelf_csv::{read_shelf, write_shelf};
 pub use store::Store;
-pub use versions::Version;
+pub use versions::{PatternVersion, Version};

@@ -1,7 +1,7 @@
 //! The whole store as plain text, out and back in without loss.
 
 use basket::message::Message;
-use planning::records::Record;
+use planning::records::{Adopted, Record};
 use serde::{Deserialize, Serialize};
 
 use crate::fault::Fault;
@@ -11,6 +11,7 @@ use crate::orders::Order;
 use crate::records;
 use crate::shelf::Item;
 use crate::store::Store;
+use crate::versions::{self, PatternVersion};
 
 /// All that a store holds.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -31,6 +32,15 @@ pub struct Everything {
     /// The makings that were written down, by number.
     #[serde(default)]
     pub records: Vec<Record>,
+    /// The highest number that a making was given; it may have been forgotten since.
+    #[serde(default)]
+    pub last_record: u32,
+    /// What every saved pattern was before, oldest first.
+    #[serde(default)]
+    pub versions: Vec<PatternVersion>,
+    /// The hand that was taken up; none for the usual one.
+    #[serde(default)]
+    pub adopted: Option<Adopted>,
 }
 
 impl Everything {
@@ -66,6 +76,9 @@ impl Store {
             moulds: self.moulds_where("true")?,
             orders: self.orders()?,
             records: self.records()?,
+            last_record: self.last_record()?,
+            versions: self.all_versions()?,
+            adopted: self.adopted()?,
         })
     }
 
@@ -107,7 +120,10 @@ impl Store {
         for record in &all.records {
             records::put(&work, record, Some(record.number).filter(|number| *number > 0))?;
         }
+        records::go_on_after(&work, all.last_record)?;
+        versions::put(&work, &all.versions)?;
         work.commit()?;
+        self.adopt(all.adopted.as_ref())?;
         all.orders.iter().try_for_each(|order| self.put_order(order))
     }
 }

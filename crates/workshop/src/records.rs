@@ -46,6 +46,12 @@ impl Store {
         Ok(records)
     }
 
+    /// The highest number that a making was given, also of those that were forgotten.
+    pub(crate) fn last_record(&self) -> Result<u32, Fault> {
+        let query = "SELECT seq FROM sqlite_sequence WHERE name = 'records'";
+        Ok(self.connection.query_row(query, [], |row| row.get(0)).optional()?.unwrap_or(0))
+    }
+
     /// One making.
     ///
     /// # Errors
@@ -71,6 +77,15 @@ impl Store {
         self.connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()))?;
         Ok(gone)
     }
+}
+
+/// Gives the next making a number above this one.
+pub(crate) fn go_on_after(work: &Transaction, number: u32) -> Result<(), Fault> {
+    let set = "UPDATE sqlite_sequence SET seq = max(seq, ?1) WHERE name = 'records'";
+    if number > 0 && work.execute(set, [number])? == 0 {
+        work.execute("INSERT INTO sqlite_sequence (name, seq) VALUES ('records', ?1)", [number])?;
+    }
+    Ok(())
 }
 
 /// Writes one down under a number of its own, or under the next one.

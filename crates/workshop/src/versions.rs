@@ -1,6 +1,7 @@
 //! What every saved pattern was before: its history, of which the last ones are kept.
 
-use rusqlite::{OptionalExtension, Row};
+use rusqlite::{OptionalExtension, Row, Transaction};
+use serde::{Deserialize, Serialize};
 
 use crate::fault::Fault;
 use crate::store::Store;
@@ -19,7 +20,41 @@ pub struct Version {
     pub source: String,
 }
 
+/// A version beside the name of its pattern's file, as a store writes it out.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PatternVersion {
+    /// The file of the pattern, without `.toml`.
+    pub pattern: String,
+    /// Its number, among those of all patterns.
+    pub id: i64,
+    /// When it was saved, in UTC.
+    pub at: String,
+    /// The text.
+    pub source: String,
+}
+
+/// Puts versions into a store that has none, under their own numbers.
+pub(crate) fn put(work: &Transaction, versions: &[PatternVersion]) -> Result<(), Fault> {
+    let mut insert =
+        work.prepare_cached("INSERT INTO versions (pattern, id, at, source) VALUES (?1, ?2, ?3, ?4)")?;
+    for PatternVersion { pattern, id, at, source } in versions {
+        insert.execute((pattern, id, at, source))?;
+    }
+    Ok(())
+}
+
 impl Store {
+    /// The versions of all patterns, oldest first.
+    pub(crate) fn all_versions(&self) -> Result<Vec<PatternVersion>, Fault> {
+        let mut query =
+            self.connection.prepare_cached("SELECT pattern, id, at, source FROM versions ORDER BY id")?;
+        let read = |row: &Row| {
+            Ok(PatternVersion { pattern: row.get(0)?, id: row.get(1)?, at: row.get(2)?, source: row.get(3)? })
+        };
+        Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
+    }
+
     /// Keeps the text of a pattern, unless it is the last one that is kept of it already.
     ///
     /// # Errors

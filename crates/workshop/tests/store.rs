@@ -1,11 +1,12 @@
 //! What a store keeps, and what it says of files that are none.
 
+use std::collections::BTreeMap;
 use std::path::Path;
 
 use basket::message::{Message, Value};
 use basket::pattern::StepKind;
 use basket::{Catalogue, Length};
-use planning::records::Record;
+use planning::records::{Adopted, Record};
 use workshop::{
     Change, Everything, Fault, Girth, Item, Kind, Loan, Mould, Order, State, Store, read_shelf, write_shelf,
 };
@@ -123,6 +124,13 @@ fn what_the_maker_measured_goes_before_the_catalogue() {
     assert_eq!(catalogue.materials.len(), Catalogue::built_in().materials.len());
 }
 
+/// Texts of a pattern with everything that plain text can lose: quotes, backslashes, ends of lines of any kind.
+const SAVED: [&str; 3] = [
+    "title = \"Harbour\"\n",
+    "\n# \"\"\"three\"\"\" '''quotes''' \\ \\u0041 \t\r\ntitle = 'Harbour'\r\n  \r\n",
+    "title = \"H\u{e4}fen \u{1f9fa}\"\nno end of a line",
+];
+
 #[test]
 fn everything_goes_out_and_back_in_without_loss() {
     let folder = tempfile::tempdir().unwrap();
@@ -147,14 +155,32 @@ fn everything_goes_out_and_back_in_without_loss() {
         ..Order::default()
     };
     from.put_order(&order).unwrap();
-    from.log(&[making(Some("student 3")), making(None)]).unwrap();
+    from.log(&[making(Some("student 3")), making(None), making(Some("student 4"))]).unwrap();
+    from.forget(&[3]).unwrap();
+    for text in SAVED {
+        from.keep_version("harbour", text).unwrap();
+    }
+    from.keep_version("ferry", "").unwrap();
+    let figures = Adopted {
+        whose: "the \"Tidewater\" hand".to_owned(),
+        times: BTreeMap::from([("take-up".to_owned(), 1.25), ("pace-lashing".to_owned(), 0.1 + 0.2)]),
+        shrink: Some(0.03),
+        spoilt: None,
+    };
+    from.adopt(Some(&figures)).unwrap();
 
     let all = from.everything().unwrap();
     let text = all.to_toml().unwrap();
-    assert_eq!(Everything::from_toml(&text).unwrap(), all);
+    let read = Everything::from_toml(&text).unwrap();
+    assert_eq!(read, all);
     let mut to = Store::open(&folder.path().join("other.db")).unwrap();
-    to.take_in(&all).unwrap();
+    to.take_in(&read).unwrap();
     assert_eq!(to.everything().unwrap(), all);
+    assert_eq!(to.versions("harbour").unwrap(), from.versions("harbour").unwrap());
+    assert_eq!(to.versions("harbour").unwrap()[0].source, SAVED[2]);
+    assert_eq!(to.adopted().unwrap(), Some(figures));
+    // A number that was given to a making that is forgotten is not given again.
+    assert_eq!(to.log(&[making(None)]).unwrap(), from.log(&[making(None)]).unwrap());
     // The numbers go on where they stood, and a full store is not poured over.
     assert_eq!(to.book(Kind::Counted, "", &[]).unwrap(), from.book(Kind::Counted, "", &[]).unwrap());
     assert!(matches!(to.take_in(&all), Err(Fault::Refused(_))));

@@ -14,6 +14,8 @@ import { language, t } from "../words/texts.ts";
 interface Version {
   readonly id: string;
   readonly label: string;
+  /** In what it differs from the one before it; a list of choices has no room for it. */
+  readonly says?: string;
   readonly text: () => string | Promise<string>;
 }
 
@@ -76,7 +78,8 @@ export class CompareView implements View {
     const before = past.map(
       ({ id, at, says, source }): Version => ({
         id: `past-${id}`,
-        label: [t("bench-version-past", { at: new Date(at).toLocaleString(language()) }), says.join(", ")].filter(Boolean).join(": "),
+        label: t("bench-version-past", { at: new Date(at).toLocaleString(language()) }),
+        says: says.join("; "),
         text: () => source,
       }),
     );
@@ -131,6 +134,7 @@ export class CompareView implements View {
 class Side {
   readonly node: HTMLElement;
   readonly #select: HTMLSelectElement;
+  readonly #says = el("p", { class: "hint" });
   readonly #paper = el("div", { class: "paper" });
   #versions: readonly Version[] = [];
   #drawn: string | undefined;
@@ -138,7 +142,7 @@ class Side {
   constructor(side: "left" | "right", changed: () => void) {
     const id = newId("version");
     this.#select = el("select", { id, onchange: changed });
-    this.node = el("div", { class: "side" }, el("label", { for: id }, t(`bench-compare-${side}`)), this.#select, this.#paper);
+    this.node = el("div", { class: "side" }, el("label", { for: id }, t(`bench-compare-${side}`)), this.#select, this.#says, this.#paper);
   }
 
   offer(versions: readonly Version[], usual: string): void {
@@ -149,7 +153,9 @@ class Side {
   }
 
   async text(): Promise<string> {
-    return (await this.#versions.find(({ id }) => id === this.#select.value)?.text()) ?? "";
+    const version = this.#versions.find(({ id }) => id === this.#select.value);
+    say(this.#says, version?.says ?? "");
+    return (await version?.text()) ?? "";
   }
 
   async draw(source: string): Promise<void> {

@@ -48,6 +48,7 @@ export function classPage({ frame, folder }: Around): PlanPage {
     form: (sheet) => classForm(parts, sheet),
     leaves: ["class"],
     searches: true,
+    folded: true,
     first: pictures,
     ready,
   });

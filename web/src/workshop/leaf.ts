@@ -1,27 +1,30 @@
 /** A leaf of a plan on the screen: the same sections that are printed. */
 
 import type { LeafSection, LeafStrip, LeafTable, PlanLeaf } from "../api/types.ts";
-import { el } from "../dom/element.ts";
+import { el, type Child } from "../dom/element.ts";
 import { table } from "./table.ts";
 
 /** Pieces that are a smaller share of the longest strand have no room for their length. */
 const LABELLED = 0.08;
 
-export function leafOf(leaf: PlanLeaf): HTMLElement {
-  return el("section", { class: "leaf", id: `leaf-${leaf.id}`, "aria-label": leaf.name }, el("h2", {}, leaf.name), ...leaf.sections.map(section));
+/** `folded`: sections with a table open when their heading is pressed. */
+export function leafOf(leaf: PlanLeaf, folded = false): HTMLElement {
+  const shown = (own: LeafSection): HTMLElement => (folded && own.table ? fold(own) : el("section", { class: "stack" }, el("h3", {}, own.heading), ...inside(own)));
+  return el("section", { class: "leaf", id: `leaf-${leaf.id}`, "aria-label": leaf.name }, el("h2", {}, leaf.name), ...leaf.sections.map(shown));
 }
 
-function section({ heading, notes, table: shown, strips, after }: LeafSection): HTMLElement {
+function fold(own: LeafSection): HTMLElement {
+  return el("details", { class: "rest" }, el("summary", {}, el("h3", {}, own.heading)), ...inside(own));
+}
+
+function inside({ heading, notes, table: shown, strips, after }: LeafSection): Child[] {
   const longest = Math.max(1, ...strips.map(({ length_mm }) => length_mm));
-  return el(
-    "section",
-    { class: "stack" },
-    el("h3", {}, heading),
+  return [
     ...notes.map((note) => el("p", {}, note)),
     shown && tableOf(heading, shown),
     strips.length > 0 && el("div", { class: "strips", "aria-hidden": "true" }, ...strips.map((strip) => stripOf(strip, longest))),
     ...after.map((note) => el("p", {}, note)),
-  );
+  ];
 }
 
 function tableOf(caption: string, { head, figures, rows }: LeafTable): HTMLElement {

@@ -24,6 +24,8 @@ export interface PlanView {
   readonly form: (sheet: Sheet) => readonly HTMLElement[];
   /** Which leaves are shown, in which order. */
   readonly leaves: readonly string[];
+  /** Whether sections with a table are folded. */
+  readonly folded?: boolean;
   /** What stands before the leaves. */
   readonly first?: (shown: PlanShown) => readonly Child[];
   /** Whether it is a search: how long it may take is asked, and stopped it answers with its best so far. */
@@ -141,7 +143,7 @@ export class PlanPage implements WorkshopPage {
     if (!shown) return;
     const leaves = this.view.leaves.flatMap((id) => shown.leaves.filter((leaf) => leaf.id === id));
     fill(this.#sheets);
-    fill(this.#leaves, ...(this.view.first?.(shown) ?? []), ...leaves.map(leafOf));
+    fill(this.#leaves, ...(this.view.first?.(shown) ?? []), ...leaves.map((leaf) => leafOf(leaf, this.view.folded)));
     say(this.#told, t("bench-plan-worked"));
   }
 

@@ -12,7 +12,7 @@ import { trouble } from "./trouble.ts";
 type Measure = Exclude<keyof MakingText, "learner" | "minutes" | "photos">;
 
 export class RecordForm {
-  readonly node = el("form", { class: "asked", autocomplete: "off", onsubmit: (event: SubmitEvent) => this.#send(event) });
+  readonly node = el("form", { class: "asked record", autocomplete: "off", onsubmit: (event: SubmitEvent) => this.#send(event) });
   readonly #wrong = el("p", { class: "wrong", role: "alert" });
 
   constructor(
@@ -72,8 +72,8 @@ export class RecordForm {
       pattern.row,
       rows("made", "who"),
       el("label", { class: "tick", for: learner.id }, learner, t("bench-records-learner")),
-      el("fieldset", { class: "plan-group" }, el("legend", {}, t("bench-records-minutes")), el("div", { class: "pairs" }, ...minutes.map(([, field]) => field.row))),
-      rows("rows", "weaver", "wet", "dry", "girth_wet", "girth_dry", "staves", "spoilt"),
+      el("fieldset", { class: "plan-group took" }, el("legend", {}, t("bench-records-minutes")), ...minutes.map(([, field]) => field.row)),
+      el("fieldset", { class: "plan-group" }, el("legend", {}, t("bench-records-measures")), rows("rows", "weaver", "wet", "dry", "girth_wet", "girth_dry", "staves", "spoilt")),
       rows("wood", "went_wrong"),
       el("div", { class: "stack tight" }, el("label", { for: photo.id }, t("bench-records-photo")), photo, el("label", { class: "tick", for: all.id }, all, t("bench-records-photo-all"))),
       this.#wrong,

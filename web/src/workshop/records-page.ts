@@ -23,7 +23,7 @@ export class RecordsPage implements WorkshopPage {
     fill(
       this.node,
       el("h1", {}, t("bench-records-heading")),
-      el("div", { class: "plan" }, this.#form, el("section", { class: "stack" }, el("div", { class: "row wrap" }, el("label", { for: this.#who.id }, t("bench-records-of")), this.#who), this.#log, this.#hand)),
+      el("div", { class: "plan records" }, this.#form, el("section", { class: "stack" }, el("div", { class: "row wrap" }, el("label", { for: this.#who.id }, t("bench-records-of")), this.#who), this.#log, this.#hand)),
     );
   }
 
@@ -60,23 +60,26 @@ export class RecordsPage implements WorkshopPage {
 
   #list(makings: readonly Making[], who: string): readonly (HTMLElement | null)[] {
     if (makings.length === 0) return [el("p", { class: "hint" }, t("bench-records-none"))];
-    const columns = ["bench-records-number", "bench-records-pattern", "bench-records-made", "bench-records-maker", "bench-records-measured", "bench-records-wrong", "bench-records-photo", "bench-records-forget"];
+    const photographed = makings.some(({ photos }) => photos.length > 0);
+    const all = ["bench-records-number", "bench-records-pattern", "bench-records-made", "bench-records-maker", "bench-records-measured", "bench-records-wrong", "bench-records-photo", "bench-records-act"];
+    const columns = all.filter((id) => photographed || id !== "bench-records-photo");
     const forgetAll = async (): Promise<void> => {
       const sure = await choose(t("bench-records-forget-all", { who }), t("bench-records-forget-all-ask", { who, count: makings.length }), FORGET());
       if (sure) await this.#act({ do: "forget", numbers: makings.map(({ number }) => number) });
     };
     return [
-      table(t("bench-records-heading"), columns.map((id, at) => ({ head: t(id), figures: at === 0 })), makings.map((making) => this.#row(making))),
+      table(t("bench-records-heading"), columns.map((id, at) => ({ head: t(id), figures: at === 0 })), makings.map((making) => this.#row(making, photographed))),
       el(
         "div",
         { class: "row wrap" },
+        el("a", { class: "button quiet", href: `/api/log.pdf?language=${language()}${whose(who, "&")}`, download: "makings.pdf" }, t("bench-records-print")),
         el("a", { class: "button quiet", href: `/api/log.toml${whose(who, "?")}`, download: "records.toml" }, t("bench-records-export")),
         who === "" ? null : el("button", { type: "button", class: "quiet", onclick: () => void this.frame.attempt(forgetAll) }, t("bench-records-forget-all", { who })),
       ),
     ];
   }
 
-  #row({ number, pattern, made, who, says, went_wrong, photos }: Making): readonly (HTMLElement | string | false)[] {
+  #row({ number, pattern, made, who, says, went_wrong, photos }: Making, photographed: boolean): readonly (HTMLElement | string | false)[] {
     const forget = async (): Promise<void> => {
       const sure = await choose(t("bench-records-forget-one", { number }), t("bench-records-forget-ask", { number }), FORGET());
       if (sure) await this.#act({ do: "forget", numbers: [number] });
@@ -85,8 +88,13 @@ export class RecordsPage implements WorkshopPage {
     const pictures = photos.map((photo) => el("a", { href: photoPlace(photo), target: "_blank", rel: "noopener" }, el("img", { src: photoPlace(photo), alt, loading: "lazy", class: "making" })));
     return [
       String(number), pattern, made, who, says.join("; "), went_wrong,
-      pictures.length > 0 && el("span", {}, ...pictures),
-      el("button", { type: "button", class: "quiet", "aria-label": t("bench-records-forget-one", { number }), onclick: () => void this.frame.attempt(forget) }, t("bench-records-forget")),
+      ...(photographed ? [pictures.length > 0 && el("span", {}, ...pictures)] : []),
+      el(
+        "span",
+        { class: "row wrap" },
+        el("a", { class: "button quiet", href: `/api/log/${number}/card.pdf?language=${language()}`, download: `card-${number}.pdf`, "aria-label": t("bench-records-card-of", { number }) }, t("bench-records-card")),
+        el("button", { type: "button", class: "quiet", "aria-label": t("bench-records-forget-one", { number }), onclick: () => void this.frame.attempt(forget) }, t("bench-records-forget")),
+      ),
     ];
   }
 

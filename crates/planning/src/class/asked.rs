@@ -51,6 +51,7 @@ pub(super) fn problem(class: &Class, source: &Source) -> (Problem, Vec<Vec<Lesso
         home: class.hours_at_home(),
         moulds: class.moulds,
         drills: class.drills.unwrap_or(u32::MAX),
+        tables: class.tables.as_ref().map_or(u32::MAX, |tables| tables.at_once),
         hands: class.teacher.as_ref().map_or(u32::MAX, |teacher| teacher.at_once),
     };
     (problem, lessons)

@@ -77,7 +77,8 @@ impl Answer {
     fn network(&self, plan: &Plan) -> Option<(Vec<Node>, Network)> {
         let mut nodes = Vec::new();
         let mut activities = Vec::new();
-        let (mut moulds, mut drills, mut hands) = (Vec::new(), Vec::new(), Vec::new());
+        let (mut moulds, mut drills, mut tables, mut hands) =
+            (Vec::new(), Vec::new(), Vec::new(), Vec::new());
         for (student, turn) in plan.students.iter().enumerate() {
             let from = self.problem.groups.get(turn.group)?.from;
             let mut held: Option<(usize, usize)> = None;
@@ -89,6 +90,7 @@ impl Answer {
                 before = Some(Link { activity: number, wait: task.wait });
                 let busy = Busy { first: number, last: number, wait: 0, time: placed.span };
                 drills.extend(task.drill.then_some(busy));
+                tables.extend(task.table.then_some(busy));
                 hands.extend(task.hands.then_some(busy));
                 if task.mould {
                     held = Some((held.map_or(number, |(first, _)| first), number));
@@ -99,9 +101,12 @@ impl Answer {
                 moulds.push(Busy { first: from, last: to, wait, time });
             }
         }
-        for (busy, many) in
-            [(moulds, self.problem.moulds), (drills, self.problem.drills), (hands, self.problem.hands)]
-        {
+        for (busy, many) in [
+            (moulds, self.problem.moulds),
+            (drills, self.problem.drills),
+            (tables, self.problem.tables),
+            (hands, self.problem.hands),
+        ] {
             in_turn(busy, many, &mut activities);
         }
         Some((nodes, Network::of(activities)?))

@@ -59,7 +59,8 @@ impl Source<'_> {
             let pieces = if drill || by { 1 } else { pieces(&basket, step.kind, rows) };
             let home = class.home.as_ref().is_some_and(|home| home.steps.contains(&step.kind));
             let mould = on_mould.contains(&index);
-            let task = Task { work, wait, pieces, mould, drill, hands: by, home };
+            let table = class.tables.as_ref().is_some_and(|tables| tables.steps.contains(&step.kind));
+            let task = Task { work, wait, pieces, mould, drill, table, hands: by, home };
             lessons.push(Lesson { kind: step.kind, rows, task });
         }
         lessons

@@ -13,10 +13,14 @@ use super::written::{Class, Home, Hours, Students};
 pub struct Change {
     /// Days more, like the last.
     pub days: u32,
+    /// Whether of the last of those days the first hours are enough.
+    pub half: bool,
     /// Moulds more.
     pub moulds: u32,
     /// Drills more.
     pub drills: u32,
+    /// Places at the tables more.
+    pub tables: u32,
     /// Students more by whom the teacher stands at once.
     pub hands: u32,
     /// Students fewer.
@@ -37,18 +41,25 @@ pub struct Mend {
 }
 
 impl Change {
-    /// How many things are changed: days, moulds, drills and hands each by their number.
+    /// How many things are changed: days, moulds, drills, tables and hands each by their number.
     fn size(&self) -> u32 {
         let ready = u32::try_from(self.ready.len()).unwrap_or(u32::MAX);
-        [self.days, self.moulds, self.drills, self.hands, self.fewer, ready, self.home.into()].iter().sum()
+        let things = [self.days, self.moulds, self.drills, self.tables, self.hands, self.fewer];
+        things.iter().sum::<u32>() + ready + u32::from(self.home)
     }
 
     /// The class with the change.
     #[must_use]
     pub fn of(&self, class: &Class) -> Class {
         let mut class = class.longer(self.days);
+        if let Some(last) = class.days.last_mut().filter(|_| self.half && self.days > 0) {
+            last.hours.truncate(1);
+        }
         class.moulds += self.moulds;
         class.drills = class.drills.map(|drills| drills + self.drills);
+        if let Some(tables) = &mut class.tables {
+            tables.at_once += self.tables;
+        }
         if let Some(teacher) = &mut class.teacher {
             teacher.at_once += self.hands;
         }
@@ -122,6 +133,7 @@ impl<'t> Tries<'t> {
         let all: Vec<Ready> = self.preparable();
         let moulds = self.moulds_short();
         let drills = if self.class.drills.is_some() { self.class.count() } else { 0 };
+        let tables = if self.class.tables.is_some() { self.class.count() } else { 0 };
         let hands = if self.class.teacher.is_some() { self.class.count() } else { 0 };
         let home = self.class.home.is_none();
         let nothing = Change::default();
@@ -129,12 +141,13 @@ impl<'t> Tries<'t> {
             nothing.clone(),
             Change { moulds, ..nothing.clone() },
             Change { drills, ..nothing.clone() },
+            Change { tables, ..nothing.clone() },
             Change { hands, ..nothing.clone() },
             Change { ready: all.clone(), ..nothing.clone() },
             Change { home, ..nothing.clone() },
             Change { ready: all.clone(), home, ..nothing.clone() },
             Change { ready: all.clone(), moulds, ..nothing.clone() },
-            Change { ready: all, moulds, drills, hands, ..nothing.clone() },
+            Change { ready: all, moulds, drills, tables, hands, ..nothing.clone() },
         ];
         let mut mends: Vec<Mend> = Vec::new();
         for change in kinds {
@@ -143,7 +156,8 @@ impl<'t> Tries<'t> {
                 continue;
             };
             let now = self.days_now();
-            let change = self.least(Change { days: days.enough.saturating_sub(now), ..change });
+            let least = self.least(Change { days: days.enough.saturating_sub(now), ..change });
+            let change = self.halved(least);
             let mend = Mend { days: Some(now + change.days), change };
             // A change that helps no more than its days alone would is none.
             if mend.change.size() > 0 && !mends.contains(&mend) {
@@ -186,8 +200,17 @@ impl<'t> Tries<'t> {
         let base = change.clone();
         change.drills = self.smallest(0, base.drills, &|drills| Change { drills, ..base.clone() });
         let base = change.clone();
+        change.tables = self.smallest(0, base.tables, &|tables| Change { tables, ..base.clone() });
+        let base = change.clone();
         change.hands = self.smallest(0, base.hands, &|hands| Change { hands, ..base.clone() });
         change
+    }
+
+    /// The same with half of the last day more, where that is enough.
+    fn halved(&mut self, change: Change) -> Change {
+        let has_halves = self.class.days.last().is_some_and(|day| day.hours.len() > 1);
+        let halved = Change { half: true, ..change.clone() };
+        if change.days > 0 && has_halves && self.fits(&halved) { halved } else { change }
     }
 
     /// The smallest number with which it fits; with the largest it does.

@@ -11,6 +11,8 @@ pub enum Lack {
     Mould,
     /// A drill that is free.
     Drill,
+    /// Room at a table.
+    Table,
     /// The teacher.
     Teacher,
 }
@@ -53,10 +55,10 @@ impl Answer {
             let mut ready = self.problem.groups.get(turn.group).map_or(0, |group| group.from);
             let mut had_mould = false;
             for (lesson, placed) in self.steps(turn) {
-                let could = hours.place(&lesson.task, ready).unwrap_or(placed.span).from;
-                let time = Window { from: could, to: placed.span.from };
+                let could = hours.place(&lesson.task, ready).unwrap_or(placed.span);
+                let time = Window { from: could.from, to: placed.span.from };
                 if time.minutes() > 0 {
-                    let lack = lack(&lesson.task, had_mould);
+                    let lack = self.lack(plan, (&lesson.task, had_mould), could);
                     let in_class = minutes_in(&self.problem, time);
                     all.push(Waiting { student, lesson: *lesson, time, in_class, lack });
                 }
@@ -65,6 +67,27 @@ impl Answer {
             }
         }
         all
+    }
+
+    /// What a step lacks that could be done at a time: the first thing it needs of which others take all then.
+    fn lack(&self, plan: &Plan, (task, had_mould): (&Task, bool), could: Window) -> Lack {
+        let then = |time: &Window| time.from < could.to && could.from < time.to;
+        let steps = || plan.students.iter().flat_map(|turn| self.steps(turn));
+        let busy = |needs: fn(&Task) -> bool| {
+            steps().filter(|(lesson, placed)| needs(&lesson.task) && then(&placed.span)).count()
+        };
+        let held = plan.students.iter().filter(|turn| turn.mould.is_some_and(|(_, held)| then(&held)));
+        let Problem { moulds, drills, tables, hands, .. } = self.problem;
+        let needed = [
+            (Lack::Mould, task.mould && !had_mould, held.count(), moulds),
+            (Lack::Drill, task.drill, busy(|task| task.drill), drills),
+            (Lack::Table, task.table, busy(|task| task.table), tables),
+            (Lack::Teacher, task.hands, busy(|task| task.hands), hands),
+        ];
+        let mut needed = needed.into_iter().filter(|(_, needs, ..)| *needs).peekable();
+        // Where turns alone make somebody wait, it is for the first thing that the step needs.
+        let first = needed.peek().map_or(Lack::Teacher, |(lack, ..)| *lack);
+        needed.find(|(_, _, taken, there)| *taken >= *there as usize).map_or(first, |(lack, ..)| lack)
     }
 
     /// The rows a student is to have woven at each full hour of class while weaving goes on, and at the end of
@@ -91,14 +114,6 @@ impl Answer {
             lesson.task.pieces_in(minutes).checked_sub(1).map(|more| first + more)
         };
         self.steps(turn).filter_map(woven).max().unwrap_or(0)
-    }
-}
-
-fn lack(task: &Task, had_mould: bool) -> Lack {
-    match task {
-        task if task.mould && !had_mould => Lack::Mould,
-        task if task.drill => Lack::Drill,
-        _ => Lack::Teacher,
     }
 }
 

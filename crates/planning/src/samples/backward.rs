@@ -54,8 +54,15 @@ pub(super) fn plan(chains: &[Chain], past: Past) -> Option<Vec<Placed>> {
     let standing = groups.iter().filter(|group| group.on_mould).count();
     let standing = u32::try_from(standing).unwrap_or(u32::MAX);
     let moulds = past.moulds.unwrap_or(u32::MAX).max(standing).max(1);
-    let problem =
-        Problem { groups, sessions: past.hours, home: Vec::new(), moulds, drills: u32::MAX, hands: 1 };
+    let problem = Problem {
+        groups,
+        sessions: past.hours,
+        home: Vec::new(),
+        moulds,
+        drills: u32::MAX,
+        tables: u32::MAX,
+        hands: 1,
+    };
     let Answer::Plan { plan, .. } = solve(&problem, &mut |progress| progress.looked_at < LOOKED_AT) else {
         return None;
     };
@@ -112,7 +119,7 @@ fn undone(steps: &[Step], longest: Minute) -> Vec<Undone> {
 /// Work that is not broken off for the night unless it takes longer than a day.
 fn task(work: Minute, longest: Minute) -> Task {
     let pieces = if work > longest { u32::try_from(work).unwrap_or(u32::MAX).max(1) } else { 1 };
-    Task { work, wait: 0, pieces, mould: false, drill: false, hands: work > 0, home: false }
+    Task { work, wait: 0, pieces, mould: false, drill: false, table: false, hands: work > 0, home: false }
 }
 
 fn placed(turn: &Turn, undone: &[Undone], chain: &Chain) -> Placed {

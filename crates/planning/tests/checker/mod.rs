@@ -7,6 +7,7 @@ pub fn check(problem: &Problem, plan: &Plan) {
     assert_eq!(plan.students.len(), problem.students() as usize);
     let mut on_mould = Vec::new();
     let mut drilling = Vec::new();
+    let mut at_tables = Vec::new();
     let mut at_hand = Vec::new();
     let mut last = 0;
     for (group, count) in problem.groups.iter().enumerate().map(|(group, of)| (group, of.students)) {
@@ -33,6 +34,9 @@ pub fn check(problem: &Problem, plan: &Plan) {
             if task.drill {
                 drilling.push(Window { from, to });
             }
+            if task.table {
+                at_tables.push(Window { from, to });
+            }
             if task.hands {
                 at_hand.push(Window { from, to });
             }
@@ -47,6 +51,7 @@ pub fn check(problem: &Problem, plan: &Plan) {
         assert_eq!(same.count(), 1, "mould {number} is held twice");
     }
     never_more_than(problem.drills, &drilling);
+    never_more_than(problem.tables, &at_tables);
     never_more_than(problem.hands, &at_hand);
 }
 

@@ -37,11 +37,12 @@ fn sessions<'s>(teller: &Teller, windows: impl Iterator<Item = &'s Window>) -> V
     let mut sessions: Vec<Session> = Vec::new();
     let mut day = String::new();
     for window in windows {
-        let from = teller.moment(window.from);
+        let (from, to) = (teller.moment(window.from), teller.moment(window.to));
         let new = sessions.len().is_multiple_of(SESSIONS) || from.day != day;
         day = from.day;
         let told = if new { day.clone() } else { String::new() };
-        sessions.push(Session { from: window.from as f64, to: window.to as f64, day: told, time: from.time });
+        let times = [from.time, to.time];
+        sessions.push(Session { from: window.from as f64, to: window.to as f64, day: told, times });
     }
     sessions
 }

@@ -59,9 +59,11 @@ impl Teller<'_> {
 
     fn changes(&self, change: &Change) -> String {
         let numbers = [
-            ("class-mend-days", change.days),
+            ("class-mend-days", change.days - u32::from(change.half).min(change.days)),
+            ("class-mend-half", u32::from(change.half)),
             ("class-mend-moulds", change.moulds),
             ("class-mend-drills", change.drills),
+            ("class-mend-tables", change.tables),
             ("class-mend-hands", change.hands),
             ("class-mend-fewer", change.fewer),
         ];

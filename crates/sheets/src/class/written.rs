@@ -157,6 +157,7 @@ impl Teller<'_> {
                 let id = match waiting.lack {
                     Lack::Mould => "class-waits-mould",
                     Lack::Drill => "class-waits-drill",
+                    Lack::Table => "class-waits-table",
                     Lack::Teacher => "class-waits-teacher",
                 };
                 let args = [

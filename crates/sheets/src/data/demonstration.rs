@@ -171,7 +171,10 @@ fn at_show(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) ->
     Beside {
         says: next(draft, letter, sample, scribe),
         ready: tray(draft, sample.last_step, scribe),
-        tell: tell(draft, sample.last_step, scribe),
+        tell: tell(draft, sample.last_step, scribe)
+            .into_iter()
+            .map(|said| scribe.text("demo-say", &[("said", name(said))]))
+            .collect(),
     }
 }
 
@@ -217,7 +220,7 @@ pub(crate) fn tell(draft: &Draft, last_step: u32, scribe: &Scribe<'_>) -> Vec<St
     let faults = teaching::faults(next.kind, &draft.basket);
     let fault = |fault: &Message| {
         let cure = scribe.words.with(&format!("{}.cure", fault.id), &fault.args);
-        scribe.text("demo-say", &[("fault", name(scribe.words.say(fault))), ("cure", name(cure))])
+        format!("{} {cure}", scribe.words.say(fault))
     };
     faults.iter().map(fault).collect()
 }

@@ -1,5 +1,6 @@
 //! What a workshop plans, as sections that are printed and shown alike: kits, shopping list, cutting plan,
-//! prices, one basket in several sizes, the papers of an order, what students check, and the labels of the bags.
+//! prices, one basket in several sizes, the papers of an order, the log of what was made, what students check, and
+//! the labels of the bags.
 
 mod amount;
 mod checks;
@@ -7,6 +8,7 @@ mod cutting;
 mod kits;
 mod labels;
 mod leaf;
+mod makings;
 mod orders;
 mod price;
 mod shopping;
@@ -17,6 +19,7 @@ pub use cutting::cutting_plan;
 pub use kits::kits;
 pub use labels::{LabelSize, Labels, labels};
 pub use leaf::{Leaf, Section, Strip, Table};
+pub use makings::{making_log, measured};
 pub use orders::OrderPaper;
 pub use price::{Priced, Prices, prices};
 pub use shopping::{Shopping, shopping_csv, shopping_list};

@@ -3,6 +3,7 @@
 //! A packet takes seconds to set. Tests that look at the same one share it, in `whole.rs`; each other file
 //! has the questions that are asked of one kind of file.
 
+mod class;
 mod common;
 mod data;
 mod german;

@@ -5,6 +5,8 @@ use std::time::Duration;
 use axum::body::{Body, to_bytes};
 use axum::extract::{FromRequest, Request};
 use axum::http::{StatusCode, header};
+use basket::limits::PHOTO_BYTES;
+use basket::message::{Message, Value};
 use serde::de::DeserializeOwned;
 
 use super::refusal::Refusal;
@@ -34,7 +36,7 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
         if length > LARGEST as u64 {
             return Err(too_large());
         }
-        read(request.into_body(), LARGEST).await.map(Self)
+        read(request.into_body(), LARGEST, too_large).await.map(Self)
     }
 }
 
@@ -57,8 +59,7 @@ impl<S: Send + Sync> FromRequest<S> for Photograph {
     type Rejection = Refusal;
 
     async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
-        jpeg(&request)?;
-        read(request.into_body(), LARGEST).await.map(Self)
+        photograph(request, LARGEST).await.map(Self)
     }
 }
 
@@ -69,28 +70,32 @@ impl<S: Send + Sync> FromRequest<S> for LargePhotograph {
     type Rejection = Refusal;
 
     async fn from_request(request: Request, _: &S) -> Result<Self, Refusal> {
-        jpeg(&request)?;
-        read(request.into_body(), basket::limits::PHOTO_BYTES as usize).await.map(Self)
+        photograph(request, PHOTO_BYTES as usize).await.map(Self)
     }
 }
 
-fn jpeg(request: &Request) -> Result<(), Refusal> {
-    if header_text(request, header::CONTENT_TYPE) == "image/jpeg" {
-        return Ok(());
+async fn photograph(request: Request, largest: usize) -> Result<Vec<u8>, Refusal> {
+    if header_text(&request, header::CONTENT_TYPE) != "image/jpeg" {
+        return Err(Refusal::new(
+            StatusCode::UNSUPPORTED_MEDIA_TYPE,
+            "the body is not said to be a photograph",
+            "the header Content-Type",
+            "Send Content-Type: image/jpeg.",
+        ));
     }
-    Err(Refusal::new(
-        StatusCode::UNSUPPORTED_MEDIA_TYPE,
-        "the body is not said to be a photograph",
-        "the header Content-Type",
-        "Send Content-Type: image/jpeg.",
-    ))
+    let heavy = || {
+        let megabytes = Value::Count(i64::try_from(largest / 1_000_000).unwrap_or(i64::MAX));
+        let message = Message::new("photo-heavy").with("megabytes", megabytes);
+        Refusal::said(StatusCode::PAYLOAD_TOO_LARGE, message, "the body")
+    };
+    read(request.into_body(), largest, heavy).await
 }
 
 fn header_text(request: &Request, name: header::HeaderName) -> &str {
     request.headers().get(name).and_then(|value| value.to_str().ok()).unwrap_or_default()
 }
 
-async fn read(body: Body, largest: usize) -> Result<Vec<u8>, Refusal> {
+async fn read(body: Body, largest: usize, too_large: impl Fn() -> Refusal) -> Result<Vec<u8>, Refusal> {
     match tokio::time::timeout(PATIENCE, to_bytes(body, largest)).await {
         Ok(Ok(bytes)) => Ok(bytes.into()),
         Ok(Err(error)) if is_length(&error) => Err(too_large()),

@@ -26,7 +26,7 @@ use crate::{input, report, screen, single};
 /// staves or wraps alone.
 #[derive(Debug, clap::Args)]
 #[command(
-    after_help = "A whole file of a class; [teacher], [home], [samples], drills, from, ready, every and
+    after_help = "A whole file of a class; [teacher], [tables], [home], [samples], drills, from, ready, every and
 times may be left out:
   title = \"Harbour bread basket in four days\"
   pattern = \"harbour.toml\"          # from this file's folder
@@ -46,6 +46,9 @@ times may be left out:
   [teacher]                         # stands by at these steps
   at_once = 2
   steps = [\"handle\"]
+  [tables]                          # room for so many at these steps
+  at_once = 4
+  steps = [\"cut\", \"rings\"]
   [home]                            # may be done at home as well
   steps = [\"lashing\"]
   hours = \"19:00-21:00\"

@@ -35,7 +35,12 @@ enum PaperArg {
 
 impl Printing {
     pub(super) fn paper(&self, basket: &Basket) -> Paper {
-        match (self.paper, basket.units) {
+        self.paper_for(basket.units)
+    }
+
+    /// The paper of a sheet about no basket, for readers of these units.
+    pub(super) fn paper_for(&self, units: Units) -> Paper {
+        match (self.paper, units) {
             (Some(PaperArg::Letter), _) | (None, Units::Inches) => Paper::Letter,
             (Some(PaperArg::A4), _) | (None, Units::Millimetres) => Paper::A4,
         }
@@ -52,11 +57,25 @@ impl Printing {
         words: &Words,
         work: impl FnOnce(&Draft, &Words, &mut dyn FnMut(&str)) -> Result<T, SheetError> + Send + 'static,
     ) -> Result<T, Failure> {
-        let progress = Progress::begin();
         if self.templates.is_none() {
+            let progress = Progress::begin();
             return Ok(work(draft, words, &mut |sheet| progress.say(&format!("setting {sheet}")))?);
         }
-        let (draft, words) = (draft.clone(), Words::new(words.language(), words.units()));
-        within_limits(move |say| work(&draft, &words, say), &progress)
+        let draft = draft.clone();
+        self.set_alone(words, move |words, say| work(&draft, words, say))
+    }
+
+    /// The same for a sheet about no basket.
+    pub(super) fn set_alone<T: Send + 'static>(
+        &self,
+        words: &Words,
+        work: impl FnOnce(&Words, &mut dyn FnMut(&str)) -> Result<T, SheetError> + Send + 'static,
+    ) -> Result<T, Failure> {
+        let progress = Progress::begin();
+        if self.templates.is_none() {
+            return Ok(work(words, &mut |sheet| progress.say(&format!("setting {sheet}")))?);
+        }
+        let words = Words::new(words.language(), words.units());
+        within_limits(move |say| work(&words, say), &progress)
     }
 }

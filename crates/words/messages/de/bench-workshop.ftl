@@ -215,11 +215,12 @@ bench-class-pictures = Wer wann was macht
 bench-shop-records = Arbeiten
 bench-records-heading = Was gemacht wurde
 bench-records-log = Eine Arbeit notieren
-bench-records-pattern = Muster
+bench-records-pattern = Vorlage
 bench-records-made = Fertig am
 bench-records-who = Wer (ein Name muss nicht sein)
 bench-records-learner = lernend gemacht
 bench-records-minutes = Minuten Arbeit, Warten nicht gezählt
+bench-records-measures = Was gemessen wurde
 bench-records-planned = geplant { $planned }
 bench-records-rows = Reihen
 bench-records-weaver = Flechtmaterial ohne den Rest
@@ -246,6 +247,10 @@ bench-records-forget-one = Arbeit { $number } vergessen
 bench-records-forget-ask = Arbeit { $number } wird für immer vergessen, mit ihren Fotos.
 bench-records-forget-all = Alles von { $who } vergessen
 bench-records-forget-all-ask = Alle { $count } Arbeiten von { $who } werden für immer vergessen, mit ihren Fotos.
+bench-records-act = Was zu tun ist
+bench-records-print = Das Werkbuch drucken
+bench-records-card = Karte
+bench-records-card-of = Karte zu Arbeit { $number }, zum Drucken
 bench-records-export = Als Datei mitnehmen
 bench-records-of = Von wem
 bench-records-everybody = allen
@@ -256,12 +261,12 @@ bench-records-hand-from = { $count ->
    *[other] Aus { $count } Arbeiten, neben den üblichen Zahlen:
 }
 bench-records-hand-left = { $count ->
-    [one] Eine Arbeit bleibt außen vor: Ihr Muster ist nicht hier, oder sie hat anderes gemessen.
-   *[other] { $count } Arbeiten bleiben außen vor: Ihre Muster sind nicht hier, oder sie haben anderes gemessen.
+    [one] Eine Arbeit bleibt außen vor: Ihre Vorlage ist nicht hier, oder sie hat anderes gemessen.
+   *[other] { $count } Arbeiten bleiben außen vor: Ihre Vorlagen sind nicht hier, oder sie haben anderes gemessen.
 }
 bench-records-hand-drafted = „{ $pattern }“ wird damit:
 bench-records-adopt = Mit diesen Zahlen arbeiten
-bench-records-adopted = Die Werkstatt arbeitet mit eigenen Zahlen: { $whose }. Sie gelten für alle Muster an dieser Werkbank, und jedes sagt es.
+bench-records-adopted = Die Werkstatt arbeitet mit eigenen Zahlen: { $whose }. Sie gelten für alle Vorlagen an dieser Werkbank, und jede sagt es.
 bench-records-usual = Die Werkstatt arbeitet mit den üblichen Zahlen.
 bench-records-take-back = Wieder mit den üblichen Zahlen arbeiten
 bench-class-seconds = Höchstens suchen

@@ -34,6 +34,7 @@ class-mend-days = { $count ->
     [one] ein Tag mehr
    *[other] { $count } Tage mehr
 }
+class-mend-half = ein halber Tag mehr
 class-mend-moulds = { $count ->
     [one] eine Form mehr
    *[other] { $count } Formen mehr
@@ -41,6 +42,10 @@ class-mend-moulds = { $count ->
 class-mend-drills = { $count ->
     [one] ein Handbohrer mehr
    *[other] { $count } Handbohrer mehr
+}
+class-mend-tables = { $count ->
+    [one] an den Tischen Platz für eine Person mehr
+   *[other] an den Tischen Platz für { $count } Personen mehr
 }
 class-mend-hands = { $count ->
     [one] Hilfe für die Kursleitung bei einer Person mehr zugleich
@@ -70,8 +75,9 @@ class-then-wait = dann ruht es bis { $day }, { $time }
 class-due = { $day }, { $time }: zu spät, wenn Reihe { $row } nicht erreicht ist
 class-waits-mould = { $student } wartet vor „{ $step }“ auf eine Form: { $minutes } Kurszeit
 class-waits-drill = { $student } wartet vor „{ $step }“ auf einen Handbohrer: { $minutes } Kurszeit
+class-waits-table = { $student } wartet vor „{ $step }“ auf Platz an einem Tisch: { $minutes } Kurszeit
 class-waits-teacher = { $student } wartet vor „{ $step }“ auf die Kursleitung: { $minutes } Kurszeit
-class-nobody-waits = Während des Kurses wartet niemand auf eine Form, einen Handbohrer oder die Kursleitung.
+class-nobody-waits = Während des Kurses wartet niemand auf eine Form, einen Handbohrer, einen Tisch oder die Kursleitung.
 class-session = { $day }, { $from } bis { $to }
 class-session-of = { $title }, Sitzung { $number } von { $count }
 class-chance = Von tausend Kursen, deren Zeiten etwa wie üblich schwanken (angenommen: je Person um das 0,8- bis 1,4-Fache, je Schritt um das 0,8- bis 1,5-Fache), enden { $share } rechtzeitig. Nach der üblichen Formel für den längsten Weg sind es { $formula }.
@@ -174,7 +180,7 @@ hand-work = Arbeit: { $after }, vorher { $before }
 hand-rows = Reihen: { $after }, vorher { $before }
 hand-weaver = Flechtfaden am Korb: { $after }, vorher { $before }
 
-# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Muster.
+# Das Verzeichnis der Arbeiten auf der Seite, und die Geschichte der Vorlagen.
 
 record-says-work = Arbeit: { $value }
 record-says-rows = { $value ->
@@ -190,7 +196,7 @@ record-says-wood = Holz: { $value }
 record-says-learner = lernend
 record-says-staves = { $value } Staken, davon { $spoilt } verdorben
 
-history-not-kept = Gespeichert. Was das Muster vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
+history-not-kept = Gespeichert. Was die Vorlage vorher war, ist nicht aufgehoben, denn der Speicher der Werkstatt lässt sich nicht benutzen: { $said }
 history-unread = nicht zu vergleichen, denn eines von beiden ist nicht lesbar
 history-nothing = nichts
 history-alike = nur Anmerkungen oder Anordnung

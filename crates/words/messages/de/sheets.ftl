@@ -300,7 +300,7 @@ sheet-demo-out-note = Neben jedes Muster legen, bevor jemand kommt, was darunter
 sheet-demo-next = { $sample }: { $stage }. Als Nächstes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Als Nächstes { $step }. { $title }; davor { $time } einweichen.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-say = Dazu sagen: { $fault } { $cure }
+sheet-demo-say = Dazu sagen: { $said }
 sheet-demo-all = alle Muster
 sheet-demo-piece = { $count } × { $piece }, { $material }
 
@@ -329,6 +329,7 @@ sheet-poster-lashing-text = Das Ende hinter den Rand stecken. { $every ->
 
 # Die Seite, mit der ein Kurs angeboten wird
 sheet-class = Kursplan
+sheet-class-timetable = Zeitplan für die Wand
 sheet-class-sessions = Sitzung für Sitzung
 sheet-class-cautions = Vorsicht in dieser Sitzung
 sheet-class-cards = Eine Karte für jeden Platz

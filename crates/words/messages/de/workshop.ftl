@@ -166,6 +166,18 @@ workshop-order-paid = Alles ist bezahlt.
 
 # Prüfkarte
 
+workshop-makings-log = Werkbuch
+workshop-makings-title = Was gemacht wurde
+workshop-makings = { $count ->
+    [one] Eine Arbeit
+   *[other] { $count } Arbeiten
+}
+workshop-makings-number = Nr.
+workshop-makings-pattern = Vorlage
+workshop-makings-made = Fertig
+workshop-makings-who = Wer
+workshop-makings-measured = Gemessen
+workshop-makings-wrong = Was schiefging
 workshop-checks = Prüfkarte
 workshop-checks-note = Nach jedem Schritt die eigene Arbeit ansehen. Abhaken, was stimmt; den Rest richten, bevor es weitergeht.
 workshop-checks-step = Schritt

@@ -34,6 +34,7 @@ class-mend-days = { $count ->
     [one] one day more
    *[other] { $count } days more
 }
+class-mend-half = half a day more
 class-mend-moulds = { $count ->
     [one] one mould more
    *[other] { $count } moulds more
@@ -41,6 +42,10 @@ class-mend-moulds = { $count ->
 class-mend-drills = { $count ->
     [one] one drill more
    *[other] { $count } drills more
+}
+class-mend-tables = { $count ->
+    [one] room at the tables for one more
+   *[other] room at the tables for { $count } more
 }
 class-mend-hands = { $count ->
     [one] help for the teacher by one student more at once
@@ -70,8 +75,9 @@ class-then-wait = then it waits until { $day }, { $time }
 class-due = { $day }, { $time }: late if not at row { $row }
 class-waits-mould = { $student } waits for a mould before “{ $step }”: { $minutes } of class
 class-waits-drill = { $student } waits for a drill before “{ $step }”: { $minutes } of class
+class-waits-table = { $student } waits for room at a table before “{ $step }”: { $minutes } of class
 class-waits-teacher = { $student } waits for the teacher before “{ $step }”: { $minutes } of class
-class-nobody-waits = Nobody waits for a mould, a drill or the teacher while class is on.
+class-nobody-waits = Nobody waits for a mould, a drill, a table or the teacher while class is on.
 class-session = { $day }, { $from } to { $to }
 class-session-of = { $title }, session { $number } of { $count }
 class-chance = Of a thousand classes whose times vary about as they do (assumed: each student by 0.8 to 1.4, each step by 0.8 to 1.5 times), { $share } end in time. By the usual formula for the longest path it is { $formula }.

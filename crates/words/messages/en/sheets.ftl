@@ -300,7 +300,7 @@ sheet-demo-out-note = Set out beside each sample, before anyone comes, what stan
 sheet-demo-next = { $sample }: { $stage }. Next comes { $step }. { $title }.
 sheet-demo-next-soak = { $sample }: { $stage }. Next comes { $step }. { $title }; soak for { $time } before.
 sheet-demo-last = { $sample }: { $stage }.
-sheet-demo-say = Say: { $fault } { $cure }
+sheet-demo-say = Say: { $said }
 sheet-demo-all = all samples
 sheet-demo-piece = { $count } × { $piece }, { $material }
 
@@ -329,6 +329,7 @@ sheet-poster-lashing-text = Tuck the end behind the rim. { $every ->
 
 # The page that offers a class
 sheet-class = class plan
+sheet-class-timetable = Timetable for the wall
 sheet-class-sessions = Session by session
 sheet-class-cautions = Cautions of this session
 sheet-class-cards = A card for each student

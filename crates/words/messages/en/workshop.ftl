@@ -166,6 +166,18 @@ workshop-order-paid = All is paid.
 
 # Check card
 
+workshop-makings-log = log of makings
+workshop-makings-title = What was made
+workshop-makings = { $count ->
+    [one] One making
+   *[other] { $count } makings
+}
+workshop-makings-number = No.
+workshop-makings-pattern = Pattern
+workshop-makings-made = Finished
+workshop-makings-who = Who
+workshop-makings-measured = Measured
+workshop-makings-wrong = What went wrong
 workshop-checks = check card
 workshop-checks-note = Look at your work after each step. Tick what is right; mend the rest before you go on.
 workshop-checks-step = Step

@@ -4,16 +4,18 @@ use super::hours::Hours;
 use super::problem::{Group, Minute, Problem, Task, Window};
 
 /// What a step takes of which there is too little for all.
+#[expect(clippy::struct_excessive_bools, reason = "each is a thing of its own that is scarce or not")]
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) struct Takes {
     pub(super) mould: bool,
     pub(super) drill: bool,
+    pub(super) table: bool,
     pub(super) hands: bool,
 }
 
 impl Takes {
     fn any(self) -> bool {
-        self.mould || self.drill || self.hands
+        self.mould || self.drill || self.table || self.hands
     }
 }
 
@@ -46,6 +48,7 @@ impl<'p> Chain<'p> {
             let takes = Takes {
                 mould: scarce && !group.on_mould && first_on_mould == Some(index),
                 drill: task.drill && problem.drills < students,
+                table: task.table && problem.tables < students,
                 hands: task.hands && problem.hands < students,
             };
             takes.any().then_some((index, takes))

@@ -88,7 +88,7 @@ mod tests {
     }
 
     fn task(work: Minute, pieces: u32) -> Task {
-        Task { work, wait: 0, pieces, mould: false, drill: false, hands: false, home: false }
+        Task { work, wait: 0, pieces, mould: false, drill: false, table: false, hands: false, home: false }
     }
 
     #[test]

@@ -19,6 +19,8 @@ pub(super) struct Label {
     moulds: Vec<Minute>,
     /// When each drill is free, in order.
     drills: Vec<Minute>,
+    /// When each place at the tables is free, in order.
+    tables: Vec<Minute>,
     /// When each of the teacher's hands is free, in order.
     hands: Vec<Minute>,
     /// The end of the last work so far.
@@ -35,6 +37,7 @@ impl Label {
             && no_later(&self.ready, &other.ready)
             && no_later(&self.moulds, &other.moulds)
             && no_later(&self.drills, &other.drills)
+            && no_later(&self.tables, &other.tables)
             && no_later(&self.hands, &other.hands)
     }
 
@@ -73,6 +76,7 @@ impl<'p> Rules<'p> {
             ready: Vec::with_capacity(self.group_of.len()),
             moulds: free(self.problem.moulds_free()),
             drills: free(self.problem.drills),
+            tables: free(self.problem.tables),
             hands: free(self.problem.hands),
             worked: Minute::MIN,
             bound: Minute::MIN,
@@ -115,6 +119,7 @@ impl<'p> Rules<'p> {
         for free in [
             takes.mould.then_some(&label.moulds),
             takes.drill.then_some(&label.drills),
+            takes.table.then_some(&label.tables),
             takes.hands.then_some(&label.hands),
         ]
         .into_iter()
@@ -137,9 +142,13 @@ impl<'p> Rules<'p> {
             let place = next.moulds.partition_point(|free| *free <= freed);
             next.moulds.insert(place, freed);
         }
-        for free in [takes.drill.then_some(&mut next.drills), takes.hands.then_some(&mut next.hands)]
-            .into_iter()
-            .flatten()
+        for free in [
+            takes.drill.then_some(&mut next.drills),
+            takes.table.then_some(&mut next.tables),
+            takes.hands.then_some(&mut next.hands),
+        ]
+        .into_iter()
+        .flatten()
         {
             free.remove(0);
             let place = free.partition_point(|free| *free <= done.to);
@@ -149,7 +158,7 @@ impl<'p> Rules<'p> {
         Some(next)
     }
 
-    /// A time that no plan from here on undercuts: nobody waits for drills or hands any more, and whoever
+    /// A time that no plan from here on undercuts: nobody waits for drills, tables or hands any more, and whoever
     /// still needs a mould takes the next one that becomes free and keeps it as short as anybody can. None
     /// where even that does not fit into the hours.
     fn bound(&mut self, label: &Label) -> Option<Minute> {

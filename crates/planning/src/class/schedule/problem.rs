@@ -37,6 +37,8 @@ pub struct Task {
     pub mould: bool,
     /// Whether it takes a drill, from its beginning to its end.
     pub drill: bool,
+    /// Whether it takes a table, from its beginning to its end.
+    pub table: bool,
     /// Whether it takes the teacher's hands, from its beginning to its end.
     pub hands: bool,
     /// Whether it may be done at home as well.
@@ -69,6 +71,8 @@ pub struct Problem {
     pub moulds: u32,
     /// How many drills there are.
     pub drills: u32,
+    /// How many have room at the tables at once.
+    pub tables: u32,
     /// How many students the teacher can stand by at once.
     pub hands: u32,
 }

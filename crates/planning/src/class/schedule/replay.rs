@@ -9,21 +9,30 @@ use super::problem::{Minute, Problem, Task, Window};
 struct Free {
     moulds: Vec<Minute>,
     drills: Vec<Minute>,
+    tables: Vec<Minute>,
     hands: Vec<Minute>,
 }
 
 impl Free {
     fn of(problem: &Problem) -> Self {
         let free = |many: u32| vec![Minute::MIN; many.min(problem.students()) as usize];
-        Self { moulds: free(problem.moulds_free()), drills: free(problem.drills), hands: free(problem.hands) }
+        Self {
+            moulds: free(problem.moulds_free()),
+            drills: free(problem.drills),
+            tables: free(problem.tables),
+            hands: free(problem.hands),
+        }
     }
 
     /// When all that a step takes is free.
     fn from(&self, takes: Takes, ready: Minute) -> Option<Minute> {
         let mut from = ready;
-        for (taken, free) in
-            [(takes.mould, &self.moulds), (takes.drill, &self.drills), (takes.hands, &self.hands)]
-        {
+        for (taken, free) in [
+            (takes.mould, &self.moulds),
+            (takes.drill, &self.drills),
+            (takes.table, &self.tables),
+            (takes.hands, &self.hands),
+        ] {
             if taken {
                 from = from.max(*free.iter().min()?);
             }
@@ -37,6 +46,9 @@ impl Free {
         }
         if takes.drill {
             take(&mut self.drills, Some(until));
+        }
+        if takes.table {
+            take(&mut self.tables, Some(until));
         }
         if takes.hands {
             take(&mut self.hands, Some(until));

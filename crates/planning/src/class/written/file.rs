@@ -14,7 +14,7 @@ use toml::Spanned;
 use super::clock::{self, Hours};
 use super::fault::{Fault, name};
 use super::raw;
-use super::{Class, Home, Samples, Students, Teacher};
+use super::{AtOnce, Class, Home, Samples, Students};
 use crate::class::schedule::Minute;
 use crate::samples::Show;
 
@@ -59,7 +59,8 @@ impl Reader {
         let moulds = self.number(&raw.moulds, "moulds", 1..=limits::CLASS_STUDENTS);
         let drills =
             raw.drills.as_ref().map(|drills| self.number(drills, "drills", 1..=limits::CLASS_STUDENTS));
-        let teacher = raw.teacher.as_ref().map(|teacher| self.teacher(teacher));
+        let teacher = raw.teacher.as_ref().map(|teacher| self.at_once(teacher));
+        let tables = raw.tables.as_ref().map(|tables| self.at_once(tables));
         let home = raw.home.as_ref().map(|home| self.home(home));
         let samples = raw.samples.as_ref().map(|samples| self.samples(samples));
         let zone = zone?;
@@ -75,6 +76,7 @@ impl Reader {
             moulds: moulds?,
             drills: drills.map_or(Some(None), |drills| drills.map(Some))?,
             teacher: teacher.map_or(Some(None), |teacher| teacher.map(Some))?,
+            tables: tables.map_or(Some(None), |tables| tables.map(Some))?,
             home: home.map_or(Some(None), |home| home.map(Some))?,
             samples: samples.map_or(Some(None), |samples| samples.map(Some))?,
         })
@@ -149,10 +151,10 @@ impl Reader {
         })
     }
 
-    fn teacher(&self, teacher: &raw::Teacher) -> Option<Teacher> {
-        let steps = self.steps(&teacher.steps);
-        let at_once = self.number(&teacher.at_once, "at_once", 1..=limits::CLASS_STUDENTS)?;
-        Some(Teacher { at_once, steps })
+    fn at_once(&self, raw: &raw::AtOnce) -> Option<AtOnce> {
+        let steps = self.steps(&raw.steps);
+        let at_once = self.number(&raw.at_once, "at_once", 1..=limits::CLASS_STUDENTS)?;
+        Some(AtOnce { at_once, steps })
     }
 
     fn home(&self, home: &raw::Home) -> Option<Home> {

@@ -35,7 +35,9 @@ pub struct Class {
     /// How many drills there are; none for enough.
     pub drills: Option<u32>,
     /// What the teacher has to stand by; none for nothing.
-    pub teacher: Option<Teacher>,
+    pub teacher: Option<AtOnce>,
+    /// What is done at tables that not all have room at; none for enough of them.
+    pub tables: Option<AtOnce>,
     /// What may be done at home; none for nothing.
     pub home: Option<Home>,
     /// The samples that the teacher makes beforehand; none for none.
@@ -64,12 +66,12 @@ pub struct Day {
     pub hours: Vec<Hours>,
 }
 
-/// Steps by which the teacher has to stand.
+/// Steps that only so many students can be at together.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Teacher {
-    /// By how many students at once.
+pub struct AtOnce {
+    /// How many students at once.
     pub at_once: u32,
-    /// At which steps.
+    /// Which steps.
     pub steps: Vec<StepKind>,
 }
 

@@ -15,7 +15,8 @@ pub(super) struct File {
     pub(super) students: Vec<Students>,
     #[serde(default)]
     pub(super) days: Vec<Days>,
-    pub(super) teacher: Option<Teacher>,
+    pub(super) teacher: Option<AtOnce>,
+    pub(super) tables: Option<AtOnce>,
     pub(super) home: Option<Home>,
     pub(super) samples: Option<Samples>,
 }
@@ -41,7 +42,7 @@ pub(super) struct Days {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Teacher {
+pub(super) struct AtOnce {
     pub(super) at_once: Spanned<i64>,
     pub(super) steps: Vec<Spanned<String>>,
 }

@@ -188,7 +188,7 @@ fn refused(fault: &Fault) -> Refusal {
     said(StatusCode::CONFLICT, "record-store", &fault.to_string())
 }
 
-fn said(status: StatusCode, id: &'static str, typed: &str) -> Refusal {
+pub(super) fn said(status: StatusCode, id: &'static str, typed: &str) -> Refusal {
     let message = Message::new(id).with("typed", Value::Name(typed.chars().take(200).collect()));
     Refusal::said(status, message, STORE)
 }

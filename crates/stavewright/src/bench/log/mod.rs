@@ -3,6 +3,7 @@
 mod history;
 mod keep;
 mod learn;
+mod print;
 mod shown;
 mod typed;
 
@@ -12,4 +13,5 @@ pub(crate) use keep::{
     photo, rename, shown_photo,
 };
 pub(crate) use learn::{Learning, learn};
+pub(crate) use print::{Printed, print};
 pub(crate) use typed::{Typed, form, read};

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use axum::Json;
-use axum::extract::{Path, Query, State};
+use axum::extract::{FromRequest, Path, Query, Request, State};
 use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use basket::pattern::Units;
@@ -14,10 +14,11 @@ use utoipa::IntoParams;
 use words::Words;
 
 use super::server::Reader;
+use crate::bench::answer::Answer;
 use crate::bench::api::{Fault, KeptPhoto, LearnedHand, LogAct, MakingForm, MakingLog, PastVersion};
 use crate::bench::body::{LargePhotograph, Sent};
 use crate::bench::guest::Guest;
-use crate::bench::log::{self, Learning, Past, Typed};
+use crate::bench::log::{self, Learning, Past, Printed, Typed};
 use crate::bench::refusal::Refusal;
 use crate::bench::shared::Bench;
 use crate::bench::workers::Task;
@@ -127,6 +128,31 @@ pub(super) async fn export(
     Ok((headers, file).into_response())
 }
 
+/// The log to print, of one maker or of all.
+#[utoipa::path(get, path = "/api/log.pdf", params(Whose), responses(
+    (status = 200, content_type = "application/pdf"), (status = 403, body = Fault), (status = 404, body = Fault),
+    (status = 409, body = Fault)))]
+pub(super) async fn sheet(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Query(whose): Query<Whose>,
+) -> Result<Answer, Refusal> {
+    printed(&bench, guest, (None, whose)).await
+}
+
+/// The card that says where a basket comes from, to print.
+#[utoipa::path(get, path = "/api/log/{number}/card.pdf", params(("number" = u32, Path), Reader), responses(
+    (status = 200, content_type = "application/pdf"), (status = 403, body = Fault), (status = 404, body = Fault),
+    (status = 409, body = Fault)))]
+pub(super) async fn card(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Path(number): Path<u32>,
+    Query(reader): Query<Reader>,
+) -> Result<Answer, Refusal> {
+    printed(&bench, guest, (Some(number), Whose { who: None, language: reader.language })).await
+}
+
 /// How a photograph is to be kept.
 #[derive(Debug, Default, Deserialize, IntoParams)]
 pub(super) struct Kept {
@@ -142,9 +168,11 @@ pub(super) async fn photo(
     State(bench): State<Arc<Bench>>,
     guest: Guest,
     Query(kept): Query<Kept>,
-    LargePhotograph(bytes): LargePhotograph,
+    request: Request,
 ) -> Result<Json<KeptPhoto>, Refusal> {
+    // Who may not keep it need not send it.
     bench.may_see_workshop()?;
+    let LargePhotograph(bytes) = LargePhotograph::from_request(request, &()).await?;
     read(&bench, guest, move |folder| log::photo(folder, bytes, kept.all.is_some())).await.map(Json)
 }
 
@@ -173,6 +201,18 @@ pub(super) async fn history(
     bench.may_see_workshop()?;
     let versions = read(&bench, guest, move |folder| log::history(folder, &name)).await?;
     work(&bench, guest, Task::History, &Past { versions, language: reader.language }).await.map(Json)
+}
+
+async fn printed(
+    bench: &Arc<Bench>,
+    guest: Guest,
+    (number, Whose { who, language }): (Option<u32>, Whose),
+) -> Result<Answer, Refusal> {
+    bench.may_see_workshop()?;
+    let own = Arc::clone(bench);
+    let (records, sources) = read(bench, guest, move |folder| log::material(folder, &own.catalogue)).await?;
+    let request = serde_json::to_vec(&Printed { records, sources, number, who, language });
+    bench.work(guest, Task::PrintMakings, request.map_err(|_| Refusal::broken())?).await
 }
 
 /// What is learned, and the figures to take up.

@@ -65,6 +65,8 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(log::hand))
         .routes(routes!(log::form))
         .routes(routes!(log::export))
+        .routes(routes!(log::sheet))
+        .routes(routes!(log::card))
         .routes(routes!(log::photo))
         .routes(routes!(log::shown_photo))
         .routes(routes!(log::history))

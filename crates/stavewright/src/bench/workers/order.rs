@@ -36,6 +36,8 @@ pub(crate) enum Task {
     MakingForm,
     /// What was written down of one, read and held beside its pattern.
     ReadMaking,
+    /// The log, or the card of a making, to print.
+    PrintMakings,
     /// What makings tell of a hand.
     Learn,
     /// In what versions of a pattern differ.

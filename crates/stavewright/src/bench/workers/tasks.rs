@@ -70,6 +70,7 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
         }
         Task::MakingForm => json(&log::form(&parse(request)?, shop)?),
         Task::ReadMaking => json(&records::write(&[log::read(&parse(request)?, shop)?])),
+        Task::PrintMakings => Ok(("application/pdf", log::print(&parse(request)?, shop)?)),
         Task::Learn => json(&log::learn(&parse(request)?, shop)?),
         Task::History => json(&log::told(parse(request)?, shop)?),
         Task::Enough => json(&()),

@@ -87,7 +87,7 @@ fn list(versions: Vec<Version>, folder: &Path, tag: &str) -> Result<Outcome, Fai
     for PastVersion { id, at, says, .. } in
         told.map_err(|refusal| Failure::plain(refusal.fault().what.clone(), ""))?
     {
-        let line = format!("{id}  {at}  {}", says.join(", "));
+        let line = format!("{id}  {at}  {}", says.join("; "));
         screen::print(&format!("{}\n", screen::wrap(line.trim_end(), "", "    ")))?;
     }
     Ok(Outcome::Fine)

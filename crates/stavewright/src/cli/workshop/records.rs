@@ -2,16 +2,19 @@
 
 use std::path::{Path, PathBuf};
 
+use basket::pattern::Units;
 use basket::{Draft, Hand};
 use clap::Subcommand;
 use planning::records::{self, Compared, Record};
 use serde_json::json;
+use sheets::workshop::making_log;
 use sheets::{Card, Provenance};
+use words::Words;
 
 use super::{StoreArgs, failure, show};
 use crate::cli::outcome::{Format, Outcome};
 use crate::cli::printing::Printing;
-use crate::cli::reading::{Reading, words};
+use crate::cli::reading::{Reading, Speaking, UnitsArg, words};
 use crate::failure::Failure;
 use crate::source::Origin;
 use crate::{input, packet, photos, report, screen};
@@ -27,6 +30,7 @@ use crate::{input, packet, photos, report, screen};
   stavewright records log making.toml harbour.toml
   stavewright records
   stavewright records show 12
+  stavewright records sheet --out log.pdf
   stavewright records card 12 harbour.toml --maker \"the school\" --out card.pdf
   stavewright records export mine.toml --who \"student 3\"
   stavewright records delete --who \"student 3\" --yes
@@ -56,6 +60,22 @@ enum What {
     },
     /// Show one record.
     Show { number: u32 },
+    /// Write the log as .pdf, to print.
+    Sheet {
+        /// Only this maker's records.
+        #[arg(long, value_name = "NAME")]
+        who: Option<String>,
+        /// The file to write.
+        #[arg(long, value_name = "FILE", default_value = "makings.pdf")]
+        out: PathBuf,
+        /// Units to print first.
+        #[arg(long, value_name = "UNITS", default_value = "in")]
+        units: UnitsArg,
+        #[command(flatten)]
+        speaking: Speaking,
+        #[command(flatten)]
+        printing: Box<Printing>,
+    },
     /// Write the card that says where a basket comes from, as .pdf.
     Card {
         /// Its number in the log.
@@ -104,6 +124,10 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
                 Format::Text => screen::print(&report::records::one(&record))?,
             }
         }
+        Some(What::Sheet { who, out, units, speaking, printing }) => {
+            let words = speaking.words(Units::from(*units));
+            sheet((&of_maker(all(args)?, who.as_deref())?, who.as_deref()), &words, (out, printing))?;
+        }
         Some(What::Card { number, reading, maker, out, printing }) => {
             let record = one(args, *number)?;
             let draft = reading.read()?.draft();
@@ -145,6 +169,21 @@ fn card(
     let page = printing.set(draft, &words(&draft.basket), move |draft, words, say| {
         say("provenance card");
         card.provenance(draft, &of, words)
+    })?;
+    show::wrote(out, &page)
+}
+
+fn sheet(
+    (records, who): (&[Record], Option<&str>),
+    words: &Words,
+    (out, printing): (&Path, &Printing),
+) -> Result<(), Failure> {
+    show::ending(out, &["pdf"])?;
+    let (paper, templates) = (printing.paper_for(words.units()), printing.templates()?);
+    let leaf = making_log(records, who, words);
+    let page = printing.set_alone(words, move |words, say| {
+        say(&leaf.name);
+        leaf.pdf(words, paper, &templates)
     })?;
     show::wrote(out, &page)
 }

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use basket::limits::STORE_BYTES;
 use basket::{Catalogue, Length};
 use clap::Subcommand;
 use rust_decimal::Decimal;
@@ -96,7 +97,7 @@ enum What {
     },
     /// A mould is back.
     Back { mould: String },
-    /// Write the shelf as .csv, or everything as .toml.
+    /// Write the shelf as .csv, or everything as .toml: also orders, log, hand and histories.
     Export { out: PathBuf },
     /// Read a shelf from .csv, or everything from .toml into an empty store.
     Import { file: PathBuf },
@@ -282,15 +283,17 @@ fn export(store: &Store, out: &std::path::Path, args: &Args) -> Result<Outcome, 
 fn import(store: &mut Store, file: &std::path::Path, args: &Args) -> Result<String, Failure> {
     let faulty = |fault: Fault| failure(&args.store.store, &fault);
     let in_file = |fault: Fault| failure(file, &fault);
-    let text = input::read(Origin::of(file))?;
-    if show::ending(file, &["csv", "toml"])? == "toml" {
+    let ending = show::ending(file, &["csv", "toml"])?;
+    let text = input::read_up_to(STORE_BYTES, Origin::of(file))?;
+    if ending == "toml" {
         let all = Everything::from_toml(&text.content).map_err(in_file)?;
         store.take_in(&all).map_err(faulty)?;
         return Ok(format!(
-            "Taken in: {} items, {} movements, {} records",
+            "Taken in: {} items, {} movements, {} records, {} versions of patterns",
             all.items.len(),
             all.movements.len(),
-            all.records.len()
+            all.records.len(),
+            all.versions.len()
         ));
     }
     let items = read_shelf(text.content.as_bytes()).map_err(in_file)?;
