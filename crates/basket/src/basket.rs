@@ -6,6 +6,7 @@ use crate::choice::Choice;
 use crate::hand::Hand;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
 use crate::parts::form::Across;
+use crate::parts::lid::Lid;
 use crate::parts::vessel::Vessel;
 use crate::pattern::{AllReady, Finish, FinishPart, Language, Note, Units};
 use crate::piece::Of;
@@ -42,13 +43,6 @@ pub struct Basket {
     pub hand: Hand,
     /// What Stavewright chose, and why.
     pub choices: Vec<Choice>,
-}
-
-/// A lid: a vessel of its own.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Lid {
-    /// The vessel.
-    pub vessel: Vessel,
 }
 
 impl Basket {

@@ -7,7 +7,7 @@ use std::fs;
 use common::{fits, names, pattern, room, run, stavewright};
 
 /// The nest of the scenario: three Ferry egg baskets.
-const NEST: [&str; 3] = ["5", "6 1/4", "7 1/2"];
+const NEST: [&str; 3] = ["5", "6 5/8", "8 1/4"];
 
 #[test]
 fn a_nest_of_three_is_drafted_end_to_end() {
@@ -22,12 +22,12 @@ fn a_nest_of_three_is_drafted_end_to_end() {
     assert_eq!(said.code, 0, "{}{}", said.out, said.err);
     fits(&said.out);
     for part in
-        ["5 in in 6 1/4 in", "6 1/4 in in 7 1/2 in", "To cut, for all together", "keeps its proportion"]
+        ["5 in in 6 5/8 in", "6 5/8 in in 8 1/4 in", "To cut, for all together", "keeps its proportion"]
     {
         assert!(said.out.contains(part), "{part} is not told:\n{}", said.out);
     }
     let files = names(&room.path().join("nest"));
-    assert_eq!(files, ["5-in.toml", "6-1-4-in.toml", "7-1-2-in.toml", "sizes.pdf"]);
+    assert_eq!(files, ["5-in.toml", "6-5-8-in.toml", "8-1-4-in.toml", "sizes.pdf"]);
     let mut widths = Vec::new();
     for file in files.iter().filter(|file| file.ends_with(".toml")) {
         let path = room.path().join("nest").join(file);
