@@ -99,7 +99,7 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
         weave,
         edge: Edge::Rim { rim, filler, lashing, pins },
     };
-    let lid = pattern.lid.as_ref().map(|lid| cover::lid(pattern, lid, &body, making));
+    let lid = pattern.lid.as_ref().map(|lid| cover::lid((pattern, lid), &body, assemble, making));
 
     Basket {
         title: pattern.title.clone(),

@@ -2,9 +2,9 @@
 
 use std::f64::consts::TAU;
 
-use crate::assemble::assemble;
 use crate::basket::Basket;
 use crate::form::Outline as _;
+use crate::hand::Hand;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
@@ -14,7 +14,7 @@ use crate::pattern::{
     BasePattern, CoursePattern, HoopWay, LidPattern, MouldPattern, Pattern, RimPattern, StavesPattern, Until,
     WeaveKind, WeavePattern, keys,
 };
-use crate::stock::Material;
+use crate::stock::{Catalogue, Material};
 
 /// Height of a lid's mould (common practice).
 const HEIGHT: Length = Length::inches(0.75);
@@ -33,8 +33,16 @@ const MARK: Length = Length::inches(1.0 / 64.0);
 /// Where hoops are bent in their place they need the mould behind them.
 const BEHIND_HOOPS: Length = Length::inches(0.5);
 
+/// How a pattern is worked out.
+type Assemble = fn(&Pattern, &Catalogue, &Hand) -> Basket;
+
 /// The lid that a pattern asks for, for a basket that is woven.
-pub(crate) fn lid(pattern: &Pattern, wanted: &LidPattern, body: &Vessel, making: &mut Making<'_>) -> Lid {
+pub(crate) fn lid(
+    (pattern, wanted): (&Pattern, &LidPattern),
+    body: &Vessel,
+    assemble: Assemble,
+    making: &mut Making<'_>,
+) -> Lid {
     let height =
         making.or(wanted.height, keys::lid::HEIGHT.path, HEIGHT, |_| Message::new("choice-lid-height"));
     let clearance = making

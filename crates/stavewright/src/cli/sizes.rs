@@ -4,8 +4,8 @@ mod written;
 
 use std::path::PathBuf;
 
-use basket::sizes::{Nest, across};
-use basket::{Draft, Length};
+use basket::Length;
+use basket::sizes::Nest;
 use planning::kits::{Kits, Student};
 use sheets::workshop::{Size, Sizes, Standing};
 
@@ -189,9 +189,4 @@ fn larger(
         room = nest.room;
     }
     Ok(None)
-}
-
-/// The size of a basket's mould.
-fn size_of(draft: &Draft) -> Length {
-    across(&draft.pattern.mould)
 }

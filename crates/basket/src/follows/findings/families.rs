@@ -29,5 +29,6 @@ pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
         lid::check,
         notes::check,
     ];
-    families.iter().flat_map(|family| family(case)).collect()
+    let own = families.iter().flat_map(|family| family(case));
+    own.chain(lid::of_vessel(case, found)).collect()
 }

@@ -1,13 +1,12 @@
 //! Does the lid go in, does it stay up, and is it a good vessel itself?
 
 use super::case::{Case, Measured as _};
-use super::families::found;
 use super::finding::{Finding, Grade, Place};
 use super::write;
 use crate::cover::cover;
 use crate::measure::Length;
 use crate::parts::lid::{LEAST_OVERLAP, Lid};
-use crate::pattern::{LidPattern, keys};
+use crate::pattern::keys;
 use crate::piece::{Of, Piece};
 
 /// What a hand takes between a lid and the handle above it (common practice: 1 in).
@@ -16,21 +15,21 @@ const HAND: Length = Length::inches(1.0);
 const LIFT: Length = Length::inches(0.625);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
-    let (Some(lid), Some(wanted)) = (case.basket.lid.as_ref(), case.pattern.lid.as_ref()) else {
-        return Vec::new();
-    };
+    let Some(lid) = case.basket.lid.as_ref() else { return Vec::new() };
     let found = [too_tight(case, lid), off_ledge(lid), under_handle(case, lid)];
     let mut findings: Vec<Finding> = found.into_iter().flatten().collect();
-    findings.extend(of_vessel(case, lid, wanted));
     for finding in &mut findings {
         finding.place.of = Of::Lid;
     }
     findings
 }
 
-/// What is found on the lid's own vessel. Its keys are the basket's, which a remedy must not change, but for its
+/// What is `found` on the lid's own vessel, as on any. Its keys are the basket's, which a remedy must not change, but for its
 /// count.
-fn of_vessel(case: &Case<'_>, lid: &Lid, wanted: &LidPattern) -> Vec<Finding> {
+pub(super) fn of_vessel(case: &Case<'_>, found: fn(&Case<'_>) -> Vec<Finding>) -> Vec<Finding> {
+    let (Some(lid), Some(wanted)) = (case.basket.lid.as_ref(), case.pattern.lid.as_ref()) else {
+        return Vec::new();
+    };
     let Some(alone) = case.basket.lid_alone() else { return Vec::new() };
     let pattern = cover(case.pattern, wanted, lid.mould.clone());
     let own = Case { pattern: &pattern, catalogue: case.catalogue, basket: &alone, steps: case.steps };
@@ -44,6 +43,7 @@ fn of_vessel(case: &Case<'_>, lid: &Lid, wanted: &LidPattern) -> Vec<Finding> {
     }
     for finding in &mut findings {
         finding.remedies.retain(|remedy| remedy.key.starts_with("lid."));
+        finding.place.of = Of::Lid;
     }
     findings
 }

@@ -14,10 +14,10 @@ const RING: f64 = 0.5;
 /// Work of trying the lid in and fixing what lifts it, in minutes (assumed).
 const FITTING: f64 = 20.0;
 
-/// Its steps, after those of the basket and before the finish, which goes on both.
-pub(super) fn steps(basket: &Basket, at: Stage) -> Vec<Step> {
+/// Its steps, as `of` any basket, after those of the basket and before the finish, which goes on both.
+pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) -> Vec<Step> {
     let (Some(lid), Some(alone)) = (basket.lid.as_ref(), basket.lid_alone()) else { return Vec::new() };
-    let own = super::list(&alone).into_iter();
+    let own = of(&alone).into_iter();
     let mut steps: Vec<Step> = own
         .filter(|step| !matches!(step.kind, StepKind::Plug | StepKind::Finish))
         .chain([fit(basket, lid)])

@@ -48,7 +48,7 @@ pub fn list(basket: &Basket) -> Vec<Step> {
     steps.extend(handle::on_ears(basket));
     steps.push(base::plug(basket));
     let reached = steps.last().map_or(Stage::Prepared, |step| step.stage);
-    steps.extend(lid::steps(basket, reached));
+    steps.extend(lid::steps(basket, reached, list));
     steps.push(finish::finish(basket));
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;

@@ -7,7 +7,6 @@ use basket::sizes::{Change, across, changes};
 use basket::{Draft, Length};
 use toml_edit::DocumentMut;
 
-use super::size_of;
 use crate::bench::{Edit, edit, value_of};
 use crate::cli::reading::{Read, Reading};
 use crate::failure::Failure;
@@ -63,7 +62,7 @@ impl Written {
 
     fn of(reading: &Reading, read: &Read, text: String, mut changes: Vec<Change>) -> Result<Self, Failure> {
         let (pattern, _) = read.said();
-        let size = size_of(&reading.instead(text.clone(), read)?.draft());
+        let size = across(&reading.instead(text.clone(), read)?.said().0.mould);
         let name = named(size, pattern.units);
         let title = format!("{}, {name}", pattern.title);
         let titled = Change {
