@@ -96,6 +96,10 @@ pub enum Piece {
     Ears,
     /// One ear.
     Ear(u32),
+    /// The ledge on which a lid lies.
+    Ledge,
+    /// What one lifts a lid by.
+    Lift,
     /// The handle.
     Handle,
     /// Both knobs.
@@ -195,6 +199,8 @@ impl Term for Piece {
             Self::Tail(_) => "piece-tail",
             Self::Ears => "piece-ears",
             Self::Ear(_) => "piece-ear",
+            Self::Ledge => "piece-ledge",
+            Self::Lift => "piece-lift",
             Self::Handle => "piece-handle",
             Self::Knobs => "piece-knobs",
             Self::Knob(_) => "piece-knob",

@@ -70,7 +70,15 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
         ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
         ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
     ];
-    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
+    let lid = basket.lid_alone().map(|lid| ("lid-section", drawings::section(&lid, words)));
+    let plates = plates.into_iter().chain(lid);
+    plates
+        .map(|(name, drawing)| Figure {
+            name: name.to_owned(),
+            file: format!("{name}.svg"),
+            ..Figure::of(&drawing)
+        })
+        .collect()
 }
 
 /// How the weavers of each course go over and under, as `moves-` and its number; none for a course without rows.

@@ -35,8 +35,8 @@ impl Words {
         let id = format!("finding-{}", finding.code);
         FindingText {
             grade: self.name(finding.grade),
-            what: self.with(&id, &args),
-            place: self.place(finding),
+            what: self.of(finding.place.of, self.with(&id, &args)),
+            place: self.of(finding.place.of, self.place(finding)),
             measured: said_measured,
             limit: said_limit,
             why: self.with(&format!("{id}.why"), &args),

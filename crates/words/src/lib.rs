@@ -21,7 +21,7 @@ use basket::measure::Printing;
 use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
-use basket::{Angle, Length, Piece};
+use basket::{Angle, Length, Of, Piece};
 use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
@@ -62,8 +62,15 @@ impl Words {
         self.term(word.term())
     }
     /// The name of what a line of the cut list is cut for: of a course its weaver.
-    pub fn cut(&self, piece: Piece) -> String {
-        self.term(&format!("{}.cut", piece.term()))
+    pub fn cut(&self, of: Of, piece: Piece) -> String {
+        self.of(of, self.term(&format!("{}.cut", piece.term())))
+    }
+    /// A text about one vessel of a basket; of a lid it says so.
+    pub fn of(&self, of: Of, text: String) -> String {
+        match of {
+            Of::Body => text,
+            Of::Lid => self.with("of-lid", &[("text", Value::Name(text))]),
+        }
     }
     /// A message with values given on the spot.
     ///

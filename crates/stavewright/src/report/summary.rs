@@ -10,7 +10,7 @@ use basket::pattern::HandleMade;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
 use basket::weave::{Course, Face, Weave};
-use basket::{Angle, Basket, Length};
+use basket::{Angle, Basket, Length, Lid};
 use words::Words;
 
 use crate::screen;
@@ -55,11 +55,26 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
+    parts.extend(basket.lid.iter().map(|lid| (label("lid"), self::lid(lid, words))));
     parts.extend(basket.hand.whose.iter().map(|whose| {
         let args = [("whose", Value::Name(whose.clone()))];
         (label("hand"), words.with("hand-of", &args))
     }));
     parts
+}
+
+fn lid(lid: &Lid, words: &Words) -> String {
+    let uprights = lid.vessel.uprights();
+    let args = [
+        ("count", uprights.count.into()),
+        ("rows", lid.vessel.weave.rows.into()),
+        ("across", lid.across.into()),
+        ("clearance", lid.clearance.into()),
+        ("rings", (lid.ledge.rings.len() as u32).into()),
+        ("mould", lid.vessel.form.across(lid.vessel.form.arc(), Length::ZERO).into()),
+        ("height", lid.vessel.form.height().into()),
+    ];
+    words.with("screen-lid-text", &args)
 }
 
 /// A length as a piece, to the sixteenth.

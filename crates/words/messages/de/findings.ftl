@@ -305,6 +305,18 @@ finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht 
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
     .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
 
+finding-lid-clearance = Der Deckel misst über seinem umwickelten Rand { $lid }, die Öffnung { $mouth }: ringsum { $measured } Luft, gewünscht sind { $limit }.
+    .why = Holz und Rohr wachsen in feuchter Luft, und ein Deckel ohne Luft klemmt oder geht gar nicht hinein.
+    .remedy = Die Form des Deckels kleiner machen oder weniger Luft wünschen.
+
+finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } auf seiner Auflage aus { $rings } × { $stock }; sicher sind { $limit }.
+    .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.
+    .remedy = Die Auflage aus dickerem Material biegen.
+
+finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
+    .why = Ein Deckel, den niemand fassen kann, bleibt zu.
+    .remedy = Den Henkel höher machen oder den Deckel flacher.
+
 finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
     .why = Die Notiz steht auf keinem Blatt.
     .remedy = Die Notiz einem anderen Schritt geben oder streichen.

@@ -10,6 +10,7 @@ screen-lashing = Wicklung
 screen-pins = Stifte
 screen-ears = Ohren
 screen-handle = Henkel
+screen-lid = Deckel
 screen-hand = Werte
 
 screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
@@ -37,6 +38,7 @@ screen-pins-ears = {""}; an den Ohren { $count } und { $spares } als Ersatz, { $
 screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-text-axis = { $material }, { $axis }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
+screen-lid-text = { $count } Staken, { $rows } Reihen über einer Form, { $mould } weit und { $height } hoch; über dem Rand { $across }, ringsum { $clearance } Luft; Auflage aus { $rings }
 screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }
 screen-handle-fixed = fest, Zuschnitt { $length }, Stich { $rise } über dem Rand, Enden { $ends } darunter
 screen-handle-bought = gebogen gekauft, { $span } an den Füßen, Stich { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }

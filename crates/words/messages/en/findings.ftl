@@ -305,6 +305,18 @@ finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes 
     .why = Without enough metal the head is small, and the handle works itself off.
     .remedy = Use a longer rivet, or thin what it goes through.
 
+finding-lid-clearance = The lid is { $lid } across over its lashed rim, the opening is { $mouth }: { $measured } of room all round, and { $limit } are wanted.
+    .why = Wood and cane grow in a damp room, and a lid without room jams or does not go in at all.
+    .remedy = Make the mould of the lid smaller, or want less room.
+
+finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its ledge of { $rings } × { $stock }; { $limit } are safe.
+    .why = Where the ledge is narrower than the lid can move, the lid falls in.
+    .remedy = Bend the ledge from thicker stock.
+
+finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
+    .why = A lid that nobody can get hold of stays shut.
+    .remedy = Make the handle higher, or the lid flatter.
+
 finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
     .why = The note stands on no sheet.
     .remedy = Give the note another step, or take it out.

@@ -10,6 +10,7 @@ screen-lashing = Lashing
 screen-pins = Pins
 screen-ears = Ears
 screen-handle = Handle
+screen-lid = Lid
 screen-hand = Hand
 
 screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
@@ -37,6 +38,7 @@ screen-pins-ears = {""}; at the ears { $count } and { $spares } spare, { $stock 
 screen-ears-text = { $material }, at staves { $first } and { $second }, { $placing }
 screen-ears-text-axis = { $material }, { $axis }, at staves { $first } and { $second }, { $placing }
 screen-ears-off = { $angle } off opposite, { $off } along the rim
+screen-lid-text = { $count } staves, { $rows } rows over a mould { $mould } across and { $height } high; { $across } over its rim, { $clearance } of room all round; ledge of { $rings }
 screen-handle-text = cut { $length }, rise { $rise }, on rivets { $pivot } above the rim; { $fold }
 screen-handle-fixed = fixed, cut { $length }, rise { $rise } above the rim, ends { $ends } below it
 screen-handle-bought = bought bent, { $span } across its feet, rise { $rise }, on rivets { $pivot } above the rim; { $fold }

@@ -1,0 +1,38 @@
+//! Findings of a lid, on both sides of their limits.
+
+use basket::pattern::read;
+use basket::{Catalogue, Draft, Hand, Length};
+
+fn codes(lid: &str, more: &str) -> Vec<&'static str> {
+    let mould = r#"base = "6 in", rim = "8 in", height = "4 in", side = "bowl""#;
+    let text = format!("title = \"Box\"\nmould = {{ {mould} }}\nlid = {{ {lid} }}\n{more}\n");
+    let pattern = read(&text, Catalogue::built_in()).unwrap();
+    let draft = Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL);
+    draft.findings.iter().map(|finding| finding.code).collect()
+}
+
+#[test]
+fn lid_clearance() {
+    let text = r#"title = "Box"
+mould = { base = "6 in", rim = "8 in", height = "4 in", side = "bowl" }
+lid = {}"#;
+    let pattern = read(text, Catalogue::built_in()).unwrap();
+    let lid = Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL).basket.lid.unwrap();
+    let across = lid.vessel.form.across(lid.vessel.form.arc(), Length::ZERO).length.to_mm();
+    let over = |more: f64| codes(&format!("across = \"{} mm\"", across + more), "");
+    assert!(!over(0.0).contains(&"lid-clearance"));
+    assert!(over(2.0).contains(&"lid-clearance"));
+}
+
+#[test]
+fn lid_ledge_narrow() {
+    assert!(!codes("", "").contains(&"lid-ledge-narrow"));
+    assert!(codes(r#"clearance = "1/2 in""#, "").contains(&"lid-ledge-narrow"));
+}
+
+#[test]
+fn lid_under_handle() {
+    let handle = |rise: &str| codes("", &format!("handle = {{ kind = \"swing\", rise = \"{rise}\" }}"));
+    assert!(!handle("5 in").contains(&"lid-under-handle"));
+    assert!(handle("1 in").contains(&"lid-under-handle"));
+}
