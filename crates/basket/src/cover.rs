@@ -8,16 +8,16 @@ use crate::hand::Hand;
 use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
-use crate::parts::lid::{self, Ledge, Lid};
+use crate::parts::lid::{self, Lid, Meets};
 use crate::parts::vessel::Vessel;
 use crate::pattern::{
-    BasePattern, CoursePattern, HoopWay, LidPattern, MouldPattern, Pattern, RimPattern, StavesPattern, Until,
-    WeaveKind, WeavePattern, keys,
+    BasePattern, CoursePattern, HoopWay, LidFit, LidHinge, LidPattern, MouldPattern, Pattern, RimPattern,
+    StavesPattern, Until, WeaveKind, WeavePattern, Word as _, keys,
 };
 use crate::stock::{Catalogue, Material};
 
-/// Height of a lid's mould (common practice).
-const HEIGHT: Length = Length::inches(0.75);
+/// Height of a lid's mould, and of a cap's, which also covers the rim (common practice).
+const HEIGHTS: [Length; 2] = [Length::inches(0.75), Length::inches(1.0)];
 /// Room between lid and rim (common practice: thick cane and a damp day take 1/32 in of it).
 const CLEARANCE: Length = Length::inches(0.0625);
 /// How much of the way from the rim to the middle of a round lid is woven, and how much of that to the centre of
@@ -43,11 +43,12 @@ pub(crate) fn lid(
     assemble: Assemble,
     making: &mut Making<'_>,
 ) -> Lid {
+    let fit = wanted.fit.unwrap_or_default();
     let height =
-        making.or(wanted.height, keys::lid::HEIGHT.path, HEIGHT, |_| Message::new("choice-lid-height"));
+        making.or(wanted.height, keys::lid::HEIGHT.path, usual_height(fit), |_| Message::new("choice-lid-height"));
     let clearance = making
         .or(wanted.clearance, keys::lid::CLEARANCE.path, CLEARANCE, |_| Message::new("choice-lid-clearance"));
-    let mouth = lid::mouth(body);
+    let meets = Meets { fit, body, clearance };
     let foot = Length::mm(body.form.outline.girth() / TAU);
     let tightest = |radius: Length| Length::mm(body.form.outline.tightest()) + (radius - foot);
     let from_length = |length: Length| foot + (length - body.form.across_of_girth(foot * TAU).length) / 2.0;
@@ -63,54 +64,56 @@ pub(crate) fn lid(
         let cover = cover(pattern, wanted, mould.clone());
         (assemble(&cover, making.catalogue, making.hand), mould)
     };
-    let rim = wanted.across.map_or_else(|| fitting(mouth - clearance, &woven), from_length);
-    let (Basket { body: vessel, .. }, mould) = woven(rim);
+    let rim = wanted.across.map_or_else(|| fitting(&meets, &woven), from_length);
     if wanted.across.is_none() {
         let across = body.form.across_of_girth(rim * TAU).length;
-        let reason = Message::new("choice-lid-across").with("mouth", body.form.across_of_girth(mouth * TAU));
-        making.chose(keys::lid::ACROSS.path, across, reason);
+        making.chose(keys::lid::ACROSS.path, across, meets.reason());
     }
     if wanted.plaque.is_none() {
         let across = body.form.across_of_girth(plaque(rim) * TAU).length;
         making.chose(keys::lid::PLAQUE.path, across, Message::new("choice-lid-plaque"));
     }
-    let edge = lid::edge(&vessel);
+    let hinge = (fit == LidFit::Flush).then(|| wanted.hinge.unwrap_or_else(|| choose_hinge(making)));
     let stock = wanted.ledge.clone().unwrap_or_else(|| body.rim().inner.stock.clone());
-    let ledge = Ledge::of(body, stock, edge, mouth - edge);
-    let high = vessel.profile().at(vessel.rim().along + vessel.rim().height).height + vessel.base().thickness;
-    Lid {
-        fit: wanted.fit.unwrap_or_default(),
-        clearance: mouth - edge,
-        wanted: clearance,
-        mouth: body.form.across_of_girth(mouth * TAU),
-        across: body.form.across_of_girth(edge * TAU),
-        rises: high - body.rim().height,
-        ledge,
-        lift: wanted.lift.unwrap_or_default(),
-        mould,
-        vessel,
-    }
+    let (vessel, mould) = woven(rim);
+    meets.lid((vessel.body, mould), (stock, hinge, wanted.lift.unwrap_or_default()))
 }
 
-/// The mould's rim, as girth over 2π, on which a rim of this girth over 2π grows: drawn, woven and corrected by
-/// what it is off, then made as much smaller as a mark.
-fn fitting(wanted: Length, woven: &dyn Fn(Length) -> (Basket, MouldPattern)) -> Length {
-    let mut rim = wanted;
+const fn usual_height(fit: LidFit) -> Length {
+    let [low, cap] = HEIGHTS;
+    if matches!(fit, LidFit::Cap) { cap } else { low }
+}
+
+fn choose_hinge(making: &mut Making<'_>) -> LidHinge {
+    making.chose(keys::lid::HINGE.path, LidHinge::Side.word(), Message::new("choice-lid-hinge"));
+    LidHinge::Side
+}
+
+/// The mould's rim, as girth over 2π, on which a lid grows that meets its basket: drawn, woven and corrected by what
+/// it is off, then made to the next mark on the side of more room.
+fn fitting(meets: &Meets<'_>, woven: &dyn Fn(Length) -> (Basket, MouldPattern)) -> Length {
+    let mut rim = meets.body.rim().radius();
     for _ in 0..ROUNDS {
-        let off = wanted - lid::edge(&woven(rim).0.body);
+        let [is, wanted] = meets.measured(&woven(rim).0.body);
+        let off = wanted - is;
         rim = (rim + off).max(Length::mm(1.0));
         if off.abs() < NEAR {
             break;
         }
     }
-    let marks = (rim / MARK + 1e-6).floor();
+    let marks = rim / MARK;
+    let marks = match meets.fit {
+        LidFit::DropIn => (marks + 1e-6).floor(),
+        LidFit::Cap => (marks - 1e-6).ceil(),
+        LidFit::Flush => marks.round(),
+    };
     MARK * marks.max(1.0)
 }
 
 /// The pattern of a lid over this mould: like the basket's, without what it does not have.
 pub(crate) fn cover(pattern: &Pattern, wanted: &LidPattern, mould: MouldPattern) -> Pattern {
     let body = pattern.clone();
-    let height = wanted.height.unwrap_or(HEIGHT);
+    let height = wanted.height.unwrap_or(usual_height(wanted.fit.unwrap_or_default()));
     let stock = wanted.staves.clone().or(body.staves.stock);
     let staves = StavesPattern {
         stock,

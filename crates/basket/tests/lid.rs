@@ -3,6 +3,7 @@
 use std::f64::consts::PI;
 
 use basket::findings::Grade;
+use basket::lid::{LEAST_DOWN, LidSeat};
 use basket::pattern::{StepKind, read};
 use basket::{Catalogue, Draft, Hand, Length, Of, Piece};
 
@@ -51,7 +52,7 @@ fn both_rims_lie_at_an_even_distance() {
     // Outlines at an even distance differ by it at both axes and by 2π times it in girth (Jakob Steiner, 1840).
     let draft = draft(OVAL, "");
     let lid = draft.basket.lid.as_ref().unwrap();
-    for (mouth, over) in [(lid.mouth.length, lid.across.length), (lid.mouth.width, lid.across.width)] {
+    for (mouth, over) in [(lid.opening.length, lid.across.length), (lid.opening.width, lid.across.width)] {
         assert!(((mouth - over) / 2.0 - lid.clearance).abs() < Length::mm(0.02), "{lid:?}");
     }
     let form = &lid.vessel.form;
@@ -69,7 +70,7 @@ fn both_rims_lie_at_an_even_distance() {
 fn it_cannot_slip_off_its_ledge() {
     let draft = draft(ROUND, "");
     let (body, lid) = (&draft.basket.body, draft.basket.lid.as_ref().unwrap());
-    let ledge = &lid.ledge;
+    let LidSeat::Ledge(ledge) = &lid.seat else { panic!("{lid:?}") };
     // Pushed to one side, the lid's other edge lies twice the room away from the rim's lashing.
     let inside = ledge.inside.length;
     assert!(
@@ -85,12 +86,100 @@ fn it_cannot_slip_off_its_ledge() {
 }
 
 #[test]
+fn a_cap_goes_over_all_that_lies_below_it() {
+    let belly = r#"girths = [["0", "20"], ["2 1/2", "26"], ["4", "24"]], pieces = "core""#;
+    for mould in [OVAL, ROUND, belly] {
+        let draft = draft(mould, r#"fit = "cap""#);
+        let (body, lid) = (&draft.basket.body, draft.basket.lid.as_ref().unwrap());
+        let LidSeat::Over(over) = &lid.seat else { panic!("{lid:?}") };
+        let room = lid.clearance - Length::inches(0.0625);
+        assert!(room >= Length::mm(-0.02) && room < Length::mm(0.5), "{mould}: {:?}", lid.clearance);
+        assert!(over.down > LEAST_DOWN, "{mould}: {over:?}");
+        // Where it rests, the wall of the cap inside is as wide as the lashed rim of the basket.
+        let cane = body.lashing().unwrap().thickness();
+        let rim = body.rim();
+        let edge = rim.radius() + body.uprights().thickness + rim.outer.stock.thickness + cane;
+        let wall = lid.vessel.form.girth(over.along, Length::ZERO) / (2.0 * PI);
+        assert!((wall - edge).abs() < Length::mm(0.01), "{mould}: {wall:?} {edge:?}");
+        // As far as it reaches down, it clears the wall too.
+        let bottom = body.profile().at(rim.along + rim.height).height - over.down;
+        let mut along = Length::ZERO;
+        while along < rim.along {
+            let spot = body.profile().at(along);
+            let out = body.uprights().standing.at(along) + body.uprights().thickness;
+            if spot.height > bottom {
+                assert!((spot.radius + out) * 2.0 < lid.opening.width.max(lid.opening.length), "{mould}");
+            }
+            along = along + Length::mm(1.0);
+        }
+        assert!(draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")), "{:?}", draft.findings);
+        assert!(draft.cuts.iter().all(|cut| cut.piece != Piece::Ledge && cut.piece != Piece::Collar));
+    }
+}
+
+#[test]
+fn a_lid_on_the_rim_is_flush_and_held_by_its_collar() {
+    for mould in [OVAL, ROUND] {
+        let draft = draft(mould, r#"fit = "flush", clearance = "1/16 in""#);
+        let (body, lid) = (&draft.basket.body, draft.basket.lid.as_ref().unwrap());
+        let LidSeat::Collar(collar) = &lid.seat else { panic!("{lid:?}") };
+        assert!(collar.proud.abs() <= Length::inches(1.0 / 128.0) + Length::mm(0.02), "{collar:?}");
+        let across = draft.basket.across().length + body.lashing().unwrap().thickness() * 2.0;
+        assert!((lid.across.length - across).abs() < Length::mm(0.5), "{across:?} {:?}", lid.across);
+        assert!(lid.clearance >= Length::inches(0.0625) - Length::mm(1e-6));
+        assert!((lid.opening.length - collar.outside.length - lid.clearance * 2.0).abs() < Length::mm(1e-6));
+        // A ring of half round reed, flat side out, has its middle at the centroid of its section.
+        let middle = (collar.length - collar.lap) / (2.0 * PI) + collar.stock.centroid();
+        let girth = body.form.girth_base() / (2.0 * PI) + (collar.outside.length - body.form.across(Length::ZERO, Length::ZERO).length) / 2.0;
+        assert!((middle - girth).abs() < Length::mm(1e-6), "{middle:?} {girth:?}");
+        let pieces = [Piece::Collar, Piece::Hinge, Piece::Latch, Piece::Peg];
+        for piece in pieces {
+            assert_eq!(draft.cuts.iter().filter(|cut| cut.of == Of::Lid && cut.piece == piece).count(), 1);
+        }
+        assert!(draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")), "{:?}", draft.findings);
+    }
+}
+
+#[test]
+fn a_hinge_stands_where_the_rim_is_nearly_straight() {
+    let hinge = |at: &str| {
+        let draft = draft(OVAL, &format!(r#"fit = "flush", hinge = "{at}""#));
+        let counts = [&draft.basket.body, &draft.basket.lid.as_ref().unwrap().vessel].map(|v| v.uprights().count);
+        (draft.basket.lid.unwrap().hinge, counts)
+    };
+    let (side, [body, lid]) = hinge("side");
+    let side = side.unwrap();
+    let (end, _) = hinge("end");
+    // The loops at the flat side stand farther apart than at the tight end, and as much of the rim stands out.
+    let end = end.unwrap();
+    assert!(side.apart > end.apart * 1.2, "{side:?} {end:?}");
+    for hinge in [&side, &end] {
+        assert!(hinge.bulge <= Length::inches(1.0 / 16.0) && hinge.bulge > Length::mm(1.4), "{hinge:?}");
+    }
+    assert_eq!(hinge("none").0, None);
+    // The middle of the loops lies at a quarter of the round, the latch at three; the lid lies the other way round.
+    let middle = |[from, to]: [u32; 2], count: u32| {
+        let to = if to < from { to + count } else { to };
+        (f64::from(from + to) / 2.0 - 1.0) / f64::from(count)
+    };
+    let near = |turn: f64, wanted: f64, count: u32| {
+        let off = (turn - wanted).rem_euclid(1.0);
+        off.min(1.0 - off) <= 0.5 / f64::from(count) + 1e-9
+    };
+    let loops = side.loops.map(|place| [middle(place.body, body), middle(place.lid, lid)]);
+    let mean = |at: usize| f64::midpoint(loops[0][at], loops[1][at]);
+    assert!(near(mean(0), 0.25, body) && near(mean(1), 0.75, lid), "{side:?} of {body} and {lid}");
+    assert!(near(middle(side.latch.body, body), 0.75, body) && near(middle(side.latch.lid, lid), 0.25, lid));
+}
+
+#[test]
 fn its_pieces_and_steps_stand_apart() {
     let draft = draft(OVAL, "");
     let of_lid =
         |piece: Piece| draft.cuts.iter().filter(|cut| cut.of == Of::Lid && cut.piece == piece).count();
     let lid = draft.basket.lid.as_ref().unwrap();
-    assert_eq!(of_lid(Piece::Ledge), lid.ledge.rings.len());
+    let LidSeat::Ledge(ledge) = &lid.seat else { panic!("{lid:?}") };
+    assert_eq!(of_lid(Piece::Ledge), ledge.rings.len());
     assert_eq!((of_lid(Piece::Uprights), of_lid(Piece::OuterHoop), of_lid(Piece::Lift)), (1, 1, 1));
     let steps = &draft.steps;
     let first = steps.iter().position(|step| step.of == Of::Lid).unwrap();
@@ -134,11 +223,13 @@ fn a_mould_that_is_too_large_is_found_and_mended() {
 #[test]
 fn what_cannot_be_written_is_said() {
     for (lid, told) in [
-        ("{ fit = \"cap\" }", "drop-in"),
-        ("{ fit = \"flush\" }", "drop-in"),
+        ("{ fit = \"sliding\" }", "drop-in"),
+        ("{ fit = \"cap\", ledge = \"half round reed 3/8 in\" }", "not a cap"),
+        ("{ fit = \"cap\", hinge = \"side\" }", "flush"),
         ("{ lift = \"ribbon\" }", "knob"),
         ("{ plaque = \"9 in\", across = \"8 in\" }", "write less"),
-        ("{ hinge = \"brass\" }", "not a known key"),
+        ("{ hinge = \"brass\" }", "side"),
+        ("{ brass = 1 }", "not a known key"),
         ("{ count = 2 }", "lid.count"),
     ] {
         let said = problem(lid);

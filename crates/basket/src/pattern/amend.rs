@@ -236,7 +236,7 @@ impl EarsPattern {
 
 impl LidPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift } = over;
+        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } = over;
         Self {
             fit: fit.or(self.fit),
             across: across.or(self.across),
@@ -248,6 +248,7 @@ impl LidPattern {
             weaver: weaver.or(self.weaver),
             ledge: ledge.or(self.ledge),
             lift: lift.or(self.lift),
+            hinge: hinge.or(self.hinge),
         }
     }
 }

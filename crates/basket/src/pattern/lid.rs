@@ -23,10 +23,12 @@ pub struct LidPattern {
     pub count: Option<u32>,
     /// Its weaver.
     pub weaver: Option<Material>,
-    /// What the ledge on which it lies is bent from.
+    /// What the ledge on which it lies is bent from, or the collar that holds it.
     pub ledge: Option<Material>,
     /// What one lifts it by.
     pub lift: Option<LidLift>,
+    /// Where it is hinged.
+    pub hinge: Option<LidHinge>,
 }
 
 /// How a lid sits on its basket.
@@ -36,10 +38,34 @@ pub enum LidFit {
     /// Within the rim, on a ledge.
     #[default]
     DropIn,
+    /// Over the rim.
+    Cap,
+    /// On the rim, with a collar that reaches into it.
+    Flush,
 }
 
 words! { LidFit:
     DropIn = "drop-in", "lid-fit-drop-in";
+    Cap = "cap", "lid-fit-cap";
+    Flush = "flush", "lid-fit-flush";
+}
+
+/// Where a lid is hinged that lies on the rim.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum LidHinge {
+    /// In the middle of a long side; of a round basket, anywhere.
+    Side,
+    /// At one end.
+    End,
+    /// Nowhere: it is lifted off.
+    None,
+}
+
+words! { LidHinge:
+    Side = "side", "lid-hinge-side";
+    End = "end", "lid-hinge-end";
+    None = "none", "lid-hinge-none";
 }
 
 /// What one lifts a lid by.

@@ -36,3 +36,48 @@ fn lid_under_handle() {
     assert!(!handle("5 in").contains(&"lid-under-handle"));
     assert!(handle("1 in").contains(&"lid-under-handle"));
 }
+
+#[test]
+fn lid_clearance_cap() {
+    let across = |more: f64| format!("fit = \"cap\", across = \"{} mm\"", usual("cap") + more);
+    assert!(!codes(&across(0.0), "").contains(&"lid-clearance-cap"));
+    assert!(codes(&across(-2.0), "").contains(&"lid-clearance-cap"));
+}
+
+#[test]
+fn lid_cap_shallow() {
+    let height = |height: &str| codes(&format!("fit = \"cap\", height = \"{height}\""), "");
+    assert!(!height("1 in").contains(&"lid-cap-shallow"));
+    assert!(height("1/8 in").contains(&"lid-cap-shallow"));
+}
+
+#[test]
+fn lid_not_flush() {
+    let across = |more: f64| format!("fit = \"flush\", across = \"{} mm\"", usual("flush") + more);
+    assert!(!codes(&across(0.5), "").contains(&"lid-not-flush"));
+    for more in [-3.0, 3.0] {
+        assert!(codes(&across(more), "").contains(&"lid-not-flush"), "{more}");
+    }
+}
+
+#[test]
+fn lid_on_ears() {
+    for fit in ["cap", "flush"] {
+        let fit = format!("fit = \"{fit}\"");
+        assert!(!codes(&fit, "").contains(&"lid-on-ears"));
+        assert!(codes(&fit, "ears = {}").contains(&"lid-on-ears"));
+        assert!(codes(&fit, "handle = { kind = \"fixed\" }").contains(&"lid-on-ears"));
+    }
+    assert!(!codes("", "ears = {}").contains(&"lid-on-ears"));
+}
+
+/// How far the mould reaches of a lid that is left open.
+fn usual(fit: &str) -> f64 {
+    let text = format!(
+        "title = \"Box\"\nmould = {{ base = \"6 in\", rim = \"8 in\", height = \"4 in\", side = \"bowl\" }}\n\
+         lid = {{ fit = \"{fit}\" }}\n"
+    );
+    let pattern = read(&text, Catalogue::built_in()).unwrap();
+    let lid = Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL).basket.lid.unwrap();
+    lid.vessel.form.across(lid.vessel.form.arc(), Length::ZERO).length.to_mm()
+}

@@ -246,7 +246,10 @@ fn is_taken_up(step: StepKind, piece: Piece) -> bool {
             matches!(piece.sort(), Piece::Handle | Piece::Rivets | Piece::Washers)
         }
         StepKind::OffMould | StepKind::Plug => matches!(piece, Piece::Floor(FloorPart::Plug)),
-        StepKind::Lid => matches!(piece, Piece::Ledge | Piece::Lift),
+        StepKind::Lid => matches!(
+            piece,
+            Piece::Ledge | Piece::Collar | Piece::Lift | Piece::Hinge | Piece::Latch | Piece::Peg
+        ),
         StepKind::Seal | StepKind::Finish => false,
     }
 }

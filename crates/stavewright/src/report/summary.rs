@@ -5,7 +5,8 @@ use std::fmt::Write;
 use basket::fittings::{Bow, Ears, Fold, Handle, PinSet, Pins};
 use basket::form::{Form, litres_to_us_quarts};
 use basket::lashing::{Filler, Lashing};
-use basket::message::Value;
+use basket::lid::LidSeat;
+use basket::message::{Term as _, Value};
 use basket::pattern::HandleMade;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
@@ -70,11 +71,25 @@ fn lid(lid: &Lid, words: &Words) -> String {
         ("rows", lid.vessel.weave.rows.into()),
         ("across", lid.across.into()),
         ("clearance", lid.clearance.into()),
-        ("rings", (lid.ledge.rings.len() as u32).into()),
+        ("seat", Value::Name(lid_seat(lid, words))),
         ("mould", lid.vessel.form.across(lid.vessel.form.arc(), Length::ZERO).into()),
         ("height", lid.vessel.form.height().into()),
     ];
     words.with("screen-lid-text", &args)
+}
+
+/// What a lid sits on, and where it turns.
+fn lid_seat(lid: &Lid, words: &Words) -> String {
+    let seat = match &lid.seat {
+        LidSeat::Ledge(ledge) => {
+            words.with("screen-lid-ledge", &[("rings", (ledge.rings.len() as u32).into())])
+        }
+        LidSeat::Over(over) => words.with("screen-lid-over", &[("down", over.down.into())]),
+        LidSeat::Collar(collar) => words.with("screen-lid-collar", &[("outside", collar.outside.into())]),
+    };
+    let Some(hinge) = &lid.hinge else { return seat };
+    let args = [("seat", Value::Name(seat)), ("at", Value::Term(hinge.at.term()))];
+    words.with("screen-lid-hinge", &args)
 }
 
 /// A length as a piece, to the sixteenth.

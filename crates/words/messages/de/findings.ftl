@@ -305,9 +305,25 @@ finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht 
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
     .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
 
-finding-lid-clearance = Der Deckel misst über seinem umwickelten Rand { $lid }, die Öffnung { $mouth }: ringsum { $measured } Luft, gewünscht sind { $limit }.
+finding-lid-clearance = Was vom Deckel in den Korb geht, misst { $inner }, die Öffnung im umwickelten Rand { $opening }: ringsum { $measured } Luft, gewünscht sind { $limit }.
     .why = Holz und Rohr wachsen in feuchter Luft, und ein Deckel ohne Luft klemmt oder geht gar nicht hinein.
     .remedy = Die Form des Deckels kleiner machen oder weniger Luft wünschen.
+
+finding-lid-clearance-cap = Der Korb unter dem Stülpdeckel misst { $inner }, dessen Öffnung { $opening }: ringsum { $measured } Luft, gewünscht sind { $limit }.
+    .why = Holz und Flechtrohr wachsen in feuchter Luft; ein Stülpdeckel ohne Luft klemmt oder geht gar nicht darüber.
+    .remedy = Die Form des Deckels größer machen oder weniger Luft wünschen.
+
+finding-lid-cap-shallow = Der Stülpdeckel reicht { $measured } über den Rand hinab; { $limit } halten ihn.
+    .why = Ein Stülpdeckel, der kaum über den Rand reicht, rutscht ab.
+    .remedy = Die Form des Deckels höher machen.
+
+finding-lid-not-flush = Der Rand des Deckels misst { $lid } und liegt ringsum { $measured } neben dem des Korbs; mehr als { $limit } fühlt die Hand.
+    .why = Ein Deckel, der bündig auf dem Rand liegt, zeigt jeden Unterschied der beiden Ränder.
+    .remedy = Die Form des Deckels so groß machen, wie es der Rand des Korbs verlangt.
+
+finding-lid-on-ears = Ohren oder ein Henkel stehen im Rand, wo der Deckel ({ $fit }) liegen soll.
+    .why = Der Deckel kommt nicht bis auf den Rand hinunter.
+    .remedy = Den Deckel zwischen ihnen in den Rand legen oder den Henkel weglassen.
 
 finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } auf seiner Auflage aus { $rings } × { $stock }; sicher sind { $limit }.
     .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.

@@ -38,7 +38,14 @@ screen-pins-ears = {""}; an den Ohren { $count } und { $spares } als Ersatz, { $
 screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-text-axis = { $material }, { $axis }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
-screen-lid-text = { $count } Staken, { $rows } Reihen über einer Form, { $mould } weit und { $height } hoch; über dem Rand { $across }, ringsum { $clearance } Luft; Auflage aus { $rings }
+screen-lid-text = { $count } Staken, { $rows } Reihen über einer Form, { $mould } weit und { $height } hoch; über dem Rand { $across }, ringsum { $clearance } Luft; { $seat }
+screen-lid-ledge = auf einer Auflage aus { $rings ->
+        [one] einem Ring
+       *[other] { $rings } Ringen
+    }
+screen-lid-over = reicht { $down } über den Rand hinab
+screen-lid-collar = bündig auf dem Rand, mit einem Kragen, { $outside } weit
+screen-lid-hinge = { $seat }, Scharnier { $at }
 screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }
 screen-handle-fixed = fest, Zuschnitt { $length }, Stich { $rise } über dem Rand, Enden { $ends } darunter
 screen-handle-bought = gebogen gekauft, { $span } an den Füßen, Stich { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }

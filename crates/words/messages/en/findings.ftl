@@ -305,9 +305,25 @@ finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes 
     .why = Without enough metal the head is small, and the handle works itself off.
     .remedy = Use a longer rivet, or thin what it goes through.
 
-finding-lid-clearance = The lid is { $lid } across over its lashed rim, the opening is { $mouth }: { $measured } of room all round, and { $limit } are wanted.
+finding-lid-clearance = The part of the lid that goes into the basket is { $inner } across, the opening within the lashed rim { $opening }: { $measured } of room all round, and { $limit } are wanted.
     .why = Wood and cane grow in a damp room, and a lid without room jams or does not go in at all.
     .remedy = Make the mould of the lid smaller, or want less room.
+
+finding-lid-clearance-cap = The basket under the cap is { $inner } across, the cap’s own opening { $opening }: { $measured } of room all round, and { $limit } are wanted.
+    .why = Wood and cane grow in a damp room, and a cap without room jams or does not go on at all.
+    .remedy = Make the mould of the lid larger, or want less room.
+
+finding-lid-cap-shallow = The cap reaches { $measured } down over the rim; { $limit } hold it.
+    .why = A cap that hardly reaches over the rim slips off.
+    .remedy = Make the mould of the lid higher.
+
+finding-lid-not-flush = The lid’s rim is { $lid } across and lies { $measured } off the basket’s all round; a hand feels more than { $limit }.
+    .why = A lid that lies flush on the rim shows every difference of the two rims.
+    .remedy = Make the mould of the lid as large as the basket’s rim asks for.
+
+finding-lid-on-ears = Ears or a handle stand in the rim, where the lid ({ $fit }) has to lie.
+    .why = The lid cannot come down to the rim.
+    .remedy = Let the lid drop in, between them, or leave the handle out.
 
 finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its ledge of { $rings } × { $stock }; { $limit } are safe.
     .why = Where the ledge is narrower than the lid can move, the lid falls in.

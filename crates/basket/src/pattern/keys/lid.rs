@@ -5,7 +5,7 @@ use super::key::{Key, keys};
 use super::kinds;
 use super::limits::{Counts, PART};
 use crate::limits;
-use crate::pattern::{LidFit, LidLift};
+use crate::pattern::{LidFit, LidHinge, LidLift};
 use crate::{Length, Material};
 
 keys! {
@@ -16,7 +16,7 @@ keys! {
         Key::new("lid.across", PART.usually(3.0, 14.0), Usual::Computed("usual-lid-across"), r#""9 1/4""#);
     /// Height of its mould.
     pub const HEIGHT: Key<Length> =
-        Key::new("lid.height", PART.usually(0.5, 2.0), Usual::Constant(Length::inches(0.75)), r#""3/4""#);
+        Key::new("lid.height", PART.usually(0.5, 2.0), Usual::Computed("usual-lid-height"), r#""3/4""#);
     /// Diameter, or length, of its mould at the foot.
     pub const PLAQUE: Key<Length> =
         Key::new("lid.plaque", PART.usually(2.0, 10.0), Usual::Computed("usual-lid-plaque"), r#""6""#);
@@ -32,9 +32,11 @@ keys! {
     /// Its weaver.
     pub const WEAVER: Key<Material> =
         Key::new("lid.weaver", kinds::WEAVERS, Usual::Computed("usual-lid-weaver"), r#""cane superfine""#);
-    /// What the ledge is bent from.
+    /// What the ledge is bent from, or the collar.
     pub const LEDGE: Key<Material> =
         Key::new("lid.ledge", kinds::HOOPS, Usual::Computed("usual-lid-ledge"), r#""half round reed 3/8 in""#);
     /// What one lifts it by.
     pub const LIFT: Key<LidLift> = Key::new("lid.lift", (), Usual::Constant(LidLift::Knob), r#""loop""#);
+    /// Where it is hinged, if it lies on the rim.
+    pub const HINGE: Key<LidHinge> = Key::new("lid.hinge", (), Usual::Computed("usual-lid-hinge"), r#""side""#);
 }
