@@ -44,8 +44,8 @@ pub(crate) fn lid(
     making: &mut Making<'_>,
 ) -> Lid {
     let fit = wanted.fit.unwrap_or_default();
-    let height =
-        making.or(wanted.height, keys::lid::HEIGHT.path, usual_height(fit), |_| Message::new("choice-lid-height"));
+    let height = making
+        .or(wanted.height, keys::lid::HEIGHT.path, usual_height(fit), |_| Message::new("choice-lid-height"));
     let clearance = making
         .or(wanted.clearance, keys::lid::CLEARANCE.path, CLEARANCE, |_| Message::new("choice-lid-clearance"));
     let meets = Meets { fit, body, clearance };
@@ -74,9 +74,23 @@ pub(crate) fn lid(
         making.chose(keys::lid::PLAQUE.path, across, Message::new("choice-lid-plaque"));
     }
     let hinge = (fit == LidFit::Flush).then(|| wanted.hinge.unwrap_or_else(|| choose_hinge(making)));
-    let stock = wanted.ledge.clone().unwrap_or_else(|| body.rim().inner.stock.clone());
     let (vessel, mould) = woven(rim);
-    meets.lid((vessel.body, mould), (stock, hinge, wanted.lift.unwrap_or_default()))
+    let vessel = vessel.body;
+    let stock = wanted.ledge.clone().unwrap_or_else(|| choose_held(&meets, &vessel, making));
+    meets.lid((vessel, mould), (stock, hinge, wanted.lift.unwrap_or_default()))
+}
+
+/// A ledge of few rings; a collar as the inner hoop that it lies in.
+fn choose_held(meets: &Meets<'_>, vessel: &Vessel, making: &mut Making<'_>) -> Material {
+    let inner = &meets.body.rim().inner.stock;
+    if meets.fit != LidFit::DropIn {
+        return inner.clone();
+    }
+    let (edge, catalogue) = (lid::edge(vessel), making.catalogue);
+    let room = lid::mouth(meets.body) - edge;
+    let stock = lid::ledge_stock(catalogue.of_kind(inner.kind), meets.body, (edge, room)).unwrap_or(inner);
+    making.chose(keys::lid::LEDGE.path, stock.name.as_str(), Message::new("choice-lid-ledge"));
+    stock.clone()
 }
 
 const fn usual_height(fit: LidFit) -> Length {

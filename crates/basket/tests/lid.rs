@@ -87,7 +87,8 @@ fn it_cannot_slip_off_its_ledge() {
 
 #[test]
 fn a_cap_goes_over_all_that_lies_below_it() {
-    let belly = r#"girths = [["0", "20"], ["2 1/2", "26"], ["4", "24"]], pieces = "core""#;
+    let belly =
+        r#"girths = [["0 in", "20 in"], ["2 1/2 in", "26 in"], ["4 in", "24 in"]], pieces = "several""#;
     for mould in [OVAL, ROUND, belly] {
         let draft = draft(mould, r#"fit = "cap""#);
         let (body, lid) = (&draft.basket.body, draft.basket.lid.as_ref().unwrap());
@@ -112,7 +113,11 @@ fn a_cap_goes_over_all_that_lies_below_it() {
             }
             along = along + Length::mm(1.0);
         }
-        assert!(draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")), "{:?}", draft.findings);
+        assert!(
+            draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")),
+            "{:?}",
+            draft.findings
+        );
         assert!(draft.cuts.iter().all(|cut| cut.piece != Piece::Ledge && cut.piece != Piece::Collar));
     }
 }
@@ -130,13 +135,18 @@ fn a_lid_on_the_rim_is_flush_and_held_by_its_collar() {
         assert!((lid.opening.length - collar.outside.length - lid.clearance * 2.0).abs() < Length::mm(1e-6));
         // A ring of half round reed, flat side out, has its middle at the centroid of its section.
         let middle = (collar.length - collar.lap) / (2.0 * PI) + collar.stock.centroid();
-        let girth = body.form.girth_base() / (2.0 * PI) + (collar.outside.length - body.form.across(Length::ZERO, Length::ZERO).length) / 2.0;
+        let girth = body.form.girth_base() / (2.0 * PI)
+            + (collar.outside.length - body.form.across(Length::ZERO, Length::ZERO).length) / 2.0;
         assert!((middle - girth).abs() < Length::mm(1e-6), "{middle:?} {girth:?}");
         let pieces = [Piece::Collar, Piece::Hinge, Piece::Latch, Piece::Peg];
         for piece in pieces {
             assert_eq!(draft.cuts.iter().filter(|cut| cut.of == Of::Lid && cut.piece == piece).count(), 1);
         }
-        assert!(draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")), "{:?}", draft.findings);
+        assert!(
+            draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")),
+            "{:?}",
+            draft.findings
+        );
     }
 }
 
@@ -144,7 +154,8 @@ fn a_lid_on_the_rim_is_flush_and_held_by_its_collar() {
 fn a_hinge_stands_where_the_rim_is_nearly_straight() {
     let hinge = |at: &str| {
         let draft = draft(OVAL, &format!(r#"fit = "flush", hinge = "{at}""#));
-        let counts = [&draft.basket.body, &draft.basket.lid.as_ref().unwrap().vessel].map(|v| v.uprights().count);
+        let counts =
+            [&draft.basket.body, &draft.basket.lid.as_ref().unwrap().vessel].map(|v| v.uprights().count);
         (draft.basket.lid.unwrap().hinge, counts)
     };
     let (side, [body, lid]) = hinge("side");

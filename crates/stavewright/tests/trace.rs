@@ -79,6 +79,13 @@ fn bad_photographs_get_a_reason() {
     let mut bulge = cone();
     (220..280).for_each(|y| (440..520).for_each(|x| bulge.put_pixel(x, y, WOOD)));
     write("bulge.png", &bulge);
+    let knob = |name: &str, rows: std::ops::Range<u32>| {
+        let mut knob = cone();
+        rows.for_each(|y| (400..540).for_each(|x| knob.put_pixel(x, y, WOOD)));
+        write(name, &knob);
+    };
+    knob("knob-above.png", 165..225);
+    knob("knob-below.png", 280..340);
     fs::write(room.path().join("empty.jpg"), b"").unwrap();
     fs::write(room.path().join("words.jpg"), b"no picture").unwrap();
     fs::write(room.path().join("huge.png"), huge()).unwrap();
@@ -89,6 +96,8 @@ fn bad_photographs_get_a_reason() {
         ("cut.png", "cut off"),
         ("two.png", "more than one thing"),
         ("bulge.png", "both sides differ"),
+        ("knob-above.png", "both sides differ"),
+        ("knob-below.png", "both sides differ"),
         ("empty.jpg", "the file is empty"),
         ("words.jpg", "neither a PNG nor a JPEG"),
         ("huge.png", "or 40 million in all"),

@@ -200,7 +200,7 @@ fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> St
 /// What the next step works in or puts on, and its tools.
 pub(crate) fn tray(draft: &Draft, last_step: u32, scribe: &Scribe<'_>) -> Vec<String> {
     let Some(next) = step(draft, last_step.saturating_add(1)) else { return Vec::new() };
-    let cuts = draft.cuts.iter().filter(|cut| is_taken_up(next.kind, cut.piece));
+    let cuts = draft.cuts.iter().filter(|cut| cut.of == next.of && is_taken_up(next.kind, cut.piece));
     let pieces = cuts.map(|cut| {
         let args = [
             ("count", cut.count.into()),

@@ -32,6 +32,7 @@ choice-lid-across = damit sein umwickelter Rand mit der gewünschten Luft in die
 choice-lid-across-cap = damit seine Öffnung mit der gewünschten Luft über alles geht, was darunter liegt, am Rand { $mouth }
 choice-lid-across-flush = damit sein umwickelter Rand so groß ist wie der des Korbs, { $mouth }
 choice-lid-hinge = in der Mitte einer langen Seite, wo der Rand am geradesten ist und ein Scharnier am leichtesten dreht
+choice-lid-ledge = damit wenige Ringe nebeneinander weit genug unter den Deckel reichen
 choice-lid-plaque = damit sich die Staken an den engen Enden nicht drängen
 choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solchen Korb üblich
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }

@@ -1,4 +1,4 @@
-# Der Deckel: was zu tun ist, wenn er selbst geflochten ist.
+# Der Deckel: was zu tun ist, wenn er selbst geflochten ist, und was auf den Blättern von ihm steht.
 
 step-lid = Deckel einpassen
 step-lid-text-ledge = { $rings ->
@@ -19,3 +19,9 @@ step-lid-text-hinge = Scharnier: zwei Schlaufen aus Flechtrohr, zweimal um beide
 step-lid-text-hinge-loop = Eine Schlaufe geht durch die Lücke zwischen den Staken { $from } und { $to } des Korbs und durch die zwischen { $lid-from } und { $lid-to } des Deckels, die darüber liegt: Umgedreht zählen die Staken des Deckels andersherum.
 step-lid-text-latch = Verschluss: eine Schlaufe um den Rand des Deckels, in der Lücke zwischen seinen Staken { $lid-from } und { $lid-to }. Wo sie hängt, zwischen den Staken { $from } und { $to } des Korbs, den Außenreifen bohren und den Pflock einleimen.
 step-lid-text-alike = Ein Ende von Deckel und Korb innen gleich zeichnen, damit der Deckel stets so liegt, wie er eingepasst wurde. Die Windungen beider Ränder steigen nach derselben Seite.
+
+# On sheets.
+sheet-fact-lid = Deckel
+sheet-lid-of = { $across }, { $fit }: { $count } Staken, { $rows } Reihen
+sheet-card-lid = Deckel, Staken
+sheet-card-lid-note = { $length } lang; { $rows } Reihen

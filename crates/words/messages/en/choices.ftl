@@ -32,6 +32,7 @@ choice-lid-across = so that its lashed rim goes into the opening of { $mouth } w
 choice-lid-across-cap = so that its own opening goes over all that lies below it, { $mouth } at the rim, with the room that is wanted
 choice-lid-across-flush = so that its lashed rim is as large as the basket’s, { $mouth }
 choice-lid-hinge = in the middle of a long side, where the rim is flattest and a hinge turns most easily
+choice-lid-ledge = so that few rings side by side reach far enough under the lid
 choice-lid-plaque = so that the staves do not crowd at the tight ends
 choice-rim-stock = { $width } wide and { $thickness } thick is usual for a basket of this kind
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed

@@ -1,4 +1,4 @@
-# The lid: what to do when its own vessel is made.
+# The lid: what to do when its own vessel is made, and what sheets say of it.
 
 step-lid = Fit the lid
 step-lid-text-ledge = Bend { $rings ->
@@ -19,3 +19,9 @@ step-lid-text-hinge = Hinge: two loops of cane, twice round both rims and { $apa
 step-lid-text-hinge-loop = One loop goes through the gap between staves { $from } and { $to } of the basket, and the gap between { $lid-from } and { $lid-to } of the lid, which lies over it: turned over, the lid’s staves count the other way round.
 step-lid-text-latch = Latch: a loop round the lid’s rim, in the gap between its staves { $lid-from } and { $lid-to }. Where it hangs, between staves { $from } and { $to } of the basket, drill the outer hoop and glue in the peg.
 step-lid-text-alike = Mark one end of lid and basket alike, inside, so that the lid always goes in as it was fitted. The wraps of both rims climb the same way.
+
+# On sheets.
+sheet-fact-lid = lid
+sheet-lid-of = { $across }, { $fit }: { $count } staves, { $rows } rows
+sheet-card-lid = Lid, staves
+sheet-card-lid-note = { $length } long; { $rows } rows

@@ -1,7 +1,7 @@
 //! Does the lid go in, does it stay up, and is it a good vessel itself?
 
 use super::case::{Case, Measured as _};
-use super::finding::{Finding, Grade, Place};
+use super::finding::{Finding, Grade};
 use super::write;
 use crate::cover::cover;
 use crate::measure::Length;

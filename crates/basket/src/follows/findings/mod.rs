@@ -105,7 +105,11 @@ pub const CODES: &[&str] = &[
     "handle-uneven",
     "rivet-too-short",
     "lid-clearance",
+    "lid-clearance-cap",
     "lid-ledge-narrow",
+    "lid-cap-shallow",
+    "lid-not-flush",
+    "lid-on-ears",
     "lid-under-handle",
     "note-without-step",
 ];

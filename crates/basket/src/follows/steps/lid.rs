@@ -90,11 +90,7 @@ fn hinged(step: Step, lid: &Lid) -> Step {
     let place = |id: &'static str, place: HingePlace| {
         let [from, to] = place.body;
         let [lid_from, lid_to] = place.lid;
-        Message::new(id)
-            .with("from", from)
-            .with("to", to)
-            .with("lid-from", lid_from)
-            .with("lid-to", lid_to)
+        Message::new(id).with("from", from).with("to", to).with("lid-from", lid_from).with("lid-to", lid_to)
     };
     let [first, second] = hinge.loops;
     step.say(Message::new("step-lid-text-hinge").with("apart", hinge.apart))

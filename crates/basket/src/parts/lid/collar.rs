@@ -2,9 +2,9 @@
 
 use std::f64::consts::TAU;
 
+use super::rims::{edge, mouth};
 use crate::form::Across;
 use crate::measure::Length;
-use super::rims::{edge, mouth};
 use crate::parts::vessel::Vessel;
 use crate::stock::Material;
 

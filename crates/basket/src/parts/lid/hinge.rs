@@ -2,9 +2,9 @@
 
 use std::f64::consts::TAU;
 
+use super::rims::edge;
 use crate::form::Level;
 use crate::measure::Length;
-use super::rims::edge;
 use crate::parts::vessel::Vessel;
 use crate::pattern::{EarAxis, LidHinge};
 use crate::uprights::Uprights;
@@ -65,10 +65,8 @@ impl Hinge {
             let middle = f64::midpoint(less, more);
             if bulge(middle) <= BULGE { less = middle } else { more = middle }
         }
-        let place = |turn: f64| HingePlace {
-            body: gap(body.uprights(), turn),
-            lid: gap(lid.uprights(), -turn),
-        };
+        let place =
+            |turn: f64| HingePlace { body: gap(body.uprights(), turn), lid: gap(lid.uprights(), -turn) };
         Some(Self {
             at,
             apart: radius * (TAU * less * 2.0),

@@ -25,9 +25,7 @@ impl Meets<'_> {
     pub(crate) fn measured(&self, lid: &Vessel) -> [Length; 2] {
         match self.fit {
             LidFit::DropIn => [edge(lid), mouth(self.body) - self.clearance],
-            LidFit::Cap => {
-                [mouth(lid), Over::of(self.body, lid).widest(self.body) + self.clearance]
-            }
+            LidFit::Cap => [mouth(lid), Over::of(self.body, lid).widest(self.body) + self.clearance],
             LidFit::Flush => [edge(lid), edge(self.body)],
         }
     }

@@ -14,6 +14,7 @@ mod rims;
 
 pub use collar::{Collar, FLUSH};
 pub use hinge::{Hinge, HingePlace};
+pub(crate) use ledge::ledge_stock;
 pub use ledge::{LEAST_OVERLAP, Ledge};
 pub(crate) use meets::Meets;
 pub(crate) use mould::mould;

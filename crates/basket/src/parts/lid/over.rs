@@ -1,7 +1,7 @@
 //! How a cap sits: over the rim of its basket, its wall inside on the rim's upper edge.
 
-use crate::measure::Length;
 use super::rims::edge;
+use crate::measure::Length;
 use crate::parts::vessel::Vessel;
 
 /// How far a cap reaches down over the rim at least (common practice: 1/4 in).
@@ -41,7 +41,8 @@ impl Over {
         let weavers = body.weave.courses.iter().flat_map(|course| &course.weavers);
         let weaver = weavers.map(|weaver| weaver.material.thickness).fold(Length::ZERO, Length::max);
         let top = body.profile().at(rim.along + rim.height).height;
-        let wall = (0..=LOOKS).map(|look| body.profile().at(rim.along * (f64::from(look) / f64::from(LOOKS))));
+        let wall =
+            (0..=LOOKS).map(|look| body.profile().at(rim.along * (f64::from(look) / f64::from(LOOKS))));
         let covered = wall.filter(|spot| top - spot.height <= self.down);
         let outside = |along: Length| uprights.standing.at(along) + uprights.thickness + weaver;
         covered.map(|spot| spot.radius + outside(spot.along)).fold(edge(body), Length::max)
