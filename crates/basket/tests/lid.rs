@@ -111,7 +111,7 @@ fn a_cap_goes_over_all_that_lies_below_it() {
             if spot.height > bottom {
                 assert!((spot.radius + out) * 2.0 < lid.opening.width.max(lid.opening.length), "{mould}");
             }
-            along = along + Length::mm(1.0);
+            along += Length::mm(1.0);
         }
         assert!(
             draft.findings.iter().all(|finding| !finding.code.starts_with("lid-")),

@@ -85,7 +85,7 @@ fn middle_line(places: &[[f64; 2]]) -> [f64; 2] {
     let few: Vec<[f64; 2]> =
         places.iter().step_by(places.len().div_ceil(MOST_PLACES).max(1)).copied().collect();
     let slopes = few.iter().map(|[x, y]| {
-        let others = few.iter().filter(|[other, _]| other != x);
+        let others = few.iter().filter(|[other, _]| (other - x).abs() > 0.0);
         median(others.map(|[other_x, other_y]| (other_y - y) / (other_x - x)))
     });
     let slope = median(slopes);

@@ -4,7 +4,7 @@ use basket::findings::Remedy;
 use basket::message::Value;
 use basket::{Finding, Grade};
 
-use crate::Words;
+use crate::{Words, piece_term};
 
 /// A finding as sentences.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,7 +49,7 @@ impl Words {
 
     fn place(&self, finding: &Finding) -> String {
         let place = &finding.place;
-        let name = self.say(&place.piece.name());
+        let name = self.with(piece_term(place.of, place.piece), &place.piece.name().args);
         match place.height {
             Some(height) => {
                 self.with("place-at-height", &[("piece", Value::Name(name)), ("height", height.into())])

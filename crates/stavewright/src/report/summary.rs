@@ -108,7 +108,14 @@ fn run(length: Length, words: &Words) -> Value {
 }
 
 fn mould(form: &Form, words: &Words) -> String {
+    let foot = form.across(Length::ZERO, Length::ZERO);
+    let shape = if foot.is_round() {
+        Value::Term("outline-round")
+    } else {
+        Value::Name(words.with("screen-mould-foot", &[("foot", foot.into())]))
+    };
     let args = [
+        ("shape", shape),
         ("height", piece(form.height(), words)),
         ("base", piece(form.girth_base(), words)),
         ("top", piece(form.girth_top(), words)),

@@ -13,7 +13,8 @@ screen-handle = Henkel
 screen-lid = Deckel
 screen-hand = Werte
 
-screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
+screen-mould-foot = am Fuß { $foot }
+screen-mould-text = { $shape }, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
 screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit
 screen-staves-text = { $count } und { $spares } als Ersatz, { $length } lang, aus { $stock }, { $side }; { $width } breit ab { $from } aufwärts, am Fuß auf { $foot } verjüngt
 screen-gap-even = Lücke { $taped } vom Boden bis zum Rand

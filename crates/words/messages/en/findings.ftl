@@ -35,7 +35,7 @@ finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stand
     .why = The staves bridge that distance free, and each bends where it likes.
     .remedy = Make the base larger.
 
-finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
+finding-base-wood-moves = A disc of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
     .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose. Do not glue the feet.
     .remedy = Choose a wood that moves less, or cut a deeper groove.
 

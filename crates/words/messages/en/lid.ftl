@@ -15,8 +15,8 @@ step-lid-text-plug = Close the hole of { $hole } in the plaque with its plug.
 step-lid-text-try = Turn the lid plaque up and try it in, all ways round. There should be { $clearance } of room all round; its top stands { $rises } above the rim.
 step-lid-text-try-cap = Turn the lid plaque up and try it on, all ways round. It reaches { $down } down over the rim, with { $clearance } of room all round; its top stands { $rises } above the rim.
 step-lid-text-try-flush = Turn the lid plaque up and try it on, all ways round. Rim lies on rim, flush outside; the collar has { $clearance } of room in the basket. Its top stands { $rises } above the rim.
-step-lid-text-hinge = Hinge: two loops of cane, twice round both rims and { $apart } apart. Between them the rim is nearly straight, so that the lid opens without pressing on the rim. Stand the closed lid on the basket and tie the loops so loose that it opens upright.
-step-lid-text-hinge-loop = One loop goes through the gap between staves { $from } and { $to } of the basket, and the gap between { $lid-from } and { $lid-to } of the lid, which lies over it: turned over, the lid’s staves count the other way round.
+step-lid-text-hinge = Hinge: two loops of cane, twice round both rims and { $apart } apart. Between them the rim is nearly straight, so that the lid opens without pressing on the rim. Lay the lid on and tie the loops so loose that it stands upright when it is open. Turned over, its staves count the other way round.
+step-lid-text-hinge-loop = A loop goes through the gap between staves { $from } and { $to } of the basket and the one between { $lid-from } and { $lid-to } of the lid.
 step-lid-text-latch = Latch: a loop round the lid’s rim, in the gap between its staves { $lid-from } and { $lid-to }. Where it hangs, between staves { $from } and { $to } of the basket, drill the outer hoop and glue in the peg.
 step-lid-text-alike = Mark one end of lid and basket alike, inside, so that the lid always goes in as it was fitted. The wraps of both rims climb the same way.
 

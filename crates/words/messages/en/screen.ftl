@@ -13,7 +13,8 @@ screen-handle = Handle
 screen-lid = Lid
 screen-hand = Hand
 
-screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
+screen-mould-foot = { $foot } at the foot
+screen-mould-text = { $shape }, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
 screen-base-text = { $wood } disc, { $diameter } across, { $thickness } thick; groove { $depth } deep, { $width } wide
 screen-staves-text = { $count } and { $spares } spare, { $length } long, of { $stock }, { $side }; { $width } wide from { $from } up, tapered to { $foot } at the foot
 screen-gap-even = gap { $taped } from base to rim

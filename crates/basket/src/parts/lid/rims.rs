@@ -1,6 +1,7 @@
 //! What is measured on a lashed rim: within it and over it.
 
 use crate::measure::Length;
+use crate::parts::lashing::Lashing;
 use crate::parts::vessel::Vessel;
 
 /// Girth over 2π of the opening within a lashed rim.
@@ -14,5 +15,5 @@ pub(crate) fn edge(lid: &Vessel) -> Length {
 }
 
 fn lashing(vessel: &Vessel) -> Length {
-    vessel.lashing().map_or(Length::ZERO, |lashing| lashing.thickness())
+    vessel.lashing().map_or(Length::ZERO, Lashing::thickness)
 }
