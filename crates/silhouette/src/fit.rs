@@ -62,16 +62,26 @@ pub(crate) fn parabola(places: &[[f64; 2]], at: f64, reach: f64) -> Option<[f64;
 /// Places between which the middle line of many is looked for.
 const MOST_PLACES: usize = 101;
 
-/// The line `a + b·x` nearest to places, those left out that stray far from the line on which most of them lie: what
-/// stands out on one side, in fewer than half of the places, does not turn it.
+/// How many times as near most places have to lie to the middle line as to the nearest one, so that the nearest one
+/// is taken for turned by what stands out.
+const TURNED: f64 = 2.0;
+
+/// The line `a + b·x` nearest to places, those that stray far left out the second time. What stands out on one side,
+/// in fewer than half of the places, does not turn it.
 pub(crate) fn line(places: &[[f64; 2]]) -> [f64; 2] {
-    let [start, slope] = middle_line(places);
-    let off = |[x, y]: &[f64; 2]| (y - start - slope * x).abs();
-    let most = 3.0 * median(places.iter().map(off)) + 1e-9;
-    let kept = || places.iter().filter(|place| off(place) <= most);
-    let count = kept().count().max(1) as f64;
-    let mean = [0, 1].map(|axis| kept().map(|place| place[axis]).sum::<f64>() / count);
-    let [xx, xy] = kept().fold([0.0; 2], |[xx, xy], [x, y]| {
+    let stray = |[start, slope]: [f64; 2], [x, y]: &[f64; 2]| (y - start - slope * x).abs();
+    let usual = |line: [f64; 2]| median(places.iter().map(|place| stray(line, place)));
+    let (all, middle) = (nearest(places.iter()), middle_line(places));
+    let first = if usual(middle) * TURNED < usual(all) { middle } else { all };
+    let most = 3.0 * usual(first) + 1e-9;
+    nearest(places.iter().filter(|place| stray(first, place) <= most))
+}
+
+/// The line of least squares.
+fn nearest<'a>(places: impl Iterator<Item = &'a [f64; 2]> + Clone) -> [f64; 2] {
+    let count = places.clone().count().max(1) as f64;
+    let mean = [0, 1].map(|axis: usize| places.clone().map(|place| place[axis]).sum::<f64>() / count);
+    let [xx, xy] = places.fold([0.0; 2], |[xx, xy], [x, y]| {
         let off = x - mean[0];
         [xx + off * off, xy + off * (y - mean[1])]
     });

@@ -137,3 +137,24 @@ fn a_size_is_needed() {
     let said = run(stavewright(room.path()).args(["trace", "mould.png", "--girth", "640"]));
     assert!(said.err.contains("--girth 640"), "{}", said.err);
 }
+
+/// The largest picture that is taken, with no more than 1 GiB of memory to be had.
+#[cfg(target_os = "linux")]
+#[test]
+fn forty_million_pixels_take_less_than_a_gibibyte() {
+    let room = room();
+    let side = 6300_u32;
+    let mut picture = RgbImage::from_pixel(side, side, SHEET);
+    for y in 2000..4500 {
+        let half = 1000 + (4500 - y) / 4;
+        (side / 2 - half..side / 2 + half).for_each(|x| picture.put_pixel(x, y, WOOD));
+    }
+    picture.save_with_format(room.path().join("large.png"), ImageFormat::Png).unwrap();
+    drop(picture);
+    let mut limited = std::process::Command::new("sh");
+    limited.args(["-c", "ulimit -v 1048576; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_stavewright")]);
+    limited.args(["trace", "large.png", "--girth", "640 mm", "--distance", "2 m"]).current_dir(room.path());
+    let said = limited.output().unwrap();
+    assert!(said.status.success(), "{}", String::from_utf8_lossy(&said.stderr));
+    assert!(room.path().join("large.toml").exists());
+}

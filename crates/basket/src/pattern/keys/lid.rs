@@ -38,5 +38,5 @@ keys! {
     /// What one lifts it by.
     pub const LIFT: Key<LidLift> = Key::new("lid.lift", (), Usual::Constant(LidLift::Knob), r#""loop""#);
     /// Where it is hinged, if it lies on the rim.
-    pub const HINGE: Key<LidHinge> = Key::new("lid.hinge", (), Usual::Computed("usual-lid-hinge"), r#""side""#);
+    pub const HINGE: Key<LidHinge> = Key::new("lid.hinge", (), Usual::Computed("usual-lid-hinge"), r#""none""#);
 }
