@@ -1,19 +1,15 @@
 //! The lid as it lies on its basket: made like any basket, plaque down, and turned over.
 
-use basket::steps::Stage;
 use basket::{Basket, Of};
 
-use super::detail::Detail;
 use super::part::Part;
-use super::solid;
 
-/// The parts of a basket's lid, shut; none where there is no lid.
-pub(super) fn lid(basket: &Basket, detail: Detail) -> Vec<Part> {
-    let (Some(lid), Some(alone)) = (basket.lid.as_ref(), basket.lid_alone()) else { return Vec::new() };
+/// The parts of a lid that was made by itself, shut on its basket.
+pub(super) fn shut(basket: &Basket, mut parts: Vec<Part>) -> Vec<Part> {
+    let Some(lid) = basket.lid.as_ref() else { return Vec::new() };
     let rim = basket.body.rim();
     let top = basket.body.profile().at(rim.along + rim.height).height + lid.rises;
     let foot = (top - lid.vessel.base().thickness).to_mm() as f32;
-    let mut parts = solid(&alone, Stage::Finished, detail).parts;
     for part in &mut parts {
         part.of = Of::Lid;
         // Half a turn about the long axis.
