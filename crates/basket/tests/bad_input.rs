@@ -20,6 +20,7 @@ fn report(name: &str, text: &str) -> String {
 fn show(problem: &Problem, text: &str) -> String {
     let (line, column) = problem.line_column(text);
     let help = problem.help.as_ref().expect("every problem says how to mend it");
+    assert!(problem.fault.is_some(), "“{}” is told in no other words", problem.message);
     format!("{line}:{column} {}\n    {help}", problem.message)
 }
 

@@ -7,26 +7,27 @@ use crate::lines::scene::Scene;
 /// No face.
 pub(crate) const NONE: u32 = u32::MAX;
 
-/// The plane of a face over the picture: depth `x·pixel + y·pixel + at`, within the depths of its
-/// corners.
+/// What falls evenly over a face of the picture, as its depth: `x·pixel + y·pixel + start`, within what
+/// its corners have.
 #[derive(Clone, Copy)]
-struct Slope {
+pub(crate) struct Slope {
     x: f32,
     y: f32,
-    at: f32,
+    start: f32,
     low: f32,
     high: f32,
 }
 
 impl Slope {
-    fn of([a, b, c]: [Vec3; 3]) -> Self {
+    pub(crate) fn of([a, b, c]: [Vec3; 3]) -> Self {
         let normal = (b - a).cross(c - a);
         let (x, y) = (-normal.x / normal.z, -normal.y / normal.z);
         let (low, high) = (a.z.min(b.z).min(c.z), a.z.max(b.z).max(c.z));
-        Self { x, y, at: a.z - x * a.x - y * a.y, low, high }
+        Self { x, y, start: a.z - x * a.x - y * a.y, low, high }
     }
-    fn depth(&self, x: f32, y: f32) -> f32 {
-        (self.x * x + self.y * y + self.at).clamp(self.low, self.high)
+
+    pub(crate) fn at(&self, x: f32, y: f32) -> f32 {
+        (self.x * x + self.y * y + self.start).clamp(self.low, self.high)
     }
 }
 
@@ -82,7 +83,7 @@ impl Buffer {
 
     /// Depth of a face at a point, within the depths of its corners.
     pub(crate) fn depth_of(&self, face: u32, x: f32, y: f32) -> f32 {
-        self.slopes[face as usize].depth(x, y)
+        self.slopes[face as usize].at(x, y)
     }
 
     /// Whether all points between two that lie in one tile are surely hidden.
@@ -131,7 +132,7 @@ fn fill(scene: &Scene<'_>, slopes: &[Slope]) -> Vec<u32> {
             let Some((left, right)) = span(corners, y) else { continue };
             let start = row * width;
             for column in pixels(left, right, width) {
-                let here = slope.depth(column as f32 + 0.5, y);
+                let here = slope.at(column as f32 + 0.5, y);
                 let depth = &mut depths[start + column];
                 if here > *depth {
                     *depth = here;

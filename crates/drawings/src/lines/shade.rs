@@ -2,7 +2,7 @@
 
 use crate::lines::buffer::{Buffer, NONE};
 use crate::lines::camera::Room;
-use crate::lines::light::light;
+use crate::lines::light::Light;
 use crate::lines::scene::Scene;
 use crate::lines::{PictureError, View};
 use crate::solid::Solid;
@@ -46,7 +46,7 @@ pub fn shaded(solid: &Solid, view: &View, width: usize, height: usize) -> Result
 
 /// Colour and opacity of each pixel of the raster.
 fn colours(scene: &Scene<'_>, buffer: &Buffer) -> Vec<[f32; 4]> {
-    let light = light(scene);
+    let light = Light::on(scene);
     let part = |face: u32| scene.faces.get(face as usize).map(|face| face.part);
     let mut colours = Vec::with_capacity(buffer.width * buffer.height);
     for y in 0..buffer.height {
@@ -60,7 +60,7 @@ fn colours(scene: &Scene<'_>, buffer: &Buffer) -> Vec<[f32; 4]> {
             let beside = part(buffer.face((x + 1).min(buffer.width - 1), y));
             let below = part(buffer.face(x, (y + 1).min(buffer.height - 1)));
             let seam = if beside == own && below == own { 1.0 } else { SEAM };
-            let shade = (AMBIENT + (1.0 - AMBIENT) * light[face as usize].max(0.0)) * seam;
+            let shade = (AMBIENT + (1.0 - AMBIENT) * light.at(face, x, y).max(0.0)) * seam;
             let [red, green, blue] = own.map_or([0; 3], |part| scene.parts[part as usize].colour);
             let [red, green, blue] = [red, green, blue].map(|colour| f32::from(colour) * shade);
             colours.push([red, green, blue, 255.0]);

@@ -55,9 +55,13 @@ export class RoundView implements View {
       this.#tool("home", "bench-turn-home", (scene) => scene.home()),
       this.#ruler,
       this.#tool("camera", "bench-still", (scene) => void this.#still(scene)),
-      el("span", { class: "between", "aria-hidden": "true" }, t("bench-part")),
-      this.#tool("left", "bench-part-last", () => this.#walk(-1)),
-      this.#tool("right", "bench-part-next", () => this.#walk(1)),
+      el(
+        "span",
+        { class: "parts" },
+        el("span", { class: "between", "aria-hidden": "true" }, t("bench-part")),
+        this.#tool("left", "bench-part-last", () => this.#walk(-1)),
+        this.#tool("right", "bench-part-next", () => this.#walk(1)),
+      ),
     );
     this.#knobs = el("div", { class: "knobs" }, this.#slider.node, this.#cutKnob);
     this.node = el("div", { class: "round" }, this.#stage, this.#name, this.#tools, this.#knobs);

@@ -124,7 +124,7 @@ impl Row<'_> {
             ("weave", Value::Name(words.say(&course.weave.name()))),
             ("first", course.first_row.into()),
             ("last", (course.first_row + course.rows.saturating_sub(1)).into()),
-            ("weaver", Value::Name(course.weaver.name.clone())),
+            ("weaver", Value::Name(words.material(&course.weaver.name))),
         ];
         let id = match course.rows {
             0 => "form-course-summary-none",
