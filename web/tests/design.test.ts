@@ -54,6 +54,10 @@ test("a basket is designed from an empty pattern and its packet taken away", asy
     assert.ok(bytes.includes(file), `the packet lacks ${file}`);
     assert.equal(await dialog.getByRole("link", { name: file, exact: true }).count(), 1);
   }
+  const rows = await dialog.locator("li.file").allInnerTexts();
+  assert.deepEqual(rows.filter((row) => /\.zip/.test(row)), []);
+  assert.deepEqual(rows.filter((row) => row.split(/\s*\n\s*/).length < 3), [], "each file has its name, what it is and its size");
+  assert.ok(rows.some((row) => /chart/.test(row)) && rows.some((row) => /\.png|\.svg/.test(row)), "chart and picture are there");
   const pdf = await page.evaluate(async (path) => (await (await fetch(path)).text()).slice(0, 5), await dialog.getByRole("link", { name: "handout.pdf" }).getAttribute("href") ?? "");
   assert.equal(pdf, "%PDF-");
 

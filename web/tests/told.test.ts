@@ -149,3 +149,87 @@ test("while the hand moves the numbers come without trying what mends; when it r
   assert.deepEqual(glances.flat().flatMap(({ steps }) => steps), []);
   await page.context().close();
 });
+
+test("beside an open lean stands to which side the course leans now, and on how many staves it would turn", async () => {
+  const page = await openIt();
+  await type(page, "staves.count", "73");
+  await until("73 staves", async () => (await figure(page, "staves")) === "73");
+  await unfold(page, "weave");
+  await page.getByRole("button", { name: "Take the courses over" }).click();
+  await page.locator(".course summary").first().click();
+  const weave = page.locator('.field[data-path$=".weave"]').first().locator("input[type=text]");
+  await weave.fill("twill 2/2");
+  await weave.press("Enter");
+  const lean = page.locator('.field[data-path$=".lean"]').first();
+  const leans = (): Promise<string> => lean.locator("select").inputValue();
+  await until("it leans to the right", async () => (await leans()) === "right");
+  await page.locator(".course").first().getByText(/^Its lean: the count decides; to the other side .*: 71, 75, 67, 79$/).waitFor();
+  await type(page, "staves.count", "75");
+  await until("it leans to the left", async () => (await leans()) === "left");
+  await page.context().close();
+});
+
+test("the camera stays for a little more of the basket, and fits it anew when it is another", async () => {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: "en-GB" });
+  await context.addInitScript(() => {
+    const poses: number[] = [];
+    Object.assign(window, { poses });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, ...told: unknown[]): void {
+      const [{ call, values }] = told as [{ call?: string; values?: [{ position: number[]; target: number[] }] }];
+      const [pose] = values ?? [];
+      if (call === "pose" && pose) poses.push(Math.hypot(...pose.position.map((at, axis) => at - (pose.target[axis] ?? 0))));
+      Reflect.apply(post, this, told);
+    } as Worker["postMessage"];
+  });
+  const page = await context.newPage();
+  await page.goto(served.url);
+  await page.waitForSelector("[data-drawn=page]");
+  const away = (): Promise<number> => page.evaluate(() => (window as unknown as { poses: number[] }).poses.at(-1) ?? 0);
+  const drawn = async (rim: string, seen: RegExp): Promise<void> => {
+    await page.locator(".stage").evaluate((stage) => delete (stage as HTMLElement).dataset["drawn"]);
+    await type(page, "mould.rim", rim);
+    await until(`the rim is ${rim}`, async () => seen.test((await field(page, "mould.rim").textContent()) ?? ""));
+    await page.waitForSelector("[data-drawn=page]");
+  };
+  const first = await away();
+  await drawn("8 1/8", /8 1\/8 in \(/);
+  assert.ok(Math.abs((await away()) / first - 1) < 1e-6, "a little more changes nothing");
+  await drawn("14", /14 in \(/);
+  assert.ok((await away()) > first * 1.3, `the camera stands ${await away()} away, ${first} before`);
+  await context.close();
+});
+
+test("a swipe that begins on the profile, beside its handles, scrolls the form", async () => {
+  const page = await openIt({ hasTouch: true, viewport: { width: 390, height: 844 } });
+  const profile = page.locator(".profile");
+  await profile.scrollIntoViewIfNeeded();
+  const box = await profile.boundingBox();
+  assert.ok(box);
+  const scrolled = (): Promise<number> => page.locator(".form-pane").evaluate((pane) => pane.scrollTop);
+  const before = await scrolled();
+  const session = await page.context().newCDPSession(page);
+  const finger = { x: box.x + box.width / 2 + 8, y: Math.min(box.y + box.height / 2, 700) };
+  await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [finger] });
+  for (let step = 1; step <= 10; step += 1) {
+    await session.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [{ x: finger.x, y: finger.y - 16 * step }] });
+  }
+  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await until("the form has moved", async () => (await scrolled()) > before + 60);
+  await page.context().close();
+});
+
+test("what was shown of a finding is no longer said when the finding is gone", async () => {
+  const page = await openIt();
+  await page.waitForSelector("[data-drawn=page]");
+  await unfold(page, "weave");
+  const place = page.locator(".round .part-name");
+  await type(page, "staves.count", "72");
+  const stop = page.locator(".finding.stop .finding-head").first();
+  await stop.click();
+  await until("its place is told", async () => /^Shown: /.test((await place.textContent()) ?? ""));
+  await type(page, "staves.count", "73");
+  await until("it is gone", async () => (await page.locator(".finding.stop").count()) === 0);
+  await until("and its place with it", async () => !/Shown/.test((await place.textContent()) ?? ""));
+  await page.context().close();
+});

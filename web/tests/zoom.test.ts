@@ -27,6 +27,13 @@ const inSight = (page: Page, selector: string): Promise<number> =>
     return Math.min(box.bottom, innerHeight) - Math.max(box.top, 0);
   });
 
+/** What stands under the picture and is covered by what stands before it. */
+const overlaps = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const rows = [".stage", ".round > .tools", ".knobs"].map((row) => [row, document.querySelector(row)?.getBoundingClientRect()] as const);
+    return rows.slice(1).flatMap(([row, box], index) => (box && box.top < (rows[index]?.[1]?.bottom ?? 0) - 1 ? [row] : []));
+  });
+
 for (const [width, height] of WINDOWS) {
   test(`form, picture and findings can be used in a window of ${width} × ${height}`, async () => {
     const page = await open(browser, served.url, { viewport: { width, height } });
@@ -47,6 +54,7 @@ for (const [width, height] of WINDOWS) {
     await page.waitForSelector("[data-drawn=page]");
     await page.locator(".stage").scrollIntoViewIfNeeded();
     assert.ok((await inSight(page, ".stage")) >= 100, `the picture is ${await inSight(page, ".stage")} px high`);
+    assert.deepEqual(await overlaps(page), []);
     assert.equal(await spill(page), 0);
     await pane("Findings");
     const finding = page.locator(".finding-head").first();
@@ -122,6 +130,9 @@ test("in forced colours what is chosen is still told apart", async () => {
   const patch = page.locator(".colour .swatch").first();
   assert.match(await patch.evaluate((element) => getComputedStyle(element).backgroundColor), /rgb\(/);
   assert.deepEqual(await wrongs(page), []);
+  await page.keyboard.press("Escape");
+  await page.setViewportSize({ width: 390, height: 844 });
+  assert.notEqual(await outline(".panes > [aria-pressed=true]"), await outline(".panes > [aria-pressed=false]"));
   await page.context().close();
 });
 

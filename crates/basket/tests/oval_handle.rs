@@ -142,7 +142,7 @@ fn handle_folds_as_sampled() {
         degrees += if touches(degrees + 2.0) || degrees > found - 3.0 { 0.1 } else { 2.0 };
     }
     println!("sampled {degrees:.2}, found {found:.2}: {:?}", handle.fold);
-    close(found, degrees, 0.6);
+    close(found, degrees, 0.2);
     // It rests somewhere beside the middle or at it: never farther round than a quarter of the rim.
     assert!(handle.rests.to_mm() <= body.rim().girth.to_mm() / 4.0 + 5.0, "{:?}", handle.rests);
 }

@@ -61,6 +61,9 @@ const DEMONSTRATION: &str = "demonstration.html";
 /// Sheets that are set when somebody asks for them and lie in no packet: template and file.
 pub const ON_REQUEST: [(&str, &str); 1] = [("sale", "sale.pdf")];
 
+/// Drawings of the sheets that also lie in the packet alone, for a book, a page or a poster: drawing and file.
+const DRAWN: [(&str, &str); 2] = [("chart-outside.svg", "chart.svg"), ("stage-finished.svg", "picture.svg")];
+
 /// Makes all files for one draft. Nothing is written: that is the caller's part.
 ///
 /// `progress` is told the name of each sheet when its setting begins.
@@ -87,6 +90,9 @@ pub fn packet(
     let plan = html::alone(DEMONSTRATION, &options.templates, &files)?;
     packet.push(PacketFile { name: DEMONSTRATION, bytes: plan });
     packet.extend(data(draft, words)?);
+    for (drawn, name) in DRAWN {
+        packet.extend(files.get(drawn).map(|bytes| PacketFile { name, bytes: bytes.clone() }));
+    }
     Ok(packet)
 }
 
@@ -98,7 +104,7 @@ pub fn sheet(name: &str, draft: &Draft, words: &Words, options: &Options) -> Res
     press::print(name, &options.templates, &files(draft, words, options)?)
 }
 
-/// Makes the files of the packet that are no sheets: cut lists, the computed basket, drawings.
+/// Makes the files of the packet that need no sheet: cut lists, the computed basket, section and base.
 ///
 /// # Errors
 /// [`SheetError`] when data cannot be written.

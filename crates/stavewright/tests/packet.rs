@@ -13,6 +13,7 @@ const DATA: [&str; 7] =
     ["base.svg", "basket.json", "checksums.txt", "cuts.csv", "cuts.json", "pattern.toml", "section.svg"];
 const SHEETS: [&str; 6] =
     ["bench-card.pdf", "demonstration.pdf", "handout.pdf", "maker.pdf", "teacher.pdf", "templates.pdf"];
+const DRAWN: [&str; 2] = ["chart.svg", "picture.svg"];
 const PAGES: [&str; 3] = ["demonstration.html", "handout.html", "teacher.html"];
 
 fn draft(folder: &Path, pattern: &Path) -> Command {
@@ -31,7 +32,7 @@ fn the_whole_packet_goes_to_a_folder_of_the_patterns_name() {
     let said = run(&mut draft(room.path(), &harbour()));
     assert!(said.code < 2, "{}", said.err);
     let packet = room.path().join("out/harbour-bread-basket");
-    let mut expected = [&DATA[..], &SHEETS[..], &PAGES[..]].concat();
+    let mut expected = [&DATA[..], &DRAWN[..], &SHEETS[..], &PAGES[..]].concat();
     expected.sort_unstable();
     assert_eq!(names(&packet), expected);
     for sheet in SHEETS {

@@ -56,6 +56,28 @@ fn a_photograph_becomes_a_pattern_that_can_be_checked() {
     assert!(checked.code < 2, "{}", checked.err);
 }
 
+/// A camera that was held on its side says so in the file: orientation 6, "the 0th row is the visual right-hand side of
+/// the image" (CIPA DC-008, *Exchangeable image file format*, tag 0112).
+#[test]
+fn a_photograph_taken_on_its_side_is_turned_upright() {
+    let room = room();
+    let mut bytes = Vec::new();
+    let lying = image::imageops::rotate270(&cone());
+    lying.write_to(&mut std::io::Cursor::new(&mut bytes), ImageFormat::Jpeg).unwrap();
+    let mut turned = bytes[..2].to_vec();
+    turned.extend(
+        b"\xff\xe1\x00\x22Exif\0\0MM\0\x2a\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0\x06\0\0\0\0\0\0",
+    );
+    turned.extend(&bytes[2..]);
+    fs::write(room.path().join("side.jpg"), turned).unwrap();
+    let said = trace(room.path(), "side.jpg");
+    assert_eq!(said.code, 0, "{}", said.err);
+    let text = fs::read_to_string(room.path().join("side.toml")).unwrap();
+    let numbers: Vec<f64> = text.split('"').filter_map(|part| part.parse().ok()).collect();
+    assert!((numbers[1] - 400.0).abs() < 4.0, "{text}");
+    assert!((numbers[numbers.len() - 1] - 640.0).abs() < 2.0, "{text}");
+}
+
 #[test]
 fn bad_photographs_get_a_reason() {
     let room = room();

@@ -250,7 +250,11 @@ colours: Array<string>,
 /**
  * What is seen of it from outside, in words.
  */
-seen: string, };
+seen: string, 
+/**
+ * Why it leans as it does where the pattern leaves that open, and what would turn it; none where nothing would.
+ */
+lean: string | null, };
 
 /**
  * The courses.

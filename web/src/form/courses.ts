@@ -90,6 +90,7 @@ class CourseRow {
   readonly #swatches = el("span", { class: "swatches" });
   readonly #colours = new List(this.#swatches, swatch);
   readonly #seen = el("p", { class: "used" });
+  readonly #lean = el("p", { class: "used" });
   readonly #length = el("p", { class: "used" });
   readonly #choose: HTMLButtonElement;
   #course: Course | undefined;
@@ -107,7 +108,7 @@ class CourseRow {
     this.#more = el("details", {}, el("summary", {}, this.#summary, this.#swatches), this.fields.node);
     this.#choose = el("button", { type: "button", class: "choose", "aria-haspopup": "dialog", onclick: () => this.#byLook() });
     const tools = el("div", { class: "row tools" }, this.#choose, this.#up, this.#down, this.#remove);
-    this.node = el("li", { class: "course" }, this.#more, this.#seen, this.#length, this.#runs, tools);
+    this.node = el("li", { class: "course" }, this.#more, this.#seen, this.#lean, this.#length, this.#runs, tools);
   }
 
   show(course: Course, count: number, problems: readonly Problem[]): void {
@@ -116,6 +117,7 @@ class CourseRow {
     say(this.#choose, t("bench-course-choose"));
     attribute(this.#choose, "aria-label", t("bench-course-choose-which", { number }));
     say(this.#seen, t("bench-course-seen", { seen: course.seen }));
+    say(this.#lean, course.lean === null ? "" : t("bench-course-lean", { why: course.lean }));
     say(this.#summary, t("bench-course", { number, summary: course.summary }));
     this.#colours.show([...new Set(course.colours)]);
     const rows = { first: course.first_row, last: course.first_row + course.rows - 1, length: course.length };

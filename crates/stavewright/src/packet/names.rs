@@ -1,7 +1,7 @@
 //! What lies in a packet.
 
 /// Every file that a packet may hold.
-pub(super) const NAMES: [&str; 16] = [
+pub(super) const NAMES: [&str; 18] = [
     "handout.pdf",
     "handout.html",
     "teacher.pdf",
@@ -15,6 +15,8 @@ pub(super) const NAMES: [&str; 16] = [
     "cuts.json",
     "section.svg",
     "base.svg",
+    "chart.svg",
+    "picture.svg",
     "basket.json",
     PATTERN,
     LIST,

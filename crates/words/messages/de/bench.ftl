@@ -128,6 +128,7 @@ bench-mould-measure = Lieber mit Umfängen messen
 ## Abschnitte
 
 bench-course = { $number }. { $summary }
+bench-course-lean = Neigung: { $why }
 bench-course-takes = Reihen { $first } bis { $last }; braucht { $length }
 bench-course-does-not-run = Geht mit dieser Zahl von Staken nicht auf.
 bench-course-add = Abschnitt hinzufügen
@@ -309,6 +310,8 @@ bench-file-demonstration = der Plan einer Vorführung
 bench-file-cuts = die Zuschnittliste als Tabelle
 bench-file-section = der Schnitt als Zeichnung
 bench-file-base = der Boden als Zeichnung
+bench-file-chart = das Flechtbild von außen
+bench-file-picture = der fertige Korb als Zeichnung
 bench-file-basket = alle Maße, für andere Programme
 bench-file-pattern = die Vorlage
 bench-packet-text = Das Paket enthält die Anleitung, die Blätter für Lehrende und zum Entwurf, die Arbeitskarte, die Schablonen, die Zuschnittliste und die Zeichnungen.

@@ -48,6 +48,7 @@ form-figure-hand = Zahlen
 form-capacity = { $litres } Liter ({ $quarts } US-Quarts)
 
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
+form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }
 
 # Zeichnungen: Namen zur Auswahl.
 form-drawing-section = Seite und Schnitt

@@ -128,6 +128,7 @@ bench-mould-measure = Measure it by girths instead
 ## Courses
 
 bench-course = { $number }. { $summary }
+bench-course-lean = Its lean: { $why }
 bench-course-takes = Rows { $first } to { $last }; takes { $length }
 bench-course-does-not-run = Does not run on this count of staves.
 bench-course-add = Add a course
@@ -309,6 +310,8 @@ bench-file-demonstration = the plan of a demonstration
 bench-file-cuts = the cut list as a table
 bench-file-section = the section as a drawing
 bench-file-base = the base as a drawing
+bench-file-chart = the weave chart from outside
+bench-file-picture = the finished basket as a drawing
 bench-file-basket = all figures, for other programs
 bench-file-pattern = the pattern
 bench-packet-text = The packet holds the handout, the teacher’s and the maker’s sheet, the bench card, the templates, the cut list and the drawings.

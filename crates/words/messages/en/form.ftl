@@ -48,6 +48,7 @@ form-figure-hand = Figures
 form-capacity = { $litres } litres ({ $quarts } US quarts)
 
 form-why-usual = usual, unless the pattern says otherwise
+form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
 
 # Drawings: names to choose from.
 form-drawing-section = Side and section

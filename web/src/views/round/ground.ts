@@ -1,8 +1,10 @@
 /** What the basket stands on: a soft shadow, and for scale a ruler and a mark as large as a hand. */
 
-import { BufferAttribute, BufferGeometry, DoubleSide, Group, Mesh, MeshBasicMaterial, type Sphere, Vector3 } from "three";
+import { Box3, BufferAttribute, BufferGeometry, DoubleSide, Group, Mesh, MeshBasicMaterial, Sphere, Vector3 } from "three";
 
 const ROUND = 48;
+/** Into how many parts half a circle is divided. */
+const BOW = 16;
 /** How dark the shadow is under the basket's middle. */
 const DARK = 0.42;
 /** Lengths of a ruler's marks in metres, and how many there are: 6 in, 160 mm. */
@@ -50,6 +52,13 @@ export class Ground {
   measure(units: "in" | "mm" | null): void {
     this.#units = units;
     this.#lay();
+  }
+
+  /** What the basket and all that lies beside it fill. */
+  whole(ball: Sphere): Sphere {
+    this.node.updateMatrixWorld(true);
+    const beside = new Box3().setFromObject(this.#scale);
+    return beside.isEmpty() ? ball.clone() : beside.getBoundingSphere(new Sphere()).union(ball);
   }
 
   #lay(): void {
@@ -101,14 +110,26 @@ function flat(corners: readonly (readonly [number, number])[], colour: number): 
 /** A palm, four fingers and the thumb, from left to right. */
 function hand(away: number): Group {
   const { long, broad } = HAND;
-  const box = (from: number, to: number, top: number, bottom: number): Mesh => {
-    const [left, right] = [(from - 0.5) * long, (to - 0.5) * long];
-    const [near, far] = [away + top * broad, away + bottom * broad];
-    const round = 0.12 * broad;
-    return flat([[left, near], [right - round, near], [right, near + round], [right, far - round], [right - round, far], [left, far]], PAPER);
+  const at = (along: number, across: number): readonly [number, number] => [(along - 0.5) * long, away + across * broad];
+  const palm = flat([...bow(at(0.08, 0.5), 0.48 * broad, Math.PI / 2), at(0.5, 0), at(0.56, 0.1), at(0.56, 0.9), at(0.5, 1)], PAPER);
+  const finger = (from: readonly [number, number], to: readonly [number, number], breadth: number): Mesh => {
+    const turn = Math.atan2(to[1] - from[1], to[0] - from[0]);
+    return flat([...bow(from, breadth / 2, turn + Math.PI / 2), ...bow(to, breadth / 2, turn - Math.PI / 2)], PAPER);
   };
-  const fingers = [0.92, 1, 0.96, 0.84].map((tip, finger) => box(0.5, tip, finger * 0.25 + 0.02, finger * 0.25 + 0.23));
+  const tips = [0.91, 0.99, 0.95, 0.83].map((tip, number) => {
+    const across = (number + 0.5) / 4;
+    const round = 0.115;
+    return finger(at(0.5, across), at(tip - (round * broad) / long, across), 2 * round * broad);
+  });
   const whole = new Group();
-  whole.add(box(0, 0.52, 0.02, 0.98), ...fingers, box(0.12, 0.6, -0.3, -0.03));
+  whole.add(palm, ...tips, finger(at(0.2, 0.16), at(0.52, -0.22), 0.26 * broad));
   return whole;
+}
+
+/** Half a circle round a place, from this angle on. */
+function bow([x, z]: readonly [number, number], radius: number, from: number): (readonly [number, number])[] {
+  return Array.from({ length: BOW + 1 }, (_, step) => {
+    const angle = from + (step / BOW) * Math.PI;
+    return [x + radius * Math.cos(angle), z + radius * Math.sin(angle)] as const;
+  });
 }

@@ -6,7 +6,7 @@
 import { Color, DirectionalLight, HemisphereLight, PerspectiveCamera, Plane, Raycaster, Scene, Sphere, Vector2, Vector3, WebGLRenderer } from "three";
 import { Ground, type Foot } from "./ground.ts";
 import { readGlb, type Model } from "./glb.ts";
-import { FIELD_OF_VIEW, type Inks, type Loaded, type Painting, type Pose, type Size } from "./painting.ts";
+import { FIELD_OF_VIEW, type Ball, type Inks, type Loaded, type Painting, type Pose, type Size } from "./painting.ts";
 import { pick } from "./pick.ts";
 import { printable } from "./png.ts";
 import { Skin } from "./skin.ts";
@@ -25,6 +25,8 @@ export class Painter implements Painting {
   readonly #scene = new Scene();
   readonly #camera = new PerspectiveCamera(FIELD_OF_VIEW, 1, 0.01, 10);
   readonly #lamp = new DirectionalLight(0xfff6e6, 2.3);
+  /** What the bench throws back, so that a base can be seen from below. */
+  readonly #bounce = new DirectionalLight(0xffe9c8, 0.8);
   readonly #target = new Vector3();
   readonly #plane = new Plane(new Vector3(0, 0, -1), 10);
   readonly #skin = new Skin();
@@ -40,7 +42,8 @@ export class Painter implements Painting {
   constructor(private readonly canvas: HTMLCanvasElement | OffscreenCanvas, inks: Inks) {
     this.#renderer = new WebGLRenderer({ canvas, alpha: true, powerPreference: "low-power" });
     this.software = isSoftware(this.#renderer.getContext());
-    this.#scene.add(...this.#skin.meshes, this.#ground.node, new HemisphereLight(0xfff4e0, 0xa08a6c, 1.35), this.#lamp);
+    this.#scene.add(...this.#skin.meshes, this.#ground.node, new HemisphereLight(0xfff4e0, 0xcbb893, 1.35), this.#lamp, this.#bounce);
+    this.#bounce.position.set(0, -1, 0);
     // The browser may take the context away, as when a laptop wakes; the scene is drawn anew when it comes back.
     canvas.addEventListener("webglcontextlost", (event: Event) => event.preventDefault());
     canvas.addEventListener("webglcontextrestored", () => this.#draw());
@@ -52,8 +55,7 @@ export class Painter implements Painting {
     this.#ball = this.#skin.wear(this.#model);
     this.#ground.lie(this.#ball, foot(this.#model, this.#ball.center));
     this.cut(this.#cut);
-    const { center, radius } = this.#ball;
-    return { pieces: this.#model.pieces, ball: [center.x, center.y, center.z, radius] };
+    return { pieces: this.#model.pieces, ball: told(this.#ball), whole: this.#whole() };
   }
 
   pose({ position, target, near, far }: Pose): void {
@@ -92,9 +94,14 @@ export class Painter implements Painting {
     this.#draw();
   }
 
-  ruler(units: "in" | "mm" | null): void {
+  async ruler(units: "in" | "mm" | null): Promise<Ball> {
     this.#ground.measure(units);
     this.#draw();
+    return this.#whole();
+  }
+
+  #whole(): Ball {
+    return told(this.#ground.whole(this.#ball));
   }
 
   async drawn(): Promise<void> {
@@ -186,4 +193,8 @@ function isSoftware(context: WebGLRenderingContext | WebGL2RenderingContext): bo
   const info = context.getExtension("WEBGL_debug_renderer_info");
   const name = String(context.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : context.RENDERER));
   return /swiftshader|llvmpipe|software|basic render/i.test(name);
+}
+
+function told({ center, radius }: Sphere): Ball {
+  return [center.x, center.y, center.z, radius];
 }

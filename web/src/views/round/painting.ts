@@ -25,11 +25,15 @@ export interface Size {
   readonly ratio: number;
 }
 
+/** Middle and radius of a ball that holds something, in metres. */
+export type Ball = readonly [number, number, number, number];
+
 /** What is known of a model that was taken up. */
 export interface Loaded {
   readonly pieces: readonly Piece[];
-  /** Middle and radius of a ball that holds it. */
-  readonly ball: readonly [number, number, number, number];
+  readonly ball: Ball;
+  /** Holds also what lies beside it for scale. */
+  readonly whole: Ball;
 }
 
 /** What a painter does, wherever it works. */
@@ -42,7 +46,8 @@ export interface Painting {
   cut(share: number): void;
   mark(marked: readonly number[], pointed: number | undefined): void;
   dye(inks: Inks): void;
-  ruler(units: "in" | "mm" | null): void;
+  /** Lays a ruler and a hand beside the basket, or takes them away; answers what all of it fills. */
+  ruler(units: "in" | "mm" | null): Promise<Ball>;
   /** Settles when the scene as it is has been drawn, to the last pixel. */
   drawn(): Promise<void>;
   /** The piece at a place of the picture, from -1 to 1 to the right and upward. */

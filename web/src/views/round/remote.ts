@@ -2,7 +2,7 @@
 
 import { el } from "../../dom/element.ts";
 import { Painter } from "./painter.ts";
-import type { Inks, Loaded, Painting, Pose, Size } from "./painting.ts";
+import type { Ball, Inks, Loaded, Painting, Pose, Size } from "./painting.ts";
 import type { Answer, Told } from "./painter-worker.ts";
 
 const WORKER = "/assets/painter-worker.js";
@@ -45,8 +45,8 @@ class RemotePainter implements Painting {
     this.#tell("dye", [inks]);
   }
 
-  ruler(units: "in" | "mm" | null): void {
-    this.#tell("ruler", [units]);
+  ruler(units: "in" | "mm" | null): Promise<Ball> {
+    return this.#ask("ruler", [units]) as Promise<Ball>;
   }
 
   drawn(): Promise<void> {

@@ -206,7 +206,7 @@ export class RoundView implements View {
     this.#ruled = !this.#ruled;
     const units = this.bench.shown.value?.units ?? "in";
     attribute(this.#ruler, "aria-pressed", String(this.#ruled));
-    scene.ruler(this.#ruled ? units : null);
+    void scene.ruler(this.#ruled ? units : null);
     say(this.#name, this.#ruled ? t(`bench-ruler-${units}`) : "");
   }
 

@@ -3,7 +3,7 @@
 import { PerspectiveCamera, Sphere, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import type { Piece } from "./glb.ts";
-import { FIELD_OF_VIEW, type Inks, type Painting } from "./painting.ts";
+import { FIELD_OF_VIEW, type Ball, type Inks, type Painting } from "./painting.ts";
 import { startPainter } from "./remote.ts";
 
 /** From where the basket is seen at first: a little from above. */
@@ -15,8 +15,6 @@ const FINE = 2;
 /** In motion without a graphics card: fewer pixels, more pictures. */
 const COARSE = 0.5;
 const TURN_MS = 350;
-/** How much lower is looked, as a share of the basket's radius, where a ruler lies before it. */
-const LOWER = 0.42;
 /** By which share of its size a basket may change or move before the camera fits it anew. */
 const LOOK_ANEW = 0.12;
 
@@ -26,6 +24,8 @@ export class RoundScene {
   readonly #controls: OrbitControls;
   readonly #quick: number;
   #ball = new Sphere(new Vector3(), 0.1);
+  /** With what lies beside it for scale. */
+  #whole = new Sphere(new Vector3(), 0.1);
   /** What the camera was last fitted to. */
   #fitted = new Sphere(new Vector3(), 0);
   #shown = false;
@@ -33,7 +33,6 @@ export class RoundScene {
   #pointed: number | undefined;
   #marked: readonly number[] = [];
   #moving = false;
-  #ruled = false;
 
   private constructor(private readonly host: HTMLElement, readonly canvas: HTMLCanvasElement, private readonly painter: Painting) {
     this.#quick = painter.software ? COARSE : Math.min(devicePixelRatio, FINE);
@@ -53,10 +52,10 @@ export class RoundScene {
 
   /** Shows a model from where the last one was seen; one that is much larger, smaller or elsewhere is fitted in. */
   async show(glb: ArrayBuffer): Promise<void> {
-    const { pieces, ball } = await this.painter.load(glb);
-    const [x, y, z, radius] = ball;
+    const { pieces, ball, whole } = await this.painter.load(glb);
     this.pieces = pieces;
-    this.#ball.set(new Vector3(x, y, z), radius);
+    this.#ball = sphere(ball);
+    this.#whole = sphere(whole);
     this.#pointed = undefined;
     this.#marked = [];
     if (!this.#shown) this.home();
@@ -121,9 +120,8 @@ export class RoundScene {
   }
 
   /** Lays a ruler and a hand before the basket, and sees both. */
-  ruler(units: "in" | "mm" | null): void {
-    this.painter.ruler(units);
-    this.#ruled = units !== null;
+  async ruler(units: "in" | "mm" | null): Promise<void> {
+    this.#whole = sphere(await this.painter.ruler(units));
     this.home();
   }
 
@@ -152,8 +150,7 @@ export class RoundScene {
   /** Fits the whole basket in, seen from this direction. */
   #fit(direction: Vector3): void {
     this.#fitted.copy(this.#ball);
-    this.#controls.target.copy(this.#ball.center);
-    if (this.#ruled) this.#controls.target.y -= this.#ball.radius * LOWER;
+    this.#controls.target.copy(this.#whole.center);
     this.#place(direction.normalize());
   }
 
@@ -183,7 +180,7 @@ export class RoundScene {
   #far(): number {
     const half = (FIELD_OF_VIEW / 2) * (Math.PI / 180);
     const across = Math.atan(Math.tan(half) * this.#camera.aspect);
-    return (this.#ball.radius * (this.#ruled ? 1.04 + LOWER : 1.04)) / Math.sin(Math.min(half, across));
+    return (this.#whole.radius * 1.04) / Math.sin(Math.min(half, across));
   }
 
   /** Turns about the upright axis until a place is in front; what lies round the axis needs no turn. */
@@ -203,4 +200,8 @@ export class RoundScene {
     };
     move(began);
   }
+}
+
+function sphere([x, y, z, radius]: Ball): Sphere {
+  return new Sphere(new Vector3(x, y, z), radius);
 }

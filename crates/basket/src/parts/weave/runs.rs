@@ -131,6 +131,17 @@ mod tests {
     }
 
     #[test]
+    fn the_counts_named_turn_the_twill_to_the_other_side() {
+        let cane = Catalogue::built_in().material("cane fine").expect("in the catalogue").clone();
+        let twill = CoursePattern::new(WeaveKind::Twill(Rule::new(2, 2)), cane, Until::Rows(ROWS));
+        let turned = twill.turned_near(73);
+        assert_eq!(turned, [71, 75, 67, 79]);
+        assert!(turned.iter().all(|count| of(&on(*count), "twill 2/2").lean == Some(Lean::Left)));
+        let level = CoursePattern { way: Some(Way::RowByRow), ..twill };
+        assert!(level.turned_near(72).is_empty());
+    }
+
+    #[test]
     fn three_rods_make_columns_or_lean_by_the_remainder() {
         let wale = |count| of(&on(count), "wale 3").sighting;
         assert_eq!(wale(72).look, Look::Columns);

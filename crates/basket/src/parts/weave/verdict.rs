@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::pattern::CoursePattern;
+use crate::pattern::{CoursePattern, Way};
 use crate::weave::diagonal::Diagonal;
 use crate::weave::fabric::Fabric;
 use crate::weave::look::Eye;
@@ -98,6 +98,14 @@ impl CoursePattern {
             counts: self.counts_near(fabric.count),
             mends: self.mends(fabric.count),
         }
+    }
+
+    /// The nearest counts on which the course runs with its diagonal leaning to the other side than on this,
+    /// nearest first; none where it has no diagonal or the pattern decides and not the count.
+    pub fn turned_near(&self, count: u32) -> Vec<u32> {
+        let decides = self.weave.has_diagonal() && self.rows_follow() != Way::RowByRow;
+        let now = self.fabric(count).diagonal(Eye::USUAL).lean().filter(|_| decides);
+        now.map_or_else(Vec::new, |now| Self { lean: Some(now.other()), ..self.clone() }.counts_near(count))
     }
 
     /// The nearest counts other than this on which the course runs, nearest first.

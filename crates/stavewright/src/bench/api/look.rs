@@ -178,6 +178,8 @@ pub(crate) struct Course {
     pub(crate) colours: Vec<String>,
     /// What is seen of it from outside, in words.
     pub(crate) seen: String,
+    /// Why it leans as it does where the pattern leaves that open, and what would turn it; none where nothing would.
+    pub(crate) lean: Option<String>,
 }
 
 /// How much a finding weighs.

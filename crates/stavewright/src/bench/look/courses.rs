@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use basket::Basket;
 use basket::message::Value;
 use basket::pattern::keys::course::{
-    self, BAND, COLOURS, DOUBLED, PACKING, ROWS, SPACED, START, STEP_UP, UNTIL, WAY, WEAVE, WEAVER, WEAVERS,
+    self, BAND, COLOURS, DOUBLED, LEAN, PACKING, ROWS, SPACED, START, STEP_UP, UNTIL, WAY, WEAVE, WEAVER,
+    WEAVERS,
 };
 use basket::pattern::keys::weave::{self, COURSES};
 use basket::pattern::keys::{Declared, Usual};
@@ -115,6 +116,7 @@ impl Row<'_> {
             runs: course.verdict.holds,
             colours,
             seen: words.say(&self.basket.body.weave.look(course, Face::Outside).said()),
+            lean: Some(self.reason(&LEAN)).filter(|why| !why.is_empty() && self.written(&LEAN).is_none()),
         }
     }
 
@@ -146,7 +148,7 @@ impl Row<'_> {
             path: weave::in_course(number, key),
             key,
             written: self.written(key),
-            chosen: self.used(key).map(|value| (value, String::new())),
+            chosen: self.used(key).map(|value| (value, self.reason(key))),
         };
         let mut made = making.field(self.words, self.file.units);
         let pair = pair(key);
@@ -187,12 +189,29 @@ impl Row<'_> {
             "natural".into()
         } else if is(&PACKING) {
             Value::Percent(self.packing())
+        } else if is(&LEAN) {
+            let lean = course.verdict.diagonal.lean().filter(|_| course.weave.has_diagonal())?;
+            self.basket.body.weave.direction.seen(lean).word().into()
         } else if let (true, Usual::Constant(usual)) = (is(&BAND) || is(&START) || is(&DOUBLED), key.usual())
         {
             usual
         } else {
             return None;
         })
+    }
+
+    /// Why a value is used that the course leaves out, where that is more than usual.
+    fn reason(&self, key: &dyn Declared) -> String {
+        if key.path() != LEAN.path {
+            return String::new();
+        }
+        let count = self.basket.body.uprights().count;
+        let turned = self.pattern.map_or_else(Vec::new, |pattern| pattern.turned_near(count));
+        let counts: Vec<String> = turned.iter().map(u32::to_string).collect();
+        match counts.as_slice() {
+            [] => String::new(),
+            counts => self.words.with("form-lean-count", &[("counts", Value::Name(counts.join(", ")))]),
+        }
     }
 
     /// The value of a key in place of the other one of its pair.
