@@ -1,6 +1,7 @@
 //! From a pattern to a basket, in making order.
 
 use crate::basket::Basket;
+use crate::cover;
 use crate::hand::Hand;
 use crate::making::Making;
 use crate::measure::Length;
@@ -92,17 +93,20 @@ pub fn assemble(pattern: &Pattern, catalogue: &Catalogue, hand: &Hand) -> Basket
     });
     let handle = fixed.map(|fixed| Handle::Fixed(Box::new(fixed))).or(on_ears);
 
+    let body = Vessel {
+        form,
+        construction: Construction::Moulded { base, staves },
+        weave,
+        edge: Edge::Rim { rim, filler, lashing, pins },
+    };
+    let lid = pattern.lid.as_ref().map(|lid| cover::lid((pattern, lid), &body, assemble, making));
+
     Basket {
         title: pattern.title.clone(),
         units: pattern.units,
         language: pattern.language,
-        body: Vessel {
-            form,
-            construction: Construction::Moulded { base, staves },
-            weave,
-            edge: Edge::Rim { rim, filler, lashing, pins },
-        },
-        lid: None,
+        body,
+        lid,
         ears,
         handle,
         finish: pattern.finish,

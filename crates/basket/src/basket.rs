@@ -6,9 +6,9 @@ use crate::choice::Choice;
 use crate::hand::Hand;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
 use crate::parts::form::Across;
+use crate::parts::lid::Lid;
 use crate::parts::vessel::Vessel;
 use crate::pattern::{AllReady, Finish, FinishPart, Language, Note, Units};
-use crate::piece::Of;
 
 /// Everything computed for one basket, and nothing that follows from it. A plain value: nothing in it
 /// changes once it is made.
@@ -44,13 +44,6 @@ pub struct Basket {
     pub choices: Vec<Choice>,
 }
 
-/// A lid: a vessel of its own.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Lid {
-    /// The vessel.
-    pub vessel: Vessel,
-}
-
 impl Basket {
     /// Length and width over the outer hoop.
     pub fn across(&self) -> Across {
@@ -83,11 +76,5 @@ impl Basket {
         let count = self.body.uprights().count;
         let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
         count.saturating_sub(ears.map_or(0, |ears| ears.each.len() as u32))
-    }
-
-    /// The body, and the lid where there is one.
-    pub fn vessels(&self) -> impl Iterator<Item = (Of, &Vessel)> {
-        let lid = self.lid.iter().map(|lid| (Of::Lid, &lid.vessel));
-        std::iter::once((Of::Body, &self.body)).chain(lid)
     }
 }

@@ -23,6 +23,7 @@ mod basket;
 pub mod chance;
 pub mod choice;
 pub mod colour;
+mod cover;
 mod draft;
 pub mod follows;
 mod hand;
@@ -37,7 +38,7 @@ pub mod stock;
 mod term;
 
 pub use self::assemble::assemble;
-pub use self::basket::{Basket, Lid};
+pub use self::basket::Basket;
 pub use self::colour::Colour;
 pub use self::draft::Draft;
 pub use self::follows::findings::{Finding, Grade};
@@ -45,8 +46,9 @@ pub use self::follows::{cuts, findings, sizes, steps, teaching};
 pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};
+pub use self::parts::lid::Lid;
 pub use self::parts::{
-    base, construction, edge, fittings, form, lashing, neck, rim, seat, staves, uprights, vessel, weave,
+    base, construction, edge, fittings, form, lashing, lid, neck, rim, seat, staves, uprights, vessel, weave,
 };
 pub use self::pattern::Pattern;
 pub use self::piece::{Of, Piece};

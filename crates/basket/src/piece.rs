@@ -96,6 +96,18 @@ pub enum Piece {
     Ears,
     /// One ear.
     Ear(u32),
+    /// The ledge on which a lid lies.
+    Ledge,
+    /// The collar that holds a lid in its place.
+    Collar,
+    /// What one lifts a lid by.
+    Lift,
+    /// The loops on which a lid turns.
+    Hinge,
+    /// The loop that shuts a lid.
+    Latch,
+    /// The peg over which it goes.
+    Peg,
     /// The handle.
     Handle,
     /// Both knobs.
@@ -195,6 +207,12 @@ impl Term for Piece {
             Self::Tail(_) => "piece-tail",
             Self::Ears => "piece-ears",
             Self::Ear(_) => "piece-ear",
+            Self::Ledge => "piece-ledge",
+            Self::Collar => "piece-collar",
+            Self::Lift => "piece-lift",
+            Self::Hinge => "piece-hinge",
+            Self::Latch => "piece-latch",
+            Self::Peg => "piece-peg",
             Self::Handle => "piece-handle",
             Self::Knobs => "piece-knobs",
             Self::Knob(_) => "piece-knob",

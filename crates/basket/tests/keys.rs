@@ -252,6 +252,7 @@ fn the_starter_shows_every_part() {
             "ready",
             "filler",
             "pins",
+            "lid",
             "note",
             "sale",
             "colours"

@@ -53,7 +53,16 @@ fn every_pattern_of_the_repository_reads() {
         titles.push(read_well(&std::fs::read_to_string(path).unwrap()).title);
     }
     titles.sort();
-    assert_eq!(titles, ["Channel marker", "Ferry egg basket", "Harbour bread basket", "Pilot letter basket"]);
+    assert_eq!(
+        titles,
+        [
+            "Channel marker",
+            "Ferry egg basket",
+            "Harbour bread basket",
+            "Pilot letter basket",
+            "Sound market basket"
+        ]
+    );
 }
 
 #[test]

@@ -8,7 +8,7 @@ use std::io::Cursor;
 
 use basket::form::Outline as _;
 use basket::steps::Stage;
-use basket::{Basket, Length, Piece};
+use basket::{Basket, Length, Of, Piece};
 use common::solids::{assert_sound, of_kind, volume};
 use common::{HARBOUR, basket, words};
 use drawings::solid::{Detail, mould_solid, solid, stl, three_mf};
@@ -179,4 +179,31 @@ fn templates_of_ovals_are_drawn() {
     assert!((boards.width() - 2.0 * widest).abs() < 6.0, "{}", boards.width());
     let strip = spacing_strip(&basket, &words, drawings::At::Rim);
     assert!(strip.width() > drawings::rim_girth(&basket).to_mm());
+}
+
+/// The lid as it is measured: within the opening by its room, its top above the rim by what it rises. Pieces of it say
+/// that they are the lid's, and there is none before the basket is finished.
+#[test]
+fn a_finished_basket_has_its_lid_on() {
+    for fit in ["drop-in", "cap", "flush"] {
+        let basket = basket(&format!("{PILOT}\nfit = \"{fit}\"\n"));
+        let lid = basket.lid.as_ref().expect("the pattern has a lid");
+        let solid = solid(&basket, Stage::Finished, Detail::Page);
+        assert_sound(&solid);
+        let of_lid = || solid.parts.iter().filter(|part| part.of == Of::Lid);
+        let far = |at: &dyn Fn([f32; 3]) -> f32| {
+            of_lid().flat_map(|part| &part.mesh.positions).map(|place| at(*place)).fold(f32::MIN, f32::max)
+        };
+        let close = |found: f32, wanted: Length, allowed: f64| {
+            assert!((f64::from(found) - wanted.to_mm()).abs() < allowed, "{fit}: {found} for {wanted:?}");
+        };
+        let rim = basket.body.rim();
+        let top = basket.body.profile().at(rim.along + rim.height).height;
+        close(far(&|at| at[2]), top + lid.rises, 0.01);
+        // Wraps of the lashing stand a little off the hoops that they go round.
+        close(far(&|at| at[0]), lid.across.length / 2.0, 0.5);
+        assert!(of_lid().all(|part| part.name().starts_with("lid, ")));
+        let before = drawings::solid::solid(&basket, Stage::Handled, Detail::Page);
+        assert!(before.parts.iter().all(|part| part.of == Of::Body));
+    }
 }

@@ -1,7 +1,7 @@
 //! The drawings on the sheets, and the pieces to be printed at true size.
 
 use basket::weave::Face;
-use basket::{Basket, Length};
+use basket::{Basket, Length, Of};
 use drawings::stages::{self, Plate};
 use drawings::{At, ChartKind, Drawing, TileSize};
 use serde::Serialize;
@@ -70,7 +70,24 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
         ("chart-outside", drawings::chart(basket, words, Face::Outside, ChartKind::True)),
         ("chart-inside", drawings::chart(basket, words, Face::Inside, ChartKind::True)),
     ];
-    plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) }).collect()
+    let plates =
+        plates.iter().map(|(name, drawing)| Figure { name: (*name).to_owned(), ..Figure::of(drawing) });
+    let lid = basket.lid_alone().into_iter().flat_map(|lid| {
+        let section = ("lid-section", drawings::section(&lid, words));
+        let plan = ("lid-base-plan", drawings::base_plan(&lid, words));
+        [section, plan]
+            .map(|(name, drawing)| Figure { name: name.to_owned(), ..Figure::of(&of_lid(drawing, words)) })
+    });
+    plates.chain(lid).collect()
+}
+
+/// A drawing of the lid, which has a name and a title of its own.
+fn of_lid(mut drawing: Drawing, words: &Words) -> Drawing {
+    drawing.name = format!("lid-{}", drawing.name);
+    for text in [&mut drawing.title, &mut drawing.description] {
+        *text = words.of(Of::Lid, std::mem::take(text));
+    }
+    drawing
 }
 
 /// How the weavers of each course go over and under, as `moves-` and its number; none for a course without rows.
@@ -82,8 +99,16 @@ fn moves(basket: &Basket, words: &Words) -> Vec<Figure> {
         .collect()
 }
 
-/// The pieces that are printed at true size.
+/// The pieces that are printed at true size: the basket's, then the lid's.
 fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let mut templates = vessel_templates(basket, words);
+    if let Some(lid) = basket.lid_alone() {
+        templates.extend(vessel_templates(&lid, words).into_iter().map(|drawing| of_lid(drawing, words)));
+    }
+    templates
+}
+
+fn vessel_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
     let mut templates = vec![
         drawings::base_disc(basket, words),
         drawings::spacing_strip(basket, words, At::Base),

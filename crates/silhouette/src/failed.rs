@@ -27,7 +27,7 @@ pub enum Failed {
     #[error("more than one thing is seen: take away what is not mould")]
     Several,
     /// The mould leans too far.
-    #[error("the mould leans more than 12°: hold the camera level")]
+    #[error("the mould leans more than 12°, or much stands out on one side: hold the camera level")]
     Leans,
     /// Both sides are too different.
     #[error("both sides differ: is it a shadow, or not a round mould?")]

@@ -59,23 +59,77 @@ pub(crate) fn parabola(places: &[[f64; 2]], at: f64, reach: f64) -> Option<[f64;
     Some([sums[0][3] / sums[0][0], sums[1][3] / sums[1][1] / reach])
 }
 
-/// The line `a + b·x` nearest to places, those that stray far left out the second time.
+/// Places between which the middle line of many is looked for.
+const MOST_PLACES: usize = 101;
+
+/// How many times as near most places have to lie to the middle line as to the nearest one, so that the nearest one
+/// is taken for turned by what stands out.
+const TURNED: f64 = 2.0;
+
+/// The line `a + b·x` nearest to places, those that stray far left out the second time. What stands out on one side,
+/// in fewer than half of the places, does not turn it.
 pub(crate) fn line(places: &[[f64; 2]]) -> [f64; 2] {
-    let fitted = |keep: &dyn Fn(&[f64; 2]) -> bool| {
-        let kept = || places.iter().filter(|place| keep(place));
-        let count = kept().count().max(1) as f64;
-        let mean = [0, 1].map(|axis| kept().map(|place| place[axis]).sum::<f64>() / count);
-        let [xx, xy] = kept().fold([0.0; 2], |[xx, xy], [x, y]| {
-            let off = x - mean[0];
-            [xx + off * off, xy + off * (y - mean[1])]
-        });
-        let slope = if xx > 0.0 { xy / xx } else { 0.0 };
-        [mean[1] - slope * mean[0], slope]
-    };
-    let [start, slope] = fitted(&|_| true);
-    let off = |[x, y]: &[f64; 2]| (y - start - slope * x).abs();
-    let mut strays: Vec<f64> = places.iter().map(off).collect();
-    strays.sort_by(f64::total_cmp);
-    let most = 3.0 * strays.get(strays.len() / 2).copied().unwrap_or(0.0) + 1e-9;
-    fitted(&|place| off(place) <= most)
+    let stray = |[start, slope]: [f64; 2], [x, y]: &[f64; 2]| (y - start - slope * x).abs();
+    let usual = |line: [f64; 2]| median(places.iter().map(|place| stray(line, place)));
+    let (all, middle) = (nearest(places.iter()), middle_line(places));
+    let first = if usual(middle) * TURNED < usual(all) { middle } else { all };
+    let most = 3.0 * usual(first) + 1e-9;
+    nearest(places.iter().filter(|place| stray(first, place) <= most))
+}
+
+/// The line of least squares.
+fn nearest<'a>(places: impl Iterator<Item = &'a [f64; 2]> + Clone) -> [f64; 2] {
+    let count = places.clone().count().max(1) as f64;
+    let mean = [0, 1].map(|axis: usize| places.clone().map(|place| place[axis]).sum::<f64>() / count);
+    let [xx, xy] = places.fold([0.0; 2], |[xx, xy], [x, y]| {
+        let off = x - mean[0];
+        [xx + off * off, xy + off * (y - mean[1])]
+    });
+    let slope = if xx > 0.0 { xy / xx } else { 0.0 };
+    [mean[1] - slope * mean[0], slope]
+}
+
+/// The line whose slope is the median, over all places, of the median slope to all others (A. F. Siegel, "Robust
+/// Regression Using Repeated Medians", Biometrika 69 (1982), pp. 242–244).
+fn middle_line(places: &[[f64; 2]]) -> [f64; 2] {
+    let few: Vec<[f64; 2]> =
+        places.iter().step_by(places.len().div_ceil(MOST_PLACES).max(1)).copied().collect();
+    let slopes = few.iter().map(|[x, y]| {
+        let others = few.iter().filter(|[other, _]| (other - x).abs() > 0.0);
+        median(others.map(|[other_x, other_y]| (other_y - y) / (other_x - x)))
+    });
+    let slope = median(slopes);
+    [median(few.iter().map(|[x, y]| y - slope * x)), slope]
+}
+
+fn median(values: impl Iterator<Item = f64>) -> f64 {
+    let mut values: Vec<f64> = values.collect();
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(0.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::line;
+
+    #[test]
+    fn what_stands_out_in_fewer_than_half_of_the_places_does_not_turn_a_line() {
+        for [from, to] in [[0, 80], [40, 120], [120, 200]] {
+            let place = |number: i32| {
+                let x = f64::from(number);
+                let out = if (from..to).contains(&number) { 60.0 } else { 0.0 };
+                [x, 5.0 + 0.03 * x + out]
+            };
+            let places: Vec<[f64; 2]> = (0..200).map(place).collect();
+            let [start, slope] = line(&places);
+            assert!((start - 5.0).abs() < 1e-9 && (slope - 0.03).abs() < 1e-9, "{from}: {start} {slope}");
+        }
+    }
+
+    #[test]
+    fn few_places_make_no_line_that_is_not_finite() {
+        for places in [&[][..], &[[1.0, 2.0]], &[[1.0, 2.0], [1.0, 3.0]]] {
+            assert!(line(places).iter().all(|part| part.is_finite()), "{places:?}");
+        }
+    }
 }

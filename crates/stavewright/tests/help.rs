@@ -168,3 +168,8 @@ fn help_of_records() {
 fn help_of_order() {
     insta::assert_snapshot!(help(&["order"]));
 }
+
+#[test]
+fn help_of_sizes() {
+    insta::assert_snapshot!(help(&["sizes"]));
+}

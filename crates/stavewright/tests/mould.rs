@@ -22,6 +22,14 @@ fn every_ending_writes_its_form() {
             assert!(fs::read(room.path().join(name)).unwrap().starts_with(begins), "{name}");
         }
     }
+    let lid = |of: &str| {
+        run(stavewright(room.path()).arg("mould").arg(pattern(of)).args(["--lid", "--out", "lid.pdf"]))
+    };
+    let said = lid("pilot-letter-basket.toml");
+    assert_eq!(said.code, 0, "{}", said.err);
+    assert!(fs::read(room.path().join("lid.pdf")).unwrap().starts_with(b"%PDF-"));
+    let said = lid("harbour-bread-basket.toml");
+    assert!(said.code == 2 && said.err.contains("no lid"), "{}", said.err);
     let stl = fs::read(room.path().join("mould.stl")).unwrap();
     // 84 + 50·F bytes (M. Burns, Automated Fabrication, 1993, section 6.5); drawings' tests read it through.
     let triangles = u32::from_le_bytes([stl[80], stl[81], stl[82], stl[83]]) as usize;

@@ -56,6 +56,28 @@ fn a_photograph_becomes_a_pattern_that_can_be_checked() {
     assert!(checked.code < 2, "{}", checked.err);
 }
 
+/// A camera that was held on its side says so in the file: orientation 6, "the 0th row is the visual right-hand side of
+/// the image" (CIPA DC-008, *Exchangeable image file format*, tag 0112).
+#[test]
+fn a_photograph_taken_on_its_side_is_turned_upright() {
+    let room = room();
+    let mut bytes = Vec::new();
+    let lying = image::imageops::rotate270(&cone());
+    lying.write_to(&mut std::io::Cursor::new(&mut bytes), ImageFormat::Jpeg).unwrap();
+    let mut turned = bytes[..2].to_vec();
+    turned.extend(
+        b"\xff\xe1\x00\x22Exif\0\0MM\0\x2a\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0\x06\0\0\0\0\0\0",
+    );
+    turned.extend(&bytes[2..]);
+    fs::write(room.path().join("side.jpg"), turned).unwrap();
+    let said = trace(room.path(), "side.jpg");
+    assert_eq!(said.code, 0, "{}", said.err);
+    let text = fs::read_to_string(room.path().join("side.toml")).unwrap();
+    let numbers: Vec<f64> = text.split('"').filter_map(|part| part.parse().ok()).collect();
+    assert!((numbers[1] - 400.0).abs() < 4.0, "{text}");
+    assert!((numbers[numbers.len() - 1] - 640.0).abs() < 2.0, "{text}");
+}
+
 #[test]
 fn bad_photographs_get_a_reason() {
     let room = room();
@@ -79,6 +101,13 @@ fn bad_photographs_get_a_reason() {
     let mut bulge = cone();
     (220..280).for_each(|y| (440..520).for_each(|x| bulge.put_pixel(x, y, WOOD)));
     write("bulge.png", &bulge);
+    let knob = |name: &str, rows: std::ops::Range<u32>| {
+        let mut knob = cone();
+        rows.for_each(|y| (400..540).for_each(|x| knob.put_pixel(x, y, WOOD)));
+        write(name, &knob);
+    };
+    knob("knob-above.png", 165..225);
+    knob("knob-below.png", 280..340);
     fs::write(room.path().join("empty.jpg"), b"").unwrap();
     fs::write(room.path().join("words.jpg"), b"no picture").unwrap();
     fs::write(room.path().join("huge.png"), huge()).unwrap();
@@ -89,6 +118,8 @@ fn bad_photographs_get_a_reason() {
         ("cut.png", "cut off"),
         ("two.png", "more than one thing"),
         ("bulge.png", "both sides differ"),
+        ("knob-above.png", "both sides differ"),
+        ("knob-below.png", "both sides differ"),
         ("empty.jpg", "the file is empty"),
         ("words.jpg", "neither a PNG nor a JPEG"),
         ("huge.png", "or 40 million in all"),
@@ -127,4 +158,25 @@ fn a_size_is_needed() {
     assert!(said.err.contains("--girth"), "{}", said.err);
     let said = run(stavewright(room.path()).args(["trace", "mould.png", "--girth", "640"]));
     assert!(said.err.contains("--girth 640"), "{}", said.err);
+}
+
+/// The largest picture that is taken, with no more than 1 GiB of memory to be had.
+#[cfg(target_os = "linux")]
+#[test]
+fn forty_million_pixels_take_less_than_a_gibibyte() {
+    let room = room();
+    let side = 6300_u32;
+    let mut picture = RgbImage::from_pixel(side, side, SHEET);
+    for y in 2000..4500 {
+        let half = 1000 + (4500 - y) / 4;
+        (side / 2 - half..side / 2 + half).for_each(|x| picture.put_pixel(x, y, WOOD));
+    }
+    picture.save_with_format(room.path().join("large.png"), ImageFormat::Png).unwrap();
+    drop(picture);
+    let mut limited = std::process::Command::new("sh");
+    limited.args(["-c", "ulimit -v 1048576; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_stavewright")]);
+    limited.args(["trace", "large.png", "--girth", "640 mm", "--distance", "2 m"]).current_dir(room.path());
+    let said = limited.output().unwrap();
+    assert!(said.status.success(), "{}", String::from_utf8_lossy(&said.stderr));
+    assert!(room.path().join("large.toml").exists());
 }

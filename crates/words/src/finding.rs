@@ -4,7 +4,7 @@ use basket::findings::Remedy;
 use basket::message::Value;
 use basket::{Finding, Grade};
 
-use crate::Words;
+use crate::{Words, piece_term};
 
 /// A finding as sentences.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,8 +35,8 @@ impl Words {
         let id = format!("finding-{}", finding.code);
         FindingText {
             grade: self.name(finding.grade),
-            what: self.with(&id, &args),
-            place: self.place(finding),
+            what: self.of(finding.place.of, self.with(&id, &args)),
+            place: self.of(finding.place.of, self.place(finding)),
             measured: said_measured,
             limit: said_limit,
             why: self.with(&format!("{id}.why"), &args),
@@ -49,7 +49,7 @@ impl Words {
 
     fn place(&self, finding: &Finding) -> String {
         let place = &finding.place;
-        let name = self.say(&place.piece.name());
+        let name = self.with(piece_term(place.of, place.piece), &place.piece.name().args);
         match place.height {
             Some(height) => {
                 self.with("place-at-height", &[("piece", Value::Name(name)), ("height", height.into())])

@@ -21,7 +21,8 @@ use basket::measure::Printing;
 use basket::message::Term;
 use basket::message::{Message, Value};
 use basket::pattern::Units;
-use basket::{Angle, Length, Piece};
+use basket::piece::FloorPart;
+use basket::{Angle, Length, Of, Piece};
 use fluent_bundle::{FluentArgs, FluentValue};
 
 pub use basket::pattern::Language;
@@ -62,8 +63,15 @@ impl Words {
         self.term(word.term())
     }
     /// The name of what a line of the cut list is cut for: of a course its weaver.
-    pub fn cut(&self, piece: Piece) -> String {
-        self.term(&format!("{}.cut", piece.term()))
+    pub fn cut(&self, of: Of, piece: Piece) -> String {
+        self.of(of, self.term(&format!("{}.cut", piece_term(of, piece))))
+    }
+    /// A text about one vessel of a basket; of a lid it says so.
+    pub fn of(&self, of: Of, text: String) -> String {
+        match of {
+            Of::Body => text,
+            Of::Lid => self.with("of-lid", &[("text", Value::Name(text))]),
+        }
     }
     /// A message with values given on the spot.
     ///
@@ -217,5 +225,13 @@ fn other(units: Units) -> Units {
     match units {
         Units::Inches => Units::Millimetres,
         Units::Millimetres => Units::Inches,
+    }
+}
+
+/// The term of a piece; the disc of a lid is its plaque.
+fn piece_term(of: Of, piece: Piece) -> &'static str {
+    match (of, piece) {
+        (Of::Lid, Piece::Floor(FloorPart::Disc)) => "piece-plaque",
+        _ => piece.term(),
     }
 }

@@ -135,7 +135,7 @@ fn every_piece_of_the_cut_list_has_a_name() {
     let draft = Draft::of(pattern.expect("the example can be read"), catalogue, &Hand::USUAL);
     for words in readers() {
         for cut in &draft.cuts {
-            let name = words.cut(cut.piece);
+            let name = words.cut(cut.of, cut.piece);
             assert!(!name.starts_with("piece-"), "{name} in {:?}", words.language());
         }
     }

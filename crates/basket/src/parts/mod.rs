@@ -6,6 +6,7 @@ pub mod edge;
 pub mod fittings;
 pub mod form;
 pub mod lashing;
+pub mod lid;
 pub mod neck;
 pub mod rim;
 pub mod seat;

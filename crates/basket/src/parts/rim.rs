@@ -14,7 +14,7 @@ use crate::making::Making;
 use crate::measure::Length;
 use crate::message::Message;
 use crate::parts::seat::Seat;
-use crate::pattern::{HoopWay, RimPattern, Word};
+use crate::pattern::{EarAxis, HoopWay, RimPattern, Word};
 use crate::stock::{Kind, Material};
 use crate::uprights::{Uprights, short_way};
 
@@ -110,7 +110,7 @@ impl Rim {
         let HoopStocks { outer, inner } = stocks;
         let thicker = outer.thickness.max(inner.thickness);
         let lap = pattern.lap.unwrap_or_else(|| choose_lap((thicker, seat.girth, ears), making));
-        let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns(ears) };
+        let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns((lap, seat.girth), ears) };
         let [outer_turn, inner_turn] = scarfs.turns;
         let stave = uprights.thickness;
         Self {
@@ -249,12 +249,19 @@ fn choose_lap((thickness, girth, ears): (Length, Length, Option<&Ears>), making:
     lap
 }
 
-/// Middles of the outer and the inner scarf: half way between the ears, on opposite sides.
-fn scarf_turns(ears: Option<&Ears>) -> [f64; 2] {
+/// Middles of the outer and the inner scarf, on opposite sides: half way between the ears. Where these stand in the
+/// middle of the long sides, half way would be the tight ends, where a lap is hardest to bend and opens first; there
+/// each scarf begins beside an ear.
+fn scarf_turns((lap, girth): (Length, Length), ears: Option<&Ears>) -> [f64; 2] {
     let Some(ears) = ears else { return [0.25, 0.75] };
     let [first, second] = ears.each;
     let half = (second.turn - first.turn).rem_euclid(1.0) / 2.0;
-    [(first.turn + half).rem_euclid(1.0), (first.turn + half + 0.5).rem_euclid(1.0)]
+    let beside = ((lap + ears.width) / 2.0 + CLEAR_OF_EAR) / girth.max(LEAST);
+    let turns = match ears.axis {
+        Some(EarAxis::Short) => [first, second].map(|ear| ear.turn + beside.min(half)),
+        _ => [first.turn + half, first.turn + half + 0.5],
+    };
+    turns.map(|turn| turn.rem_euclid(1.0))
 }
 
 /// What both scarfs share.

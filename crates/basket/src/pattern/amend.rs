@@ -1,8 +1,8 @@
 //! A pattern with one key changed, as a remedy would change it.
 
 use super::{
-    BasePattern, CoursePattern, EarsPattern, FillerPattern, HandlePattern, LashingPattern, Pattern,
-    PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, Word, read,
+    BasePattern, CoursePattern, EarsPattern, FillerPattern, HandlePattern, LashingPattern, LidPattern,
+    Pattern, PinsPattern, RimPattern, StavesPattern, Way, WeavePattern, Word, read,
 };
 use crate::measure::Length;
 use crate::pattern::keys;
@@ -88,6 +88,9 @@ impl Pattern {
         // A handle that is read brings bare ears with it, which say nothing.
         if let Some(over) = over.ears.filter(|ears| *ears != EarsPattern::default()) {
             self.ears = Some(self.ears.take().unwrap_or_default().overlaid(over));
+        }
+        if let Some(over) = over.lid {
+            self.lid = Some(self.lid.take().unwrap_or_default().overlaid(over));
         }
         if let Some(over) = over.handle {
             self.handle = Some(self.handle.take().unwrap_or_default().overlaid(over));
@@ -227,6 +230,25 @@ impl EarsPattern {
             thickness: thickness.or(self.thickness),
             hole_height: hole_height.or(self.hole_height),
             tail: tail.or(self.tail),
+        }
+    }
+}
+
+impl LidPattern {
+    fn overlaid(self, over: Self) -> Self {
+        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } = over;
+        Self {
+            fit: fit.or(self.fit),
+            across: across.or(self.across),
+            height: height.or(self.height),
+            plaque: plaque.or(self.plaque),
+            clearance: clearance.or(self.clearance),
+            staves: staves.or(self.staves),
+            count: count.or(self.count),
+            weaver: weaver.or(self.weaver),
+            ledge: ledge.or(self.ledge),
+            lift: lift.or(self.lift),
+            hinge: hinge.or(self.hinge),
         }
     }
 }

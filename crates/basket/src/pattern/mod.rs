@@ -15,6 +15,7 @@ mod handle;
 pub mod keys;
 mod lean;
 mod level;
+mod lid;
 mod mould;
 mod note;
 pub mod read;
@@ -36,6 +37,7 @@ pub use fittings::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;
+pub use lid::{LidFit, LidHinge, LidLift, LidPattern};
 pub use mould::{
     FootSize, Girth, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side, ray_ends,
 };
@@ -87,6 +89,8 @@ pub struct Pattern {
     pub ears: Option<EarsPattern>,
     /// The handle, if there is one.
     pub handle: Option<HandlePattern>,
+    /// The lid, if there is one.
+    pub lid: Option<LidPattern>,
     /// What protects the finished basket.
     pub finish: Finish,
     /// What it goes on; empty: the whole basket.

@@ -41,6 +41,8 @@ pub enum StepKind {
     Handle,
     /// The plug in the base, and sanding.
     Plug,
+    /// The lid, fitted.
+    Lid,
     /// The finish.
     Finish,
 }
@@ -64,5 +66,6 @@ words! { StepKind:
     Lashing = "lashing", "step-lashing";
     Handle = "handle", "step-handle";
     Plug = "plug", "step-plug";
+    Lid = "lid", "step-lid";
     Finish = "finish", "step-finish";
 }

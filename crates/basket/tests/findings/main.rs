@@ -8,6 +8,7 @@ mod draft;
 mod fittings;
 mod form;
 mod good;
+mod lid;
 mod outline;
 mod rim;
 mod sides;

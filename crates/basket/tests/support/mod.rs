@@ -6,12 +6,13 @@ use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarAxis, EarMaterial, EarPlacing,
     EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
-    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, MouldForm,
-    MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side, StavesPattern,
-    TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, Word,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, LidPattern,
+    MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side,
+    StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
+use proptest::bool::weighted;
 use proptest::option::of;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -22,12 +23,13 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
     let hand = select(Handed::ALL.to_vec());
     let on_ears = (of(any_ears()), of(any_handle()), of(select(EarAxis::ALL.to_vec())));
-    let fittings = (on_ears, (any_finish(), any_finish_on()), any_units(), any_ready(), hand);
+    let fittings =
+        (on_ears, (any_finish(), any_finish_on()), any_units(), any_ready(), (hand, weighted(0.02)));
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
             let (rim, filler, lashing, pins) = edge;
-            let ((ears, handle, axis), (finish, finish_on), units, ready, hand) = fittings;
+            let ((ears, handle, axis), (finish, finish_on), units, ready, (hand, lid)) = fittings;
             let round = mould.outline == Outline::Round;
             let ears = ears.map(|ears| EarsPattern { axis: axis.filter(|_| !round), ..ears });
             let handle = handle.map(|handle| {
@@ -52,6 +54,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 pins,
                 ears,
                 handle,
+                lid: lid.then(LidPattern::default),
                 finish,
                 finish_on,
                 hand,

@@ -14,11 +14,16 @@ use super::stage::{self, PartGroup};
 pub(crate) struct PartCache<'a> {
     maker: Maker<'a>,
     groups: [OnceLock<Vec<Part>>; PartGroup::COUNT],
+    lid: OnceLock<Vec<Part>>,
 }
 
 impl<'a> PartCache<'a> {
     pub(crate) fn of(basket: &'a Basket, detail: Detail) -> Self {
-        Self { maker: Maker::of(basket, detail), groups: std::array::from_fn(|_| OnceLock::new()) }
+        Self {
+            maker: Maker::of(basket, detail),
+            groups: std::array::from_fn(|_| OnceLock::new()),
+            lid: OnceLock::new(),
+        }
     }
 
     /// How its parts differ from what was asked for.
@@ -26,7 +31,12 @@ impl<'a> PartCache<'a> {
         self.maker.simplified
     }
 
-    /// What exists at a stage: the same parts as in [`solid`](super::solid), apart from
+    /// The lid, shut; nothing where there is none.
+    pub(crate) fn lid(&self) -> Vec<&Part> {
+        self.lid.get_or_init(|| super::lid(self.maker.basket, self.maker.detail)).iter().collect()
+    }
+
+    /// What exists at a stage, without the lid: the same parts as in [`solid`](super::solid), apart from
     /// [`Part::turned`], which counts within a group.
     pub(crate) fn at(&self, stage: Stage) -> Vec<&Part> {
         let upto = self.maker.basket.rows_at(stage);

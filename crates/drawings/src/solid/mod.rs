@@ -13,6 +13,7 @@ mod budget;
 mod cache;
 mod clamp;
 mod colour;
+mod cover;
 mod crossing;
 mod detail;
 mod ear;
@@ -56,14 +57,25 @@ pub const MOST_OVERLAP: f32 = 0.15;
 /// Pieces that touch lie no further apart than this many mm.
 pub const MOST_GAP: f32 = 0.15;
 
-/// The basket at a stage of its making: what exists then, and nothing else. Every basket that can be
-/// computed gives a solid, with finite corners; one that cannot be woven may have parts that pass
-/// through each other.
+/// The basket at a stage of its making: what exists then, and nothing else; finished, with its lid on.
+///
+/// Every basket that can be computed gives a solid, with finite corners; one that cannot be woven may have
+/// parts that pass through each other.
 pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
     let maker = Maker::of(basket, detail);
     let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
     for group in stage::groups(basket, stage) {
         solid.extend(maker.make(group, basket.rows_at(stage)));
     }
-    solid.woven(basket)
+    let mut solid = solid.woven(basket);
+    if stage == Stage::Finished {
+        solid.extend(lid(basket, detail));
+    }
+    solid
+}
+
+/// The parts of a basket's lid, shut; none where there is no lid.
+fn lid(basket: &Basket, detail: Detail) -> Vec<Part> {
+    let made = basket.lid_alone().map(|alone| solid(&alone, Stage::Finished, detail).parts);
+    made.map_or_else(Vec::new, |parts| cover::shut(basket, parts))
 }

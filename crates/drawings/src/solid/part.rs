@@ -54,7 +54,7 @@ impl Part {
     /// solid has it. A row's first weaver and its first strand go without saying.
     pub fn name(&self) -> String {
         let kind = self.piece.kind().replace('-', " ");
-        match self.piece {
+        let name = match self.piece {
             Piece::Row { row, weaver, strand } => {
                 let more = |what: &str, number: u32| match number {
                     1 => String::new(),
@@ -64,6 +64,10 @@ impl Part {
             }
             Piece::Pin { upright } => format!("{kind} in stave {upright}"),
             piece => piece.numbers().iter().fold(kind, |name, number| format!("{name} {number}")),
+        };
+        match self.of {
+            Of::Body => name,
+            Of::Lid => format!("lid, {name}"),
         }
     }
 

@@ -154,6 +154,7 @@ impl Plate {
             | StepKind::Seal
             | StepKind::ToEars
             | StepKind::OffMould
+            | StepKind::Lid
             | StepKind::Plug => &[],
         }
     }

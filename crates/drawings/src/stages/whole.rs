@@ -58,7 +58,11 @@ fn shot(basket: &Basket, plate: Plate) -> (Stage, View, fn(&Part) -> PartStyle) 
 pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)> {
     let (stage, mut view, look) = shot(studio.basket, plate);
     let cache = if plate == Plate::Cover { &studio.near } else { &studio.far };
-    let mut parts = parts::shared(cache.at(stage));
+    let mut seen = cache.at(stage);
+    if matches!(plate, Plate::Cover | Plate::Finished) {
+        seen.extend(cache.lid());
+    }
+    let mut parts = parts::shared(seen);
     let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
         Plate::HoopsScarfed => raise_hoops(&mut parts),

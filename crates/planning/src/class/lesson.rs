@@ -1,7 +1,7 @@
 //! The steps of a drafted basket as a class goes through them.
 
 use basket::pattern::{AllReady, Pattern, Ready, StepKind};
-use basket::{Basket, Catalogue, Hand, assemble, steps};
+use basket::{Basket, Catalogue, Hand, Of, assemble, steps};
 
 use super::schedule::{Minute, Task};
 use super::written::{Class, Students};
@@ -44,7 +44,7 @@ impl Source<'_> {
         for (index, step) in steps.iter().enumerate() {
             let minutes = if students.learners { step.learner_minutes } else { step.work_minutes };
             let (work, wait) = (whole(minutes), whole(step.wait_minutes));
-            let to = rows_by(&basket, step.kind).filter(|to| *to > woven);
+            let to = rows_by(&basket, step.kind).filter(|to| step.of == Of::Body && *to > woven);
             let rows = to.map(|to| (woven + 1, to));
             woven = to.unwrap_or(woven);
             // Work of no time is no step of a class; what has to dry after it dries all the same.
@@ -56,7 +56,7 @@ impl Source<'_> {
             }
             let drill = step.tools.contains(&"tool-drill");
             let by = class.teacher.as_ref().is_some_and(|teacher| teacher.steps.contains(&step.kind));
-            let pieces = if drill || by { 1 } else { pieces(&basket, step.kind, rows) };
+            let pieces = if drill || by || step.of == Of::Lid { 1 } else { pieces(&basket, step.kind, rows) };
             let home = class.home.as_ref().is_some_and(|home| home.steps.contains(&step.kind));
             let mould = on_mould.contains(&index);
             let table = class.tables.as_ref().is_some_and(|tables| tables.steps.contains(&step.kind));

@@ -36,7 +36,7 @@ impl Work {
             }
             StepKind::Rings | StepKind::OffMould | StepKind::Rim | StepKind::Pins => Self::Rim,
             StepKind::Lashing => Self::Lashing,
-            StepKind::Bend | StepKind::Ears | StepKind::Handle => Self::Fittings,
+            StepKind::Bend | StepKind::Ears | StepKind::Handle | StepKind::Lid => Self::Fittings,
             StepKind::Plug | StepKind::Finish => Self::Finishing,
         }
     }

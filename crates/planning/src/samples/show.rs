@@ -169,6 +169,7 @@ mod tests {
     /// A step with work and waiting in hours.
     fn step(number: u32, stage: Stage, work: f64, wait: f64) -> Step {
         Step {
+            of: basket::Of::Body,
             number,
             kind: StepKind::Cut,
             text: Vec::new(),

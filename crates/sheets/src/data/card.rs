@@ -103,6 +103,11 @@ fn lines(basket: &Basket, scribe: &Scribe<'_>) -> Vec<CardLine> {
         }),
     };
     lines.extend(size.map(|size| line("card-handle", own(size), drill.unwrap_or_default())));
+    lines.extend(basket.lid.as_ref().map(|lid| {
+        let (staves, weave) = (lid.vessel.staves(), &lid.vessel.weave);
+        let note = [("length", name(own(staves.length))), ("rows", weave.rows.into())];
+        line("card-lid", staves.uprights.count.to_string(), scribe.text("card-lid-note", &note))
+    }));
     lines
 }
 

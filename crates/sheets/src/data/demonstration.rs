@@ -118,7 +118,9 @@ fn line(
         letter: letter.to_owned(),
         stage: scribe.words.name(sample.stage),
         stop: stop
-            .map(|step| format!("{}. {}", step.number, scribe.words.name(step.kind)))
+            .map(|step| {
+                format!("{}. {}", step.number, scribe.words.of(step.of, scribe.words.name(step.kind)))
+            })
             .unwrap_or_default(),
         begin: when(sample.begin, show.work_a_day, scribe),
         work: scribe.minutes(sample.work_minutes),
@@ -157,7 +159,9 @@ fn day_line(draft: &Draft, day: &Day, scribe: &Scribe<'_>) -> DayLine {
 }
 
 fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
-    let title = step(draft, task.step).map(|step| scribe.words.name(step.kind)).unwrap_or_default();
+    let title = step(draft, task.step)
+        .map(|step| scribe.words.of(step.of, scribe.words.name(step.kind)))
+        .unwrap_or_default();
     let args = [
         ("sample", name(task.sample.map_or_else(|| scribe.label("demo-all"), sample_letter))),
         ("step", task.step.into()),
@@ -183,7 +187,10 @@ fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> St
     let Some(next) = step(draft, sample.last_step.saturating_add(1)) else {
         return scribe.text("demo-last", &args);
     };
-    args.extend([("step", next.number.into()), ("title", name(scribe.words.name(next.kind)))]);
+    args.extend([
+        ("step", next.number.into()),
+        ("title", name(scribe.words.of(next.of, scribe.words.name(next.kind)))),
+    ]);
     match next.soak_minutes {
         Some(soak) => {
             args.push(("time", Value::Minutes(soak)));
@@ -196,11 +203,11 @@ fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> St
 /// What the next step works in or puts on, and its tools.
 pub(crate) fn tray(draft: &Draft, last_step: u32, scribe: &Scribe<'_>) -> Vec<String> {
     let Some(next) = step(draft, last_step.saturating_add(1)) else { return Vec::new() };
-    let cuts = draft.cuts.iter().filter(|cut| is_taken_up(next.kind, cut.piece));
+    let cuts = draft.cuts.iter().filter(|cut| cut.of == next.of && is_taken_up(next.kind, cut.piece));
     let pieces = cuts.map(|cut| {
         let args = [
             ("count", cut.count.into()),
-            ("piece", name(scribe.words.cut(cut.piece))),
+            ("piece", name(scribe.words.cut(cut.of, cut.piece))),
             ("material", name(scribe.stock(cut))),
         ];
         scribe.text("demo-piece", &args)
@@ -242,6 +249,10 @@ fn is_taken_up(step: StepKind, piece: Piece) -> bool {
             matches!(piece.sort(), Piece::Handle | Piece::Rivets | Piece::Washers)
         }
         StepKind::OffMould | StepKind::Plug => matches!(piece, Piece::Floor(FloorPart::Plug)),
+        StepKind::Lid => matches!(
+            piece,
+            Piece::Ledge | Piece::Collar | Piece::Lift | Piece::Hinge | Piece::Latch | Piece::Peg
+        ),
         StepKind::Seal | StepKind::Finish => false,
     }
 }

@@ -4,7 +4,7 @@ use basket::fittings::Handle;
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::pattern::Units;
-use basket::{Basket, Draft, Length, cuts};
+use basket::{Basket, Draft, Length, Lid, cuts};
 use serde::Serialize;
 
 use crate::scribe::{Scribe, name};
@@ -47,6 +47,7 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
         fact("fact-weaving", scribe.words.run(basket.body.weave.length)),
         fact("fact-time", time(draft, scribe)),
     ];
+    facts.extend(basket.lid.as_ref().map(|lid| fact("fact-lid", self::lid(lid, scribe))));
     facts.extend(basket.hand.whose.iter().map(|whose| {
         let whose = [("whose", name(whose.as_str()))];
         fact("fact-hand", scribe.words.with("hand-of", &whose))
@@ -95,6 +96,16 @@ fn holds(basket: &Basket, scribe: &Scribe<'_>) -> String {
 fn staves(basket: &Basket, scribe: &Scribe<'_>) -> String {
     let staves = basket.body.staves();
     scribe.text("staves-of", &[("count", staves.uprights.count.into()), ("stock", (&staves.stock).into())])
+}
+
+fn lid(lid: &Lid, scribe: &Scribe<'_>) -> String {
+    let args = [
+        ("across", name(scribe.words.across(lid.across))),
+        ("fit", name(scribe.words.name(lid.seat.fit()))),
+        ("count", lid.vessel.uprights().count.into()),
+        ("rows", lid.vessel.weave.rows.into()),
+    ];
+    scribe.text("lid-of", &args)
 }
 
 fn time(draft: &Draft, scribe: &Scribe<'_>) -> String {

@@ -1,6 +1,8 @@
 //! The usual faults of each step with their cure, and what to ask the group.
 
+use basket::Of;
 use basket::message::{Message, Term};
+use basket::pattern::StepKind;
 use basket::steps::Step;
 use basket::teaching;
 
@@ -15,11 +17,16 @@ impl<'a> Source<'a> {
             let words = self.scribe.words;
             (!faults.is_empty()).then(|| Subsection {
                 kind: step.kind.term(),
-                title: format!("{}. {}", step.number, words.name(step.kind)),
+                title: format!("{}. {}", step.number, words.of(step.of, words.name(step.kind))),
                 blocks: vec![self.pairs(["fault", "cure"], &faults)],
             })
         };
-        self.draft.steps.iter().filter_map(part).collect()
+        self.draft
+            .steps
+            .iter()
+            .filter(|step| step.of == Of::Body || step.kind == StepKind::Lid)
+            .filter_map(part)
+            .collect()
     }
 
     pub(super) fn questions(&self) -> Vec<Block<'a>> {

@@ -140,7 +140,7 @@ impl Use<'_> {
 /// The names of the pieces, each once.
 fn pieces(of: &Use<'_>, scribe: &Scribe<'_>) -> Vec<String> {
     let mut pieces: Vec<String> = Vec::new();
-    for piece in of.cuts.iter().map(|cut| scribe.words.cut(cut.piece)) {
+    for piece in of.cuts.iter().map(|cut| scribe.words.cut(cut.of, cut.piece)) {
         if !pieces.contains(&piece) {
             pieces.push(piece);
         }

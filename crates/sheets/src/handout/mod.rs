@@ -43,9 +43,9 @@ pub(crate) struct Source<'a> {
 }
 
 /// How the basket should look, drawing beside drawing, as far as it has what they show.
-const DRAWINGS: [&[&str]; 2] = [&["stage-exploded", "plan"], &["section"]];
+const DRAWINGS: [&[&str]; 3] = [&["stage-exploded", "plan"], &["section"], &["lid-section"]];
 /// What the designer measures by.
-const PLANS: [&[&str]; 2] = [&["taper-chart"], &["base-plan"]];
+const PLANS: [&[&str]; 3] = [&["taper-chart"], &["base-plan"], &["lid-base-plan"]];
 /// The drawings of the weaving.
 const CHARTS: [&[&str]; 2] = [&["chart-outside"], &["chart-inside"]];
 

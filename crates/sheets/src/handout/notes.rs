@@ -1,6 +1,7 @@
 //! The maker's own words and photographs, by the step that they belong to.
 
-use basket::pattern::{Note, Photo};
+use basket::Of;
+use basket::pattern::{Note, Photo, StepKind};
 use basket::steps::Step;
 
 use super::Source;
@@ -10,7 +11,12 @@ use crate::photos::Photos;
 impl Source<'_> {
     /// The notes for a step; those without a step are told in a finding.
     pub(super) fn notes(&self, step: &Step) -> Vec<NoteLine> {
-        let notes = self.draft.basket.notes.iter().filter(|note| note.step == step.kind);
+        let notes = self
+            .draft
+            .basket
+            .notes
+            .iter()
+            .filter(|note| note.step == step.kind && (step.of == Of::Body || step.kind == StepKind::Lid));
         notes.map(|note| line(note, self.photos)).collect()
     }
 }

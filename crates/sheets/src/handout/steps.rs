@@ -1,5 +1,6 @@
 //! The steps of the making, and the tools that they take up.
 
+use basket::Of;
 use basket::message::Value;
 use basket::steps::Step;
 use drawings::stages::Plate;
@@ -26,7 +27,9 @@ impl<'a> Source<'a> {
     }
 
     fn plates(&self, step: &Step) -> Vec<String> {
-        let plates = Plate::of_step(step.kind).iter().filter(|plate| plate.is_of(&self.draft.basket));
+        let plates = Plate::of_step(step.kind)
+            .iter()
+            .filter(|plate| step.of == Of::Body && plate.is_of(&self.draft.basket));
         plates.map(|plate| plate.figure()).collect()
     }
 

@@ -1,6 +1,8 @@
 //! The card by which students check their own work, step by step, before they go on.
 
-use basket::{Draft, teaching};
+use basket::pattern::StepKind;
+use basket::steps::Step;
+use basket::{Draft, Of, teaching};
 use words::Words;
 
 use super::amount::Clerk;
@@ -24,8 +26,9 @@ fn of_basket(draft: &Draft, clerk: &Clerk) -> Section {
     let words = clerk.words;
     let mut table = Table::new(clerk.head(&["checks-step", "checks-none", "checks-mend"]));
     table.ticks = true;
-    for step in &draft.steps {
-        let heading = format!("{}. {}", step.number, words.name(step.kind));
+    let looked_at = |step: &&Step| step.of == Of::Body || step.kind == StepKind::Lid;
+    for step in draft.steps.iter().filter(looked_at) {
+        let heading = format!("{}. {}", step.number, words.of(step.of, words.name(step.kind)));
         for (at, fault) in teaching::faults(step.kind, &draft.basket).iter().enumerate() {
             let cure = words.with(&format!("{}.cure", fault.id), &fault.args);
             let step = if at == 0 { heading.clone() } else { String::new() };

@@ -22,7 +22,7 @@ fn batches(kits: &Kits, clerk: &Clerk) -> Section {
     table.rows.extend(kits.batches.iter().map(|batch| {
         let cut = &batch.cut;
         vec![
-            clerk.words.cut(cut.piece),
+            clerk.words.cut(cut.of, cut.piece),
             clerk.stock(cut),
             clerk.length(cut.length),
             shares(batch, clerk),
@@ -63,7 +63,12 @@ fn one_bag(kits: &Kits, bag: &Bag, who: &[&str], clerk: &Clerk) -> Section {
     table.ticks = true;
     table.rows.extend(bag.holds.iter().filter_map(|(line, count)| {
         let cut = &kits.batches.get(*line)?.cut;
-        Some(vec![count.to_string(), clerk.words.cut(cut.piece), clerk.stock(cut), clerk.length(cut.length)])
+        Some(vec![
+            count.to_string(),
+            clerk.words.cut(cut.of, cut.piece),
+            clerk.stock(cut),
+            clerk.length(cut.length),
+        ])
     }));
     let soak = |minutes| clerk.text("soak", &[("time", name(clerk.scribe.minutes(minutes)))]);
     let heading = [("who", name(who.join(", "))), ("title", name(bag.title.as_str()))];

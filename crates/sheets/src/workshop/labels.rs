@@ -129,7 +129,7 @@ fn label(class: &str, (kits, bag): (&Kits, &Bag), clerk: &Clerk) -> Label {
     let line = |(line, count): &(usize, u32)| {
         let cut = &kits.batches.get(*line)?.cut;
         let dyed = cut.colour.as_ref().map(|colour| format!(" ({})", clerk.words.colour(&colour.name)));
-        Some(format!("{count} {}{}", clerk.words.cut(cut.piece), dyed.unwrap_or_default()))
+        Some(format!("{count} {}{}", clerk.words.cut(cut.of, cut.piece), dyed.unwrap_or_default()))
     };
     let soak = |minutes| clerk.text("soak", &[("time", name(clerk.scribe.minutes(minutes)))]);
     Label {

@@ -141,7 +141,7 @@ fn cuts(kits: &Kits, clerk: &Clerk) -> Section {
                 .map(|(_, count)| format!("{}: {count}", bag.student))
         });
         vec![
-            clerk.words.cut(cut.piece),
+            clerk.words.cut(cut.of, cut.piece),
             clerk.stock(cut),
             clerk.length(cut.length),
             holds.collect::<Vec<_>>().join("; "),

@@ -48,7 +48,7 @@ impl Cut {
     pub(super) fn of(cut: &cuts::Cut, words: &Words) -> Self {
         let cuts::Cut { piece, of, stock, colour, count, spares, length, width, shape, total, purpose } = cut;
         Self {
-            piece: words.cut(*piece),
+            piece: words.cut(*of, *piece),
             material: words.value(&stock.name()),
             count: *count,
             spares: *spares,

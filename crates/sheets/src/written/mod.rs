@@ -14,6 +14,7 @@ mod form;
 mod hand;
 mod handle;
 mod lashing;
+mod lid;
 mod measure;
 mod rim;
 #[cfg(test)]
@@ -38,6 +39,7 @@ pub use self::findings::Finding;
 use self::fittings::Ears;
 use self::hand::Hand;
 use self::handle::Handle;
+use self::lid::LidFit;
 pub(crate) use self::staves::Candidate;
 use self::steps::Note;
 pub(crate) use self::steps::Step;
@@ -79,6 +81,8 @@ pub struct BasketFile {
     pub(crate) body: Vessel,
     /// The lid, with the same keys as the body, or `null`.
     lid: Option<Vessel>,
+    /// How the lid sits on the basket, or `null`.
+    lid_fit: Option<LidFit>,
     /// The ears, or `null`.
     ears: Option<Ears>,
     /// The handle, or `null`.
@@ -118,7 +122,6 @@ pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
         hand,
         choices,
     } = basket;
-    let lid = lid.as_ref().map(|basket::Lid { vessel }| vessel);
     BasketFile {
         format: "stavewright-basket",
         version: VERSION,
@@ -130,7 +133,8 @@ pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
         signature: signature.clone(),
         ready: ready.each().iter().map(Ready::from).collect(),
         body: Vessel::of(basket::Of::Body, body, words),
-        lid: lid.map(|vessel| Vessel::of(basket::Of::Lid, vessel, words)),
+        lid: lid.as_ref().map(|lid| Vessel::of(basket::Of::Lid, &lid.vessel, words)),
+        lid_fit: lid.as_ref().map(LidFit::from),
         ears: ears.as_ref().map(Ears::from),
         handle: handle.as_ref().map(Handle::from),
         hand: hand.into(),

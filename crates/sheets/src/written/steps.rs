@@ -4,7 +4,7 @@ use basket::{pattern, steps};
 use serde::Serialize;
 use words::Words;
 
-use super::vocabulary::{Stage, StepKind};
+use super::vocabulary::{Of, Stage, StepKind};
 
 /// One step of the making.
 #[derive(Serialize)]
@@ -14,6 +14,8 @@ pub(crate) struct Step {
     number: u32,
     /// Which step, as a word that is the same in every language.
     kind: StepKind,
+    /// On which vessel.
+    of: Of,
     /// Heading.
     title: String,
     /// What to do, a paragraph each.
@@ -53,6 +55,7 @@ impl Step {
         let steps::Step {
             number,
             kind,
+            of,
             text,
             soak_minutes,
             work_minutes,
@@ -66,7 +69,8 @@ impl Step {
         Self {
             number: *number,
             kind: kind.into(),
-            title: words.name(*kind),
+            of: of.into(),
+            title: words.of(*of, words.name(*kind)),
             text: text.iter().map(|paragraph| words.say(paragraph)).collect(),
             soak_minutes: *soak_minutes,
             work_minutes: *work_minutes,

@@ -78,6 +78,6 @@ words! {
     /// A step of the making.
     StepKind = basket::pattern::StepKind {
         Cut, Bend, Seal, Base, Staves, FirstRows, Half, Rest, ToEars, Dry, Ears, Rings, OffMould, Rim, Pins, Lashing, Handle,
-        Plug, Finish
+        Plug, Lid, Finish
     }
 }

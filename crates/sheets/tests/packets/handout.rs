@@ -164,7 +164,11 @@ fn assert_no_designing(packet: &[PacketFile], draft: &Draft, words: &Words) {
 fn wanted_by_students(draft: &Draft, words: &Words) -> Vec<String> {
     let mut wanted = vec![draft.basket.title.clone()];
     for cut in &draft.cuts {
-        wanted.extend([words.cut(cut.piece), words.say(&cut.purpose), words.value(&cut.stock.name())]);
+        wanted.extend([
+            words.cut(cut.of, cut.piece),
+            words.say(&cut.purpose),
+            words.value(&cut.stock.name()),
+        ]);
         wanted.extend(cut.shape.as_ref().map(|shape| words.say(shape)));
         let piece = cut.length.filter(|length| *length < Length::feet(6.0));
         wanted.extend(piece.map(|length| words.length(length)));

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use basket::Length;
+use basket::{Basket, Length, Of};
 use drawings::outlines_dxf;
 use drawings::solid::{Detail, mould_solid, stl, three_mf};
 use sheets::MouldSheet;
@@ -26,6 +26,7 @@ use crate::{screen, single};
   stavewright mould harbour.toml --board \"1 in\" --out mould.pdf
   stavewright mould harbour.toml --out mould.stl
   stavewright mould letters.toml --out boards.dxf
+  stavewright mould letters.toml --lid --out lid.stl
 
 Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
 file is written all the same), 2 when the pattern cannot be read or the file
@@ -43,6 +44,10 @@ pub(super) struct Args {
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
 
+    /// The mould of the lid instead of the basket's.
+    #[arg(long)]
+    lid: bool,
+
     #[command(flatten)]
     printing: Printing,
 }
@@ -59,7 +64,10 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         ));
     }
     let templates = args.printing.templates()?;
-    let draft = args.reading.read()?.draft();
+    let mut draft = args.reading.read()?.draft();
+    if args.lid {
+        draft.basket = of_lid(&draft.basket)?;
+    }
     let solid = || mould_solid(&draft.basket, Detail::Full);
     let bytes = match ending.as_str() {
         "stl" => stl(&solid()),
@@ -78,6 +86,14 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     single::write(&out, &bytes)?;
     screen::print(&format!("Wrote {}\n", out.display()))?;
     Ok(Outcome::of(&draft))
+}
+
+/// The lid as a basket of its own, by its own name.
+fn of_lid(basket: &Basket) -> Result<Basket, Failure> {
+    let alone = basket.lid_alone().ok_or_else(|| {
+        Failure::plain("--lid: the basket has no lid", "Leave --lid out, or write [lid] in the pattern.")
+    })?;
+    Ok(Basket { title: words(basket).of(Of::Lid, basket.title.clone()), ..alone })
 }
 
 fn board(written: &str) -> Result<Length, Failure> {

@@ -36,7 +36,7 @@ fn row(cut: &Cut, words: &Words) -> Vec<String> {
     let pieces =
         if cut.spares == 0 { cut.count.to_string() } else { format!("{} + {}", cut.count, cut.spares) };
     vec![
-        words.cut(cut.piece),
+        words.cut(cut.of, cut.piece),
         material(cut, words),
         pieces,
         cut.length.map(|length| words.length(length)).unwrap_or_default(),

@@ -5,12 +5,13 @@ use std::fmt::Write;
 use basket::fittings::{Bow, Ears, Fold, Handle, PinSet, Pins};
 use basket::form::{Form, litres_to_us_quarts};
 use basket::lashing::{Filler, Lashing};
-use basket::message::Value;
+use basket::lid::LidSeat;
+use basket::message::{Term as _, Value};
 use basket::pattern::HandleMade;
 use basket::rim::Rim;
 use basket::staves::{Candidate, Staves};
 use basket::weave::{Course, Face, Weave};
-use basket::{Angle, Basket, Length};
+use basket::{Angle, Basket, Length, Lid};
 use words::Words;
 
 use crate::screen;
@@ -55,11 +56,40 @@ fn parts(basket: &Basket, words: &Words) -> Vec<(String, String)> {
     parts.push((label("pins"), pins(basket.body.pins(), words)));
     parts.extend(basket.ears.iter().map(|ears| (label("ears"), self::ears(ears, words))));
     parts.extend(basket.handle.iter().map(|handle| (label("handle"), self::handle(handle, words))));
+    parts.extend(basket.lid.iter().map(|lid| (label("lid"), self::lid(lid, words))));
     parts.extend(basket.hand.whose.iter().map(|whose| {
         let args = [("whose", Value::Name(whose.clone()))];
         (label("hand"), words.with("hand-of", &args))
     }));
     parts
+}
+
+fn lid(lid: &Lid, words: &Words) -> String {
+    let uprights = lid.vessel.uprights();
+    let args = [
+        ("count", uprights.count.into()),
+        ("rows", lid.vessel.weave.rows.into()),
+        ("across", lid.across.into()),
+        ("clearance", lid.clearance.into()),
+        ("seat", Value::Name(lid_seat(lid, words))),
+        ("mould", lid.vessel.form.across(lid.vessel.form.arc(), Length::ZERO).into()),
+        ("height", lid.vessel.form.height().into()),
+    ];
+    words.with("screen-lid-text", &args)
+}
+
+/// What a lid sits on, and where it turns.
+fn lid_seat(lid: &Lid, words: &Words) -> String {
+    let seat = match &lid.seat {
+        LidSeat::Ledge(ledge) => {
+            words.with("screen-lid-ledge", &[("rings", (ledge.rings.len() as u32).into())])
+        }
+        LidSeat::Over(over) => words.with("screen-lid-over", &[("down", over.down.into())]),
+        LidSeat::Collar(collar) => words.with("screen-lid-collar", &[("outside", collar.outside.into())]),
+    };
+    let Some(hinge) = &lid.hinge else { return seat };
+    let args = [("seat", Value::Name(seat)), ("at", Value::Term(hinge.at.term()))];
+    words.with("screen-lid-hinge", &args)
 }
 
 /// A length as a piece, to the sixteenth.
@@ -78,7 +108,14 @@ fn run(length: Length, words: &Words) -> Value {
 }
 
 fn mould(form: &Form, words: &Words) -> String {
+    let foot = form.across(Length::ZERO, Length::ZERO);
+    let shape = if foot.is_round() {
+        Value::Term("outline-round")
+    } else {
+        Value::Name(words.with("screen-mould-foot", &[("foot", foot.into())]))
+    };
     let args = [
+        ("shape", shape),
         ("height", piece(form.height(), words)),
         ("base", piece(form.girth_base(), words)),
         ("top", piece(form.girth_top(), words)),

@@ -26,6 +26,14 @@ choice-staves-oval-side = die gerundete Seite zeigt nach außen, wie üblich
 choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, einen Grad feiner, dann { $weaver } bis zur Oberkante der Form, weniger { $room }, die das Verdichten nimmt: Die Reifen kommen als Ringe darauf, wenn der Korb von der Form ist
 choice-weave-courses-bent = { $rows } Reihen { $finer } an der Biegung, einen Grad feiner, dann { $weaver } bis { $room } unter die Oberkante der Form; das lässt Platz für den Rand
 
+choice-lid-height = üblich: flach genug, um anzuliegen, hoch genug, um sich gut zu flechten und als Stülpdeckel den Rand zu decken
+choice-lid-clearance = üblich: was ein feuchter Tag und dickes Rohr nehmen, und etwas mehr
+choice-lid-across = damit sein umwickelter Rand mit der gewünschten Luft in die Öffnung von { $mouth } geht
+choice-lid-across-cap = damit seine Öffnung mit der gewünschten Luft über alles geht, was darunter liegt, am Rand { $mouth }
+choice-lid-across-flush = damit sein umwickelter Rand so groß ist wie der des Korbs, { $mouth }
+choice-lid-hinge = in der Mitte einer langen Seite, wo der Rand am geradesten ist und ein Scharnier am leichtesten dreht
+choice-lid-ledge = damit wenige Ringe nebeneinander weit genug unter den Deckel reichen
+choice-lid-plaque = damit sich die Staken an den engen Enden nicht drängen
 choice-rim-stock = { $width } breit und { $thickness } dick sind für einen solchen Korb üblich
 choice-rim-stock-none = kein Halbrundrohr ist bekannt; angenommen sind { $width } mal { $thickness }
 choice-rim-hoops = geleimte Ringe haben einen Stoß, den man nicht sieht, und lassen sich ohne Eile machen

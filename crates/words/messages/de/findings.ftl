@@ -305,6 +305,34 @@ finding-rivet-too-short = Der Niet ({ $rivet }) ist { $measured } lang. Er geht 
     .why = Ohne genug Metall wird der Kopf klein, und der Henkel arbeitet sich los.
     .remedy = Einen längeren Niet nehmen oder dünner machen, wodurch er geht.
 
+finding-lid-clearance = Was vom Deckel in den Korb geht, misst { $inner }, die Öffnung im umwickelten Rand { $opening }: ringsum { $measured } Luft, gewünscht sind { $limit }.
+    .why = Holz und Rohr wachsen in feuchter Luft, und ein Deckel ohne Luft klemmt oder geht gar nicht hinein.
+    .remedy = Die Form des Deckels kleiner machen oder weniger Luft wünschen.
+
+finding-lid-clearance-cap = Der Korb unter dem Stülpdeckel misst { $inner }, dessen Öffnung { $opening }: ringsum { $measured } Luft, gewünscht sind { $limit }.
+    .why = Holz und Flechtrohr wachsen in feuchter Luft; ein Stülpdeckel ohne Luft klemmt oder geht gar nicht darüber.
+    .remedy = Die Form des Deckels größer machen oder weniger Luft wünschen.
+
+finding-lid-cap-shallow = Der Stülpdeckel reicht { $measured } über den Rand hinab; { $limit } halten ihn.
+    .why = Ein Stülpdeckel, der kaum über den Rand reicht, rutscht ab.
+    .remedy = Die Form des Deckels höher machen.
+
+finding-lid-not-flush = Der Rand des Deckels misst { $lid } und liegt ringsum { $measured } neben dem des Korbs; mehr als { $limit } fühlt die Hand.
+    .why = Ein Deckel, der bündig auf dem Rand liegt, zeigt jeden Unterschied der beiden Ränder.
+    .remedy = Die Form des Deckels so groß machen, wie es der Rand des Korbs verlangt.
+
+finding-lid-on-ears = Ohren oder ein Henkel stehen im Rand, wo der Deckel ({ $fit }) liegen soll.
+    .why = Der Deckel kommt nicht bis auf den Rand hinunter.
+    .remedy = Den Deckel zwischen ihnen in den Rand legen oder den Henkel weglassen.
+
+finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } auf seiner Auflage aus { $rings } × { $stock }; sicher sind { $limit }.
+    .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.
+    .remedy = Die Auflage aus dickerem Material biegen.
+
+finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
+    .why = Ein Deckel, den niemand fassen kann, bleibt zu.
+    .remedy = Den Henkel höher machen oder den Deckel flacher.
+
 finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
     .why = Die Notiz steht auf keinem Blatt.
     .remedy = Die Notiz einem anderen Schritt geben oder streichen.

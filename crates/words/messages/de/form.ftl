@@ -10,6 +10,7 @@ form-group-weave = Geflecht
 form-group-rim = Rand
 form-group-lashing = Umwicklung
 form-group-handle = Ohren und Henkel
+form-group-lid = Deckel
 form-group-finish = Oberfläche
 
 # Ein Wert mit der Gruppe, zu der er gehört, und worauf eine Abhilfe ihn setzt.

@@ -10,9 +10,11 @@ screen-lashing = Wicklung
 screen-pins = Stifte
 screen-ears = Ohren
 screen-handle = Henkel
+screen-lid = Deckel
 screen-hand = Werte
 
-screen-mould-text = rund, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
+screen-mould-foot = am Fuß { $foot }
+screen-mould-text = { $shape }, { $height } hoch, Umfang { $base } am Fuß und { $top } oben; fasst { $litres } Liter ({ $quarts } US-Quart)
 screen-base-text = Scheibe aus { $wood }, { $diameter } Durchmesser, { $thickness } dick; Nut { $depth } tief, { $width } breit
 screen-staves-text = { $count } und { $spares } als Ersatz, { $length } lang, aus { $stock }, { $side }; { $width } breit ab { $from } aufwärts, am Fuß auf { $foot } verjüngt
 screen-gap-even = Lücke { $taped } vom Boden bis zum Rand
@@ -37,6 +39,14 @@ screen-pins-ears = {""}; an den Ohren { $count } und { $spares } als Ersatz, { $
 screen-ears-text = { $material }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-text-axis = { $material }, { $axis }, an den Staken { $first } und { $second }, { $placing }
 screen-ears-off = { $angle } neben dem Gegenüber, { $off } am Rand entlang
+screen-lid-text = { $count } Staken, { $rows } Reihen über einer Form, { $mould } weit und { $height } hoch; über dem Rand { $across }, ringsum { $clearance } Luft; { $seat }
+screen-lid-ledge = auf einer Auflage aus { $rings ->
+        [one] einem Ring
+       *[other] { $rings } Ringen
+    }
+screen-lid-over = reicht { $down } über den Rand hinab
+screen-lid-collar = bündig auf dem Rand, mit einem Kragen, { $outside } weit
+screen-lid-hinge = { $seat }, Scharnier { $at }
 screen-handle-text = Zuschnitt { $length }, Höhe { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }
 screen-handle-fixed = fest, Zuschnitt { $length }, Stich { $rise } über dem Rand, Enden { $ends } darunter
 screen-handle-bought = gebogen gekauft, { $span } an den Füßen, Stich { $rise }, auf Nieten { $pivot } über dem Rand; { $fold }

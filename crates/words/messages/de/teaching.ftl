@@ -134,6 +134,9 @@ fault-plug-proud = Der Zapfen steht vor, oder Leim fleckt den Boden.
 fault-plug-lashing = Das Schleifpapier ging über die Umwicklung und machte sie haarig.
     .cure = Jetzt nur noch Holz schleifen. Nichts absengen: Haare mit kleiner Schere schneiden.
 
+fault-lid-rocks = Der Deckel wackelt oder klemmt.
+    .cure = Wackelt: Die Auflage ist nicht eben; sie ringsum gegen den Reifen drücken, bevor der Leim fest wird. Klemmt: Die enge Stelle mit einem Papierstreifen suchen und die Umwicklung dort mit einem glatten Stab andrücken.
+
 fault-finish-runs = Der Anstrich läuft oder bleibt klebrig.
     .cure = Einen Läufer gleich abwischen. Zwei dünne Anstriche trocknen, ein dicker nicht; warten, wie der Hersteller sagt, in trockenem Raum.
 fault-finish-oil = Das Öl wurde nicht abgewischt und bleibt klebrig.

@@ -26,6 +26,14 @@ choice-staves-oval-side = the rounded face looks out, as is usual
 choice-weave-courses = { $rows } rows of { $finer } at the turn, one grade finer, then { $weaver } to the top of the mould, less the { $room } that packing takes: the hoops go on as rings, when the basket is off it
 choice-weave-courses-bent = { $rows } rows of { $finer } at the turn, one grade finer, then { $weaver } up to { $room } below the top of the mould, which leaves room for the rim
 
+choice-lid-height = usual: flat enough to lie close, high enough to weave well, and of a cap to cover the rim
+choice-lid-clearance = usual: what a damp day and thick cane take, and a little more
+choice-lid-across = so that its lashed rim goes into the opening of { $mouth } with the room that is wanted
+choice-lid-across-cap = so that its own opening goes over all that lies below it, { $mouth } at the rim, with the room that is wanted
+choice-lid-across-flush = so that its lashed rim is as large as the basket’s, { $mouth }
+choice-lid-hinge = in the middle of a long side, where the rim is flattest and a hinge turns most easily
+choice-lid-ledge = so that few rings side by side reach far enough under the lid
+choice-lid-plaque = so that the staves do not crowd at the tight ends
 choice-rim-stock = { $width } wide and { $thickness } thick is usual for a basket of this kind
 choice-rim-stock-none = no half round stock is known; { $width } by { $thickness } is assumed
 choice-rim-hoops = glued rings close to a joint that cannot be seen, and are made without haste

@@ -35,7 +35,7 @@ finding-base-smaller-than-mould = The foot of the mould ({ $foot } across) stand
     .why = The staves bridge that distance free, and each bends where it likes.
     .remedy = Make the base larger.
 
-finding-base-wood-moves = A base of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
+finding-base-wood-moves = A disc of { $wood } grows and shrinks by { $measured } across its grain between a dry and a damp room, { $side } on each side. Up to half the depth of the groove, { $limit }, is harmless.
     .why = The disc goes a little oval with the seasons. Staves that are pushed hard to the bottom of the groove across the grain are squeezed out, and ones that barely reach in come loose. Do not glue the feet.
     .remedy = Choose a wood that moves less, or cut a deeper groove.
 
@@ -304,6 +304,34 @@ finding-handle-uneven = The handle leans by { $measured }. The eye sees more tha
 finding-rivet-too-short = The rivet ({ $rivet }) is { $measured } long. It goes through { $grip }, and with a head to form that makes { $limit }.
     .why = Without enough metal the head is small, and the handle works itself off.
     .remedy = Use a longer rivet, or thin what it goes through.
+
+finding-lid-clearance = The part of the lid that goes into the basket is { $inner } across, the opening within the lashed rim { $opening }: { $measured } of room all round, and { $limit } are wanted.
+    .why = Wood and cane grow in a damp room, and a lid without room jams or does not go in at all.
+    .remedy = Make the mould of the lid smaller, or want less room.
+
+finding-lid-clearance-cap = The basket under the cap is { $inner } across, the cap’s own opening { $opening }: { $measured } of room all round, and { $limit } are wanted.
+    .why = Wood and cane grow in a damp room, and a cap without room jams or does not go on at all.
+    .remedy = Make the mould of the lid larger, or want less room.
+
+finding-lid-cap-shallow = The cap reaches { $measured } down over the rim; { $limit } hold it.
+    .why = A cap that hardly reaches over the rim slips off.
+    .remedy = Make the mould of the lid higher.
+
+finding-lid-not-flush = The lid’s rim is { $lid } across and lies { $measured } off the basket’s all round; a hand feels more than { $limit }.
+    .why = A lid that lies flush on the rim shows every difference of the two rims.
+    .remedy = Make the mould of the lid as large as the basket’s rim asks for.
+
+finding-lid-on-ears = Ears or a handle stand in the rim, where the lid ({ $fit }) has to lie.
+    .why = The lid cannot come down to the rim.
+    .remedy = Let the lid drop in, between them, or leave the handle out.
+
+finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its ledge of { $rings } × { $stock }; { $limit } are safe.
+    .why = Where the ledge is narrower than the lid can move, the lid falls in.
+    .remedy = Bend the ledge from thicker stock.
+
+finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
+    .why = A lid that nobody can get hold of stays shut.
+    .remedy = Make the handle higher, or the lid flatter.
 
 finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
     .why = The note stands on no sheet.

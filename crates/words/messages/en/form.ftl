@@ -10,6 +10,7 @@ form-group-weave = Weave
 form-group-rim = Rim
 form-group-lashing = Lashing
 form-group-handle = Ears and handle
+form-group-lid = Lid
 form-group-finish = Finish
 
 # A value with the group it belongs to, and what a remedy sets it to.

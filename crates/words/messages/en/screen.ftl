@@ -10,9 +10,11 @@ screen-lashing = Lashing
 screen-pins = Pins
 screen-ears = Ears
 screen-handle = Handle
+screen-lid = Lid
 screen-hand = Hand
 
-screen-mould-text = round, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
+screen-mould-foot = { $foot } at the foot
+screen-mould-text = { $shape }, { $height } high, girth { $base } at the base and { $top } at the top; holds { $litres } litres ({ $quarts } US quarts)
 screen-base-text = { $wood } disc, { $diameter } across, { $thickness } thick; groove { $depth } deep, { $width } wide
 screen-staves-text = { $count } and { $spares } spare, { $length } long, of { $stock }, { $side }; { $width } wide from { $from } up, tapered to { $foot } at the foot
 screen-gap-even = gap { $taped } from base to rim
@@ -37,6 +39,14 @@ screen-pins-ears = {""}; at the ears { $count } and { $spares } spare, { $stock 
 screen-ears-text = { $material }, at staves { $first } and { $second }, { $placing }
 screen-ears-text-axis = { $material }, { $axis }, at staves { $first } and { $second }, { $placing }
 screen-ears-off = { $angle } off opposite, { $off } along the rim
+screen-lid-text = { $count } staves, { $rows } rows over a mould { $mould } across and { $height } high; { $across } over its rim, { $clearance } of room all round; { $seat }
+screen-lid-ledge = on a ledge of { $rings ->
+        [one] one ring
+       *[other] { $rings } rings
+    }
+screen-lid-over = reaches { $down } down over the rim
+screen-lid-collar = flush on the rim, with a collar { $outside } across
+screen-lid-hinge = { $seat }, hinged { $at }
 screen-handle-text = cut { $length }, rise { $rise }, on rivets { $pivot } above the rim; { $fold }
 screen-handle-fixed = fixed, cut { $length }, rise { $rise } above the rim, ends { $ends } below it
 screen-handle-bought = bought bent, { $span } across its feet, rise { $rise }, on rivets { $pivot } above the rim; { $fold }

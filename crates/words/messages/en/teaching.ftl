@@ -134,6 +134,9 @@ fault-plug-proud = The plug stands proud, or glue stains the base.
 fault-plug-lashing = The sandpaper went over the lashing and left it hairy.
     .cure = Sand nothing but wood now. Singe nothing: trim hairs with small scissors.
 
+fault-lid-rocks = The lid rocks or jams.
+    .cure = Rocks: the ledge is not level; press it up against the hoop all round before the glue sets. Jams: find the tight place with a strip of paper, and pack the lashing there with a smooth stick.
+
 fault-finish-runs = The finish runs, or stays sticky.
     .cure = Wipe a run at once. Two thin coats dry, one thick coat does not; wait as its maker says, in a dry room.
 fault-finish-oil = The oil was not wiped off and stays tacky.

@@ -3,6 +3,7 @@
 mod base;
 mod cut;
 mod handle;
+mod lid;
 
 pub use cut::{Cut, CutStock};
 
@@ -19,23 +20,21 @@ use crate::parts::staves::Staves;
 use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::{HoopWay, Way};
-use crate::piece::{Of, Piece};
+use crate::piece::Piece;
 use crate::stock::Material;
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
 
-/// What to cut, in making order: each vessel, then ears and handle.
+/// What to cut, in making order: the basket, ears and handle, then the lid.
 pub fn list(basket: &Basket) -> Vec<Cut> {
-    let mut cuts: Vec<Cut> = basket
-        .vessels()
-        .flat_map(|(of, vessel)| vessel_cuts(vessel).into_iter().map(move |cut| Cut { of, ..cut }))
-        .collect();
-    for cut in cuts.iter_mut().filter(|cut| cut.of == Of::Body && cut.piece == Piece::Uprights) {
+    let mut cuts = vessel_cuts(&basket.body);
+    for cut in cuts.iter_mut().filter(|cut| cut.piece == Piece::Uprights) {
         *cut = stave(basket.body.staves(), basket.staves_to_cut());
     }
     cuts.extend(basket.ears.as_ref().map(|set| ears(set, basket.body.uprights().thickness)));
     cuts.extend(basket.handle.iter().flat_map(handle::cuts));
+    cuts.extend(basket.lid.iter().flat_map(|lid| lid::cuts(lid, vessel_cuts(&lid.vessel))));
     cuts
 }
 

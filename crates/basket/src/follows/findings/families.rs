@@ -3,13 +3,13 @@
 use super::case::Case;
 use super::finding::Finding;
 use super::{
-    base, crossing, fittings, groove, handle, lashing, mould, neck, notes, outline, pins, rim, rivets,
+    base, crossing, fittings, groove, handle, lashing, lid, mould, neck, notes, outline, pins, rim, rivets,
     staves, stock, weave, weave_runs,
 };
 
 /// What all families of checks find, in making order; remedies are as they are thought of.
 pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 17] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 18] = [
         mould::check,
         outline::check,
         neck::check,
@@ -26,7 +26,9 @@ pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
         fittings::check,
         handle::check,
         rivets::check,
+        lid::check,
         notes::check,
     ];
-    families.iter().flat_map(|family| family(case)).collect()
+    let own = families.iter().flat_map(|family| family(case));
+    own.chain(lid::of_vessel(case, found)).collect()
 }

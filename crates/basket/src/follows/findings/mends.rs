@@ -42,7 +42,8 @@ fn tried(case: &Case<'_>, finding: &Finding, remedy: Remedy, before: &[Finding])
     let after = findings_of(&mended, case.catalogue, case);
     let still = after.iter().any(|left| {
         let lighter = left.grade == Grade::Note && finding.grade != Grade::Note;
-        left.code == finding.code && left.place.piece == finding.place.piece && !lighter
+        let same = left.place.piece == finding.place.piece && left.place.of == finding.place.of;
+        left.code == finding.code && same && !lighter
     });
     let new = |grade: Grade| {
         after.iter().filter(move |left| {

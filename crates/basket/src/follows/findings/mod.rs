@@ -10,6 +10,7 @@ mod foot;
 mod groove;
 mod handle;
 mod lashing;
+mod lid;
 mod mends;
 mod mould;
 mod neck;
@@ -103,6 +104,13 @@ pub const CODES: &[&str] = &[
     "bail-bent-too-hard",
     "handle-uneven",
     "rivet-too-short",
+    "lid-clearance",
+    "lid-clearance-cap",
+    "lid-ledge-narrow",
+    "lid-cap-shallow",
+    "lid-not-flush",
+    "lid-on-ears",
+    "lid-under-handle",
     "note-without-step",
 ];
 

@@ -11,8 +11,10 @@ use crate::pattern::keys::{self, Declared as _};
 use crate::pattern::{Girth, MouldForm, MouldPattern, Outline, Pattern, Until};
 use crate::stock::{Catalogue, Material};
 
-/// Sizes that differ by less than this share are one size.
-const SAME: f64 = 1e-6;
+/// Sizes that differ by less are one size: a tape round a mould says no more about its diameter.
+const SAME: Length = Length::inches(1.0 / 32.0);
+/// Stocks whose widths differ by less than this share are as near.
+const AS_NEAR: f64 = 1e-6;
 
 /// A key that another size changes.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -48,10 +50,11 @@ pub fn across(mould: &MouldPattern) -> Length {
 /// What changes when the pattern's mould is `to` across instead, in the order of the file; nothing where it is
 /// that already.
 pub fn changes(pattern: &Pattern, to: Length, catalogue: &Catalogue) -> Vec<Change> {
-    let factor = to / across(&pattern.mould).max(Length::mm(1.0));
-    if (factor - 1.0).abs() < SAME {
+    let own = across(&pattern.mould);
+    if (to - own).abs() < SAME {
         return Vec::new();
     }
+    let factor = to / own.max(Length::mm(1.0));
     let size = Size { pattern, catalogue, factor };
     let mut changes = size.mould();
     changes.extend(size.length(keys::base::DIAMETER.path, pattern.base.diameter));
@@ -175,6 +178,6 @@ impl Size<'_> {
         let off = |material: &Material| libm::log(material.width / wanted.max(Length::mm(1e-3))).abs();
         let nearest = self.catalogue.of_kind(own.kind).min_by(|a, b| off(a).total_cmp(&off(b)))?;
         // One's own stock stays where none comes nearer: of two as near, the one that is at hand.
-        (off(nearest) + SAME < off(own)).then_some(nearest)
+        (off(nearest) + AS_NEAR < off(own)).then_some(nearest)
     }
 }

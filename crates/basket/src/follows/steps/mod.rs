@@ -6,6 +6,7 @@ mod ears;
 mod finish;
 mod handle;
 mod hoops;
+mod lid;
 mod prepare;
 mod rim;
 mod stage;
@@ -22,7 +23,7 @@ pub use step::Step;
 ///
 /// ```text
 /// cut, bend, seal, base, staves, first rows, half, rest, dry, off the mould, rim, pins, lashing, handle, plug,
-/// finish
+/// lid, finish
 /// ```
 ///
 /// Ears that run down as staves come before the staves; woven in, before the rest; pushed down, before the
@@ -45,7 +46,10 @@ pub fn list(basket: &Basket) -> Vec<Step> {
     steps.extend([hoops::hoops(basket), rim::pins(basket)]);
     steps.extend(rim::lashing(basket));
     steps.extend(handle::on_ears(basket));
-    steps.extend([base::plug(basket), finish::finish(basket)]);
+    steps.push(base::plug(basket));
+    let reached = steps.last().map_or(Stage::Prepared, |step| step.stage);
+    steps.extend(lid::steps(basket, reached, list));
+    steps.push(finish::finish(basket));
     for (step, number) in steps.iter_mut().zip(1..) {
         step.number = number;
         step.learner_minutes = step.work_minutes * basket.hand.pace.learner;

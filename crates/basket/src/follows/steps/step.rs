@@ -2,6 +2,7 @@
 
 use crate::message::{Message, Value};
 use crate::pattern::StepKind;
+use crate::piece::Of;
 use crate::stock::Material;
 
 use super::stage::Stage;
@@ -13,6 +14,8 @@ pub struct Step {
     pub number: u32,
     /// Which step; its term is its heading.
     pub kind: StepKind,
+    /// On which vessel.
+    pub of: Of,
     /// What to do, a paragraph each.
     pub text: Vec<Message>,
     /// Minutes of soaking beforehand.
@@ -36,6 +39,7 @@ impl Step {
         Self {
             number: 0,
             kind,
+            of: Of::Body,
             text: Vec::new(),
             soak_minutes: None,
             work_minutes: 0.0,

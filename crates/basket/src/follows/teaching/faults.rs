@@ -68,6 +68,7 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Handle, "fault-handle-cracks", ALWAYS),
     (StepKind::Plug, "fault-plug-proud", ALWAYS),
     (StepKind::Plug, "fault-plug-lashing", |basket| basket.body.lashing().is_some()),
+    (StepKind::Lid, "fault-lid-rocks", ALWAYS),
     (StepKind::Finish, "fault-finish-runs", is_coated),
     (StepKind::Finish, "fault-finish-oil", |basket| basket.finish == Finish::Oil),
     (StepKind::Finish, "fault-finish-hairs", ALWAYS),

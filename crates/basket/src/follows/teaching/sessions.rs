@@ -1,6 +1,7 @@
 //! Where the sessions of a class end.
 
 use crate::pattern::StepKind;
+use crate::piece::Of;
 use crate::steps::Step;
 
 /// A share of a step that would leave less of it than this is worked to its end.
@@ -25,6 +26,8 @@ pub struct Part {
     pub step: u32,
     /// Which step.
     pub kind: StepKind,
+    /// On which vessel.
+    pub of: Of,
     /// A learner's minutes.
     pub minutes: f64,
     /// Whether it was begun in an earlier session.
@@ -81,7 +84,14 @@ impl Class {
             left -= take;
             self.used += take;
             let ends = left <= 0.0;
-            self.parts.push(Part { step: step.number, kind: step.kind, minutes: take, goes_on, ends });
+            self.parts.push(Part {
+                step: step.number,
+                kind: step.kind,
+                of: step.of,
+                minutes: take,
+                goes_on,
+                ends,
+            });
             if ends {
                 break;
             }

@@ -19,13 +19,15 @@ pub enum Group {
     Lashing,
     /// Ears and handle.
     Handle,
+    /// The lid.
+    Lid,
     /// The finish.
     Finish,
 }
 
 impl Group {
     /// All groups in making order.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Basket,
         Self::Mould,
         Self::Base,
@@ -34,6 +36,7 @@ impl Group {
         Self::Rim,
         Self::Lashing,
         Self::Handle,
+        Self::Lid,
         Self::Finish,
     ];
 
@@ -48,6 +51,7 @@ impl Group {
             Self::Rim => "rim",
             Self::Lashing => "lashing",
             Self::Handle => "handle",
+            Self::Lid => "lid",
             Self::Finish => "finish",
         }
     }

@@ -15,6 +15,7 @@ pub mod handle;
 mod key;
 mod kinds;
 pub mod lashing;
+pub mod lid;
 mod limits;
 pub mod material;
 pub mod mould;
@@ -122,6 +123,14 @@ keys! {
         r#"{ kind = "swing" }"#,
     )
     .among(Group::Handle);
+    /// The lid.
+    pub const LID: Key<Presence> = Key::new(
+        "lid",
+        (Contents::of(lid::ALL), None),
+        Usual::Nothing("usual-lid"),
+        r#"{ lift = "loop" }"#,
+    )
+    .among(Group::Lid);
     /// The maker's own words and photographs.
     pub const NOTE: Key<Sections> = Key::new(
         "note",

@@ -9,6 +9,7 @@ mod ends;
 mod file;
 mod fittings;
 mod handle;
+mod lid;
 mod materials;
 mod mould;
 mod notes;
@@ -80,6 +81,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let pins = rim::pins(file);
     let handle = handle::handle(file, round);
     let ears = fittings::ears(file, round).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
+    let lid = lid::lid(file, mould.as_ref());
     let finish = file.get_or_usual(&keys::FINISH);
     let hand = file.get_or_usual(&keys::HAND);
     let finish_on = finish_on(file);
@@ -102,6 +104,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
         pins,
         ears,
         handle,
+        lid,
         finish,
         finish_on,
         hand,

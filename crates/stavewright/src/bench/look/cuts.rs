@@ -14,7 +14,7 @@ pub(super) fn cuts(cuts: &[basket::cuts::Cut], words: &Words) -> Vec<Cut> {
 fn line(cut: &basket::cuts::Cut, words: &Words) -> Cut {
     Cut {
         id: cut.piece.kind().to_owned(),
-        piece: words.cut(cut.piece),
+        piece: words.cut(cut.of, cut.piece),
         material: words.value(&cut.stock.name()),
         count: cut.count,
         spares: cut.spares,

@@ -62,7 +62,7 @@ impl Written {
 
     fn of(reading: &Reading, read: &Read, text: &str, mut changes: Vec<Change>) -> Result<Self, Failure> {
         let (pattern, _) = read.said();
-        let size = across(&reading.instead(text.to_owned(), read)?.draft().pattern.mould);
+        let size = across(&reading.instead(text.to_owned(), read)?.said().0.mould);
         let name = named(size, pattern.units);
         let title = format!("{}, {name}", pattern.title);
         let titled = Change {

@@ -134,7 +134,7 @@ fn written(planned: &Planned) -> serde_json::Value {
         let batches = class.kits.batches.iter().map(|batch| {
             let cut = &batch.cut;
             json!({
-                "piece": words.cut(cut.piece),
+                "piece": words.cut(cut.of, cut.piece),
                 "material": words.value(&cut.stock.name()),
                 "colour": cut.colour.as_ref().map(|colour| &colour.name),
                 "length_mm": cut.length,

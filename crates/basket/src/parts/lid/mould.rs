@@ -1,0 +1,64 @@
+//! The mould of a lid: shallow, its levels at an even distance from the basket's foot.
+
+use std::f64::consts::TAU;
+
+use crate::form::Outline as _;
+use crate::measure::Length;
+use crate::parts::vessel::Vessel;
+use crate::pattern::{FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+
+/// Places of a foot by which the smaller foot of a lid's mould is drawn.
+const RAYS: u32 = 120;
+/// Places between which these lie.
+const PLACES: u32 = 4096;
+
+/// The mould of a lid: `rim` and `plaque` are girths over 2π, the outline is at an even distance from the
+/// basket's.
+pub(crate) fn mould(
+    body: &MouldPattern,
+    vessel: &Vessel,
+    [plaque, rim]: [Length; 2],
+    height: Length,
+) -> MouldPattern {
+    let form = &vessel.form;
+    let inset = plaque - Length::mm(form.outline.girth() / TAU);
+    let less =
+        |size: &FootSize| FootSize { length: size.length + inset * 2.0, width: size.width + inset * 2.0 };
+    let outline = match &body.outline {
+        Outline::Round => Outline::Round,
+        Outline::Stadium(size) => Outline::Stadium(less(size)),
+        Outline::Rectangle { size, corner } => {
+            Outline::Rectangle { size: less(size), corner: (*corner + inset).max(Length::mm(0.1)) }
+        }
+        Outline::Oval { .. } | Outline::Traced(_) => Outline::Traced(rays(vessel, inset)),
+    };
+    let across = |radius: Length| form.across_of_girth(radius * TAU).length;
+    let form = MouldForm::Drawn { base: across(plaque), rim: across(rim), height, side: Side::Bowl };
+    MouldPattern { outline, form, pieces: MouldPieces::One }
+}
+
+/// A curve so far outside the basket's foot, by rays at even angles.
+fn rays(vessel: &Vessel, out: Length) -> Vec<Length> {
+    let place = |number: u32| {
+        let at = vessel.form.outline.at(f64::from(number) / f64::from(PLACES));
+        let [x, y] = [0, 1].map(|axis: usize| {
+            let part = |of: [f64; 2]| of.get(axis).copied().unwrap_or_default();
+            part(at.point) + part(at.outward) * out.to_mm()
+        });
+        (libm::atan2(y, x).rem_euclid(TAU), libm::hypot(x, y))
+    };
+    let mut places: Vec<(f64, f64)> = (0..PLACES).map(place).collect();
+    places.sort_by(|a, b| a.0.total_cmp(&b.0));
+    (0..RAYS)
+        .map(|ray| {
+            let angle = TAU * f64::from(ray) / f64::from(RAYS);
+            let after = places.partition_point(|(at, _)| *at < angle);
+            let count = places.len().max(1);
+            let near = |index: usize| places.get(index % count).copied().unwrap_or_default();
+            let (from, to) = (near(after + count - 1), near(after));
+            let way = (to.0 - from.0).rem_euclid(TAU);
+            let share = if way > 0.0 { (angle - from.0).rem_euclid(TAU) / way } else { 0.0 };
+            Length::mm(from.1 + (to.1 - from.1) * share)
+        })
+        .collect()
+}
