@@ -114,10 +114,10 @@ test("prices are worked line by line from what is written", async () => {
   await write(page.getByLabel("Margin on the cost"), "0.15");
   await leaf(page, "price").getByText(/margin, 15/).first().waitFor();
   await write(page.getByLabel("An hour of work"), "-3");
-  await page.getByRole("alert").filter({ hasText: "below zero" }).waitFor();
+  await page.getByRole("alert").filter({ hasText: "`wage` cannot be -3" }).waitFor();
   assert.match(await leaf(page, "price").textContent() ?? "", /24\.50/, "what was worked out last stays");
   await page.getByRole("button", { name: /^Undo/ }).click();
-  await page.getByRole("alert").filter({ hasText: "below zero" }).waitFor({ state: "detached" });
+  await page.getByRole("alert").filter({ hasText: "`wage` cannot be -3" }).waitFor({ state: "detached" });
   await page.getByRole("link", { name: "Kits and buying" }).click();
   await leaf(page, "kits").waitFor();
   assert.deepEqual(page.troubles, []);
@@ -128,7 +128,7 @@ test("sheets are set and saved", async () => {
   await page.getByRole("button", { name: "Sheets to print" }).click();
   const links = page.locator(".file a");
   await links.first().waitFor();
-  assert.deepEqual(await links.allTextContents(), ["kits.pdf", "shopping.pdf", "cutting.pdf", "price.pdf", "labels.pdf", "shopping.csv"]);
+  assert.deepEqual(await links.allTextContents(), ["kits.pdf", "shopping.pdf", "cutting.pdf", "price.pdf", "checks.pdf", "labels.pdf", "shopping.csv"]);
   for (const [name, begins] of [["cutting.pdf", "%PDF"], ["shopping.csv", "material,colour,count"]] as const) {
     const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("link", { name }).click()]);
     assert.ok((await readFile((await download.path()) ?? "", "utf8")).startsWith(begins), name);

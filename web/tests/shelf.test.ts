@@ -159,6 +159,26 @@ test("the shelf goes out as CSV, and a table counted in a spreadsheet comes in",
   await row(page, "hank 1").getByText("70").waitFor();
 });
 
+test("of a large shelf the first items are shown, and the rest is found", async () => {
+  const first = await begun();
+  await first.context().close();
+  const page = await openShelf({ locale: "de-DE" });
+  const lots = Array.from({ length: 300 }, (_, number) => `lot ${String(number).padStart(3, "0")},cane fine,blue,${number},4.2`);
+  const table = ["name,material,colour,count,price", ...lots].join("\n");
+  await page.locator("input[type=file]").setInputFiles({ name: "shelf.csv", mimeType: "text/csv", buffer: Buffer.from(table) });
+  await page.getByText("300 von 300").waitFor();
+  await row(page, "lot 199").waitFor();
+  assert.equal(await row(page, "lot 200").count(), 0);
+  await page.getByLabel("Im Regal suchen").fill("blau 29");
+  await page.getByText("13 von 300").waitFor();
+  await row(page, "lot 299").getByRole("button", { name: "Ändern" }).click();
+  await page.getByRole("dialog").getByLabel("Notiz").fill("darker");
+  await page.getByRole("dialog").getByRole("button", { name: "Ändern", exact: true }).click();
+  await row(page, "lot 299").getByText("darker").waitFor();
+  await page.getByText("13 von 300").waitFor();
+  assert.deepEqual(page.troubles, []);
+});
+
 test("guests of the studio see nothing of it unless they may write", async () => {
   const studio = await serveWith(["--studio"], "harbour-bread-basket");
   try {

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use basket::cuts::Cut;
 use basket::message::Message;
 use basket::staves::SPARES_CONFIDENCE;
-use basket::{Colour, Draft, Hand, Length, Piece, chance};
+use basket::{Colour, Draft, Length, Piece, chance};
 
 /// Spares of what is not made by chance: one in ten (common practice).
 const SPARE_IN: u32 = 10;
@@ -58,16 +58,19 @@ pub struct Kits {
 }
 
 impl Kits {
-    /// The kits of these students. Spares are pooled: staves by the chance that one is spoilt, so that in
-    /// 95 of 100 classes there are enough; of what the cut list has spares of otherwise, one in ten.
-    pub fn of(students: &[Student], hand: &Hand) -> Self {
+    /// The kits of these students. Spares are pooled: staves by the chance that one is spoilt by the hand that
+    /// the baskets were computed for, so that in 95 of 100 classes there are enough; of what the cut list has
+    /// spares of otherwise, one in ten.
+    pub fn of(students: &[Student]) -> Self {
         let mut kits = Self { bags: Vec::new(), batches: Vec::new(), tools: Vec::new() };
         for student in students {
             kits.fill(student);
         }
+        // What is spoilt of the pooled pieces is spoilt by all of them: the clumsiest hand decides.
+        let spoilt = students.iter().map(|student| student.draft.basket.hand.spoilt).fold(0.0, f64::max);
         for batch in &mut kits.batches {
             batch.cut.spares = match batch.cut.piece {
-                Piece::Uprights => chance::spares(batch.cut.count, hand.spoilt, SPARES_CONFIDENCE),
+                Piece::Uprights => chance::spares(batch.cut.count, spoilt, SPARES_CONFIDENCE),
                 _ if batch.cut.spares == 0 => 0,
                 _ => batch.cut.count.div_ceil(SPARE_IN),
             };

@@ -5,7 +5,7 @@ use std::ops::ControlFlow;
 
 use basket::{Catalogue, Colour, Draft, Hand, Length, Piece};
 use jiff::civil::date;
-use planning::buying::{Lot, Need, Offer, Terms, Timing, buy, needs};
+use planning::buying::{Due, Lot, Need, Offer, Terms, Timing, buy, needs};
 use planning::kits::{Kits, Student};
 use rust_decimal::Decimal;
 
@@ -39,7 +39,7 @@ fn chance_of(good: u32, made: u32, fail: f64) -> f64 {
 fn spares_of_staves_are_pooled_by_chance() {
     assert_eq!(basket::chance::to_make(300, 0.05, 0.95), 323);
     let marker = draft("channel-marker");
-    let kits = Kits::of(&class(&marker, &[]), &Hand::USUAL);
+    let kits = Kits::of(&class(&marker, &[]));
     let staves = &kits.batches.iter().find(|batch| batch.cut.piece == Piece::Uprights).unwrap().cut;
     assert_eq!(staves.count, 12 * marker.basket.body.uprights().count);
     let made = staves.count + staves.spares;
@@ -54,7 +54,7 @@ fn each_bag_holds_what_its_basket_takes_in_its_own_colours() {
     let mut students = class(&marker, &[("blue", "red")]);
     students.truncate(2);
     students.extend(class(&bread, &[]).into_iter().take(3));
-    let kits = Kits::of(&students, &Hand::USUAL);
+    let kits = Kits::of(&students);
     assert_eq!(kits.bags.len(), 5);
     for (student, bag) in students.iter().zip(&kits.bags) {
         let pieces: u32 = bag.holds.iter().map(|(_, count)| count).sum();
@@ -68,7 +68,7 @@ fn each_bag_holds_what_its_basket_takes_in_its_own_colours() {
 }
 
 fn terms<'t>(shelf: &'t [Lot], offers: &'t [Offer]) -> Terms<'t> {
-    Terms { shelf, offers, kerf: Length::ZERO, timing: None }
+    Terms { shelf, offers, kerf: Length::ZERO }
 }
 
 fn bought(needs: &[Need], terms: &Terms) -> Vec<planning::buying::Purchase> {
@@ -81,7 +81,7 @@ fn bought(needs: &[Need], terms: &Terms) -> Vec<planning::buying::Purchase> {
 fn twelve_kits_are_planned_and_proven_within_a_second() {
     for name in ["harbour-bread-basket", "ferry-egg-basket", "channel-marker"] {
         let draft = draft(name);
-        let needs = needs([&Kits::of(&class(&draft, &[]), &Hand::USUAL)]);
+        let needs = needs([(&Kits::of(&class(&draft, &[])), None)]);
         let began = std::time::Instant::now();
         for purchase in bought(&needs, &terms(&[], &[])) {
             assert_eq!(purchase.fault, None, "{name}: {}", purchase.need.material.name);
@@ -109,7 +109,7 @@ fn offer(unit: &str, holds: u32, cents: i64) -> Offer {
 fn cane(count: u32, colour: &str) -> Need {
     let material = Catalogue::built_in().material("cane fine").unwrap().clone();
     let piece = planning::cutting::Piece { length: Length::feet(10.0), count };
-    Need { material, colour: colour.to_owned(), pieces: vec![piece], whole: 0 }
+    Need { material, colour: colour.to_owned(), pieces: vec![piece], whole: 0, timings: Vec::new() }
 }
 
 #[test]
@@ -139,10 +139,67 @@ fn the_shelf_goes_first_and_the_cheaper_units_are_bought() {
 #[test]
 fn dyed_stock_is_ordered_earlier() {
     let timing = Timing { needed: date(2026, 10, 17), delivery_days: 5, dye_days: 7 };
-    let terms = Terms { timing: Some(timing), ..terms(&[], &[]) };
-    let purchases = bought(&[cane(10, "natural"), cane(10, "blue")], &terms);
+    let needs = [cane(10, "natural"), cane(10, "blue")].map(|need| Need { timings: vec![timing], ..need });
+    let purchases = bought(&needs, &terms(&[], &[]));
     let dates: Vec<_> = purchases.iter().map(|purchase| purchase.order_by.unwrap()).collect();
     assert_eq!(dates, [date(2026, 10, 12), date(2026, 10, 5)]);
+}
+
+/// Each class and order has days of its own; what several need is ordered for the first of them.
+#[test]
+fn several_classes_order_each_in_its_time() {
+    let (marker, bread) = (draft("channel-marker"), draft("harbour-bread-basket"));
+    let [blue, plain] =
+        [(&marker, "buoys"), (&bread, "bread")].map(|(draft, name)| (Kits::of(&class(draft, &[])), name));
+    let october = Timing { needed: date(2026, 10, 17), delivery_days: 5, dye_days: 7 };
+    let november = Timing { needed: date(2026, 11, 14), ..october };
+    let due = Due::of(blue.1, &blue.0, november);
+    assert_eq!((due.order_by, due.order_dyed_by), (Some(date(2026, 11, 9)), Some(date(2026, 11, 2))));
+    assert_eq!(Due::of(plain.1, &plain.0, october).order_dyed_by, None, "nothing of it is dyed");
+    let needs = needs([(&plain.0, Some(october)), (&blue.0, Some(november))]);
+    let purchases = bought(&needs, &terms(&[], &[]));
+    let until = |is_both: bool, is_dyed: bool| {
+        let meant = |need: &Need| need.is_dyed() == is_dyed && (need.timings.len() == 2) == is_both;
+        let of: Vec<_> =
+            purchases.iter().filter(|bought| meant(&bought.need)).map(|bought| bought.order_by).collect();
+        assert!(!of.is_empty(), "{is_both} {is_dyed}");
+        of
+    };
+    assert!(until(true, false).iter().all(|day| *day == Some(date(2026, 10, 12))));
+    assert!(until(false, true).iter().all(|day| *day == Some(date(2026, 11, 2))));
+}
+
+/// Two classes that take the same piece take it twice, not two kinds of it: the plan reads as one.
+#[test]
+fn pieces_of_one_length_are_cut_as_one_kind() {
+    let marker = draft("channel-marker");
+    let kits = Kits::of(&class(&marker, &[]));
+    let lengths = |needs: &[Need]| -> Vec<usize> { needs.iter().map(|need| need.pieces.len()).collect() };
+    let (one, two) = (needs([(&kits, None)]), needs([(&kits, None), (&kits, None)]));
+    assert_eq!(lengths(&one), lengths(&two));
+    let count =
+        |needs: &[Need]| -> u32 { needs.iter().flat_map(|need| &need.pieces).map(|piece| piece.count).sum() };
+    assert_eq!(2 * count(&one), count(&two));
+    for need in &one {
+        for (at, piece) in need.pieces.iter().enumerate() {
+            assert!(need.pieces.iter().skip(at + 1).all(|other| other.length != piece.length));
+        }
+    }
+}
+
+/// The hand decides how many staves are spoilt, in the kits as in the packet.
+#[test]
+fn a_clumsier_hand_has_more_spares_in_its_kits() {
+    let usual = draft("channel-marker");
+    let clumsy =
+        Draft::of(usual.pattern.clone(), Catalogue::built_in(), &Hand { spoilt: 0.2, ..Hand::USUAL });
+    let spares = |draft: &Draft| {
+        let kits = Kits::of(&class(draft, &[]));
+        kits.batches.iter().find(|batch| batch.cut.piece == Piece::Uprights).unwrap().cut.clone()
+    };
+    let cut = spares(&clumsy);
+    assert!(cut.spares > 2 * spares(&usual).spares);
+    assert!(chance_of(cut.count, cut.count + cut.spares, 0.2) >= 0.95);
 }
 
 #[test]

@@ -9,6 +9,7 @@ mod failure;
 mod input;
 mod kits_file;
 mod mould_photo;
+mod own;
 mod packet;
 mod photos;
 mod planned;
@@ -19,6 +20,7 @@ mod screen;
 mod signs;
 mod single;
 mod source;
+mod store;
 
 use std::process::ExitCode;
 

@@ -4,6 +4,7 @@
 mod server;
 
 use std::fs;
+use std::path::Path;
 
 use serde_json::{Value, json};
 use server::{Served, until};
@@ -83,6 +84,91 @@ fn kits_come_to_leaves_and_bookings_against_the_shelf() {
 }
 
 #[test]
+fn the_sheets_of_a_class_are_set_in_the_readers_language() {
+    let bench = kits();
+    let order = json!({ "kind": "kits", "source": KITS, "sheets": true, "seconds": 4, "language": "de" });
+    let begun = bench.ask("POST", "/api/plans/work", Some(&order)).json();
+    let place = format!("/api/packets/{}", begun["id"].as_str().unwrap());
+    until("the sheets are set", || bench.get(&place).json()["state"] == "done");
+    let files = bench.get(&place).json()["files"].clone();
+    let names: Vec<&str> =
+        files.as_array().unwrap().iter().map(|file| file["name"].as_str().unwrap()).collect();
+    let sheets = ["kits.pdf", "shopping.pdf", "cutting.pdf", "price.pdf", "checks.pdf", "labels.pdf"];
+    for name in sheets {
+        assert!(names.contains(&name), "{names:?}");
+        assert!(bench.get(&format!("{place}/{name}")).body.starts_with(b"%PDF-"), "{name}");
+    }
+    assert!(bench.get(&format!("{place}/shopping.csv")).text().starts_with("material,"));
+}
+
+/// The hand that the workshop took up holds for its kits as it holds for its packets.
+#[test]
+fn kits_go_by_the_hand_that_the_packets_go_by() {
+    let bench = kits();
+    let records = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../docs/workshop/harbour-records.toml");
+    let logged = std::process::Command::new(env!("CARGO_BIN_EXE_stavewright"))
+        .args(["records", "log", records.to_str().unwrap(), "harbour.toml"])
+        .current_dir(bench.folder())
+        .output()
+        .unwrap();
+    assert!(logged.status.success(), "{}", String::from_utf8_lossy(&logged.stderr));
+    let price = || {
+        let (shown, packet) = worked(&bench, "kits", &format!("{KITS}[price]\nwage = \"24\"\n"));
+        assert_eq!(packet["state"], "done", "{packet}");
+        shown["leaves"].as_array().unwrap().iter().find(|leaf| leaf["id"] == "price").unwrap()["sections"]
+            .clone()
+    };
+    let minutes = || -> f64 {
+        let begun = bench.post("/api/packets", &json!({ "source": bench.file("harbour.toml") }));
+        let place = format!("/api/packets/{}", begun["id"].as_str().unwrap());
+        until("the packet is made", || bench.get(&place).json()["state"] == "done");
+        let basket = bench.get(&format!("{place}/basket.json")).json();
+        basket["steps"].as_array().unwrap().iter().map(|step| step["work_minutes"].as_f64().unwrap()).sum()
+    };
+    let wage = |minutes: f64| format!("{:.2}", (minutes * 24.0 / 60.0 * 100.0).round() / 100.0);
+    let (usual, of_packet) = (price(), minutes());
+    assert!(usual.to_string().contains(&wage(of_packet)), "{} {usual}", wage(of_packet));
+    bench.post("/api/log", &json!({ "do": "adopt" }));
+    let (own, of_packet) = (price(), minutes());
+    assert_ne!(own, usual);
+    assert!(own.to_string().contains(&wage(of_packet)), "{} {own}", wage(of_packet));
+    bench.post("/api/log", &json!({ "do": "take-back" }));
+    assert_eq!(price(), usual);
+}
+
+#[test]
+fn what_is_wrong_with_a_plan_is_said_in_the_readers_language() {
+    let bench = kits();
+    let told = |source: &str, language: &str| -> (String, String) {
+        let request = json!({ "kind": "kits", "source": source, "edits": [], "language": language });
+        let problems = bench.post("/api/plans", &request)["problems"].clone();
+        let order =
+            json!({ "kind": "kits", "source": source, "sheets": false, "seconds": 4, "language": language });
+        let (_, packet) = ordered(&bench, &order);
+        assert_eq!(packet["state"], "failed", "{packet}");
+        let first = problems[0]["message"].as_str().unwrap_or_default().to_owned();
+        (first, packet["fault"].as_str().unwrap().to_owned())
+    };
+    let wrong = KITS.replace("count = 2", "cuont = 2\ncolours = { blue = \"mauve\" }");
+    let (problem, fault) = told(&wrong, "de");
+    assert_eq!(problem, "`cuont` ist hier nicht bekannt.");
+    assert!(fault.starts_with(&problem), "{fault}");
+    assert_eq!(told(&wrong, "en").0, "`cuont` is not known here");
+    let none = KITS.replace("harbour.toml", "none.toml");
+    assert_eq!(told(&none, "de").1.split(':').next(), Some("none.toml"));
+    assert!(told(&none, "de").1.contains("keine solche"), "{}", told(&none, "de").1);
+    fs::write(bench.folder().join("broken.toml"), "title = 3\n").unwrap();
+    let broken = KITS.replace("harbour.toml", "broken.toml");
+    let (german, english) = (told(&broken, "de").1, told(&broken, "en").1);
+    assert!(german.starts_with("broken.toml: ") && german != english, "{german}");
+    // Another plan is wrong than the one that is open.
+    fs::write(bench.folder().join("winter.toml"), &wrong).unwrap();
+    let order = json!({ "kind": "kits", "source": KITS, "sheets": false, "seconds": 4, "language": "de", "plans": ["winter"] });
+    let fault = ordered(&bench, &order).1["fault"].as_str().unwrap().to_owned();
+    assert!(fault.starts_with("winter.toml, Zeile 7: `cuont`"), "{fault}");
+}
+
+#[test]
 fn several_plans_and_orders_are_bought_for_together() {
     let bench = kits();
     let winter = KITS.replace("Autumn", "Winter").replace("count = 2", "count = 3");
@@ -90,12 +176,16 @@ fn several_plans_and_orders_are_bought_for_together() {
     bench.post("/api/shelf", &json!({ "do": "begin" }));
     let quote = std::process::Command::new(env!("CARGO_BIN_EXE_stavewright"))
         .args(["order", "quote", "bread baskets", "harbour.toml", "--count", "4", "--price", "180"])
+        .args(["--needed", "2026-09-10"])
         .current_dir(bench.folder())
         .output()
         .unwrap();
     assert!(quote.status.success(), "{}", String::from_utf8_lossy(&quote.stderr));
     let orders = &bench.get("/api/shelf").json()["orders"];
-    assert_eq!(orders, &json!([{ "name": "bread baskets", "pattern": "harbour.toml", "count": 4 }]));
+    assert_eq!(
+        orders,
+        &json!([{ "name": "bread baskets", "pattern": "harbour.toml", "count": 4, "needed": "2026-09-10" }])
+    );
 
     let bought = |plans: &[&str], orders: &[&str]| -> (i64, Value) {
         let order = json!({ "kind": "kits", "source": KITS, "sheets": false, "seconds": 4,

@@ -170,3 +170,31 @@ fn a_shelf_that_cannot_be_read_stops_no_pattern() {
     std::fs::remove_file(bench.folder().join("workshop.db")).unwrap();
     assert_eq!(look(), plain);
 }
+
+/// Of ten thousand items the page gets what it shows; the rest is looked for where it lies.
+#[test]
+fn of_a_large_shelf_only_what_is_looked_for_is_sent() {
+    let bench = Served::start();
+    bench.post("/api/shelf", &json!({ "do": "begin" }));
+    let item = |number: u32| {
+        let (material, colour) =
+            if number == 7777 { ("brass pin 18 x 1/2 in", "natural") } else { ("cane fine", "blue") };
+        format!("lot {number:05},{material},{colour},{}\n", number % 90)
+    };
+    let table = "name,material,colour,count\n".to_owned() + &(0..10_000).map(item).collect::<String>();
+    let shelf = bench.post("/api/shelf", &json!({ "do": "take-in", "csv": table }));
+    let count = |shelf: &Value| shelf["items"].as_array().unwrap().len();
+    assert_eq!((count(&shelf), &shelf["found"], &shelf["all"]), (200, &json!(10_000), &json!(10_000)));
+    assert_eq!(shelf["colours"], json!(["blue", "natural"]));
+    let answer = bench.get("/api/shelf?language=de&find=777%20blau");
+    assert!(answer.body.len() < 200_000, "{} bytes", answer.body.len());
+    let found = answer.json();
+    assert_eq!(
+        (&found["found"], &found["all"]),
+        (&json!(18), &json!(10_000)),
+        "0777 to 9777 and 7770 to 7779, less the pins"
+    );
+    let pins = bench.get("/api/shelf?find=lot%20BRASS").json();
+    assert_eq!((count(&pins), &pins["items"][0]["name"]), (1, &json!("lot 07777")));
+    assert_eq!(count(&bench.get("/api/shelf?find=nothing").json()), 0);
+}

@@ -177,7 +177,8 @@ fn classes_and_orders_are_bought_for_together() {
     let (room, class) = school();
     let folder = room.path();
     fs::copy(common::pattern("harbour-bread-basket.toml"), folder.join("harbour.toml")).unwrap();
-    done(folder, &["order", "quote", "bread", "harbour.toml", "--count", "4", "--price", "180"]);
+    let quote = ["order", "quote", "bread", "harbour.toml", "--count", "4", "--price", "180"];
+    done(folder, &[&quote[..], &["--needed", "2026-09-10"]].concat());
     let pins = |list: &Value| -> i64 {
         let all = list["materials"].as_array().unwrap().iter();
         all.flat_map(|line| line["from_shelf"].as_array().unwrap())
@@ -189,6 +190,19 @@ fn classes_and_orders_are_bought_for_together() {
     let order = pins(&json(folder, &["buy", "--order", "bread"]));
     let together = pins(&json(folder, &["buy", &class, "--order", "bread"]));
     assert!(order > 0 && together == (alone + order).min(150), "{alone} {order} {together}");
+    // The order needs its material before the class does, which has dyed cane besides.
+    let due = json(folder, &["buy", &class, "--order", "bread"])["due"].clone();
+    let days = |due: &Value| {
+        ["for", "needed", "order_by", "order_dyed_by"].map(|key| due[key].as_str().unwrap_or("-").to_owned())
+    };
+    assert_eq!(days(&due[0]), ["bread", "2026-09-10", "2026-09-03", "-"]);
+    assert_eq!(days(&due[1]), ["Autumn weekend", "2026-10-17", "2026-10-12", "2026-10-05"]);
+    let list = done(folder, &["buy", &class, "--order", "bread"]);
+    let (first, second) = (list.find("2026-09-03"), list.find("2026-10-05"));
+    assert!(list.contains("When to order") && first.is_some() && first < second, "{list}");
+    done(folder, &["order", "accept", "bread", "--needed", "2026-12-01"]);
+    assert!(done(folder, &["order"]).contains("2026-12-01"));
+    assert_eq!(json(folder, &["buy", &class, "--order", "bread"])["due"][1]["for"], "bread");
     assert_eq!(said(folder, &["buy", &class, "--order", "none"]).code, 2);
     assert_eq!(said(folder, &["price", "--order", "bread"]).code, 2);
     assert_eq!(said(folder, &["buy"]).code, 2);
@@ -205,17 +219,19 @@ fn bad_files_are_said_as_what_they_are() {
         said.err
     };
     let told = class("title = \"x\"\nneeded = \"soon\"\n[[students]]\npattern = \"p.toml\"\n");
-    assert!(told.contains("line 2") && told.contains("no day"), "{told}");
-    assert!(class("title = \"x\"\n[[students]]\npatern = \"p.toml\"\n").contains("unknown field `patern`"));
+    assert!(told.contains("class.toml:2") && told.contains("no day"), "{told}");
+    assert!(
+        class("title = \"x\"\n[[students]]\npatern = \"p.toml\"\n").contains("`patern` is not known here")
+    );
     assert!(class("title = \"x\"\n[[students]]\npattern = \"none.toml\"\n").contains("none.toml"));
     assert!(class("title = \"x\"\nstudents = []\n").contains("0 students"));
     let of = |rest: &str| {
         format!("title = \"x\"\n[[students]]\npattern = {:?}\n{rest}", common::pattern("channel-marker.toml"))
     };
     assert!(class(&of("colours = { blue = \"mauve\" }\n")).contains("there is no colour `mauve`"));
-    assert!(class(&of("ready = [\"everything\"]\n")).contains("there is no `everything`"));
-    assert!(class(&of("[price]\nwage = \"-3\"\n")).contains("below zero"));
-    assert!(class(&of("count = 4000000000\n")).contains("a class has 1 to 500"));
+    assert!(class(&of("ready = [\"everything\"]\n")).contains("\"everything\" is no thing"));
+    assert!(class(&of("[price]\nwage = \"-3\"\n")).contains("`wage` cannot be -3"));
+    assert!(class(&of("count = 4000000000\n")).contains("from 1 to 500"));
 
     fs::write(folder.join("workshop.db"), "no store").unwrap();
     let told = said(folder, &["shelf"]);

@@ -1,7 +1,8 @@
 //! The catalogue's names in the reader's language.
 
-use basket::Length;
+use basket::message::Value;
 use basket::pattern::Units;
+use basket::{Length, Material};
 
 use crate::language::unit_space;
 use crate::{Language, Words, numbers};
@@ -17,6 +18,19 @@ impl Words {
             (None, _) => name.to_owned(),
         }
     }
+    /// Materials with the width and thickness that were measured of them.
+    pub fn measures(&self, measured: &[&Material]) -> String {
+        let one = |material: &&Material| {
+            let args = [
+                ("material", Value::Name(self.material(&material.name))),
+                ("width", Value::Name(self.fine_both(material.width))),
+                ("thickness", Value::Name(self.fine_both(material.thickness))),
+            ];
+            self.with("measured-of", &args)
+        };
+        measured.iter().map(one).collect::<Vec<_>>().join("; ")
+    }
+
     /// A colour; one that the maker named comes back as it is.
     pub fn colour(&self, name: &str) -> String {
         self.known("colour", name).unwrap_or_else(|| name.to_owned())

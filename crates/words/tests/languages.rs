@@ -43,6 +43,7 @@ const ALIKE: &[&str] = &[
     "history-differs",
     "length-by-width",
     "outline-oval",
+    "plan-pattern",
     "plate-cover",
     "screen-material",
     "sheet-card-ears-note",

@@ -22,9 +22,7 @@ impl Measure {
     /// The catalogue's material with these measures; none where the catalogue has none of this name.
     pub fn of(&self, catalogue: &Catalogue) -> Option<Material> {
         let known = catalogue.material(&self.material)?;
-        let width = self.width_mm.map_or(known.width, Length::mm);
-        let thickness = self.thickness_mm.map_or(known.thickness, Length::mm);
-        Some(Material { width, thickness, ..known.clone() })
+        Some(known.measured(self.width_mm.map(Length::mm), self.thickness_mm.map(Length::mm)))
     }
 }
 
@@ -45,14 +43,6 @@ impl Store {
         let mut measures: Vec<Measure> = query.query_map([], read)?.collect::<Result<_, _>>()?;
         measures.dedup_by(|later, first| later.material == first.material);
         Ok(measures)
-    }
-
-    /// The catalogue with the maker's own measures in the place of its own.
-    ///
-    /// # Errors
-    /// What the database says.
-    pub fn catalogue(&self, catalogue: &Catalogue) -> Result<Catalogue, Fault> {
-        Ok(measured(catalogue, &self.measures()?))
     }
 }
 

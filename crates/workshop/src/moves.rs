@@ -1,5 +1,7 @@
 //! What came and went: every movement, and the way back.
 
+use std::collections::HashMap;
+
 use basket::message::Message;
 use rusqlite::{OptionalExtension, Transaction};
 use serde::{Deserialize, Serialize};
@@ -109,9 +111,9 @@ impl Store {
     /// [`Fault::Refused`] for a name or a measure that cannot be.
     pub fn take_in_items(&mut self, items: &[Item], note: &str) -> Result<usize, Fault> {
         let before = self.items()?;
+        let before: HashMap<&str, u32> = before.iter().map(|own| (own.name.as_str(), own.count)).collect();
         let changes = items.iter().filter_map(|item| {
-            let there = before.iter().find(|own| own.name == item.name)?;
-            let count = i64::from(item.count) - i64::from(there.count);
+            let count = i64::from(item.count) - i64::from(*before.get(item.name.as_str())?);
             (count != 0).then(|| Change { item: item.name.clone(), count })
         });
         let changes: Vec<Change> = changes.collect();
@@ -200,7 +202,7 @@ fn shift(work: &Transaction, change: &Change) -> Result<(), Fault> {
 pub(crate) fn movements(
     connection: &rusqlite::Connection,
     which: &str,
-    values: impl rusqlite::Params,
+    values: impl rusqlite::Params + Clone,
 ) -> Result<Vec<Movement>, Fault> {
     let mut query = connection
         .prepare_cached(&format!("SELECT id, at, kind, note, undone, mould FROM movements {which}"))?;
@@ -215,12 +217,19 @@ pub(crate) fn movements(
             changes: Vec::new(),
         })
     };
-    let mut movements: Vec<Movement> = query.query_map(values, read)?.collect::<Result<_, _>>()?;
-    let mut lines =
-        connection.prepare_cached("SELECT item, count FROM changes WHERE movement = ?1 ORDER BY item")?;
+    let mut movements: Vec<Movement> = query.query_map(values.clone(), read)?.collect::<Result<_, _>>()?;
+    let mut lines = connection.prepare_cached(&format!(
+        "SELECT movement, item, count FROM changes WHERE movement IN (SELECT id FROM movements {which}) \
+         ORDER BY movement, item"
+    ))?;
+    let read = |row: &rusqlite::Row| Ok((row.get(0)?, Change { item: row.get(1)?, count: row.get(2)? }));
+    let mut changes: HashMap<i64, Vec<Change>> = HashMap::new();
+    for line in lines.query_map(values, read)? {
+        let (movement, change) = line?;
+        changes.entry(movement).or_default().push(change);
+    }
     for movement in &mut movements {
-        let read = |row: &rusqlite::Row| Ok(Change { item: row.get(0)?, count: row.get(1)? });
-        movement.changes = lines.query_map([movement.id], read)?.collect::<Result<_, _>>()?;
+        movement.changes = changes.remove(&movement.id).unwrap_or_default();
     }
     Ok(movements)
 }

@@ -60,6 +60,9 @@ pub struct Order {
     /// The promised day, as `2026-11-20`.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub promised: Option<String>,
+    /// The day on which its material is needed, as `2026-11-02`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub needed: Option<String>,
     /// How far it has come.
     #[serde(default)]
     pub state: State,
@@ -72,12 +75,13 @@ pub struct Order {
 }
 
 impl Store {
-    /// All orders, by name.
+    /// All orders: those first that need their material first, and those that do not say when by name.
     ///
     /// # Errors
     /// What the database says.
     pub fn orders(&self) -> Result<Vec<Order>, Fault> {
-        let mut query = self.connection.prepare_cached("SELECT * FROM orders ORDER BY name")?;
+        let mut query =
+            self.connection.prepare_cached("SELECT * FROM orders ORDER BY needed IS NULL, needed, name")?;
         let money = |text: Option<String>| text.and_then(|text| text.parse().ok());
         let read = |row: &rusqlite::Row| {
             Ok(Order {
@@ -87,6 +91,7 @@ impl Store {
                 price: money(row.get("price")?),
                 deposit: money(row.get("deposit")?),
                 promised: row.get("promised")?,
+                needed: row.get("needed")?,
                 state: State::of(&row.get::<_, String>("state")?),
                 note: row.get("note")?,
                 buyer: row.get("buyer")?,
@@ -110,20 +115,21 @@ impl Store {
     /// Writes an order down, or changes the one of this name.
     ///
     /// # Errors
-    /// [`Fault::Refused`] for an empty name, no basket, or a promised day that is none.
+    /// [`Fault::Refused`] for an empty name, no basket, or a day that is none.
     pub fn put_order(&mut self, order: &Order) -> Result<(), Fault> {
         if order.name.trim().is_empty() || order.count == 0 {
             return Err(Fault::cannot("workshop-cannot-unnamed-order"));
         }
-        if order.promised.as_ref().is_some_and(|day| day.parse::<jiff::civil::Date>().is_err()) {
+        let days = [&order.promised, &order.needed].into_iter().flatten();
+        if days.into_iter().any(|day| day.parse::<jiff::civil::Date>().is_err()) {
             return Err(Fault::cannot("workshop-cannot-promise"));
         }
         self.connection.execute(
             "INSERT INTO orders VALUES (:name, :pattern, :count, :price, :deposit, :promised, :state, :note, :buyer, \
-             :currency, :price_plan) \
+             :currency, :price_plan, :needed) \
              ON CONFLICT (name) DO UPDATE SET pattern = :pattern, count = :count, price = :price, \
              deposit = :deposit, promised = :promised, state = :state, note = :note, buyer = :buyer, currency = :currency, \
-             price_plan = :price_plan",
+             price_plan = :price_plan, needed = :needed",
             named_params! {
                 ":name": order.name,
                 ":pattern": order.pattern,
@@ -131,6 +137,7 @@ impl Store {
                 ":price": order.price.map(|price| price.to_string()),
                 ":deposit": order.deposit.map(|deposit| deposit.to_string()),
                 ":promised": order.promised,
+                ":needed": order.needed,
                 ":state": order.state.word(),
                 ":note": order.note,
                 ":buyer": order.buyer,

@@ -116,6 +116,30 @@ impl Store {
         self.items_where("gone = 0")
     }
 
+    /// The first items, by material and name, at most so many, and how many there are in all.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn first_items(&self, most: u32) -> Result<(Vec<Item>, u32), Fault> {
+        let ask =
+            format!("SELECT {COLUMNS} FROM items WHERE gone = 0 ORDER BY material, colour, name LIMIT ?1");
+        let mut query = self.connection.prepare_cached(&ask)?;
+        let items = query.query_map([most], Item::of)?.collect::<Result<_, _>>()?;
+        let all = "SELECT count(*) FROM items WHERE gone = 0";
+        Ok((items, self.connection.query_row(all, [], |row| row.get(0))?))
+    }
+
+    /// The colours of what lies there, each once.
+    ///
+    /// # Errors
+    /// What the database says.
+    pub fn colours(&self) -> Result<Vec<String>, Fault> {
+        let ask = "SELECT DISTINCT colour FROM items WHERE gone = 0 ORDER BY colour";
+        let mut query = self.connection.prepare_cached(ask)?;
+        let colours = query.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
+        Ok(colours)
+    }
+
     pub(crate) fn items_where(&self, which: &str) -> Result<Vec<Item>, Fault> {
         let ask = format!("SELECT {COLUMNS} FROM items WHERE {which} ORDER BY material, colour, name");
         let mut query = self.connection.prepare_cached(&ask)?;

@@ -114,8 +114,12 @@ fn what_the_maker_measured_goes_before_the_catalogue() {
     let folder = tempfile::tempdir().unwrap();
     let mut store = store(folder.path());
     store.put_items(&[Item { width_mm: Some(2.6), ..hank("hank 1", 5) }]).unwrap();
-    let catalogue = store.catalogue(Catalogue::built_in()).unwrap();
-    assert_eq!(catalogue.material("cane fine").unwrap().width, Length::mm(2.6));
+    let catalogue = workshop::measured(Catalogue::built_in(), &store.measures().unwrap());
+    let [own, plain] =
+        [&catalogue, Catalogue::built_in()].map(|catalogue| catalogue.material("cane fine").unwrap());
+    assert_eq!((own.width, own.thickness), (Length::mm(2.6), plain.thickness));
+    assert!(own.is_measured() && !plain.is_measured());
+    assert_eq!(own.sources["width"], "measured on the shelf");
     assert_eq!(catalogue.materials.len(), Catalogue::built_in().materials.len());
 }
 

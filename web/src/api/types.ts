@@ -1815,15 +1815,27 @@ export type Shelf = {
  */
 there: boolean, 
 /**
- * What lies there, by material and name.
+ * What lies there and was looked for, by material and name; the first of it where that is much.
  */
 items: Array<ShelfItem>, 
+/**
+ * How many items were found.
+ */
+found: number, 
+/**
+ * How many lie there.
+ */
+all: number, 
+/**
+ * Colours of what lies there.
+ */
+colours: Array<string>, 
 /**
  * The moulds, by name.
  */
 moulds: Array<ShelfMould>, 
 /**
- * Quotes and orders that are still to be made, by name.
+ * Quotes and orders that are still to be made, the first first that needs its material first.
  */
 orders: Array<ShelfOrder>, 
 /**
@@ -2091,7 +2103,11 @@ pattern: string,
 /**
  * How many baskets.
  */
-count: number, };
+count: number, 
+/**
+ * The day on which its material is needed, as `2026-11-02`.
+ */
+needed: string | null, };
 
 /**
  * A basket.

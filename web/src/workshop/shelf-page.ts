@@ -10,15 +10,13 @@ import { TABLE, type ShelfKeeper } from "./shelf.ts";
 import { askBooking, askItem, askLending, askMould } from "./shelf-dialogs.ts";
 import { table } from "./table.ts";
 
-/** More rows at once are not read; the field above them narrows the list. */
-const MOST_ROWS = 200;
 /** Movements shown before one asks for more. */
 const FEW_MOVEMENTS = 10;
 
 export class ShelfPage implements WorkshopPage {
   readonly node = el("div", { class: "shop-body" });
   readonly #undo = el("button", { type: "button", class: "quiet", onclick: () => void this.#back() });
-  readonly #find = el("input", { type: "text", id: newId("find"), autocomplete: "off", oninput: () => this.#list() });
+  readonly #find = el("input", { type: "text", id: newId("find"), autocomplete: "off", oninput: () => void this.#look() });
   readonly #items = el("div", { class: "stack" });
   readonly #moulds = el("div", { class: "stack" });
   readonly #movements = el("div", { class: "stack" });
@@ -85,14 +83,13 @@ export class ShelfPage implements WorkshopPage {
     );
   }
 
+  async #look(): Promise<void> {
+    this.keeper.find = this.#find.value;
+    await this.frame.attempt(() => this.keeper.look());
+  }
+
   #list(): void {
-    const { items = [] } = this.keeper.shelf.value ?? {};
-    const words = this.#find.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = items.filter((item) => {
-      const text = [item.name, item.material_label, item.material, item.colour_label, item.bought_from, item.note].join(" ").toLowerCase();
-      return words.every((word) => text.includes(word));
-    });
-    const shown = found.slice(0, MOST_ROWS);
+    const { items, found, all } = this.keeper.shelf.value ?? { items: [], found: 0, all: 0 };
     const columns = [
       { head: t("bench-shop-name") },
       { head: t("bench-shop-material") },
@@ -102,12 +99,12 @@ export class ShelfPage implements WorkshopPage {
       { head: t("bench-shop-bought") },
       { head: t("bench-shop-acts") },
     ];
-    const more = found.length - shown.length;
-    const said = items.length === 0 ? t("bench-shop-empty") : t("bench-shop-found", { count: found.length, all: items.length });
+    const more = found - items.length;
+    const said = all === 0 ? t("bench-shop-empty") : t("bench-shop-found", { count: found, all });
     fill(
       this.#items,
       el("p", { class: "hint", role: "status" }, said),
-      shown.length > 0 && table(t("bench-shop-shelf"), columns, shown.map((item) => this.#row(item))),
+      items.length > 0 && table(t("bench-shop-shelf"), columns, items.map((item) => this.#row(item))),
       more > 0 && el("p", { class: "hint" }, t("bench-shop-more", { count: more })),
     );
   }
@@ -180,8 +177,7 @@ export class ShelfPage implements WorkshopPage {
   }
 
   #colours(): string[] {
-    const own = (this.keeper.shelf.value?.items ?? []).map(({ colour }) => colour);
-    return [...new Set(["natural", ...this.stock.colours.map(({ name }) => name), ...own])];
+    return [...new Set(["natural", ...this.stock.colours.map(({ name }) => name), ...(this.keeper.shelf.value?.colours ?? [])])];
   }
 
   async #attempt(work: () => Promise<void>, done: string): Promise<void> {
@@ -221,8 +217,13 @@ function two(first: string, second: string): HTMLElement {
 function bought(item: ShelfItem): HTMLElement | string {
   if (item.holds === 0) return "";
   const unit = t("bench-shop-unit-of", { unit: item.unit_label, holds: item.holds });
-  const priced = item.price === "" ? unit : t("bench-shop-unit-priced", { unit, price: item.price });
+  const priced = item.price === "" ? unit : t("bench-shop-unit-priced", { unit, price: amount(item.price) });
   return two(priced, item.bought_from);
+}
+
+/** An amount as its reader writes it; the store keeps it with a point. */
+function amount(price: string): string {
+  return new Intl.NumberFormat(language(), { minimumFractionDigits: 2 }).format(Number(price));
 }
 
 function whereabouts({ place, lent_to, due }: ShelfMould): HTMLElement | string {

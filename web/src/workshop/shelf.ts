@@ -16,6 +16,8 @@ const MOST_STEPS = 50;
 
 export class ShelfKeeper {
   readonly shelf = new Signal<Shelf | undefined>(undefined);
+  /** Words that the items which are shown must hold. The server looks for them: a shelf may hold ten thousand. */
+  find = "";
   #done: Done[] = [];
 
   get undoable(): Done | undefined {
@@ -23,13 +25,16 @@ export class ShelfKeeper {
   }
 
   async look(): Promise<void> {
-    this.shelf.set(await json<Shelf>("GET", place()));
+    const find = this.find;
+    const shelf = await json<Shelf>("GET", this.#place());
+    // An answer to what is not looked for any more comes too late.
+    if (find === this.find) this.shelf.set(shelf);
   }
 
   /** Does something; `label` names it for the way back. */
   async act(act: ShelfAct, label: string): Promise<void> {
     const before = this.shelf.value;
-    const after = await json<Shelf>("POST", place(), act);
+    const after = await json<Shelf>("POST", this.#place(), act);
     const back = before && reverse(act, before, after);
     if (back) this.#done = [...this.#done, { label, back }].slice(-MOST_STEPS);
     this.shelf.set(after);
@@ -38,12 +43,12 @@ export class ShelfKeeper {
   /** Takes the last step back. */
   async undo(): Promise<void> {
     const last = this.#done.pop();
-    if (last) this.shelf.set(await json<Shelf>("POST", place(), last.back));
+    if (last) this.shelf.set(await json<Shelf>("POST", this.#place(), last.back));
   }
-}
 
-function place(): string {
-  return `/api/shelf?language=${language()}`;
+  #place(): string {
+    return `/api/shelf?language=${language()}&find=${encodeURIComponent(this.find)}`;
+  }
 }
 
 /** Where the table is. */

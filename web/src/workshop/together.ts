@@ -25,9 +25,15 @@ export function together(desk: Desk, plans: readonly PlanName[], orders: readonl
   };
   const boxes = [
     ...others.map(({ name, title }) => tick("plans", name, title)),
-    ...orders.map(({ name, count }) => tick("orders", name, t("bench-plan-order", { name, count }))),
+    ...orders.map((order) => tick("orders", order.name, told(order))),
   ];
   return boxes.length > 0 ? group(t("bench-plan-together"), el("p", { class: "hint" }, t("bench-plan-together-hint")), ...boxes) : undefined;
+}
+
+/** An order, with the day on which its material is needed if it has one. */
+function told({ name, count, needed }: ShelfOrder): string {
+  const order = t("bench-plan-order", { name, count });
+  return needed === null ? order : t("bench-plan-order-needed", { order, day: needed });
 }
 
 const LABELS = ["letter-10", "letter-6", "a4-4x2in", "a4-10", "a4-8", "a4-12"] as const satisfies readonly LabelWord[];

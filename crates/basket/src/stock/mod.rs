@@ -78,6 +78,9 @@ impl Kind {
 /// against 0.12; the maker's own test replaces the long bend's figure).
 const OVER_AN_EDGE: f64 = 2.2;
 
+/// Where a figure comes from that the maker measured on what lies on the shelf.
+const MEASURED: &str = "measured on the shelf";
+
 /// How a material is sold.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct PutUp {
@@ -138,6 +141,31 @@ impl Material {
             shrink: 0.0,
             sources: Arc::default(),
         }
+    }
+
+    /// The same material as its maker measured it. Of round stock one figure is both.
+    #[must_use]
+    pub fn measured(&self, width: Option<Length>, thickness: Option<Length>) -> Self {
+        let is_round = self.width == self.thickness;
+        let [width, thickness] =
+            [width.or(thickness.filter(|_| is_round)), thickness.or(width.filter(|_| is_round))];
+        let mut sources = BTreeMap::clone(&self.sources);
+        let figures = [("width", width), ("thickness", thickness)].into_iter();
+        let known = figures.filter(|(_, length)| length.is_some());
+        sources.extend(known.map(|(figure, _)| (figure.to_owned(), MEASURED.to_owned())));
+        Self {
+            width: width.unwrap_or(self.width),
+            thickness: thickness.unwrap_or(self.thickness),
+            sources: Arc::new(sources),
+            ..self.clone()
+        }
+    }
+
+    /// Whether width or thickness are what its maker measured.
+    pub fn is_measured(&self) -> bool {
+        ["width", "thickness"]
+            .iter()
+            .any(|figure| self.sources.get(*figure).is_some_and(|source| source == MEASURED))
     }
 
     /// Its name and its other names.

@@ -1,21 +1,24 @@
 //! What to buy for kits and orders: first what lies on the shelf, then the coils, hanks and boxes that cost
 //! least, and when to order them.
 
+mod due;
 mod need;
 mod offers;
+mod timing;
 mod units;
 
 use std::ops::ControlFlow;
 
 use basket::Length;
-use jiff::ToSpan;
 use jiff::civil::Date;
 use rust_decimal::Decimal;
 
 use crate::cutting::{CuttingError, Job, Plan, Progress, Stock, solve};
 
+pub use due::Due;
 pub use need::{Need, needs};
 pub use offers::{Offer, usual_offers};
+pub use timing::Timing;
 
 /// Ends that are shorter are waste (common practice: a hand's length).
 const WORTH_KEEPING: Length = Length::mm(150.0);
@@ -35,17 +38,6 @@ pub struct Lot {
     pub count: u32,
 }
 
-/// When things are needed, and how long they take to come.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Timing {
-    /// First day on which the material is used.
-    pub needed: Date,
-    /// Days from order to delivery.
-    pub delivery_days: u32,
-    /// Further days for stock that is dyed.
-    pub dye_days: u32,
-}
-
 /// What is reckoned with.
 pub struct Terms<'t> {
     /// What lies on the shelf.
@@ -54,8 +46,6 @@ pub struct Terms<'t> {
     pub offers: &'t [Offer],
     /// What is lost at each cut.
     pub kerf: Length,
-    /// When it is needed; no dates are given without.
-    pub timing: Option<Timing>,
 }
 
 /// What one material in one colour takes.
@@ -77,7 +67,7 @@ pub struct Purchase {
     pub cost: Option<Decimal>,
     /// Strands, or pieces used whole, of what is bought that stay whole.
     pub spare: u32,
-    /// Last day to order.
+    /// Last day to order, for the first class or order that needs it.
     pub order_by: Option<Date>,
     /// Why it cannot be bought, where it cannot.
     pub fault: Option<CuttingError>,
@@ -126,7 +116,7 @@ fn purchase(need: &Need, terms: &Terms, watch: &mut dyn FnMut(Progress) -> Contr
         purchase.cost = None;
     } else if !purchase.buy.is_empty() {
         purchase.cost = purchase.buy.iter().map(|(offer, count)| offer.cost(*count)).sum();
-        purchase.order_by = terms.timing.and_then(|timing| order_by(timing, need.is_dyed()));
+        purchase.order_by = need.timings.iter().filter_map(|timing| timing.order_by(need.is_dyed())).min();
     }
     purchase
 }
@@ -194,9 +184,4 @@ impl Purchase {
         ends.sort_by(|a, b| b.to_mm().total_cmp(&a.to_mm()));
         ends
     }
-}
-
-fn order_by(timing: Timing, is_dyed: bool) -> Option<Date> {
-    let days = i64::from(timing.delivery_days) + if is_dyed { i64::from(timing.dye_days) } else { 0 };
-    timing.needed.checked_sub(days.days()).ok()
 }

@@ -1,8 +1,9 @@
 //! What kits need, by material and colour.
 
 use basket::cuts::{Cut, CutStock};
-use basket::{Colour, Material};
+use basket::{Colour, Length, Material};
 
+use super::timing::Timing;
 use crate::cutting::Piece;
 use crate::kits::Kits;
 
@@ -17,6 +18,8 @@ pub struct Need {
     pub pieces: Vec<Piece>,
     /// Pieces used whole, such as pins, with spares.
     pub whole: u32,
+    /// When the classes and orders need it that say so.
+    pub timings: Vec<Timing>,
 }
 
 impl Need {
@@ -24,6 +27,15 @@ impl Need {
     pub fn is_cut(&self) -> bool {
         !self.pieces.is_empty()
     }
+
+    /// Pieces of one length are one kind of piece, whichever baskets they are for.
+    fn add(&mut self, length: Length, count: u32) {
+        match self.pieces.iter_mut().find(|piece| piece.length == length) {
+            Some(piece) => piece.count = piece.count.saturating_add(count),
+            None => self.pieces.push(Piece { length, count }),
+        }
+    }
+
     /// Whether it is dyed.
     pub fn is_dyed(&self) -> bool {
         self.colour != Colour::natural().name
@@ -32,21 +44,26 @@ impl Need {
 
 /// What several classes and orders need together, in the order in which it first comes up. Wood for bases and
 /// ears is not among it: it is sawn from boards as they come.
-pub fn needs<'k>(kits: impl IntoIterator<Item = &'k Kits>) -> Vec<Need> {
+pub fn needs<'k>(classes: impl IntoIterator<Item = (&'k Kits, Option<Timing>)>) -> Vec<Need> {
     let mut needs: Vec<Need> = Vec::new();
-    for cut in kits.into_iter().flat_map(|kits| &kits.batches).map(|batch| &batch.cut) {
+    let cuts = |(kits, timing): (&'k Kits, Option<Timing>)| {
+        kits.batches.iter().map(move |batch| (&batch.cut, timing))
+    };
+    for (cut, timing) in classes.into_iter().flat_map(cuts) {
         let Some(material) = bought(cut) else { continue };
         let colour = cut.colour.clone().unwrap_or_default().name;
         let place =
             needs.iter().position(|need| need.material.name == material.name && need.colour == colour);
         let place = place.unwrap_or_else(|| {
-            needs.push(Need { material: material.clone(), colour, pieces: Vec::new(), whole: 0 });
+            let (material, pieces, timings) = (material.clone(), Vec::new(), Vec::new());
+            needs.push(Need { material, colour, pieces, whole: 0, timings });
             needs.len() - 1
         });
         let count = cut.count.saturating_add(cut.spares);
         let Some(need) = needs.get_mut(place) else { continue };
+        need.timings.extend(timing.filter(|timing| !need.timings.contains(timing)));
         match cut.length.filter(|_| is_strand(material)) {
-            Some(length) => need.pieces.push(Piece { length, count }),
+            Some(length) => need.add(length, count),
             None => need.whole = need.whole.saturating_add(count),
         }
     }

@@ -4,7 +4,7 @@ use basket::fittings::Handle;
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::pattern::Units;
-use basket::{Basket, Draft, Length, Lid};
+use basket::{Basket, Draft, Length, Lid, cuts};
 use serde::Serialize;
 
 use crate::scribe::{Scribe, name};
@@ -52,6 +52,8 @@ pub(crate) fn facts(draft: &Draft, scribe: &Scribe<'_>) -> Vec<Fact> {
         let whose = [("whose", name(whose.as_str()))];
         fact("fact-hand", scribe.words.with("hand-of", &whose))
     }));
+    let measured = cuts::measured(&draft.cuts);
+    facts.extend((!measured.is_empty()).then(|| fact("fact-measured", scribe.words.measures(&measured))));
     facts
 }
 

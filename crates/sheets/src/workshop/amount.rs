@@ -36,6 +36,10 @@ impl<'w> Clerk<'w> {
     pub fn length(&self, length: Option<Length>) -> String {
         length.map(|length| self.scribe.line(length)).unwrap_or_default()
     }
+    /// A length that is never broken between inches and their fraction.
+    pub fn whole(&self, length: Length) -> String {
+        self.words.length(length).replace(' ', "\u{a0}")
+    }
     /// An amount to the cent.
     pub fn money(&self, amount: Decimal, currency: &str) -> String {
         self.words.money(&format!("{:.2}", cents(amount)), currency)

@@ -39,6 +39,7 @@ fn of_basket(draft: &Draft, clerk: &Clerk) -> Section {
         heading: draft.basket.title.clone(),
         notes: vec![clerk.label("checks-note")],
         table: Some(table),
+        apart: true,
         ..Section::default()
     }
 }

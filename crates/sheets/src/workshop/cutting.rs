@@ -32,7 +32,7 @@ fn section(purchase: &Purchase, plan: &Plan, clerk: &Clerk) -> Section {
             from.clone(),
             grouped(&lengths(purchase, strand), clerk),
             marks(purchase, strand, clerk),
-            clerk.words.length(strand.left),
+            clerk.whole(strand.left),
         ]);
         strips.push(strip(purchase, strand, format!("{times} × {from}"), clerk));
     }
@@ -42,6 +42,7 @@ fn section(purchase: &Purchase, plan: &Plan, clerk: &Clerk) -> Section {
         table: Some(table),
         strips,
         after: Vec::new(),
+        ..Section::default()
     }
 }
 
@@ -71,11 +72,11 @@ fn from(purchase: &Purchase, strand: &Strand, clerk: &Clerk) -> String {
 
 /// Where the tape is marked: the end of each piece, the saw's path after it counted in.
 fn marks(purchase: &Purchase, strand: &Strand, clerk: &Clerk) -> String {
-    const MOST: usize = 8;
+    const MOST: usize = 60;
     let mut at = Length::ZERO;
     let mut marks: Vec<String> = Vec::new();
     for length in lengths(purchase, strand) {
-        marks.push(clerk.words.length(at + length));
+        marks.push(clerk.whole(at + length));
         at += length + purchase.job.kerf;
     }
     let more = marks.len() > MOST;

@@ -34,6 +34,8 @@ pub struct Section {
     pub strips: Vec<Strip>,
     /// What is said after it.
     pub after: Vec<String>,
+    /// Whether it is handed out by itself, and so begins a page on paper.
+    pub apart: bool,
 }
 
 /// A table.
@@ -68,17 +70,18 @@ impl Table {
 }
 
 impl Leaf {
-    /// The same sheet of several classes as one; the headings say whose each section is.
+    /// The same sheet of several classes as one; the headings say whose each section is, and each class begins a
+    /// page.
     #[must_use]
     pub fn joined(title: String, leaves: Vec<Self>) -> Self {
         let name = leaves.first().map(|leaf| leaf.name.clone()).unwrap_or_default();
         let several = leaves.len() > 1;
         let named = leaves.into_iter().flat_map(|Self { title, sections, .. }| {
-            let whose = move |section: Section| {
+            let whose = move |(place, section): (usize, Section)| {
                 let heading = if several { format!("{title}: {}", section.heading) } else { section.heading };
-                Section { heading, ..section }
+                Section { heading, apart: section.apart || place == 0, ..section }
             };
-            sections.into_iter().map(whose)
+            sections.into_iter().enumerate().map(whose)
         });
         Self { title, name, sections: named.collect() }
     }

@@ -19,5 +19,5 @@ pub use labels::{LabelSize, Labels, labels};
 pub use leaf::{Leaf, Section, Strip, Table};
 pub use orders::OrderPaper;
 pub use price::{Priced, Prices, prices};
-pub use shopping::{shopping_csv, shopping_list};
+pub use shopping::{Shopping, shopping_csv, shopping_list};
 pub use sizes::{Size, Sizes, Standing, sizes};

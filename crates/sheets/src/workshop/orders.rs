@@ -45,7 +45,7 @@ impl OrderPaper<'_> {
         after.push(clerk.label("order-hand-made"));
         let heading = clerk.label("order-price");
         let section =
-            Section { heading, notes: self.whom(&clerk), table: Some(money), strips: Vec::new(), after };
+            Section { heading, notes: self.whom(&clerk), table: Some(money), after, ..Section::default() };
         Leaf {
             title: self.name.to_owned(),
             name: clerk.label("quote"),

@@ -2,7 +2,7 @@
 
 use basket::Length;
 use basket::message::Value;
-use planning::buying::{Offer, Purchase};
+use planning::buying::{Due, Offer, Purchase};
 use planning::cutting::CuttingError;
 use rust_decimal::Decimal;
 use words::Words;
@@ -13,20 +13,33 @@ use crate::error::SheetError;
 use crate::scribe::name;
 use crate::tables::guarded_csv;
 
+/// What is bought, and until when.
+#[derive(Clone, Copy, Debug)]
+pub struct Shopping<'s> {
+    /// What the materials take.
+    pub purchases: &'s [Purchase],
+    /// Until when each class and order wants it ordered.
+    pub due: &'s [Due],
+    /// What the maker calls the currency.
+    pub currency: &'s str,
+}
+
 /// The shopping list as a sheet.
-pub fn shopping_list(title: &str, purchases: &[Purchase], currency: &str, words: &Words) -> Leaf {
+pub fn shopping_list(title: &str, list: &Shopping, words: &Words) -> Leaf {
     let clerk = Clerk::new(words);
-    let sections =
-        vec![to_buy(purchases, currency, &clerk), from_shelf(purchases, &clerk), left(purchases, &clerk)];
+    let Shopping { purchases, due, currency } = *list;
+    let bought = to_buy(purchases, currency, &clerk);
+    let until = when(due.iter().filter(|_| bought.table.is_some()), &clerk);
+    let sections = [bought, until, from_shelf(purchases, &clerk), left(purchases, &clerk)];
     let filled = sections.into_iter().filter(|section| section.table.is_some() || !section.notes.is_empty());
     Leaf { title: title.to_owned(), name: clerk.label("shopping"), sections: filled.collect() }
 }
 
 fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
-    let mut table = Table::new(clerk.head(&["buy", "material", "order-by", "#price-each", "#cost"]));
+    let mut table = Table::new(clerk.head(&["buy", "material", "#order-by", "#price-each", "#cost"]));
     table.ticks = true;
     let mut faults = Vec::new();
-    for purchase in purchases {
+    for purchase in first_first(purchases) {
         let material = clerk.material(&purchase.need.material.name, &purchase.need.colour);
         for (offer, count) in &purchase.buy {
             let units = [("count", (*count).into()), ("unit", name(clerk.words.put_up(&offer.unit)))];
@@ -56,6 +69,26 @@ fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
         after,
         ..Section::default()
     }
+}
+
+/// What is ordered first stands first.
+fn first_first(purchases: &[Purchase]) -> Vec<&Purchase> {
+    let mut all: Vec<&Purchase> = purchases.iter().collect();
+    all.sort_by_key(|purchase| (purchase.order_by.is_none(), purchase.order_by));
+    all
+}
+
+/// When each class and order needs its material, and until when it is ordered.
+fn when<'d>(due: impl Iterator<Item = &'d Due>, clerk: &Clerk) -> Section {
+    let mut table = Table::new(clerk.head(&["for", "#needed", "#order-by", "#order-dyed-by"]));
+    let row = |due: &Due| {
+        let [plain, dyed] =
+            [due.order_by, due.order_dyed_by].map(|day| day.map_or("–".to_owned(), |day| day.to_string()));
+        vec![due.name.clone(), due.needed.to_string(), plain, dyed]
+    };
+    table.rows.extend(due.map(row));
+    let table = (!table.rows.is_empty()).then_some(table);
+    Section { heading: clerk.label("when-to-order"), table, ..Section::default() }
 }
 
 fn fault(purchase: &Purchase, clerk: &Clerk) -> Option<String> {
@@ -120,7 +153,7 @@ fn left(purchases: &[Purchase], clerk: &Clerk) -> Section {
 pub(super) fn grouped(lengths: &[Length], clerk: &Clerk) -> String {
     let mut groups: Vec<(String, u32)> = Vec::new();
     for length in lengths {
-        let text = clerk.words.length(*length);
+        let text = clerk.whole(*length);
         match groups.last_mut() {
             Some((last, count)) if *last == text => *count += 1,
             _ => groups.push((text, 1)),
@@ -141,7 +174,7 @@ pub fn shopping_csv(purchases: &[Purchase]) -> Result<Vec<u8>, SheetError> {
     let head = ["material", "colour", "count", "unit", "price", "cost", "order_by", "from"];
     let mut rows = vec![head.map(str::to_owned).to_vec()];
     let money = |amount: Option<Decimal>| amount.map(|amount| format!("{amount:.2}")).unwrap_or_default();
-    for purchase in purchases {
+    for purchase in first_first(purchases) {
         rows.extend(purchase.buy.iter().map(|(offer, count): &(Offer, u32)| {
             vec![
                 purchase.need.material.name.clone(),

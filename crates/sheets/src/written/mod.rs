@@ -21,6 +21,7 @@ mod rim;
 mod schema;
 mod staves;
 mod steps;
+mod stock;
 mod strands;
 mod value;
 mod verdict;
@@ -42,6 +43,7 @@ use self::lid::LidFit;
 pub(crate) use self::staves::Candidate;
 use self::steps::Note;
 pub(crate) use self::steps::Step;
+use self::stock::OwnMeasure;
 pub(crate) use self::strands::Join;
 use self::vessel::Vessel;
 use self::vocabulary::{Finish, FinishPart, Ready, Units};
@@ -87,6 +89,8 @@ pub struct BasketFile {
     handle: Option<Handle>,
     /// The hand that it was computed for.
     hand: Hand,
+    /// Materials of which the maker's own measures hold in the place of the catalogue's.
+    own_measures: Vec<OwnMeasure>,
     /// What was chosen because the pattern left it open.
     choices: Vec<Choice>,
     /// The cut list in making order.
@@ -134,6 +138,7 @@ pub fn basket_json(draft: &Draft, words: &Words) -> BasketFile {
         ears: ears.as_ref().map(Ears::from),
         handle: handle.as_ref().map(Handle::from),
         hand: hand.into(),
+        own_measures: basket::cuts::measured(cuts).into_iter().map(OwnMeasure::from).collect(),
         choices: choices.iter().map(|choice| Choice::of(choice, words)).collect(),
         cuts: self::cuts(cuts, words),
         steps: steps.iter().map(|step| Step::of(step, words)).collect(),

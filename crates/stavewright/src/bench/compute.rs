@@ -11,8 +11,8 @@ use super::api::{PaperWord, Problem, UnitsWord};
 use super::folder::Folder;
 use super::look::problems;
 use super::refusal::Refusal;
-use super::shelf::Own;
 use crate::failure::Failure;
+use crate::own::Own;
 use crate::source::{Origin, Text};
 use crate::{drawn, photos};
 

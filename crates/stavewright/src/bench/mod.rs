@@ -33,7 +33,6 @@ mod secret;
 mod server;
 mod shared;
 mod shelf;
-mod store;
 mod studio;
 mod text;
 mod workers;

@@ -18,8 +18,9 @@ use super::guest::Guest;
 use super::jobs::Jobs;
 use super::log;
 use super::refusal::Refusal;
-use super::shelf::{Own, OwnMeasures};
+use super::shelf::OwnMeasures;
 use super::workers::{Order, Task, Workers};
+use crate::own::Own;
 
 /// No answer takes longer; what takes longer is given up.
 const LONGEST: Duration = Duration::from_secs(30);

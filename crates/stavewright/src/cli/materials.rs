@@ -1,6 +1,6 @@
 //! `stavewright materials`.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use basket::stock::Kind;
 use words::{Language, Words};
@@ -9,6 +9,7 @@ use super::names::kinds;
 use super::outcome::{Format, Outcome};
 use super::reading::{UnitsArg, catalogue};
 use crate::failure::Failure;
+use crate::own::Own;
 use crate::{report, screen};
 
 /// Show the materials that a pattern may name: what they measure and how they are sold.
@@ -49,7 +50,9 @@ pub(super) struct Args {
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
-    let mut shown = catalogue(args.shelf.as_deref())?;
+    let shelved = catalogue(args.shelf.as_deref())?;
+    let (own, _) = Own::of_folder(Path::new(""), &shelved);
+    let mut shown = own.catalogue(&shelved);
     shown.materials.retain(|material| wanted(args, &material.name) && is_kind(args, material.kind));
     shown.woods.retain(|wood| wanted(args, &wood.name) && args.kind.is_none());
     if shown.materials.is_empty() && shown.woods.is_empty() {

@@ -2,8 +2,9 @@
 
 use std::path::{Path, PathBuf};
 
+use basket::message::{Message, Value};
 use basket::pattern::{Pattern, Units};
-use basket::{Basket, Catalogue, Draft, Hand, assemble};
+use basket::{Basket, Catalogue, Draft, Hand, assemble, cuts};
 use clap::ValueEnum;
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use planning::class::Source;
@@ -11,12 +12,13 @@ use sheets::Photos;
 use words::{Language, Words};
 
 use crate::failure::Failure;
-use crate::input;
+use crate::own::Own;
 use crate::source::{Origin, Text};
-use crate::{drawn, photos};
+use crate::store::STORE;
+use crate::{drawn, input, photos, screen};
 
 /// Where the pattern and its materials come from.
-#[derive(Debug, clap::Args)]
+#[derive(Clone, Debug, clap::Args)]
 pub(super) struct Reading {
     /// The pattern file; - reads standard input.
     pub(super) pattern: PathBuf,
@@ -38,6 +40,10 @@ pub(super) struct Shared {
     /// A file with your own materials; they stand before the catalogue's.
     #[arg(long, value_name = "FILE")]
     shelf: Option<PathBuf>,
+
+    /// The store whose measures hold; none for that beside the pattern.
+    #[arg(skip)]
+    store: Option<PathBuf>,
 }
 
 /// The language of an answer.
@@ -84,10 +90,16 @@ impl Reading {
         Self { pattern, shared: shared.clone() }
     }
 
-    /// A pattern that is read as it is written, with the catalogue's materials.
+    /// A pattern that is read as it is written, for a reader of this language.
     pub(super) fn plain(pattern: PathBuf, speaking: &Speaking) -> Self {
-        let shared = Shared { units: None, speaking: speaking.clone(), shelf: None };
+        let shared = Shared { units: None, speaking: speaking.clone(), shelf: None, store: None };
         Self { pattern, shared }
+    }
+
+    /// The same with the measures of this store in the place of those beside the pattern.
+    pub(super) fn measured_by(mut self, store: Option<&Path>) -> Self {
+        self.shared.store = store.map(Path::to_owned);
+        self
     }
 
     /// The pattern's file.
@@ -95,11 +107,43 @@ impl Reading {
         &self.pattern
     }
 
-    /// Reads the pattern.
+    /// Reads the pattern; it is said which of its measures are the shelf's.
     pub(super) fn read(&self) -> Result<Read, Failure> {
+        let (read, said) = self.read_and_say()?;
+        screen::tell(&said);
+        Ok(read)
+    }
+
+    /// Reads the pattern, and what is to be said of the shelf's measures: which hold, or why none do.
+    pub(super) fn read_and_say(&self) -> Result<(Read, String), Failure> {
         let catalogue = catalogue(self.shared.shelf.as_deref())?;
-        let (pattern, text) = self.pattern(&catalogue)?;
-        Ok(Read { pattern, text, catalogue })
+        let origin = Origin::of(&self.pattern);
+        let (own, unread) = match &self.shared.store {
+            Some(store) => Own::of_store(store, &catalogue),
+            None => Own::of_folder(origin.folder(), &catalogue),
+        };
+        let catalogue = own.catalogue(&catalogue);
+        let (pattern, text) = self.understood(input::read(origin)?, &catalogue)?;
+        let read = Read { pattern, text, catalogue };
+        let said = if own == Own::default() { String::new() } else { self.of_shelf(unread, &read) };
+        Ok((read, said))
+    }
+
+    fn of_shelf(&self, unread: Option<Message>, read: &Read) -> String {
+        let basket = read.basket();
+        let words = words(&basket);
+        let said = match unread {
+            Some(why) => {
+                let beside = || Origin::of(&self.pattern).folder().join(STORE);
+                let file = self.shared.store.clone().unwrap_or_else(beside).display().to_string();
+                words.with("own-unread", &[("file", Value::Name(file)), ("why", why.into())])
+            }
+            None => match cuts::measured(&cuts::list(&basket)).as_slice() {
+                [] => return String::new(),
+                all => words.with("own-measures", &[("measures", Value::Name(words.measures(all)))]),
+            },
+        };
+        screen::wrap(&said, "", "  ") + "\n"
     }
 
     /// Another text in the place of one that was read, with the same materials.
@@ -108,10 +152,6 @@ impl Reading {
         let text = Text { origin: of.text.origin.clone(), content };
         let (pattern, text) = self.understood(text, &catalogue)?;
         Ok(Read { pattern, text, catalogue })
-    }
-
-    fn pattern(&self, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {
-        self.understood(input::read(Origin::of(&self.pattern))?, catalogue)
     }
 
     fn understood(&self, text: Text, catalogue: &Catalogue) -> Result<(Pattern, Text), Failure> {

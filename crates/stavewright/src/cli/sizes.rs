@@ -165,7 +165,7 @@ fn together(args: &Args, read: &Read, each: Vec<Written>, wanted: Length) -> Res
         .iter()
         .map(|size| Student { name: size.name.clone(), draft: &size.draft, colours: BTreeMap::default() })
         .collect();
-    let kits = Kits::of(&students, &basket::Hand::USUAL);
+    let kits = Kits::of(&students);
     let each =
         each.into_iter().map(|size| Size { name: size.name, draft: size.draft, changes: size.changes });
     Ok(Sizes { each: each.collect(), nests, wanted, kits })

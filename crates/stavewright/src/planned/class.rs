@@ -2,15 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use basket::pattern::{AllReady, Pattern, Ready, Word};
-use basket::{Catalogue, Colour, Draft, Hand};
+use basket::Draft;
+use basket::pattern::AllReady;
 use planning::kits::{Kits, Student};
 use words::Words;
 use workshop::Order;
 
-use crate::failure::Failure;
-use crate::kits_file::{self, Group, KitsFile, PriceTable};
-use crate::source::Text;
+use crate::kits_file::{Group, KitsFile, PriceTable};
 
 /// One class with its kits.
 pub(crate) struct PlannedClass {
@@ -23,67 +21,35 @@ pub(crate) struct PlannedClass {
 /// An order as a class whose students all make the same: what it takes is bought, cut and priced as a class's is.
 pub(crate) fn of_order(order: &Order, draft: Draft, price: PriceTable) -> PlannedClass {
     let student = Student { name: order.name.clone(), draft: &draft, colours: BTreeMap::new() };
-    let kits = Kits::of(&vec![student; order.count as usize], &Hand::USUAL);
+    let kits = Kits::of(&vec![student; order.count as usize]);
     PlannedClass { file: KitsFile::of_order(order, price), drafts: vec![draft], kits }
 }
 
-/// How a kits file is read: with which materials, in whose words, and where its patterns are.
-pub(crate) struct Reading<'r> {
-    pub(crate) catalogue: &'r Catalogue,
+/// Drafts the pattern that a kits file names, with what is prepared in the place of the pattern's own.
+type Drafting<'r, E> = dyn Fn(&str, Option<AllReady>) -> Result<Draft, E> + 'r;
+
+/// How the classes of kits files are put together: in whose words, and how their patterns are drafted.
+pub(crate) struct Reading<'r, E> {
     pub(crate) words: &'r Words,
-    /// Reads the pattern that the file names.
-    pub(crate) pattern: &'r dyn Fn(&str) -> Result<Pattern, Failure>,
+    pub(crate) draft: &'r Drafting<'r, E>,
 }
 
-impl Reading<'_> {
+impl<E> Reading<'_, E> {
     /// The class of a kits file.
-    pub(crate) fn class(&self, text: &Text) -> Result<PlannedClass, Failure> {
-        let file = kits_file::parse(text)?;
-        let drafts: Vec<Draft> =
-            file.students.iter().map(|group| self.draft(group, text)).collect::<Result<_, _>>()?;
+    pub(crate) fn class(&self, file: KitsFile) -> Result<PlannedClass, E> {
+        let draft = |group: &Group| (self.draft)(&group.pattern, group.ready.clone());
+        let drafts: Vec<Draft> = file.students.iter().map(draft).collect::<Result<_, _>>()?;
         let mut students: Vec<Student> = Vec::new();
         for (group, draft) in file.students.iter().zip(&drafts) {
-            let colours = group
-                .colours
-                .iter()
-                .map(|(from, to)| Ok((from.clone(), colour(to, text)?)))
-                .collect::<Result<BTreeMap<_, _>, Failure>>()?;
             for _ in 0..group.count {
                 let number = students.len() as u32 + 1;
                 let name = group.name.clone().filter(|_| group.count == 1);
                 let name =
                     name.unwrap_or_else(|| self.words.with("workshop-student", &[("number", number.into())]));
-                students.push(Student { name, draft, colours: colours.clone() });
+                students.push(Student { name, draft, colours: group.colours.clone() });
             }
         }
-        let kits = Kits::of(&students, &Hand::USUAL);
+        let kits = Kits::of(&students);
         Ok(PlannedClass { file, drafts, kits })
     }
-
-    fn draft(&self, group: &Group, text: &Text) -> Result<Draft, Failure> {
-        let mut pattern = (self.pattern)(&group.pattern)?;
-        if let Some(ready) = &group.ready {
-            pattern.ready =
-                AllReady::of(ready.iter().map(|word| prepared(word, text)).collect::<Result<_, _>>()?);
-        }
-        Ok(Draft::of(pattern, self.catalogue, &Hand::USUAL))
-    }
-}
-
-fn colour(name: &str, text: &Text) -> Result<Colour, Failure> {
-    let found = Colour::built_in(name).or_else(|| Colour::hex(name, name));
-    found.ok_or_else(|| {
-        let known: Vec<&str> = basket::colour::BUILT_IN.iter().map(|(name, _)| *name).collect();
-        let what = format!("there is no colour `{name}`");
-        Failure::of_file(&text.origin, what, format!("Colours are {}, or #rrggbb.", known.join(", ")))
-    })
-}
-
-fn prepared(word: &str, text: &Text) -> Result<Ready, Failure> {
-    let found = Ready::ALL.iter().copied().find(|ready| ready.word() == word);
-    found.ok_or_else(|| {
-        let known: Vec<&str> = Ready::ALL.iter().map(|ready| ready.word()).collect();
-        let what = format!("ready: there is no `{word}`");
-        Failure::of_file(&text.origin, what, format!("What can be ready: {}.", known.join(", ")))
-    })
 }

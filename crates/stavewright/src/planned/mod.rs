@@ -8,7 +8,7 @@ mod price;
 use std::ops::ControlFlow;
 
 use basket::{Draft, Length};
-use planning::buying::{Lot, Offer, Purchase, Terms, Timing, buy, needs};
+use planning::buying::{Due, Lot, Offer, Purchase, Terms, buy, needs};
 use planning::cutting::Progress;
 use words::Words;
 use workshop::Item;
@@ -16,9 +16,6 @@ use workshop::Item;
 pub(crate) use book::{Booking, bought, cut};
 pub(crate) use class::{PlannedClass, Reading, of_order};
 pub(crate) use price::Worked;
-
-use crate::failure::Failure;
-use crate::kits_file::KitsFile;
 
 /// Told how far a search is; it may break it off.
 pub(crate) type Watch<'w> = dyn FnMut(Progress) -> ControlFlow<()> + 'w;
@@ -39,9 +36,19 @@ impl Planned {
         Self { classes, shelf, offers, words }
     }
 
-    /// Names of the classes, together.
+    /// Names of the classes, together, in the order in which they need their material.
     pub(crate) fn title(&self) -> String {
-        self.classes.iter().map(|class| class.file.title.as_str()).collect::<Vec<_>>().join(", ")
+        in_order(&self.classes)
+            .into_iter()
+            .map(|class| class.file.title.as_str())
+            .collect::<Vec<_>>()
+            .join(", ")
+    }
+
+    /// Until when the material of each class and order is ordered that says when it needs it, the first one first.
+    pub(crate) fn due(&self) -> Vec<Due> {
+        let one = |class: &PlannedClass| Some(Due::of(&class.file.title, &class.kits, class.file.timing()?));
+        in_order(&self.classes).into_iter().filter_map(one).collect()
     }
 
     /// The currency of the first class that names one.
@@ -56,41 +63,25 @@ impl Planned {
     }
 
     /// What all classes take together, from the shelf first. `watch` may break the search off.
-    pub(crate) fn purchases(&self, watch: &mut Watch<'_>) -> Result<Vec<Purchase>, Failure> {
+    pub(crate) fn purchases(&self, watch: &mut Watch<'_>) -> Vec<Purchase> {
         self.bought_for(&self.classes, &self.shelf, watch)
     }
 
     /// What one class takes when all of it is bought anew: what it costs.
-    pub(crate) fn anew(&self, class: &PlannedClass, watch: &mut Watch<'_>) -> Result<Vec<Purchase>, Failure> {
+    pub(crate) fn anew(&self, class: &PlannedClass, watch: &mut Watch<'_>) -> Vec<Purchase> {
         self.bought_for(std::slice::from_ref(class), &[], watch)
     }
 
-    fn bought_for(
-        &self,
-        classes: &[PlannedClass],
-        shelf: &[Lot],
-        watch: &mut Watch<'_>,
-    ) -> Result<Vec<Purchase>, Failure> {
-        let earliest = classes.iter().filter_map(|class| Some((class.file.needed?, &class.file)));
-        let timing = earliest.min_by_key(|(day, _)| *day).map(|(needed, file)| Timing {
-            needed,
-            delivery_days: file.delivery_days,
-            dye_days: file.dye_days,
-        });
-        let kerfs: Vec<Length> = classes.iter().map(|class| kerf(&class.file)).collect::<Result<_, _>>()?;
-        let kerf = kerfs.into_iter().fold(Length::ZERO, Length::max);
-        let terms = Terms { shelf, offers: &self.offers, kerf, timing };
-        Ok(buy(&needs(classes.iter().map(|class| &class.kits)), &terms, watch))
+    fn bought_for(&self, classes: &[PlannedClass], shelf: &[Lot], watch: &mut Watch<'_>) -> Vec<Purchase> {
+        let kerf = classes.iter().map(|class| class.file.kerf).fold(Length::ZERO, Length::max);
+        let all = in_order(classes).into_iter().map(|class| (&class.kits, class.file.timing()));
+        buy(&needs(all), &Terms { shelf, offers: &self.offers, kerf }, watch)
     }
 }
 
-fn kerf(file: &KitsFile) -> Result<Length, Failure> {
-    let Some(text) = &file.kerf else { return Ok(Length::ZERO) };
-    let wrong = |what: String| Failure::plain(format!("kerf = \"{text}\": {what}"), "Write it as \"1 mm\".");
-    let kerf = Length::parse(text, None).map_err(|error| wrong(error.to_string()))?;
-    if (0.0..=50.0).contains(&kerf.to_mm()) {
-        Ok(kerf)
-    } else {
-        Err(wrong("a cut takes 0 to 50 mm".to_owned()))
-    }
+/// The first that needs its material first; those that do not say when stand last, as they came.
+fn in_order(classes: &[PlannedClass]) -> Vec<&PlannedClass> {
+    let mut all: Vec<&PlannedClass> = classes.iter().collect();
+    all.sort_by_key(|class| (class.file.needed.is_none(), class.file.needed));
+    all
 }

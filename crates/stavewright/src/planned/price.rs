@@ -32,9 +32,9 @@ impl Worked {
         let seats = Class {
             students: class.kits.bags.len() as u32,
             minutes: price.teaching_hours * 60.0,
-            travel: price.travel.0,
-            room: price.room.0,
-            venue: price.venue.0,
+            travel: price.travel,
+            room: price.room,
+            venue: price.venue,
             kit: kit.reckoning.amount(Line::Cost),
         };
         Self { rates, basket, kit, seats, unpriced }
@@ -49,8 +49,8 @@ impl Worked {
             basket: self.basket.clone(),
             kit: self.kit.clone(),
             class: &self.seats,
-            target: price.target.map(|target| target.0),
-            fee: price.fee.map(|fee| fee.0),
+            target: price.target,
+            fee: price.fee,
             unpriced: &self.unpriced,
         };
         prices(&class.file.title, &all, words)
@@ -74,14 +74,14 @@ fn materials(class: &PlannedClass, anew: &[Purchase]) -> (Decimal, Vec<(String, 
 fn rates(class: &PlannedClass) -> Rates {
     let price = &class.file.price;
     Rates {
-        wage: price.wage.0,
-        overhead: price.overhead.0,
-        waste: price.waste.0,
-        mould: price.mould.0,
-        packing: price.packing.0,
-        margin: price.margin.0,
-        retail: price.retail.map_or(Decimal::TWO, |retail| retail.0),
-        step: price.step.0,
+        wage: price.wage,
+        overhead: price.overhead,
+        waste: price.waste,
+        mould: price.mould,
+        packing: price.packing,
+        margin: price.margin,
+        retail: price.retail.unwrap_or(Decimal::TWO),
+        step: price.step,
     }
 }
 

@@ -30,12 +30,13 @@ const MOULDS: [(&str, Set); 5] = [
     ("Fits", Set::Words),
 ];
 
-const ORDERS: [(&str, Set); 7] = [
+const ORDERS: [(&str, Set); 8] = [
     ("Order", Set::Words),
     ("Pattern", Set::Words),
     ("Count", Set::Figures),
     ("Each", Set::Figures),
     ("Ahead", Set::Figures),
+    ("Needed", Set::Words),
     ("Promised", Set::Words),
     ("State", Set::Words),
 ];
@@ -117,6 +118,7 @@ fn order(order: &Order) -> Vec<String> {
         order.count.to_string(),
         money(order.price).unwrap_or_default(),
         money(order.deposit).unwrap_or_default(),
+        order.needed.clone().unwrap_or_default(),
         order.promised.clone().unwrap_or_default(),
         order.state.word().to_owned(),
     ]

@@ -153,6 +153,7 @@ bench-plan-dye-days = Tage mehr für Gefärbtes
 bench-plan-kerf = Verlust bei jedem Schnitt
 bench-plan-together = Zusammen eingekauft mit
 bench-plan-together-hint = Eine Einkaufsliste und ein Zuschnittplan für alle.
+bench-plan-order-needed = { $order }, Material gebraucht am { $day }
 bench-plan-order = Auftrag „{ $name }“, { $count ->
     [one] ein Korb
    *[other] { $count } Körbe

@@ -42,6 +42,7 @@ sheet-fact-holds = Inhalt
 sheet-fact-staves = Staken
 sheet-fact-weaving = Geflecht
 sheet-fact-hand = Werte
+sheet-fact-measured = gemessen
 sheet-fact-time = Zeit
 sheet-base-size = { $diameter } Durchmesser, { $thickness } dick, { $wood }
 sheet-capacity-quarts = { $quarts } Quart ({ $litres } l)

@@ -31,6 +31,10 @@ workshop-buy = Zu kaufen
 workshop-nothing-to-buy = Alles liegt im Regal; es muss nichts gekauft werden.
 workshop-units = { $count } × { $unit }
 workshop-order-by = Bestellen bis
+workshop-when-to-order = Wann bestellen
+workshop-for = Für
+workshop-needed = Gebraucht am
+workshop-order-dyed-by = Gefärbtes bestellen bis
 workshop-price-each = Einzeln
 workshop-cost = Kosten
 workshop-sum = Zusammen: { $sum }
@@ -195,6 +199,9 @@ workshop-class-trying = was helfen würde, wird versucht: { $count }
 # Das Regal auf der Seite: was nicht geht, und wie es zu beheben ist
 
 workshop-own-size = { $size }, nach deinem Regal
+measured-of = { $material } { $width } breit, { $thickness } dick
+own-measures = Gemessen nach deinem Regal: { $measures }.
+own-unread = Das Regal ({ $file }) lässt sich nicht lesen, deshalb gelten die Maße des Katalogs: { $why }
 workshop-no-shelf = In diesem Ordner gibt es noch kein Regal.
     .help = Erst eines anlegen.
 workshop-no-name = Hier fehlt ein Name.
@@ -207,6 +214,44 @@ workshop-no-length = „{ $typed }“ ist keine Länge.
     .help = Schreib etwa 3.6 m, 90 mm oder 12 ft.
 workshop-no-amount = „{ $typed }“ ist kein Betrag.
     .help = Schreib etwa 12,50.
+kits-fault-large = Die Datei ist größer als 1 MB.
+    .help = Ein Plan hat wenige Kilobyte: Ist das die richtige Datei?
+kits-fault-toml = Das lässt sich nicht als TOML lesen.
+    .help = Eine Zeile ist ein Name, = und ein Wert; Texte stehen in Anführungszeichen, und jede Klammer ist geschlossen.
+kits-fault-key = `{ $key }` ist hier nicht bekannt.
+    .help = Bekannt ist hier: { $all }.
+kits-fault-key-near = `{ $key }` ist hier nicht bekannt.
+    .help = Ist `{ $nearest }` gemeint?
+kits-fault-missing = `{ $key }` fehlt.
+    .help = { $key } = und einen Text in Anführungszeichen schreiben.
+kits-fault-text = `{ $key }` muss ein Text sein.
+    .help = In Anführungszeichen schreiben, und nicht leer.
+kits-fault-list = `{ $key }` muss eine Liste sein.
+    .help = In eckigen Klammern schreiben; Teilnehmende als [[students]] in einer eigenen Zeile.
+kits-fault-section = `{ $key }` muss ein Abschnitt sein.
+    .help = [{ $key }] in eine eigene Zeile schreiben, oder die Werte in geschweifte Klammern.
+kits-fault-group = Das ist keine Gruppe von Teilnehmenden.
+    .help = [[students]] in eine eigene Zeile schreiben, darunter pattern und count.
+kits-fault-nobody = In diesem Kurs ist niemand.
+    .help = Unter jedem [[students]] sagen, was sie machen und wie viele es sind: pattern, und count = 8.
+kits-fault-students = { $count } Teilnehmende sind zu viele; ein Kurs hat 1 bis { $most }.
+    .help = Unter jedem [[students]] sagen, wie viele es sind: count = 8.
+kits-fault-time = `{ $key }` kann nicht { $value } sein.
+    .help = Minuten und Stunden sind Zahlen von 0 bis 100 000, etwa { $key } = 40.
+kits-fault-amount = `{ $key }` kann nicht { $value } sein.
+    .help = Beträge von 0 bis zehn Millionen als Text schreiben, etwa { $key } = "24.00"; Anteile als "0.1".
+kits-fault-day = „{ $value }“ ist kein Tag.
+    .help = Jahr, Monat und Tag schreiben, etwa { $key } = "2026-10-17".
+kits-fault-kerf = Ein Schnitt kann nicht „{ $value }“ kosten.
+    .help = Eine Länge von 0 bis 50 mm schreiben, etwa { $key } = "1 mm".
+kits-fault-colour = Eine Farbe `{ $colour }` gibt es nicht.
+    .help = Eine von { $all } schreiben, oder #rrggbb.
+kits-fault-colour-near = Eine Farbe `{ $colour }` gibt es nicht.
+    .help = Ist `{ $nearest }` gemeint?
+kits-fault-in = { $file }.toml, Zeile { $line }: { $said }
+    .help = Diesen Plan öffnen und dort ausbessern.
+plan-pattern = { $file }: { $said }
+    .help = Diese Vorlage öffnen und dort ausbessern.
 workshop-fault-newer = Das Regal wurde von einem neueren Stavewright geschrieben (seine Version { $found }, bekannt bis { $known }).
     .help = Nimm jenes; die Datei blieb, wie sie ist.
 workshop-fault-no-store = Diese Datei ist kein Regal von Stavewright.

@@ -153,6 +153,7 @@ bench-plan-dye-days = Further days for dyed stock
 bench-plan-kerf = Lost at each cut
 bench-plan-together = Bought for together with
 bench-plan-together-hint = One shopping list and one cutting plan for all of them.
+bench-plan-order-needed = { $order }, material needed on { $day }
 bench-plan-order = order “{ $name }”, { $count ->
     [one] one basket
    *[other] { $count } baskets

@@ -42,6 +42,7 @@ sheet-fact-holds = holds
 sheet-fact-staves = staves
 sheet-fact-weaving = weaving
 sheet-fact-hand = hand
+sheet-fact-measured = measured
 sheet-fact-time = time
 sheet-base-size = { $diameter } across, { $thickness } thick, { $wood }
 sheet-capacity-quarts = { $quarts } qt ({ $litres } l)

@@ -31,6 +31,10 @@ workshop-buy = To buy
 workshop-nothing-to-buy = Everything lies on the shelf; nothing has to be bought.
 workshop-units = { $count } × { $unit }
 workshop-order-by = Order by
+workshop-when-to-order = When to order
+workshop-for = For
+workshop-needed = Needed on
+workshop-order-dyed-by = Dyed: order by
 workshop-price-each = Each
 workshop-cost = Cost
 workshop-sum = Together: { $sum }
@@ -195,6 +199,9 @@ workshop-class-trying = trying what would mend it: { $count }
 # The shelf on the page: what cannot be done, and how to mend it
 
 workshop-own-size = { $size }, by your shelf
+measured-of = { $material } { $width } wide, { $thickness } thick
+own-measures = Measured on your shelf: { $measures }.
+own-unread = The shelf ({ $file }) cannot be read, so the catalogue’s measures hold: { $why }
 workshop-no-shelf = There is no shelf in this folder yet.
     .help = Make one first.
 workshop-no-name = This needs a name.
@@ -207,6 +214,44 @@ workshop-no-length = “{ $typed }” is no length.
     .help = Write it as 12 ft, 3 1/2 in or 3.6 m.
 workshop-no-amount = “{ $typed }” is no amount.
     .help = Write it as 12.50.
+kits-fault-large = the file is larger than 1 MB
+    .help = A plan has a few kilobytes: is this the right file?
+kits-fault-toml = this cannot be read as TOML
+    .help = A line is a name, = and a value; texts stand in quotation marks, and each bracket is closed.
+kits-fault-key = `{ $key }` is not known here
+    .help = Known here: { $all }.
+kits-fault-key-near = `{ $key }` is not known here
+    .help = Is `{ $nearest }` meant?
+kits-fault-missing = `{ $key }` is missing
+    .help = Write { $key } = and a text in quotation marks.
+kits-fault-text = `{ $key }` must be a text
+    .help = Write it in quotation marks, and not empty.
+kits-fault-list = `{ $key }` must be a list
+    .help = Write it in square brackets; students as [[students]] on a line of its own.
+kits-fault-section = `{ $key }` must be a section
+    .help = Write [{ $key }] on a line of its own, or the values in braces.
+kits-fault-group = this is no group of students
+    .help = Write [[students]] on a line of its own, and pattern and count below it.
+kits-fault-nobody = there are 0 students in this class
+    .help = Say in each [[students]] what they make and how many they are: pattern, and count = 8.
+kits-fault-students = there are { $count } students; a class has 1 to { $most }
+    .help = Say in each [[students]] how many they are: count = 8.
+kits-fault-time = `{ $key }` cannot be { $value }
+    .help = Minutes and hours are numbers from 0 to 100,000, such as { $key } = 40.
+kits-fault-amount = `{ $key }` cannot be { $value }
+    .help = Write amounts from 0 to ten million as text, such as { $key } = "24.00"; shares as "0.1".
+kits-fault-day = "{ $value }" is no day
+    .help = Write year, month and day, such as { $key } = "2026-10-17".
+kits-fault-kerf = a cut cannot take "{ $value }"
+    .help = Write a length from 0 to 50 mm, such as { $key } = "1 mm".
+kits-fault-colour = there is no colour `{ $colour }`
+    .help = Write one of { $all }, or #rrggbb.
+kits-fault-colour-near = there is no colour `{ $colour }`
+    .help = Is `{ $nearest }` meant?
+kits-fault-in = { $file }.toml, line { $line }: { $said }
+    .help = Open that plan and mend it there.
+plan-pattern = { $file }: { $said }
+    .help = Open that pattern and mend it there.
 workshop-fault-newer = The shelf was written by a newer Stavewright (its version { $found }, known up to { $known }).
     .help = Use that one; the file was left as it is.
 workshop-fault-no-store = This file is no shelf of Stavewright.

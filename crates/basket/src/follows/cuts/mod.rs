@@ -21,6 +21,7 @@ use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::{HoopWay, Way};
 use crate::piece::Piece;
+use crate::stock::Material;
 
 /// Strands of weaver to have ready beyond those counted (common practice: one in ten).
 const SPARE_STRANDS: u32 = 10;
@@ -35,6 +36,17 @@ pub fn list(basket: &Basket) -> Vec<Cut> {
     cuts.extend(basket.handle.iter().flat_map(handle::cuts));
     cuts.extend(basket.lid.iter().flat_map(|lid| lid::cuts(lid, vessel_cuts(&lid.vessel))));
     cuts
+}
+
+/// The materials of a cut list whose measures are the maker's own, each once.
+pub fn measured(cuts: &[Cut]) -> Vec<&Material> {
+    let mut measured: Vec<&Material> = Vec::new();
+    for material in cuts.iter().filter_map(|cut| cut.stock.material()).filter(|own| own.is_measured()) {
+        if measured.iter().all(|known| known.name != material.name) {
+            measured.push(material);
+        }
+    }
+    measured
 }
 
 fn vessel_cuts(vessel: &Vessel) -> Vec<Cut> {

@@ -9,11 +9,17 @@ use utoipa::ToSchema;
 pub(crate) struct Shelf {
     /// Whether there is one; it is made when the maker asks for it.
     pub(crate) there: bool,
-    /// What lies there, by material and name.
+    /// What lies there and was looked for, by material and name; the first of it where that is much.
     pub(crate) items: Vec<ShelfItem>,
+    /// How many items were found.
+    pub(crate) found: u32,
+    /// How many lie there.
+    pub(crate) all: u32,
+    /// Colours of what lies there.
+    pub(crate) colours: Vec<String>,
     /// The moulds, by name.
     pub(crate) moulds: Vec<ShelfMould>,
-    /// Quotes and orders that are still to be made, by name.
+    /// Quotes and orders that are still to be made, the first first that needs its material first.
     pub(crate) orders: Vec<ShelfOrder>,
     /// What came and went, the last first.
     pub(crate) movements: Vec<ShelfMovement>,
@@ -70,6 +76,8 @@ pub(crate) struct ShelfOrder {
     pub(crate) pattern: String,
     /// How many baskets.
     pub(crate) count: u32,
+    /// The day on which its material is needed, as `2026-11-02`.
+    pub(crate) needed: Option<String>,
 }
 
 /// What kind of movement it was.

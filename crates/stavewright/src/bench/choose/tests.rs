@@ -11,8 +11,8 @@ use crate::bench::api::{
 };
 use crate::bench::compute::Shop;
 use crate::bench::folder::Folder;
-use crate::bench::shelf::Own;
 use crate::bench::text;
+use crate::own::Own;
 
 const HARBOUR: &str = include_str!("../../../../../patterns/harbour-bread-basket.toml");
 

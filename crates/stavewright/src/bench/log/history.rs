@@ -10,7 +10,7 @@ use crate::bench::compare::compare;
 use crate::bench::compute::{self, Shop};
 use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
-use crate::bench::shelf::Own;
+use crate::own::Own;
 
 /// Versions of a pattern, the last one first.
 #[derive(Debug, Serialize, Deserialize)]

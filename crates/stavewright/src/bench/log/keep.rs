@@ -15,9 +15,9 @@ use super::shown;
 use crate::bench::api::{KeptPhoto, MakingLog, PastVersion};
 use crate::bench::folder::Folder;
 use crate::bench::refusal::Refusal;
-use crate::bench::store::{STORE, in_folder};
 use crate::photos::{self, Unfit};
 use crate::single;
+use crate::store::{STORE, in_folder};
 
 /// What the name of a photograph of a making begins and ends with.
 const PHOTO: [&str; 2] = ["making-", ".jpg"];

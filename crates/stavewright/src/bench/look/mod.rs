@@ -23,11 +23,12 @@ use words::Words;
 use super::api::{Edit, Looked, MaterialName, Problem, Shown, Stock, UnitsWord, Word};
 use super::compute::{Shop, at_a_glance, draft, language, words};
 use super::refusal::Refusal;
-use super::shelf::Own;
 use super::text::Written;
 pub(crate) use drawings::stages;
 pub(crate) use findings::findings;
 pub(crate) use form::label_of;
+
+use crate::own::Own;
 
 /// What a pattern gives: the form, the findings, the cuts.
 pub(crate) fn look(

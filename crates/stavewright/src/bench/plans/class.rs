@@ -9,8 +9,8 @@ use planning::class::{Answer, Doing, Source};
 use sheets::{ClassPlan, Templates};
 use words::Words;
 
-use super::reading::{Made, Planning, Say, pattern, shown, told, unset, words};
-use super::written::of_class;
+use super::reading::{Made, Planning, Say, pattern, shown, unset, words};
+use super::written::problems;
 use crate::bench::api::{LeafSection, LeafTable, PlanLeaf, PlanOrder, PlanShown};
 use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
@@ -19,8 +19,8 @@ use crate::bench::workers::enough::is_enough;
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
     let order = &planning.order;
     let class = class_file::read(&order.source)
-        .map_err(|_| Refusal::misread(of_class(&order.source, order.language.as_deref())))?;
-    let pattern = pattern(&class.pattern, shop).map_err(|failure| told(&failure))?;
+        .map_err(|faults| Refusal::misread(problems(&order.source, faults, order.language.as_deref())))?;
+    let pattern = pattern(&class.pattern, (order, shop))?;
     let words = words(order, pattern.units)?;
     let source = Source { pattern: &pattern, catalogue: shop.catalogue, hand: shop.hand };
     let answer = answer(&class, source, (order, &words), say);

@@ -3,34 +3,39 @@
 use std::ops::ControlFlow;
 use std::time::{Duration, Instant};
 
-use basket::message::Value;
-use basket::pattern::Units;
-use basket::{Draft, Hand};
+use axum::http::StatusCode;
+use basket::Draft;
+use basket::message::{Message, Value};
+use basket::pattern::{AllReady, Units};
 use planning::buying::Purchase;
 use planning::cutting::Progress;
-use sheets::workshop::{LabelSize, Leaf, cutting_plan, kits, labels, shopping_csv, shopping_list};
+use sheets::workshop::{
+    LabelSize, Leaf, Shopping, check_card, cutting_plan, kits, labels, shopping_csv, shopping_list,
+};
 use sheets::{SheetError, Templates};
 use words::Words;
 
-use super::reading::{Made, Planning, Say, pattern, shown, told, unset, words};
+use super::reading::{Made, Planning, Say, pattern, shown, unset, words};
 use super::shown::{booking, leaf};
-use crate::bench::api::{LabelWord, PlanOrder, PlanShown};
+use super::written::problems;
+use crate::bench::api::{LabelWord, PlanOrder, PlanShown, Problem};
 use crate::bench::compute::{Shop, paper};
 use crate::bench::refusal::Refusal;
-use crate::kits_file::PriceTable;
+use crate::kits_file::{self, KitsFile, PriceTable};
 use crate::planned::{Planned, PlannedClass, Reading, Worked, bought, cut, of_order};
-use crate::source::{Origin, Text};
 
 pub(super) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
     let Planning { order, items, .. } = planning;
-    let class = read(&order.source, order, shop)?;
+    let class = kits_file::read(&order.source)
+        .map_err(|faults| Refusal::misread(problems(&order.source, faults, order.language.as_deref())))?;
+    let class = drafted(class, order, shop)?;
     let units = class.drafts.first().map(|draft| draft.basket.units).unwrap_or_default();
     let classes = together(vec![class], planning, shop)?;
     let planned = Planned::of(classes, items, words(order, units)?);
     let Some(class) = planned.classes.first() else { return Ok(Vec::new()) };
     let mut watch = watching(order, &planned.words, say);
-    let taken = planned.purchases(&mut watch).map_err(|failure| told(&failure))?;
-    let anew = planned.anew(class, &mut watch).map_err(|failure| told(&failure))?;
+    let taken = planned.purchases(&mut watch);
+    let anew = planned.anew(class, &mut watch);
     drop(watch);
     if order.sheets {
         return sheets((class, &planned), (&taken, &anew), order, say).map_err(|error| unset(&error));
@@ -52,9 +57,10 @@ fn leaves(
     (purchases, anew): (&[Purchase], &[Purchase]),
 ) -> [(&'static str, Leaf); 4] {
     let (title, together, words) = (&class.file.title, planned.title(), &planned.words);
+    let list = Shopping { purchases, due: &planned.due(), currency: &planned.currency() };
     [
         ("kits", kits(title, &class.kits, words)),
-        ("shopping", shopping_list(&together, purchases, &planned.currency(), words)),
+        ("shopping", shopping_list(&together, &list, words)),
         ("cutting", cutting_plan(&together, purchases, words)),
         ("price", Worked::of(class, anew).leaf(class, words)),
     ]
@@ -74,6 +80,9 @@ fn sheets(
         say(file.to_owned());
         made.push((file, leaf.pdf(words, paper, &templates)?));
     }
+    say("checks.pdf".to_owned());
+    let checks = check_card(&class.file.title, &class.drafts, words);
+    made.push(("checks.pdf", checks.pdf(words, paper, &templates)?));
     say("labels.pdf".to_owned());
     let size = order.labels.map_or(LabelSize::usual(paper), LabelSize::from);
     made.push((
@@ -84,12 +93,21 @@ fn sheets(
     Ok(made)
 }
 
-fn read(source: &str, order: &PlanOrder, shop: Shop<'_>) -> Result<PlannedClass, Refusal> {
-    let text = Text { origin: Origin::File("kits.toml".into()), content: source.to_owned() };
+/// The class of a kits file, drafted as its packets are: with the shelf's measures, by the hand taken up.
+fn drafted(file: KitsFile, order: &PlanOrder, shop: Shop<'_>) -> Result<PlannedClass, Refusal> {
     let names = words(order, Units::default())?;
-    let pattern = |named: &str| pattern(named, shop);
-    let reading = Reading { catalogue: shop.catalogue, words: &names, pattern: &pattern };
-    reading.class(&text).map_err(|failure| told(&failure))
+    let draft = |named: &str, ready: Option<AllReady>| draft(named, ready, (order, shop));
+    Reading { words: &names, draft: &draft }.class(file)
+}
+
+fn draft(
+    named: &str,
+    ready: Option<AllReady>,
+    (order, shop): (&PlanOrder, Shop<'_>),
+) -> Result<Draft, Refusal> {
+    let mut pattern = pattern(named, (order, shop))?;
+    pattern.ready = ready.unwrap_or(pattern.ready);
+    Ok(Draft::of(pattern, shop.catalogue, shop.hand))
 }
 
 /// With the other plans of the folder, and the orders, that are bought and cut for together with it.
@@ -99,15 +117,26 @@ fn together(
     shop: Shop<'_>,
 ) -> Result<Vec<PlannedClass>, Refusal> {
     for name in &planning.order.plans {
-        let text = shop.folder.offered(name, shop.any_file, shop.catalogue)?;
-        classes.push(read(&text.source, &planning.order, shop)?);
+        let text = shop.folder.offered(name, shop.any_file, shop.catalogue)?.source;
+        let tag = planning.order.language.as_deref();
+        let file = kits_file::read(&text).map_err(|faults| other(name, &problems(&text, faults, tag)))?;
+        classes.push(drafted(file, &planning.order, shop)?);
     }
     for order in &planning.orders {
-        let draft = pattern(&order.pattern, shop).map_err(|failure| told(&failure))?;
-        let draft = Draft::of(draft, shop.catalogue, &Hand::USUAL);
+        let draft = draft(&order.pattern, None, (&planning.order, shop))?;
         classes.push(of_order(order, draft, PriceTable::default()));
     }
     Ok(classes)
+}
+
+/// What is wrong first in another plan than the one that is open.
+fn other(name: &str, found: &[Problem]) -> Refusal {
+    let first = found.first();
+    let message = Message::new("kits-fault-in")
+        .with("file", name)
+        .with("line", first.map_or(1, |first| first.line))
+        .with("said", Value::Name(first.map(|first| first.message.clone()).unwrap_or_default()));
+    Refusal::said(StatusCode::UNPROCESSABLE_ENTITY, message, "the plan")
 }
 
 /// Lets a search go on for the order's time, and says how far it is.

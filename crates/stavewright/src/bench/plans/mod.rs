@@ -9,15 +9,18 @@ mod written;
 pub(crate) use written::written;
 
 use super::api::PlanKind;
-use super::compute::Shop;
+use super::compute::{self, Shop};
 use super::refusal::Refusal;
 
 pub(crate) use reading::{Made, Planning, Say};
 
 /// What is shown of a plan, or its sheets.
 pub(crate) fn work(planning: &Planning, shop: Shop<'_>, say: &mut Say<'_>) -> Result<Vec<Made>, Refusal> {
-    match planning.order.kind {
+    let made = match planning.order.kind {
         PlanKind::Kits => kits::work(planning, shop, say),
         PlanKind::Class => class::work(planning, shop, say),
-    }
+    };
+    // A worker's answer is told before it leaves.
+    let language = compute::language(planning.order.language.as_deref())?;
+    made.map_err(|refusal| refusal.told(language))
 }

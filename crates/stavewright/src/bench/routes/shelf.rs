@@ -7,42 +7,64 @@ use axum::extract::{Query, State};
 use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use basket::pattern::Units;
+use serde::Deserialize;
+use utoipa::IntoParams;
 use words::Words;
 
-use super::server::Reader;
-use crate::bench::api::{Fault, Shelf, ShelfAct};
+use crate::bench::api::{Fault, Shelf, ShelfAct, UnitsWord};
 use crate::bench::body::Sent;
 use crate::bench::guest::Guest;
 use crate::bench::refusal::Refusal;
 use crate::bench::shared::Bench;
 use crate::bench::{compute, shelf};
 
+/// Who reads, and what is looked for.
+#[derive(Debug, Default, Deserialize, IntoParams)]
+pub(super) struct Looking {
+    /// A language's tag, such as `en`.
+    language: Option<String>,
+    /// `in` or `mm`.
+    units: Option<UnitsWord>,
+    /// Words that the items hold which are shown; any item if left out.
+    find: Option<String>,
+}
+
+impl Looking {
+    fn words(&self) -> Result<Words, Refusal> {
+        compute::words(self.language.as_deref(), self.units, Units::default())
+    }
+
+    fn find(&self) -> &str {
+        self.find.as_deref().unwrap_or_default()
+    }
+}
+
 /// The shelf as it stands; nothing is made where there is none.
-#[utoipa::path(get, path = "/api/shelf", params(Reader), responses(
+#[utoipa::path(get, path = "/api/shelf", params(Looking), responses(
     (status = 200, body = Shelf), (status = 403, body = Fault), (status = 409, body = Fault)))]
 pub(super) async fn show(
     State(bench): State<Arc<Bench>>,
     guest: Guest,
-    Query(reader): Query<Reader>,
+    Query(looking): Query<Looking>,
 ) -> Result<Json<Shelf>, Refusal> {
     bench.may_see_workshop()?;
-    let (own, words) = (Arc::clone(&bench), words(&reader)?);
-    bench.files.run(guest.0, move || shelf::shelf(&own.folder, &words)).await.map(Json)
+    let (own, words) = (Arc::clone(&bench), looking.words()?);
+    bench.files.run(guest.0, move || shelf::shelf(&own.folder, (looking.find(), &words))).await.map(Json)
 }
 
 /// Does something with the shelf, whole or not at all.
-#[utoipa::path(post, path = "/api/shelf", params(Reader), request_body = ShelfAct, responses(
+#[utoipa::path(post, path = "/api/shelf", params(Looking), request_body = ShelfAct, responses(
     (status = 200, body = Shelf), (status = 403, body = Fault), (status = 404, body = Fault),
     (status = 409, body = Fault), (status = 422, body = Fault)))]
 pub(super) async fn act(
     State(bench): State<Arc<Bench>>,
     guest: Guest,
-    Query(reader): Query<Reader>,
+    Query(looking): Query<Looking>,
     Sent(what): Sent<ShelfAct>,
 ) -> Result<Json<Shelf>, Refusal> {
     bench.may_see_workshop()?;
-    let (own, words) = (Arc::clone(&bench), words(&reader)?);
-    bench.files.run(guest.0, move || shelf::act(&own.folder, what, &words)).await.map(Json)
+    let (own, words) = (Arc::clone(&bench), looking.words()?);
+    bench.files.run(guest.0, move || shelf::act(&own.folder, what, (looking.find(), &words))).await.map(Json)
 }
 
 /// The shelf as a table for a spreadsheet.
@@ -57,8 +79,4 @@ pub(super) async fn table(State(bench): State<Arc<Bench>>, guest: Guest) -> Resu
         (header::CONTENT_DISPOSITION, "attachment; filename=\"shelf.csv\""),
     ];
     Ok((headers, table).into_response())
-}
-
-fn words(reader: &Reader) -> Result<Words, Refusal> {
-    compute::words(reader.language.as_deref(), reader.units, Units::default())
 }

@@ -13,24 +13,28 @@ use workshop::{Fault, Item, Order, Store};
 use super::api::{Shelf, ShelfAct};
 use super::folder::Folder;
 use super::refusal::Refusal;
-use super::store::{STORE, in_folder};
-pub(crate) use own::{Own, OwnMeasures};
+pub(crate) use own::OwnMeasures;
 pub(crate) use shown::text_of;
 use told::refused;
 
+use crate::store::{STORE, in_folder};
+
 /// Movements that the page shows.
 const SHOWN_MOVEMENTS: u32 = 200;
+/// Items that the page shows: more at once are not read.
+const SHOWN_ITEMS: u32 = 200;
 
-/// The shelf as it stands; an empty one where there is none yet.
-pub(crate) fn shelf(folder: &Folder, words: &Words) -> Result<Shelf, Refusal> {
+/// The shelf as it stands, with the items that hold the words that are looked for; an empty one where there is
+/// none yet.
+pub(crate) fn shelf(folder: &Folder, looking: (&str, &Words)) -> Result<Shelf, Refusal> {
     match existing(folder)? {
-        Some(store) => show(&store, words),
+        Some(store) => show(&store, looking),
         None => Ok(Shelf::default()),
     }
 }
 
 /// Does something with the shelf, whole or not at all, and shows it as it stands afterwards.
-pub(crate) fn act(folder: &Folder, what: ShelfAct, words: &Words) -> Result<Shelf, Refusal> {
+pub(crate) fn act(folder: &Folder, what: ShelfAct, looking: (&str, &Words)) -> Result<Shelf, Refusal> {
     let store = existing(folder)?;
     let mut store = match (store, &what) {
         (Some(store), _) => store,
@@ -40,7 +44,7 @@ pub(crate) fn act(folder: &Folder, what: ShelfAct, words: &Words) -> Result<Shel
         (None, _) => return Err(none_yet()),
     };
     act::act(&mut store, what)?;
-    show(&store, words)
+    show(&store, looking)
 }
 
 /// The shelf as a table for a spreadsheet.
@@ -65,17 +69,36 @@ pub(crate) fn orders(folder: &Folder, names: &[String]) -> Result<Vec<Order>, Re
     names.iter().map(|name| store.order(name).map_err(|fault| refused(&fault))).collect()
 }
 
-fn show(store: &Store, words: &Words) -> Result<Shelf, Refusal> {
+fn show(store: &Store, (find, words): (&str, &Words)) -> Result<Shelf, Refusal> {
     let all = || -> Result<Shelf, Fault> {
+        let (items, found, all) = items_with(find, (store, words))?;
         Ok(Shelf {
             there: true,
-            items: shown::items(store.items()?, words),
+            items: shown::items(items, words),
+            found,
+            all,
+            colours: store.colours()?,
             moulds: store.moulds()?.into_iter().map(shown::mould).collect(),
             orders: shown::open_orders(store.orders()?),
             movements: store.history(SHOWN_MOVEMENTS)?.into_iter().map(shown::movement).collect(),
         })
     };
     all().map_err(|fault| refused(&fault))
+}
+
+/// The first items that hold these words, how many do, and how many lie there.
+fn items_with(find: &str, (store, words): (&Store, &Words)) -> Result<(Vec<Item>, u32, u32), Fault> {
+    if find.trim().is_empty() {
+        let (items, all) = store.first_items(SHOWN_ITEMS)?;
+        return Ok((items, all, all));
+    }
+    let items = store.items()?;
+    let count = |items: &[Item]| u32::try_from(items.len()).unwrap_or(u32::MAX);
+    let all = count(&items);
+    let mut found = shown::with(find, items, words);
+    let many = count(&found);
+    found.truncate(SHOWN_ITEMS as usize);
+    Ok((found, many, all))
 }
 
 /// The store, if there is one.

@@ -12,8 +12,7 @@ use crate::bench::api::{
     ItemText, MovementKind, ShelfChange, ShelfItem, ShelfMould, ShelfMovement, ShelfOrder,
 };
 
-/// What lies on the shelf. Of ten thousand items most say the same of material, colour and length, which is put
-/// into words once.
+/// What is shown of the shelf. Most items say the same of material, colour and length, which is put into words once.
 pub(super) fn items(items: Vec<Item>, words: &Words) -> Vec<ShelfItem> {
     let (mut materials, mut colours, mut units) = (Known::new(), Known::new(), Known::new());
     let (mut runs, mut measures) = (Known::new(), Known::new());
@@ -35,6 +34,22 @@ pub(super) fn items(items: Vec<Item>, words: &Words) -> Vec<ShelfItem> {
         }
     };
     items.into_iter().map(one).collect()
+}
+
+/// The items that hold all these words: in their names, in what the reader calls material and colour, in where they
+/// were bought or in what else is said of them.
+pub(super) fn with(find: &str, mut items: Vec<Item>, words: &Words) -> Vec<Item> {
+    let find: Vec<String> = find.split_whitespace().map(str::to_lowercase).collect();
+    let mut labels = Known::new();
+    items.retain(|item| {
+        let label = known(&mut labels, (item.material.clone(), item.colour.clone()), || {
+            let (material, colour) = (words.material(&item.material), words.colour(&item.colour));
+            format!("{} {material} {colour}", item.material).to_lowercase()
+        });
+        let own = format!("{} {} {}", item.name, item.bought_from, item.note).to_lowercase();
+        find.iter().all(|word| own.contains(word) || label.contains(word))
+    });
+    items
 }
 
 /// What was said already.
@@ -87,7 +102,8 @@ pub(super) fn mould(mould: Mould) -> ShelfMould {
 /// The orders that are still to be made.
 pub(super) fn open_orders(orders: Vec<Order>) -> Vec<ShelfOrder> {
     let open = orders.into_iter().filter(|order| order.state != State::Delivered);
-    open.map(|Order { name, pattern, count, .. }| ShelfOrder { name, pattern, count }).collect()
+    open.map(|Order { name, pattern, count, needed, .. }| ShelfOrder { name, pattern, count, needed })
+        .collect()
 }
 
 /// A movement.

@@ -5,7 +5,7 @@ use basket::message::{Message, Value};
 use workshop::Fault;
 
 use crate::bench::refusal::Refusal;
-use crate::bench::store::STORE;
+use crate::store::STORE;
 
 /// A fault of the store as an answer.
 pub(super) fn refused(fault: &Fault) -> Refusal {

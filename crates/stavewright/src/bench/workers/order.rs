@@ -3,7 +3,7 @@
 use planning::records::Adopted;
 use serde::{Deserialize, Serialize};
 
-use crate::bench::shelf::Own;
+use crate::own::Own;
 
 /// A kind of work. The request itself follows as it was sent to the server.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -2,9 +2,9 @@
 
 use std::path::PathBuf;
 
-use planning::buying::Purchase;
+use planning::buying::{Due, Purchase};
 use serde_json::json;
-use sheets::workshop::{shopping_csv, shopping_list};
+use sheets::workshop::{Shopping, shopping_csv, shopping_list};
 
 use super::plan::Planning;
 use super::{book, plan, show};
@@ -16,7 +16,8 @@ use crate::screen;
 /// Write the shopping list for classes and orders together: what the shelf has, what is to be bought.
 ///
 /// Strands on the shelf are used first, offcuts among them. What is missing is bought in the units
-/// that cost least; prices and units are those of the shelf, else those of the catalogue.
+/// that cost least; prices and units are those of the shelf, else those of the catalogue. Where a
+/// kits file or an order says when its material is needed, the list says until when to order it.
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
   stavewright buy autumn-weekend.toml
@@ -45,21 +46,33 @@ pub(crate) struct Args {
 
 pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     let planned = args.planning.read()?;
-    let purchases = planned.purchases(&mut plan::watch(plan::LIMIT))?;
+    let purchases = planned.purchases(&mut plan::watch(plan::LIMIT));
     if args.format == Format::Json {
         let all: Vec<_> = purchases.iter().map(written).collect();
-        screen::print_json(&json!({ "format": "stavewright-shopping", "version": 1, "materials": all }))?;
+        let due: Vec<_> = planned.due().iter().map(due).collect();
+        let (format, version) = ("stavewright-shopping", 1);
+        screen::print_json(&json!({ "format": format, "version": version, "due": due, "materials": all }))?;
     } else if args.out.as_ref().is_some_and(|out| out.extension().is_some_and(|ending| ending == "csv")) {
         let out = args.out.clone().unwrap_or_default();
         show::wrote(&out, &shopping_csv(&purchases)?)?;
     } else {
-        let leaf = shopping_list(&planned.title(), &purchases, &planned.currency(), &planned.words);
+        let list = Shopping { purchases: &purchases, due: &planned.due(), currency: &planned.currency() };
+        let leaf = shopping_list(&planned.title(), &list, &planned.words);
         show::leaf(&leaf, args.out.as_deref(), (planned.first(), &planned.words, &args.printing))?;
     }
     if args.bought {
         book::bought(&args.planning.store, &planned.title(), &purchases)?;
     }
     Ok(Outcome::Fine)
+}
+
+fn due(due: &Due) -> serde_json::Value {
+    json!({
+        "for": due.name,
+        "needed": due.needed.to_string(),
+        "order_by": due.order_by.map(|day| day.to_string()),
+        "order_dyed_by": due.order_dyed_by.map(|day| day.to_string()),
+    })
 }
 
 fn written(purchase: &Purchase) -> serde_json::Value {

@@ -6,12 +6,14 @@ use basket::Catalogue;
 use basket::pattern::Units;
 use workshop::Version;
 
-use super::{STORE, failure, open};
+use super::{failure, open};
 use crate::bench::{Folder, Past, PastVersion, differences};
 use crate::cli::outcome::Outcome;
 use crate::cli::reading::Speaking;
 use crate::failure::Failure;
+use crate::own::Own;
 use crate::source::Origin;
+use crate::store::STORE;
 use crate::{input, screen, single};
 
 /// See what a pattern was before, in what its versions differ, and go back.
@@ -80,7 +82,8 @@ fn list(versions: Vec<Version>, folder: &Path, tag: &str) -> Result<Outcome, Fai
         Folder::at(folder).map_err(|error| Failure::plain(error.to_string(), "Name another file."))?;
     let version = |Version { id, at, source }| PastVersion { id, at, source, says: Vec::new() };
     let past = Past { versions: versions.into_iter().map(version).collect(), language: Some(tag.to_owned()) };
-    let told = differences(past, &folder, Catalogue::built_in());
+    let (own, _) = Own::of_folder(folder.path(), Catalogue::built_in());
+    let told = differences(past, &folder, &own.catalogue(Catalogue::built_in()));
     for PastVersion { id, at, says, .. } in
         told.map_err(|refusal| Failure::plain(refusal.fault().what.clone(), ""))?
     {

@@ -24,9 +24,7 @@ use words::{Language, Words};
 use workshop::{Fault, Store};
 
 use crate::failure::Failure;
-
-/// The store of a folder of patterns.
-const STORE: &str = "workshop.db";
+use crate::store::STORE;
 
 /// Where the store is.
 #[derive(Debug, clap::Args)]
@@ -42,13 +40,14 @@ impl StoreArgs {
         open(&self.store)
     }
 
+    /// The store, where another than the usual one is named.
+    fn named(&self) -> Option<&Path> {
+        Some(self.store.as_path()).filter(|store| *store != Path::new(STORE))
+    }
+
     /// The store, if there is one.
     fn existing(&self) -> Result<Option<Store>, Failure> {
-        if self.store.exists() || self.store.as_path() != Path::new(STORE) {
-            self.open().map(Some)
-        } else {
-            Ok(None)
-        }
+        if self.store.exists() || self.named().is_some() { self.open().map(Some) } else { Ok(None) }
     }
 }
 

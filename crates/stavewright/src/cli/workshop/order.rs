@@ -33,7 +33,7 @@ use crate::{input, kits_file, report, screen};
   stavewright order quote \"bread baskets\" harbour.toml --count 4 --price 180 \\
       --buyer \"the harbour cafe\" --hours 4 --days 5 --out quote.pdf
   stavewright order quote \"egg baskets\" ferry.toml --price-plan autumn-weekend.toml
-  stavewright order accept \"bread baskets\" --deposit 200
+  stavewright order accept \"bread baskets\" --deposit 200 --needed 2026-11-02
   stavewright order
   stavewright order slip \"bread baskets\" --out slip.pdf
   stavewright order care \"bread baskets\" --out care.pdf
@@ -60,6 +60,9 @@ enum What {
         /// What was paid ahead.
         #[arg(long, value_parser = super::amount)]
         deposit: Option<Decimal>,
+        /// The day on which the material is needed.
+        #[arg(long, value_name = "DAY")]
+        needed: Option<Date>,
     },
     /// It was handed over.
     Deliver { name: String },
@@ -120,6 +123,10 @@ struct QuoteArgs {
     #[arg(long, value_name = "DAY")]
     from: Option<Date>,
 
+    /// The day on which the material is needed, for `stavewright buy` [default: that of --from].
+    #[arg(long, value_name = "DAY")]
+    needed: Option<Date>,
+
     /// Anything else.
     #[arg(long, default_value = "", hide_default_value = true)]
     note: String,
@@ -153,10 +160,11 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     match &args.what {
         None => list(&store.orders().map_err(faulty)?, args.format)?,
         Some(What::Quote(quote)) => self::quote(args, quote, &mut store)?,
-        Some(What::Accept { name, deposit }) => {
+        Some(What::Accept { name, deposit, needed }) => {
             let order = find(args, &store, name)?;
             let deposit = deposit.or(order.deposit);
-            store.put_order(&Order { state: State::Ordered, deposit, ..order }).map_err(faulty)?;
+            let needed = needed.map(|day| day.to_string()).or(order.needed);
+            store.put_order(&Order { state: State::Ordered, deposit, needed, ..order }).map_err(faulty)?;
             screen::print("Written down as ordered.\n")?;
         }
         Some(What::Deliver { name }) => {
@@ -164,8 +172,8 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
             store.put_order(&Order { state: State::Delivered, ..order }).map_err(faulty)?;
             screen::print("Written down as handed over.\n")?;
         }
-        Some(What::Slip(paper)) => slip(&find(args, &store, &paper.name)?, paper)?,
-        Some(What::Care(paper)) => care(&find(args, &store, &paper.name)?, paper)?,
+        Some(What::Slip(paper)) => slip(&find(args, &store, &paper.name)?, paper, args.store.named())?,
+        Some(What::Care(paper)) => care(&find(args, &store, &paper.name)?, paper, args.store.named())?,
     }
     Ok(Outcome::Fine)
 }
@@ -180,7 +188,8 @@ fn quote(args: &Args, quote: &QuoteArgs, store: &mut Store) -> Result<(), Failur
         let what = format!("the order \u{201c}{}\u{201d} is no longer a quote", quote.name);
         return Err(Failure::plain(what, "Give this one another name."));
     }
-    let draft = quote.reading.read()?.draft();
+    let reading = quote.reading.clone().measured_by(args.store.named());
+    let draft = reading.read()?.draft();
     let from = quote.from.map_or_else(|| ZonedDateTime::now().date().tomorrow(), Ok);
     let from = from.map_err(|_| Failure::plain("this day is beyond the calendar", "Name an earlier one."))?;
     let pattern = quote.reading.pattern.display().to_string();
@@ -201,6 +210,7 @@ fn quote(args: &Args, quote: &QuoteArgs, store: &mut Store) -> Result<(), Failur
         currency: quote.currency.clone(),
         buyer: quote.buyer.clone(),
         promised: Some(promised.promised.to_string()),
+        needed: quote.needed.or(quote.from).map(|day| day.to_string()),
         price_plan: quote.price_plan.as_ref().map(|plan| plan.display().to_string()).unwrap_or_default(),
         note: quote.note.clone(),
         ..Order::default()
@@ -254,7 +264,7 @@ fn by_plan(
     let class = of_order(order, draft.clone(), rates);
     let planned = Planned::of(vec![class], items, words.clone());
     let Some(class) = planned.classes.first() else { return Ok(Default::default()) };
-    let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
+    let anew = planned.anew(class, &mut plan::watch(plan::LIMIT));
     let worked = Worked::of(class, &anew);
     let unpriced = worked.unpriced.iter().map(|(material, colour)| match colour.as_str() {
         "natural" => material.clone(),
@@ -284,21 +294,22 @@ fn paper(order: &Order) -> OrderPaper<'_> {
     }
 }
 
-fn draft(order: &Order, args: &PaperArgs) -> Result<Draft, Failure> {
-    Ok(Reading::plain(PathBuf::from(&order.pattern), &args.speaking).read()?.draft())
+fn draft(order: &Order, args: &PaperArgs, store: Option<&Path>) -> Result<Draft, Failure> {
+    let reading = Reading::plain(PathBuf::from(&order.pattern), &args.speaking);
+    Ok(reading.measured_by(store).read()?.draft())
 }
 
-fn slip(order: &Order, args: &PaperArgs) -> Result<(), Failure> {
-    let draft = draft(order, args)?;
+fn slip(order: &Order, args: &PaperArgs, store: Option<&Path>) -> Result<(), Failure> {
+    let draft = draft(order, args, store)?;
     let words = words(&draft.basket);
     let leaf = paper(order).packing_slip(&draft, &words);
     show::leaf(&leaf, args.out.as_deref(), (Some(&draft), &words, &args.printing))
 }
 
-fn care(order: &Order, args: &PaperArgs) -> Result<(), Failure> {
+fn care(order: &Order, args: &PaperArgs, store: Option<&Path>) -> Result<(), Failure> {
     let out = args.out.clone().unwrap_or_else(|| PathBuf::from("care.pdf"));
     show::ending(&out, &["pdf"])?;
-    let draft = draft(order, args)?;
+    let draft = draft(order, args, store)?;
     let card = Card { paper: args.printing.paper(&draft.basket), templates: args.printing.templates()? };
     let page = args.printing.set(&draft, &words(&draft.basket), move |draft, words, say| {
         say("care card");

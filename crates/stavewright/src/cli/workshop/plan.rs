@@ -1,23 +1,26 @@
 //! From kits files to kits and purchases.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
+use std::rc::Rc;
 use std::time::{Duration, Instant};
 
-use basket::pattern::{Pattern, Units};
-use basket::{Catalogue, Draft, Hand};
-use words::Words;
-use workshop::Fault;
+use basket::pattern::{AllReady, Units};
+use basket::{Draft, Hand};
+use workshop::{Fault, Store};
 
 use super::StoreArgs;
 use super::failure;
-use crate::cli::reading::{Speaking, UnitsArg};
+use crate::cli::own_hand::OwnHand;
+use crate::cli::reading::{Read, Reading, Speaking, UnitsArg};
 use crate::failure::Failure;
 use crate::kits_file::PriceTable;
-use crate::planned::{Planned, PlannedClass, Reading, of_order};
+use crate::planned::{self, Planned, PlannedClass, of_order};
 use crate::progress::Progress;
 use crate::source::Origin;
-use crate::{drawn, input};
+use crate::{input, kits_file, screen};
 
 /// Seconds for all searches together, where nobody says otherwise.
 pub(super) const SECONDS: u64 = 20;
@@ -43,6 +46,9 @@ pub(super) struct Planning {
     units: Option<UnitsArg>,
 
     #[command(flatten)]
+    hand: OwnHand,
+
+    #[command(flatten)]
     speaking: Speaking,
 }
 
@@ -55,20 +61,15 @@ impl Planning {
     pub(super) fn read(&self) -> Result<Planned, Failure> {
         let store = self.store.existing()?;
         let of_store = |fault| failure(&self.store.store, &fault);
-        let (items, catalogue) = match &store {
-            Some(store) => {
-                (store.items().map_err(of_store)?, store.catalogue(Catalogue::built_in()).map_err(of_store)?)
-            }
-            None => (Vec::new(), Catalogue::built_in().clone()),
-        };
-        let names = self.speaking.words(Units::default());
+        let items = store.as_ref().map_or_else(|| Ok(Vec::new()), Store::items).map_err(of_store)?;
+        let patterns = Patterns { planning: self, known: RefCell::default() };
         let mut classes: Vec<PlannedClass> =
-            self.files.iter().map(|path| class(path, &catalogue, &names)).collect::<Result<_, _>>()?;
+            self.files.iter().map(|path| patterns.class(path)).collect::<Result<_, _>>()?;
         for name in &self.orders {
             let order = store.as_ref().map(|store| store.order(name)).transpose().map_err(of_store)?;
             let order =
                 order.ok_or_else(|| of_store(Fault::Unknown { what: "order", name: name.clone() }))?;
-            let draft = Draft::of(pattern(Path::new(&order.pattern), &catalogue)?, &catalogue, &Hand::USUAL);
+            let draft = patterns.draft(PathBuf::from(&order.pattern), None)?;
             classes.push(of_order(&order, draft, PriceTable::default()));
         }
         let first = classes.iter().flat_map(|class| &class.drafts).next();
@@ -86,18 +87,52 @@ pub(super) fn watch(limit: Duration) -> impl FnMut(planning::cutting::Progress) 
     }
 }
 
-fn class(path: &Path, catalogue: &Catalogue, words: &Words) -> Result<PlannedClass, Failure> {
-    let text = input::read(Origin::of(path))?;
-    let folder = text.origin.folder();
-    let pattern = |named: &str| pattern(&folder.join(named), catalogue);
-    Reading { catalogue, words, pattern: &pattern }.class(&text)
+/// The patterns of the plans. Each is read once, and drafted as `stavewright draft` does it: with the measures of the
+/// shelf, by the hand that is asked for.
+struct Patterns<'p> {
+    planning: &'p Planning,
+    known: RefCell<BTreeMap<PathBuf, Rc<Known>>>,
 }
 
-fn pattern(path: &Path, catalogue: &Catalogue) -> Result<Pattern, Failure> {
-    let origin = Origin::File(path.to_owned());
-    let written = input::read(origin.clone())?;
-    let mut pattern = basket::pattern::read(&written.content, catalogue)
-        .map_err(|problems| Failure::Misread { text: written, problems })?;
-    drawn::load(&mut pattern, origin.folder())?;
-    Ok(pattern)
+/// A pattern with the hand that it is drafted by, and what was said of its measures and of the hand.
+struct Known {
+    read: Read,
+    hand: Hand,
+    said: [String; 2],
+}
+
+impl Patterns<'_> {
+    fn class(&self, path: &Path) -> Result<PlannedClass, Failure> {
+        let text = input::read(Origin::of(path))?;
+        let folder = text.origin.folder();
+        let file = kits_file::parse(&text)?;
+        let draft = |named: &str, ready: Option<AllReady>| self.draft(folder.join(named), ready);
+        planned::Reading { words: &self.planning.speaking.words(Units::default()), draft: &draft }.class(file)
+    }
+
+    fn draft(&self, path: PathBuf, ready: Option<AllReady>) -> Result<Draft, Failure> {
+        let known = self.known(path)?;
+        let (pattern, catalogue) = known.read.said();
+        let mut pattern = pattern.clone();
+        pattern.ready = ready.unwrap_or(pattern.ready);
+        Ok(Draft::of(pattern, catalogue, &known.hand))
+    }
+
+    fn known(&self, path: PathBuf) -> Result<Rc<Known>, Failure> {
+        let mut all = self.known.borrow_mut();
+        if let Some(known) = all.get(&path) {
+            return Ok(Rc::clone(known));
+        }
+        let reading = Reading::plain(path.clone(), &self.planning.speaking);
+        let (read, measures) = reading.measured_by(self.planning.store.named()).read_and_say()?;
+        let (hand, of_hand) = self.planning.hand.of(&read)?;
+        let said = [measures, of_hand];
+        // What was said of another pattern already is not said again.
+        for text in said.iter().filter(|text| all.values().all(|known| !known.said.contains(text))) {
+            screen::tell(text);
+        }
+        let known = Rc::new(Known { read, hand, said });
+        all.insert(path, Rc::clone(&known));
+        Ok(known)
+    }
 }

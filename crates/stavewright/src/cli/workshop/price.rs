@@ -57,7 +57,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
     }
     let mut leaves = Vec::new();
     for class in classes {
-        let anew = planned.anew(class, &mut plan::watch(plan::LIMIT))?;
+        let anew = planned.anew(class, &mut plan::watch(plan::LIMIT));
         let worked = Worked::of(class, &anew);
         if args.format == Format::Json {
             let seat = worked.seats.seat(&worked.rates);

@@ -191,7 +191,7 @@ pub(crate) fn run(args: &Args) -> Result<Outcome, Failure> {
 /// Girths of a pattern's mould, evenly from its foot to its top.
 fn profile(pattern: &std::path::Path) -> Result<Vec<Girth>, Failure> {
     const PLACES: u32 = 8;
-    let form = Reading::plain(pattern.to_owned(), &Speaking::default()).read()?.basket().body.form;
+    let form = Reading::plain(pattern.to_owned(), &Speaking::default()).read_and_say()?.0.basket().body.form;
     let girth = |place: u32| {
         let along = form.profile.along_at_height(form.height() * (f64::from(place) / f64::from(PLACES)));
         let girth = form.girth(along, Length::ZERO);

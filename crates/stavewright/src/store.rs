@@ -1,4 +1,4 @@
-//! Where the store of a folder is, for the shelf, the log and the histories alike.
+//! Where the store of a folder is, for the commands, the shelf, the log and the histories alike.
 
 use std::io;
 use std::path::Path;
