@@ -3,9 +3,9 @@
 use basket::Basket;
 use basket::message::Value;
 use basket::pattern::keys::{
-    self, Declared, Group, Usual, ears, filler, handle, lashing, mould, rim, staves, taper, weave,
+    self, Declared, Group, Usual, ears, filler, handle, lashing, lid, mould, rim, staves, taper, weave,
 };
-use basket::pattern::{BailCurve, EarMaterial, FillerPattern, HandleKind, MouldForm, Pattern, Word};
+use basket::pattern::{BailCurve, EarMaterial, FillerPattern, HandleKind, LidFit, MouldForm, Pattern, Word};
 use words::Words;
 
 use super::field::{Making, in_file};
@@ -82,6 +82,8 @@ impl FormInput<'_> {
             handle::belongs(path, handle.kind())
         } else if within(keys::EARS.path) {
             self.basket.ears.is_some()
+        } else if within(keys::LID.path) {
+            self.basket.lid.is_some()
         } else {
             !within(keys::HANDLE.path) || self.basket.handle.is_some()
         };
@@ -103,6 +105,8 @@ impl FormInput<'_> {
             there(self.pattern.ears.is_some())
         } else if path == keys::HANDLE.path {
             there(self.pattern.handle.is_some())
+        } else if path == keys::LID.path {
+            there(self.pattern.lid.is_some())
         } else if path == keys::FILLER.path {
             match self.pattern.filler {
                 FillerPattern::Choose => None,
@@ -174,6 +178,9 @@ impl FormInput<'_> {
             field.give = vec![remove(path)];
         } else if path == keys::HANDLE.path {
             field.take = vec![set(handle::KIND.path, HandleKind::Swing.word())];
+            field.give = vec![remove(path)];
+        } else if path == keys::LID.path {
+            field.take = vec![set(lid::FIT.path, LidFit::DropIn.word())];
             field.give = vec![remove(path)];
         } else if path == keys::FILLER.path {
             let stock = self.basket.body.filler().map(|filler| filler.stock.name.clone());

@@ -36,6 +36,7 @@ const USUAL: &[&dyn Declared] = &[
     &keys::EARS,
     &ears::MATERIAL,
     &keys::HANDLE,
+    &keys::LID,
     &handle::KIND,
     &handle::RISE,
     &keys::FINISH,
