@@ -100,8 +100,9 @@ impl Chosen<'_> {
             if known.is_none() {
                 job.stocks.push(Stock { length, count: Some(0), cost: 1 });
             }
-            let count = job.stocks.get_mut(stock).and_then(|stock| stock.count.as_mut());
-            count.into_iter().for_each(|count| *count += 1);
+            if let Some(Stock { count: Some(count), .. }) = job.stocks.get_mut(stock) {
+                *count += 1;
+            }
             let Some(strand) = plan.strands.get_mut(*place) else { continue };
             let left = length.to_mm() - used(job, strand) as f64 / 1e6 - job.kerf.to_mm();
             strand.stock = stock;

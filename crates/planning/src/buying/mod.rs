@@ -150,7 +150,7 @@ impl Purchase {
                         units.iter().copied().filter(|offer| offer.length == Some(*length)).collect();
                     let runs = by_length::choose((&self.job, &plan, stock), &of_length, &by_length);
                     let wanted = plan.opened(stock);
-                    self.order(wanted - runs.as_ref().map_or(0, |runs| runs.strands()), &of_length);
+                    self.order(wanted - runs.as_ref().map_or(0, by_length::Chosen::strands), &of_length);
                     self.buy.extend(runs.map(|runs| runs.order(&mut self.job, &mut plan)));
                 }
                 plan.sort();

@@ -24,7 +24,8 @@ pub(crate) fn bought(there: &[Item], purchases: &[Purchase]) -> Booking {
         };
         for (item, count) in came_in {
             let own = there.iter().chain(&items).find(|own| is_same(own, &item));
-            let name = own.map(|own| own.name.clone()).unwrap_or_else(|| {
+            let own = own.map(|own| own.name.clone());
+            let name = own.unwrap_or_else(|| {
                 let taken = there.iter().chain(&items).any(|own| own.name == item.name);
                 let name = if taken { format!("{} (2)", item.name) } else { item.name.clone() };
                 items.push(Item { name: name.clone(), ..item });
