@@ -5,7 +5,7 @@ use std::ops::ControlFlow;
 
 use basket::{Catalogue, Colour, Draft, Hand, Length, Piece};
 use jiff::civil::date;
-use planning::buying::{Due, Lot, Need, Offer, Terms, Timing, buy, needs};
+use planning::buying::{Bought, Due, Lot, Need, Offer, Terms, Timing, buy, needs};
 use planning::kits::{Kits, Student};
 use rust_decimal::Decimal;
 
@@ -86,7 +86,7 @@ fn twelve_kits_are_planned_and_proven_within_a_second() {
         for purchase in bought(&needs, &terms(&[], &[])) {
             assert_eq!(purchase.fault, None, "{name}: {}", purchase.need.material.name);
             assert!(purchase.plan.as_ref().is_none_or(planning::cutting::Plan::is_proven), "{name}");
-            let got: u32 = purchase.buy.iter().map(|(offer, count)| offer.holds * count).sum();
+            let got: u32 = purchase.buy.iter().map(Bought::strands).sum();
             let used = purchase.plan.as_ref().map_or(purchase.need.whole, |plan| plan.strands.len() as u32);
             assert_eq!(got, used + purchase.spare, "{name}: {}", purchase.need.material.name);
         }
@@ -125,7 +125,7 @@ fn the_shelf_goes_first_and_the_cheaper_units_are_bought() {
     // 100 less 20 on the shelf: 80 take a hank and a half at 74.00, not two hanks at 96.00.
     let purchase = &bought(&[cane(100, "natural")], &terms(&[lot(20)], &offers))[0];
     let units: Vec<(&str, u32)> =
-        purchase.buy.iter().map(|(offer, count)| (offer.unit.as_str(), *count)).collect();
+        purchase.buy.iter().map(|bought| (bought.offer.unit.as_str(), bought.count)).collect();
     assert_eq!(units, [("hank", 1), ("half hank", 1)]);
     assert_eq!((purchase.cost, purchase.spare), (Some(Decimal::new(7400, 2)), 25));
     // All on the shelf: nothing to buy, and nothing to pay.

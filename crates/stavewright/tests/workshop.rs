@@ -100,6 +100,59 @@ fn from_the_shelf_to_the_price() {
     assert!((amount("retail") - 2.0 * amount("wholesale")).abs() < 0.001);
 }
 
+/// A coil of half round reed is 16.00; the few strands that are needed cost less by the foot at 0.20.
+#[test]
+fn lengths_are_ordered_where_the_footage_costs_less() {
+    let (room, class) = school();
+    let folder = room.path();
+    let reed = |list: &Value| {
+        let all = list["materials"].as_array().unwrap();
+        all.iter().find(|line| line["material"] == "half round reed 3/8 in").unwrap().clone()
+    };
+    assert_eq!(reed(&json(folder, &["buy", &class]))["cost"], "16.00");
+    let put = |price: &str, holds: &str| {
+        let what = ["shelf", "put", "reed by the foot", "--material", "half round reed 3/8 in"];
+        let unit = ["--length", "1 ft", "--unit", "foot", "--holds", holds, "--price", price];
+        said(folder, &[&what[..], &unit[..]].concat())
+    };
+    let refused = put("0.20", "12");
+    assert_eq!(refused.code, 2);
+    assert!(refused.err.contains("one unit holds 1"), "{}", refused.err);
+
+    // At 0.50 the whole coil stays cheaper.
+    assert_eq!(put("0.50", "1").code, 0);
+    assert_eq!(reed(&json(folder, &["buy", &class]))["buy"][0]["unit"], "coil of 1 lb");
+    assert_eq!(put("0.20", "1").code, 0);
+    let line = reed(&json(folder, &["buy", &class]));
+    let feet: Vec<u64> =
+        line["buy"][0]["lengths"].as_array().unwrap().iter().map(|feet| feet.as_u64().unwrap()).collect();
+    let sum: u64 = feet.iter().sum();
+    assert_eq!((line["buy"].as_array().unwrap().len(), &line["buy"][0]["unit"]), (1, &"foot".into()));
+    assert_eq!((&line["buy"][0]["count"], &line["stays_whole"]), (&sum.into(), &0.into()));
+    let cost: f64 = line["cost"].as_str().unwrap().parse().unwrap();
+    assert!((cost - 0.2 * sum as f64).abs() < 0.001 && cost < 16.0, "{cost} for {sum} ft");
+
+    // The sheet and the table say in which lengths, in both languages.
+    let english = done(folder, &["buy", &class]);
+    assert!(english.contains(&format!("{sum}\u{a0}ft, in lengths of")), "{english}");
+    let german = done(folder, &["buy", &class, "--language", "de"]);
+    assert!(german.contains(&format!("{sum}\u{a0}Fuß, in Längen")), "{german}");
+    done(folder, &["buy", &class, "--out", "buy.csv"]);
+    let lengths = feet.iter().map(u64::to_string).collect::<Vec<_>>().join("; ");
+    let table = fs::read_to_string(folder.join("buy.csv")).unwrap();
+    assert!(table.contains(&format!(",{sum},foot,0.20,{cost:.2},2026-10-12,,{lengths}\n")), "{table}");
+
+    // Booked, they lie there as strands of these lengths, and nothing more is to be bought.
+    done(folder, &["buy", &class, "--bought"]);
+    for long in &feet {
+        let there = feet.iter().filter(|other| *other == long).count() as i64;
+        assert_eq!(count(folder, &format!("half round reed 3/8 in, {long} ft")), there);
+    }
+    assert_eq!(count(folder, "reed by the foot"), 0);
+    assert_eq!(reed(&json(folder, &["buy", &class]))["buy"].as_array().unwrap().len(), 0);
+    done(folder, &["cutting", &class, "--cut"]);
+}
+
 #[test]
 fn all_is_said_on_the_screen_in_both_languages() {
     let (room, class) = school();
@@ -130,7 +183,7 @@ fn sheets_are_written_as_pdf_and_table() {
     }
     done(folder, &["buy", &class, "--out", "buy.csv"]);
     let table = fs::read_to_string(folder.join("buy.csv")).unwrap();
-    assert!(table.starts_with("material,colour,count,unit,price,cost,order_by,from\n"), "{table}");
+    assert!(table.starts_with("material,colour,count,unit,price,cost,order_by,from,lengths\n"), "{table}");
     let refused = said(folder, &["kits", &class, "--out", "kits.doc"]);
     assert_eq!(refused.code, 2, "{}", refused.err);
 }

@@ -57,6 +57,7 @@ const ALIKE: &[&str] = &[
     "workshop-bag",
     "workshop-cannot-read",
     "workshop-material",
+    "workshop-metres",
     "workshop-nest-in",
     "workshop-pieces-of",
     "workshop-row-unread",

@@ -1,7 +1,7 @@
 //! What lies on the shelf.
 
 use basket::Length;
-use planning::buying::{Lot, Offer};
+use planning::buying::{LengthUnit, Lot, Offer};
 use rusqlite::{OptionalExtension, Row, named_params};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -30,10 +30,10 @@ pub struct Item {
     /// Thickness as measured, in millimetres; it goes before the catalogue's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thickness_mm: Option<f64>,
-    /// What it is bought in, such as `hank`.
+    /// What it is bought in, such as `hank`; `foot` or `metre` for what is sold by length.
     #[serde(default)]
     pub unit: String,
-    /// Strands, or pieces, in one such unit; zero where it is not bought anew.
+    /// Strands, or pieces, in one such unit; zero where it is not bought anew, one by the foot or metre.
     #[serde(default)]
     pub holds: u32,
     /// What one such unit costs.
@@ -206,6 +206,10 @@ fn check(item: &Item) -> Result<(), Fault> {
     }
     if !measures.iter().flatten().all(is_measure) {
         return Err(Fault::cannot_of("workshop-cannot-measure", &item.name));
+    }
+    let is_by_length = LengthUnit::called(&item.unit).is_some();
+    if is_by_length && item.offer().is_some_and(|offer| !offer.is_by_length()) {
+        return Err(Fault::cannot_of("workshop-cannot-length-unit", &item.name));
     }
     Ok(())
 }

@@ -1,6 +1,8 @@
 //! What to buy for kits and orders: first what lies on the shelf, then the coils, hanks and boxes that cost
-//! least, and when to order them.
+//! least, or lengths by the running foot where those cost less, and when to order them.
 
+mod bought;
+mod by_length;
 mod due;
 mod need;
 mod offers;
@@ -15,10 +17,13 @@ use rust_decimal::Decimal;
 
 use crate::cutting::{CuttingError, Job, Plan, Progress, Stock, solve};
 
+pub use bought::Bought;
 pub use due::Due;
 pub use need::{Need, needs};
-pub use offers::{Offer, usual_offers};
+pub use offers::{LengthUnit, Offer, usual_offers};
 pub use timing::Timing;
+
+use units::Cheapest;
 
 /// Ends that are shorter are waste (common practice: a hand's length).
 const WORTH_KEEPING: Length = Length::mm(150.0);
@@ -53,7 +58,8 @@ pub struct Terms<'t> {
 pub struct Purchase {
     /// What is needed.
     pub need: Need,
-    /// What it is cut from: lots of the shelf, then what is bought. Empty for pieces used whole.
+    /// What it is cut from: lots of the shelf, then what is bought, strands that are ordered by length last.
+    /// Empty for pieces used whole.
     pub job: Job,
     /// The lots that the first stocks of the job are.
     pub lots: Vec<Lot>,
@@ -61,8 +67,8 @@ pub struct Purchase {
     pub plan: Option<Plan>,
     /// How many pieces used whole are taken from the shelf.
     pub whole_from_shelf: u32,
-    /// Units to buy, with how many.
-    pub buy: Vec<(Offer, u32)>,
+    /// What to buy.
+    pub buy: Vec<Bought>,
     /// What they cost; none where a price is not known.
     pub cost: Option<Decimal>,
     /// Strands, or pieces used whole, of what is bought that stay whole.
@@ -92,8 +98,9 @@ fn purchase(need: &Need, terms: &Terms, watch: &mut dyn FnMut(Progress) -> Contr
         })
         .cloned()
         .collect();
-    let own: Vec<Offer> =
-        terms.offers.iter().filter(|offer| is_meant(&offer.material, &offer.colour)).cloned().collect();
+    let is_offered =
+        |offer: &&Offer| is_meant(&offer.material, &offer.colour) && (need.is_cut() || !offer.is_by_length());
+    let own: Vec<Offer> = terms.offers.iter().filter(is_offered).cloned().collect();
     let offers = if own.is_empty() { usual_offers(&need.material, &need.colour) } else { own };
     let mut purchase = Purchase {
         need: need.clone(),
@@ -115,7 +122,7 @@ fn purchase(need: &Need, terms: &Terms, watch: &mut dyn FnMut(Progress) -> Contr
     if purchase.fault.is_some() {
         purchase.cost = None;
     } else if !purchase.buy.is_empty() {
-        purchase.cost = purchase.buy.iter().map(|(offer, count)| offer.cost(*count)).sum();
+        purchase.cost = purchase.buy.iter().map(Bought::cost).sum();
         purchase.order_by = need.timings.iter().filter_map(|timing| timing.order_by(need.is_dyed())).min();
     }
     purchase
@@ -126,22 +133,38 @@ impl Purchase {
     fn cut(&mut self, offers: &[Offer], watch: &mut dyn FnMut(Progress) -> ControlFlow<()>) {
         let on_shelf = |lot: &Lot| Some(Stock { length: lot.length?, count: Some(lot.count), cost: 0 });
         self.job.stocks = self.lots.iter().filter_map(on_shelf).collect();
-        let mut lengths: Vec<Length> = offers.iter().filter_map(|offer| offer.length).collect();
+        let (by_length, units): (Vec<&Offer>, Vec<&Offer>) =
+            offers.iter().partition(|offer| offer.is_by_length());
+        let mut lengths: Vec<Length> = units.iter().filter_map(|offer| offer.length).collect();
+        if units.is_empty() {
+            lengths.extend(self.strand_by_length());
+        }
         lengths.sort_by(|a, b| b.to_mm().total_cmp(&a.to_mm()));
         lengths.dedup();
         self.job.stocks.extend(lengths.iter().map(|length| Stock { length: *length, count: None, cost: 1 }));
         match solve(&self.job, watch) {
-            Ok(plan) => {
+            Ok(mut plan) => {
                 for (place, length) in lengths.iter().enumerate() {
-                    let wanted = plan.opened(self.lots.len() + place);
+                    let stock = self.lots.len() + place;
                     let of_length: Vec<&Offer> =
-                        offers.iter().filter(|offer| offer.length == Some(*length)).collect();
-                    self.order(wanted, &of_length);
+                        units.iter().copied().filter(|offer| offer.length == Some(*length)).collect();
+                    let runs = by_length::choose((&self.job, &plan, stock), &of_length, &by_length);
+                    let wanted = plan.opened(stock);
+                    self.order(wanted - runs.as_ref().map_or(0, by_length::Chosen::strands), &of_length);
+                    self.buy.extend(runs.map(|runs| runs.order(&mut self.job, &mut plan)));
                 }
+                plan.sort();
                 self.plan = Some(plan);
             }
             Err(fault) => self.fault = Some(fault),
         }
+    }
+
+    /// The longest strand that is looked for where material is sold by length alone: the catalogue's, or the
+    /// longest piece.
+    fn strand_by_length(&self) -> Option<Length> {
+        let pieces = self.need.pieces.iter().map(|piece| piece.length);
+        pieces.chain(self.need.material.put_up.strand).reduce(Length::max)
     }
 
     fn take_whole(&mut self, offers: &[Offer]) {
@@ -152,10 +175,13 @@ impl Purchase {
     }
 
     fn order(&mut self, wanted: u32, offers: &[&Offer]) {
-        let bought = units::cheapest(wanted, offers);
-        let got: u32 = bought.iter().map(|(offer, count)| offer.holds.saturating_mul(*count)).sum();
+        let units = Cheapest::up_to(wanted, offers).units(wanted);
+        let whole =
+            |(offer, count): (&Offer, u32)| Bought { offer: offer.clone(), count, lengths: Vec::new() };
+        let bought: Vec<Bought> = units.into_iter().map(whole).collect();
+        let got: u32 = bought.iter().map(Bought::strands).sum();
         self.spare = self.spare.saturating_add(got.saturating_sub(wanted));
-        self.buy.extend(bought.into_iter().map(|(offer, count)| (offer.clone(), count)));
+        self.buy.extend(bought);
     }
 
     /// The lots of the shelf from which something is taken, and how much.
@@ -172,9 +198,16 @@ impl Purchase {
     /// What the material that is used costs when it is bought anew: of what is bought the share that does
     /// not stay whole. None where a price is not known.
     pub fn replacement(&self) -> Option<Decimal> {
-        let got: u32 = self.buy.iter().map(|(offer, count)| offer.holds.saturating_mul(*count)).sum();
+        let (by_length, units): (Vec<&Bought>, Vec<&Bought>) =
+            self.buy.iter().partition(|bought| bought.is_by_length());
+        let got: u32 = units.iter().map(|bought| bought.strands()).sum();
+        if got == 0 {
+            return self.cost;
+        }
+        let of_units: Decimal = units.into_iter().map(Bought::cost).sum::<Option<Decimal>>()?;
+        let of_lengths: Decimal = by_length.into_iter().map(Bought::cost).sum::<Option<Decimal>>()?;
         let used = Decimal::from(got.saturating_sub(self.spare));
-        if got == 0 { self.cost } else { self.cost?.checked_mul(used)?.checked_div(Decimal::from(got)) }
+        of_units.checked_mul(used)?.checked_div(Decimal::from(got))?.checked_add(of_lengths)
     }
 
     /// Ends that are worth keeping, longest first: what goes back on the shelf after the cutting.

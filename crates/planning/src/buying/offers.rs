@@ -28,6 +28,54 @@ impl Offer {
     pub fn cost(&self, count: u32) -> Option<Decimal> {
         self.price.and_then(|price| price.checked_mul(Decimal::from(count)))
     }
+
+    /// The unit of length by which it is sold, as one piece of so many units; none for what is sold in whole
+    /// units, such as hanks.
+    pub fn length_unit(&self) -> Option<LengthUnit> {
+        LengthUnit::called(&self.unit).filter(|unit| self.holds == 1 && unit.is_length(self.length))
+    }
+
+    /// Whether it is sold by the running foot or metre.
+    pub fn is_by_length(&self) -> bool {
+        self.length_unit().is_some()
+    }
+}
+
+/// A unit of length by which material is sold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LengthUnit {
+    /// The running foot.
+    Foot,
+    /// The running metre.
+    Metre,
+}
+
+impl LengthUnit {
+    /// By any of its names.
+    pub fn called(unit: &str) -> Option<Self> {
+        match unit.trim().to_lowercase().as_str() {
+            "foot" | "feet" | "ft" | "fuß" => Some(Self::Foot),
+            "metre" | "meter" | "m" => Some(Self::Metre),
+            _ => None,
+        }
+    }
+
+    /// How long so many are.
+    pub fn times(self, count: u32) -> Length {
+        Length::mm((self.nanometres() * i64::from(count)) as f64 / 1e6)
+    }
+
+    pub(super) fn nanometres(self) -> i64 {
+        match self {
+            Self::Foot => 304_800_000,
+            Self::Metre => 1_000_000_000,
+        }
+    }
+
+    /// Whether this is one such unit, to the millimetre.
+    pub fn is_length(self, length: Option<Length>) -> bool {
+        length.is_some_and(|length| (length.to_mm() - self.times(1).to_mm()).abs() <= 1.0)
+    }
 }
 
 /// The put-ups of the catalogue, without a price. Chair cane comes in half hanks too (how-to articles on

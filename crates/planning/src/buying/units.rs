@@ -5,38 +5,61 @@ use rust_decimal::Decimal;
 use super::offers::Offer;
 
 /// Strands for which every choice is tried; beyond, the best buy alone is taken.
-const MOST: usize = 20_000;
+const MOST: u32 = 20_000;
 
-/// The units that together hold at least `wanted`, at the least price; at the same price those that leave
-/// less. Where a price is not known, as little as possible, in as few units as possible.
-pub fn cheapest<'o>(wanted: u32, offers: &[&'o Offer]) -> Vec<(&'o Offer, u32)> {
-    let offers: Vec<&Offer> = offers.iter().copied().filter(|offer| offer.holds > 0).collect();
-    if wanted == 0 || offers.is_empty() {
-        return Vec::new();
+/// The units that together hold at least what is wanted, at the least price; at the same price those that
+/// leave less. Where a price is not known, as little as possible, in as few units as possible.
+pub struct Cheapest<'o> {
+    offers: Vec<&'o Offer>,
+    /// For each number of strands the least worth, and the offer that is bought last.
+    best: Vec<(Worth, Option<usize>)>,
+}
+
+impl<'o> Cheapest<'o> {
+    /// For so many strands and fewer.
+    pub fn up_to(most: u32, offers: &[&'o Offer]) -> Self {
+        let offers: Vec<&Offer> = offers.iter().copied().filter(|offer| offer.holds > 0).collect();
+        let mut best: Vec<(Worth, Option<usize>)> = vec![(Worth::default(), None)];
+        for strands in 1..=most.min(MOST) {
+            let ways = offers.iter().enumerate().filter_map(|(place, offer)| {
+                let (before, _) = best.get(strands.saturating_sub(offer.holds) as usize)?;
+                Some((before.plus(offer, &offers), Some(place)))
+            });
+            let least = ways.min_by(|(a, _), (b, _)| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+            let Some(least) = least else { break };
+            best.push(least);
+        }
+        Self { offers, best }
     }
-    if wanted as usize > MOST {
-        return bulk(wanted, &offers);
+
+    /// The units for so many strands; none where there is nothing to buy.
+    pub fn units(&self, wanted: u32) -> Vec<(&'o Offer, u32)> {
+        if wanted as usize >= self.best.len() {
+            return self.bulk(wanted).into_iter().collect();
+        }
+        let mut counts = vec![0_u32; self.offers.len()];
+        let mut left = wanted;
+        while let Some((_, Some(place))) = self.best.get(left as usize).filter(|_| left > 0) {
+            counts.iter_mut().skip(*place).take(1).for_each(|count| *count += 1);
+            left = left.saturating_sub(self.offers.get(*place).map_or(left, |offer| offer.holds));
+        }
+        self.offers.iter().copied().zip(counts).filter(|(_, count)| *count > 0).collect()
     }
-    // For each number of strands the least worth, and the offer that is bought last.
-    let mut best: Vec<(Worth, Option<usize>)> = vec![(Worth::default(), None)];
-    for strands in 1..=wanted {
-        let ways = offers.iter().enumerate().filter_map(|(place, offer)| {
-            let (before, _) = best.get(strands.saturating_sub(offer.holds) as usize)?;
-            Some((before.plus(offer, &offers), Some(place)))
-        });
-        let Some(least) = ways.min_by(|(a, _), (b, _)| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal))
-        else {
-            return Vec::new();
-        };
-        best.push(least);
+
+    /// What they cost, where all prices are known.
+    pub fn price(&self, wanted: u32) -> Option<Decimal> {
+        match self.best.get(wanted as usize) {
+            Some((worth, _)) => Some(worth.0),
+            None => self.bulk(wanted).and_then(|(offer, count)| offer.cost(count)),
+        }
     }
-    let mut counts = vec![0_u32; offers.len()];
-    let mut left = wanted;
-    while let Some((_, Some(place))) = best.get(left as usize).filter(|_| left > 0) {
-        counts.iter_mut().skip(*place).take(1).for_each(|count| *count += 1);
-        left = left.saturating_sub(offers.get(*place).map_or(left, |offer| offer.holds));
+
+    fn bulk(&self, wanted: u32) -> Option<(&'o Offer, u32)> {
+        let each =
+            |offer: &Offer| offer.price.unwrap_or(Decimal::from(offer.holds)) / Decimal::from(offer.holds);
+        let best = self.offers.iter().copied().min_by_key(|offer| each(offer));
+        best.map(|offer| (offer, wanted.div_ceil(offer.holds)))
     }
-    offers.into_iter().zip(counts).filter(|(_, count)| *count > 0).collect()
 }
 
 /// Price, then what is held, then units.
@@ -49,10 +72,4 @@ impl Worth {
         let price = offer.price.filter(|_| priced).unwrap_or_default();
         Self(self.0.saturating_add(price), self.1 + u64::from(offer.holds), self.2 + 1)
     }
-}
-
-fn bulk<'o>(wanted: u32, offers: &[&'o Offer]) -> Vec<(&'o Offer, u32)> {
-    let each = |offer: &Offer| offer.price.unwrap_or(Decimal::from(offer.holds)) / Decimal::from(offer.holds);
-    let best = offers.iter().min_by_key(|offer| each(offer));
-    best.map(|offer| (*offer, wanted.div_ceil(offer.holds))).into_iter().collect()
 }

@@ -65,10 +65,16 @@ impl Plan {
             let left = Length::mm((one.rest as f64 / 1e6 - kerf).max(0.0));
             strands.push(Strand { stock, pieces, left });
         }
-        strands.sort_by(|a, b| a.stock.cmp(&b.stock).then_with(|| a.pieces.cmp(&b.pieces)));
         let cost =
             opened.iter().filter_map(|one| task.bins.get(one.bin)).map(|bin| bin.cost * task.step).sum();
-        Self { strands, cost, bound, is_shortest: true }
+        let mut plan = Self { strands, cost, bound, is_shortest: true };
+        plan.sort();
+        plan
+    }
+
+    /// By stock, strands that are cut alike together.
+    pub(crate) fn sort(&mut self) {
+        self.strands.sort_by(|a, b| a.stock.cmp(&b.stock).then_with(|| a.pieces.cmp(&b.pieces)));
     }
 
     /// Whether no plan costs less.

@@ -2,7 +2,7 @@
 
 use basket::Length;
 use basket::message::Value;
-use planning::buying::{Due, Offer, Purchase};
+use planning::buying::{Bought, Due, LengthUnit, Purchase};
 use planning::cutting::CuttingError;
 use rust_decimal::Decimal;
 use words::Words;
@@ -41,12 +41,12 @@ fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
     let mut faults = Vec::new();
     for purchase in first_first(purchases) {
         let material = clerk.material(&purchase.need.material.name, &purchase.need.colour);
-        for (offer, count) in &purchase.buy {
-            let units = [("count", (*count).into()), ("unit", name(clerk.words.put_up(&offer.unit)))];
+        for bought in &purchase.buy {
+            let offer = &bought.offer;
             let money =
                 |amount: Option<Decimal>| amount.map_or("–".to_owned(), |sum| clerk.money(sum, currency));
             table.rows.push(vec![
-                clerk.text("units", &units),
+                amount(bought, clerk),
                 if offer.from.is_empty() {
                     material.clone()
                 } else {
@@ -54,7 +54,7 @@ fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
                 },
                 purchase.order_by.map(|day| day.to_string()).unwrap_or_default(),
                 money(offer.price),
-                money(offer.cost(*count)),
+                money(bought.cost()),
             ]);
         }
         faults.extend(fault(purchase, clerk).map(|fault| format!("{material}: {fault}")));
@@ -69,6 +69,22 @@ fn to_buy(purchases: &[Purchase], currency: &str, clerk: &Clerk) -> Section {
         after,
         ..Section::default()
     }
+}
+
+/// `2 × hank`, or `37 ft, in lengths of 2 × 12 ft, 13 ft`: a run that comes in other lengths helps nobody.
+fn amount(bought: &Bought, clerk: &Clerk) -> String {
+    let Some(unit) = bought.offer.length_unit() else {
+        let unit = name(clerk.words.put_up(&bought.offer.unit));
+        return clerk.text("units", &[("count", bought.count.into()), ("unit", unit)]);
+    };
+    let id = match unit {
+        LengthUnit::Foot => "feet",
+        LengthUnit::Metre => "metres",
+    };
+    let run = |units: u32| clerk.text(id, &[("count", units.into())]);
+    let lengths = bought.in_lengths().into_iter().map(|(count, units)| (run(units), count));
+    let args = [("run", name(run(bought.count))), ("lengths", name(listed(lengths, clerk)))];
+    clerk.text("in-lengths", &args)
 }
 
 /// What is ordered first stands first.
@@ -159,32 +175,40 @@ pub(super) fn grouped(lengths: &[Length], clerk: &Clerk) -> String {
             _ => groups.push((text, 1)),
         }
     }
-    let said = groups.into_iter().map(|(text, count)| {
+    listed(groups.into_iter(), clerk)
+}
+
+fn listed(groups: impl Iterator<Item = (String, u32)>, clerk: &Clerk) -> String {
+    let said = groups.map(|(text, count)| {
         let args: [(&str, Value); 2] = [("count", count.into()), ("length", name(text.as_str()))];
         if count == 1 { text.clone() } else { clerk.text("pieces-of", &args) }
     });
     said.collect::<Vec<_>>().join(", ")
 }
 
-/// The shopping list as a table for machines; no cell is taken for a formula.
+/// The shopping list as a table for machines; no cell is taken for a formula. `lengths` are those in which a run
+/// is ordered, in its own unit: `12; 12; 13`.
 ///
 /// # Errors
 /// [`SheetError::Csv`] where it does not fit into memory.
 pub fn shopping_csv(purchases: &[Purchase]) -> Result<Vec<u8>, SheetError> {
-    let head = ["material", "colour", "count", "unit", "price", "cost", "order_by", "from"];
+    let head = ["material", "colour", "count", "unit", "price", "cost", "order_by", "from", "lengths"];
     let mut rows = vec![head.map(str::to_owned).to_vec()];
     let money = |amount: Option<Decimal>| amount.map(|amount| format!("{amount:.2}")).unwrap_or_default();
     for purchase in first_first(purchases) {
-        rows.extend(purchase.buy.iter().map(|(offer, count): &(Offer, u32)| {
+        rows.extend(purchase.buy.iter().map(|bought| {
+            let lengths: Vec<String> = bought.lengths.iter().map(u32::to_string).collect();
+            let offer = &bought.offer;
             vec![
                 purchase.need.material.name.clone(),
                 purchase.need.colour.clone(),
-                count.to_string(),
+                bought.count.to_string(),
                 offer.unit.clone(),
                 money(offer.price),
-                money(offer.cost(*count)),
+                money(bought.cost()),
                 purchase.order_by.map(|day| day.to_string()).unwrap_or_default(),
                 offer.from.clone(),
+                lengths.join("; "),
             ]
         }));
     }

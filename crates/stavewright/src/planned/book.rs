@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use basket::Length;
-use planning::buying::{Offer, Purchase};
+use planning::buying::{Bought, LengthUnit, Offer, Purchase};
 use workshop::{Change, Item};
 
 /// What is new on the shelf by a movement, and what changes.
@@ -17,14 +17,22 @@ pub(crate) struct Booking {
 pub(crate) fn bought(there: &[Item], purchases: &[Purchase]) -> Booking {
     let mut items: Vec<Item> = Vec::new();
     let mut came: BTreeMap<String, i64> = BTreeMap::new();
-    for (offer, count) in purchases.iter().flat_map(|purchase| &purchase.buy) {
-        let name = there.iter().chain(&items).find(|item| is_of(item, offer)).map(|item| item.name.clone());
-        let name = name.unwrap_or_else(|| {
-            let item = item_of(offer, there);
-            items.push(item.clone());
-            item.name
-        });
-        *came.entry(name).or_default() += i64::from(*count) * i64::from(offer.holds);
+    for Bought { offer, count, lengths } in purchases.iter().flat_map(|purchase| &purchase.buy) {
+        let came_in: Vec<(Item, i64)> = match offer.length_unit() {
+            Some(unit) => lengths.iter().map(|units| (run_of(offer, unit, *units), 1)).collect(),
+            None => vec![(item_of(offer), i64::from(*count) * i64::from(offer.holds))],
+        };
+        for (item, count) in came_in {
+            let own = there.iter().chain(&items).find(|own| is_same(own, &item));
+            let own = own.map(|own| own.name.clone());
+            let name = own.unwrap_or_else(|| {
+                let taken = there.iter().chain(&items).any(|own| own.name == item.name);
+                let name = if taken { format!("{} (2)", item.name) } else { item.name.clone() };
+                items.push(Item { name: name.clone(), ..item });
+                name
+            });
+            *came.entry(name).or_default() += count;
+        }
     }
     Booking { items, changes: changes(came) }
 }
@@ -57,26 +65,47 @@ fn changes(moved: BTreeMap<String, i64>) -> Vec<Change> {
     moved.into_iter().map(|(item, count)| Change { item, count }).collect()
 }
 
-fn is_of(item: &Item, offer: &Offer) -> bool {
-    item.offer().is_some_and(|own| {
-        (&own.material, &own.colour, &own.unit, own.holds, own.length)
-            == (&offer.material, &offer.colour, &offer.unit, offer.holds, offer.length)
-    })
+/// Whether both are bought in the same unit, or both not bought anew; and of one material and length.
+fn is_same(one: &Item, other: &Item) -> bool {
+    let unit = |item: &Item| (item.holds > 0).then(|| (item.unit.clone(), item.holds));
+    (&one.material, &one.colour, one.length_mm, unit(one))
+        == (&other.material, &other.colour, other.length_mm, unit(other))
 }
 
-/// A new item for what the catalogue sells.
-fn item_of(offer: &Offer, there: &[Item]) -> Item {
-    let dyed = if offer.colour == "natural" { String::new() } else { format!(", {}", offer.colour) };
-    let plain = format!("{}{dyed}, {}", offer.material, offer.unit);
-    let name = if there.iter().any(|item| item.name == plain) { format!("{plain} (2)") } else { plain };
+/// An item for what is bought in whole units.
+fn item_of(offer: &Offer) -> Item {
     Item {
-        name,
-        material: offer.material.clone(),
-        colour: offer.colour.clone(),
+        name: format!("{}, {}", named(offer), offer.unit),
         length_mm: offer.length.map(Length::to_mm),
         unit: offer.unit.clone(),
         holds: offer.holds,
         price: offer.price,
+        ..of_material(offer)
+    }
+}
+
+/// An item for strands that were ordered so many feet or metres long.
+fn run_of(offer: &Offer, unit: LengthUnit, units: u32) -> Item {
+    let sign = match unit {
+        LengthUnit::Foot => "ft",
+        LengthUnit::Metre => "m",
+    };
+    Item {
+        name: format!("{}, {units} {sign}", named(offer)),
+        length_mm: Some(unit.times(units).to_mm()),
+        ..of_material(offer)
+    }
+}
+
+fn named(offer: &Offer) -> String {
+    let dyed = if offer.colour == "natural" { String::new() } else { format!(", {}", offer.colour) };
+    format!("{}{dyed}", offer.material)
+}
+
+fn of_material(offer: &Offer) -> Item {
+    Item {
+        material: offer.material.clone(),
+        colour: offer.colour.clone(),
         bought_from: offer.from.clone(),
         ..Item::default()
     }

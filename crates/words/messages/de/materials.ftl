@@ -52,3 +52,5 @@ put-up-hank = Bund
 put-up-half-hank = halber Bund
 put-up-box = Schachtel
 put-up-piece = Stück
+put-up-foot = Fuß
+put-up-metre = Meter

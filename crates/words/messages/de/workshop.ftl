@@ -30,6 +30,9 @@ workshop-share = { $bags } × { $each }
 workshop-buy = Zu kaufen
 workshop-nothing-to-buy = Alles liegt im Regal; es muss nichts gekauft werden.
 workshop-units = { $count } × { $unit }
+workshop-in-lengths = { $run }, in Längen von { $lengths }
+workshop-feet = { $count } Fuß
+workshop-metres = { $count } m
 workshop-order-by = Bestellen bis
 workshop-when-to-order = Wann bestellen
 workshop-for = Für
@@ -293,6 +296,7 @@ workshop-fault-other = Das Regal hat es nicht getan: { $said }
 
 workshop-cannot-unnamed-item = ein Stück braucht einen Namen und ein Material
 workshop-cannot-measure = ein Maß von „{ $name }“ ist keine Länge über null
+workshop-cannot-length-unit = „{ $name }“ wird nach Fuß oder Meter gekauft: Dann enthält eine Einheit 1 und ist einen Fuß (304,8 mm) oder einen Meter (1000 mm) lang
 workshop-cannot-hold = von „{ $name }“ wären es mehr, als es geben kann
 workshop-cannot-unnamed-mould = eine Form braucht einen Namen
 workshop-cannot-girth = ein Umfang einer Form ist eine Länge über null, in einer Höhe

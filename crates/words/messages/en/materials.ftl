@@ -52,3 +52,5 @@ put-up-hank = hank
 put-up-half-hank = half hank
 put-up-box = box
 put-up-piece = piece
+put-up-foot = foot
+put-up-metre = metre

@@ -30,6 +30,9 @@ workshop-share = { $bags } × { $each }
 workshop-buy = To buy
 workshop-nothing-to-buy = Everything lies on the shelf; nothing has to be bought.
 workshop-units = { $count } × { $unit }
+workshop-in-lengths = { $run }, in lengths of { $lengths }
+workshop-feet = { $count } ft
+workshop-metres = { $count } m
 workshop-order-by = Order by
 workshop-when-to-order = When to order
 workshop-for = For
@@ -293,6 +296,7 @@ workshop-fault-other = The shelf did not do it: { $said }
 
 workshop-cannot-unnamed-item = an item needs a name and a material
 workshop-cannot-measure = a measure of “{ $name }” is no length above zero
+workshop-cannot-length-unit = “{ $name }” is bought by the foot or the metre: then one unit holds 1 and is one foot (304.8 mm) or one metre (1000 mm) long
 workshop-cannot-hold = of “{ $name }” there would be more than can be
 workshop-cannot-unnamed-mould = a mould needs a name
 workshop-cannot-girth = a girth of a mould is a length above zero, at a height

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use planning::buying::{Due, Purchase};
+use planning::buying::{Bought, Due, Purchase};
 use serde_json::json;
 use sheets::workshop::{Shopping, shopping_csv, shopping_list};
 
@@ -16,7 +16,8 @@ use crate::screen;
 /// Write the shopping list for classes and orders together: what the shelf has, what is to be bought.
 ///
 /// Strands on the shelf are used first, offcuts among them. What is missing is bought in the units
-/// that cost least; prices and units are those of the shelf, else those of the catalogue. Where a
+/// that cost least, or by the running foot or metre where the shelf knows a unit `foot` or `metre` and
+/// that costs less; prices and units are those of the shelf, else those of the catalogue. Where a
 /// kits file or an order says when its material is needed, the list says until when to order it.
 #[derive(Debug, clap::Args)]
 #[command(after_help = "Examples:
@@ -76,25 +77,29 @@ fn due(due: &Due) -> serde_json::Value {
 }
 
 fn written(purchase: &Purchase) -> serde_json::Value {
-    let buy = purchase.buy.iter().map(|(offer, count)| {
-        json!({
-            "unit": offer.unit,
-            "count": count,
-            "holds": offer.holds,
-            "price": offer.price.map(|price| price.to_string()),
-            "cost": offer.cost(*count).map(|cost| cost.to_string()),
-            "from": offer.from,
-        })
-    });
     let shelf = purchase.taken().into_iter().map(|(lot, count)| json!({ "item": lot.name, "count": count }));
     json!({
         "material": purchase.need.material.name,
         "colour": purchase.need.colour,
         "from_shelf": shelf.collect::<Vec<_>>(),
-        "buy": buy.collect::<Vec<_>>(),
+        "buy": purchase.buy.iter().map(ordered).collect::<Vec<_>>(),
         "cost": purchase.cost.map(|cost| cost.to_string()),
         "order_by": purchase.order_by.map(|day| day.to_string()),
         "stays_whole": purchase.spare,
         "fault": purchase.fault.as_ref().map(ToString::to_string),
+    })
+}
+
+/// `lengths` are in units, for what is ordered by length.
+fn ordered(bought: &Bought) -> serde_json::Value {
+    let Bought { offer, count, lengths } = bought;
+    json!({
+        "unit": offer.unit,
+        "count": count,
+        "lengths": bought.is_by_length().then_some(lengths),
+        "holds": offer.holds,
+        "price": offer.price.map(|price| price.to_string()),
+        "cost": bought.cost().map(|cost| cost.to_string()),
+        "from": offer.from,
     })
 }

@@ -26,6 +26,8 @@ use crate::{input, screen};
   stavewright shelf
   stavewright shelf put \"fine cane\" --material \"cane fine\" --length \"12 ft\" \\
       --count 70 --unit hank --holds 83 --price 48.00 --reorder 20
+  stavewright shelf put \"cane by the foot\" --material \"cane fine\" \\
+      --length \"1 ft\" --unit foot --holds 1 --price 0.12
   stavewright shelf came \"fine cane\" 83
   stavewright shelf count \"fine cane\" 61
   stavewright shelf remove \"old cane\"
@@ -124,10 +126,10 @@ struct PutArgs {
     /// Thickness as you measured it.
     #[arg(long)]
     thickness: Option<String>,
-    /// What it is bought in, such as hank.
+    /// What it is bought in, such as hank; foot or metre for what is sold by length.
     #[arg(long, default_value = "", hide_default_value = true)]
     unit: String,
-    /// Strands or pieces in one such unit.
+    /// Strands or pieces in one such unit; 1 by the foot or metre.
     #[arg(long, default_value_t = 0, hide_default_value = true)]
     holds: u32,
     /// What one such unit costs.
