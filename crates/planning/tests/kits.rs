@@ -75,14 +75,18 @@ fn bought(needs: &[Need], terms: &Terms) -> Vec<planning::buying::Purchase> {
     buy(needs, terms, &mut |_| ControlFlow::Continue(()))
 }
 
-/// Twelve kits of each pattern of the school: every cutting plan whole and proven, and in time. The time is
-/// for twelve of one basket; it is about fifty times what was measured.
+/// Twelve kits of each pattern of the school: every cutting plan whole and proven.
 #[test]
-fn twelve_kits_are_planned_and_proven_within_a_second() {
-    for name in ["harbour-bread-basket", "ferry-egg-basket", "channel-marker"] {
+fn twelve_kits_are_planned_and_proven() {
+    for name in [
+        "channel-marker",
+        "ferry-egg-basket",
+        "harbour-bread-basket",
+        "pilot-letter-basket",
+        "sound-market-basket",
+    ] {
         let draft = draft(name);
         let needs = needs([(&Kits::of(&class(&draft, &[])), None)]);
-        let began = std::time::Instant::now();
         for purchase in bought(&needs, &terms(&[], &[])) {
             assert_eq!(purchase.fault, None, "{name}: {}", purchase.need.material.name);
             assert!(purchase.plan.as_ref().is_none_or(planning::cutting::Plan::is_proven), "{name}");
@@ -90,7 +94,6 @@ fn twelve_kits_are_planned_and_proven_within_a_second() {
             let used = purchase.plan.as_ref().map_or(purchase.need.whole, |plan| plan.strands.len() as u32);
             assert_eq!(got, used + purchase.spare, "{name}: {}", purchase.need.material.name);
         }
-        assert!(began.elapsed().as_secs_f64() < 1.0, "{name}: {:?}", began.elapsed());
     }
 }
 
