@@ -2,6 +2,7 @@
 //!
 //! Target: a second.
 
+use std::collections::BTreeMap;
 use std::ops::ControlFlow;
 use std::time::Instant;
 
@@ -24,7 +25,7 @@ fn main() {
         let pattern = basket::pattern::read(text, Catalogue::built_in()).expect("a pattern of the school");
         let draft = Draft::of(pattern, Catalogue::built_in(), &Hand::USUAL);
         let student =
-            |at| Student { name: format!("student {at}"), draft: &draft, colours: Default::default() };
+            |at| Student { name: format!("student {at}"), draft: &draft, colours: BTreeMap::default() };
         let class: Vec<Student<'_>> = (1..=12).map(student).collect();
         let needs = needs([(&Kits::of(&class), None)]);
         let terms = Terms { shelf: &[], offers: &[], kerf: Length::ZERO };
