@@ -33,7 +33,7 @@ proposal-head = { $number }. { $count } Staken, { $weave }
 proposal-turns = { $turns } Umläufe in { $rows } Reihen
 proposal-rows = { $turns } Umläufe in { $rows } Reihen
 proposal-sides = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist rechts.
-proposal-sides-left = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist links. Geflochten wird mit der linken Hand: In das Muster gehört hand = "left".
+proposal-sides-left = Die Flechtbilder zeigen die Außenseite mit dem Boden unten, nur die untersten Reihen; Stake 1 ist links. Geflochten wird mit der linken Hand: In die Vorlage gehört hand = "left".
 proposal-stave = Stake
 proposal-weaver = Flechtfaden
 
