@@ -13,7 +13,7 @@ fn main() {
 fn oval(rows: u32) -> Pattern {
     let text = format!(
         "title = \"Oval\"\nunits = \"mm\"\n\
-         mould = {{ shape = \"oval\", length = 230, width = 150, rim = 260, height = {}, side = \"cone\" }}\n\
+         mould = {{ shape = \"oval\", length = \"230\", width = \"150\", rim = \"260\", height = \"{}\", side = \"cone\" }}\n\
          staves = {{ count = 75, stock = \"flat oval reed 1/4 in\" }}\n\
          weave = {{ courses = [{{ weave = \"plain\", weaver = \"cane fine\", rows = {rows} }}] }}\n",
         rows * 3
