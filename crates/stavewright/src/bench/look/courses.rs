@@ -99,6 +99,8 @@ impl Row<'_> {
             Some(_) => course::ALL.iter().filter(is_shown).map(|key| self.field(*key, number)).collect(),
             None => Vec::new(),
         };
+        let lean_path = weave::in_course(number, &LEAN);
+        let lean = fields.iter().find(|field| field.path == lean_path).and_then(|field| field.why.clone());
         let weavers = course.weavers.iter().flat_map(|weaver| &weaver.colours);
         let mut colours: Vec<String> = Vec::new();
         for colour in weavers.map(basket::Colour::to_hex) {
@@ -116,7 +118,7 @@ impl Row<'_> {
             runs: course.verdict.holds,
             colours,
             seen: words.say(&self.basket.body.weave.look(course, Face::Outside).said()),
-            lean: Some(self.reason(&LEAN)).filter(|why| !why.is_empty() && self.written(&LEAN).is_none()),
+            lean,
         }
     }
 
