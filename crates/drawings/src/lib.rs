@@ -58,4 +58,4 @@ pub use taper_chart::taper_chart;
 pub use tile::{TileSize, check_bars, tiles};
 pub use timeline::{Lane, sample_letter, timeline};
 pub use timetable::{Bar, Row, Session, timetable};
-pub use turning::{board_outlines, turning_template};
+pub use turning::{board_outlines, turning_templates};
