@@ -16,6 +16,7 @@ mod pchip;
 mod profile;
 mod shape;
 mod undercut;
+mod way;
 
 use std::f64::consts::{PI, TAU};
 

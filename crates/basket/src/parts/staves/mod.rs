@@ -1,11 +1,14 @@
 //! The staves: count, width, taper, length and the gaps between them at every height.
 
+mod chain;
 mod explain;
 mod foot;
 mod formulas;
 mod length;
 mod needs;
+mod paths;
 mod rank;
+mod round;
 mod solve;
 mod taper;
 mod usual;
