@@ -132,7 +132,9 @@ fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, [radius, scale
             let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
             Vec2::new(cos, sin) * radius
         } else {
-            let [x, y] = around.place(staves.uprights.turn(stave) - first, radius / scale);
+            let rim = basket.body.rim();
+            let at = staves.uprights.turn_at(stave, rim.along + rim.height / 2.0);
+            let [x, y] = around.place(at - first, radius / scale);
             Vec2::new(x, sense(basket) * y) * scale
         };
         let label = Label::new(stave.to_string(), middle + at).middle();

@@ -172,8 +172,18 @@ impl Staves {
             candidates,
         } = staves;
         // Kind, foot and taper of the uprights are those of the staves.
-        let Uprights { kind: _, count, thickness, width, foot: _, foot_along: _, full_from: _, standing } =
-            uprights;
+        let Uprights {
+            kind: _,
+            count,
+            thickness,
+            width,
+            foot: _,
+            foot_along: _,
+            full_from: _,
+            standing,
+            paths,
+            paths_to: _,
+        } = uprights;
         let stand = |along| Standing { along_mm: Mm::from(along), off_mm: standing.at(along).into() };
         Self {
             count: *count,
