@@ -5,7 +5,7 @@ use super::step::Step;
 use super::step::numbers;
 use super::time;
 use crate::basket::Basket;
-use crate::message::Message;
+use crate::message::{Message, Value};
 use crate::pattern::{OvalSide, Ready, StepKind};
 
 /// Cutting and shaping the staves; nothing where they lie ready tapered.
@@ -56,6 +56,14 @@ fn count_of(basket: &Basket, id: &'static str) -> Message {
 /// How the staves stand at the tight ends of a foot that is not round.
 fn ends(basket: &Basket) -> Message {
     let rim = basket.body.rim();
+    let uprights = basket.body.uprights();
+    if !uprights.paths.is_empty() {
+        let most = uprights.most_lean();
+        let leaning = uprights.numbers_of(|path| path.lean.to_radians().abs() > most.to_radians() / 2.0);
+        return Message::new("step-staves-text-lean")
+            .with("staves", Value::runs(&leaning))
+            .with("lean", most);
+    }
     let [sides, ends] = basket.body.uprights().gaps_between(&basket.body.form, rim.along);
     Message::new("step-staves-text-ends").with("sides", sides).with("ends", ends)
 }

@@ -1,6 +1,7 @@
 //! The solver: from what the pattern fixes and the stock that exists to the staves.
 
 use super::foot::Bend;
+use super::groups::{self, Cutting};
 use super::length::LengthParts;
 use super::needs::Needs;
 use super::paths::Wall;
@@ -71,8 +72,15 @@ impl Staves {
             count: uprights.count,
             width: uprights.width,
         };
-        uprights.paths = wall.paths(pattern.spacing.unwrap_or(Spacing::Foot));
+        uprights.paths = wall.paths(self.spacing);
         uprights.paths_to = rim;
+        if !uprights.paths.is_empty() {
+            let [_, longest] = groups::longer(uprights);
+            self.length_parts = self.length_parts.along_paths(longest, pattern.length);
+            self.length = self.length_parts.total();
+        }
+        let all_alike = pattern.length.is_some();
+        self.groups = Cutting { length: self.length, all_alike, spares: self.spares }.groups(&self.uprights);
     }
 }
 
@@ -211,6 +219,8 @@ fn staves(
         },
         spares: 0,
         stock: (*stock).clone(),
+        spacing: pattern.spacing.unwrap_or(Spacing::Foot),
+        groups: Vec::new(),
         oval_side: pattern.oval_side.unwrap_or(OvalSide::Out),
         taper: used.taper,
         length: parts.total(),

@@ -7,7 +7,7 @@ use std::f64::consts::TAU;
 pub use path::Path;
 
 use crate::form::{Form, Outline as _, WallPoint};
-use crate::measure::Length;
+use crate::measure::{Angle, Length};
 use crate::stock::Kind;
 
 /// Keeps divisions by a length finite.
@@ -104,6 +104,17 @@ impl Uprights {
     /// The way of an upright, where it does not keep to its place in the round.
     pub fn path(&self, number: u32) -> Option<&Path> {
         self.paths.get(number.checked_sub(1)? as usize)
+    }
+
+    /// The numbers of those whose way is of a sort.
+    pub fn numbers_of(&self, is_so: impl Fn(&Path) -> bool) -> Vec<u32> {
+        self.paths.iter().zip(1..).filter(|(path, _)| is_so(path)).map(|(_, number)| number).collect()
+    }
+
+    /// How far the one leans that leans most, to either side.
+    pub fn most_lean(&self) -> Angle {
+        let leans = self.paths.iter().map(|path| path.lean.to_radians().abs());
+        Angle::radians(leans.fold(0.0, f64::max))
     }
 
     /// The upright whose foot is nearest to a share of the way round.
