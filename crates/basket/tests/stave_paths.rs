@@ -143,7 +143,38 @@ fn staves_keep_to_their_places_where_they_need_not_lean() {
         assert!(staves.uprights.paths.is_empty());
     }
     let round = form(Outline::Round, Side::Bowl);
-    assert_eq!(staves(&round, 41, Spacing::Foot), staves(&round, 41, Spacing::Rim));
+    let [foot, rim] = [Spacing::Foot, Spacing::Rim].map(|spacing| staves(&round, 41, spacing));
+    assert!(foot.uprights == rim.uprights && foot.length == rim.length && foot.gaps == rim.gaps);
+}
+
+/// A wall that flares widely: some staves have farther to go than others by more than a sixteenth of an inch, and are
+/// cut so. Each number is in one group, no stave is too short, and none is longer by more than two steps.
+#[test]
+fn staves_are_grouped_by_their_length() {
+    let form = MouldForm::Drawn {
+        base: Length::mm(240.0),
+        rim: Length::mm(480.0),
+        height: Length::mm(160.0),
+        side: Side::Cone,
+    };
+    let outline = Outline::Oval { size: size(), fullness: 0.0 };
+    let form = Form::on_mould(&MouldPattern { outline, form, pieces: MouldPieces::One });
+    let staves = staves(&form, 60, Spacing::Rim);
+    assert!(staves.groups.len() > 1);
+    let mut all: Vec<u32> = staves.groups.iter().flat_map(|group| group.numbers.clone()).collect();
+    all.sort_unstable();
+    assert_eq!(all, (1..=60).collect::<Vec<u32>>());
+    let longest = (1..=60).filter_map(|number| staves.uprights.path(number)).map(|path| path.longer.to_mm());
+    let bare = staves.length_parts.total() - staves.length_parts.trim;
+    let bare = bare.to_mm() - longest.fold(0.0, f64::max);
+    for group in &staves.groups {
+        for number in &group.numbers {
+            let needed = bare + staves.uprights.path(*number).map_or(0.0, |path| path.longer.to_mm());
+            let trim = group.length.to_mm() - needed;
+            assert!((25.4 - 1e-6..25.4 * 1.125 + 1e-6).contains(&trim), "{number}: {trim}");
+        }
+    }
+    assert_eq!(staves.groups.iter().map(|group| group.spares).sum::<u32>(), staves.spares);
 }
 
 fn outlines() -> Vec<Outline> {

@@ -163,8 +163,9 @@ fn what_would_take_a_book_of_pages_says_so_on_one() {
 #[test]
 fn the_stave_is_true_in_length_and_width() {
     let basket = basket(HARBOUR);
-    let stave = drawings::stave_template(&basket, &words(&basket));
-    let outlines = shapes(&stave, Line::Outline);
+    let staves = drawings::stave_templates(&basket, &words(&basket));
+    assert_eq!(staves.len(), 1);
+    let outlines = shapes(&staves[0], Line::Outline);
     assert_eq!(outlines.len(), 1);
     assert!(close(outlines[0].height(), basket.body.staves().length.to_mm()));
     assert!(close(outlines[0].width(), basket.body.uprights().width.to_mm()));

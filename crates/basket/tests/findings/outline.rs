@@ -48,4 +48,15 @@ fn outline_ends_gape() {
     };
     let (flared, upright) = (mould("11"), mould("8"));
     both_sides("oval-ends-gape", Care, &[("mould", &flared), BASE], &[("mould", &upright), BASE]);
+    let drafted = basket(&pattern(&[("mould", &flared), BASE]));
+    let remedies = found(&drafted, "oval-ends-gape").remove(0).remedies.clone();
+    assert!(remedies.iter().any(|remedy| remedy.key == "staves.spacing" && remedy.value == "\"rim\""));
+    // Spaced evenly at the rim they do not gape, and lean.
+    let rim = ("staves.spacing", "\"rim\"");
+    both_sides("staves-lean", Care, &[("mould", &flared), BASE, rim], &[("mould", &upright), BASE, rim]);
+    let drafted = basket(&pattern(&[("mould", &flared), BASE, rim]));
+    assert_eq!(found(&drafted, "oval-ends-gape"), []);
+    // Half the staves at most lean so much: not those at the ends of the axes.
+    let leaning = drafted.basket.body.uprights().numbers_of(|path| path.lean.to_degrees().abs() > 3.0);
+    assert!(!leaning.is_empty() && !leaning.contains(&1), "{leaning:?}");
 }

@@ -2,10 +2,11 @@
 
 use super::stage::Stage;
 use super::step::Step;
-use super::step::numbers;
+use super::step::{count, numbers};
 use super::time;
 use crate::basket::Basket;
 use crate::message::{Message, Value};
+use crate::parts::staves::Group;
 use crate::pattern::{OvalSide, Ready, StepKind};
 
 /// Cutting and shaping the staves; nothing where they lie ready tapered.
@@ -20,8 +21,10 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
     let step = if ready.has(Ready::StavesCut) {
         step.say(count_of(basket, "step-cut-text-ready")).work(all * basket.hand.pace.taper_stave)
     } else {
+        let each = if is_grouped(basket) { "step-cut-text-staves-groups" } else { "step-cut-text-staves" };
         step.say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
-            .say(count_of(basket, "step-cut-text-staves"))
+            .say(count_of(basket, each))
+            .say_all(groups(basket, "step-cut-text-group"))
             .work(all * basket.hand.pace.shape_stave)
             .tools(&["tool-shears"])
     };
@@ -41,6 +44,29 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
         .tools(&["tool-ruler", "tool-knife", "tool-sandpaper", "tool-stave-template"])
         .cautions(&["caution-rules", "caution-knife", "caution-sanding-dust", "caution-cane-edges"]);
     Some(step)
+}
+
+/// Whether staves are cut to more than one measure.
+fn is_grouped(basket: &Basket) -> bool {
+    basket.body.staves().groups.len() > 1
+}
+
+/// A sentence for each group of staves that are cut alike; none where all are.
+fn groups(basket: &Basket, id: &'static str) -> Vec<Message> {
+    let left_out = basket.staves_left_out();
+    let group = |group: &Group| {
+        let numbers: Vec<u32> =
+            group.numbers.iter().copied().filter(|number| !left_out.contains(number)).collect();
+        Message::new(id)
+            .with("group", group.name.as_str())
+            .with("count", count(numbers.len() + group.spares as usize))
+            .with("staves", Value::runs(&numbers))
+            .with("spares", group.spares)
+            .with("length", group.length)
+            .with("width", group.width)
+    };
+    let groups = basket.body.staves().groups.iter();
+    groups.filter(|_| is_grouped(basket)).map(group).collect()
 }
 
 /// How many staves there are, and how long they are.
@@ -83,6 +109,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )
+        .say_all(groups(basket, "step-staves-text-group"))
         .say_if(!basket.body.form.outline.is_round(), || ends(basket))
         .say(Message::new(face))
         .say(Message::new("step-staves-text-count").with("count", staves.uprights.count))

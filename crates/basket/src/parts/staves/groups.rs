@@ -7,6 +7,8 @@ use crate::uprights::Uprights;
 /// Staves of one length and width.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Group {
+    /// What it is called where there are several: a letter.
+    pub name: String,
     /// Their numbers, rising.
     pub numbers: Vec<u32>,
     /// Length to cut.
@@ -39,7 +41,8 @@ impl Cutting {
             match groups.iter_mut().find(|group| group.length == length) {
                 Some(group) => group.numbers.push(number),
                 None => {
-                    groups.push(Group { numbers: vec![number], length, width: uprights.width, spares: 0 });
+                    let (name, width) = (name(groups.len()), uprights.width);
+                    groups.push(Group { name, numbers: vec![number], length, width, spares: 0 });
                 }
             }
         }
@@ -49,6 +52,15 @@ impl Cutting {
             group.spares = self.spares;
         }
         groups
+    }
+}
+
+/// The letter of a group, or its number where there are more than letters.
+fn name(index: usize) -> String {
+    let letter = u8::try_from(index).ok().and_then(|index| b'A'.checked_add(index)).map(char::from);
+    match letter.filter(char::is_ascii_uppercase) {
+        Some(letter) => letter.to_string(),
+        None => (index + 1).to_string(),
     }
 }
 
