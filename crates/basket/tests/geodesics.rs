@@ -8,7 +8,7 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use basket::Length;
 use basket::form::Form;
-use basket::pattern::{FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use basket::pattern::{FootSize, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 use shooting::geodesic;
 
 /// Steps of a differential quotient, round and up.
@@ -78,6 +78,7 @@ fn staves_stand_on_geodesics_of_every_mould() {
             let form = Form::on_mould(&MouldPattern {
                 outline: outline.clone(),
                 form: drawn,
+                levels: Levels::Even,
                 pieces: MouldPieces::One,
             });
             // The foot of a bowl lies level: the way up begins a little above it, where it can be told.

@@ -36,11 +36,11 @@ pub enum At {
 /// A strip with a mark for every stave, its girth long, and a tab beyond. The staves are shown at
 /// their width there; a strip begins and ends in the middle of a gap.
 pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
-    let (name, place, girth, along) = match at {
-        At::Base => ("strip-base", "drawing-strip-base", base_girth(basket), Length::ZERO),
-        At::Rim => ("strip-rim", "drawing-strip-rim", rim_girth(basket), rim_middle(basket)),
+    let (name, place, girth) = match at {
+        At::Base => ("strip-base", "drawing-strip-base", base_girth(basket)),
+        At::Rim => ("strip-rim", "drawing-strip-rim", rim_girth(basket)),
     };
-    let strip = Strip { basket, words, girth: girth.to_mm(), along };
+    let strip = Strip { basket, words, at, girth: girth.to_mm() };
     let girth = ("girth", Value::Name(words.both(girth)));
     let title = words.with(place, std::slice::from_ref(&girth));
     let description =
@@ -76,7 +76,7 @@ pub fn rim_girth(basket: &Basket) -> Length {
 pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     let rim = basket.body.rim();
     let girth = rim.girth_at(basket.body.uprights().thickness + rim.outer.stock.thickness);
-    let strip = Strip { basket, words, girth: girth.to_mm(), along: rim_middle(basket) };
+    let strip = Strip { basket, words, at: At::Rim, girth: girth.to_mm() };
     let args = [
         ("girth", Value::Name(words.both(girth))),
         ("drill", Value::Name(drills(basket, words))),
@@ -118,9 +118,8 @@ fn drills(basket: &Basket, words: &Words) -> String {
 struct Strip<'a> {
     basket: &'a Basket,
     words: &'a Words,
+    at: At,
     girth: f64,
-    /// Where it lies, along the wall.
-    along: Length,
 }
 
 /// The middle of the rim, along the wall.
@@ -137,8 +136,14 @@ impl Strip<'_> {
     /// pitch from the end.
     fn x(&self, share: f64) -> f64 {
         let around = Around::of(self.basket);
-        let turn = self.basket.body.uprights().turn_between(share, self.along);
-        let way = if around.is_round() { turn * self.girth } else { around.way_to(turn, self.girth / TAU) };
+        let uprights = self.basket.body.uprights();
+        let (height, along) = match self.at {
+            At::Base => (0.0, Length::ZERO),
+            At::Rim => (self.basket.body.rim_height().to_mm(), rim_middle(self.basket)),
+        };
+        let turn = uprights.turn_between(share, along);
+        let level = || around.level(height, self.girth / TAU);
+        let way = if around.is_round() { turn * self.girth } else { level().way_to(turn) };
         (way + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))
     }
 

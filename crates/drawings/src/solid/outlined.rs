@@ -71,7 +71,8 @@ impl Laid<'_> {
         if radius < least {
             return [x, y, height];
         }
-        let [x, y] = self.around.place((along.atan2(across) / TAU).rem_euclid(1.0), radius);
+        let [x, y] =
+            self.around.level(f64::from(height), radius).place((along.atan2(across) / TAU).rem_euclid(1.0));
         [x as f32, y as f32, height]
     }
 
@@ -99,13 +100,14 @@ impl Laid<'_> {
         let index = (turn * self.count).round();
         let aside = (turn - index / self.count) * TAU * radius;
         let (stave, apart) = self.stave(index, f64::from(height), aside.signum());
-        let local = self.around.way(stave, radius);
+        let level = self.around.level(f64::from(height), radius);
+        let local = level.way(stave);
         let [round, here] = [TAU * radius, local * apart].map(|girth| girth / self.count / 2.0);
         let stave_half = (self.uprights.width.to_mm() / 2.0).min(MOST_STAVE * round.min(here));
         let kept = aside.abs().min(stave_half);
         let share = (aside.abs() - kept) / (round - stave_half).max(1e-9);
         let laid = (kept + share * (here - stave_half)) * aside.signum();
-        let [x, y] = self.around.place(stave + laid / local, radius);
+        let [x, y] = level.place(stave + laid / local);
         [x as f32, y as f32, height]
     }
 }

@@ -10,6 +10,7 @@ mod foot;
 mod groove;
 mod handle;
 mod lashing;
+mod levels;
 mod lid;
 mod mends;
 mod mould;

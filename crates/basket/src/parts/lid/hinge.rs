@@ -3,7 +3,6 @@
 use std::f64::consts::TAU;
 
 use super::rims::edge;
-use crate::form::Level;
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
 use crate::pattern::{EarAxis, LidHinge};
@@ -51,7 +50,7 @@ impl Hinge {
             LidHinge::None => return None,
         };
         let radius = edge(body);
-        let level = Level { form: &body.form, radius };
+        let level = body.rim_level(radius);
         let [hinge, latch] = level.ends(Some(axis));
         let bulge = |half: f64| {
             let [from, middle, to] = [hinge - half, hinge, hinge + half].map(|turn| level.place(turn));

@@ -17,6 +17,9 @@ use crate::uprights::Path;
 const STEPS: u32 = 16;
 /// Places round the wall, and up it, at which the lines straight up are looked at.
 const LOOKS: (u32, u32) = (16, 4);
+/// Steps between places at which the bend of such a line is taken, and the share of the wall over which it is.
+const BENDS: u32 = 8;
+const NEAR: f64 = 48.0;
 /// How far, in mm, such a line may stray from the plane square to the foot and still count as plane.
 const PLANE: f64 = 1e-6;
 /// Half the way round over which the wall about a stave that runs free is taken to bend evenly.
@@ -152,17 +155,17 @@ impl Wall<'_> {
             .sum()
     }
 
-    /// Strain of the edges of a stave that is held on the line of its place in the round.
+    /// Strain of the edges of a stave that is held on the line of its place in the round, where that bends most in
+    /// the wall's own plane.
     fn strain(&self, turn: f64) -> f64 {
-        let places: Vec<Place> = (0..=STEPS).map(|step| self.at(step, turn)).collect();
-        let bends = places.windows(3).map(|three| match three {
-            [before, here, after] => {
-                let [into, out] = [here.minus(before.point), after.minus(here.point)];
-                let turned = out.unit().minus(into.unit());
-                let aside = here.outward.cross(out.plus(into).unit());
-                2.0 * turned.dot(aside) / (into.size() + out.size()).max(1e-9)
-            }
-            _ => 0.0,
+        let (looks, near) = (f64::from(BENDS), self.rim / NEAR);
+        let bends = (0..=BENDS).map(|look| {
+            let middle = near + (self.rim - near * 2.0) * (f64::from(look) / looks);
+            let at = |along: Length| Place::of(&self.form.at(along, turn, self.outward));
+            let [before, here, after] = [middle - near, middle, middle + near].map(at);
+            let [into, out] = [here.minus(before.point), after.minus(here.point)];
+            let aside = here.outward.cross(out.plus(into).unit());
+            2.0 * out.unit().minus(into.unit()).dot(aside) / (into.size() + out.size()).max(1e-9)
         });
         bends.fold(0.0, |most: f64, bend| most.max(bend.abs())) * self.width.to_mm() / 2.0
     }

@@ -2,11 +2,9 @@
 
 mod path;
 
-use std::f64::consts::TAU;
-
 pub use path::Path;
 
-use crate::form::{Form, Outline as _, WallPoint};
+use crate::form::{Form, WallPoint};
 use crate::measure::{Angle, Length};
 use crate::stock::Kind;
 
@@ -147,8 +145,8 @@ impl Uprights {
     }
 
     /// The gaps along the flattest part of the wall, and those round its tightest, this far along: equal at the
-    /// foot, the way from upright to upright grows with the distance from it by that share of the radius. Where
-    /// uprights have ways of their own, the least and the widest.
+    /// foot, the way from upright to upright grows as the level there does. Where uprights have ways of their own,
+    /// the least and the widest.
     pub fn gaps_between(&self, form: &Form, along: Length) -> [Length; 2] {
         if !self.paths.is_empty() {
             let gaps = self.each_gap(form, along);
@@ -156,10 +154,8 @@ impl Uprights {
             return [gaps.iter().copied().reduce(Length::min).unwrap_or(Length::ZERO), most];
         }
         let foot = form.girth_base() / f64::from(self.count.max(1));
-        let out = (self.girth(form, along) - form.girth_base()).to_mm() / TAU;
-        let width = self.width_at(along);
-        let radii = [form.outline.flattest(), form.outline.tightest()];
-        radii.map(|radius| foot * (1.0 + out / radius.max(1e-6)).max(0.0) - width)
+        let level = form.level_at(along).grown(self.middle(along));
+        level.stretched().map(|stretched| foot * stretched - self.width_at(along))
     }
 
     /// The gap after each upright, this far along: along the wall as it bends there.
