@@ -38,6 +38,7 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
+    "mould-level-pointed",
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",
