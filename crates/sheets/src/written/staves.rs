@@ -63,6 +63,8 @@ pub(crate) struct Staves {
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 struct Group {
+    /// What it is called where there are several: a letter.
+    name: String,
     /// Their numbers, rising.
     staves: Vec<u32>,
     /// How many more of them to shape.
@@ -279,8 +281,14 @@ impl Candidate {
 
 impl From<&staves::Group> for Group {
     fn from(group: &staves::Group) -> Self {
-        let staves::Group { numbers, length, width, spares } = group;
-        Self { staves: numbers.clone(), spares: *spares, length_mm: length.into(), width_mm: width.into() }
+        let staves::Group { name, numbers, length, width, spares } = group;
+        Self {
+            name: name.clone(),
+            staves: numbers.clone(),
+            spares: *spares,
+            length_mm: length.into(),
+            width_mm: width.into(),
+        }
     }
 }
 
