@@ -37,6 +37,19 @@ fn outline_part_not_computed() {
     assert!(!drafted.stops(), "{:#?}", drafted.findings);
 }
 
+/// On a mould whose levels are the foot in another size a flat strip that is held straight up is strained the more the
+/// wider it is, evenly.
+#[test]
+fn outline_strains_staves() {
+    let mould = r#"{ shape = "oval", length = "9 in", width = "5 in", levels = "scaled", rim = "13 in", height = "5 in", side = "bowl" }"#;
+    let stock = |width: &str| format!(r#""flat reed {width} in""#);
+    let (wide, narrow) = (stock("5/8"), stock("3/16"));
+    let base = ("base.diameter", "\"8 13/16 in\"");
+    let [beyond, within] =
+        [&wide, &narrow].map(|stock| [("mould", mould), base, ("staves.stock", stock.as_str())]);
+    both_sides("staves-strained", Care, &beyond, &within);
+}
+
 /// At the ends of an ellipse of 8 by 6 in (radius 9/4 in) a wall that stands out by 1 1/2 in takes
 /// staves 1 + 1.5/2.25 = 1.67 times as far apart, along its sides (radius 16/3 in) 1.28 times.
 #[test]

@@ -100,11 +100,12 @@ pub(super) fn staves(basket: &Basket) -> Step {
         OvalSide::Out => "step-staves-text-face-out",
         OvalSide::In => "step-staves-text-face-in",
     };
+    let leans = !staves.uprights.paths.is_empty();
     Step::new(StepKind::Staves, Stage::StavesSet)
         .say_if(basket.ready.has(Ready::StavesTapered), || count_of(basket, "step-staves-text-ready"))
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
-            Message::new("step-staves-text-set")
+            Message::new(if leans { "step-staves-text-set-lean" } else { "step-staves-text-set" })
                 .with("quarters", numbers(basket.body.uprights().quarters()))
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
@@ -113,7 +114,7 @@ pub(super) fn staves(basket: &Basket) -> Step {
         .say_if(!basket.body.form.outline.is_round(), || ends(basket))
         .say(Message::new(face))
         .say(Message::new("step-staves-text-count").with("count", staves.uprights.count))
-        .say(Message::new("step-staves-text-band"))
+        .say(Message::new(if leans { "step-staves-text-band-lean" } else { "step-staves-text-band" }))
         .soak([&staves.stock])
         .work(f64::from(staves.uprights.count) * basket.hand.pace.set_stave)
         .wait(time::STAVES_DRY)

@@ -1,9 +1,9 @@
 //! Chains of chords over a wall, and how they are tightened.
 
-use crate::form::WallPoint;
-
 /// Rounds of Newton's method: the first is right to the thousandth of a millimetre already.
 const ROUNDS: u32 = 4;
+/// The farthest, in turns, that a round takes a place of a chain.
+const MOST_STEP: f64 = 0.05;
 
 /// A direction or a way in space, in mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -40,30 +40,6 @@ impl Vector {
 
     pub(super) fn unit(self) -> Self {
         self.times(1.0 / self.size().max(1e-9))
-    }
-}
-
-/// A place of the wall, with the direction square to it.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Place {
-    pub(super) point: Vector,
-    pub(super) outward: Vector,
-}
-
-impl Place {
-    pub(super) fn of(at: &WallPoint) -> Self {
-        let point = Vector(at.point.map(crate::Length::to_mm));
-        Self { point, outward: Vector(at.outward) }
-    }
-
-    pub(super) fn minus(&self, other: Vector) -> Vector {
-        self.point.minus(other)
-    }
-
-    /// The level direction round the wall, toward higher numbers.
-    pub(super) fn beside(&self) -> Vector {
-        let [x, y, _] = self.outward.0;
-        Vector([-y, x, 0.0]).unit()
     }
 }
 
@@ -106,7 +82,7 @@ impl Bow {
             let slope = along.dot(rate.minus(unit.times(unit.dot(rate)))) / chord.size().max(1e-9);
             let step = (unit.dot(along) - wanted) / slope;
             if step.is_finite() {
-                turn -= step.clamp(-0.05, 0.05);
+                turn -= step.clamp(-MOST_STEP, MOST_STEP);
             }
         }
         turn
@@ -123,16 +99,20 @@ impl Chain {
     /// turn depends on those beside it alone, so that a round takes one sweep up and one down.
     pub(super) fn tightened(&self, mut turns: Vec<f64>) -> Vec<f64> {
         for _ in 0..ROUNDS {
-            let places: Vec<Vector> =
-                self.bows.iter().zip(&turns).map(|(bow, turn)| bow.place(*turn)).collect();
+            let places = self.places(&turns);
             let rates: Vec<Vector> =
                 self.bows.iter().zip(&turns).map(|(bow, turn)| bow.rate(*turn)).collect();
             let steps = self.steps(&places, &rates);
             for (turn, step) in turns.iter_mut().skip(1).zip(steps) {
-                *turn -= step;
+                *turn -= step.clamp(-MOST_STEP, MOST_STEP);
             }
         }
         turns
+    }
+
+    /// Where it lies at these turns.
+    pub(super) fn places(&self, turns: &[f64]) -> Vec<Vector> {
+        self.bows.iter().zip(turns).map(|(bow, turn)| bow.place(*turn)).collect()
     }
 
     /// Newton's steps of all turns but the ends'.

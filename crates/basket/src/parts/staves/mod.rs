@@ -10,6 +10,7 @@ mod needs;
 mod paths;
 mod rank;
 mod round;
+mod rung;
 mod solve;
 mod taper;
 mod usual;

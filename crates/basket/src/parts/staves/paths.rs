@@ -6,19 +6,20 @@
 //! (the principle of least length; the discretisation is derived here). A chain that begins freely square to the
 //! foot is found step by step, one that is held at both ends by Newton's method.
 
+use super::chain::{Bow, Chain, Vector};
+use super::round::Round;
+use super::rung::Rung;
 use crate::form::Form;
 use crate::measure::{Angle, Length};
-use crate::parts::staves::chain::{Bow, Chain, Place};
-use crate::parts::staves::round::Round;
 use crate::pattern::Spacing;
 use crate::uprights::Path;
 
 /// Steps from foot to rim.
 const STEPS: u32 = 16;
-/// Places round the wall, and up it, at which the lines straight up are looked at.
-const LOOKS: (u32, u32) = (16, 4);
+/// Places round the wall at which the lines straight up are looked at.
+const LOOKS: u32 = 16;
 /// Steps between places at which the bend of such a line is taken, and the share of the wall over which it is.
-const BENDS: u32 = 8;
+const BENDS: u32 = 4;
 const NEAR: f64 = 48.0;
 /// How far, in mm, such a line may stray from the plane square to the foot and still count as plane.
 const PLANE: f64 = 1e-6;
@@ -37,6 +38,12 @@ pub(super) struct Wall<'a> {
     pub(super) width: Length,
 }
 
+/// A chain as it lies: at each step the turn and the place.
+struct Links {
+    turns: Vec<f64>,
+    places: Vec<Vector>,
+}
+
 impl Wall<'_> {
     /// The path of each stave, or none where all keep to the lines square to the foot: on a round wall always,
     /// and where these are geodesics and the staves are to be spaced at the foot.
@@ -44,19 +51,26 @@ impl Wall<'_> {
         if self.form.outline.is_round() || self.rim <= Length::ZERO {
             return Vec::new();
         }
-        let plane = self.has_plane_lines();
+        let rungs: Vec<Rung<'_>> = (0..=STEPS).map(|step| self.rung(self.along(step))).collect();
+        let plane = self.has_plane_lines(&rungs);
         if plane && spacing == Spacing::Foot {
             return Vec::new();
         }
-        let round =
-            (spacing == Spacing::Rim).then(|| Round::of(|turn| self.form.at(self.rim, turn, self.outward)));
+        let round = rungs.last().filter(|_| spacing == Spacing::Rim).map(|rim| Round::of(rim.level()));
+        let (side, bends) = (self.side(), if plane { Vec::new() } else { self.bends() });
         let path = |number: u32| {
             let turn = f64::from(number) / f64::from(self.count);
-            let turns = match &round {
-                Some(round) => self.held([turn, round.turn(turn)]),
-                None => self.free(turn),
+            let links = match &round {
+                Some(round) => held(&rungs, [turn, round.turn(turn)]),
+                None => free(&rungs, turn),
             };
-            self.path(&turns, plane)
+            let bend = bends.iter().fold(0.0, |most: f64, three| most.max(bend(three, turn)));
+            Path {
+                aside: links.turns.iter().map(|place| place - turn).collect(),
+                lean: rungs.first().map_or(Angle::default(), |foot| links.lean(foot.beside(turn))),
+                strain: bend * self.width.to_mm() / 2.0,
+                longer: Length::mm(links.length() - side),
+            }
         };
         // Where one side of the outline is the other's image, so are their staves.
         let half = if self.form.outline.is_even() { self.count / 2 + 1 } else { self.count };
@@ -73,73 +87,24 @@ impl Wall<'_> {
         self.rim * (f64::from(step) / f64::from(STEPS))
     }
 
-    fn at(&self, step: u32, turn: f64) -> Place {
-        Place::of(&self.form.at(self.along(step), turn, self.outward))
+    fn rung(&self, along: Length) -> Rung<'_> {
+        Rung::at(self.form, along, self.outward)
     }
 
-    /// Whether the lines of one place in the round lie in planes square to foot and wall: such a line is a
-    /// geodesic, because it bends nowhere but toward the wall (differential geometry).
-    fn has_plane_lines(&self) -> bool {
-        let (round, up) = LOOKS;
-        (0..round).all(|look| {
+    /// Whether the lines of one place in the round lie in planes square to the foot, and all levels run there as
+    /// the foot does: such a line is a geodesic, because it bends nowhere but toward the wall (differential
+    /// geometry).
+    fn has_plane_lines(&self, rungs: &[Rung<'_>]) -> bool {
+        let Some((foot, above)) = rungs.split_first() else { return true };
+        (0..LOOKS).all(|look| {
             // Off the axes, where all lines are plane.
-            let turn = (f64::from(look) + 0.3) / f64::from(round);
-            let foot = self.at(0, turn);
-            (1..=up).all(|level| {
-                let here = self.at(STEPS * level / up, turn);
-                let beside = foot.beside();
-                here.minus(foot.point).dot(beside).abs() < PLANE && here.outward.dot(beside).abs() < PLANE
+            let turn = (f64::from(look) + 0.3) / f64::from(LOOKS);
+            let (place, beside) = (foot.place(turn), foot.beside(turn));
+            above.iter().step_by(4).all(|level| {
+                let stray = level.place(turn).minus(place).dot(beside).abs();
+                stray < PLANE && level.beside(turn).minus(beside).size() < PLANE
             })
         })
-    }
-
-    /// The turns of the shortest chain between a place of the foot and one of the rim.
-    fn held(&self, [from, to]: [f64; 2]) -> Vec<f64> {
-        let turns: Vec<f64> =
-            (0..=STEPS).map(|step| from + (to - from) * f64::from(step) / f64::from(STEPS)).collect();
-        let reach = ((to - from).abs() / 4.0).max(1e-4);
-        let bows = turns.iter().zip(0..).map(|(turn, step)| self.bow(step, *turn, reach));
-        Chain { bows: bows.collect() }.tightened(turns)
-    }
-
-    /// The turns of the chain that begins square to the foot and goes straight on.
-    fn free(&self, from: f64) -> Vec<f64> {
-        let mut turns = vec![from];
-        let mut last = (self.bow(0, from, REACH), from);
-        let mut way = None;
-        for step in 1..=STEPS {
-            let before = turns.iter().rev().nth(1).map_or(0.0, |before| last.1 - before);
-            let bow = self.bow(step, last.1 + before, REACH);
-            let turn = bow.straight_on(&last.0, last.1, way);
-            way = Some(bow.place(turn).minus(last.0.place(last.1)).unit());
-            turns.push(turn);
-            last = (bow, turn);
-        }
-        turns
-    }
-
-    fn bow(&self, step: u32, turn: f64, reach: f64) -> Bow {
-        Bow::through(turn, reach, [-reach, 0.0, reach].map(|aside| self.at(step, turn + aside).point))
-    }
-
-    fn path(&self, turns: &[f64], plane: bool) -> Path {
-        let from = turns.first().copied().unwrap_or_default();
-        let places: Vec<Place> = turns.iter().zip(0..).map(|(turn, step)| self.at(step, *turn)).collect();
-        let lean = match (places.first(), places.last()) {
-            (Some(foot), Some(rim)) => {
-                let chord = rim.minus(foot.point);
-                libm::asin((chord.dot(foot.beside()) / chord.size().max(1e-9)).clamp(-1.0, 1.0))
-            }
-            _ => 0.0,
-        };
-        let chords = places.iter().zip(places.iter().skip(1));
-        let length: f64 = chords.map(|(from, to)| to.minus(from.point).size()).sum();
-        Path {
-            aside: turns.iter().map(|turn| turn - from).collect(),
-            lean: Angle::radians(lean),
-            strain: if plane { 0.0 } else { self.strain(from) },
-            longer: Length::mm(length - self.side()),
-        }
     }
 
     /// The chords of the side, which the chords of a path are compared with: both cut the same corners.
@@ -148,26 +113,69 @@ impl Wall<'_> {
             .map(|step| self.form.profile.at(self.along(step)))
             .map(|spot| [spot.radius.to_mm(), spot.height.to_mm()])
             .collect();
-        spots
-            .iter()
-            .zip(spots.iter().skip(1))
-            .map(|(from, to)| libm::hypot(to[0] - from[0], to[1] - from[1]))
-            .sum()
+        let chords = spots.iter().zip(spots.iter().skip(1));
+        chords.map(|(from, to)| libm::hypot(to[0] - from[0], to[1] - from[1])).sum()
     }
 
-    /// Strain of the edges of a stave that is held on the line of its place in the round, where that bends most in
-    /// the wall's own plane.
-    fn strain(&self, turn: f64) -> f64 {
-        let (looks, near) = (f64::from(BENDS), self.rim / NEAR);
-        let bends = (0..=BENDS).map(|look| {
-            let middle = near + (self.rim - near * 2.0) * (f64::from(look) / looks);
-            let at = |along: Length| Place::of(&self.form.at(along, turn, self.outward));
-            let [before, here, after] = [middle - near, middle, middle + near].map(at);
-            let [into, out] = [here.minus(before.point), after.minus(here.point)];
-            let aside = here.outward.cross(out.plus(into).unit());
-            2.0 * out.unit().minus(into.unit()).dot(aside) / (into.size() + out.size()).max(1e-9)
-        });
-        bends.fold(0.0, |most: f64, bend| most.max(bend.abs())) * self.width.to_mm() / 2.0
+    /// Three levels close together, at some heights up to the rim.
+    fn bends(&self) -> Vec<[Rung<'_>; 3]> {
+        let near = self.rim / NEAR;
+        let middle = |look: u32| near + (self.rim - near * 2.0) * (f64::from(look) / f64::from(BENDS));
+        let three = |middle: Length| [middle - near, middle, middle + near].map(|along| self.rung(along));
+        (0..=BENDS).map(|look| three(middle(look))).collect()
+    }
+}
+
+/// How much the line of one place in the round bends in the wall's own plane at three levels, in 1/mm.
+fn bend(three: &[Rung<'_>; 3], turn: f64) -> f64 {
+    let [before, here, after] = three.each_ref().map(|rung| rung.place(turn));
+    let [into, out] = [here.minus(before), after.minus(here)];
+    let up = into.plus(out).unit();
+    let aside = three[1].beside(turn).cross(up).unit().cross(up);
+    (2.0 * out.unit().minus(into.unit()).dot(aside) / (into.size() + out.size()).max(1e-9)).abs()
+}
+
+/// The shortest chain between a place of the foot and one of the rim.
+fn held(rungs: &[Rung<'_>], [from, to]: [f64; 2]) -> Links {
+    let turns: Vec<f64> =
+        (0..=STEPS).map(|step| from + (to - from) * f64::from(step) / f64::from(STEPS)).collect();
+    let reach = ((to - from).abs() / 4.0).max(1e-4);
+    let chain = Chain { bows: rungs.iter().zip(&turns).map(|(rung, turn)| rung.bow(*turn, reach)).collect() };
+    let turns = chain.tightened(turns);
+    let places = chain.places(&turns);
+    Links { turns, places }
+}
+
+/// The chain that begins square to the foot and goes straight on.
+fn free(rungs: &[Rung<'_>], from: f64) -> Links {
+    let mut links = Links { turns: Vec::new(), places: Vec::new() };
+    let mut last: Option<(Bow, f64)> = None;
+    let (mut way, mut turned) = (None, 0.0);
+    for rung in rungs {
+        let before = last.map_or(from, |(_, turn)| turn);
+        let bow = rung.bow(before + turned, REACH);
+        let turn = last.map_or(from, |(below, at)| bow.straight_on(&below, at, way));
+        let place = bow.place(turn);
+        way = links.places.last().map(|below: &Vector| place.minus(*below).unit());
+        turned = turn - before;
+        links.turns.push(turn);
+        links.places.push(place);
+        last = Some((bow, turn));
+    }
+    links
+}
+
+impl Links {
+    /// How far its whole chord leans to the side that is `beside` at the foot.
+    fn lean(&self, beside: Vector) -> Angle {
+        let ends = self.places.first().zip(self.places.last());
+        let chord = ends.map_or(beside.times(0.0), |(foot, rim)| rim.minus(*foot));
+        Angle::radians(libm::asin((chord.dot(beside) / chord.size().max(1e-9)).clamp(-1.0, 1.0)))
+    }
+
+    fn length(&self) -> f64 {
+        let chords = self.places.iter().zip(self.places.iter().skip(1));
+        chords.map(|(from, to)| to.minus(*from).size()).sum()
     }
 }
 

@@ -1,6 +1,6 @@
 //! Even shares of the way round a level.
 
-use crate::form::WallPoint;
+use crate::form::{Level, OutlinePoint};
 
 /// Places by which the way round is measured.
 const PLACES: u32 = 512;
@@ -13,12 +13,12 @@ pub(super) struct Round {
 
 impl Round {
     /// The way round through the places of a level.
-    pub(super) fn of(at: impl Fn(f64) -> WallPoint) -> Self {
-        let places: Vec<WallPoint> =
-            (0..=PLACES).map(|number| at(f64::from(number) / f64::from(PLACES))).collect();
+    pub(super) fn of(level: &Level<'_>) -> Self {
+        let places: Vec<OutlinePoint> =
+            (0..=PLACES).map(|number| level.at(f64::from(number) / f64::from(PLACES))).collect();
         let mut way = 0.0;
         let ways = places.iter().zip(places.iter().skip(1)).map(|(from, to)| {
-            way += from.way_round_to(to).to_mm();
+            way += from.way_to(to);
             way
         });
         Self { ways: std::iter::once(0.0).chain(ways).collect() }
