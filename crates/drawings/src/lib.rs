@@ -52,7 +52,7 @@ pub use plain::kept;
 pub use plan::plan;
 pub use scarf::scarf_template;
 pub use section::section;
-pub use stave::stave_template;
+pub use stave::stave_templates;
 pub use strip::{At, base_girth, drilling_template, rim_girth, spacing_strip};
 pub use taper_chart::taper_chart;
 pub use tile::{TileSize, check_bars, tiles};

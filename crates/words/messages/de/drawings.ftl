@@ -37,6 +37,7 @@ drawing-plan-pins = Stift
 drawing-plan-key = Stifte, Ohren und Schäftungen sitzen am Rand, in diesen Richtungen
 
 drawing-stave = Stake
+drawing-stave-group = Stake, Gruppe { $group }: { $staves }
 drawing-stave-description = Eine Stake in wahrer Größe: { $length } lang, { $width } breit, zum Fuß auf { $foot } verjüngt, mit den Stellen, wo die Nut endet, die volle Breite beginnt, der Rand liegt und die Spitze abgeschnitten wird.
 drawing-place-foot = Fuß
 drawing-place-groove = Kante des Bodens, { $from }

@@ -37,6 +37,7 @@ drawing-plan-pins = pin
 drawing-plan-key = pins, ears and scarfs stand at the rim, in these directions
 
 drawing-stave = Stave
+drawing-stave-group = Stave, group { $group }: { $staves }
 drawing-stave-description = A stave at true size: { $length } long, { $width } wide, tapering to { $foot } at the foot, with the places where the groove ends, full width begins, the rim lies and the tip is trimmed.
 drawing-place-foot = foot
 drawing-place-groove = edge of the base, { $from }
