@@ -146,7 +146,7 @@ pub(crate) fn cover(pattern: &Pattern, wanted: &LidPattern, mould: MouldPattern)
     let weaver = wanted.weaver.clone().or_else(|| finest(&body.weave.courses));
     let weaver = weaver.map(|weaver| plain(weaver, height, body.rim.hoops == Some(HoopWay::Bent)));
     let weave = WeavePattern { courses: weaver.into_iter().collect(), ..body.weave };
-    let rim = RimPattern { lap: None, ..body.rim };
+    let rim = RimPattern { lap: None, hinged: pattern.is_hinged_at_sides(), ..body.rim };
     Pattern {
         mould,
         base,

@@ -188,12 +188,13 @@ impl WeavePattern {
 
 impl RimPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { hoops, stock, inner, lap } = over;
+        let Self { hoops, stock, inner, lap, hinged } = over;
         Self {
             hoops: hoops.or(self.hoops),
             stock: stock.or(self.stock),
             inner: inner.or(self.inner),
             lap: lap.or(self.lap),
+            hinged: hinged || self.hinged,
         }
     }
 }

@@ -255,7 +255,7 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
     (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
-        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap, hinged: false })
         .boxed()
 }
 

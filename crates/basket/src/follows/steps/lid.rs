@@ -14,6 +14,31 @@ const RING: f64 = 0.5;
 /// Work of trying the lid in and fixing what lifts it, in minutes (assumed).
 const FITTING: f64 = 20.0;
 
+/// What is said of a basket, and in its place of a lid: it has a plaque and no base.
+const OWN: [(&str, &str); 21] = [
+    ("step-seal-text-sand", "step-lid-own-seal-text-sand"),
+    ("step-base-text-sand", "step-lid-own-base-text-sand"),
+    ("step-base-text-screw", "step-lid-own-base-text-screw"),
+    ("step-base-text-along", "step-lid-own-base-text-along"),
+    ("step-base-text-strips", "step-lid-own-base-text-strips"),
+    ("step-base-text-guard", "step-lid-own-base-text-guard"),
+    ("step-base-text-mark", "step-lid-own-base-text-mark"),
+    ("step-cut-text-staves", "step-lid-own-cut-text-staves"),
+    ("step-staves-text-ends", "step-lid-own-staves-text-ends"),
+    ("step-staves-text-band", "step-lid-own-staves-text-band"),
+    ("step-first-text-start", "step-lid-own-first-text-start"),
+    ("step-first-text-direction", "step-lid-own-first-text-direction"),
+    ("step-first-text-direction-left", "step-lid-own-first-text-direction-left"),
+    ("step-first-text-hardest", "step-lid-own-first-text-hardest"),
+    ("step-dry-text-wait", "step-lid-own-dry-text-wait"),
+    ("step-dry-text-pack", "step-lid-own-dry-text-pack"),
+    ("step-off-text-screw", "step-lid-own-off-text-screw"),
+    ("step-cut-text-ready", "step-lid-own-cut-text-ready"),
+    ("step-staves-text-ready", "step-lid-own-staves-text-ready"),
+    ("step-first-text-weave", "step-lid-own-first-text-weave"),
+    ("step-rings-text-glue", "step-lid-own-rings-text-glue"),
+];
+
 /// Its steps, as `of` any basket, after those of the basket and before the finish, which goes on both.
 pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) -> Vec<Step> {
     let (Some(lid), Some(alone)) = (basket.lid.as_ref(), basket.lid_alone()) else { return Vec::new() };
@@ -24,6 +49,9 @@ pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) ->
         .collect();
     for step in &mut steps {
         (step.of, step.stage) = (Of::Lid, at);
+        for said in &mut step.text {
+            said.id = OWN.iter().find(|(of_body, _)| *of_body == said.id).map_or(said.id, |(_, own)| own);
+        }
     }
     steps
 }
