@@ -1,9 +1,6 @@
 //! The lid of a basket: a pattern of its own that follows from the basket's, worked out like any other.
 
-use std::f64::consts::TAU;
-
 use crate::basket::Basket;
-use crate::form::Outline as _;
 use crate::hand::Hand;
 use crate::making::Making;
 use crate::measure::Length;
@@ -49,9 +46,10 @@ pub(crate) fn lid(
     let clearance = making
         .or(wanted.clearance, keys::lid::CLEARANCE.path, CLEARANCE, |_| Message::new("choice-lid-clearance"));
     let meets = Meets { fit, body, clearance };
-    let foot = Length::mm(body.form.outline.girth() / TAU);
-    let tightest = |radius: Length| Length::mm(body.form.outline.tightest()) + (radius - foot);
-    let from_length = |length: Length| foot + (length - body.form.across_of_girth(foot * TAU).length) / 2.0;
+    let own = body.rim().radius();
+    let level = body.rim_level(own);
+    let tightest = |radius: Length| level.tightest() + (radius - own);
+    let from_length = |length: Length| own + (length - level.across().length) / 2.0;
     let [round, other] = WOVEN;
     let share = if body.form.outline.is_round() { round } else { other };
     let plaque = |rim: Length| {
@@ -66,11 +64,11 @@ pub(crate) fn lid(
     };
     let rim = wanted.across.map_or_else(|| fitting(&meets, &woven), from_length);
     if wanted.across.is_none() {
-        let across = body.form.across_of_girth(rim * TAU).length;
+        let across = body.rim_level(rim).across().length;
         making.chose(keys::lid::ACROSS.path, across, meets.reason());
     }
     if wanted.plaque.is_none() {
-        let across = body.form.across_of_girth(plaque(rim) * TAU).length;
+        let across = body.rim_level(plaque(rim)).across().length;
         making.chose(keys::lid::PLAQUE.path, across, Message::new("choice-lid-plaque"));
     }
     let hinge = (fit == LidFit::Flush).then(|| wanted.hinge.unwrap_or_else(|| choose_hinge(making)));

@@ -3,7 +3,7 @@
 use std::f64::consts::TAU;
 
 use basket::form::{self, Profile, litres_to_us_quarts};
-use basket::pattern::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use basket::pattern::{Girth, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 use basket::{Angle, Length};
 
 fn mm(figure: f64) -> Length {
@@ -18,6 +18,7 @@ fn close(measured: f64, published: f64, allowance: f64) {
 fn drawn(base: f64, rim: f64, height: f64, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
+        levels: Levels::Even,
         pieces: MouldPieces::One,
         form: MouldForm::Drawn { base: mm(base), rim: mm(rim), height: mm(height), side },
     })
@@ -29,6 +30,7 @@ fn taped(girths: &[(f64, f64)]) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
         form: MouldForm::Girths(girths),
+        levels: Levels::Even,
         pieces: MouldPieces::One,
     })
 }
@@ -192,7 +194,7 @@ fn beyond_the_ends_the_wall_is_straight() {
 }
 
 mod any_pattern {
-    use super::{Girth, Length, MouldForm, MouldPattern, MouldPieces, Outline, Side, form, taped};
+    use super::{Girth, Length, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side, form, taped};
     use proptest::prelude::*;
 
     fn any_length() -> impl Strategy<Value = Length> {
@@ -219,7 +221,7 @@ mod any_pattern {
 
         #[test]
         fn gives_a_finite_mould(form in any_form(), along in any_length()) {
-            let mould = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form, pieces: MouldPieces::One });
+            let mould = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form, levels: Levels::Even, pieces: MouldPieces::One });
             let spot = mould.profile.at(along);
             for figure in [
                 mould.height(), mould.arc(), mould.girth_base(), mould.girth_top(), mould.girth_widest(),

@@ -39,7 +39,8 @@ pub use lean::Lean;
 pub use level::Level;
 pub use lid::{LidFit, LidHinge, LidLift, LidPattern};
 pub use mould::{
-    FootSize, Girth, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side, ray_ends,
+    FootSize, Girth, Levels, LevelsKind, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side,
+    WidthAt, ray_ends,
 };
 pub use note::{Note, Photo};
 pub use read::{Problem, read};

@@ -6,9 +6,9 @@ use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarAxis, EarMaterial, EarPlacing,
     EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
-    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, LidPattern,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, Levels, LidPattern,
     MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side,
-    StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, Word,
+    StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, WidthAt, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -131,9 +131,21 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
             Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
         });
     let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
-    (any_outline(), prop_oneof![girths, drawn], pieces)
-        .prop_map(|(outline, form, pieces)| MouldPattern { outline, form, pieces })
+    (any_outline(), prop_oneof![girths, drawn], any_levels(), pieces)
+        .prop_map(|(outline, form, levels, pieces)| MouldPattern { outline, form, levels, pieces })
         .boxed()
+}
+
+fn any_levels() -> BoxedStrategy<Levels> {
+    let widths = prop::collection::vec((length(), length()), 1..6).prop_map(|steps| {
+        let mut height = Length::ZERO;
+        let widths = steps.into_iter().map(|(step, width)| {
+            height += step;
+            WidthAt { height, width }
+        });
+        Levels::Widths(widths.collect())
+    });
+    prop_oneof![2 => Just(Levels::Even), 1 => Just(Levels::Scaled), 1 => widths].boxed()
 }
 
 fn any_outline() -> BoxedStrategy<Outline> {

@@ -8,6 +8,10 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
+finding-mould-level-pointed = Auf der Höhe { $height }, wo die Form { $length } lang und { $width } breit ist, läuft sie spitz zu.
+    .why = Die Enden laufen so anders nach außen als die Seiten, dass keine glatte Ebene beide verbindet; Staken und Reifen lassen sich nicht darum biegen.
+    .remedy = Die Breiten noch einmal ansehen, oder die Seiten verlaufen lassen wie die Enden.
+
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
 

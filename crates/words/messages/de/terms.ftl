@@ -240,6 +240,8 @@ outline-traced = wie abgenommen
 
 side-straight = senkrecht
 side-cone = gerade Schräge
+levels-even = gleichmäßig
+levels-scaled = vergrößert
 side-bowl = Schale, am Rand senkrecht
 
 way-continuous = läuft von Reihe zu Reihe weiter

@@ -240,6 +240,8 @@ outline-traced = as traced
 
 side-straight = straight up
 side-cone = a straight slope
+levels-even = even
+levels-scaled = scaled
 side-bowl = a bowl, upright at the rim
 
 way-continuous = runs on from row to row

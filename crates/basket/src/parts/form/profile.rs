@@ -3,6 +3,7 @@
 use std::f64::consts::TAU;
 
 use super::curve::{Piece, Point};
+use super::levels::Levels;
 use super::outline::Outline as _;
 use super::pchip;
 use super::shape::Shape;
@@ -66,7 +67,7 @@ struct Panel {
 impl Profile {
     /// The side of the mould that a pattern describes, on a foot of this shape or a round one. Figures that
     /// make no shape give a flat or pointed one; all results are finite.
-    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>) -> Self {
+    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>, levels: &Levels) -> Self {
         match &pattern.form {
             MouldForm::Girths(girths) => {
                 let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
@@ -74,17 +75,20 @@ impl Profile {
             }
             MouldForm::Drawn { base, rim, height, side } => {
                 let (base, rim) = (*base / 2.0, *rim / 2.0);
-                // A wall that lies so far outside a foot that is not round lies as far outside the circle of
-                // the foot's girth.
-                let (base, rim) = foot.map_or((base, rim), |foot| {
-                    let round = Length::mm(foot.girth() / TAU);
-                    (round, round + (rim - base))
-                });
-                match side {
-                    Side::Straight => Self::cone(base, base, *height),
-                    Side::Cone => Self::cone(base, rim, *height),
-                    Side::Bowl => Self::bowl(base, rim, *height),
-                }
+                let round = foot.map_or(base, |foot| Length::mm(foot.girth() / TAU));
+                let rim = match (levels, foot) {
+                    (_, None) => rim,
+                    (Levels::Scaled, Some(_)) => round * (rim / base.max(Length::mm(1e-6))),
+                    // A wall that lies so far outside a foot that is not round lies as far outside the circle of
+                    // the foot's girth.
+                    (Levels::Even | Levels::Widths(_), Some(_)) => round + (rim - base),
+                };
+                let drawn = match side {
+                    Side::Straight => Self::cone(round, round, *height),
+                    Side::Cone => Self::cone(round, rim, *height),
+                    Side::Bowl => Self::bowl(round, rim, *height),
+                };
+                levels.mean(drawn, round)
             }
         }
     }

@@ -3,7 +3,6 @@
 use std::f64::consts::TAU;
 
 use super::rims::edge;
-use crate::form::Level;
 use crate::measure::Length;
 use crate::parts::rim::MOST_APART;
 use crate::parts::vessel::Vessel;
@@ -50,7 +49,7 @@ impl Hinge {
             LidHinge::None => return None,
         };
         let radius = edge(body);
-        let level = Level { form: &body.form, radius };
+        let level = body.rim_level(radius);
         let [mut hinge, mut latch] = level.ends(Some(axis));
         // On the far side of a basket that stands with stave 1 at the right.
         if body.weave.direction == Direction::Right {

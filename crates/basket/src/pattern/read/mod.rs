@@ -9,6 +9,7 @@ mod ends;
 mod file;
 mod fittings;
 mod handle;
+mod levels;
 mod lid;
 mod materials;
 mod mould;
