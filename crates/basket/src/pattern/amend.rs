@@ -244,9 +244,11 @@ impl EarsPattern {
 
 impl LidPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } = over;
+        let Self { fit, way, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } =
+            over;
         Self {
             fit: fit.or(self.fit),
+            way: way.or(self.way),
             across: across.or(self.across),
             height: height.or(self.height),
             plaque: plaque.or(self.plaque),

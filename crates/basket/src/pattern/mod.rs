@@ -37,7 +37,7 @@ pub use fittings::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;
-pub use lid::{LidFit, LidHinge, LidLift, LidPattern};
+pub use lid::{LidFit, LidHinge, LidLift, LidPattern, LidWay};
 pub use mould::{
     FootSize, Girth, Levels, LevelsKind, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side,
     WidthAt, ray_ends,

@@ -58,6 +58,15 @@ step-lid-own-rings-text-glue = Die Überlappungen leimen, mit Wäscheklammern ha
 step-lid-own-off = Den Deckel von der Form nehmen
 step-lid-own-off-text-screw = Die Schraube herausdrehen und den Deckel von der Form heben, dabei etwas hin und her drehen: Der Rand braucht innen Platz.
 
+# The same of a lid that is woven flat.
+step-lid-flat-base-text-screw = Das Brett flach hinlegen, seine gerundete Kante nach oben. Den Deckelboden ({ $diameter } Durchmesser) durch sein Loch von { $hole } mitten auf das Brett schrauben, die spätere Oberseite des Deckels nach oben.
+step-lid-flat-staves-text-band = Alle Staken wie Strahlen und in gleichen Abständen flach auf das Brett legen, ihre Enden über seine Kante hinunterbiegen und mit einem Gummiband um die Kante halten. Besprühen, ausrichten und über Nacht so trocknen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
+step-lid-flat-first-text-start = Das Brett bleibt liegen, der Deckelboden oben. { $weaver } einweichen. Die ersten Zentimeter des Flechtfadens dünner machen, bevor sein Ende hinter eine Stake gelegt wird.
+step-lid-flat-dry-text-wait = Den Deckel mit angelegtem Band auf dem Brett lassen, darauf ein zweites Brett und ein Gewicht, bis er durch und durch trocken ist: meist ein bis drei Tage. Was ohne Gewicht trocknet, wird hohl.
+step-lid-flat-dry-text-pack = Die Reihen ringsum vom Deckelboden nach außen zusammendrücken. An der Kante öffnen sich etwa { $gap }.
+step-lid-flat-half-text-weave = Flach auf dem Brett bis Reihe { $row } weiterflechten. Staken und Flechtfaden feucht halten. Jede Reihe an die vorige drücken und sehen, dass jede Stake noch gerade vom Deckelboden wegläuft: zu fest gezogen, wölbt sich flaches Geflecht.
+step-lid-flat-rest-text-weave = Um die Kante des Bretts bis Reihe { $rows } weiterflechten, { $height } unter seine Fläche. Ab und zu mit dem Teilstreifen für den Rand prüfen.
+
 # On sheets.
 sheet-fact-lid = Deckel
 sheet-lid-of = { $across }, { $fit }: { $count } Staken, { $rows } Reihen

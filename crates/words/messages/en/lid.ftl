@@ -58,6 +58,15 @@ step-lid-own-rings-text-glue = Glue the laps, hold them with clothes pegs, and l
 step-lid-own-off = Take the lid off the mould
 step-lid-own-off-text-screw = Take out the screw and lift the lid off the mould, turning it a little to and fro: the rim needs the room inside.
 
+# The same of a lid that is woven flat.
+step-lid-flat-base-text-screw = Lay the board flat, its rounded edge up. Screw the plaque ({ $diameter } across) through its { $hole } hole to the middle of the board, the side that will be the top of the lid up.
+step-lid-flat-staves-text-band = Lay all staves out flat on the board, like rays and evenly spaced, bend their ends down over its edge, and hold them with an elastic band round the edge. Spray them, true them up, and let them dry so overnight. Put the band back on, damp, whenever work stops.
+step-lid-flat-first-text-start = The board stays as it lies, plaque up. Soak { $weaver }. Thin the first few inches of the weaver before you lay its end behind a stave.
+step-lid-flat-dry-text-wait = Leave the lid on the board, banded, with a second board and a weight on it, until it is dry through: usually one to three days. What dries without a weight dries hollow.
+step-lid-flat-dry-text-pack = Press the rows together, all round, from the plaque outward. About { $gap } opens at the edge.
+step-lid-flat-half-text-weave = Weave on to row { $row }, flat on the board. Keep staves and weaver damp. Press each row against the one before, and look that every stave still runs straight out from the plaque: pulled too tight, flat weaving rises.
+step-lid-flat-rest-text-weave = Weave on to row { $rows }, round the edge of the board and { $height } down from its face. Check with the spacing strip for the rim from time to time.
+
 # On sheets.
 sheet-fact-lid = lid
 sheet-lid-of = { $across }, { $fit }: { $count } staves, { $rows } rows

@@ -6,7 +6,7 @@ use super::time::{BENT_DRY, GLUE_DRY};
 use crate::basket::Basket;
 use crate::message::Message;
 use crate::parts::lid::{Collar, HingePlace, Ledge, Lid, LidSeat};
-use crate::pattern::{LidLift, StepKind};
+use crate::pattern::{LidLift, LidWay, StepKind};
 use crate::piece::Of;
 
 /// Share of the work on a hoop that each ring of a ledge is: it is bent and glued, but not lashed (assumed).
@@ -39,6 +39,17 @@ const OWN: [(&str, &str); 21] = [
     ("step-rings-text-glue", "step-lid-own-rings-text-glue"),
 ];
 
+/// What is said in their place of a lid that is woven flat on a board.
+const FLAT: [(&str, &str); 7] = [
+    ("step-base-text-screw", "step-lid-flat-base-text-screw"),
+    ("step-staves-text-band", "step-lid-flat-staves-text-band"),
+    ("step-first-text-start", "step-lid-flat-first-text-start"),
+    ("step-dry-text-wait", "step-lid-flat-dry-text-wait"),
+    ("step-dry-text-pack", "step-lid-flat-dry-text-pack"),
+    ("step-half-text-weave", "step-lid-flat-half-text-weave"),
+    ("step-rest-text-weave", "step-lid-flat-rest-text-weave"),
+];
+
 /// Its steps, as `of` any basket, after those of the basket and before the finish, which goes on both.
 pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) -> Vec<Step> {
     let (Some(lid), Some(alone)) = (basket.lid.as_ref(), basket.lid_alone()) else { return Vec::new() };
@@ -50,7 +61,9 @@ pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) ->
     for step in &mut steps {
         (step.of, step.stage) = (Of::Lid, at);
         for said in &mut step.text {
-            said.id = OWN.iter().find(|(of_body, _)| *of_body == said.id).map_or(said.id, |(_, own)| own);
+            let is_it = |(of_body, _): &&(&str, &'static str)| *of_body == said.id;
+            let flat = FLAT.iter().filter(|_| lid.way() == LidWay::Flat).find(is_it);
+            said.id = flat.or_else(|| OWN.iter().find(is_it)).map_or(said.id, |(_, own)| own);
         }
     }
     steps
