@@ -341,6 +341,10 @@ finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } au
     .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.
     .remedy = Die Auflage aus dickerem Material biegen.
 
+finding-lid-too-flat = Der Deckel ist vom Deckelboden zum Rand über { $way } flach geflochten und steigt darauf um { $measured }; { $limit } halten ihn.
+    .why = Breites flaches Geflecht sinkt in der Mitte ein, wenn es feucht wird oder etwas darauf liegt.
+    .remedy = Das Brett wölben: dem Deckel etwas mehr Höhe geben oder einen größeren Deckelboden.
+
 finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
     .why = Ein Deckel, den niemand fassen kann, bleibt zu.
     .remedy = Den Henkel höher machen oder den Deckel flacher.

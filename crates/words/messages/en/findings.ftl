@@ -341,6 +341,10 @@ finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its 
     .why = Where the ledge is narrower than the lid can move, the lid falls in.
     .remedy = Bend the ledge from thicker stock.
 
+finding-lid-too-flat = The lid is woven flat over { $way } from plaque to rim and rises { $measured } on it; { $limit } hold it.
+    .why = Flat weaving over a wide way sinks in the middle when it is damp or something is laid on it.
+    .remedy = Dome the board: give the lid a little more height, or a larger plaque.
+
 finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
     .why = A lid that nobody can get hold of stays shut.
     .remedy = Make the handle higher, or the lid flatter.

@@ -115,6 +115,7 @@ pub const CODES: &[&str] = &[
     "lid-cap-shallow",
     "lid-not-flush",
     "lid-on-ears",
+    "lid-too-flat",
     "lid-under-handle",
     "note-without-step",
 ];
