@@ -709,6 +709,27 @@ girth: Measured, };
 export type Grade = "stop" | "care" | "note";
 
 /**
+ * A place of a drawing that a hand takes hold of.
+ */
+export type Grip = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * What it stands at, in both units.
+ */
+text: string, 
+/**
+ * Where it is, in mm.
+ */
+at: [number, number], 
+/**
+ * What changes when it is pulled.
+ */
+pulls: Array<Pull>, };
+
+/**
  * Fields that are filled in together, in making order.
  */
 export type Group = { 
@@ -1252,9 +1273,14 @@ export type Mould = {
  */
 girths: Array<Girth>, 
 /**
- * The side from base to top: radius and height in mm.
+ * The side from base to top: girth over 2π, and height, in mm.
  */
 profile: Array<[number, number]>, 
+/**
+ * The same as it is seen: half of how far it reaches along its length, then along its width, and the
+ * height, in mm.
+ */
+seen: Array<[number, number, number]>, 
 /**
  * Height of the mould in mm.
  */
@@ -1270,7 +1296,49 @@ measure: Array<Edit>,
 /**
  * What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
  */
-draw: Array<Edit>, };
+draw: Array<Edit>, 
+/**
+ * What a hand takes hold of on its side: to the right of the middle, and up, in mm.
+ */
+grips: Array<Grip>, 
+/**
+ * Seen from above; none where it is round.
+ */
+plan: MouldPlan | null, 
+/**
+ * The other shapes that it may take, seen from above.
+ */
+shapes: Array<MouldShape>, };
+
+/**
+ * The mould seen from above.
+ */
+export type MouldPlan = { 
+/**
+ * Its foot, once round: along its length and across, in mm.
+ */
+foot: Array<[number, number]>, 
+/**
+ * Its top.
+ */
+top: Array<[number, number]>, 
+/**
+ * What a hand takes hold of.
+ */
+grips: Array<Grip>, };
+
+/**
+ * A shape seen from above.
+ */
+export type MouldShape = { 
+/**
+ * Its word in a pattern.
+ */
+word: string, 
+/**
+ * What to do so that the mould takes it and stays of about its size.
+ */
+edits: Array<Edit>, };
 
 /**
  * What kind of movement it was.
@@ -1720,6 +1788,43 @@ column: number,
  * The value of the pattern that it concerns, if it lies in one.
  */
 path: string | null, };
+
+/**
+ * A value that follows when a grip is pulled.
+ */
+export type Pull = { 
+/**
+ * Its place in the pattern, and those of values that must stay the same as it.
+ */
+paths: Array<string>, 
+/**
+ * Whether it is a share and no length.
+ */
+share: boolean, 
+/**
+ * What it is now, in mm or as a share.
+ */
+value: number, 
+/**
+ * In which direction the grip is pulled for it; of length 1.
+ */
+way: [number, number], 
+/**
+ * How much it grows for each mm that way.
+ */
+per: number, 
+/**
+ * The least that it may be.
+ */
+least: number, 
+/**
+ * The most.
+ */
+most: number, 
+/**
+ * One step of an arrow key.
+ */
+step: number, };
 
 /**
  * Where a slider runs. It is wide enough for the value in use.

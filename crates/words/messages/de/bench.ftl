@@ -114,8 +114,12 @@ bench-meaning-finish = Was am Ende darauf kommt, und was du auf den Boden schrei
 
 bench-profile = Die Form von der Seite
 bench-profile-hint = Einen Punkt ziehen, oder ihn ansteuern und die Pfeiltasten nehmen (mit Umschalttaste zehnmal so weit).
-bench-profile-point = Messung { $number }
-bench-girth-at = Umfang { $girth } in { $height } Höhe
+bench-profile-lines = Durchgezogen: auf die Längsseite gesehen. Gestrichelt: auf ein Ende gesehen.
+bench-plan = Die Form von oben
+bench-plan-hint = Durchgezogen: der Fuß; gestrichelt: die Oberkante. Einen Punkt ziehen, oder ihn ansteuern und die Pfeiltasten nehmen (mit Umschalttaste zehnmal so weit).
+bench-plan-many = Durchgezogen: der Fuß; gestrichelt: die Oberkante. Seine Punkte liegen zu dicht, um sie einzeln zu ziehen.
+bench-plan-by-hand = Den Umriss von Hand zeichnen
+bench-plan-fewer = Durch weniger Punkte zeichnen
 bench-height-above-base = Höhe über dem Boden
 bench-girth = Umfang
 bench-height-of = Höhe der Messung { $number }

@@ -47,6 +47,13 @@ form-figure-work = Arbeit, ungefähr
 form-figure-hand = Zahlen
 form-capacity = { $litres } Liter ({ $quarts } US-Quarts)
 
+# Was auf den Zeichnungen einer Form gezogen wird.
+form-grip-girth = Messung { $number }
+form-grip-girth-at = Umfang { $girth } in { $height } Höhe
+form-grip-top = Rand
+form-grip-top-at = { $across } weit, { $height } hoch
+form-grip-ray = Strahl { $number } von { $count }
+
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }
 

@@ -114,8 +114,12 @@ bench-meaning-finish = What goes on at the end, and what you write on the base.
 
 bench-profile = The mould from the side
 bench-profile-hint = Drag a point, or choose it and use the arrow keys (with Shift: ten times as far).
-bench-profile-point = Measurement { $number }
-bench-girth-at = { $girth } round, { $height } up
+bench-profile-lines = Solid: its long side. Dashed: one of its ends.
+bench-plan = The mould from above
+bench-plan-hint = Solid: the foot; dashed: the top. Drag a point, or choose it and use the arrow keys (with Shift: ten times as far).
+bench-plan-many = Solid: the foot; dashed: the top. Its points lie too close to be dragged one by one.
+bench-plan-by-hand = Draw its outline by hand
+bench-plan-fewer = Draw it through fewer points
 bench-height-above-base = Height above the base
 bench-girth = Girth
 bench-height-of = Height of measurement { $number }

@@ -47,6 +47,13 @@ form-figure-work = Work, roughly
 form-figure-hand = Figures
 form-capacity = { $litres } litres ({ $quarts } US quarts)
 
+# What a hand takes hold of on the drawings of a mould.
+form-grip-girth = Measurement { $number }
+form-grip-girth-at = { $girth } round, { $height } up
+form-grip-top = Rim
+form-grip-top-at = { $across } across, { $height } up
+form-grip-ray = Ray { $number } of { $count }
+
 form-why-usual = usual, unless the pattern says otherwise
 form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
 
