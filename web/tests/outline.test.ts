@@ -94,6 +94,7 @@ test("an oval is drawn by hand through points; a hollow is answered, and nothing
   const wrong = page.locator(".profile-box .wrong");
   await until("the hollow is told", async () => /hollow/.test((await wrong.textContent()) ?? ""));
   // The value that was refused stands in the text; a step outward goes on from there.
+  await until("the hand's last move is written", async () => /^rays = \[("[^"]*", ){4}"1 /m.test(await source(page)));
   const refused = /^rays = .*$/m.exec(await source(page))?.[0];
   await ray.press("Shift+ArrowUp");
   await until("the text goes on", async () => /^rays = .*$/m.exec(await source(page))?.[0] !== refused);

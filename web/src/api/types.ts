@@ -2324,6 +2324,64 @@ woods: Array<Word>,
 colours: Array<ColourName>, };
 
 /**
+ * A photograph to be traced.
+ */
+export type TraceRequest = { 
+/**
+ * The photograph as JPEG or PNG, in base64.
+ */
+photo: string, 
+/**
+ * The girth at the widest place, as it is typed; empty where it was not taped.
+ */
+girth: string, 
+/**
+ * The height, where no girth was taped.
+ */
+height: string, 
+/**
+ * Distance from the lens to the middle of the mould; empty where it is not known.
+ */
+distance: string, 
+/**
+ * Whether the mould stands on its rim.
+ */
+foot_up: boolean, 
+/**
+ * Units of the pattern.
+ */
+units: UnitsWord, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
+
+/**
+ * What was traced.
+ */
+export type TracedMould = { 
+/**
+ * What to do to give the pattern this mould.
+ */
+edits: Array<Edit>, 
+/**
+ * How far to trust it, a sentence each.
+ */
+said: Array<string>, 
+/**
+ * Width and height of the photograph in pixels.
+ */
+size: [number, number], 
+/**
+ * From its pixels to mm right of the axis and below the foot: six numbers as SVG has them in `matrix`.
+ */
+matrix: [number, number, number, number, number, number], 
+/**
+ * Both edges as they were found, in pixels.
+ */
+edges: [Array<[number, number]>, Array<[number, number]>], };
+
+/**
  * Units by the words of a pattern.
  */
 export type UnitsWord = "in" | "mm";

@@ -59,6 +59,11 @@ export class Form {
     this.#counts.look();
   }
 
+  /** Another pattern lies on the bench. */
+  forget(): void {
+    this.#profile.forget();
+  }
+
   complain(problems: readonly Problem[]): void {
     for (const view of this.#views.values()) view.fields.complain(problems);
     this.#plan.complain(problems);

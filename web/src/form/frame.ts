@@ -20,13 +20,10 @@ export class Frame {
     attribute(this.picture, "viewBox", `${this.left} ${this.top} ${this.width} ${this.height}`);
   }
 
-  /** Where a pointer is, in mm to the right and up. */
-  place(event: PointerEvent): readonly [number, number] {
+  /** How many mm a pixel of the screen is. */
+  scale(): number {
     const box = this.picture.getBoundingClientRect();
-    const scale = Math.max(this.width / box.width, this.height / box.height);
-    const x = (event.clientX - box.left - box.width / 2) * scale;
-    const y = (event.clientY - box.top - box.height / 2) * scale + this.top + this.height / 2;
-    return [x, -y];
+    return Math.max(this.width / box.width, this.height / box.height);
   }
 }
 

@@ -13,7 +13,9 @@ type Place = readonly [number, number];
 interface Held {
   readonly index: number;
   readonly gesture: string;
+  /** Where on the screen it was taken hold of. */
   readonly from: Place;
+  readonly scale: number;
   readonly values: readonly number[];
 }
 
@@ -24,8 +26,8 @@ export class Grips {
   /** Values that were asked for and that the program has not answered with a mould: it may never do so. */
   readonly #asked = new Map<number, readonly number[]>();
 
-  /** `place` says where on the drawing a pointer is, in mm, upward as on the mould. */
-  constructor(private readonly context: FormContext, private readonly place: (event: PointerEvent) => Place) {}
+  /** `scale` says how many mm a pixel of the screen is. */
+  constructor(private readonly context: FormContext, private readonly scale: () => number) {}
 
   /** Whether a hand holds one: the drawing must not be scaled anew meanwhile. */
   get held(): boolean {
@@ -35,12 +37,13 @@ export class Grips {
   /** Shows them; `unit` is a hundredth of the drawing's width. */
   show(grips: readonly Grip[], unit: number): void {
     this.#grips = grips;
-    this.#asked.clear();
+    // What was asked for after this is still to come, and may be refused.
+    if (!this.context.busy()) this.#asked.clear();
     while (this.node.childElementCount > grips.length) this.node.lastElementChild?.remove();
     for (const [index, grip] of grips.entries()) {
       const handle = this.node.children[index] ?? this.node.appendChild(this.#handle(index));
       const [first] = grip.pulls;
-      if (index !== this.#held?.index) move(handle, grip.at);
+      if (index !== this.#held?.index && !this.#asked.has(index)) move(handle, grip.at);
       attribute(handle, "aria-label", grip.name);
       attribute(handle, "aria-valuemin", told(first, first?.least));
       attribute(handle, "aria-valuemax", told(first, first?.most));
@@ -58,14 +61,15 @@ export class Grips {
       if (!this.#grips[index]) return;
       handle.setPointerCapture(event.pointerId);
       handle.focus();
-      this.#held = { index, gesture: newGesture(), from: this.place(event), values: this.#values(index) };
+      this.#held = { index, gesture: newGesture(), from: [event.clientX, event.clientY], scale: this.scale(), values: this.#values(index) };
     });
     handle.addEventListener("pointermove", (event) => {
       const held = this.#held;
       const grip = this.#grips[index];
       if (!held || !grip || !handle.hasPointerCapture(event.pointerId)) return;
-      const [x, y] = this.place(event);
-      const by = ({ way, per }: Pull): number => ((x - held.from[0]) * way[0] + (y - held.from[1]) * way[1]) * per;
+      // By how far the hand went, and not by where it is: a notice above may push the drawing down meanwhile.
+      const [right, up] = [(event.clientX - held.from[0]) * held.scale, (held.from[1] - event.clientY) * held.scale];
+      const by = ({ way, per }: Pull): number => (right * way[0] + up * way[1]) * per;
       this.#write(index, grip.pulls.map((pull, at) => (held.values[at] ?? pull.value) + by(pull)), held.gesture);
     });
     const release = (): void => {

@@ -27,7 +27,7 @@ export class Plan {
   #mould: Mould | undefined;
 
   constructor(private readonly context: FormContext) {
-    this.#grips = new Grips(context, (event) => this.#frame.place(event));
+    this.#grips = new Grips(context, () => this.#frame.scale());
     this.#picture.append(this.#top, this.#foot, this.#grips.node);
     attribute(this.#picture, "aria-label", t("bench-plan"));
     this.#hand = el("button", { type: "button", class: "quiet", onclick: () => this.#byHand() });

@@ -2,10 +2,13 @@
 
 import type { Mould } from "../api/types.ts";
 import { attribute, el, svg } from "../dom/element.ts";
+import { icon } from "../dom/icons.ts";
 import { t } from "../words/texts.ts";
 import type { FormContext } from "./context.ts";
 import { closed, Frame } from "./frame.ts";
 import { Grips } from "./grips.ts";
+import { openTrace } from "./trace.ts";
+import { Underlay } from "./underlay.ts";
 
 export class Profile {
   readonly node: HTMLElement;
@@ -17,12 +20,27 @@ export class Profile {
   readonly #lines = el("p", { class: "hint" }, t("bench-profile-lines"));
   readonly #frame = new Frame(this.#picture);
   readonly #grips: Grips;
+  readonly #underlay = new Underlay(() => attribute(this.#picture, "data-photo", this.#underlay.there));
 
-  constructor(context: FormContext) {
-    this.#grips = new Grips(context, (event) => this.#frame.place(event));
-    this.#picture.append(this.#shape, this.#across, this.#woven, this.#axis, this.#grips.node);
+  constructor(private readonly context: FormContext) {
+    this.#grips = new Grips(context, () => this.#frame.scale());
+    this.#picture.append(this.#underlay.picture, this.#shape, this.#across, this.#woven, this.#axis, this.#grips.node);
     attribute(this.#picture, "aria-label", t("bench-profile"));
-    this.node = el("div", { class: "profile-box" }, this.#picture, this.#lines, el("p", { class: "hint" }, t("bench-profile-hint")));
+    const trace = el("button", { type: "button", class: "quiet", onclick: () => this.#trace() }, icon("camera"), t("bench-trace"));
+    const drag = el("p", { class: "hint" }, t("bench-profile-hint"));
+    this.node = el("div", { class: "profile-box" }, this.#picture, this.#lines, drag, this.#underlay.node, trace);
+  }
+
+  /** Another pattern lies on the bench: the photograph was of another mould. */
+  forget(): void {
+    this.#underlay.drop();
+  }
+
+  #trace(): void {
+    openTrace(this.context, (photo, mould) => {
+      this.context.edit({ edits: mould.edits, label: t("bench-did-trace") });
+      this.#underlay.lay(photo, mould);
+    });
   }
 
   show(mould: Mould): void {

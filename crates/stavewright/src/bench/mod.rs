@@ -35,6 +35,7 @@ mod shared;
 mod shelf;
 mod studio;
 mod text;
+mod traced;
 mod workers;
 
 pub(crate) use api::{Edit, PastVersion};

@@ -54,6 +54,13 @@ form-grip-top = Rand
 form-grip-top-at = { $across } weit, { $height } hoch
 form-grip-ray = Strahl { $number } von { $count }
 
+# Was von einer Form gesagt wird, die von einem Foto abgenommen ist.
+trace-done = { $girths } Umfänge sind abgenommen, auf etwa { $trust } des Durchmessers genau.
+trace-no-distance = Als Abstand der Kamera sind 1,5 m angenommen; mit dem wahren sind die Umfänge sicherer.
+trace-no-girth = Mit einem Umfang, an der weitesten Stelle gemessen, sind sie noch sicherer.
+trace-lopsided = Die beiden Seiten unterscheiden sich um { $share }: sieh nach, ob ein Schatten für Holz gehalten wurde.
+trace-smoothed = Eine Verengung, die von den Fehlern des Bildes nicht zu unterscheiden ist, ist geglättet.
+
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }
 

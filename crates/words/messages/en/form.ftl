@@ -54,6 +54,13 @@ form-grip-top = Rim
 form-grip-top-at = { $across } across, { $height } up
 form-grip-ray = Ray { $number } of { $count }
 
+# What is said of a mould that was traced from a photograph.
+trace-done = { $girths } girths were traced, good to about { $trust } of the diameter.
+trace-no-distance = The distance of the camera was taken as 1.5 m; with it the girths are surer.
+trace-no-girth = With a girth taped at the widest place they are surer still.
+trace-lopsided = Both sides differ by { $share }: look whether a shadow was taken for wood.
+trace-smoothed = A narrowing too small to be told from the picture’s own faults was smoothed away.
+
 form-why-usual = usual, unless the pattern says otherwise
 form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
 

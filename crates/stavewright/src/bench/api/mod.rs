@@ -20,6 +20,7 @@ mod plans;
 mod problem;
 mod server;
 mod shelf;
+mod trace;
 #[cfg(test)]
 mod typescript;
 mod units;
@@ -40,4 +41,5 @@ pub(crate) use plans::*;
 pub(crate) use problem::*;
 pub(crate) use server::*;
 pub(crate) use shelf::*;
+pub(crate) use trace::*;
 pub(crate) use units::*;

@@ -73,6 +73,8 @@ fn generated() -> String {
     all.visit::<Shelf>();
     all.visit::<ShelfAct>();
     all.visit::<Stock>();
+    all.visit::<TraceRequest>();
+    all.visit::<TracedMould>();
     all.visit::<WaysRequest>();
     all.visit::<Ways>();
     let head = "// Generated from crates/stavewright/src/bench/api; do not edit.\n\

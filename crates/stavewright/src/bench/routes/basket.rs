@@ -7,7 +7,7 @@ use axum::extract::State;
 use crate::bench::answer::Answer;
 use crate::bench::api::{
     Chart, ChartRequest, CompareRequest, Comparison, DrawingRequest, EditRequest, Edited, Fault, LookRequest,
-    Looked, PictureRequest,
+    Looked, PictureRequest, TraceRequest, TracedMould,
 };
 use crate::bench::body::Posted;
 use crate::bench::guest::Guest;
@@ -79,4 +79,15 @@ pub(super) async fn compare(
     Posted(request): Posted,
 ) -> Result<Answer, Refusal> {
     bench.work(guest, Task::Compare, request).await
+}
+
+/// A mould traced from a photograph, of which nothing is kept.
+#[utoipa::path(post, path = "/api/trace", request_body = TraceRequest, responses(
+    (status = 200, body = TracedMould), (status = 422, body = Fault)))]
+pub(super) async fn trace(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Posted(request): Posted,
+) -> Result<Answer, Refusal> {
+    bench.work(guest, Task::Trace, request).await
 }

@@ -56,6 +56,7 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(basket::drawing))
         .routes(routes!(basket::chart))
         .routes(routes!(basket::compare))
+        .routes(routes!(basket::trace))
         .routes(routes!(choose::ways))
         .routes(routes!(choose::counts))
         .routes(routes!(choose::first))

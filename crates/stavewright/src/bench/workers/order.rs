@@ -20,6 +20,8 @@ pub(crate) enum Task {
     Chart,
     /// Two versions side by side.
     Compare,
+    /// A mould from its photograph.
+    Trace,
     /// Ways to weave a course for a look.
     Ways,
     /// Counts of staves near by.
