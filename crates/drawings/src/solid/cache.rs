@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 use basket::Basket;
 use basket::steps::Stage;
 
+use super::cover::{self, LidPose};
 use super::detail::{Detail, Simplified};
 use super::maker::Maker;
 use super::part::{Part, Solid};
@@ -33,7 +34,7 @@ impl<'a> PartCache<'a> {
 
     /// The lid, shut; nothing where there is none.
     pub(crate) fn lid(&self) -> Vec<&Part> {
-        self.lid.get_or_init(|| super::lid(self.maker.basket, self.maker.detail)).iter().collect()
+        self.lid.get_or_init(|| cover::parts(&self.maker, LidPose::Closed)).iter().collect()
     }
 
     /// What exists at a stage, without the lid: the same parts as in [`solid`](super::solid), apart from

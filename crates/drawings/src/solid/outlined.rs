@@ -47,7 +47,12 @@ fn least_radius(piece: Piece, root: Length) -> Option<f64> {
     match piece {
         Piece::Floor(FloorPart::Disc) => Some(root.to_mm() * 0.999),
         // A handle stands in the plane through both ears, and follows nothing.
-        Piece::Floor(_) | Piece::Handle | Piece::Rivet(_) | Piece::Washer(_) | Piece::Knob(_) => None,
+        Piece::Floor(_)
+        | Piece::Lift
+        | Piece::Handle
+        | Piece::Rivet(_)
+        | Piece::Washer(_)
+        | Piece::Knob(_) => None,
         _ => Some(0.0),
     }
 }

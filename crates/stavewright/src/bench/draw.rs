@@ -5,13 +5,13 @@ use basket::limits::CROSSINGS;
 use basket::steps::Stage;
 use basket::weave::Face;
 use basket::{Basket, Colour};
-use drawings::solid::{self, Detail};
+use drawings::solid::{self, Detail, LidPose};
 use drawings::stages::{Plate, stage_drawing};
 use drawings::{At, ChartKind, Drawing};
 use words::Words;
 
 use super::api::{
-    Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord,
+    Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord, LidWord,
     PictureRequest, Seen, SolidFormat,
 };
 use super::compute::{self, Shop, words};
@@ -104,8 +104,13 @@ pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'sta
         Some(DetailWord::Page) | None => Detail::Page,
         Some(DetailWord::Full) => Detail::Full,
     };
+    let pose = match request.lid {
+        Some(LidWord::Closed) | None => LidPose::Closed,
+        Some(LidWord::Open) => LidPose::Open,
+        Some(LidWord::Off) => LidPose::Off,
+    };
     let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
-    let solid = solid::solid(&basket, stage, detail);
+    let solid = solid::with_lid(&basket, stage, detail, pose);
     match request.format {
         Some(SolidFormat::Glb) | None => Ok(("model/gltf-binary", solid::glb(&solid))),
         Some(SolidFormat::Stl) => Ok(("model/stl", solid::stl(&solid))),

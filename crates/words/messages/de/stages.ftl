@@ -69,6 +69,7 @@ plate-outside = von außen
 plate-inside = von innen
 plate-new-strand = neuer Faden
 plate-spent-strand = alter Faden
+plate-part-lid = Deckel
 plate-part-handle = Henkel
 plate-part-rivet = Niet und Scheiben
 plate-part-lashing = Umwicklung

@@ -69,6 +69,7 @@ plate-outside = from outside
 plate-inside = from inside
 plate-new-strand = new strand
 plate-spent-strand = spent strand
+plate-part-lid = lid
 plate-part-handle = handle
 plate-part-rivet = rivet and washers
 plate-part-lashing = lashing

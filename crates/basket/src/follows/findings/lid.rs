@@ -13,8 +13,6 @@ use crate::term::Term as _;
 
 /// What a hand takes between a lid and the handle above it (common practice: 1 in).
 const HAND: Length = Length::inches(1.0);
-/// How far what lifts a lid stands up (common practice).
-const LIFT: Length = Length::inches(0.625);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let Some(lid) = case.basket.lid.as_ref() else { return Vec::new() };
@@ -121,7 +119,7 @@ fn on_ears(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
 fn under_handle(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
     let handle = case.basket.handle.as_ref()?;
     let bow = handle.bow()?;
-    let room = handle.top() - bow.thickness - lid.rises - LIFT;
+    let room = handle.top() - bow.thickness - lid.rises - lid.lift_height();
     HAND.exceeds(room)
         .then(|| Finding::new(Grade::Care, "lid-under-handle", Piece::Handle).measured(room, HAND))
 }

@@ -6,7 +6,7 @@ use super::rims::edge;
 use crate::form::Level;
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
-use crate::pattern::{EarAxis, LidHinge};
+use crate::pattern::{Direction, EarAxis, LidHinge};
 use crate::uprights::Uprights;
 
 /// How far the rim may curve out between the two loops of a hinge: a loop of cane gives so much, and what stands
@@ -52,7 +52,11 @@ impl Hinge {
         };
         let radius = edge(body);
         let level = Level { form: &body.form, radius };
-        let [hinge, latch] = level.ends(Some(axis));
+        let [mut hinge, mut latch] = level.ends(Some(axis));
+        // On the far side of a basket that stands with stave 1 at the right.
+        if body.weave.direction == Direction::Right {
+            (hinge, latch) = (latch, hinge);
+        }
         let bulge = |half: f64| {
             let [from, middle, to] = [hinge - half, hinge, hinge + half].map(|turn| level.place(turn));
             bulge_of(from, middle, to)

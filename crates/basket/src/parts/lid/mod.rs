@@ -7,6 +7,7 @@
 mod collar;
 mod hinge;
 mod ledge;
+mod lift;
 mod meets;
 mod mould;
 mod over;
@@ -16,6 +17,7 @@ pub use collar::{Collar, FLUSH};
 pub use hinge::{Hinge, HingePlace};
 pub(crate) use ledge::ledge_stock;
 pub use ledge::{LEAST_OVERLAP, Ledge};
+pub use lift::{KNOB, LOOP_HEIGHT, PEG};
 pub(crate) use meets::Meets;
 pub(crate) use mould::mould;
 pub use over::{LEAST_DOWN, Over};
