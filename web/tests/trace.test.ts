@@ -52,6 +52,7 @@ test("the photograph lies in scale under the profile, whose points are dragged o
   const side = page.getByRole("group", { name: "The mould from the side" });
   const image = side.locator("image");
   await image.waitFor({ state: "attached" });
+  await page.getByRole("button", { name: "Undo: girths from a photograph", exact: true }).waitFor();
   const grips = side.getByRole("slider");
   const last = grips.last();
   await until("the last girth is what was taped", async () => Math.abs(Number(await last.getAttribute("aria-valuenow")) - 640) <= 4);

@@ -967,6 +967,11 @@ pattern: string,
 drafted: Array<string>, };
 
 /**
+ * How a lid is shown.
+ */
+export type LidWord = "closed" | "open" | "off";
+
+/**
  * A piece of the weaving as it is seen from outside, base below.
  */
 export type LittleChart = { 
@@ -1543,6 +1548,10 @@ stage?: string | null,
  * How fine; for a page if left out.
  */
 detail?: DetailWord | null, 
+/**
+ * How the lid of a finished basket is shown; closed if left out.
+ */
+lid?: LidWord | null, 
 /**
  * The file wanted; GLB if left out.
  */
@@ -2234,6 +2243,10 @@ groups: Array<Group>,
  * The mould's measurements and profile.
  */
 mould: Mould, 
+/**
+ * Whether it has a lid.
+ */
+lid: boolean, 
 /**
  * The courses of the weaving.
  */

@@ -52,6 +52,8 @@ pub(crate) struct Shown {
     pub(crate) groups: Vec<Group>,
     /// The mould's measurements and profile.
     pub(crate) mould: Mould,
+    /// Whether it has a lid.
+    pub(crate) lid: bool,
     /// The courses of the weaving.
     pub(crate) courses: Courses,
     /// What was found, heaviest first.
