@@ -1360,6 +1360,92 @@ export type NameRequest = {
 to: string, };
 
 /**
+ * A basket of the set.
+ */
+export type NestBasket = { 
+/**
+ * What it is called, such as `5 in`.
+ */
+name: string, 
+/**
+ * Its wall cut through on the right, once round: to the right of the middle, and above the floor of the
+ * largest basket, in mm.
+ */
+wall: Array<[number, number]>, 
+/**
+ * Its rim.
+ */
+rim: Array<[number, number]>, 
+/**
+ * Half of its base.
+ */
+base: Array<[number, number]>, };
+
+/**
+ * Which sizes.
+ */
+export type NestRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * How far across the moulds are at the top, parted by commas or semicolons; bare numbers are in the
+ * pattern's units.
+ */
+sizes: string, 
+/**
+ * Room that is wanted all round between one basket and the next.
+ */
+clearance: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * How one basket stands in the next.
+ */
+export type NestRoom = { 
+/**
+ * Which in which.
+ */
+name: string, 
+/**
+ * Whether there is as much room as is wanted.
+ */
+fits: boolean, 
+/**
+ * How much room there is, and where, in a sentence.
+ */
+said: string, 
+/**
+ * Where it is least: above the floor of the largest basket, in mm.
+ */
+at_mm: number, };
+
+/**
+ * The set.
+ */
+export type NestShown = { 
+/**
+ * The baskets cut through along their length, the smallest first, standing in each other.
+ */
+baskets: Array<NestBasket>, 
+/**
+ * How each stands in the next.
+ */
+rooms: Array<NestRoom>, 
+/**
+ * The set as a sheet: its sizes, one cut list for all, what was changed.
+ */
+leaf: PlanLeaf, };
+
+/**
  * A packet in the making, or made.
  */
 export type Packet = { 

@@ -21,6 +21,7 @@ mod kind;
 mod log;
 mod look;
 mod name;
+mod nest;
 mod own_page;
 mod patient;
 mod photo;

@@ -81,7 +81,7 @@ fn work(request: &TraceRequest) -> Result<TracedMould, Refusal> {
 
 fn length(written: &str, place: &str, units: Units) -> Result<f64, Refusal> {
     Length::parse(written, Some(units.unit())).map(Length::to_mm).map_err(|_| {
-        let message = Message::new("refused-trace-length").with("typed", Value::Name(written.to_owned()));
+        let message = Message::new("refused-length").with("typed", Value::Name(written.to_owned()));
         Refusal::said(StatusCode::UNPROCESSABLE_ENTITY, message, place)
     })
 }

@@ -144,6 +144,19 @@ bench-remove-girth = Messung { $number } entfernen
 bench-mould-draw = Lieber aus Boden, Rand und Höhe zeichnen
 bench-mould-measure = Lieber mit Umfängen messen
 
+## Größen, die ineinander stehen
+
+bench-nest = Größen und Satz
+bench-nest-text = Derselbe Korb über Formen anderer Größe, jeder im nächsten stehend. Staken und Flechtfäden kommen aus Vorräten derselben Art.
+bench-nest-sizes = Weite der Formen oben, oder ihre Länge
+bench-nest-sizes-hint = Mit Strichpunkt getrennt, etwa 120; 150; 180; wo keine Einheit steht, in der der Vorlage.
+bench-nest-clearance = Luft zwischen einem Korb und dem nächsten
+bench-nest-begin = Zusammen zeigen
+bench-nest-sheet = Blatt zum Drucken (sizes.pdf)
+bench-nest-busy = Wird berechnet …
+bench-nest-picture = Die Körbe im Schnitt, jeder im nächsten stehend: { $names }
+bench-nest-rooms = Jeder im nächsten
+
 ## Abschnitte
 
 bench-course = { $number }. { $summary }

@@ -61,6 +61,10 @@ trace-no-girth = Mit einem Umfang, an der weitesten Stelle gemessen, sind sie no
 trace-lopsided = Die beiden Seiten unterscheiden sich um { $share }: sieh nach, ob ein Schatten für Holz gehalten wurde.
 trace-smoothed = Eine Verengung, die von den Fehlern des Bildes nicht zu unterscheiden ist, ist geglättet.
 
+# Wie ein Korb in der nächsten Größe steht.
+form-nest-room = Geht hinein: rundum mindestens { $room } Luft, { $at } über dem Boden; sein Rand liegt { $below } tiefer.
+form-nest-tight = Zu eng: mindestens { $room } Luft, wo { $wanted } gewünscht sind, { $at } über dem Boden. Nimm eine größere äußere Form.
+
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }
 

@@ -144,6 +144,19 @@ bench-remove-girth = Remove measurement { $number }
 bench-mould-draw = Draw it from base, rim and height instead
 bench-mould-measure = Measure it by girths instead
 
+## Sizes that stand in each other
+
+bench-nest = Sizes and nest
+bench-nest-text = The same basket over moulds of other sizes, each standing in the next. Staves and weavers come from stock of the same kind.
+bench-nest-sizes = Across the moulds at the top, or their lengths
+bench-nest-sizes-hint = Parted by commas, such as 5, 6, 7, 8; in the pattern’s units where none is written.
+bench-nest-clearance = Room between one basket and the next
+bench-nest-begin = Show them together
+bench-nest-sheet = Sheet to print (sizes.pdf)
+bench-nest-busy = Working them out …
+bench-nest-picture = The baskets cut through, each standing in the next: { $names }
+bench-nest-rooms = Each in the next
+
 ## Courses
 
 bench-course = { $number }. { $summary }

@@ -61,6 +61,10 @@ trace-no-girth = With a girth taped at the widest place they are surer still.
 trace-lopsided = Both sides differ by { $share }: look whether a shadow was taken for wood.
 trace-smoothed = A narrowing too small to be told from the picture’s own faults was smoothed away.
 
+# How a basket stands in the next size.
+form-nest-room = Goes in: least room { $room } all round, { $at } above the floor; its rim lies { $below } below.
+form-nest-tight = Too tight: least room { $room } where { $wanted } is wanted, { $at } above the floor. Take a larger outer mould.
+
 form-why-usual = usual, unless the pattern says otherwise
 form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
 

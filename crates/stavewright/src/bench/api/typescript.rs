@@ -56,6 +56,8 @@ fn generated() -> String {
     all.visit::<MakingForm>();
     all.visit::<MakingLog>();
     all.visit::<NameRequest>();
+    all.visit::<NestRequest>();
+    all.visit::<NestShown>();
     all.visit::<PastVersion>();
     all.visit::<PacketRequest>();
     all.visit::<Packet>();

@@ -57,6 +57,8 @@ fn described() -> (Router<Arc<Bench>>, utoipa::openapi::OpenApi) {
         .routes(routes!(basket::chart))
         .routes(routes!(basket::compare))
         .routes(routes!(basket::trace))
+        .routes(routes!(basket::nest))
+        .routes(routes!(basket::nest_sheet))
         .routes(routes!(choose::ways))
         .routes(routes!(choose::counts))
         .routes(routes!(choose::first))
