@@ -1,7 +1,5 @@
 //! The basket as computed: its parts, and what was chosen for them.
 
-use std::f64::consts::TAU;
-
 use crate::choice::Choice;
 use crate::hand::Hand;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
@@ -47,8 +45,7 @@ pub struct Basket {
 impl Basket {
     /// Length and width over the outer hoop.
     pub fn across(&self) -> Across {
-        let girth = self.body.rim().outer_radius(self.body.uprights()) * TAU;
-        self.body.form.across_of_girth(girth)
+        self.body.rim_level(self.body.rim().outer_radius(self.body.uprights())).across()
     }
 
     /// What stands in the rim at two places that face each other: the ears, or the ends of a fixed handle.

@@ -5,7 +5,7 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use basket::Length;
 use basket::form::Form;
-use basket::pattern::{FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use basket::pattern::{FootSize, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 
 type Place = [f64; 3];
 
@@ -154,6 +154,7 @@ fn staves_stand_on_geodesics_of_every_mould() {
             let form = Form::on_mould(&MouldPattern {
                 outline: outline.clone(),
                 form: drawn,
+                levels: Levels::Even,
                 pieces: MouldPieces::One,
             });
             // The foot of a bowl lies level: the way up begins a little above it, where it can be told.

@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use basket::base::{Base, movement};
 use basket::form;
 use basket::pattern::{
-    BasePattern, MouldForm, MouldPattern, MouldPieces, Outline, Side, StavesPattern, TaperPattern,
+    BasePattern, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side, StavesPattern, TaperPattern,
 };
 use basket::staves::{Needs, Staves, bend_strain, count_on, touch_width};
 use basket::stock::{Catalogue, Kind, Material};
@@ -33,6 +33,7 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
 fn drawn(base: Length, rim: Length, height: Length, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
+        levels: Levels::Even,
         pieces: MouldPieces::One,
         form: MouldForm::Drawn { base, rim, height, side },
     })

@@ -248,7 +248,7 @@ impl<'a> Plan<'a> {
         if self.around.is_round() {
             return (self.direction(turn) * radius).to_point();
         }
-        let [x, y] = self.around.place(turn, radius / self.scale);
+        let [x, y] = self.around.at_foot(radius / self.scale).place(turn);
         Point::new(sense(self.basket) * y * self.scale, x * self.scale)
     }
 

@@ -5,8 +5,8 @@
 
 use std::fmt::Write as _;
 
-use basket::Basket;
 use basket::form::Layer;
+use basket::{Basket, Length};
 
 use crate::around::Around;
 
@@ -21,14 +21,17 @@ pub fn outlines_dxf(basket: &Basket, layers: &[Layer]) -> String {
     let mut file = File::begin();
     for layer in layers {
         let name = format!("BOARD_{}", layer.number);
-        file.ring(&name, &around.ring(layer.faces[0].max(layer.faces[1]).to_mm(), CORNERS));
-        file.ring(&format!("{name}_BLANK"), &around.ring(layer.blank.to_mm(), CORNERS));
-        if let Some(hole) = layer.hole {
-            file.ring(&format!("{name}_HOLE"), &around.ring(hole.to_mm(), CORNERS));
+        let ring =
+            |(height, radius): (Length, Length)| around.level(height.to_mm(), radius.to_mm()).ring(CORNERS);
+        file.ring(&name, &ring(layer.larger()));
+        file.ring(&format!("{name}_BLANK"), &ring(layer.blank_level()));
+        if let Some(hole) = layer.hole_level() {
+            file.ring(&format!("{name}_HOLE"), &ring(hole));
         }
     }
-    file.ring("BASE", &around.ring(base.edge_radius().to_mm(), CORNERS));
-    file.ring("BASE_GROOVE", &around.ring(base.groove_radius().to_mm(), CORNERS));
+    let foot = |radius: Length| around.at_foot(radius.to_mm()).ring(CORNERS);
+    file.ring("BASE", &foot(base.edge_radius()));
+    file.ring("BASE_GROOVE", &foot(base.groove_radius()));
     file.ring("BASE_HOLE", &circle(base.screw_hole.to_mm() / 2.0));
     file.end()
 }

@@ -117,7 +117,7 @@ impl<'a> Elevation<'a> {
     fn beside(&self, at: Point, direction: f64, aside: f64) -> Point {
         if !self.around.is_round() {
             let turn = self.turn(direction);
-            let [x, _] = self.around.place(turn, at.x - self.wall.over());
+            let [x, _] = self.around.level(at.y, at.x - self.wall.over(at.y)).place(turn);
             let [_, front] = self.around.at(turn).outward;
             return self.place(x + aside * front * sense(self.basket), at.y);
         }
@@ -127,9 +127,9 @@ impl<'a> Elevation<'a> {
     /// The same on the round wall; what would lie behind comes to lie on the outline.
     fn around(&self, at: Point, direction: f64, aside: f64) -> Point {
         if !self.around.is_round() {
-            let radius = at.x - self.wall.over();
-            let turned = direction - aside * TAU / self.around.way(self.turn(direction), radius);
-            let [x, _] = self.around.place(self.turn(turned.clamp(0.0, PI)), radius);
+            let level = self.around.level(at.y, at.x - self.wall.over(at.y));
+            let turned = direction - aside * TAU / level.way(self.turn(direction));
+            let [x, _] = level.place(self.turn(turned.clamp(0.0, PI)));
             return self.place(x, at.y);
         }
         let turned = direction - aside / at.x.abs().max(1e-6);
@@ -256,7 +256,8 @@ impl Pass {
         let staves = &elevation.basket.body.staves();
         let out = staves.uprights.thickness.to_mm() + thickness / 2.0;
         let at = |share: f64| elevation.wall.at(row.along + Length::mm(pitch * share / 2.0), out);
-        let girth = (at(0.0).x - elevation.wall.over()) * TAU / f64::from(staves.uprights.count.max(1));
+        let girth =
+            (at(0.0).x - elevation.wall.over(at(0.0).y)) * TAU / f64::from(staves.uprights.count.max(1));
         let half = staves.uprights.width_at(row.along).to_mm() / 2.0;
         let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
         let corners = [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];

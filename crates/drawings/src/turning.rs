@@ -26,11 +26,12 @@ pub fn turning_template(basket: &Basket, words: &Words) -> Drawing {
     let args = [("height", Value::Name(words.both(basket.body.form.height())))];
     let description = words.with("drawing-turning-description", &args);
     let mut drawing = Drawing::new("turning", words.term("drawing-turning"), description);
-    let over = Around::of(basket).over();
+    let around = Around::of(basket);
     let profile = basket.body.profile();
     let place = |along: Length| {
         let spot = profile.at(along);
-        Point::new(spot.radius.to_mm() + over, -spot.height.to_mm())
+        let height = spot.height.to_mm();
+        Point::new(spot.radius.to_mm() + around.over(height), -height)
     };
     let height = basket.body.form.height();
     let side = profile.spots(SIDE).map(|spot| place(spot.along));
@@ -61,16 +62,20 @@ pub fn board_outlines(basket: &Basket, layers: &[Layer], words: &Words) -> Drawi
     let description = words.with("drawing-boards-description", &args);
     let mut drawing = Drawing::new("boards", words.term("drawing-boards"), description);
     let around = Around::of(basket);
-    let ring = |radius: Length| {
-        closed(around.ring(radius.to_mm(), ROUND).into_iter().map(|[x, y]| Point::new(x, -y)))
+    let ring = |(height, radius): (Length, Length)| {
+        let level = around.level(height.to_mm(), radius.to_mm());
+        closed(level.ring(ROUND).into_iter().map(|[x, y]| Point::new(x, -y)))
     };
     for layer in layers {
-        let larger = layer.faces[0].max(layer.faces[1]);
-        drawing.stroke(ring(larger), Line::Outline);
-        let at = Point::new(larger.to_mm() + around.over() - 1.0, -2.0 - 3.2 * f64::from(layer.number % 4));
+        let (height, larger) = layer.larger();
+        drawing.stroke(ring((height, larger)), Line::Outline);
+        let at = Point::new(
+            larger.to_mm() + around.over(height.to_mm()) - 1.0,
+            -2.0 - 3.2 * f64::from(layer.number % 4),
+        );
         drawing.label(Label::new(layer.number.to_string(), at).middle().sized(Label::SMALL));
     }
-    for hole in layers.iter().filter_map(|layer| layer.hole).take(1) {
+    for hole in layers.iter().filter_map(Layer::hole_level).take(1) {
         drawing.stroke(ring(hole), Line::Hidden);
     }
     drawing.line((-4.0, 0.0), (4.0, 0.0), Line::Edge);

@@ -1,8 +1,6 @@
 //! What stands round the wall, whatever its foot: all that weaving, edge and fittings ask of it.
 
-use std::f64::consts::TAU;
-
-use crate::form::{Form, Outline as _};
+use crate::form::Form;
 use crate::measure::Length;
 use crate::stock::Kind;
 
@@ -100,13 +98,11 @@ impl Uprights {
     }
 
     /// The gaps along the flattest part of the wall, and those round its tightest, this far along: equal at the
-    /// foot, the way from upright to upright grows with the distance from it by that share of the radius.
+    /// foot, the way from upright to upright grows as the level there does.
     pub fn gaps_between(&self, form: &Form, along: Length) -> [Length; 2] {
         let foot = form.girth_base() / f64::from(self.count.max(1));
-        let out = (self.girth(form, along) - form.girth_base()).to_mm() / TAU;
-        let width = self.width_at(along);
-        let radii = [form.outline.flattest(), form.outline.tightest()];
-        radii.map(|radius| foot * (1.0 + out / radius.max(1e-6)).max(0.0) - width)
+        let level = form.level_at(along).grown(self.middle(along));
+        level.stretched().map(|stretched| foot * stretched - self.width_at(along))
     }
 
     /// Way from the middle of one upright to that of the next.

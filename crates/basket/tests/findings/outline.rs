@@ -49,3 +49,16 @@ fn outline_ends_gape() {
     let (flared, upright) = (mould("11"), mould("8"));
     both_sides("oval-ends-gape", Care, &[("mould", &flared), BASE], &[("mould", &upright), BASE]);
 }
+
+/// At the ends of an ellipse 9 in by 6 in the radius is 2 in. Pushed out by 2 1/2 in there and not at all at the
+/// sides it comes to 2 − 2 1/2 in; with 1 in at the sides to 2 − 2 1/2 + 2 in.
+#[test]
+fn mould_level_pointed() {
+    let mould = |width: &str| {
+        format!(
+            r#"{{ shape = "oval", length = "9", width = "6", widths = [["4", "{width}"]], rim = "14", height = "4" }}"#
+        )
+    };
+    let (pointed, smooth) = (mould("6"), mould("8"));
+    both_sides("mould-level-pointed", Stop, &[("mould", &pointed)], &[("mould", &smooth)]);
+}

@@ -69,11 +69,7 @@ pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
 /// The same with the lid of a finished basket as it is asked for.
 pub fn with_lid(basket: &Basket, stage: Stage, detail: Detail, pose: LidPose) -> Solid {
     let maker = Maker::of(basket, detail);
-    let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
-    for group in stage::groups(basket, stage) {
-        solid.extend(maker.make(group, basket.rows_at(stage)));
-    }
-    let mut solid = solid.woven(basket);
+    let mut solid = maker.at(stage);
     if stage == Stage::Finished {
         solid.extend(cover::parts(&maker, pose));
     }

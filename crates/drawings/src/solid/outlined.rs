@@ -72,7 +72,8 @@ impl Laid<'_> {
         if radius < least {
             return [x, y, height];
         }
-        let [x, y] = self.around.place((along.atan2(across) / TAU).rem_euclid(1.0), radius);
+        let [x, y] =
+            self.around.level(f64::from(height), radius).place((along.atan2(across) / TAU).rem_euclid(1.0));
         [x as f32, y as f32, height]
     }
 
@@ -85,13 +86,14 @@ impl Laid<'_> {
         let turn = (y.atan2(x) / TAU).rem_euclid(1.0);
         let stave = (turn * self.count).round() / self.count;
         let aside = (turn - stave) * TAU * radius;
-        let local = self.around.way(stave, radius);
+        let level = self.around.level(f64::from(height), radius);
+        let local = level.way(stave);
         let [round, here] = [TAU * radius, local].map(|girth| girth / self.count / 2.0);
         let stave_half = (self.width / 2.0).min(MOST_STAVE * round.min(here));
         let kept = aside.abs().min(stave_half);
         let share = (aside.abs() - kept) / (round - stave_half).max(1e-9);
         let laid = (kept + share * (here - stave_half)) * aside.signum();
-        let [x, y] = self.around.place(stave + laid / local, radius);
+        let [x, y] = level.place(stave + laid / local);
         [x as f32, y as f32, height]
     }
 }

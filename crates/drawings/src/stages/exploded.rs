@@ -10,7 +10,7 @@ use words::Words;
 use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Placed, Style, View};
-use crate::solid::Part;
+use crate::solid::{LidPose, Part};
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::studio::Studio;
@@ -63,7 +63,7 @@ pub(super) fn exploded(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
         }
     }
     let [_, top] = parts::heights(&parts);
-    let mut lid = parts::shared(studio.far.lid());
+    let mut lid = parts::shared(studio.far.lid(LidPose::Closed));
     let [low, _] = parts::heights(&lid);
     for part in &mut lid {
         parts::moved(part.to_mut(), Vec3::Z * (top - low + width * LID));

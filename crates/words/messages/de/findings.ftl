@@ -8,6 +8,10 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
+finding-mould-level-pointed = Auf der Höhe { $height }, wo die Form { $length } lang und { $width } breit ist, läuft sie spitz zu.
+    .why = Die Enden laufen so anders nach außen als die Seiten, dass keine glatte Ebene beide verbindet; Staken und Reifen lassen sich nicht darum biegen.
+    .remedy = Die Breiten noch einmal ansehen, oder die Seiten verlaufen lassen wie die Enden.
+
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
 
@@ -328,6 +332,10 @@ finding-lid-on-ears = Ohren oder ein Henkel stehen im Rand, wo der Deckel ({ $fi
 finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } auf seiner Auflage aus { $rings } × { $stock }; sicher sind { $limit }.
     .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.
     .remedy = Die Auflage aus dickerem Material biegen.
+
+finding-lid-too-flat = Der Deckel ist vom Deckelboden zum Rand über { $way } flach geflochten und steigt darauf um { $measured }; { $limit } halten ihn.
+    .why = Breites flaches Geflecht sinkt in der Mitte ein, wenn es feucht wird oder etwas darauf liegt.
+    .remedy = Das Brett wölben: dem Deckel etwas mehr Höhe geben oder einen größeren Deckelboden.
 
 finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
     .why = Ein Deckel, den niemand fassen kann, bleibt zu.

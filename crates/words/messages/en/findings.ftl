@@ -8,6 +8,10 @@ finding-mould-undercut = The mould is { $measured } smaller in radius above than
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
+finding-mould-level-pointed = At height { $height }, where the mould is { $length } long and { $width } wide, it comes to a point.
+    .why = The ends run out so much otherwise than the sides that no smooth level joins them; staves and hoops cannot bend round it.
+    .remedy = Look at the widths again, or let the sides run as the ends do.
+
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips
 
@@ -328,6 +332,10 @@ finding-lid-on-ears = Ears or a handle stand in the rim, where the lid ({ $fit }
 finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its ledge of { $rings } × { $stock }; { $limit } are safe.
     .why = Where the ledge is narrower than the lid can move, the lid falls in.
     .remedy = Bend the ledge from thicker stock.
+
+finding-lid-too-flat = The lid is woven flat over { $way } from plaque to rim and rises { $measured } on it; { $limit } hold it.
+    .why = Flat weaving over a wide way sinks in the middle when it is damp or something is laid on it.
+    .remedy = Dome the board: give the lid a little more height, or a larger plaque.
 
 finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
     .why = A lid that nobody can get hold of stays shut.

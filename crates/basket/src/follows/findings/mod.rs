@@ -10,6 +10,7 @@ mod foot;
 mod groove;
 mod handle;
 mod lashing;
+mod levels;
 mod lid;
 mod mends;
 mod mould;
@@ -36,6 +37,7 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
+    "mould-level-pointed",
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",
@@ -110,6 +112,7 @@ pub const CODES: &[&str] = &[
     "lid-cap-shallow",
     "lid-not-flush",
     "lid-on-ears",
+    "lid-too-flat",
     "lid-under-handle",
     "note-without-step",
 ];

@@ -63,7 +63,7 @@ impl Nest {
 
 /// Least distance between the feet of two forms, the inner within the outer; negative where it reaches out.
 fn between(inner: &Form, outer: &Form) -> Length {
-    let off = Off::of(&outer.outline);
+    let off = Off::of(&|turn| outer.outline.at(turn));
     let places = (0..ROUND).map(|number| inner.outline.at(f64::from(number) / f64::from(ROUND)).point);
     let nearest = places.map(|place| off.distance(place)).fold(f64::NEG_INFINITY, f64::max);
     Length::mm(-nearest)

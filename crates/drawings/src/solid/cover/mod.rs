@@ -83,7 +83,7 @@ pub(super) fn parts(body: &Maker<'_>, pose: LidPose) -> Vec<Part> {
 impl Cover<'_> {
     /// All that goes with the lid, as it lies shut on the basket.
     fn shut(&self) -> Vec<Part> {
-        let mut own = super::solid(self.own.basket, Stage::Finished, self.own.detail).parts;
+        let mut own = self.own.at(Stage::Finished).parts;
         // A knob closes the hole itself.
         own.retain(|part| self.lid.lift != LidLift::Knob || part.piece != Piece::Floor(FloorPart::Plug));
         let more = self.own.lift(self.lid).into_iter().chain(self.collar());
