@@ -189,9 +189,11 @@ fn cut(name: &str, basket: &Basket, lift: Length) -> NestBasket {
     let edge = form.across(Length::ZERO, base.edge_radius() - form.profile.at(Length::ZERO).radius).length;
     let (edge, top) = ((edge / 2.0).to_mm(), lift.to_mm());
     let under = top - base.thickness.to_mm();
+    // The staves' feet turn into the groove.
+    let foot = |share: f64| [edge, top - (base.thickness * share).to_mm()];
     NestBasket {
         name: name.to_owned(),
-        wall: inner.chain(outer).collect(),
+        wall: [foot(0.4)].into_iter().chain(inner).chain(outer).chain([foot(0.6)]).collect(),
         rim: corners.map(|(along, outward)| place(along, outward)).to_vec(),
         base: vec![[0.0, top], [edge, top], [edge, under], [0.0, under]],
     }

@@ -8,7 +8,7 @@ use basket::message::{Message, Value};
 use basket::pattern::Units;
 use basket::pattern::keys::Declared;
 use basket::pattern::keys::mould::{
-    BASE, CORNER, FULLNESS, GIRTHS, HEIGHT, LENGTH, RAYS, RIM, SHAPE, SIDE, WIDTH,
+    BASE, CORNER, FULLNESS, GIRTHS, HEIGHT, LENGTH, LEVELS, RAYS, RIM, SHAPE, SIDE, WIDTH, WIDTHS,
 };
 use silhouette::{Camera, Failed, Known, Picture, Traced};
 
@@ -107,8 +107,8 @@ fn untraced(failed: &Failed) -> Refusal {
 
 /// The girths in the place of whatever the mould was before. What is traced is round.
 fn edits(traced: &Traced, units: Units) -> Vec<Edit> {
-    let others: [&dyn Declared; 10] =
-        [&SHAPE, &LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS, &BASE, &RIM, &HEIGHT, &SIDE];
+    let others: [&dyn Declared; 12] =
+        [&SHAPE, &LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS, &LEVELS, &WIDTHS, &BASE, &RIM, &HEIGHT, &SIDE];
     let text = |mm: f64| {
         let length = Length::mm(mm);
         EditValue::Text(length.print(marks(length, units)))

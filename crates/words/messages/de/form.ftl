@@ -52,6 +52,7 @@ form-grip-girth = Messung { $number }
 form-grip-girth-at = Umfang { $girth } in { $height } Höhe
 form-grip-top = Rand
 form-grip-top-at = { $across } weit, { $height } hoch
+form-grip-width = Breite { $number }
 form-grip-ray = Strahl { $number } von { $count }
 
 # Was von einer Form gesagt wird, die von einem Foto abgenommen ist.

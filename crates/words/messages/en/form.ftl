@@ -52,6 +52,7 @@ form-grip-girth = Measurement { $number }
 form-grip-girth-at = { $girth } round, { $height } up
 form-grip-top = Rim
 form-grip-top-at = { $across } across, { $height } up
+form-grip-width = Width { $number }
 form-grip-ray = Ray { $number } of { $count }
 
 # What is said of a mould that was traced from a photograph.

@@ -175,7 +175,8 @@ impl FormInput<'_> {
             }
         } else if path == keys::UNITS.path
             || path != mould::SIDE.path && drawn.iter().any(|key| key.path() == path)
-            || path != mould::FULLNESS.path && outlines::shapes_with(path).is_some()
+            || ![mould::FULLNESS.path, mould::LEVELS.path].contains(&path)
+                && outlines::shapes_with(path).is_some()
         {
             // Bare lengths need the units; a drawn mould needs its sizes, as an outline does.
             field.give.clear();

@@ -5,8 +5,10 @@ use std::f64::consts::{FRAC_1_SQRT_2, SQRT_2, TAU};
 use basket::form::{Outline as _, Shape};
 use basket::message::Value;
 use basket::pattern::keys::Declared;
-use basket::pattern::keys::mould::{BASE, CORNER, FULLNESS, GIRTHS, HEIGHT, LENGTH, RAYS, RIM, WIDTH};
-use basket::pattern::{FootSize, Girth, MouldForm, Outline, Pattern, Side, Units, ray_ends};
+use basket::pattern::keys::mould::{
+    BASE, CORNER, FULLNESS, GIRTHS, HEIGHT, LENGTH, RAYS, RIM, WIDTH, WIDTHS,
+};
+use basket::pattern::{FootSize, Girth, Levels, MouldForm, Outline, Pattern, Side, Units, WidthAt, ray_ends};
 use basket::{Basket, Length};
 use words::Words;
 
@@ -37,10 +39,14 @@ pub(super) struct Hold<'a> {
 
 /// Grips on the side.
 pub(super) fn of_side(hold: &Hold<'_>) -> Vec<Grip> {
-    match &hold.pattern.mould.form {
+    let mut grips: Vec<Grip> = match &hold.pattern.mould.form {
         MouldForm::Girths(girths) => (0..girths.len()).filter_map(|at| hold.girth(girths, at)).collect(),
         MouldForm::Drawn { base, rim, height, side } => hold.drawn([*base, *rim, *height], *side),
+    };
+    if let Levels::Widths(widths) = &hold.pattern.mould.levels {
+        grips.extend(widths.iter().enumerate().map(|(index, width)| hold.width(index, width)));
     }
+    grips
 }
 
 /// The mould from above, with its grips. A traced foot is drawn round the middle from which it was traced.
@@ -118,6 +124,18 @@ impl Hold<'_> {
             at: [self.half(height), height.to_mm()],
             pulls,
         })
+    }
+
+    /// A grip on the side of the ends, to the left, where those of the long sides do not lie.
+    fn width(&self, index: usize, at: &WidthAt) -> Grip {
+        let path = format!("{}[{}][2]", WIDTHS.path, index + 1);
+        let (across, up) = (Value::Name(self.both(at.width)), Value::Name(self.both(at.height)));
+        Grip {
+            name: self.said("form-grip-width", &[("number", Value::Count(index as i64 + 1))]),
+            text: self.said("form-grip-top-at", &[("across", across), ("height", up)]),
+            at: [-at.width.to_mm() / 2.0, at.height.to_mm()],
+            pulls: vec![self.pull(path, at.width, [-1.0, 0.0], 2.0)],
+        }
     }
 
     /// Grips at base and rim of a mould that is drawn from three figures.

@@ -5,7 +5,7 @@ use std::f64::consts::{PI, TAU};
 use basket::form::{Outline as _, Shape};
 use basket::measure::Printing;
 use basket::pattern::keys::Declared;
-use basket::pattern::keys::mould::{BASE, CORNER, FULLNESS, LENGTH, RAYS, RIM, SHAPE, WIDTH};
+use basket::pattern::keys::mould::{BASE, CORNER, FULLNESS, LENGTH, LEVELS, RAYS, RIM, SHAPE, WIDTH, WIDTHS};
 use basket::pattern::{FootSize, MouldForm, Outline, OutlineKind, Pattern, Side, Units, Word};
 use basket::{Basket, Length};
 
@@ -26,7 +26,9 @@ const FILLINGS: u32 = 8;
 /// Which shapes a value is written for; none for a value that is not of the outline.
 pub(super) fn shapes_with(path: &str) -> Option<&'static [OutlineKind]> {
     use OutlineKind::{Oval, Rectangle, Round, Stadium, Traced};
-    let known: [(&dyn Declared, &[OutlineKind]); 6] = [
+    let known: [(&dyn Declared, &[OutlineKind]); 8] = [
+        (&LEVELS, &[Oval, Stadium, Rectangle, Traced]),
+        (&WIDTHS, &[Oval, Stadium, Rectangle, Traced]),
         (&BASE, &[Round]),
         (&LENGTH, &[Oval, Stadium, Rectangle]),
         (&WIDTH, &[Oval, Stadium, Rectangle]),
@@ -55,6 +57,11 @@ fn becoming(kind: OutlineKind, pattern: &Pattern, basket: &Basket) -> Vec<Edit> 
     let set = |key: &dyn Declared, value: EditValue| Edit::Set { path: key.path().to_owned(), value };
     let every: [&dyn Declared; 6] = [&BASE, &LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS];
     let mut edits: Vec<Edit> = every.iter().map(|key| Edit::Remove { path: key.path().to_owned() }).collect();
+    if kind == OutlineKind::Round {
+        edits.extend(
+            [&LEVELS as &dyn Declared, &WIDTHS].map(|key| Edit::Remove { path: key.path().to_owned() }),
+        );
+    }
     edits.push(set(&SHAPE, kind.word().into()));
     let size = size(basket, kind);
     let girth = Length::mm(basket.body.form.outline.girth());
