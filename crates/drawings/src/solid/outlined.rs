@@ -59,18 +59,6 @@ pub(super) struct Laid<'a> {
 }
 
 impl Laid<'_> {
-    /// A place laid round the outline by its share of the way round alone; nearer to the axis than `least` it
-    /// stays.
-    pub(super) fn evenly(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
-        let (across, along) = (f64::from(x), f64::from(y));
-        let radius = across.hypot(along);
-        if radius < least {
-            return [x, y, height];
-        }
-        let [x, y] = self.around.place((along.atan2(across) / TAU).rem_euclid(1.0), radius);
-        [x as f32, y as f32, height]
-    }
-
     pub(super) fn place(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
         let (x, y) = (f64::from(x), f64::from(y));
         let radius = x.hypot(y);

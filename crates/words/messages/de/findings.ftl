@@ -4,9 +4,18 @@
 weave-count-odd = eine ungerade Zahl
 weave-count-other = eine andere Zahl
 
-finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }.
+mould-serves-pieces = Eine Form in Teilen tut es: ein Kern zum Herausziehen mit { $segments } Segmenten darum.
+mould-serves-none = Es fand sich keine Form in Teilen, die herauskäme.
+mould-no-core = der Hals ist zu eng für jeden Kern
+mould-lacks = dem engsten Teil fehlen { $lack }
+
+finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }. { $serves }
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
+
+finding-mould-does-not-come-apart = Die Form lässt sich im Korb nicht zerlegen: { $room }. Jedes Teil braucht auf seinem Weg ringsum { $limit } Luft.
+    .why = Ein Segment, das nicht durch den Hals geht, bleibt im Korb, und der Korb auf der Form.
+    .remedy = Den Hals weiter oder den Bauch enger machen, oder den Korb an der weitesten Stelle enden lassen.
 
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
@@ -183,7 +192,7 @@ finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } d
 
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.
-    .remedy = Dünneres Material für den Reifen nehmen.
+    .remedy = Dünneres Material für den Reifen nehmen, oder eine Form, die runder ist, wo er sich am meisten biegt.
 
 finding-lap-too-short = Die Enden des Reifens überlappen auf { $measured }. Bei Material von { $thickness } Dicke verlangt eine Schäftung { $limit }, das Achtfache der Dicke.
     .why = Eine kurze Schäftung ist steil: man sieht sie als Beule, und sie öffnet sich unter der Umwicklung.
