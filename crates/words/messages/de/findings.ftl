@@ -342,6 +342,15 @@ finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darübe
     .why = Ein Deckel, den niemand fassen kann, bleibt zu.
     .remedy = Den Henkel höher machen oder den Deckel flacher.
 
+nest-has = { $inner } hat { $room } Luft in { $outer }
+nest-lacks = { $inner } ist ringsum { $over } zu weit für { $outer }
+nest-serves = Die äußere Form mindestens { $least } weit machen.
+nest-none-serves = Keine etwas größere Form als { $outer } fand sich, die { $inner } aufnimmt: eine größere angeben.
+
+finding-nest-clearance = { $stands }; ringsum sind { $limit } gewünscht.
+    .why = Ein Korb, den man hineindrücken muss, scheuert seine Bindung und die des anderen, oder er bleibt draußen.
+    .remedy = { $mend }
+
 finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
     .why = Die Notiz steht auf keinem Blatt.
     .remedy = Die Notiz einem anderen Schritt geben oder streichen.

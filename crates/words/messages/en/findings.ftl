@@ -342,6 +342,15 @@ finding-lid-under-handle = Between what lifts the lid and the handle above it th
     .why = A lid that nobody can get hold of stays shut.
     .remedy = Make the handle higher, or the lid flatter.
 
+nest-has = { $inner } has { $room } of room in { $outer }
+nest-lacks = { $inner } is { $over } too wide all round for { $outer }
+nest-serves = Make the outer mould at least { $least } across.
+nest-none-serves = No mould a little larger than { $outer } was found that takes { $inner }: write a larger size.
+
+finding-nest-clearance = { $stands }; all round { $limit } is wanted.
+    .why = A basket that has to be pushed in wears its lashing and that of the other, or stays outside.
+    .remedy = { $mend }
+
 finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
     .why = The note stands on no sheet.
     .remedy = Give the note another step, or take it out.

@@ -14,6 +14,7 @@ mod lid;
 mod mends;
 mod mould;
 mod neck;
+mod nest;
 mod notes;
 mod outline;
 mod pins;
@@ -26,6 +27,7 @@ mod weave_runs;
 pub(in crate::follows) mod write;
 
 pub use finding::{Finding, Grade, Place, Remedy};
+pub use nest::in_a_nest;
 
 use self::case::Case;
 use crate::basket::Basket;
@@ -112,6 +114,7 @@ pub const CODES: &[&str] = &[
     "lid-not-flush",
     "lid-on-ears",
     "lid-under-handle",
+    "nest-clearance",
     "note-without-step",
 ];
 

@@ -57,14 +57,21 @@ impl Sections {
     /// From where to where the mould reaches within a block; none where there is nothing of it.
     pub(super) fn reach(&self, block: &Block) -> Option<Block> {
         let [low, high] = block.side(Axis::Height).map(Length::to_mm);
-        let cut = self.between([low, high]);
-        let corners = cut.iter().flat_map(|level| level.within(block));
+        let cut = self.between([low, high]).into_iter().map(|level| (level.height, level.within(block)));
+        let cut: Vec<(f64, Vec<[f64; 2]>)> = cut.filter(|(_, ring)| !ring.is_empty()).collect();
+        let corners = cut.iter().flat_map(|(_, ring)| ring);
         let [from, to] = corners.fold([[f64::INFINITY; 2], [f64::NEG_INFINITY; 2]], |[from, to], [x, y]| {
-            [[from[0].min(x), from[1].min(y)], [to[0].max(x), to[1].max(y)]]
+            [[from[0].min(*x), from[1].min(*y)], [to[0].max(*x), to[1].max(*y)]]
         });
-        let top = self.levels.last().map_or(0.0, |level| level.height);
+        // Between two sections it may begin, or end.
+        let [foot, second, top] = [self.levels.first(), self.levels.get(1), self.levels.last()]
+            .map(|level| level.map_or(0.0, |level| level.height));
+        let heights = || cut.iter().map(|(height, _)| *height);
+        let begins = heights().fold(f64::INFINITY, f64::min) - (second - foot);
+        let ends = heights().fold(f64::NEG_INFINITY, f64::max) + (second - foot);
         let corner = |[x, y]: [f64; 2], height: f64| [x, y, height].map(Length::mm);
-        let reach = Block { from: corner(from, low.max(0.0)), to: corner(to, high.min(top)) };
+        let reach =
+            Block { from: corner(from, begins.max(low).max(foot)), to: corner(to, ends.min(high).min(top)) };
         reach.size().into_iter().all(|size| size > LEAST).then_some(reach)
     }
 
