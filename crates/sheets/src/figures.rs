@@ -113,14 +113,14 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
 }
 
 fn vessel_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
-    let mut templates = vec![
-        drawings::base_disc(basket, words),
-        drawings::spacing_strip(basket, words, At::Base),
-        drawings::stave_template(basket, words),
+    let mut templates =
+        vec![drawings::base_disc(basket, words), drawings::spacing_strip(basket, words, At::Base)];
+    templates.extend(drawings::stave_templates(basket, words));
+    templates.extend([
         drawings::spacing_strip(basket, words, At::Rim),
         drawings::scarf_template(basket, words),
         drawings::drilling_template(basket, words),
-    ];
+    ]);
     templates.extend(drawings::ear_template(basket, words));
     templates
 }

@@ -59,7 +59,7 @@ pub fn mould_sheet(
     let scribe = Scribe::new(words);
     let basket = &draft.basket;
     let layers = basket.body.form.layers(wanted.board);
-    let mut drawn = vec![drawings::turning_template(basket, words)];
+    let mut drawn = drawings::turning_templates(basket, words);
     if !basket.body.form.outline.is_round() {
         drawn.push(drawings::board_outlines(basket, &layers, words));
     }

@@ -25,7 +25,15 @@ finding-oval-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Fo
 
 finding-oval-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
     .why = Alle Staken neigen sich gleich weit nach außen, und um ein enges Ende fächern sie auf.
-    .remedy = Die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+    .remedy = Die Staken auch am Rand gleichmäßig verteilen und sich neigen lassen, die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+
+finding-staves-lean = Die Staken { $staves } neigen sich gegen den rechten Winkel zum Fuß, um bis zu { $measured }. Ab { $limit } sieht man es.
+    .why = Um die engen Bögen wächst der Rand mehr als an den Seiten. Darum können flache Staken nicht rechtwinklig zum Fuß und zugleich am Rand gleichmäßig stehen.
+    .remedy = Auf die andere Weise verteilen, oder die Wand weniger weit ausstellen.
+
+finding-staves-strained = Gerade über ihrem Fuß gehalten, würden die Staken { $staves } an ihren Kanten gedehnt, um bis zu { $measured }. Bis { $limit } liegt ein Streifen flach.
+    .why = Eine Stake ist ein flacher Streifen. Über die Fläche biegt sie sich leicht, in ihrer eigenen Ebene kaum, und auf dieser Wand biegt sich der gerade Weg nach oben zur Seite.
+    .remedy = Jede den Weg nehmen lassen, auf dem sie flach liegt, wie ihn die Teilstreifen für Fuß und Rand zeigen, oder schmalere Staken nehmen.
 
 finding-wall-closes = Die Wand schließt sich: an der engsten Stelle hat sie einen Radius von { $measured }, und { $count } Staken mit dem inneren Reif brauchen { $limit }.
     .why = Wo die Staken nebeneinander keinen Platz haben, gibt es keinen Korb, was auch immer darunter geflochten ist. Reihen, die über das Ende einer enger werdenden Form hinauslaufen, kommen an eine solche Stelle.

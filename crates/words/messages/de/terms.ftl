@@ -217,6 +217,9 @@ every-other-stave = jede zweite Stake
 lashing-style-single = einmal herum
 lashing-style-crossed = gekreuzt
 
+staves-spacing-foot = am Fuß
+staves-spacing-rim = am Fuß und am Rand
+
 oval-side-out = gerundete Seite außen
 oval-side-in = gerundete Seite innen
 

@@ -25,7 +25,15 @@ finding-oval-girth-contradicts = The tape says { $taped } round the foot of the 
 
 finding-oval-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
     .why = All staves lean out alike, and round a tight end they fan.
-    .remedy = Let the wall lean out less, or choose a rounder foot.
+    .remedy = Space the staves evenly at the rim too and let them lean, let the wall lean out less, or choose a rounder foot.
+
+finding-staves-lean = Staves { $staves } lean from square to the foot, by up to { $measured }. From { $limit } on it is seen.
+    .why = The rim grows more round the tight bends than along the sides. So flat staves cannot stand square to the foot and evenly at the rim as well.
+    .remedy = Space them the other way, or let the wall lean out less.
+
+finding-staves-strained = Held straight up from their feet, staves { $staves } would be strained at their edges, by up to { $measured }. Up to { $limit } a strip lies flat.
+    .why = A stave is a flat strip. Across its face it bends easily, in its own plane hardly, and on this wall the way straight up bends sideways.
+    .remedy = Let each take the way on which it lies flat, as the strips for foot and rim show it, or take narrower staves.
 
 finding-wall-closes = The wall closes: it is { $measured } in radius where it is narrowest, and { $count } staves with the inner hoop need { $limit }.
     .why = Where staves have no room side by side there is no basket, whatever is woven below. Rows that run on past the end of a mould that narrows come to such a place.

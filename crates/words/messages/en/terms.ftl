@@ -217,6 +217,9 @@ every-other-stave = every other stave
 lashing-style-single = once round
 lashing-style-crossed = crossed
 
+staves-spacing-foot = at the foot
+staves-spacing-rim = at the foot and at the rim
+
 oval-side-out = rounded face out
 oval-side-in = rounded face in
 

@@ -17,6 +17,7 @@ mod mould;
 mod neck;
 mod notes;
 mod outline;
+mod paths;
 mod pins;
 mod rim;
 mod rivets;
@@ -41,6 +42,8 @@ pub const CODES: &[&str] = &[
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",
+    "staves-lean",
+    "staves-strained",
     "wall-closes",
     "base-wider-than-mould",
     "base-smaller-than-mould",

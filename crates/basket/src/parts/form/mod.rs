@@ -17,6 +17,7 @@ mod pchip;
 mod profile;
 mod shape;
 mod undercut;
+mod way;
 
 use std::f64::consts::TAU;
 
