@@ -127,7 +127,13 @@ fn stages(basket: &Basket, words: &Words) -> Vec<Figure> {
     let made = stages::stage_drawings(basket, words);
     let absent = Plate::ALL.into_iter().filter(|plate| !plate.is_of(basket));
     let absent = absent.map(|plate| stages::absent(basket, words, plate));
-    made.into_iter().map(|(_, drawing)| drawing).chain(absent).map(|drawing| Figure::of(&drawing)).collect()
+    let lid = stages::lid_drawings(basket, words);
+    made.into_iter()
+        .chain(lid)
+        .map(|(_, drawing)| drawing)
+        .chain(absent)
+        .map(|drawing| Figure::of(&drawing))
+        .collect()
 }
 
 pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn {

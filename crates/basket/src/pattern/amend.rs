@@ -196,12 +196,13 @@ impl WeavePattern {
 
 impl RimPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { hoops, stock, inner, lap } = over;
+        let Self { hoops, stock, inner, lap, hinged } = over;
         Self {
             hoops: hoops.or(self.hoops),
             stock: stock.or(self.stock),
             inner: inner.or(self.inner),
             lap: lap.or(self.lap),
+            hinged: hinged || self.hinged,
         }
     }
 }
@@ -244,9 +245,11 @@ impl EarsPattern {
 
 impl LidPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } = over;
+        let Self { fit, way, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } =
+            over;
         Self {
             fit: fit.or(self.fit),
+            way: way.or(self.way),
             across: across.or(self.across),
             height: height.or(self.height),
             plaque: plaque.or(self.plaque),

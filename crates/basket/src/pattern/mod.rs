@@ -37,7 +37,7 @@ pub use fittings::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;
-pub use lid::{LidFit, LidHinge, LidLift, LidPattern};
+pub use lid::{LidFit, LidHinge, LidLift, LidPattern, LidWay};
 pub use mould::{
     FootSize, Girth, Levels, LevelsKind, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side,
     WidthAt, ray_ends,
@@ -118,6 +118,14 @@ impl Pattern {
 }
 
 impl Pattern {
+    /// Whether it has a lid with hinge and latch in the middle of its long sides.
+    pub(crate) fn is_hinged_at_sides(&self) -> bool {
+        let at_side = |lid: &LidPattern| {
+            lid.fit == Some(LidFit::Flush) && matches!(lid.hinge, None | Some(LidHinge::Side))
+        };
+        !matches!(self.mould.outline, Outline::Round) && self.lid.as_ref().is_some_and(at_side)
+    }
+
     /// The courses that it names, as they are woven in its direction.
     pub(crate) fn woven_courses(&self) -> Vec<CoursePattern> {
         self.weave.courses.iter().map(|course| course.toward(self.direction())).collect()

@@ -203,10 +203,13 @@ pub enum Side {
     Cone,
     /// A curve that ends upright at the rim.
     Bowl,
+    /// A board: level out to a rounded edge, and upright there.
+    Board,
 }
 
 words! { Side:
     Straight = "straight", "side-straight";
     Cone = "cone", "side-cone";
     Bowl = "bowl", "side-bowl";
+    Board = "board", "side-board";
 }

@@ -6,7 +6,7 @@ use basket::fittings::{Ears, Wall};
 use basket::form::{Across, Form};
 use basket::measure::Length;
 use basket::pattern::{EarsPattern, Levels, MouldForm, MouldPattern, MouldPieces, Outline, RimPattern, Side};
-use basket::rim::{HoopStocks, Rim};
+use basket::rim::{HoopStocks, Rim, Taken};
 use basket::seat::Seat;
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::{Standing, Uprights};
@@ -64,7 +64,7 @@ pub(crate) fn rim(count: u32, radius_mm: f64, lap_mm: Option<f64>, ears: Option<
     let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
     let pattern = RimPattern { lap: lap_mm.map(Length::mm), ..RimPattern::default() };
     let stocks = HoopStocks { outer: stock.clone(), inner: stock };
-    let around = (seat(radius_mm), &uprights(count, 1.5), ears);
+    let around = (seat(radius_mm), &uprights(count, 1.5), ears.map_or(Taken::Free, Taken::Ears));
     Rim::of(&pattern, stocks, around, &mut Making::new(&Catalogue::default(), &Hand::USUAL))
 }
 

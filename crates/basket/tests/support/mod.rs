@@ -6,13 +6,13 @@ use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarAxis, EarMaterial, EarPlacing,
     EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
-    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, Levels, LidPattern,
-    MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side,
-    Spacing, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, WidthAt, Word,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, Levels, LidFit,
+    LidLift, LidPattern, LidWay, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready,
+    RimPattern, Rings, Side, Spacing, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind,
+    WeavePattern, WidthAt, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
-use proptest::bool::weighted;
 use proptest::option::of;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -23,8 +23,13 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
     let hand = select(Handed::ALL.to_vec());
     let on_ears = (of(any_ears()), of(any_handle()), of(select(EarAxis::ALL.to_vec())));
-    let fittings =
-        (on_ears, (any_finish(), any_finish_on()), any_units(), any_ready(), (hand, weighted(0.02)));
+    let fittings = (
+        on_ears,
+        (any_finish(), any_finish_on()),
+        any_units(),
+        any_ready(),
+        (hand, proptest::option::weighted(0.03, any_lid())),
+    );
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
@@ -54,7 +59,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 pins,
                 ears,
                 handle,
-                lid: lid.then(LidPattern::default),
+                lid,
                 finish,
                 finish_on,
                 hand,
@@ -124,15 +129,30 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
         }
         MouldForm::Girths(girths)
     });
-    let drawn = (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl]))
-        .prop_map(|(a, b, height, side)| match side {
-            Side::Straight => MouldForm::Drawn { base: a, rim: a, height, side },
-            Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
-            Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
-        });
+    let drawn =
+        (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl, Side::Board]))
+            .prop_map(|(a, b, height, side)| match side {
+                Side::Straight => MouldForm::Drawn { base: a, rim: a, height, side },
+                Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
+                Side::Bowl | Side::Board => {
+                    MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side }
+                }
+            });
     let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
     (any_outline(), prop_oneof![girths, drawn], any_levels(), pieces)
         .prop_map(|(outline, form, levels, pieces)| MouldPattern { outline, form, levels, pieces })
+        .boxed()
+}
+
+fn any_lid() -> BoxedStrategy<LidPattern> {
+    let ways = of(select(vec![LidWay::Mould, LidWay::Flat]));
+    let fits = select(vec![LidFit::DropIn, LidFit::Cap, LidFit::Flush]);
+    let lifts = of(select(vec![LidLift::Knob, LidLift::Loop, LidLift::None]));
+    (ways, fits, lifts, of(length()), (of(length()), of(length())))
+        .prop_map(|(way, fit, lift, height, (across, plaque))| {
+            let plaque = plaque.map(|plaque| across.map_or(plaque, |across| plaque.min(across * 0.9)));
+            LidPattern { fit: Some(fit), way, lift, height, across, plaque, ..LidPattern::default() }
+        })
         .boxed()
 }
 
@@ -268,7 +288,7 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
     (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
-        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap, hinged: false })
         .boxed()
 }
 

@@ -20,6 +20,7 @@ remedy-brings = { $change } (dann aber: { $cares })
 
 piece-whole = der ganze Korb
 piece-mould = Form
+piece-mould-part = Teil { $number } der Form
 piece-band = Band
 piece-base = Boden
     .cut = Boden
@@ -157,6 +158,8 @@ bail-curve-half-ellipse = halbe Ellipse
 handle-kind-swing = beweglich
 handle-kind-fixed = fest im Rand
 handle-kind-knob = zwei Knöpfe
+lid-way-mould = eine eigene Form
+lid-way-flat = ein Brett, flach geflochten
 lid-fit-drop-in = im Rand, auf einer Auflage
 lid-fit-cap = über dem Rand, als Stülpdeckel
 lid-fit-flush = bündig auf dem Rand
@@ -245,6 +248,7 @@ side-straight = senkrecht
 side-cone = gerade Schräge
 levels-even = gleichmäßig
 levels-scaled = vergrößert
+side-board = ein Brett mit gerundeter Kante, davor eben
 side-bowl = Schale, am Rand senkrecht
 
 way-continuous = läuft von Reihe zu Reihe weiter

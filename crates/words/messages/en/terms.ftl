@@ -20,6 +20,7 @@ remedy-brings = { $change } (but then: { $cares })
 
 piece-whole = the whole basket
 piece-mould = mould
+piece-mould-part = part { $number } of the mould
 piece-band = band
 piece-base = base
     .cut = Base
@@ -157,6 +158,8 @@ bail-curve-half-ellipse = half ellipse
 handle-kind-swing = swinging
 handle-kind-fixed = fixed in the rim
 handle-kind-knob = two knobs
+lid-way-mould = a mould of its own
+lid-way-flat = a board, woven flat
 lid-fit-drop-in = within the rim, on a ledge
 lid-fit-cap = over the rim, as a cap
 lid-fit-flush = flush on the rim
@@ -245,6 +248,7 @@ side-straight = straight up
 side-cone = a straight slope
 levels-even = even
 levels-scaled = scaled
+side-board = a board with a rounded edge, level before it
 side-bowl = a bowl, upright at the rim
 
 way-continuous = runs on from row to row

@@ -166,6 +166,12 @@ impl Level<'_> {
         [flattest, tightest].map(|at| at.as_ref().map_or(1.0, stretch))
     }
 
+    /// How far its tangent in a direction lies from the middle, in mm, where that of the foot lies so far.
+    pub fn toward(&self, foot: f64, angle: f64) -> f64 {
+        let Section { grown, swing } = self.section;
+        grown * foot + self.radius.to_mm() - grown * self.foot() + swing * libm::cos(2.0 * angle)
+    }
+
     /// Way along it from its beginning to the place so far round, as a share of the foot's round.
     pub fn way_to(&self, turn: f64) -> f64 {
         let [x, y] = self.form.outline.at(turn).outward;

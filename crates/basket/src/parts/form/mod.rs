@@ -31,7 +31,8 @@ pub use mould::Mould;
 pub use off::Off;
 pub use outline::{Circle, Outline, OutlinePoint};
 pub use oval::Oval;
-pub use profile::{Profile, Spot};
+pub(crate) use profile::EDGE;
+pub use profile::{BOARD, Profile, Spot};
 pub use shape::Shape;
 pub use undercut::Undercut;
 

@@ -18,7 +18,7 @@ pub(crate) fn mould(
     body: &MouldPattern,
     vessel: &Vessel,
     [plaque, rim]: [Length; 2],
-    height: Length,
+    (height, side): (Length, Side),
 ) -> MouldPattern {
     let form = &vessel.form;
     let inset = plaque - Length::mm(form.outline.girth() / TAU);
@@ -34,7 +34,7 @@ pub(crate) fn mould(
         Outline::Oval { .. } | Outline::Traced(_) => Outline::Traced(rays(vessel, plaque)),
     };
     let across = |radius: Length| vessel.rim_level(radius).across().length;
-    let form = MouldForm::Drawn { base: across(plaque), rim: across(rim), height, side: Side::Bowl };
+    let form = MouldForm::Drawn { base: across(plaque), rim: across(rim), height, side };
     MouldPattern { outline, form, levels: pattern::Levels::Even, pieces: MouldPieces::One }
 }
 
@@ -43,7 +43,8 @@ fn rays(vessel: &Vessel, plaque: Length) -> Vec<Length> {
     let level = vessel.rim_level(plaque);
     let place = |number: u32| {
         let [x, y] = level.place(f64::from(number) / f64::from(PLACES));
-        (libm::atan2(y, x).rem_euclid(TAU), libm::hypot(x, y))
+        // A lid is turned over about the long axis: as it is woven it is the mirror image of the basket.
+        (libm::atan2(-y, x).rem_euclid(TAU), libm::hypot(x, y))
     };
     let mut places: Vec<(f64, f64)> = (0..PLACES).map(place).collect();
     places.sort_by(|a, b| a.0.total_cmp(&b.0));

@@ -136,13 +136,11 @@ fn drawn(section: &Section, outline: Option<&Outline>) -> Option<MouldForm> {
         section.problem(&SIDE, Fault::new("problem-straight", message), help);
         return None;
     }
-    if side == Side::Bowl && base >= rim {
-        let message = format!("`{path}` is a bowl, but the base is not smaller than the rim");
-        section.problem(
-            &SIDE,
-            Fault::new("problem-bowl", message),
-            r#"write side = "cone", or a smaller base"#,
-        );
+    let (is_bowl, is_board) = (side == Side::Bowl, side == Side::Board);
+    if (is_bowl || is_board) && base >= rim {
+        let (what, id) = if is_bowl { ("bowl", "problem-bowl") } else { ("board", "problem-board") };
+        let message = format!("`{path}` is a {what}, but the base is not smaller than the rim");
+        section.problem(&SIDE, Fault::new(id, message), r#"write side = "cone", or a smaller base"#);
         return None;
     }
     Some(MouldForm::Drawn { base, rim, height, side })
