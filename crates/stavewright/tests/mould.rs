@@ -14,6 +14,7 @@ fn every_ending_writes_its_form() {
         ("mould.stl", b""),
         ("mould.3mf", b"PK"),
         ("mould.dxf", b"0\r\nSECTION"),
+        ("mould.svg", b"<svg"),
     ] {
         for of in ["harbour-bread-basket.toml", "pilot-letter-basket.toml"] {
             let said = run(stavewright(room.path()).arg("mould").arg(pattern(of)).args(["--out", name]));
@@ -54,12 +55,17 @@ fn a_printer_cuts_the_mould_and_is_told_how() {
     let mould = |arguments: &[&str]| {
         run(stavewright(room.path()).arg("mould").arg(pattern("pilot-letter-basket.toml")).args(arguments))
     };
-    for (size, name) in [("8 x 8 x 10 in", "in.3mf"), ("200 mm x 200 mm x 250 mm", "mm.stl"), ("20x20x25 cm", "cm.pdf")] {
+    for (size, name) in
+        [("8 x 8 x 10 in", "in.3mf"), ("200 mm x 200 mm x 250 mm", "mm.stl"), ("20x20x25 cm", "cm.pdf")]
+    {
         let said = mould(&["--printer", size, "--out", name]);
         assert_eq!(said.code, 0, "{size}: {}", said.err);
         fits(&said.out);
         let told = said.out.split_whitespace().collect::<Vec<_>>().join(" ");
-        assert!(told.contains("cut into 2 parts") && told.contains("2 pegs hold it together"), "{size}: {told}");
+        assert!(
+            told.contains("cut into 2 parts") && told.contains("2 pegs hold it together"),
+            "{size}: {told}"
+        );
     }
     let said = mould(&["--printer", "1000 x 1000 x 1000 mm", "--out", "whole.3mf"]);
     assert!(said.code == 0 && said.out.contains("in one piece"), "{}{}", said.out, said.err);
