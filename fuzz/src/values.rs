@@ -118,7 +118,7 @@ impl Values {
             Takes::Chart(most) => self.chart(*most),
             Takes::OwnColours(_) => r##"{ "own colour" = "#2b4c7e" }"##.to_owned(),
             Takes::Weave
-            | Takes::Girths(_)
+            | Takes::Pairs(_)
             | Takes::Section(_)
             | Takes::Part(..)
             | Takes::Sections(_)

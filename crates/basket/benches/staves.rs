@@ -2,7 +2,9 @@
 
 use basket::base::Base;
 use basket::form;
-use basket::pattern::{BasePattern, Girth, MouldForm, MouldPattern, MouldPieces, Outline, StavesPattern};
+use basket::pattern::{
+    BasePattern, Girth, Levels, MouldForm, MouldPattern, MouldPieces, Outline, StavesPattern,
+};
 use basket::staves::{Needs, Staves};
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::Standing;
@@ -20,6 +22,7 @@ fn pattern() -> MouldPattern {
     MouldPattern {
         outline: Outline::Round,
         form: MouldForm::Girths(girths.map(girth).to_vec()),
+        levels: Levels::Even,
         pieces: MouldPieces::One,
     }
 }

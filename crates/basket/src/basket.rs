@@ -1,7 +1,5 @@
 //! The basket as computed: its parts, and what was chosen for them.
 
-use std::f64::consts::TAU;
-
 use crate::choice::Choice;
 use crate::hand::Hand;
 use crate::parts::fittings::{Bow, Ears, Handle, Rivets, SwingHandle};
@@ -47,8 +45,7 @@ pub struct Basket {
 impl Basket {
     /// Length and width over the outer hoop.
     pub fn across(&self) -> Across {
-        let girth = self.body.rim().outer_radius(self.body.uprights()) * TAU;
-        self.body.form.across_of_girth(girth)
+        self.body.rim_level(self.body.rim().outer_radius(self.body.uprights())).across()
     }
 
     /// What stands in the rim at two places that face each other: the ears, or the ends of a fixed handle.
@@ -71,10 +68,14 @@ impl Basket {
         self.handle.as_ref().and_then(Handle::rivets)
     }
 
+    /// The numbers of the staves that ears stand for.
+    pub fn staves_left_out(&self) -> Vec<u32> {
+        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
+        ears.iter().flat_map(|ears| &ears.each).map(|ear| ear.stave).collect()
+    }
+
     /// How many staves are cut, spares apart: all but those that ears stand for.
     pub fn staves_to_cut(&self) -> u32 {
-        let count = self.body.uprights().count;
-        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
-        count.saturating_sub(ears.map_or(0, |ears| ears.each.len() as u32))
+        self.body.uprights().count.saturating_sub(self.staves_left_out().len() as u32)
     }
 }

@@ -1,9 +1,7 @@
 //! The lid of a basket: a pattern of its own that follows from the basket's, worked out like any other.
 
-use std::f64::consts::TAU;
-
 use crate::basket::Basket;
-use crate::form::Outline as _;
+use crate::form::{BOARD, EDGE};
 use crate::hand::Hand;
 use crate::making::Making;
 use crate::measure::Length;
@@ -11,8 +9,8 @@ use crate::message::Message;
 use crate::parts::lid::{self, Lid, Meets};
 use crate::parts::vessel::Vessel;
 use crate::pattern::{
-    BasePattern, CoursePattern, HoopWay, LidFit, LidHinge, LidPattern, MouldPattern, Pattern, RimPattern,
-    StavesPattern, Until, WeaveKind, WeavePattern, Word as _, keys,
+    BasePattern, CoursePattern, HoopWay, LidFit, LidHinge, LidPattern, LidWay, MouldPattern, Pattern,
+    RimPattern, Side, StavesPattern, Until, WeaveKind, WeavePattern, Word as _, keys,
 };
 use crate::stock::{Catalogue, Material};
 
@@ -44,33 +42,38 @@ pub(crate) fn lid(
     making: &mut Making<'_>,
 ) -> Lid {
     let fit = wanted.fit.unwrap_or_default();
-    let height = making
-        .or(wanted.height, keys::lid::HEIGHT.path, usual_height(fit), |_| Message::new("choice-lid-height"));
+    let height = making.or(wanted.height, keys::lid::HEIGHT.path, usual_height(wanted), |_| {
+        Message::new("choice-lid-height")
+    });
     let clearance = making
         .or(wanted.clearance, keys::lid::CLEARANCE.path, CLEARANCE, |_| Message::new("choice-lid-clearance"));
     let meets = Meets { fit, body, clearance };
-    let foot = Length::mm(body.form.outline.girth() / TAU);
-    let tightest = |radius: Length| Length::mm(body.form.outline.tightest()) + (radius - foot);
-    let from_length = |length: Length| foot + (length - body.form.across_of_girth(foot * TAU).length) / 2.0;
+    let own = body.rim().radius();
+    let level = body.rim_level(own);
+    let tightest = |radius: Length| level.tightest() + (radius - own);
+    let from_length = |length: Length| own + (length - level.across().length) / 2.0;
     let [round, other] = WOVEN;
     let share = if body.form.outline.is_round() { round } else { other };
     let plaque = |rim: Length| {
         let most = rim - tightest(rim).max(Length::ZERO) * MOST_WOVEN;
-        let usual = rim - tightest(rim).max(Length::ZERO) * share;
+        // On a board the level part is woven like the side of a mould, and its edge comes beside it.
+        let edge = if wanted.way == Some(LidWay::Flat) { EDGE } else { Length::ZERO };
+        let usual = rim - edge - tightest(rim).max(Length::ZERO) * share;
         wanted.plaque.map_or(usual, from_length).max(most).min(rim)
     };
+    let side = if wanted.way == Some(LidWay::Flat) { Side::Board } else { Side::Bowl };
     let woven = |rim: Length| {
-        let mould = lid::mould(&pattern.mould, body, [plaque(rim), rim], height);
+        let mould = lid::mould(&pattern.mould, body, [plaque(rim), rim], (height, side));
         let cover = cover(pattern, wanted, mould.clone());
         (assemble(&cover, making.catalogue, making.hand), mould)
     };
     let rim = wanted.across.map_or_else(|| fitting(&meets, &woven), from_length);
     if wanted.across.is_none() {
-        let across = body.form.across_of_girth(rim * TAU).length;
+        let across = body.rim_level(rim).across().length;
         making.chose(keys::lid::ACROSS.path, across, meets.reason());
     }
     if wanted.plaque.is_none() {
-        let across = body.form.across_of_girth(plaque(rim) * TAU).length;
+        let across = body.rim_level(plaque(rim)).across().length;
         making.chose(keys::lid::PLAQUE.path, across, Message::new("choice-lid-plaque"));
     }
     let hinge = (fit == LidFit::Flush).then(|| wanted.hinge.unwrap_or_else(|| choose_hinge(making)));
@@ -93,9 +96,13 @@ fn choose_held(meets: &Meets<'_>, vessel: &Vessel, making: &mut Making<'_>) -> M
     stock.clone()
 }
 
-const fn usual_height(fit: LidFit) -> Length {
+fn usual_height(wanted: &LidPattern) -> Length {
     let [low, cap] = HEIGHTS;
-    if matches!(fit, LidFit::Cap) { cap } else { low }
+    match (wanted.way, wanted.fit) {
+        (Some(LidWay::Flat), _) => BOARD,
+        (_, Some(LidFit::Cap)) => cap,
+        _ => low,
+    }
 }
 
 fn choose_hinge(making: &mut Making<'_>) -> LidHinge {
@@ -127,7 +134,7 @@ fn fitting(meets: &Meets<'_>, woven: &dyn Fn(Length) -> (Basket, MouldPattern)) 
 /// The pattern of a lid over this mould: like the basket's, without what it does not have.
 pub(crate) fn cover(pattern: &Pattern, wanted: &LidPattern, mould: MouldPattern) -> Pattern {
     let body = pattern.clone();
-    let height = wanted.height.unwrap_or(usual_height(wanted.fit.unwrap_or_default()));
+    let height = wanted.height.unwrap_or_else(|| usual_height(wanted));
     let stock = wanted.staves.clone().or(body.staves.stock);
     let staves = StavesPattern {
         stock,
@@ -146,7 +153,7 @@ pub(crate) fn cover(pattern: &Pattern, wanted: &LidPattern, mould: MouldPattern)
     let weaver = wanted.weaver.clone().or_else(|| finest(&body.weave.courses));
     let weaver = weaver.map(|weaver| plain(weaver, height, body.rim.hoops == Some(HoopWay::Bent)));
     let weave = WeavePattern { courses: weaver.into_iter().collect(), ..body.weave };
-    let rim = RimPattern { lap: None, ..body.rim };
+    let rim = RimPattern { lap: None, hinged: pattern.is_hinged_at_sides(), ..body.rim };
     Pattern {
         mould,
         base,

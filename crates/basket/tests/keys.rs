@@ -34,7 +34,7 @@ fn with_example(key: &dyn Declared) -> String {
                 .collect();
             head(&format!("{line}, {}", others.join(", ")))
         }
-        ("mould", name @ ("length" | "width" | "corner" | "fullness" | "rays")) => {
+        ("mould", name @ ("length" | "width" | "corner" | "fullness" | "rays" | "levels" | "widths")) => {
             let shape = match name {
                 "corner" => "rectangle",
                 "rays" => "traced",
@@ -138,7 +138,7 @@ fn all_but_lists_have_a_field_in_making_order() {
             !["weave.courses.", "note.", "sale.", "materials."].iter().any(|list| path.starts_with(list))
         })
         .collect();
-    assert_eq!(without, ["mould.girths", "weave.courses", "note", "colours", "materials"]);
+    assert_eq!(without, ["mould.girths", "mould.widths", "weave.courses", "note", "colours", "materials"]);
     let rim = fields.iter().filter(|field| field.group == Group::Rim).map(|field| field.key.path());
     assert_eq!(
         rim.collect::<Vec<_>>(),

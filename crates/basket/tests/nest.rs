@@ -87,6 +87,42 @@ fn ovals_are_as_near_as_their_places() {
     }
 }
 
+/// A basket in one that widens less along its sides than at its ends: nearest at the sides.
+#[test]
+fn sides_that_run_otherwise_than_the_ends_are_as_near_as_their_places() {
+    let oval = |size: [f64; 2], more: &str, height: f64| {
+        let [length, width] = size;
+        basket(&format!(
+            "shape = \"oval\", length = \"{length} mm\", width = \"{width} mm\", height = \"{height} mm\", {more}"
+        ))
+    };
+    let widths = "rim = \"300 mm\", widths = [[\"60 mm\", \"185 mm\"], [\"120 mm\", \"190 mm\"]]";
+    for more in [widths, "rim = \"300 mm\", levels = \"scaled\""] {
+        let inner = oval([200.0, 130.0], "rim = \"210 mm\", levels = \"scaled\"", 70.0);
+        let outer = oval([260.0, 180.0], more, 120.0);
+        let nest = Nest::of(&inner, &outer);
+        let rim = &inner.body.rim();
+        let lashing = inner.body.lashing().unwrap().thickness();
+        let outside = inner.body.rim_level(rim.outer_radius(inner.body.uprights()) + lashing);
+        let lift = inner.body.base().thickness;
+        let height = inner.body.profile().at(rim.along).height + lift;
+        let along = outer.body.profile().along_at_height(height);
+        let places: Vec<[f64; 2]> = (0..720).map(|step| outside.place(f64::from(step) / 720.0)).collect();
+        let turns = || (0..2880).map(|step| f64::from(step) / 2880.0);
+        let wall = turns().map(|turn| outer.body.form.at(along, turn, Length::ZERO).point);
+        // The wall widens upward, and above it the inner hoop stands in.
+        let (hoops, cane) = (outer.body.rim(), outer.body.lashing().unwrap().thickness());
+        let hoop = outer.body.rim_level(hoops.inner_radius() - cane);
+        let wall = wall.map(|[x, y, _]| [x.to_mm(), y.to_mm()]).chain(turns().map(|turn| hoop.place(turn)));
+        let wall: Vec<[f64; 2]> = wall.collect();
+        let nearest = places
+            .iter()
+            .flat_map(|a| wall.iter().map(|b| (a[0] - b[0]).hypot(a[1] - b[1])))
+            .fold(f64::INFINITY, f64::min);
+        assert!((nest.room.to_mm() - nearest).abs() < 0.1, "{nest:?}, place by place {nearest}");
+    }
+}
+
 #[test]
 fn another_size_keeps_proportion_and_takes_stock_that_is_sold() {
     let text = include_str!("../../../patterns/ferry-egg-basket.toml");

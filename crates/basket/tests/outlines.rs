@@ -5,7 +5,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use basket::Length;
 use basket::form::{Arcs, Form, Outline, OutlinePoint, Oval, Shape};
-use basket::pattern::{self, FootSize, MouldForm, MouldPattern, MouldPieces, Side};
+use basket::pattern::{self, FootSize, Levels, MouldForm, MouldPattern, MouldPieces, Side};
 use geo::buffer::{BufferStyle, LineJoin};
 use geo::{Area, Buffer, Coord, Euclidean, Length as _, LineString, Polygon};
 use proptest::prelude::*;
@@ -133,6 +133,7 @@ fn taped_girths_give_the_size() {
     let form = Form::on_mould(&MouldPattern {
         outline: pattern::Outline::Stadium(size),
         form: MouldForm::Girths(vec![girth(0.0, 830.0), girth(100.0, 900.0)]),
+        levels: Levels::Even,
         pieces: MouldPieces::One,
     });
     close(form.girth_base().to_mm(), 830.0, 1e-9);
@@ -150,7 +151,7 @@ fn form(outline: pattern::Outline, rim: Length, height: Length) -> Form {
         other => panic!("{other:?}"),
     };
     let form = MouldForm::Drawn { base, rim, height, side: Side::Cone };
-    Form::on_mould(&MouldPattern { outline, form, pieces: MouldPieces::One })
+    Form::on_mould(&MouldPattern { outline, form, levels: Levels::Even, pieces: MouldPieces::One })
 }
 
 /// Corners of the polygon that stands for an outline, and for the curve so far outside it.

@@ -3,7 +3,7 @@
 use std::f64::consts::TAU;
 
 use basket::form::{self, Profile, litres_to_us_quarts};
-use basket::pattern::{Girth, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use basket::pattern::{Girth, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 use basket::{Angle, Length};
 
 fn mm(figure: f64) -> Length {
@@ -18,6 +18,7 @@ fn close(measured: f64, published: f64, allowance: f64) {
 fn drawn(base: f64, rim: f64, height: f64, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
+        levels: Levels::Even,
         pieces: MouldPieces::One,
         form: MouldForm::Drawn { base: mm(base), rim: mm(rim), height: mm(height), side },
     })
@@ -29,6 +30,7 @@ fn taped(girths: &[(f64, f64)]) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
         form: MouldForm::Girths(girths),
+        levels: Levels::Even,
         pieces: MouldPieces::One,
     })
 }
@@ -135,6 +137,39 @@ fn a_shallow_bowl_is_a_quarter_ellipse() {
 }
 
 /// Source: geometry: a tape over a layer of thickness t is longer by 2πt.
+/// A board of 200 mm with a foot of 100 mm, level out to an edge of 3/8 in: by Pappus of Alexandria, *Collection*,
+/// book VII, its volume is its section's area times the way of the section's centroid, part by part.
+#[test]
+fn a_board_is_level_out_to_its_rounded_edge() {
+    use std::f64::consts::{FRAC_PI_2, PI};
+    let board = drawn(100.0, 200.0, 12.7, Side::Board);
+    let (edge, upright) = (9.525, 3.175);
+    let level = 100.0 - edge - 50.0;
+    assert!((board.arc().to_mm() - (level + FRAC_PI_2 * edge + upright)).abs() < 1e-6);
+    for along in [0.0, level / 2.0, level - 1e-6] {
+        let spot = board.profile.at(mm(along));
+        assert!(spot.height.abs() < mm(1e-6), "{spot:?}");
+        assert!((spot.lean.to_degrees() - 90.0).abs() < 1e-3, "{spot:?}");
+        assert!((spot.radius.to_mm() - 50.0 - along).abs() < 1e-6);
+    }
+    assert!((board.profile.at(board.arc()).radius.to_mm() - 100.0).abs() < 1e-9);
+    let inner = 100.0 - edge;
+    let quarter = PI * edge * edge / 4.0;
+    let volume = PI * inner * inner * edge
+        + 2.0 * PI * quarter * (inner + 4.0 * edge / (3.0 * PI))
+        + PI * 100.0 * 100.0 * upright;
+    assert!(
+        (board.profile.volume_mm3() / volume - 1.0).abs() < 1e-5,
+        "{}",
+        board.profile.volume_mm3() / volume
+    );
+    // What is higher is domed, and still as wide and as high.
+    let domed = drawn(100.0, 200.0, 20.0, Side::Board);
+    assert!((domed.height().to_mm() - 20.0).abs() < 1e-9 && domed.profile.widest() <= mm(100.0 + 1e-9));
+    let spot = domed.profile.at(mm(10.0));
+    assert!(spot.lean.to_degrees() < 89.0 && spot.lean.to_degrees() > 70.0, "{spot:?}");
+}
+
 #[test]
 fn a_tape_over_staves_reads_more() {
     let form = drawn(600.0 / std::f64::consts::PI, 1.0, 100.0, Side::Straight);
@@ -192,7 +227,7 @@ fn beyond_the_ends_the_wall_is_straight() {
 }
 
 mod any_pattern {
-    use super::{Girth, Length, MouldForm, MouldPattern, MouldPieces, Outline, Side, form, taped};
+    use super::{Girth, Length, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side, form, taped};
     use proptest::prelude::*;
 
     fn any_length() -> impl Strategy<Value = Length> {
@@ -207,7 +242,7 @@ mod any_pattern {
     }
 
     fn any_form() -> impl Strategy<Value = MouldForm> {
-        let side = prop_oneof![Just(Side::Straight), Just(Side::Cone), Just(Side::Bowl)];
+        let side = prop_oneof![Just(Side::Straight), Just(Side::Cone), Just(Side::Bowl), Just(Side::Board)];
         let drawn = (any_length(), any_length(), any_length(), side)
             .prop_map(|(base, rim, height, side)| MouldForm::Drawn { base, rim, height, side });
         let girth = (any_length(), any_length()).prop_map(|(height, girth)| Girth { height, girth });
@@ -219,7 +254,7 @@ mod any_pattern {
 
         #[test]
         fn gives_a_finite_mould(form in any_form(), along in any_length()) {
-            let mould = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form, pieces: MouldPieces::One });
+            let mould = form::Form::on_mould(&MouldPattern { outline: Outline::Round, form, levels: Levels::Even, pieces: MouldPieces::One });
             let spot = mould.profile.at(along);
             for figure in [
                 mould.height(), mould.arc(), mould.girth_base(), mould.girth_top(), mould.girth_widest(),

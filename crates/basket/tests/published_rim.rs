@@ -8,7 +8,7 @@ mod rim_bench;
 use basket::measure::Length;
 use basket::message::Value;
 use basket::pattern::{EarPlacing, EarsPattern, HoopWay, RimPattern};
-use basket::rim::{HoopStocks, Rim, inner_neutral, inner_strain, outer_neutral, outer_strain};
+use basket::rim::{HoopStocks, Rim, Taken, inner_neutral, inner_strain, outer_neutral, outer_strain};
 use basket::stock::{Catalogue, Kind};
 use basket::{Hand, Making};
 use proptest::prelude::*;
@@ -97,7 +97,7 @@ fn lap_chosen_is_the_trades_where_it_fits() {
         let rim = Rim::of(
             &RimPattern::default(),
             HoopStocks { outer: stock.clone(), inner: stock },
-            (seat(radius), &uprights(25, 1.5), ears.as_ref()),
+            (seat(radius), &uprights(25, 1.5), ears.as_ref().map_or(Taken::Free, Taken::Ears)),
             &mut making,
         );
         let choices = making.take_choices();

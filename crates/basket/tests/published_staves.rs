@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use basket::base::{Base, movement};
 use basket::form;
 use basket::pattern::{
-    BasePattern, MouldForm, MouldPattern, MouldPieces, Outline, Side, StavesPattern, TaperPattern,
+    BasePattern, Levels, MouldForm, MouldPattern, MouldPieces, Outline, Side, StavesPattern, TaperPattern,
 };
 use basket::staves::{Needs, Staves, bend_strain, count_on, touch_width};
 use basket::stock::{Catalogue, Kind, Material};
@@ -33,6 +33,7 @@ fn flat(name: &str, width: Length, thickness: Length) -> Material {
 fn drawn(base: Length, rim: Length, height: Length, side: Side) -> form::Form {
     form::Form::on_mould(&MouldPattern {
         outline: Outline::Round,
+        levels: Levels::Even,
         pieces: MouldPieces::One,
         form: MouldForm::Drawn { base, rim, height, side },
     })
@@ -306,7 +307,7 @@ mod any_pattern {
                 stock: stock.map(|(width, thickness)| flat("any", mm(width), mm(thickness))),
                 width, gap,
                 taper: taper.map(|(from, foot)| TaperPattern { from: mm(from), foot: mm(foot) }),
-                length, spares, oval_side: None, colours: Vec::new(),
+                length, spares, spacing: None, oval_side: None, colours: Vec::new(),
             }
         }
     }
@@ -365,7 +366,7 @@ mod any_pattern {
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
             let spares = None;
             let pattern = StavesPattern {
-                count, stock, width: next(), gap: next(), taper, length: next(), spares, oval_side: None, colours: Vec::new(),
+                count, stock, width: next(), gap: next(), taper, length: next(), spares, spacing: None, oval_side: None, colours: Vec::new(),
             };
             let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
             let needs = Needs { form: &mould, stocks: &[], wall, rim, weaver, row: weaver, behind: &BARE, ears: true, running: &odd };

@@ -2,15 +2,17 @@
 
 use std::f64::consts::TAU;
 
-use basket::form::{Across, Form, Outline, OutlinePoint};
+use basket::form::{Across, Form, Level, Outline, OutlinePoint};
 use basket::pattern::{Direction, EarAxis};
 use basket::{Basket, Length};
 
 /// Share of the round over which a bend is taken to be even.
 const SHORT: f64 = 1e-3;
+/// Least way along a level for its whole round, in girths of the foot: where it comes to a point.
+const LEAST_WAY: f64 = 0.05;
 
-/// The levels of a wall. A level is known by its girth over 2π, here called its radius; numbers rise
-/// counter-clockwise.
+/// The levels of a wall. A level is known by its height and by its girth over 2π, here called its radius; numbers
+/// rise counter-clockwise.
 #[derive(Clone, Copy)]
 pub(crate) struct Around<'a> {
     form: &'a Form,
@@ -63,60 +65,83 @@ impl<'a> Around<'a> {
                 curvature: 1.0 / radius,
             };
         }
-        let turn = turn + self.begin();
-        let at = self.form.outline.at(if self.turned { -turn } else { turn });
-        let sides = |[x, y]: [f64; 2]| {
-            let y = if self.turned { -y } else { y };
-            if self.from_end { [y, -x] } else { [x, y] }
-        };
-        OutlinePoint { point: sides(at.point), outward: sides(at.outward), ..at }
+        let at = self.form.outline.at(self.share(turn));
+        OutlinePoint { point: self.seen(at.point), outward: self.seen(at.outward), ..at }
     }
 
-    /// The place so far round on the level of a radius.
-    pub(crate) fn place(&self, turn: f64, radius: f64) -> [f64; 2] {
-        let OutlinePoint { point: [x, y], outward: [out_x, out_y], .. } = self.at(turn);
+    /// The level of a radius at a height above the mould's base, in mm.
+    pub(crate) fn level(&self, height: f64, radius: f64) -> Round<'a> {
+        Round { around: *self, level: self.form.level(Length::mm(height), Length::mm(radius)) }
+    }
+
+    /// The level of a radius at the foot.
+    pub(crate) fn at_foot(&self, radius: f64) -> Round<'a> {
+        self.level(0.0, radius)
+    }
+
+    /// How much further the half at the right reaches at a height than the radius of a level there.
+    pub(crate) fn over(&self, height: f64) -> f64 {
         if self.is_round() {
+            return 0.0;
+        }
+        // At every level of a height it is the same: this one is at hand.
+        let level = self.form.level(Length::mm(height), Length::mm(self.foot()));
+        (self.across(level.across()) / 2.0).to_mm() - self.foot()
+    }
+
+    /// A place or a direction as it is seen.
+    fn seen(&self, [x, y]: [f64; 2]) -> [f64; 2] {
+        let y = if self.turned { -y } else { y };
+        if self.from_end { [y, -x] } else { [x, y] }
+    }
+
+    /// The share of the outline's own round that lies so far round.
+    fn share(&self, turn: f64) -> f64 {
+        let turn = turn + self.begin();
+        if self.turned { -turn } else { turn }
+    }
+}
+
+/// One level of a wall.
+pub(crate) struct Round<'a> {
+    around: Around<'a>,
+    level: Level<'a>,
+}
+
+impl Round<'_> {
+    /// The place so far round on it.
+    pub(crate) fn place(&self, turn: f64) -> [f64; 2] {
+        if self.around.is_round() {
+            let [out_x, out_y] = self.around.at(turn).outward;
+            let radius = self.level.radius().to_mm();
             return [radius * out_x, radius * out_y];
         }
-        let out = radius - self.foot();
-        [x + out * out_x, y + out * out_y]
+        self.around.seen(self.level.place(self.around.share(turn)))
     }
 
-    /// Way along the level of a radius for a small share of its round.
-    pub(crate) fn way(&self, turn: f64, radius: f64) -> f64 {
-        let grown = 1.0 + self.curvature(turn) * (radius - self.foot());
-        self.form.outline.girth() * grown.max(0.05)
-    }
-
-    /// How much the outline bends about here, as the mean over a short way: at the very end of its axis an oval that is
-    /// fuller than an ellipse is flat.
-    fn curvature(&self, turn: f64) -> f64 {
-        if self.is_round() {
-            return self.at(turn).curvature;
+    /// Way along it for a small share of its round, as the mean over a short way: at the very end of its axis an
+    /// oval that is fuller than an ellipse is flat.
+    pub(crate) fn way(&self, turn: f64) -> f64 {
+        let girth = self.around.form.outline.girth();
+        let least = girth * LEAST_WAY;
+        if self.around.is_round() {
+            return (self.level.radius().to_mm() * TAU).max(least);
         }
-        let [[from_x, from_y], [to_x, to_y]] = [-SHORT, SHORT].map(|step| self.at(turn + step).outward);
-        let turned = (from_x * to_y - from_y * to_x).atan2(from_x * to_x + from_y * to_y);
-        turned / (2.0 * SHORT * self.form.outline.girth())
+        let [from, to] = [-SHORT, SHORT].map(|step| self.around.share(turn + step));
+        ((self.level.way_to(to) - self.level.way_to(from)).abs() / (2.0 * SHORT)).max(least)
     }
 
-    /// Way along the level of a radius from the beginning.
-    pub(crate) fn way_to(&self, turn: f64, radius: f64) -> f64 {
-        if self.is_round() {
-            return turn * TAU * radius;
+    /// Way along it from the beginning.
+    pub(crate) fn way_to(&self, turn: f64) -> f64 {
+        if self.around.is_round() {
+            return turn * TAU * self.level.radius().to_mm();
         }
-        let [x, y] = self.at(turn).outward;
-        self.form.outline.girth() * turn + (radius - self.foot()) * y.atan2(x).rem_euclid(TAU)
+        let [from, to] = [0.0, turn].map(|turn| self.level.way_to(self.around.share(turn)));
+        (to - from).abs()
     }
 
-    /// How much further the half at the right reaches than the radius of its level.
-    pub(crate) fn over(&self) -> f64 {
-        let [length, width] = self.form.outline.across();
-        let across = if self.from_end { width } else { length };
-        if self.is_round() { 0.0 } else { across / 2.0 - self.foot() }
-    }
-
-    /// The level of a radius as a closed line.
-    pub(crate) fn ring(&self, radius: f64, steps: u32) -> Vec<[f64; 2]> {
-        (0..steps).map(|step| self.place(f64::from(step) / f64::from(steps), radius)).collect()
+    /// It as a closed line.
+    pub(crate) fn ring(&self, steps: u32) -> Vec<[f64; 2]> {
+        (0..steps).map(|step| self.place(f64::from(step) / f64::from(steps))).collect()
     }
 }

@@ -1,7 +1,6 @@
 //! The handle seen from the front: bow or knobs, ears on edge, rivets.
 
 use basket::fittings::{Bow, Ears, Fold, Handle, Knobs, Rivets, SwingHandle};
-use basket::form::Level;
 use basket::pattern::HandleJoint;
 use basket::{Basket, Length};
 use kurbo::{BezPath, Point, Rect, Vec2};
@@ -49,7 +48,7 @@ impl<'a> Front<'a> {
     /// How far the middles of ears stand from the middle.
     fn middle(&self) -> f64 {
         let body = &self.basket.body;
-        let level = Level { form: &body.form, radius: body.rim().radius() + body.uprights().thickness / 2.0 };
+        let level = body.rim_level(body.rim().radius() + body.uprights().thickness / 2.0);
         level.reach(self.standing.axis).to_mm()
     }
 

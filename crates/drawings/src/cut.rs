@@ -49,7 +49,7 @@ impl<'a> Cut<'a> {
         let across = Around::of_front(self.basket).across(base.across());
         let (edge, low) = (across.to_mm() / 2.0, -base.thickness.to_mm());
         let (middle, half) = (low / 2.0, base.groove_width.to_mm() / 2.0);
-        let root = base.groove_radius().to_mm().max(0.0) + self.wall.over();
+        let root = base.groove_radius().to_mm().max(0.0) + self.wall.over(0.0);
         let outline = [
             (from, 0.0),
             (edge, 0.0),
@@ -77,7 +77,8 @@ impl<'a> Cut<'a> {
     /// The mould: its base and its side up to the rim.
     pub(crate) fn mould(&self, drawing: &mut Drawing) {
         let spots = self.basket.body.profile().spots(MOULD_STEPS);
-        let side = spots.map(|spot| Point::new(spot.radius.to_mm() + self.wall.over(), spot.height.to_mm()));
+        let side = spots.map(|spot| (spot.radius.to_mm(), spot.height.to_mm()));
+        let side = side.map(|(radius, height)| Point::new(radius + self.wall.over(height), height));
         let line = std::iter::once(Point::ZERO).chain(side).map(|at| self.place(at));
         drawing.stroke(open(line), Line::Hidden);
     }

@@ -26,7 +26,7 @@ const INSIDE: f64 = 2.5;
 pub(crate) fn groove(basket: &Basket, words: &Words) -> Drawing {
     let (base, staves) = (basket.body.base(), basket.body.staves());
     let around = Around::of_front(basket);
-    let (over, half) = (around.over(), around.across(base.across()).to_mm() / 2.0);
+    let (over, half) = (around.over(0.0), around.across(base.across()).to_mm() / 2.0);
     let from = (base.groove_radius().to_mm() - INSIDE).max(0.0) + over;
     let size = (half - from + 4.0).max(base.thickness.to_mm() + 4.0);
     let scale = SCALES.into_iter().find(|scale| scale * size <= GROOVE).unwrap_or(0.1);

@@ -59,11 +59,11 @@ impl<'a> Elevation<'a> {
         sense(self.basket) * direction / TAU
     }
 
-    /// Staves in front, by number from 0, with their directions.
-    fn in_front(&self) -> impl Iterator<Item = (u32, f64)> {
+    /// Staves in front this far along the wall, by number from 0, with their directions there.
+    fn in_front(&self, along: Length) -> impl Iterator<Item = (u32, f64)> {
         let uprights = self.basket.body.uprights();
         (0..uprights.count.min(MOST))
-            .map(|index| (index, self.direction(uprights.turn(index + 1))))
+            .map(move |index| (index, self.direction(uprights.turn_at(index + 1, along))))
             .filter(|(_, direction)| direction.sin() > 0.0)
     }
 
@@ -97,18 +97,23 @@ impl<'a> Elevation<'a> {
         let staves = &self.basket.body.staves();
         let (from, to) =
             (-staves.length_parts.turn, self.basket.body.rim().along + self.basket.body.rim().height / 2.0);
-        let steps: Vec<(Point, f64)> = (0..=STEPS)
+        let steps: Vec<(Point, f64, Length)> = (0..=STEPS)
             .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
             .map(|along| {
                 (
                     self.wall.at(along, staves.uprights.thickness.to_mm()),
                     staves.uprights.width_at(along).to_mm() / 2.0,
+                    along,
                 )
             })
             .collect();
-        for (_, direction) in self.in_front() {
-            let edge =
-                |side: f64| steps.iter().map(move |(at, half)| self.beside(*at, direction, side * half));
+        for (index, direction) in self.in_front(Length::ZERO) {
+            let edge = |side: f64| {
+                steps.iter().map(move |(at, half, along)| {
+                    let turn = staves.uprights.turn_at(index + 1, *along);
+                    self.beside(*at, self.direction(turn), side * half)
+                })
+            };
             drawing.shape(closed(edge(1.0).chain(edge(-1.0).rev())), lit(direction).1, Line::Fine);
         }
     }
@@ -117,7 +122,7 @@ impl<'a> Elevation<'a> {
     fn beside(&self, at: Point, direction: f64, aside: f64) -> Point {
         if !self.around.is_round() {
             let turn = self.turn(direction);
-            let [x, _] = self.around.place(turn, at.x - self.wall.over());
+            let [x, _] = self.around.level(at.y, at.x - self.wall.over(at.y)).place(turn);
             let [_, front] = self.around.at(turn).outward;
             return self.place(x + aside * front * sense(self.basket), at.y);
         }
@@ -127,9 +132,9 @@ impl<'a> Elevation<'a> {
     /// The same on the round wall; what would lie behind comes to lie on the outline.
     fn around(&self, at: Point, direction: f64, aside: f64) -> Point {
         if !self.around.is_round() {
-            let radius = at.x - self.wall.over();
-            let turned = direction - aside * TAU / self.around.way(self.turn(direction), radius);
-            let [x, _] = self.around.place(self.turn(turned.clamp(0.0, PI)), radius);
+            let level = self.around.level(at.y, at.x - self.wall.over(at.y));
+            let turned = direction - aside * TAU / level.way(self.turn(direction));
+            let [x, _] = level.place(self.turn(turned.clamp(0.0, PI)));
             return self.place(x, at.y);
         }
         let turned = direction - aside / at.x.abs().max(1e-6);
@@ -146,7 +151,6 @@ impl<'a> Elevation<'a> {
     fn weaving(&self, drawing: &mut Drawing) {
         let tones = [Tone::White, Tone::Pale, Tone::Light];
         let mut passes = [BezPath::new(), BezPath::new(), BezPath::new()];
-        let staves: Vec<(u32, f64)> = self.in_front().collect();
         for row in self.basket.body.weave.each_row.iter().take(MOST as usize) {
             let Some(course) = self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize)
             else {
@@ -159,7 +163,7 @@ impl<'a> Elevation<'a> {
             let index = row.number.saturating_sub(course.first_row);
             let pitch = course.pitch.to_mm() * f64::from(stride);
             let pass = Pass::of(self, row, pitch, course.weaver.thickness.to_mm());
-            for &(stave, direction) in &staves {
+            for (stave, direction) in self.in_front(row.along) {
                 if course.fabric.is_over(index, stave) {
                     let tone = lit(direction).0;
                     let path = tones.iter().zip(&mut passes).find(|(of, _)| **of == tone);
@@ -256,7 +260,8 @@ impl Pass {
         let staves = &elevation.basket.body.staves();
         let out = staves.uprights.thickness.to_mm() + thickness / 2.0;
         let at = |share: f64| elevation.wall.at(row.along + Length::mm(pitch * share / 2.0), out);
-        let girth = (at(0.0).x - elevation.wall.over()) * TAU / f64::from(staves.uprights.count.max(1));
+        let girth =
+            (at(0.0).x - elevation.wall.over(at(0.0).y)) * TAU / f64::from(staves.uprights.count.max(1));
         let half = staves.uprights.width_at(row.along).to_mm() / 2.0;
         let reach = half + (girth - 2.0 * half).max(0.0) * 0.9;
         let corners = [(at(COVERED), half), (at(DIPPED), reach), (at(-DIPPED), reach), (at(-COVERED), half)];

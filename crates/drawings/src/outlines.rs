@@ -7,7 +7,6 @@ use basket::form::Layer;
 use basket::{Basket, Length};
 use kurbo::{PathEl, Point};
 
-use crate::around::Around;
 use crate::drawing::TOLERANCE;
 use crate::ear;
 
@@ -29,25 +28,28 @@ pub(crate) struct Outline {
 /// For each board of the mould the larger of its faces, its blank and its hole; the base with the bottom of its groove
 /// and its hole; the forms round which hoops and handle are bent; the blank of an ear.
 pub(crate) fn outlines(basket: &Basket, layers: &[Layer]) -> Vec<Outline> {
-    let around = Around::of(basket);
-    let ring = |name: String, radius: Length| Outline { name, corners: around.ring(radius.to_mm(), CORNERS) };
+    let form = &basket.body.form;
+    let ring = |name: String, (height, radius): (Length, Length)| {
+        let level = form.level(height, radius);
+        let corners = (0..CORNERS).map(|corner| level.place(f64::from(corner) / f64::from(CORNERS)));
+        Outline { name, corners: corners.collect() }
+    };
     let mut all = Vec::new();
     for layer in layers {
         let name = format!("BOARD_{}", layer.number);
-        all.push(ring(name.clone(), layer.faces[0].max(layer.faces[1])));
-        all.push(ring(format!("{name}_BLANK"), layer.blank));
-        all.extend(layer.hole.map(|hole| ring(format!("{name}_HOLE"), hole)));
+        all.push(ring(name.clone(), layer.larger()));
+        all.push(ring(format!("{name}_BLANK"), layer.blank_level()));
+        all.extend(layer.hole_level().map(|hole| ring(format!("{name}_HOLE"), hole)));
     }
     let (base, rim) = (basket.body.base(), basket.body.rim());
-    all.push(ring("BASE".to_owned(), base.edge_radius()));
-    all.push(ring("BASE_GROOVE".to_owned(), base.groove_radius()));
+    all.push(ring("BASE".to_owned(), (Length::ZERO, base.edge_radius())));
+    all.push(ring("BASE_GROOVE".to_owned(), (Length::ZERO, base.groove_radius())));
     all.push(Outline { name: "BASE_HOLE".to_owned(), corners: circle(base.screw_hole.to_mm() / 2.0) });
     // Hoops are bent round what they have inside: the outer one the staves, the inner one its own form.
-    all.push(ring(
-        "HOOP_OUTER_FORM".to_owned(),
-        rim.outer_radius(basket.body.uprights()) - rim.outer.stock.thickness,
-    ));
-    all.push(ring("HOOP_INNER_FORM".to_owned(), rim.inner_radius()));
+    let height = form.profile.at(rim.along + rim.height / 2.0).height;
+    let outer = rim.outer_radius(basket.body.uprights()) - rim.outer.stock.thickness;
+    all.push(ring("HOOP_OUTER_FORM".to_owned(), (height, outer)));
+    all.push(ring("HOOP_INNER_FORM".to_owned(), (height, rim.inner_radius())));
     all.extend(handle_form(basket));
     all.extend(
         basket

@@ -83,7 +83,7 @@ fn drawn(basket: &Basket, words: &Words) -> Option<Drawing> {
         drawing.stroke(Circle::new(middle, base * scale), Line::Hidden);
     } else {
         let place = |[x, y]: [f64; 2]| middle + Vec2::new(x, sense(basket) * y) * scale;
-        drawing.stroke(closed(around.ring(base, ROUND).into_iter().map(place)), Line::Hidden);
+        drawing.stroke(closed(around.at_foot(base).ring(ROUND).into_iter().map(place)), Line::Hidden);
     }
     let across = basket.across();
     let halves = [across.length, across.width].map(|across| across.to_mm() / 2.0);
@@ -132,7 +132,10 @@ fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, [radius, scale
             let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
             Vec2::new(cos, sin) * radius
         } else {
-            let [x, y] = around.place(staves.uprights.turn(stave) - first, radius / scale);
+            let rim = basket.body.rim();
+            let at = staves.uprights.turn_at(stave, rim.along + rim.height / 2.0);
+            let level = around.level(basket.body.rim_height().to_mm(), radius / scale);
+            let [x, y] = level.place(at - first);
             Vec2::new(x, sense(basket) * y) * scale
         };
         let label = Label::new(stave.to_string(), middle + at).middle();

@@ -82,7 +82,7 @@ impl Sizes {
             rim_top,
             top: Front::of(basket, 1.0).map_or(rim_top, |front| front.top()),
             rim_radius: basket.body.rim().outer_radius(basket.body.uprights()).to_mm()
-                + Around::of_front(basket).over(),
+                + Around::of_front(basket).over(rim_top),
         }
     }
     fn scale(&self, width: f64) -> f64 {
@@ -140,7 +140,7 @@ fn dimensions(drawing: &mut Drawing, basket: &Basket, words: &Words, scale: f64,
     let right = -left;
     let weaving = basket.body.weave.top_height.to_mm();
     let wall = basket.body.form.profile.at(basket.body.weave.top_along).radius.to_mm()
-        + Around::of_front(basket).over();
+        + Around::of_front(basket).over(weaving);
     let uprights = [
         Dimension::upright([place(-base, 0.0), place(-wall, weaving)], left - 4.5, both(weaving)),
         Dimension::upright(

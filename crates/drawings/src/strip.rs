@@ -40,7 +40,7 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
         At::Base => ("strip-base", "drawing-strip-base", base_girth(basket)),
         At::Rim => ("strip-rim", "drawing-strip-rim", rim_girth(basket)),
     };
-    let strip = Strip { basket, words, girth: girth.to_mm() };
+    let strip = Strip { basket, words, at, girth: girth.to_mm() };
     let girth = ("girth", Value::Name(words.both(girth)));
     let title = words.with(place, std::slice::from_ref(&girth));
     let description =
@@ -76,7 +76,7 @@ pub fn rim_girth(basket: &Basket) -> Length {
 pub fn drilling_template(basket: &Basket, words: &Words) -> Drawing {
     let rim = basket.body.rim();
     let girth = rim.girth_at(basket.body.uprights().thickness + rim.outer.stock.thickness);
-    let strip = Strip { basket, words, girth: girth.to_mm() };
+    let strip = Strip { basket, words, at: At::Rim, girth: girth.to_mm() };
     let args = [
         ("girth", Value::Name(words.both(girth))),
         ("drill", Value::Name(drills(basket, words))),
@@ -118,7 +118,13 @@ fn drills(basket: &Basket, words: &Words) -> String {
 struct Strip<'a> {
     basket: &'a Basket,
     words: &'a Words,
+    at: At,
     girth: f64,
+}
+
+/// The middle of the rim, along the wall.
+fn rim_middle(basket: &Basket) -> Length {
+    basket.body.rim().along + basket.body.rim().height / 2.0
 }
 
 impl Strip<'_> {
@@ -126,10 +132,18 @@ impl Strip<'_> {
         self.girth / f64::from(self.basket.body.uprights().count.max(1))
     }
 
-    /// Where a fraction of the way round lies: stave 1 stands half a pitch from the end.
-    fn x(&self, turn: f64) -> f64 {
+    /// Where a place among the staves lies, told as a share of the round of their feet: stave 1 stands half a
+    /// pitch from the end.
+    fn x(&self, share: f64) -> f64 {
         let around = Around::of(self.basket);
-        let way = if around.is_round() { turn * self.girth } else { around.way_to(turn, self.girth / TAU) };
+        let uprights = self.basket.body.uprights();
+        let (height, along) = match self.at {
+            At::Base => (0.0, Length::ZERO),
+            At::Rim => (self.basket.body.rim_height().to_mm(), rim_middle(self.basket)),
+        };
+        let turn = uprights.turn_between(share, along);
+        let level = || around.level(height, self.girth / TAU);
+        let way = if around.is_round() { turn * self.girth } else { level().way_to(turn) };
         (way + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))
     }
 

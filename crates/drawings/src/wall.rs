@@ -14,23 +14,23 @@ const FINE: Length = Length::mm(0.02);
 /// The wall of a basket in section: radius to the right and height above the mould's base up, in mm.
 pub(crate) struct Wall<'a> {
     basket: &'a Basket,
-    /// How much further it reaches than the radius of each level.
-    over: f64,
+    /// Seen from which side; none as the mean all round.
+    from: Option<Around<'a>>,
 }
 
 impl<'a> Wall<'a> {
     pub(crate) fn of(basket: &'a Basket) -> Self {
-        Self { basket, over: 0.0 }
+        Self { basket, from: None }
     }
 
     /// The same from ear to ear, or along its length, where it is not round.
     pub(crate) fn in_front(basket: &'a Basket) -> Self {
-        Self { basket, over: Around::of_front(basket).over() }
+        Self { basket, from: Some(Around::of_front(basket)) }
     }
 
-    /// How much further it reaches than the radius of each level.
-    pub(crate) fn over(&self) -> f64 {
-        self.over
+    /// How much further it reaches at a height than the radius of a level there.
+    pub(crate) fn over(&self, height: f64) -> f64 {
+        self.from.map_or(0.0, |around| around.over(height))
     }
 
     /// End of the foot, along the mould.
@@ -66,7 +66,7 @@ impl<'a> Wall<'a> {
     }
 
     fn reach(&self, radius: Length, height: Length) -> Point {
-        Point::new(radius.to_mm() + self.over, height.to_mm())
+        Point::new(radius.to_mm() + self.over(height.to_mm()), height.to_mm())
     }
 
     /// A line that stays `out` from the stave's inner face between two places; round the bend at the foot it

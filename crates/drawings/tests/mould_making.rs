@@ -12,7 +12,7 @@ use basket::{Basket, Length, Of, Piece};
 use common::solids::{assert_sound, of_kind, volume};
 use common::{HARBOUR, basket, words};
 use drawings::solid::{Detail, mould_solid, solid, stl, three_mf};
-use drawings::{board_outlines, outlines_dxf, outlines_svg, spacing_strip, turning_template};
+use drawings::{board_outlines, outlines_dxf, outlines_svg, spacing_strip, turning_templates};
 
 const PILOT: &str = include_str!("../../../patterns/pilot-letter-basket.toml");
 const BOX: &str = "title = \"Box\"\nunits = \"mm\"\n[mould]\nshape = \"rectangle\"\nlength = \"260\"\nwidth = \"180\"\n\
@@ -191,12 +191,21 @@ fn staves_of_an_oval_keep_their_width_and_stand_evenly() {
 fn templates_of_ovals_are_drawn() {
     let basket = basket(PILOT);
     let words = words(&basket);
-    let card = turning_template(&basket, &words);
+    let card = turning_templates(&basket, &words).remove(0);
     let form = &basket.body.form;
     let widest = form.across(form.arc(), Length::ZERO).length.to_mm() / 2.0;
     assert!(card.width() > widest && card.height() > form.height().to_mm());
     let boards = board_outlines(&basket, &form.layers(Length::inches(0.75)), &words);
     assert!((boards.width() - 2.0 * widest).abs() < 6.0, "{}", boards.width());
+    let carved = self::basket(&PILOT.replace("rim = ", "widths = [[\"4\", \"7\"]]\nrim = "));
+    let [length, width] = turning_templates(&carved, &words).try_into().expect("a card for each side");
+    // Each is as wide as half the mould there: 10 in by 7 in at the top.
+    assert!(
+        (length.width() - width.width() - 1.5 * 25.4).abs() < 1.0,
+        "{} {}",
+        length.width(),
+        width.width()
+    );
     let strip = spacing_strip(&basket, &words, drawings::At::Rim);
     assert!(strip.width() > drawings::rim_girth(&basket).to_mm());
 }

@@ -109,14 +109,14 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
 }
 
 fn vessel_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
-    let mut templates = vec![
-        drawings::base_disc(basket, words),
-        drawings::spacing_strip(basket, words, At::Base),
-        drawings::stave_template(basket, words),
+    let mut templates =
+        vec![drawings::base_disc(basket, words), drawings::spacing_strip(basket, words, At::Base)];
+    templates.extend(drawings::stave_templates(basket, words));
+    templates.extend([
         drawings::spacing_strip(basket, words, At::Rim),
         drawings::scarf_template(basket, words),
         drawings::drilling_template(basket, words),
-    ];
+    ]);
     templates.extend(drawings::ear_template(basket, words));
     templates
 }
@@ -127,7 +127,13 @@ fn stages(basket: &Basket, words: &Words) -> Vec<Figure> {
     let made = stages::stage_drawings(basket, words);
     let absent = Plate::ALL.into_iter().filter(|plate| !plate.is_of(basket));
     let absent = absent.map(|plate| stages::absent(basket, words, plate));
-    made.into_iter().map(|(_, drawing)| drawing).chain(absent).map(|drawing| Figure::of(&drawing)).collect()
+    let lid = stages::lid_drawings(basket, words);
+    made.into_iter()
+        .chain(lid)
+        .map(|(_, drawing)| drawing)
+        .chain(absent)
+        .map(|drawing| Figure::of(&drawing))
+        .collect()
 }
 
 pub(crate) fn drawn(basket: &Basket, scribe: &Scribe<'_>, paper: Paper) -> Drawn {

@@ -63,7 +63,7 @@ pub fn mould_sheet(
     let scribe = Scribe::new(words);
     let basket = &draft.basket;
     let layers = basket.body.form.layers(wanted.board);
-    let mut drawn = vec![drawings::turning_template(basket, words)];
+    let mut drawn = drawings::turning_templates(basket, words);
     if !basket.body.form.outline.is_round() {
         drawn.push(drawings::board_outlines(basket, &layers, words));
     }
@@ -111,13 +111,13 @@ fn facts(draft: &Draft, words: &Words, scribe: &Scribe<'_>) -> Vec<[String; 2]> 
 /// Its number, from where to where, blank, finished lower and upper face, hole and bevel.
 fn board(draft: &Draft, words: &Words, layer: &Layer) -> [String; 6] {
     let form = &draft.basket.body.form;
-    let across = |radius: Length| words.across(form.across_of_girth(radius * std::f64::consts::TAU));
+    let across = |(height, radius): (Length, Length)| words.across(form.level(height, radius).across());
     [
         layer.number.to_string(),
         words.length(layer.to),
-        across(layer.blank),
-        across(layer.faces[1]),
-        layer.hole.map_or_else(|| "–".to_owned(), across),
+        across(layer.blank_level()),
+        across((layer.to, layer.faces[1])),
+        layer.hole_level().map_or_else(|| "–".to_owned(), across),
         words.value(&Value::Angle(layer.bevel)),
     ]
 }

@@ -43,12 +43,18 @@ pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {
         }
         error => bad(path, format!("the picture is broken: {error}"), "Save or copy it again."),
     })?;
-    let image = if image.width().max(image.height()) > LONGEST {
-        image.resize(LONGEST, LONGEST, FilterType::Triangle)
-    } else {
-        image
-    };
-    Ok(image.into_rgb8())
+    Ok(no_larger(image))
+}
+
+/// The same of a photograph that was sent.
+pub(crate) fn of(bytes: &[u8]) -> ImageResult<RgbImage> {
+    decoded(bytes, image::guess_format(bytes)?).map(no_larger)
+}
+
+fn no_larger(image: DynamicImage) -> RgbImage {
+    let is_large = image.width().max(image.height()) > LONGEST;
+    let image = if is_large { image.resize(LONGEST, LONGEST, FilterType::Triangle) } else { image };
+    image.into_rgb8()
 }
 
 fn decoded(bytes: &[u8], format: ImageFormat) -> ImageResult<DynamicImage> {

@@ -73,7 +73,7 @@ impl Words {
             Takes::Colours(longest) => most("takes-colours", *longest),
             Takes::WeaverColours(list) => most("takes-weaver-colours", list.most),
             Takes::Lengths(list) => most("takes-lengths", list.most),
-            Takes::Girths(longest) => most("takes-girths", *longest),
+            Takes::Pairs(longest) => most("takes-pairs", *longest),
             Takes::Chart(longest) => most("takes-chart", *longest),
             Takes::Section(_) | Takes::Part(_, None) => self.term("takes-section"),
             Takes::Part(_, Some(none)) => self.with("takes-part-or", &[("none", format!("`{none}`").into())]),

@@ -20,7 +20,7 @@ use basket::form::Across;
 use basket::measure::Printing;
 use basket::message::Term;
 use basket::message::{Message, Value};
-use basket::pattern::Units;
+use basket::pattern::{StepKind, Units};
 use basket::piece::FloorPart;
 use basket::{Angle, Length, Of, Piece};
 use fluent_bundle::{FluentArgs, FluentValue};
@@ -72,6 +72,17 @@ impl Words {
             Of::Body => text,
             Of::Lid => self.with("of-lid", &[("text", Value::Name(text))]),
         }
+    }
+    /// The heading of a step; of a lid it says so.
+    pub fn step(&self, of: Of, kind: StepKind) -> String {
+        let term = match (of, kind) {
+            (Of::Lid, StepKind::Lid) => return self.name(kind),
+            (Of::Lid, StepKind::Seal) => "step-lid-own-seal",
+            (Of::Lid, StepKind::Base) => "step-lid-own-base",
+            (Of::Lid, StepKind::OffMould) => "step-lid-own-off",
+            _ => kind.term(),
+        };
+        self.of(of, self.term(term))
     }
     /// A message with values given on the spot.
     ///

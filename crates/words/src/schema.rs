@@ -82,7 +82,7 @@ impl Words {
                 any([name(), list(&strands, 0, weavers.most)])
             }
             Takes::Lengths(lengths) => list(&length(), 0, lengths.most),
-            Takes::Girths(most) => list(&list(&length(), 2, 2), 2, *most),
+            Takes::Pairs(most) => list(&list(&length(), 2, 2), 2, *most),
             Takes::Chart(most) => list(&name(), 1, *most),
             Takes::Section(contents) | Takes::Part(contents, None) => self.section(*contents),
             Takes::Part(contents, Some(none)) => any([json!({ "const": none }), self.section(*contents)]),

@@ -709,6 +709,27 @@ girth: Measured, };
 export type Grade = "stop" | "care" | "note";
 
 /**
+ * A place of a drawing that a hand takes hold of.
+ */
+export type Grip = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * What it stands at, in both units.
+ */
+text: string, 
+/**
+ * Where it is, in mm.
+ */
+at: [number, number], 
+/**
+ * What changes when it is pulled.
+ */
+pulls: Array<Pull>, };
+
+/**
  * Fields that are filled in together, in making order.
  */
 export type Group = { 
@@ -944,6 +965,11 @@ pattern: string,
  * What it is with them, and was before.
  */
 drafted: Array<string>, };
+
+/**
+ * How a lid is shown.
+ */
+export type LidWord = "closed" | "open" | "off";
 
 /**
  * A piece of the weaving as it is seen from outside, base below.
@@ -1252,9 +1278,14 @@ export type Mould = {
  */
 girths: Array<Girth>, 
 /**
- * The side from base to top: radius and height in mm.
+ * The side from base to top: girth over 2π, and height, in mm.
  */
 profile: Array<[number, number]>, 
+/**
+ * The same as it is seen: half of how far it reaches along its length, then along its width, and the
+ * height, in mm.
+ */
+seen: Array<[number, number, number]>, 
 /**
  * Height of the mould in mm.
  */
@@ -1270,7 +1301,49 @@ measure: Array<Edit>,
 /**
  * What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
  */
-draw: Array<Edit>, };
+draw: Array<Edit>, 
+/**
+ * What a hand takes hold of on its side: to the right of the middle, and up, in mm.
+ */
+grips: Array<Grip>, 
+/**
+ * Seen from above; none where it is round.
+ */
+plan: MouldPlan | null, 
+/**
+ * The other shapes that it may take, seen from above.
+ */
+shapes: Array<MouldShape>, };
+
+/**
+ * The mould seen from above.
+ */
+export type MouldPlan = { 
+/**
+ * Its foot, once round: along its length and across, in mm.
+ */
+foot: Array<[number, number]>, 
+/**
+ * Its top.
+ */
+top: Array<[number, number]>, 
+/**
+ * What a hand takes hold of.
+ */
+grips: Array<Grip>, };
+
+/**
+ * A shape seen from above.
+ */
+export type MouldShape = { 
+/**
+ * Its word in a pattern.
+ */
+word: string, 
+/**
+ * What to do so that the mould takes it and stays of about its size.
+ */
+edits: Array<Edit>, };
 
 /**
  * What kind of movement it was.
@@ -1285,6 +1358,92 @@ export type NameRequest = {
  * The new name without `.toml`.
  */
 to: string, };
+
+/**
+ * A basket of the set.
+ */
+export type NestBasket = { 
+/**
+ * What it is called, such as `5 in`.
+ */
+name: string, 
+/**
+ * Its wall cut through on the right, once round: to the right of the middle, and above the floor of the
+ * largest basket, in mm.
+ */
+wall: Array<[number, number]>, 
+/**
+ * Its rim.
+ */
+rim: Array<[number, number]>, 
+/**
+ * Half of its base.
+ */
+base: Array<[number, number]>, };
+
+/**
+ * Which sizes.
+ */
+export type NestRequest = { 
+/**
+ * The pattern.
+ */
+source: string, 
+/**
+ * How far across the moulds are at the top, parted by commas or semicolons; bare numbers are in the
+ * pattern's units.
+ */
+sizes: string, 
+/**
+ * Room that is wanted all round between one basket and the next.
+ */
+clearance: string, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, 
+/**
+ * Units that stand first; the pattern's own if left out.
+ */
+units?: UnitsWord | null, };
+
+/**
+ * How one basket stands in the next.
+ */
+export type NestRoom = { 
+/**
+ * Which in which.
+ */
+name: string, 
+/**
+ * Whether there is as much room as is wanted.
+ */
+fits: boolean, 
+/**
+ * How much room there is, and where, in a sentence.
+ */
+said: string, 
+/**
+ * Where it is least: above the floor of the largest basket, in mm.
+ */
+at_mm: number, };
+
+/**
+ * The set.
+ */
+export type NestShown = { 
+/**
+ * The baskets cut through along their length, the smallest first, standing in each other.
+ */
+baskets: Array<NestBasket>, 
+/**
+ * How each stands in the next.
+ */
+rooms: Array<NestRoom>, 
+/**
+ * The set as a sheet: its sizes, one cut list for all, what was changed.
+ */
+leaf: PlanLeaf, };
 
 /**
  * A packet in the making, or made.
@@ -1475,6 +1634,10 @@ stage?: string | null,
  * How fine; for a page if left out.
  */
 detail?: DetailWord | null, 
+/**
+ * How the lid of a finished basket is shown; closed if left out.
+ */
+lid?: LidWord | null, 
 /**
  * The file wanted; GLB if left out.
  */
@@ -1720,6 +1883,43 @@ column: number,
  * The value of the pattern that it concerns, if it lies in one.
  */
 path: string | null, };
+
+/**
+ * A value that follows when a grip is pulled.
+ */
+export type Pull = { 
+/**
+ * Its place in the pattern, and those of values that must stay the same as it.
+ */
+paths: Array<string>, 
+/**
+ * Whether it is a share and no length.
+ */
+share: boolean, 
+/**
+ * What it is now, in mm or as a share.
+ */
+value: number, 
+/**
+ * In which direction the grip is pulled for it; of length 1.
+ */
+way: [number, number], 
+/**
+ * How much it grows for each mm that way.
+ */
+per: number, 
+/**
+ * The least that it may be.
+ */
+least: number, 
+/**
+ * The most.
+ */
+most: number, 
+/**
+ * One step of an arrow key.
+ */
+step: number, };
 
 /**
  * Where a slider runs. It is wide enough for the value in use.
@@ -2130,6 +2330,10 @@ groups: Array<Group>,
  */
 mould: Mould, 
 /**
+ * Whether it has a lid.
+ */
+lid: boolean, 
+/**
  * The courses of the weaving.
  */
 courses: Courses, 
@@ -2217,6 +2421,64 @@ woods: Array<Word>,
  * The built-in colours.
  */
 colours: Array<ColourName>, };
+
+/**
+ * A photograph to be traced.
+ */
+export type TraceRequest = { 
+/**
+ * The photograph as JPEG or PNG, in base64.
+ */
+photo: string, 
+/**
+ * The girth at the widest place, as it is typed; empty where it was not taped.
+ */
+girth: string, 
+/**
+ * The height, where no girth was taped.
+ */
+height: string, 
+/**
+ * Distance from the lens to the middle of the mould; empty where it is not known.
+ */
+distance: string, 
+/**
+ * Whether the mould stands on its rim.
+ */
+foot_up: boolean, 
+/**
+ * Units of the pattern.
+ */
+units: UnitsWord, 
+/**
+ * Language of the answer, such as `en`.
+ */
+language?: string | null, };
+
+/**
+ * What was traced.
+ */
+export type TracedMould = { 
+/**
+ * What to do to give the pattern this mould.
+ */
+edits: Array<Edit>, 
+/**
+ * How far to trust it, a sentence each.
+ */
+said: Array<string>, 
+/**
+ * Width and height of the photograph in pixels.
+ */
+size: [number, number], 
+/**
+ * From its pixels to mm right of the axis and below the foot: six numbers as SVG has them in `matrix`.
+ */
+matrix: [number, number, number, number, number, number], 
+/**
+ * Both edges as they were found, in pixels.
+ */
+edges: [Array<[number, number]>, Array<[number, number]>], };
 
 /**
  * Units by the words of a pattern.

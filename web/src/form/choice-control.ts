@@ -1,6 +1,6 @@
 /** Fields in which one word is chosen from several. */
 
-import type { Field, MaterialName } from "../api/types.ts";
+import type { Edit, Field, MaterialName } from "../api/types.ts";
 import { el, fill, say } from "../dom/element.ts";
 import { t } from "../words/texts.ts";
 import type { Control } from "./control.ts";
@@ -9,6 +9,8 @@ import { materialLine } from "./stock-control.ts";
 
 /** The value of the option that stands for no word of the list. */
 const NONE = "";
+/** The shape of the mould seen from above. */
+const SHAPE = "mould.shape";
 
 /** Options for the materials that fit a field, by their kinds. */
 export function materialOptions(field: Field, context: FormContext, current: string): HTMLElement[] {
@@ -21,6 +23,11 @@ export function materialOptions(field: Field, context: FormContext, current: str
     nodes.unshift(el("option", { value: current }, current));
   }
   return nodes;
+}
+
+/** Another shape of the mould needs other lengths beside it. */
+function becoming({ path }: Field, word: string, context: FormContext): readonly Edit[] | undefined {
+  return path === SHAPE ? context.shown()?.mould.shapes.find((shape) => shape.word === word)?.edits : undefined;
 }
 
 function materialOption(material: MaterialName): HTMLElement {
@@ -39,7 +46,7 @@ export function wordControl(first: Field, context: FormContext): Control {
       context.edit({ edits: field.give, label: t("bench-did-give", { what: field.label }) });
     } else {
       const label = t("bench-did-set", { what: field.label, value: chosen });
-      context.edit({ edits: [set(field.path, select.value)], label });
+      context.edit({ edits: becoming(field, select.value, context) ?? [set(field.path, select.value)], label });
     }
   });
   return {

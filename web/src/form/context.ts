@@ -7,6 +7,8 @@ export interface FormContext {
   /** The text as it is. */
   readonly source: () => string;
   readonly shown: () => Shown | undefined;
+  /** Whether a change was asked for that is not answered yet. */
+  readonly busy: () => boolean;
   /** The server did not answer. */
   readonly gone: () => void;
   /** Takes the last change back. */

@@ -10,6 +10,7 @@ import type { FormContext } from "./context.ts";
 import { CoursesView } from "./courses.ts";
 import { Fields } from "./fields.ts";
 import { Girths } from "./girths.ts";
+import { Plan } from "./plan.ts";
 import { Profile } from "./profile.ts";
 
 interface GroupView {
@@ -27,12 +28,14 @@ export class Form {
   readonly #order = el("nav", { class: "order" });
   readonly #body = el("div", { class: "form-body" });
   readonly #views = new Map<string, GroupView>();
+  readonly #plan: Plan;
   readonly #profile: Profile;
   readonly #girths: Girths;
   readonly #courses: CoursesView;
   readonly #counts: CountStrip;
 
   constructor(private readonly context: FormContext) {
+    this.#plan = new Plan(context);
     this.#profile = new Profile(context);
     this.#girths = new Girths(context);
     this.#courses = new CoursesView(context);
@@ -49,14 +52,21 @@ export class Form {
       say(view.link, group.label);
       view.fields.show(group.fields, problems);
     }
+    this.#plan.show(shown.mould, problems);
     this.#profile.show(shown.mould);
     this.#girths.show(shown.mould, problems);
     this.#courses.show(shown.courses, problems);
     this.#counts.look();
   }
 
+  /** Another pattern lies on the bench. */
+  forget(): void {
+    this.#profile.forget();
+  }
+
   complain(problems: readonly Problem[]): void {
     for (const view of this.#views.values()) view.fields.complain(problems);
+    this.#plan.complain(problems);
     this.#girths.complain(problems);
     this.#courses.complain(problems);
   }
@@ -88,7 +98,7 @@ export class Form {
     const fields = new Fields(this.context);
     // Each group is a form of its own: browsers look at all fields of a form anew when one has changed.
     const body = el("form", { autocomplete: "off" });
-    if (group.id === "mould") body.append(this.#profile.node, fields.node, this.#girths.node);
+    if (group.id === "mould") body.append(this.#plan.node, this.#profile.node, fields.node, this.#girths.node);
     else if (group.id === "weave") body.append(this.#courses.node, fields.node);
     else if (group.id === "staves") body.append(this.#counts.node, fields.node);
     else body.append(fields.node);

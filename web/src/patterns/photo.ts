@@ -46,14 +46,14 @@ export function openPhoto({ name, title, photo }: Pick<PatternName, "name" | "ti
 }
 
 /** The photograph as JPEG, made smaller where it is large. What is written in it besides, as the place, is left out. */
-export async function small(file: Blob): Promise<Blob> {
+export async function small(file: Blob, most = MOST_BYTES): Promise<Blob> {
   const image = await createImageBitmap(file);
   for (const side of SIDES) {
     const scale = Math.min(1, side / Math.max(image.width, image.height));
     const canvas = new OffscreenCanvas(Math.max(1, Math.round(image.width * scale)), Math.max(1, Math.round(image.height * scale)));
     canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
     const blob = await canvas.convertToBlob({ type: "image/jpeg", quality: 0.85 });
-    if (blob.size <= MOST_BYTES) return blob;
+    if (blob.size <= most) return blob;
   }
   throw new Error("the photograph stays too large");
 }

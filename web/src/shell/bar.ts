@@ -4,6 +4,7 @@ import type { Health } from "../api/types.ts";
 import { attribute, el, fill, say } from "../dom/element.ts";
 import { icon, type Sign } from "../dom/icons.ts";
 import { openGuide } from "../help/guide.ts";
+import { openNest } from "../nest/nest.ts";
 import { openPacket } from "../packet/packet.ts";
 import type { Files } from "../patterns/files.ts";
 import { openShelf } from "../patterns/shelf.ts";
@@ -94,6 +95,7 @@ export class Bar {
       ...(connection.health.value.may_write ? writes : []),
       ...(connection.health.value.may_write ? [{ label: t("bench-photo"), run: () => void files.photo() }] : []),
       { label: t("bench-compare"), run: compare },
+      { label: t("bench-nest"), run: () => openNest(bench) },
       { label: t("bench-take-away"), run: () => openPacket(bench) },
       { label: t("bench-print"), run: () => window.print() },
       { label: t("bench-guide"), run: openGuide },

@@ -47,6 +47,7 @@ export class Page {
     this.#form = new Form({
       source: () => bench.document.value.source,
       shown: () => bench.shown.value,
+      busy: () => bench.busy,
       gone: () => bench.onGone(),
       undo: () => bench.undo(),
       edit: (change) => bench.edit(change),
@@ -101,6 +102,7 @@ export class Page {
     bench.shown.listen((shown) => {
       // Until a pattern that was opened is computed, the form holds the one before: nothing typed there is meant for this one.
       this.#form.node.inert = !shown;
+      if (!shown) this.#form.forget();
       // While a hand moves, the figures come first and the form with the next frame.
       cancelAnimationFrame(this.#frame);
       if (bench.turn.moving) this.#frame = requestAnimationFrame(() => this.#fillIn());

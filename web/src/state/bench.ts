@@ -90,6 +90,11 @@ export class Bench {
     return this.document.value.name !== null && !this.unsaved;
   }
 
+  /** Whether something was asked for that is not answered yet. */
+  get busy(): boolean {
+    return this.#pending.length > 0 || this.#sent !== undefined;
+  }
+
   /** Looks at the text anew: after it was opened, after the language changed, when the server is back. */
   look(): void {
     this.#looks.request(this.document.value.source);
@@ -194,8 +199,8 @@ export class Bench {
     if (edited.source !== before) this.#history.note(before, change.label, change.gesture ?? null);
     this.refused.set(undefined);
     this.turn = change.gesture === undefined ? { moving: false, asked: null } : { moving: true, asked: change.asked };
-    this.#take(edited.look);
     this.#sent = undefined;
+    this.#take(edited.look);
     this.document.set({ ...this.document.value, source: edited.source });
     this.#tellAsked();
     if (this.turn.asked !== null) performance.measure("numbers", { start: this.turn.asked });

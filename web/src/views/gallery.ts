@@ -74,7 +74,7 @@ export class GalleryView implements View {
     const before = this.#known;
     this.#known = new Map();
     for (const { name, label } of names) {
-      const sheet = before.get(name) ?? new Sheet(name, { reads: this.kind === "side", tells: this.kind === "stage" });
+      const sheet = before.get(name) ?? new Sheet(name, { reads: this.kind === "side" && !name.startsWith("lid-"), tells: this.kind === "stage" });
       before.delete(name);
       sheet.label(label);
       this.#known.set(name, sheet);

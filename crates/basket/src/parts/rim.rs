@@ -26,6 +26,10 @@ const LAPS: [Length; 2] = [Length::inches(4.0), Length::inches(3.0)];
 const SMALL: Length = Length::inches(5.0);
 /// A lap is kept this far from an ear where there is room (common practice).
 const CLEAR_OF_EAR: Length = Length::inches(0.5);
+/// The loops of a hinge stand no further apart than this share of the round.
+pub(crate) const MOST_APART: f64 = 1.0 / 12.0;
+/// A scarf beside a hinge lies no further from it than this share of the round: beyond come the tight ends.
+const MOST_BESIDE: f64 = 0.2;
 /// Lap as a multiple of the hoop's thickness: glued scarfs slope 1 in 8 to 1 in 12 (Forest Products
 /// Laboratory, Wood Handbook, FPL-GTR-190, 2010, scarf joints).
 const LAP_TIMES: f64 = 10.0;
@@ -98,19 +102,40 @@ pub struct HoopStocks {
     pub inner: Material,
 }
 
+/// What stands at the rim, so that a scarf keeps clear of it.
+#[derive(Clone, Copy, Debug)]
+pub enum Taken<'a> {
+    /// Nothing.
+    Free,
+    /// Ears, or the ends of a fixed handle.
+    Ears(&'a Ears),
+    /// Hinge and latch of a lid, in the middle of both long sides.
+    Hinge,
+}
+
+impl<'a> Taken<'a> {
+    const fn ears(self) -> Option<&'a Ears> {
+        match self {
+            Self::Ears(ears) => Some(ears),
+            Self::Free | Self::Hinge => None,
+        }
+    }
+}
+
 impl Rim {
     /// The rim on its seat.
     pub fn of(
         pattern: &RimPattern,
         stocks: HoopStocks,
-        (seat, uprights, ears): (Seat, &Uprights, Option<&Ears>),
+        (seat, uprights, taken): (Seat, &Uprights, Taken<'_>),
         making: &mut Making<'_>,
     ) -> Self {
+        let ears = taken.ears();
         let hoops = pattern.hoops.unwrap_or_else(|| choose_way(making));
         let HoopStocks { outer, inner } = stocks;
         let thicker = outer.thickness.max(inner.thickness);
         let lap = pattern.lap.unwrap_or_else(|| choose_lap((thicker, seat.girth, ears), making));
-        let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns((lap, seat.girth), ears) };
+        let scarfs = Scarfs { lap, girth: seat.girth, turns: scarf_turns((lap, seat.girth), taken) };
         let [outer_turn, inner_turn] = scarfs.turns;
         let stave = uprights.thickness;
         Self {
@@ -249,11 +274,15 @@ fn choose_lap((thickness, girth, ears): (Length, Length, Option<&Ears>), making:
     lap
 }
 
-/// Middles of the outer and the inner scarf, on opposite sides: half way between the ears. Where these stand in the
+/// Middles of the outer and the inner scarf, on opposite sides: half way between the ears, and off a hinge. Where these stand in the
 /// middle of the long sides, half way would be the tight ends, where a lap is hardest to bend and opens first; there
 /// each scarf begins beside an ear.
-fn scarf_turns((lap, girth): (Length, Length), ears: Option<&Ears>) -> [f64; 2] {
-    let Some(ears) = ears else { return [0.25, 0.75] };
+fn scarf_turns((lap, girth): (Length, Length), taken: Taken<'_>) -> [f64; 2] {
+    let Taken::Ears(ears) = taken else {
+        let beside = (lap / 2.0 + CLEAR_OF_EAR) / girth.max(LEAST) + MOST_APART / 2.0;
+        let off = if matches!(taken, Taken::Hinge) { beside.min(MOST_BESIDE) } else { 0.0 };
+        return [0.25, 0.75].map(|side| side + off);
+    };
     let [first, second] = ears.each;
     let half = (second.turn - first.turn).rem_euclid(1.0) / 2.0;
     let beside = ((lap + ears.width) / 2.0 + CLEAR_OF_EAR) / girth.max(LEAST);

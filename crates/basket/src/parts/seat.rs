@@ -8,6 +8,8 @@ use crate::measure::Length;
 pub struct Seat {
     /// Lower edge of the hoops, along the wall.
     pub along: Length,
+    /// Height of the middle of the hoops.
+    pub height: Length,
     /// Girth of the staves' inner faces at the middle of the hoops' height.
     pub girth: Length,
     /// Smallest radius round these.
@@ -22,6 +24,12 @@ impl Seat {
     pub fn on(form: &Form, top: Length, height: Length, standing: Length) -> Self {
         let middle = top + height / 2.0;
         let [girth, tightest] = [form.girth(middle, standing), form.tightest(middle, standing)];
-        Self { along: top, girth, tightest, across: form.across(middle, standing) }
+        Self {
+            along: top,
+            height: form.profile.at(middle).height,
+            girth,
+            tightest,
+            across: form.across(middle, standing),
+        }
     }
 }

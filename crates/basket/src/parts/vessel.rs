@@ -1,10 +1,11 @@
 //! One vessel: the body of a basket, or its lid.
 
+use crate::measure::Length;
 use crate::parts::base::Base;
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
 use crate::parts::fittings::Pins;
-use crate::parts::form::{Form, Profile};
+use crate::parts::form::{Form, Level, Profile};
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::neck::Neck;
 use crate::parts::rim::Rim;
@@ -49,6 +50,17 @@ impl Vessel {
     /// Its hoops.
     pub fn rim(&self) -> &Rim {
         self.edge.rim()
+    }
+
+    /// The level in the middle of the rim whose girth over 2π is `radius`.
+    pub fn rim_level(&self, radius: Length) -> Level<'_> {
+        self.form.level(self.rim_height(), radius)
+    }
+
+    /// Height of the middle of the hoops above the foot.
+    pub fn rim_height(&self) -> Length {
+        let rim = self.rim();
+        self.profile().at(rim.along + rim.height / 2.0).height
     }
 
     /// How many crossings of rows and uprights it has.

@@ -11,6 +11,10 @@ use crate::stock::Catalogue;
 /// A mould of which nothing is kept, for reading a key of another section.
 const ANY_MOULD: &str = "mould = { base = \"5 in\", rim = \"8 in\", height = \"4 in\", side = \"cone\" }";
 
+/// The same of one that is not round, to be written on.
+const ANY_OVAL: &str =
+    "[mould]\nshape = \"oval\"\nlength = \"9 in\"\nwidth = \"6 in\"\nrim = \"9 in\"\nheight = \"4 in\"";
+
 impl Pattern {
     /// The pattern with a TOML value written under a key such as `base.groove.depth` or
     /// `weave.courses[2].rows` (courses counted from 1); none where that could not be read.
@@ -30,6 +34,9 @@ impl Pattern {
             course.take(inner, written?.weave.courses.pop()?)?;
         } else if key == keys::mould::GIRTHS.path {
             changed.mould.form = written(&format!("{key} = {value}"))?.mould.form;
+        } else if key == keys::mould::WIDTHS.path || key == keys::mould::LEVELS.path {
+            changed.mould.levels =
+                written(&format!("{ANY_OVAL}\n{} = {value}", key.trim_start_matches("mould.")))?.mould.levels;
         } else if key == keys::mould::PIECES.path {
             let cone = "\"cone\"";
             changed.mould.pieces =
@@ -158,7 +165,7 @@ impl BasePattern {
 
 impl StavesPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { count, stock, width, gap, taper, length, spares, oval_side, colours } = over;
+        let Self { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours } = over;
         Self {
             count: count.or(self.count),
             stock: stock.or(self.stock),
@@ -167,6 +174,7 @@ impl StavesPattern {
             taper: taper.or(self.taper),
             length: length.or(self.length),
             spares: spares.or(self.spares),
+            spacing: spacing.or(self.spacing),
             oval_side: oval_side.or(self.oval_side),
             colours: if colours.is_empty() { self.colours } else { colours },
         }
@@ -188,12 +196,13 @@ impl WeavePattern {
 
 impl RimPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { hoops, stock, inner, lap } = over;
+        let Self { hoops, stock, inner, lap, hinged } = over;
         Self {
             hoops: hoops.or(self.hoops),
             stock: stock.or(self.stock),
             inner: inner.or(self.inner),
             lap: lap.or(self.lap),
+            hinged: hinged || self.hinged,
         }
     }
 }
@@ -236,9 +245,11 @@ impl EarsPattern {
 
 impl LidPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { fit, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } = over;
+        let Self { fit, way, across, height, plaque, clearance, staves, count, weaver, ledge, lift, hinge } =
+            over;
         Self {
             fit: fit.or(self.fit),
+            way: way.or(self.way),
             across: across.or(self.across),
             height: height.or(self.height),
             plaque: plaque.or(self.plaque),

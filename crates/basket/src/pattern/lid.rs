@@ -9,6 +9,8 @@ use crate::stock::Material;
 pub struct LidPattern {
     /// How it sits on the basket.
     pub fit: Option<LidFit>,
+    /// What it is woven over.
+    pub way: Option<LidWay>,
     /// Diameter, or length, of its mould at the rim.
     pub across: Option<Length>,
     /// Height of its mould.
@@ -29,6 +31,22 @@ pub struct LidPattern {
     pub lift: Option<LidLift>,
     /// Where it is hinged.
     pub hinge: Option<LidHinge>,
+}
+
+/// What a lid is woven over.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum LidWay {
+    /// A shallow mould of its own.
+    #[default]
+    Mould,
+    /// A board, on which it is woven flat.
+    Flat,
+}
+
+words! { LidWay:
+    Mould = "mould", "lid-way-mould";
+    Flat = "flat", "lid-way-flat";
 }
 
 /// How a lid sits on its basket.

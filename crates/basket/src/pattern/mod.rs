@@ -37,9 +37,10 @@ pub use fittings::{EarAxis, EarMaterial, EarPlacing, EarWay, EarsPattern};
 pub use handle::{BailCurve, HandleJoint, HandleKind, HandleMade, HandlePattern};
 pub use lean::Lean;
 pub use level::Level;
-pub use lid::{LidFit, LidHinge, LidLift, LidPattern};
+pub use lid::{LidFit, LidHinge, LidLift, LidPattern, LidWay};
 pub use mould::{
-    FootSize, Girth, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side, ray_ends,
+    FootSize, Girth, Levels, LevelsKind, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side,
+    WidthAt, ray_ends,
 };
 pub use note::{Note, Photo};
 pub use read::{Problem, read};
@@ -47,7 +48,7 @@ pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use sale::Sale;
-pub use staves::{OvalSide, StavesPattern, TaperPattern};
+pub use staves::{OvalSide, Spacing, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
 pub use weave::{CoursePattern, Until, Way, WeaveKind, WeavePattern};
@@ -117,6 +118,14 @@ impl Pattern {
 }
 
 impl Pattern {
+    /// Whether it has a lid with hinge and latch in the middle of its long sides.
+    pub(crate) fn is_hinged_at_sides(&self) -> bool {
+        let at_side = |lid: &LidPattern| {
+            lid.fit == Some(LidFit::Flush) && matches!(lid.hinge, None | Some(LidHinge::Side))
+        };
+        !matches!(self.mould.outline, Outline::Round) && self.lid.as_ref().is_some_and(at_side)
+    }
+
     /// The courses that it names, as they are woven in its direction.
     pub(crate) fn woven_courses(&self) -> Vec<CoursePattern> {
         self.weave.courses.iter().map(|course| course.toward(self.direction())).collect()

@@ -10,6 +10,8 @@ pub struct MouldPattern {
     pub outline: Outline,
     /// Shape seen from the side.
     pub form: MouldForm,
+    /// How its levels follow from its foot.
+    pub levels: Levels,
     /// Whether it comes apart.
     pub pieces: MouldPieces,
 }
@@ -28,7 +30,7 @@ impl MouldPattern {
     }
 }
 
-/// Shape of a mould's foot seen from above. All other levels lie at an even distance from it all round.
+/// Shape of a mould's foot seen from above.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub enum Outline {
     /// A circle.
@@ -75,6 +77,44 @@ impl Outline {
             Self::Traced(_) => OutlineKind::Traced,
         }
     }
+}
+
+/// How the levels of a mould follow from its foot, where it is not round.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum Levels {
+    /// Each lies at an even distance from the foot all round: as much wider at the ends as at the sides.
+    #[default]
+    Even,
+    /// Each is the foot in another size: wider at the ends than at the sides.
+    Scaled,
+    /// The side of the ends and that of the long sides differ: widths along the shorter axis, upward from the
+    /// foot's own.
+    Widths(Vec<WidthAt>),
+}
+
+/// How wide a mould is along its shorter axis at a height.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WidthAt {
+    /// Height above the mould's base.
+    pub height: Length,
+    /// From side to side there.
+    pub width: Length,
+}
+
+/// How the levels of a mould follow from its foot, where no widths are given.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum LevelsKind {
+    /// At an even distance from it.
+    #[default]
+    Even,
+    /// The same shape in another size.
+    Scaled,
+}
+
+words! { LevelsKind:
+    Even = "even", "levels-even";
+    Scaled = "scaled", "levels-scaled";
 }
 
 /// The ends of such rays, along and across from the middle.
@@ -163,10 +203,13 @@ pub enum Side {
     Cone,
     /// A curve that ends upright at the rim.
     Bowl,
+    /// A board: level out to a rounded edge, and upright there.
+    Board,
 }
 
 words! { Side:
     Straight = "straight", "side-straight";
     Cone = "cone", "side-cone";
     Bowl = "bowl", "side-bowl";
+    Board = "board", "side-board";
 }

@@ -15,6 +15,8 @@ pub struct RimPattern {
     pub inner: Option<Material>,
     /// Length over which the ends of a hoop lie on each other.
     pub lap: Option<Length>,
+    /// Whether a lid is hinged on it in the middle of a long side. Not written here: it follows from the lid.
+    pub hinged: bool,
 }
 
 /// How the hoops of a rim come to be.

@@ -5,8 +5,8 @@ use basket::choice::Choice;
 use basket::fittings::{Ears, Wall};
 use basket::form::{Across, Form};
 use basket::measure::Length;
-use basket::pattern::{EarsPattern, MouldForm, MouldPattern, MouldPieces, Outline, RimPattern, Side};
-use basket::rim::{HoopStocks, Rim};
+use basket::pattern::{EarsPattern, Levels, MouldForm, MouldPattern, MouldPieces, Outline, RimPattern, Side};
+use basket::rim::{HoopStocks, Rim, Taken};
 use basket::seat::Seat;
 use basket::stock::{Catalogue, Kind, Material};
 use basket::uprights::{Standing, Uprights};
@@ -26,6 +26,8 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
 pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
     let mm = Length::mm;
     Uprights {
+        paths: Vec::new(),
+        paths_to: Length::ZERO,
         kind: Kind::FlatReed,
         count,
         thickness: mm(thickness_mm),
@@ -41,7 +43,7 @@ pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
 pub(crate) fn seat(radius_mm: f64) -> Seat {
     let radius = Length::mm(radius_mm);
     let (girth, across) = (radius * std::f64::consts::TAU, Across::round(radius * 2.0));
-    Seat { along: Length::mm(100.0), girth, tightest: radius, across }
+    Seat { along: Length::mm(100.0), height: Length::mm(100.0), girth, tightest: radius, across }
 }
 
 /// A straight round wall of this radius.
@@ -49,7 +51,12 @@ pub(crate) fn round(radius_mm: f64) -> Form {
     let across = Length::mm(2.0 * radius_mm);
     let height = Length::mm(120.0);
     let form = MouldForm::Drawn { base: across, rim: across, height, side: Side::Straight };
-    Form::on_mould(&MouldPattern { outline: Outline::Round, form, pieces: MouldPieces::One })
+    Form::on_mould(&MouldPattern {
+        outline: Outline::Round,
+        form,
+        levels: Levels::Even,
+        pieces: MouldPieces::One,
+    })
 }
 
 /// A rim of half round hoops 10 by 5 mm with this lap.
@@ -57,7 +64,7 @@ pub(crate) fn rim(count: u32, radius_mm: f64, lap_mm: Option<f64>, ears: Option<
     let stock = material("half round", Kind::HalfRoundReed, 10.0, 5.0);
     let pattern = RimPattern { lap: lap_mm.map(Length::mm), ..RimPattern::default() };
     let stocks = HoopStocks { outer: stock.clone(), inner: stock };
-    let around = (seat(radius_mm), &uprights(count, 1.5), ears);
+    let around = (seat(radius_mm), &uprights(count, 1.5), ears.map_or(Taken::Free, Taken::Ears));
     Rim::of(&pattern, stocks, around, &mut Making::new(&Catalogue::default(), &Hand::USUAL))
 }
 

@@ -6,13 +6,13 @@ use basket::pattern::drawn::Drawn;
 use basket::pattern::{
     AllReady, BailCurve, BasePattern, CaneFace, CoursePattern, Direction, EarAxis, EarMaterial, EarPlacing,
     EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
-    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, LidPattern,
-    MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready, RimPattern, Rings, Side,
-    StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern, Word,
+    HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, Levels, LidFit,
+    LidLift, LidPattern, LidWay, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready,
+    RimPattern, Rings, Side, Spacing, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind,
+    WeavePattern, WidthAt, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
-use proptest::bool::weighted;
 use proptest::option::of;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -23,8 +23,13 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
     let edge = (any_rim(), any_filler(), any_lashing(), any_pins());
     let hand = select(Handed::ALL.to_vec());
     let on_ears = (of(any_ears()), of(any_handle()), of(select(EarAxis::ALL.to_vec())));
-    let fittings =
-        (on_ears, (any_finish(), any_finish_on()), any_units(), any_ready(), (hand, weighted(0.02)));
+    let fittings = (
+        on_ears,
+        (any_finish(), any_finish_on()),
+        any_units(),
+        any_ready(),
+        (hand, proptest::option::weighted(0.03, any_lid())),
+    );
     (wall, edge, fittings)
         .prop_map(|(wall, edge, fittings)| {
             let (mould, base, staves, weave) = wall;
@@ -54,7 +59,7 @@ pub(crate) fn any_pattern() -> BoxedStrategy<Pattern> {
                 pins,
                 ears,
                 handle,
-                lid: lid.then(LidPattern::default),
+                lid,
                 finish,
                 finish_on,
                 hand,
@@ -124,16 +129,43 @@ fn any_mould() -> BoxedStrategy<MouldPattern> {
         }
         MouldForm::Girths(girths)
     });
-    let drawn = (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl]))
-        .prop_map(|(a, b, height, side)| match side {
-            Side::Straight => MouldForm::Drawn { base: a, rim: a, height, side },
-            Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
-            Side::Bowl => MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side },
-        });
+    let drawn =
+        (length(), length(), length(), select(vec![Side::Straight, Side::Cone, Side::Bowl, Side::Board]))
+            .prop_map(|(a, b, height, side)| match side {
+                Side::Straight => MouldForm::Drawn { base: a, rim: a, height, side },
+                Side::Cone => MouldForm::Drawn { base: a, rim: b, height, side },
+                Side::Bowl | Side::Board => {
+                    MouldForm::Drawn { base: a.min(b), rim: a.max(b) + Length::mm(0.1), height, side }
+                }
+            });
     let pieces = select(vec![MouldPieces::One, MouldPieces::Several]);
-    (any_outline(), prop_oneof![girths, drawn], pieces)
-        .prop_map(|(outline, form, pieces)| MouldPattern { outline, form, pieces })
+    (any_outline(), prop_oneof![girths, drawn], any_levels(), pieces)
+        .prop_map(|(outline, form, levels, pieces)| MouldPattern { outline, form, levels, pieces })
         .boxed()
+}
+
+fn any_lid() -> BoxedStrategy<LidPattern> {
+    let ways = of(select(vec![LidWay::Mould, LidWay::Flat]));
+    let fits = select(vec![LidFit::DropIn, LidFit::Cap, LidFit::Flush]);
+    let lifts = of(select(vec![LidLift::Knob, LidLift::Loop, LidLift::None]));
+    (ways, fits, lifts, of(length()), (of(length()), of(length())))
+        .prop_map(|(way, fit, lift, height, (across, plaque))| {
+            let plaque = plaque.map(|plaque| across.map_or(plaque, |across| plaque.min(across * 0.9)));
+            LidPattern { fit: Some(fit), way, lift, height, across, plaque, ..LidPattern::default() }
+        })
+        .boxed()
+}
+
+fn any_levels() -> BoxedStrategy<Levels> {
+    let widths = prop::collection::vec((length(), length()), 1..6).prop_map(|steps| {
+        let mut height = Length::ZERO;
+        let widths = steps.into_iter().map(|(step, width)| {
+            height += step;
+            WidthAt { height, width }
+        });
+        Levels::Widths(widths.collect())
+    });
+    prop_oneof![2 => Just(Levels::Even), 1 => Just(Levels::Scaled), 1 => widths].boxed()
 }
 
 fn any_outline() -> BoxedStrategy<Outline> {
@@ -175,16 +207,17 @@ fn any_base() -> BoxedStrategy<BasePattern> {
 
 fn any_staves() -> BoxedStrategy<StavesPattern> {
     let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
-    let sides = of(select(vec![OvalSide::Out, OvalSide::In]));
+    let sides = (of(select(OvalSide::ALL.to_vec())), of(select(Spacing::ALL.to_vec())));
     let sizes = (of(small()), of(small()), of(length()));
     (of(count()), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
-        .prop_map(|(count, stock, (width, gap, length), taper, spares, oval_side)| {
+        .prop_map(|(count, stock, (width, gap, length), taper, spares, (oval_side, spacing))| {
             let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
             let full = width.or(stock.as_ref().map(|stock| stock.width));
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
-            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side, colours: Vec::new() }
+            let colours = Vec::new();
+            StavesPattern { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours }
         })
         .boxed()
 }
@@ -255,7 +288,7 @@ fn any_rim() -> BoxedStrategy<RimPattern> {
         of(stock(&[Kind::HalfRoundReed, Kind::FlatOvalReed, Kind::FlatReed, Kind::RoundReed, Kind::Splint]))
     };
     (of(select(HoopWay::ALL.to_vec())), hoop(), hoop(), of(length()))
-        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap })
+        .prop_map(|(hoops, stock, inner, lap)| RimPattern { hoops, stock, inner, lap, hinged: false })
         .boxed()
 }
 

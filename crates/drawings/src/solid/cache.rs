@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 use basket::Basket;
 use basket::steps::Stage;
 
+use super::cover::{self, LidPose};
 use super::detail::{Detail, Simplified};
 use super::maker::Maker;
 use super::part::{Part, Solid};
@@ -14,7 +15,7 @@ use super::stage::{self, PartGroup};
 pub(crate) struct PartCache<'a> {
     maker: Maker<'a>,
     groups: [OnceLock<Vec<Part>>; PartGroup::COUNT],
-    lid: OnceLock<Vec<Part>>,
+    lids: [OnceLock<Vec<Part>>; LidPose::ALL.len()],
 }
 
 impl<'a> PartCache<'a> {
@@ -22,7 +23,7 @@ impl<'a> PartCache<'a> {
         Self {
             maker: Maker::of(basket, detail),
             groups: std::array::from_fn(|_| OnceLock::new()),
-            lid: OnceLock::new(),
+            lids: std::array::from_fn(|_| OnceLock::new()),
         }
     }
 
@@ -31,9 +32,9 @@ impl<'a> PartCache<'a> {
         self.maker.simplified
     }
 
-    /// The lid, shut; nothing where there is none.
-    pub(crate) fn lid(&self) -> Vec<&Part> {
-        self.lid.get_or_init(|| super::lid(self.maker.basket, self.maker.detail)).iter().collect()
+    /// The lid as it is shown; nothing where there is none.
+    pub(crate) fn lid(&self, pose: LidPose) -> Vec<&Part> {
+        self.lids[pose as usize].get_or_init(|| cover::parts(&self.maker, pose)).iter().collect()
     }
 
     /// What exists at a stage, without the lid: the same parts as in [`solid`](super::solid), apart from

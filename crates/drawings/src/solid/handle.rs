@@ -22,7 +22,8 @@ const ABOVE_EAR: f32 = 0.5;
 /// Way over which two halves come together above an ear, in thicknesses of the ear and in mm.
 const CLOSES: [f32; 2] = [6.0, 12.0];
 /// A turned knob: how far out, as a share of its length, and how wide there, as a share of its radius.
-const KNOB: [[f32; 2]; 6] = [[0.0, 0.62], [0.22, 0.55], [0.5, 0.86], [0.7, 1.0], [0.9, 0.9], [1.0, 0.66]];
+pub(super) const KNOB: [[f32; 2]; 6] =
+    [[0.0, 0.62], [0.22, 0.55], [0.5, 0.86], [0.7, 1.0], [0.9, 0.9], [1.0, 0.66]];
 
 /// What a rivet holds, by distances from the ear's middle outward, in mm.
 struct Hold<'a> {

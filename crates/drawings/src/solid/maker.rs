@@ -4,8 +4,8 @@ use basket::Basket;
 use basket::steps::Stage;
 
 use super::detail::{Detail, Simplified};
-use super::part::Part;
-use super::stage::PartGroup;
+use super::part::{Part, Solid};
+use super::stage::{self, PartGroup};
 use super::surface::Surface;
 
 /// Makes parts at one detail. How each is made stands in the file of its kind.
@@ -18,6 +18,15 @@ pub(super) struct Maker<'a> {
 }
 
 impl Maker<'_> {
+    /// What exists at a stage, without a lid.
+    pub(super) fn at(&self, stage: Stage) -> Solid {
+        let mut solid = Solid { parts: Vec::new(), simplified: self.simplified };
+        for group in stage::groups(self.basket, stage) {
+            solid.extend(self.make(group, self.basket.rows_at(stage)));
+        }
+        solid.woven(self.basket)
+    }
+
     /// The parts of a group, numbers rising counter-clockwise; of the rows those up to a number.
     pub(super) fn make(&self, group: PartGroup, rows: u32) -> Vec<Part> {
         let parts = match group {

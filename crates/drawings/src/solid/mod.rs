@@ -46,6 +46,7 @@ use basket::steps::Stage;
 
 pub(crate) use cache::PartCache;
 pub(crate) use clamp::count as clamps;
+pub use cover::LidPose;
 pub use detail::{Detail, Simplified};
 pub use export::{glb, stl, three_mf};
 use maker::Maker;
@@ -59,25 +60,20 @@ pub const MOST_OVERLAP: f32 = 0.15;
 /// Pieces that touch lie no further apart than this many mm.
 pub const MOST_GAP: f32 = 0.15;
 
-/// The basket at a stage of its making: what exists then, and nothing else; finished, with its lid on.
+/// The basket at a stage of its making: what exists then, and nothing else; finished, with its lid shut.
 ///
 /// Every basket that can be computed gives a solid, with finite corners; one that cannot be woven may have
 /// parts that pass through each other.
 pub fn solid(basket: &Basket, stage: Stage, detail: Detail) -> Solid {
-    let maker = Maker::of(basket, detail);
-    let mut solid = Solid { parts: Vec::new(), simplified: maker.simplified };
-    for group in stage::groups(basket, stage) {
-        solid.extend(maker.make(group, basket.rows_at(stage)));
-    }
-    let mut solid = solid.woven(basket);
-    if stage == Stage::Finished {
-        solid.extend(lid(basket, detail));
-    }
-    solid
+    with_lid(basket, stage, detail, LidPose::Closed)
 }
 
-/// The parts of a basket's lid, shut; none where there is no lid.
-fn lid(basket: &Basket, detail: Detail) -> Vec<Part> {
-    let made = basket.lid_alone().map(|alone| solid(&alone, Stage::Finished, detail).parts);
-    made.map_or_else(Vec::new, |parts| cover::shut(basket, parts))
+/// The same with the lid of a finished basket as it is asked for.
+pub fn with_lid(basket: &Basket, stage: Stage, detail: Detail, pose: LidPose) -> Solid {
+    let maker = Maker::of(basket, detail);
+    let mut solid = maker.at(stage);
+    if stage == Stage::Finished {
+        solid.extend(cover::parts(&maker, pose));
+    }
+    solid
 }

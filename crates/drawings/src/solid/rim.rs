@@ -39,7 +39,7 @@ impl Maker<'_> {
         let basket = self.basket;
         let reach = (basket.body.rim().outer_radius(basket.body.uprights())).to_mm() as f32;
         let widest = basket.body.profile().widest().to_mm() as f32;
-        let over = Around::of(basket).over() as f32;
+        let over = Around::of(basket).over(basket.body.form.height().to_mm()) as f32;
         let aside = reach + widest.max(reach) + 2.0 * over + BESIDE;
         let mut rings = self.outlined(vec![self.outer_hoop(), self.inner_hoop()]);
         let low = rings.iter().flat_map(|ring| &ring.mesh.positions).map(|at| at[2]).fold(f32::MAX, f32::min);

@@ -1,15 +1,16 @@
 //! The parts of the finished basket drawn apart, with their names.
 
-use basket::piece::{FloorPart, Piece};
+use basket::piece::{FloorPart, Of, Piece};
 use basket::steps::Stage;
 use glam::Vec3;
 use kurbo::Point;
+use std::borrow::Cow;
 use words::Words;
 
 use crate::dimension::pointer;
 use crate::drawing::{Drawing, Label, Line};
 use crate::lines::{Placed, Style, View};
-use crate::solid::Part;
+use crate::solid::{LidPose, Part};
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::studio::Studio;
@@ -28,6 +29,8 @@ const ROOM: f64 = 5.0;
 const AS_FAR: f64 = 0.5;
 /// How far pins are drawn out of the hoop, in mm of the basket.
 const DRAWN_OUT: f32 = 14.0;
+/// How far above all else a lid is drawn, as a share of the width of the basket.
+const LID: f32 = 0.12;
 
 /// The layers from the top down: their parts, how far each is raised as a share of the width of the
 /// basket, and their names.
@@ -59,6 +62,13 @@ pub(super) fn exploded(studio: &Studio<'_>) -> Option<(Drawing, u32)> {
             parts::moved(part.to_mut(), by);
         }
     }
+    let [_, top] = parts::heights(&parts);
+    let mut lid = parts::shared(studio.far.lid(LidPose::Closed));
+    let [low, _] = parts::heights(&lid);
+    for part in &mut lid {
+        parts::moved(part.to_mut(), Vec3::Z * (top - low + width * LID));
+    }
+    parts.extend(lid);
     let style =
         Style { look: &look::whole, density: DENSITY, outline: Line::Edge, ..Style::print(SIZE[0], SIZE[1]) };
     let (mut drawing, placed) = parts::picture(&parts, &View::from(24.0, 26.0), &style).ok()?;
@@ -76,6 +86,8 @@ fn name(drawing: &mut Drawing, parts: &Parts<'_>, placed: &Placed, words: &Words
     let right = drawing.frame().x1 + ASIDE;
     let mut names: Vec<(Point, &str)> =
         LAYERS.iter().filter_map(|(kinds, _, id)| Some((rightmost(parts, placed, kinds)?, *id))).collect();
+    let lid = parts.iter().filter(|part| part.of == Of::Lid);
+    names.extend(furthest(lid, placed).map(|at| (at, "plate-part-lid")));
     names.sort_by(|a, b| a.0.y.total_cmp(&b.0.y));
     let heights = spread(&names.iter().map(|(at, _)| at.y).collect::<Vec<_>>(), ROOM);
     for ((at, id), height) in names.into_iter().zip(heights) {
@@ -86,7 +98,11 @@ fn name(drawing: &mut Drawing, parts: &Parts<'_>, placed: &Placed, words: &Words
 
 /// The place furthest to the right at which parts are seen; the highest of those that lie as far out.
 fn rightmost(parts: &Parts<'_>, placed: &Placed, kinds: &[Piece]) -> Option<Point> {
-    let own = parts.iter().filter(|part| kinds.contains(&part.piece.sort()));
+    let is_own = |part: &&Cow<'_, Part>| part.of == Of::Body && kinds.contains(&part.piece.sort());
+    furthest(parts.iter().filter(is_own), placed)
+}
+
+fn furthest<'p>(own: impl Iterator<Item = &'p Cow<'p, Part>>, placed: &Placed) -> Option<Point> {
     let corners = own.flat_map(|part| &part.mesh.positions);
     let seen = corners.filter_map(|at| placed.find(at.map(f64::from))).filter(|(_, seen)| *seen);
     let places: Vec<Point> = seen.map(|(at, _)| at).collect();

@@ -74,6 +74,22 @@ pub fn stage_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
     made
 }
 
+/// Drawings of a lid as it is made by itself, in making order; their names begin with `lid-`. None where there is no
+/// lid.
+pub fn lid_drawings(basket: &Basket, words: &Words) -> Vec<(Plate, Drawing)> {
+    let Some(alone) = basket.lid_alone() else { return Vec::new() };
+    let studio = Studio::of(&alone, words);
+    let made = |plate: Plate| {
+        let mut drawing = drawing(&studio, plate)?;
+        let (id, args) = (format!("plate-lid-{}", plate.name()), args(&alone, alone.rows_at(plate.stage())));
+        drawing.name = plate.lid_figure();
+        drawing.title = words.with(&id, &args);
+        drawing.description = words.with(&format!("{id}.alt"), &args);
+        Some((plate, drawing))
+    };
+    Plate::OF_LID.into_iter().filter_map(made).collect()
+}
+
 fn drawing(studio: &Studio<'_>, plate: Plate) -> Option<Drawing> {
     if !plate.is_of(studio.basket) {
         return None;

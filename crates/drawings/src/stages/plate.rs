@@ -49,6 +49,8 @@ pub enum Plate {
     Handled,
     /// From close by: an ear with handle, rivet and washers.
     EarWithRivet,
+    /// The lid open, to be tried on.
+    LidFitted,
     /// The basket finished.
     Finished,
     /// The parts drawn apart, with their names.
@@ -59,7 +61,7 @@ pub enum Plate {
 
 impl Plate {
     /// All of them, in making order.
-    pub const ALL: [Self; 23] = [
+    pub const ALL: [Self; 24] = [
         Self::BaseOnMould,
         Self::StavesSet,
         Self::FirstRows,
@@ -80,10 +82,15 @@ impl Plate {
         Self::LashingEnd,
         Self::Handled,
         Self::EarWithRivet,
+        Self::LidFitted,
         Self::Finished,
         Self::Exploded,
         Self::Cover,
     ];
+
+    /// Those that are drawn of a lid too, as it is made.
+    pub(super) const OF_LID: [Self; 5] =
+        [Self::BaseOnMould, Self::StavesSet, Self::Woven, Self::RimClamped, Self::Lashed];
 
     /// Its name, fit for a file. Its caption is the message `plate-` and this name; the message's
     /// attribute `alt` describes it for those who cannot see it.
@@ -109,6 +116,7 @@ impl Plate {
             Self::LashingEnd => "lashing-end",
             Self::Handled => "handled",
             Self::EarWithRivet => "ear-with-rivet",
+            Self::LidFitted => "lid-fitted",
             Self::Finished => "finished",
             Self::Exploded => "exploded",
             Self::Cover => "cover",
@@ -118,6 +126,11 @@ impl Plate {
     /// The name of its [`Drawing`](crate::Drawing).
     pub fn figure(self) -> String {
         format!("stage-{}", self.name())
+    }
+
+    /// The same of a drawing of the lid.
+    pub fn lid_figure(self) -> String {
+        format!("lid-{}", self.figure())
     }
 
     /// The drawing of that name.
@@ -148,13 +161,13 @@ impl Plate {
             StepKind::Pins => &[Self::TipsTrimmed, Self::Pinned, Self::PinAndClinch],
             StepKind::Lashing => &[Self::LashingStart, Self::LashingEnd, Self::Lashed],
             StepKind::Handle => &[Self::HandleSet, Self::Handled, Self::EarWithRivet],
+            StepKind::Lid => &[Self::LidFitted],
             StepKind::Finish => &[Self::Finished],
             StepKind::Cut
             | StepKind::Bend
             | StepKind::Seal
             | StepKind::ToEars
             | StepKind::OffMould
-            | StepKind::Lid
             | StepKind::Plug => &[],
         }
     }
@@ -173,8 +186,13 @@ impl Plate {
             Self::TipsTrimmed | Self::Pinned | Self::PinAndClinch => Stage::Pinned,
             Self::Lashed | Self::LashingStart | Self::LashingEnd => Stage::Lashed,
             Self::Handled | Self::EarWithRivet => Stage::Handled,
-            Self::Finished | Self::Exploded | Self::Cover => Stage::Finished,
+            Self::LidFitted | Self::Finished | Self::Exploded | Self::Cover => Stage::Finished,
         }
+    }
+
+    /// Whether it is drawn of this lid, made by itself.
+    pub fn is_of_lid(self, alone: &Basket) -> bool {
+        Self::OF_LID.contains(&self) && self.is_of(alone)
     }
 
     /// Whether a basket has what it shows.
@@ -187,6 +205,7 @@ impl Plate {
             Self::RingsMade => basket.body.rim().hoops == HoopWay::Rings,
             Self::Scarf => basket.body.rim().hoops != HoopWay::Bought,
             Self::Lashed | Self::LashingStart | Self::LashingEnd => basket.body.lashing().is_some(),
+            Self::LidFitted => basket.lid.is_some(),
             Self::Pinned | Self::PinAndClinch => basket.body.pins().count() > 0,
             _ => true,
         }

@@ -7,7 +7,7 @@ use glam::Vec3;
 
 use crate::drawing::Drawing;
 use crate::lines::{PartStyle, Style, View};
-use crate::solid::Part;
+use crate::solid::{LidPose, Part};
 use crate::stages::look;
 use crate::stages::parts::{self, Parts, rows};
 use crate::stages::plate::Plate;
@@ -59,14 +59,16 @@ pub(super) fn whole(studio: &Studio<'_>, plate: Plate) -> Option<(Drawing, u32)>
     let (stage, mut view, look) = shot(studio.basket, plate);
     let cache = if plate == Plate::Cover { &studio.near } else { &studio.far };
     let mut seen = cache.at(stage);
-    if matches!(plate, Plate::Cover | Plate::Finished) {
-        seen.extend(cache.lid());
+    match plate {
+        Plate::Cover | Plate::Finished => seen.extend(cache.lid(LidPose::Closed)),
+        Plate::LidFitted => seen.extend(cache.lid(LidPose::Open)),
+        _ => {}
     }
     let mut parts = parts::shared(seen);
     let (mut size, mut density) = (SIZE, DENSITY[0]);
     match plate {
         Plate::HoopsScarfed => raise_hoops(&mut parts),
-        Plate::Cover | Plate::Finished => {
+        Plate::Cover | Plate::Finished | Plate::LidFitted => {
             let basket = studio.basket;
             let width = basket.across().length.to_mm();
             view = view.at_distance(DISTANCE * width.max(1.0));

@@ -118,9 +118,7 @@ fn line(
         letter: letter.to_owned(),
         stage: scribe.words.name(sample.stage),
         stop: stop
-            .map(|step| {
-                format!("{}. {}", step.number, scribe.words.of(step.of, scribe.words.name(step.kind)))
-            })
+            .map(|step| format!("{}. {}", step.number, scribe.words.step(step.of, step.kind)))
             .unwrap_or_default(),
         begin: when(sample.begin, show.work_a_day, scribe),
         work: scribe.minutes(sample.work_minutes),
@@ -159,9 +157,7 @@ fn day_line(draft: &Draft, day: &Day, scribe: &Scribe<'_>) -> DayLine {
 }
 
 fn task_line(draft: &Draft, task: &Task, scribe: &Scribe<'_>) -> String {
-    let title = step(draft, task.step)
-        .map(|step| scribe.words.of(step.of, scribe.words.name(step.kind)))
-        .unwrap_or_default();
+    let title = step(draft, task.step).map(|step| scribe.words.step(step.of, step.kind)).unwrap_or_default();
     let args = [
         ("sample", name(task.sample.map_or_else(|| scribe.label("demo-all"), sample_letter))),
         ("step", task.step.into()),
@@ -187,10 +183,7 @@ fn next(draft: &Draft, letter: &str, sample: &Sample, scribe: &Scribe<'_>) -> St
     let Some(next) = step(draft, sample.last_step.saturating_add(1)) else {
         return scribe.text("demo-last", &args);
     };
-    args.extend([
-        ("step", next.number.into()),
-        ("title", name(scribe.words.of(next.of, scribe.words.name(next.kind)))),
-    ]);
+    args.extend([("step", next.number.into()), ("title", name(scribe.words.step(next.of, next.kind)))]);
     match next.soak_minutes {
         Some(soak) => {
             args.push(("time", Value::Minutes(soak)));

@@ -18,8 +18,7 @@ impl<'a> Source<'a> {
         ];
         let steps = self.draft.steps.iter().filter(|step| BEFOREHAND.contains(&step.kind));
         let rows = steps.map(|step| {
-            let title =
-                format!("{}. {}", step.number, scribe.words.of(step.of, scribe.words.name(step.kind)));
+            let title = format!("{}. {}", step.number, scribe.words.step(step.of, step.kind));
             vec![title.into(), scribe.minutes(step.learner_minutes).into()]
         });
         vec![

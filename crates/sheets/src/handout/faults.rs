@@ -17,7 +17,7 @@ impl<'a> Source<'a> {
             let words = self.scribe.words;
             (!faults.is_empty()).then(|| Subsection {
                 kind: step.kind.term(),
-                title: format!("{}. {}", step.number, words.of(step.of, words.name(step.kind))),
+                title: format!("{}. {}", step.number, words.step(step.of, step.kind)),
                 blocks: vec![self.pairs(["fault", "cure"], &faults)],
             })
         };

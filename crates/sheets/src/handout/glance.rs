@@ -18,11 +18,7 @@ impl<'a> Source<'a> {
         let time = |minutes: f64| if minutes > 0.0 { scribe.minutes(minutes) } else { String::new() };
         let row = |step: &Step| {
             vec![
-                Cell::from(format!(
-                    "{}. {}",
-                    step.number,
-                    scribe.words.of(step.of, scribe.words.name(step.kind))
-                )),
+                Cell::from(format!("{}. {}", step.number, scribe.words.step(step.of, step.kind))),
                 time(step.soak_minutes.unwrap_or(0.0)).into(),
                 time(step.work_minutes).into(),
                 time(step.learner_minutes).into(),

@@ -35,8 +35,7 @@ impl<'a> Source<'a> {
     }
 
     fn part_of(&self, part: &Part) -> String {
-        let title =
-            format!("{}. {}", part.step, self.scribe.words.of(part.of, self.scribe.words.name(part.kind)));
+        let title = format!("{}. {}", part.step, self.scribe.words.step(part.of, part.kind));
         let id = match (part.goes_on, part.ends) {
             (false, true) => return title,
             (false, false) => "session-begin",

@@ -2,6 +2,7 @@
 
 use basket::Of;
 use basket::message::Value;
+use basket::pattern::StepKind;
 use basket::steps::Step;
 use drawings::stages::Plate;
 
@@ -27,10 +28,16 @@ impl<'a> Source<'a> {
     }
 
     fn plates(&self, step: &Step) -> Vec<String> {
-        let plates = Plate::of_step(step.kind)
-            .iter()
-            .filter(|plate| step.of == Of::Body && plate.is_of(&self.draft.basket));
-        plates.map(|plate| plate.figure()).collect()
+        let basket = &self.draft.basket;
+        let plates = Plate::of_step(step.kind).iter();
+        if step.of == Of::Body || step.kind == StepKind::Lid {
+            return plates.filter(|plate| plate.is_of(basket)).map(|plate| plate.figure()).collect();
+        }
+        let lid = basket.lid_alone();
+        plates
+            .filter(|plate| lid.as_ref().is_some_and(|lid| plate.is_of_lid(lid)))
+            .map(|plate| plate.lid_figure())
+            .collect()
     }
 
     /// All tools, in the order in which they are first taken up.

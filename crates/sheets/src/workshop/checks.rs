@@ -28,7 +28,7 @@ fn of_basket(draft: &Draft, clerk: &Clerk) -> Section {
     table.ticks = true;
     let looked_at = |step: &&Step| step.of == Of::Body || step.kind == StepKind::Lid;
     for step in draft.steps.iter().filter(looked_at) {
-        let heading = format!("{}. {}", step.number, words.of(step.of, words.name(step.kind)));
+        let heading = format!("{}. {}", step.number, words.step(step.of, step.kind));
         for (at, fault) in teaching::faults(step.kind, &draft.basket).iter().enumerate() {
             let cure = words.with(&format!("{}.cure", fault.id), &fault.args);
             let step = if at == 0 { heading.clone() } else { String::new() };

@@ -22,6 +22,8 @@ pub(crate) struct Form {
     width_mm: Mm,
     /// Smallest radius round the foot.
     tightest_mm: Mm,
+    /// How the levels of a foot that is not round follow from it.
+    levels: Levels,
     /// Shape seen from the side, base upward.
     profile: Vec<Spot>,
     /// Height from base to top.
@@ -53,6 +55,19 @@ enum Outline {
     Arcs,
 }
 
+/// How the levels of a wall follow from its foot.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+enum Levels {
+    /// At an even distance from it all round.
+    Even,
+    /// The foot in another size.
+    Scaled,
+    /// By widths along the shorter axis.
+    Widths,
+}
+
 /// A place on the side.
 #[derive(Serialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
@@ -63,6 +78,10 @@ struct Spot {
     height_mm: Mm,
     /// Radius; for outlines that are not round, girth / 2π.
     radius_mm: Mm,
+    /// From edge to edge along the longer axis.
+    length_mm: Mm,
+    /// From edge to edge along the shorter axis.
+    width_mm: Mm,
     /// Lean of the wall outward from upright.
     lean_deg: Degrees,
 }
@@ -95,7 +114,7 @@ struct Undercut {
 
 impl From<&form::Form> for Form {
     fn from(form: &form::Form) -> Self {
-        let form::Form { outline, profile, held } = form;
+        let form::Form { outline, profile, levels, held } = form;
         let Held::Mould(mould) = held;
         let foot = form.across(Length::ZERO, Length::ZERO);
         Self {
@@ -107,7 +126,12 @@ impl From<&form::Form> for Form {
             length_mm: foot.length.into(),
             width_mm: foot.width.into(),
             tightest_mm: form.tightest(Length::ZERO, Length::ZERO).into(),
-            profile: profile.spots(PLACES).map(Spot::from).collect(),
+            levels: match levels {
+                form::Levels::Even => Levels::Even,
+                form::Levels::Scaled => Levels::Scaled,
+                form::Levels::Widths(_) => Levels::Widths,
+            },
+            profile: profile.spots(PLACES).map(|spot| Spot::of(form, spot)).collect(),
             height_mm: form.height().into(),
             arc_mm: form.arc().into(),
             girth_base_mm: form.girth_base().into(),
@@ -119,13 +143,16 @@ impl From<&form::Form> for Form {
     }
 }
 
-impl From<form::Spot> for Spot {
-    fn from(spot: form::Spot) -> Self {
+impl Spot {
+    fn of(form: &form::Form, spot: form::Spot) -> Self {
         let form::Spot { along, height, radius, lean } = &spot;
+        let across = form.across(*along, Length::ZERO);
         Self {
             along_mm: along.into(),
             height_mm: height.into(),
             radius_mm: radius.into(),
+            length_mm: across.length.into(),
+            width_mm: across.width.into(),
             lean_deg: lean.into(),
         }
     }

@@ -14,6 +14,8 @@ use super::measure::Mm;
 pub(crate) struct LidFit {
     /// How it sits, such as `drop-in`.
     fit: String,
+    /// What it is woven over: `mould`, or `flat` of a board.
+    way: String,
     /// Room all round between what goes in and the opening.
     clearance_mm: Mm,
     /// The room that is wanted.
@@ -119,6 +121,7 @@ impl From<&Lid> for LidFit {
         }
         Self {
             fit: word(seat.fit().term(), "lid-fit-"),
+            way: word(lid.way().term(), "lid-way-"),
             clearance_mm: clearance.into(),
             wanted_mm: wanted.into(),
             opening_length_mm,

@@ -70,7 +70,7 @@ impl Step {
             number: *number,
             kind: kind.into(),
             of: of.into(),
-            title: words.of(*of, words.name(*kind)),
+            title: words.step(*of, *kind),
             text: text.iter().map(|paragraph| words.say(paragraph)).collect(),
             soak_minutes: *soak_minutes,
             work_minutes: *work_minutes,

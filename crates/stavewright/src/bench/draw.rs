@@ -5,18 +5,23 @@ use basket::limits::CROSSINGS;
 use basket::steps::Stage;
 use basket::weave::Face;
 use basket::{Basket, Colour};
-use drawings::solid::{self, Detail};
+use drawings::lines::{Style, View, draw};
+use drawings::solid::{self, Detail, LidPose};
 use drawings::stages::{Plate, stage_drawing};
 use drawings::{At, ChartKind, Drawing};
 use words::Words;
 
 use super::api::{
-    Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord,
+    Chart, ChartJoin, ChartRequest, ChartRow, DetailWord, DrawingRequest, DrawingView, FaceWord, LidWord,
     PictureRequest, Seen, SolidFormat,
 };
 use super::compute::{self, Shop, words};
 use super::look::colours::colour_name;
 use super::refusal::Refusal;
+
+/// Size of a drawing of basket and lid from the side, in mm.
+const LID_WIDTH: f64 = 150.0;
+const LID_HEIGHT: f64 = 110.0;
 
 /// A drawing that is no stage of the making.
 pub(crate) struct Flat {
@@ -32,7 +37,11 @@ pub(crate) struct Flat {
 impl Flat {
     /// Whether a basket has what it shows.
     pub(crate) fn is_of(&self, basket: &Basket) -> bool {
-        self.name != "ear" || basket.ears.is_some()
+        match self.name {
+            "ear" => basket.ears.is_some(),
+            "lid-closed" | "lid-open" => basket.lid.is_some(),
+            _ => true,
+        }
     }
 }
 
@@ -49,6 +58,12 @@ pub(crate) const FLAT: &[Flat] = &{
     }
     [
         flat(Side, "section", "form-drawing-section", |basket, words| Some(drawings::section(basket, words))),
+        flat(Side, "lid-closed", "form-drawing-lid-closed", |basket, words| {
+            with_lid(basket, words, LidPose::Closed)
+        }),
+        flat(Side, "lid-open", "form-drawing-lid-open", |basket, words| {
+            with_lid(basket, words, LidPose::Open)
+        }),
         flat(Side, "base-plan", "form-drawing-base-plan", |basket, words| {
             Some(drawings::base_plan(basket, words))
         }),
@@ -75,7 +90,7 @@ pub(crate) const FLAT: &[Flat] = &{
             Some(drawings::spacing_strip(basket, words, At::Base))
         }),
         flat(Template, "stave", "form-drawing-stave", |basket, words| {
-            Some(drawings::stave_template(basket, words))
+            drawings::stave_templates(basket, words).into_iter().next()
         }),
         flat(Template, "spacing-rim", "form-drawing-spacing-rim", |basket, words| {
             Some(drawings::spacing_strip(basket, words, At::Rim))
@@ -91,6 +106,17 @@ pub(crate) const FLAT: &[Flat] = &{
     ]
 };
 
+/// The finished basket from the side, with its lid.
+fn with_lid(basket: &Basket, words: &Words, pose: LidPose) -> Option<Drawing> {
+    basket.lid.as_ref()?;
+    let solid = solid::with_lid(basket, Stage::Finished, Detail::Page, pose);
+    let view = View::named("front").ok()?;
+    let mut drawing = draw(&solid, &view, &Style::print(LID_WIDTH, LID_HEIGHT)).ok()?;
+    drawing.title.clone_from(&basket.title);
+    drawing.description = words.name(Stage::Finished);
+    Some(drawings::kept(drawing, words))
+}
+
 /// A picture in the round as a file, with its media type.
 pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'static str, Vec<u8>), Refusal> {
     let stage = match request.stage.as_deref() {
@@ -104,8 +130,13 @@ pub(crate) fn picture(request: &PictureRequest, shop: Shop<'_>) -> Result<(&'sta
         Some(DetailWord::Page) | None => Detail::Page,
         Some(DetailWord::Full) => Detail::Full,
     };
+    let pose = match request.lid {
+        Some(LidWord::Closed) | None => LidPose::Closed,
+        Some(LidWord::Open) => LidPose::Open,
+        Some(LidWord::Off) => LidPose::Off,
+    };
     let basket = compute::basket(&request.source, shop).map_err(Refusal::misread)?;
-    let solid = solid::solid(&basket, stage, detail);
+    let solid = solid::with_lid(&basket, stage, detail, pose);
     match request.format {
         Some(SolidFormat::Glb) | None => Ok(("model/gltf-binary", solid::glb(&solid))),
         Some(SolidFormat::Stl) => Ok(("model/stl", solid::stl(&solid))),

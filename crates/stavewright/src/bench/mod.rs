@@ -21,6 +21,7 @@ mod kind;
 mod log;
 mod look;
 mod name;
+mod nest;
 mod own_page;
 mod patient;
 mod photo;
@@ -35,6 +36,7 @@ mod shared;
 mod shelf;
 mod studio;
 mod text;
+mod traced;
 mod workers;
 
 pub(crate) use api::{Edit, PastVersion};

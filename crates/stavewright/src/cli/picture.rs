@@ -6,10 +6,11 @@ use basket::steps::Stage;
 use basket::{Basket, Length};
 use clap::ValueEnum;
 use drawings::lines::{PictureError, Style, View, draw, shaded};
-use drawings::solid::{Detail, solid};
+use drawings::solid::{Detail, LidPose, Solid, with_lid};
 use drawings::stages::{Plate, plates, stage_drawing};
 use drawings::{Drawing, kept};
 
+use super::names::{has_lid, lid_poses};
 use super::outcome::Outcome;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
@@ -39,6 +40,11 @@ pub(super) struct Args {
     #[arg(long, value_name = "STAGE")]
     stage: Option<String>,
 
+    /// How the lid of a finished basket is shown; a hinged one that is taken off is open [default:
+    /// closed].
+    #[arg(long, value_parser = lid_poses())]
+    lid: Option<LidPose>,
+
     /// In lines, or in colour with light and shade.
     #[arg(long, value_enum, default_value_t)]
     style: StyleArg,
@@ -64,6 +70,7 @@ fn help() -> String {
   stavewright picture harbour.toml
   stavewright picture harbour.toml --view top --style shaded --out top.png
   stavewright picture harbour.toml --view 30,-20 --stage half-woven --base-up
+  stavewright picture letters.toml --lid open --out open.svg
   stavewright picture harbour.toml --stage lashing-start --out lashing.svg
 
 Stages: {}.
@@ -96,12 +103,16 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let subject = Subject::of(args)?;
     let read = args.reading.read()?;
     let basket = read.basket();
+    let pose = has_lid(&basket, args.lid)?;
     let progress = Progress::begin();
     progress.say("drawing the basket");
     let bytes = match subject {
         Subject::Plate(plate) => ready_made(&basket, plate)
             .and_then(|drawing| form.bytes(&drawing, width.map_or(1.0, |width| width / drawing.width())))?,
-        Subject::Seen(stage, view) => seen(&basket, stage, &view, form, width.unwrap_or(WIDTH))?,
+        Subject::Seen(stage, view) => {
+            let solid = with_lid(&basket, stage, Detail::Full, pose);
+            seen(&basket, (stage, &solid), &view, (form, width.unwrap_or(WIDTH)))?
+        }
     };
     single::write(&out, &bytes)?;
     drop(progress);
@@ -128,7 +139,8 @@ enum Subject {
 impl Subject {
     fn of(args: &Args) -> Result<Self, Failure> {
         let name = args.stage.as_deref().unwrap_or("finished");
-        let as_in_handout = args.view.is_none() && args.style == StyleArg::Lines && !args.base_up;
+        let as_in_handout =
+            args.view.is_none() && args.style == StyleArg::Lines && !args.base_up && args.lid.is_none();
         match (Plate::named(name).ok(), Stage::named(name)) {
             (Some(plate), _) if args.stage.is_some() && as_in_handout => Ok(Self::Plate(plate)),
             (_, Some(stage)) => {
@@ -138,7 +150,7 @@ impl Subject {
             (Some(_), None) => Err(Failure::plain(
                 format!("the stage drawing \u{201c}{name}\u{201d} has its own view and is drawn in lines"),
                 format!(
-                    "Leave out --view, --style and --base-up, or choose one of: {}.",
+                    "Leave out --view, --style, --lid and --base-up, or choose one of: {}.",
                     Stage::ALL.map(Stage::name).join(", "),
                 ),
             )),
@@ -207,13 +219,17 @@ fn ready_made(basket: &Basket, plate: Plate) -> Result<Drawing, Failure> {
     })
 }
 
-fn seen(basket: &Basket, stage: Stage, view: &View, form: Form<'_>, width: f64) -> Result<Vec<u8>, Failure> {
-    let solid = solid(basket, stage, Detail::Full);
+fn seen(
+    basket: &Basket,
+    (stage, solid): (Stage, &Solid),
+    view: &View,
+    (form, width): (Form<'_>, f64),
+) -> Result<Vec<u8>, Failure> {
     if form == Form::Shaded {
         let side = (width * raster::DENSITY).round() as usize;
-        return shaded(&solid, view, side, side).and_then(|image| image.to_png()).map_err(refused);
+        return shaded(solid, view, side, side).and_then(|image| image.to_png()).map_err(refused);
     }
-    let mut drawing = draw(&solid, view, &Style::print(width, width)).map_err(refused)?;
+    let mut drawing = draw(solid, view, &Style::print(width, width)).map_err(refused)?;
     drawing.title.clone_from(&basket.title);
     drawing.description = words(basket).name(stage);
     if let Some(simplified) = solid.simplified {

@@ -4,9 +4,9 @@ use std::path::{Path, PathBuf};
 
 use basket::steps::Stage;
 use clap::ValueEnum;
-use drawings::solid::{Detail, Solid, glb, solid, stl, three_mf};
+use drawings::solid::{Detail, LidPose, Solid, glb, stl, three_mf, with_lid};
 
-use super::names::stages;
+use super::names::{has_lid, lid_poses, stages};
 use super::outcome::Outcome;
 use super::reading::{Reading, words};
 use crate::failure::Failure;
@@ -22,6 +22,7 @@ use crate::{screen, single};
 #[command(after_help = "Examples:
   stavewright solid harbour.toml
   stavewright solid harbour.toml --stage half-woven --out half.glb
+  stavewright solid letters.toml --lid open
   stavewright solid harbour.toml --detail page --out harbour.3mf
 
 Exit status: 0 when the basket can be woven, 1 when a finding says stop (the
@@ -34,6 +35,11 @@ pub(super) struct Args {
     /// How far the making has come.
     #[arg(long, value_parser = stages(), default_value = Stage::Finished.name())]
     stage: Stage,
+
+    /// How the lid of a finished basket is shown; a hinged one that is taken off is open [default:
+    /// closed].
+    #[arg(long, value_parser = lid_poses())]
+    lid: Option<LidPose>,
 
     /// How finely it is cut into triangles.
     #[arg(long, value_enum, default_value_t)]
@@ -71,9 +77,10 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let write = form(&out)?;
     let read = args.reading.read()?;
     let basket = read.basket();
+    let pose = has_lid(&basket, args.lid)?;
     let progress = Progress::begin();
     progress.say("cutting the basket into triangles");
-    let solid = solid(&basket, args.stage, args.detail.into());
+    let solid = with_lid(&basket, args.stage, args.detail.into(), pose);
     progress.say("writing them");
     let bytes = write(&solid).map_err(|error| {
         Failure::of_file(&Origin::File(out.clone()), error, "Ask for less --detail, or write a .glb file.")

@@ -114,8 +114,27 @@ bench-meaning-finish = Was am Ende darauf kommt, und was du auf den Boden schrei
 
 bench-profile = Die Form von der Seite
 bench-profile-hint = Einen Punkt ziehen, oder ihn ansteuern und die Pfeiltasten nehmen (mit Umschalttaste zehnmal so weit).
-bench-profile-point = Messung { $number }
-bench-girth-at = Umfang { $girth } in { $height } Höhe
+bench-profile-lines = Durchgezogen: auf die Längsseite gesehen. Gestrichelt: auf ein Ende gesehen.
+bench-trace = Von einem Foto abnehmen
+bench-trace-how = Stell eine runde Form vor ein einfarbiges Tuch in anderer Farbe, das auf allen vier Seiten zu sehen ist. Halte die Kamera waagerecht, auf halber Höhe der Form, weit weg und herangezoomt.
+bench-trace-girth = Umfang an der weitesten Stelle
+bench-trace-girth-hint = Mit ihm stimmt die Seite auf etwa 0,3 % des Durchmessers.
+bench-trace-height = Oder ihre Höhe, wo kein Umfang gemessen ist
+bench-trace-distance = Abstand von der Linse zur Mitte der Form
+bench-trace-distance-hint = Wo er nicht bekannt ist, werden 1,5 m angenommen.
+bench-trace-foot-up = Sie steht auf dem Rand, Fuß oben
+bench-trace-kept = Dieses Programm sieht das Foto an und bewahrt es nicht auf. Es liegt unter der Zeichnung, bis die Seite neu geladen wird.
+bench-trace-begin = Abnehmen
+bench-trace-none = Wähle zuerst ein Foto.
+bench-did-trace = Umfänge von einem Foto
+bench-underlay = Gepunktet: die Kanten, wie sie gefunden wurden. Wo das Bild anderes zeigt, zieh die Punkte darüber; beide Seiten folgen.
+bench-underlay-seen = Foto, von verborgen bis voll
+bench-underlay-away = Foto wegnehmen
+bench-plan = Die Form von oben
+bench-plan-hint = Durchgezogen: der Fuß; gestrichelt: die Oberkante. Einen Punkt ziehen, oder ihn ansteuern und die Pfeiltasten nehmen (mit Umschalttaste zehnmal so weit).
+bench-plan-many = Durchgezogen: der Fuß; gestrichelt: die Oberkante. Seine Punkte liegen zu dicht, um sie einzeln zu ziehen.
+bench-plan-by-hand = Den Umriss von Hand zeichnen
+bench-plan-fewer = Durch weniger Punkte zeichnen
 bench-height-above-base = Höhe über dem Boden
 bench-girth = Umfang
 bench-height-of = Höhe der Messung { $number }
@@ -124,6 +143,19 @@ bench-add-girth = Messung hinzufügen
 bench-remove-girth = Messung { $number } entfernen
 bench-mould-draw = Lieber aus Boden, Rand und Höhe zeichnen
 bench-mould-measure = Lieber mit Umfängen messen
+
+## Größen, die ineinander stehen
+
+bench-nest = Größen und Satz
+bench-nest-text = Derselbe Korb über Formen anderer Größe, jeder im nächsten stehend. Staken und Flechtfäden kommen aus Vorräten derselben Art.
+bench-nest-sizes = Weite der Formen oben, oder ihre Länge
+bench-nest-sizes-hint = Mit Strichpunkt getrennt, etwa 120; 150; 180; wo keine Einheit steht, in der der Vorlage.
+bench-nest-clearance = Luft zwischen einem Korb und dem nächsten
+bench-nest-begin = Zusammen zeigen
+bench-nest-sheet = Blatt zum Drucken (sizes.pdf)
+bench-nest-busy = Wird berechnet …
+bench-nest-picture = Die Körbe im Schnitt, jeder im nächsten stehend: { $names }
+bench-nest-rooms = Jeder im nächsten
 
 ## Abschnitte
 
@@ -179,6 +211,10 @@ bench-ruler-mm = Der Maßstab ist 160 mm lang, 20 mm je Feld; die Hand 190 mm.
 bench-still = Das Bild für den Druck speichern
 bench-still-saved = Gespeichert als { $name }: 6 Zoll breit mit 300 Punkten je Zoll.
 bench-stage = Arbeitsstand
+bench-lid = Deckel
+bench-lid-closed = zu
+bench-lid-open = offen
+bench-lid-off = daneben
 bench-cut-away = Aufschneiden
 bench-cut-share = { $share } % weggeschnitten
 bench-no-webgl = Dieser Browser zeichnet nichts räumlich (kein WebGL); darum steht hier die Strichzeichnung.

@@ -26,6 +26,8 @@ drawing-base-disc = Bodenscheibe
 drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
 drawing-turning = Karte für die Drehbank
 drawing-turning-description = Die halbe Form von der Seite in wahrer Größe, Fuß unten, { $height } hoch, mit ihrer Länge oder ihrem Durchmesser in gleichen Höhen.
+drawing-turning-width = Karte für die Seite längs der Breite
+drawing-turning-width-description = Die halbe Form quer über ihre Breite in wahrer Größe, Fuß unten, { $height } hoch, mit ihrer Länge und Breite in gleichen Höhen.
 drawing-boards = Umrisse der Bretter
 drawing-boards-description = Die Umrisse von { $count } Brettern in wahrer Größe, ineinander, vom Fuß an gezählt.
 drawing-mould-plan = Teile der Form
@@ -37,6 +39,7 @@ drawing-plan-pins = Stift
 drawing-plan-key = Stifte, Ohren und Schäftungen sitzen am Rand, in diesen Richtungen
 
 drawing-stave = Stake
+drawing-stave-group = Stake, Gruppe { $group }: { $staves }
 drawing-stave-description = Eine Stake in wahrer Größe: { $length } lang, { $width } breit, zum Fuß auf { $foot } verjüngt, mit den Stellen, wo die Nut endet, die volle Breite beginnt, der Rand liegt und die Spitze abgeschnitten wird.
 drawing-place-foot = Fuß
 drawing-place-groove = Kante des Bodens, { $from }

@@ -17,6 +17,10 @@ finding-mould-does-not-come-apart = Die Form lässt sich im Korb nicht zerlegen:
     .why = Ein Segment, das nicht durch den Hals geht, bleibt im Korb, und der Korb auf der Form.
     .remedy = Den Hals weiter oder den Bauch enger machen, oder den Korb an der weitesten Stelle enden lassen.
 
+finding-mould-level-pointed = Auf der Höhe { $height }, wo die Form { $length } lang und { $width } breit ist, läuft sie spitz zu.
+    .why = Die Enden laufen so anders nach außen als die Seiten, dass keine glatte Ebene beide verbindet; Staken und Reifen lassen sich nicht darum biegen.
+    .remedy = Die Breiten noch einmal ansehen, oder die Seiten verlaufen lassen wie die Enden.
+
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
 
@@ -30,7 +34,15 @@ finding-oval-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Fo
 
 finding-oval-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
     .why = Alle Staken neigen sich gleich weit nach außen, und um ein enges Ende fächern sie auf.
-    .remedy = Die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+    .remedy = Die Staken auch am Rand gleichmäßig verteilen und sich neigen lassen, die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+
+finding-staves-lean = Die Staken { $staves } neigen sich gegen den rechten Winkel zum Fuß, um bis zu { $measured }. Ab { $limit } sieht man es.
+    .why = Um die engen Bögen wächst der Rand mehr als an den Seiten. Darum können flache Staken nicht rechtwinklig zum Fuß und zugleich am Rand gleichmäßig stehen.
+    .remedy = Auf die andere Weise verteilen, oder die Wand weniger weit ausstellen.
+
+finding-staves-strained = Gerade über ihrem Fuß gehalten, würden die Staken { $staves } an ihren Kanten gedehnt, um bis zu { $measured }. Bis { $limit } liegt ein Streifen flach.
+    .why = Eine Stake ist ein flacher Streifen. Über die Fläche biegt sie sich leicht, in ihrer eigenen Ebene kaum, und auf dieser Wand biegt sich der gerade Weg nach oben zur Seite.
+    .remedy = Jede den Weg nehmen lassen, auf dem sie flach liegt, wie ihn die Teilstreifen für Fuß und Rand zeigen, oder schmalere Staken nehmen.
 
 finding-wall-closes = Die Wand schließt sich: an der engsten Stelle hat sie einen Radius von { $measured }, und { $count } Staken mit dem inneren Reif brauchen { $limit }.
     .why = Wo die Staken nebeneinander keinen Platz haben, gibt es keinen Korb, was auch immer darunter geflochten ist. Reihen, die über das Ende einer enger werdenden Form hinauslaufen, kommen an eine solche Stelle.
@@ -337,6 +349,10 @@ finding-lid-on-ears = Ohren oder ein Henkel stehen im Rand, wo der Deckel ({ $fi
 finding-lid-ledge-narrow = Zur Seite geschoben liegt der Deckel { $measured } auf seiner Auflage aus { $rings } × { $stock }; sicher sind { $limit }.
     .why = Ist die Auflage schmaler, als der Deckel sich bewegen kann, fällt er hinein.
     .remedy = Die Auflage aus dickerem Material biegen.
+
+finding-lid-too-flat = Der Deckel ist vom Deckelboden zum Rand über { $way } flach geflochten und steigt darauf um { $measured }; { $limit } halten ihn.
+    .why = Breites flaches Geflecht sinkt in der Mitte ein, wenn es feucht wird oder etwas darauf liegt.
+    .remedy = Das Brett wölben: dem Deckel etwas mehr Höhe geben oder einen größeren Deckelboden.
 
 finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
     .why = Ein Deckel, den niemand fassen kann, bleibt zu.

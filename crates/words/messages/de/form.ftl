@@ -47,6 +47,25 @@ form-figure-work = Arbeit, ungefähr
 form-figure-hand = Zahlen
 form-capacity = { $litres } Liter ({ $quarts } US-Quarts)
 
+# Was auf den Zeichnungen einer Form gezogen wird.
+form-grip-girth = Messung { $number }
+form-grip-girth-at = Umfang { $girth } in { $height } Höhe
+form-grip-top = Rand
+form-grip-top-at = { $across } weit, { $height } hoch
+form-grip-width = Breite { $number }
+form-grip-ray = Strahl { $number } von { $count }
+
+# Was von einer Form gesagt wird, die von einem Foto abgenommen ist.
+trace-done = { $girths } Umfänge sind abgenommen, auf etwa { $trust } des Durchmessers genau.
+trace-no-distance = Als Abstand der Kamera sind 1,5 m angenommen; mit dem wahren sind die Umfänge sicherer.
+trace-no-girth = Mit einem Umfang, an der weitesten Stelle gemessen, sind sie noch sicherer.
+trace-lopsided = Die beiden Seiten unterscheiden sich um { $share }: sieh nach, ob ein Schatten für Holz gehalten wurde.
+trace-smoothed = Eine Verengung, die von den Fehlern des Bildes nicht zu unterscheiden ist, ist geglättet.
+
+# Wie ein Korb in der nächsten Größe steht.
+form-nest-room = Geht hinein: rundum mindestens { $room } Luft, { $at } über dem Boden; sein Rand liegt { $below } tiefer.
+form-nest-tight = Zu eng: mindestens { $room } Luft, wo { $wanted } gewünscht sind, { $at } über dem Boden. Nimm eine größere äußere Form.
+
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }
 
@@ -54,6 +73,8 @@ form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei s
 form-drawing-section = Seite und Schnitt
 form-drawing-base-plan = Bodenplan
 form-drawing-taper-chart = Verjüngung und Lücken
+form-drawing-lid-closed = Von der Seite, Deckel zu
+form-drawing-lid-open = Von der Seite, Deckel offen
 form-drawing-plan = Von oben
 form-drawing-chart-outside = Flechtbild von außen
 form-drawing-chart-inside = Flechtbild von innen

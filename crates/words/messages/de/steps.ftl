@@ -8,6 +8,15 @@ step-cut-text-staves = { $all } Stücke von { $length } Länge schneiden: { $cou
         [one] eines als Ersatz
        *[other] { $spares } als Ersatz
     }.
+step-cut-text-staves-groups = { $all } Stücke schneiden, nicht alle gleich: { $count } für den Korb und { $spares ->
+        [one] eines
+       *[other] { $spares }
+    } als Ersatz. Auf jedes seine Gruppe schreiben, und seine Nummer, wo es eine hat.
+step-cut-text-group = Gruppe { $group }: { $count } Stücke, { $length } lang und { $width } breit, für die Staken { $staves }{ $spares ->
+        [0] .
+        [one] { " " }und eines als Ersatz.
+       *[other] { " " }und { $spares } als Ersatz.
+    }
 step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten: { $count } für den Korb und { $spares ->
         [one] eine als Ersatz
        *[other] { $spares } als Ersatz
@@ -52,11 +61,15 @@ step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschni
     }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
 step-staves-text-soak = Die Staken ({ $stock }) in Wasser tauchen und in einem feuchten Tuch durchziehen lassen; langes Einweichen lässt sie nur quellen. Sie sind so weit, wenn sich das schmale Ende lautlos biegt.
 step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und liegt rechtwinklig zur Kante.
+step-staves-text-set-lean = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }).
+step-staves-text-group = Gruppe { $group } kommt auf die Plätze { $staves }.
+step-staves-text-lean = Nicht alle stehen im rechten Winkel zur Kante des Bodens: Die Staken { $staves } neigen sich, um bis zu { $lean }, und um ebenso viel liegen ihre Füße schräg in der Nut. So soll es sein: Auf diesem Weg liegt jede flach.
 step-staves-text-ends = Jede Stake steht dort, wo ihr Fuß ist, im rechten Winkel zur Kante des Bodens, und so bleibt sie bis zum Rand: keine neigt sich zu einem Ende. Die Lücken wachsen an den beiden Enden am meisten, auf { $ends } am Rand, und an den Seiten am wenigsten, auf { $sides }.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
 step-staves-text-face-in = Die flache Seite zeigt nach außen; die gerundete liegt auf der Form.
 step-staves-text-count = Die Staken zählen. Dann noch einmal zählen: { $count }.
 step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in gleichen Abständen, und mit einem Gummiband um Form und Boden halten. Besprühen, ausrichten und über Nacht die Gestalt der Form annehmen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
+step-staves-text-band-lean = Alle Staken an der Form hochbiegen, jede von ihrer Marke am Fuß zu ihrer Marke am Rand, und mit einem Gummiband um Form und Boden halten. Besprühen, ausrichten und über Nacht die Gestalt der Form annehmen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
 
 ## Flechten
 

@@ -158,6 +158,8 @@ bail-curve-half-ellipse = halbe Ellipse
 handle-kind-swing = beweglich
 handle-kind-fixed = fest im Rand
 handle-kind-knob = zwei Knöpfe
+lid-way-mould = eine eigene Form
+lid-way-flat = ein Brett, flach geflochten
 lid-fit-drop-in = im Rand, auf einer Auflage
 lid-fit-cap = über dem Rand, als Stülpdeckel
 lid-fit-flush = bündig auf dem Rand
@@ -216,6 +218,9 @@ every-other-stave = jede zweite Stake
 lashing-style-single = einmal herum
 lashing-style-crossed = gekreuzt
 
+staves-spacing-foot = am Fuß
+staves-spacing-rim = am Fuß und am Rand
+
 oval-side-out = gerundete Seite außen
 oval-side-in = gerundete Seite innen
 
@@ -241,6 +246,9 @@ outline-traced = wie abgenommen
 
 side-straight = senkrecht
 side-cone = gerade Schräge
+levels-even = gleichmäßig
+levels-scaled = vergrößert
+side-board = ein Brett mit gerundeter Kante, davor eben
 side-bowl = Schale, am Rand senkrecht
 
 way-continuous = läuft von Reihe zu Reihe weiter

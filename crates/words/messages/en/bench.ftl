@@ -114,8 +114,27 @@ bench-meaning-finish = What goes on at the end, and what you write on the base.
 
 bench-profile = The mould from the side
 bench-profile-hint = Drag a point, or choose it and use the arrow keys (with Shift: ten times as far).
-bench-profile-point = Measurement { $number }
-bench-girth-at = { $girth } round, { $height } up
+bench-profile-lines = Solid: its long side. Dashed: one of its ends.
+bench-trace = Trace a photograph
+bench-trace-how = Stand a round mould before a plain sheet of another colour, seen on all four sides of it. Hold the camera level, at half its height, far away and zoomed in.
+bench-trace-girth = Girth at the widest place
+bench-trace-girth-hint = With it the side is good to about 0.3 % of the diameter.
+bench-trace-height = Or its height, where no girth was taped
+bench-trace-distance = Distance from the lens to the middle of the mould
+bench-trace-distance-hint = 1.5 m is taken where it is not known.
+bench-trace-foot-up = It stands on its rim, foot up
+bench-trace-kept = The photograph is looked at by this program and kept nowhere. It lies under the drawing until the page is loaded anew.
+bench-trace-begin = Trace it
+bench-trace-none = Choose a photograph first.
+bench-did-trace = girths from a photograph
+bench-underlay = Dotted: the edges as they were found. Where the picture says otherwise, drag the points over it; both sides follow.
+bench-underlay-seen = Photograph, from hidden to full
+bench-underlay-away = Take the photograph away
+bench-plan = The mould from above
+bench-plan-hint = Solid: the foot; dashed: the top. Drag a point, or choose it and use the arrow keys (with Shift: ten times as far).
+bench-plan-many = Solid: the foot; dashed: the top. Its points lie too close to be dragged one by one.
+bench-plan-by-hand = Draw its outline by hand
+bench-plan-fewer = Draw it through fewer points
 bench-height-above-base = Height above the base
 bench-girth = Girth
 bench-height-of = Height of measurement { $number }
@@ -124,6 +143,19 @@ bench-add-girth = Add a measurement
 bench-remove-girth = Remove measurement { $number }
 bench-mould-draw = Draw it from base, rim and height instead
 bench-mould-measure = Measure it by girths instead
+
+## Sizes that stand in each other
+
+bench-nest = Sizes and nest
+bench-nest-text = The same basket over moulds of other sizes, each standing in the next. Staves and weavers come from stock of the same kind.
+bench-nest-sizes = Across the moulds at the top, or their lengths
+bench-nest-sizes-hint = Parted by commas, such as 5, 6, 7, 8; in the pattern’s units where none is written.
+bench-nest-clearance = Room between one basket and the next
+bench-nest-begin = Show them together
+bench-nest-sheet = Sheet to print (sizes.pdf)
+bench-nest-busy = Working them out …
+bench-nest-picture = The baskets cut through, each standing in the next: { $names }
+bench-nest-rooms = Each in the next
 
 ## Courses
 
@@ -179,6 +211,10 @@ bench-ruler-mm = The ruler is 160 mm long, 20 mm a mark; the hand is 190 mm.
 bench-still = Save the picture for print
 bench-still-saved = Saved as { $name }: 6 in wide at 300 dots an inch.
 bench-stage = Stage
+bench-lid = Lid
+bench-lid-closed = closed
+bench-lid-open = open
+bench-lid-off = off
 bench-cut-away = Cut away
 bench-cut-share = { $share } % cut away
 bench-no-webgl = This browser draws nothing in the round (no WebGL), so the line drawing stands here.

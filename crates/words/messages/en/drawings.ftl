@@ -26,6 +26,8 @@ drawing-base-disc = Base disc
 drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
 drawing-turning = Card for the lathe
 drawing-turning-description = Half the mould from the side at true size, foot below, { $height } high, with its length or diameter at even heights.
+drawing-turning-width = Card for the side along the width
+drawing-turning-width-description = Half the mould across its width at true size, foot below, { $height } high, with its length and width at even heights.
 drawing-boards = Outlines of the boards
 drawing-boards-description = The outlines of { $count } boards at true size, one within the other, numbered from the foot.
 drawing-mould-plan = Parts of the mould
@@ -37,6 +39,7 @@ drawing-plan-pins = pin
 drawing-plan-key = pins, ears and scarfs stand at the rim, in these directions
 
 drawing-stave = Stave
+drawing-stave-group = Stave, group { $group }: { $staves }
 drawing-stave-description = A stave at true size: { $length } long, { $width } wide, tapering to { $foot } at the foot, with the places where the groove ends, full width begins, the rim lies and the tip is trimmed.
 drawing-place-foot = foot
 drawing-place-groove = edge of the base, { $from }

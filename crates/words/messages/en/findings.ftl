@@ -17,6 +17,10 @@ finding-mould-does-not-come-apart = The mould does not come apart inside the bas
     .why = A segment that does not pass the neck stays in the basket, and the basket on the mould.
     .remedy = Make the neck wider or the belly narrower, or end the basket at the widest place.
 
+finding-mould-level-pointed = At height { $height }, where the mould is { $length } long and { $width } wide, it comes to a point.
+    .why = The ends run out so much otherwise than the sides that no smooth level joins them; staves and hoops cannot bend round it.
+    .remedy = Look at the widths again, or let the sides run as the ends do.
+
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips
 
@@ -30,7 +34,15 @@ finding-oval-girth-contradicts = The tape says { $taped } round the foot of the 
 
 finding-oval-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
     .why = All staves lean out alike, and round a tight end they fan.
-    .remedy = Let the wall lean out less, or choose a rounder foot.
+    .remedy = Space the staves evenly at the rim too and let them lean, let the wall lean out less, or choose a rounder foot.
+
+finding-staves-lean = Staves { $staves } lean from square to the foot, by up to { $measured }. From { $limit } on it is seen.
+    .why = The rim grows more round the tight bends than along the sides. So flat staves cannot stand square to the foot and evenly at the rim as well.
+    .remedy = Space them the other way, or let the wall lean out less.
+
+finding-staves-strained = Held straight up from their feet, staves { $staves } would be strained at their edges, by up to { $measured }. Up to { $limit } a strip lies flat.
+    .why = A stave is a flat strip. Across its face it bends easily, in its own plane hardly, and on this wall the way straight up bends sideways.
+    .remedy = Let each take the way on which it lies flat, as the strips for foot and rim show it, or take narrower staves.
 
 finding-wall-closes = The wall closes: it is { $measured } in radius where it is narrowest, and { $count } staves with the inner hoop need { $limit }.
     .why = Where staves have no room side by side there is no basket, whatever is woven below. Rows that run on past the end of a mould that narrows come to such a place.
@@ -337,6 +349,10 @@ finding-lid-on-ears = Ears or a handle stand in the rim, where the lid ({ $fit }
 finding-lid-ledge-narrow = Pushed to one side the lid lies { $measured } on its ledge of { $rings } × { $stock }; { $limit } are safe.
     .why = Where the ledge is narrower than the lid can move, the lid falls in.
     .remedy = Bend the ledge from thicker stock.
+
+finding-lid-too-flat = The lid is woven flat over { $way } from plaque to rim and rises { $measured } on it; { $limit } hold it.
+    .why = Flat weaving over a wide way sinks in the middle when it is damp or something is laid on it.
+    .remedy = Dome the board: give the lid a little more height, or a larger plaque.
 
 finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
     .why = A lid that nobody can get hold of stays shut.

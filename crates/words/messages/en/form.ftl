@@ -47,6 +47,25 @@ form-figure-work = Work, roughly
 form-figure-hand = Figures
 form-capacity = { $litres } litres ({ $quarts } US quarts)
 
+# What a hand takes hold of on the drawings of a mould.
+form-grip-girth = Measurement { $number }
+form-grip-girth-at = { $girth } round, { $height } up
+form-grip-top = Rim
+form-grip-top-at = { $across } across, { $height } up
+form-grip-width = Width { $number }
+form-grip-ray = Ray { $number } of { $count }
+
+# What is said of a mould that was traced from a photograph.
+trace-done = { $girths } girths were traced, good to about { $trust } of the diameter.
+trace-no-distance = The distance of the camera was taken as 1.5 m; with it the girths are surer.
+trace-no-girth = With a girth taped at the widest place they are surer still.
+trace-lopsided = Both sides differ by { $share }: look whether a shadow was taken for wood.
+trace-smoothed = A narrowing too small to be told from the picture’s own faults was smoothed away.
+
+# How a basket stands in the next size.
+form-nest-room = Goes in: least room { $room } all round, { $at } above the floor; its rim lies { $below } below.
+form-nest-tight = Too tight: least room { $room } where { $wanted } is wanted, { $at } above the floor. Take a larger outer mould.
+
 form-why-usual = usual, unless the pattern says otherwise
 form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
 
@@ -54,6 +73,8 @@ form-lean-count = the count decides; to the other side it leans on so many stave
 form-drawing-section = Side and section
 form-drawing-base-plan = Base plan
 form-drawing-taper-chart = Taper and gaps
+form-drawing-lid-closed = From the side, the lid closed
+form-drawing-lid-open = From the side, the lid open
 form-drawing-plan = From above
 form-drawing-chart-outside = Chart from outside
 form-drawing-chart-inside = Chart from inside

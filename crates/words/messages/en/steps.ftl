@@ -8,6 +8,15 @@ step-cut-text-staves = Cut { $all } pieces { $length } long: { $count } for the 
         [one] one spare
        *[other] { $spares } spares
     }.
+step-cut-text-staves-groups = Cut { $all } pieces, not all alike: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Write its group on each, and its number where it has one.
+step-cut-text-group = Group { $group }: { $count } pieces { $length } long and { $width } wide, for staves { $staves }{ $spares ->
+        [0] .
+        [one] { " " }and one spare.
+       *[other] { " " }and { $spares } spares.
+    }
 step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count } for the basket and { $spares ->
         [one] one spare
        *[other] { $spares } spares
@@ -52,11 +61,15 @@ step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tap
     }. Count them, lay the narrow ends to one side and try a few in the groove.
 step-staves-text-soak = Dip the staves ({ $stock }) in water and let them mellow in a damp towel; a long soak only swells them. They are ready when the narrow end bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and lies square to the edge.
+step-staves-text-set-lean = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }).
+step-staves-text-group = Group { $group } goes to the places { $staves }.
+step-staves-text-lean = Not all of them stand square to the edge of the base: staves { $staves } lean, by up to { $lean }, and their feet lie as much aslant in the groove. Let them: on that way each lies flat.
 step-staves-text-ends = Each stave stands square to the edge of the base where its foot is, and so it stays up to the rim: none leans toward an end. The gaps grow most at the two ends, to { $ends } at the rim, and least along the sides, to { $sides }.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
 step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
 step-staves-text-count = Count the staves. Then count them again: { $count }.
 step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
+step-staves-text-band-lean = Bend all staves up along the mould, each from its mark at the foot to its mark at the rim, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
 
 ## Weaving
 

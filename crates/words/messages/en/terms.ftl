@@ -158,6 +158,8 @@ bail-curve-half-ellipse = half ellipse
 handle-kind-swing = swinging
 handle-kind-fixed = fixed in the rim
 handle-kind-knob = two knobs
+lid-way-mould = a mould of its own
+lid-way-flat = a board, woven flat
 lid-fit-drop-in = within the rim, on a ledge
 lid-fit-cap = over the rim, as a cap
 lid-fit-flush = flush on the rim
@@ -216,6 +218,9 @@ every-other-stave = every other stave
 lashing-style-single = once round
 lashing-style-crossed = crossed
 
+staves-spacing-foot = at the foot
+staves-spacing-rim = at the foot and at the rim
+
 oval-side-out = rounded face out
 oval-side-in = rounded face in
 
@@ -241,6 +246,9 @@ outline-traced = as traced
 
 side-straight = straight up
 side-cone = a straight slope
+levels-even = even
+levels-scaled = scaled
+side-board = a board with a rounded edge, level before it
 side-bowl = a bowl, upright at the rim
 
 way-continuous = runs on from row to row

@@ -1,12 +1,13 @@
 /** Asking for the picture: one at a time, the newest next. */
 
-import type { DetailWord } from "../../api/types.ts";
+import type { DetailWord, LidWord, PictureRequest } from "../../api/types.ts";
 import { bytes } from "../../server/client.ts";
 import { Latest } from "../../server/latest.ts";
 
 export interface Question {
   readonly source: string;
   readonly stage: string | undefined;
+  readonly lid: LidWord;
   readonly detail: DetailWord;
   /** When the hand moved that this answers; none for a picture at rest. */
   readonly asked: number | null;
@@ -31,7 +32,7 @@ export class Models {
 }
 
 async function ask(question: Question, signal: AbortSignal): Promise<Shot> {
-  const { source, detail } = question;
-  const body = { source, detail, stage: question.stage ?? null };
+  const { source, detail, lid } = question;
+  const body: PictureRequest = { source, detail, lid, stage: question.stage ?? null };
   return { glb: await bytes("/api/picture", body, signal), question };
 }

@@ -9,6 +9,7 @@ import { t } from "../../words/texts.ts";
 import { fileName } from "../../shell/dialog.ts";
 import type { View } from "../view.ts";
 import { Watch } from "../view.ts";
+import { LidSwitch } from "./lid.ts";
 import { LineStage } from "./lines.ts";
 import { Models, type Shot } from "./models.ts";
 import { describe, means } from "./names.ts";
@@ -30,6 +31,7 @@ export class RoundView implements View {
   readonly #tools: HTMLElement;
   readonly #ruler: HTMLElement;
   readonly #slider: StageSlider;
+  readonly #lid = new LidSwitch(() => this.#ask(false));
   readonly #watch: Watch;
   readonly #models: Models;
   #scene: RoundScene | undefined;
@@ -42,7 +44,10 @@ export class RoundView implements View {
   #told = "";
 
   constructor(private readonly bench: Bench) {
-    this.#slider = new StageSlider(() => this.#ask(false));
+    this.#slider = new StageSlider(() => {
+      this.#offerLid();
+      this.#ask(false);
+    });
     this.#cutKnob = this.#cutSlider();
     this.#ruler = this.#tool("ruler", "bench-ruler", (scene) => this.#rule(scene));
     this.#tools = el(
@@ -63,11 +68,11 @@ export class RoundView implements View {
         this.#tool("right", "bench-part-next", () => this.#walk(1)),
       ),
     );
-    this.#knobs = el("div", { class: "knobs" }, this.#slider.node, this.#cutKnob);
+    this.#knobs = el("div", { class: "knobs" }, this.#slider.node, this.#cutKnob, this.#lid.node);
     this.node = el("div", { class: "round" }, this.#stage, this.#name, this.#tools, this.#knobs);
     this.#watch = new Watch(bench, (moving) => this.#ask(moving));
     this.#models = new Models((shot) => this.#show(shot), (error) => this.#fail(error));
-    bench.shown.listen((shown) => shown && this.#slider.show(shown.stages));
+    bench.shown.listen(() => this.#follow());
     bench.place.listen(() => this.#mark());
   }
 
@@ -98,8 +103,20 @@ export class RoundView implements View {
       this.#cutKnob.hidden = true;
       say(this.#name, t("bench-no-webgl"));
     }
+    this.#follow();
+  }
+
+  #follow(): void {
     const shown = this.bench.shown.value;
-    if (shown) this.#slider.show(shown.stages);
+    if (!shown) return;
+    this.#slider.show(shown.stages);
+    this.#offerLid();
+  }
+
+  /** Line drawings show each stage as the handout does, the lid shut. */
+  #offerLid(): void {
+    const there = this.bench.shown.value?.lid === true && this.#lines === undefined;
+    this.#lid.show(there && this.#slider.finished);
   }
 
   #furnish(scene: RoundScene): void {
@@ -133,7 +150,7 @@ export class RoundView implements View {
       return;
     }
     const { asked } = this.bench.turn;
-    this.#models.request({ source, stage, detail: moving ? "thumbnail" : "page", asked: moving ? asked : null });
+    this.#models.request({ source, stage, lid: this.#lid.pose, detail: moving ? "thumbnail" : "page", asked: moving ? asked : null });
   }
 
   async #show(shot: Shot): Promise<void> {

@@ -28,6 +28,11 @@ export class StageSlider {
     return this.#stages.some(({ word }) => word === this.#chosen) ? this.#chosen : undefined;
   }
 
+  /** Whether it stands at the finished basket. */
+  get finished(): boolean {
+    return this.#slider.valueAsNumber === this.#stages.length - 1;
+  }
+
   show(stages: readonly Word[]): void {
     this.#stages = stages;
     const at = stages.findIndex(({ word }) => word === this.#chosen);

@@ -3,14 +3,10 @@
 use super::cut::{Cut, CutStock};
 use crate::measure::Length;
 use crate::message::Message;
-use crate::parts::lid::{Collar, Ledge, Lid, LidSeat};
+use crate::parts::lid::{Collar, KNOB, Ledge, Lid, LidSeat, PEG};
 use crate::pattern::LidLift;
 use crate::piece::{FloorPart, Of, Piece};
 
-/// A usual knob: how wide, how high (common practice).
-const KNOB: [Length; 2] = [Length::inches(0.75), Length::inches(0.625)];
-/// A usual peg of a latch (common practice).
-const PEG: [Length; 2] = [Length::inches(0.375), Length::inches(0.75)];
 /// What a loop of cane takes: two turns that stand up a finger's width, and ends to be tucked (common practice).
 const LOOP: Length = Length::inches(14.0);
 /// How many loops a hinge has.
@@ -79,7 +75,7 @@ fn hinge(lid: &Lid) -> impl Iterator<Item = Cut> {
 
 /// Loops of the cane with which the lid is lashed.
 fn cane(lid: &Lid, piece: Piece, count: u32, purpose: Message) -> Option<Cut> {
-    let stock = lid.vessel.lashing().map(|lashing| lashing.weaver.clone())?;
+    let stock = lid.cane()?.clone();
     let width = stock.width;
     Some(Cut::new(piece, CutStock::Material(stock), count, purpose).length(LOOP).width(width))
 }

@@ -4,6 +4,7 @@ use super::case::{Case, Measured as _};
 use super::finding::{Finding, Grade};
 use super::write;
 use crate::cover::cover;
+use crate::form::BOARD;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::parts::lid::{FLUSH, LEAST_DOWN, LEAST_OVERLAP, Lid, LidSeat};
@@ -11,14 +12,22 @@ use crate::pattern::{LidFit, Word as _, keys};
 use crate::piece::{Of, Piece};
 use crate::term::Term as _;
 
+/// Flat weaving holds itself over this way from plaque to rim, and over a wider one when it rises by this share of it
+/// (common practice: 2 in, and 1/16 in to the inch).
+const HOLDS_FLAT: Length = Length::inches(2.0);
+const DOME: f64 = 0.0625;
 /// What a hand takes between a lid and the handle above it (common practice: 1 in).
 const HAND: Length = Length::inches(1.0);
-/// How far what lifts a lid stands up (common practice).
-const LIFT: Length = Length::inches(0.625);
 
 pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     let Some(lid) = case.basket.lid.as_ref() else { return Vec::new() };
-    let found = [too_tight(case, lid), badly_seated(case, lid), on_ears(case, lid), under_handle(case, lid)];
+    let found = [
+        too_tight(case, lid),
+        badly_seated(case, lid),
+        too_flat(case, lid),
+        on_ears(case, lid),
+        under_handle(case, lid),
+    ];
     let mut findings: Vec<Finding> = found.into_iter().flatten().collect();
     for finding in &mut findings {
         finding.place.of = Of::Lid;
@@ -106,6 +115,18 @@ fn badly_seated(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
     }
 }
 
+/// Flat weaving over a wide way sinks in the middle; a little dome holds it.
+fn too_flat(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
+    let [way, rise] = lid.flat()?;
+    let wanted = way * DOME;
+    (way > HOLDS_FLAT && wanted.exceeds(rise)).then(|| {
+        Finding::new(Grade::Care, "lid-too-flat", Piece::Weaving)
+            .measured(rise, wanted)
+            .arg("way", way)
+            .remedy(keys::lid::HEIGHT.path, write::at_least(BOARD + wanted, case.units()))
+    })
+}
+
 /// Ears stand up out of the rim, where a cap or a lid on the rim has to lie.
 fn on_ears(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
     let ears = case.basket.ears.as_ref().map(|_| Piece::Ears);
@@ -121,7 +142,7 @@ fn on_ears(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
 fn under_handle(case: &Case<'_>, lid: &Lid) -> Option<Finding> {
     let handle = case.basket.handle.as_ref()?;
     let bow = handle.bow()?;
-    let room = handle.top() - bow.thickness - lid.rises - LIFT;
+    let room = handle.top() - bow.thickness - lid.rises - lid.lift_height();
     HAND.exceeds(room)
         .then(|| Finding::new(Grade::Care, "lid-under-handle", Piece::Handle).measured(room, HAND))
 }

@@ -10,6 +10,7 @@ mod foot;
 mod groove;
 mod handle;
 mod lashing;
+mod levels;
 mod lid;
 mod mends;
 mod mould;
@@ -17,6 +18,7 @@ mod neck;
 mod nest;
 mod notes;
 mod outline;
+mod paths;
 mod pins;
 mod rim;
 mod rivets;
@@ -39,9 +41,12 @@ use crate::stock::Catalogue;
 pub const CODES: &[&str] = &[
     "mould-undercut",
     "mould-does-not-come-apart",
+    "mould-level-pointed",
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",
+    "staves-lean",
+    "staves-strained",
     "wall-closes",
     "base-wider-than-mould",
     "base-smaller-than-mould",
@@ -113,6 +118,7 @@ pub const CODES: &[&str] = &[
     "lid-cap-shallow",
     "lid-not-flush",
     "lid-on-ears",
+    "lid-too-flat",
     "lid-under-handle",
     "nest-clearance",
     "note-without-step",

@@ -65,7 +65,7 @@ fn does_not_come_apart(case: &Case<'_>, place: Place, stuck: Stuck) -> Finding {
 
 /// What the mould does above the basket does not hold it.
 fn narrowing(case: &Case<'_>) -> Undercut {
-    Undercut::below(case.basket.body.profile(), case.basket.body.rim().along + case.rim_width())
+    case.basket.body.form.undercut_below(case.basket.body.rim().along + case.rim_width())
 }
 
 /// The mould's own figures with nothing narrower above than below.

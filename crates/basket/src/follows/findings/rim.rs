@@ -55,7 +55,9 @@ pub(super) fn stock_key(case: &Case<'_>, part: Piece) -> &'static str {
 
 fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
     let limit = hoop.stock.bend_limit?;
-    (hoop.bend_strain > limit).then(|| {
+    // Where a level comes to a point, that is the fault.
+    let pointed = case.basket.body.form.tightest(case.basket.body.rim().along, Length::ZERO) <= Length::ZERO;
+    (hoop.bend_strain > limit && !pointed).then(|| {
         let grade = if hoop.bend_strain > limit * BREAKS { Grade::Stop } else { Grade::Care };
         let strain_per_mm = hoop.bend_strain / hoop.stock.thickness.to_mm();
         let thinner = case.stock_like(&hoop.stock, |other| {

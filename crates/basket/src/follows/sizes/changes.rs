@@ -8,7 +8,7 @@ use crate::follows::findings::write;
 use crate::form::Form;
 use crate::measure::Length;
 use crate::pattern::keys::{self, Declared as _};
-use crate::pattern::{Girth, MouldForm, MouldPattern, Outline, Pattern, Until};
+use crate::pattern::{Girth, Levels, MouldForm, MouldPattern, Outline, Pattern, Until, WidthAt};
 use crate::stock::{Catalogue, Material};
 
 /// Sizes that differ by less are one size: a tape round a mould says no more about its diameter.
@@ -116,6 +116,11 @@ impl Size<'_> {
                 changes.push(one(keys::mould::RIM.path, *rim));
                 changes.push(one(keys::mould::HEIGHT.path, *height));
             }
+        }
+        if let Levels::Widths(widths) = &mould.levels {
+            let pair = |at: &WidthAt| format!("[{}, {}]", self.written(at.height), self.written(at.width));
+            let pairs: Vec<String> = widths.iter().map(pair).collect();
+            changes.push(Change::scaled(keys::mould::WIDTHS.path, format!("[{}]", pairs.join(", "))));
         }
         changes
     }

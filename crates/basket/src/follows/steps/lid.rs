@@ -6,13 +6,49 @@ use super::time::{BENT_DRY, GLUE_DRY};
 use crate::basket::Basket;
 use crate::message::Message;
 use crate::parts::lid::{Collar, HingePlace, Ledge, Lid, LidSeat};
-use crate::pattern::{LidLift, StepKind};
+use crate::pattern::{LidLift, LidWay, StepKind};
 use crate::piece::Of;
 
 /// Share of the work on a hoop that each ring of a ledge is: it is bent and glued, but not lashed (assumed).
 const RING: f64 = 0.5;
 /// Work of trying the lid in and fixing what lifts it, in minutes (assumed).
 const FITTING: f64 = 20.0;
+
+/// What is said of a basket, and in its place of a lid: it has a plaque and no base.
+const OWN: [(&str, &str); 21] = [
+    ("step-seal-text-sand", "step-lid-own-seal-text-sand"),
+    ("step-base-text-sand", "step-lid-own-base-text-sand"),
+    ("step-base-text-screw", "step-lid-own-base-text-screw"),
+    ("step-base-text-along", "step-lid-own-base-text-along"),
+    ("step-base-text-strips", "step-lid-own-base-text-strips"),
+    ("step-base-text-guard", "step-lid-own-base-text-guard"),
+    ("step-base-text-mark", "step-lid-own-base-text-mark"),
+    ("step-cut-text-staves", "step-lid-own-cut-text-staves"),
+    ("step-staves-text-ends", "step-lid-own-staves-text-ends"),
+    ("step-staves-text-band", "step-lid-own-staves-text-band"),
+    ("step-first-text-start", "step-lid-own-first-text-start"),
+    ("step-first-text-direction", "step-lid-own-first-text-direction"),
+    ("step-first-text-direction-left", "step-lid-own-first-text-direction-left"),
+    ("step-first-text-hardest", "step-lid-own-first-text-hardest"),
+    ("step-dry-text-wait", "step-lid-own-dry-text-wait"),
+    ("step-dry-text-pack", "step-lid-own-dry-text-pack"),
+    ("step-off-text-screw", "step-lid-own-off-text-screw"),
+    ("step-cut-text-ready", "step-lid-own-cut-text-ready"),
+    ("step-staves-text-ready", "step-lid-own-staves-text-ready"),
+    ("step-first-text-weave", "step-lid-own-first-text-weave"),
+    ("step-rings-text-glue", "step-lid-own-rings-text-glue"),
+];
+
+/// What is said in their place of a lid that is woven flat on a board.
+const FLAT: [(&str, &str); 7] = [
+    ("step-base-text-screw", "step-lid-flat-base-text-screw"),
+    ("step-staves-text-band", "step-lid-flat-staves-text-band"),
+    ("step-first-text-start", "step-lid-flat-first-text-start"),
+    ("step-dry-text-wait", "step-lid-flat-dry-text-wait"),
+    ("step-dry-text-pack", "step-lid-flat-dry-text-pack"),
+    ("step-half-text-weave", "step-lid-flat-half-text-weave"),
+    ("step-rest-text-weave", "step-lid-flat-rest-text-weave"),
+];
 
 /// Its steps, as `of` any basket, after those of the basket and before the finish, which goes on both.
 pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) -> Vec<Step> {
@@ -24,6 +60,11 @@ pub(super) fn steps(basket: &Basket, at: Stage, of: fn(&Basket) -> Vec<Step>) ->
         .collect();
     for step in &mut steps {
         (step.of, step.stage) = (Of::Lid, at);
+        for said in &mut step.text {
+            let is_it = |(of_body, _): &&(&str, &'static str)| *of_body == said.id;
+            let flat = FLAT.iter().filter(|_| lid.way() == LidWay::Flat).find(is_it);
+            said.id = flat.or_else(|| OWN.iter().find(is_it)).map_or(said.id, |(_, own)| own);
+        }
     }
     steps
 }

@@ -126,7 +126,7 @@ impl<'a> Places<'a> {
 
     /// The same along the level.
     pub(super) fn off_opposite_rim(&self) -> Length {
-        self.stand.level.radius * self.off_opposite().to_radians()
+        self.stand.level.radius() * self.off_opposite().to_radians()
     }
 
     pub(super) fn turns(&self) -> [f64; 2] {

@@ -47,7 +47,7 @@ pub struct Wall<'a> {
 impl Wall<'_> {
     /// The inner faces of the staves in the middle of the rim.
     pub(super) fn level(&self) -> Level<'_> {
-        Level { form: self.form, radius: self.seat.girth / TAU }
+        self.form.level(self.seat.height, self.seat.girth / TAU)
     }
 }
 

@@ -2,7 +2,6 @@
 
 use super::bow::{self, Bow, Feet, tilt};
 use super::{Ears, Wall};
-use crate::form::Level;
 use crate::making::Making;
 use crate::measure::{Angle, Length};
 use crate::message::Message;
@@ -54,7 +53,7 @@ impl FixedHandle {
         let unsaid = &mut Making::new(making.catalogue, making.hand);
         let ends = Ears::of(&standing, wall, unsaid);
 
-        let middle = Level { radius: level.radius + wall.uprights.thickness / 2.0, ..level };
+        let middle = level.grown(wall.uprights.thickness / 2.0);
         let half_span = middle.chord(ends.each.map(|end| end.turn), ends.off_opposite).half;
         let leg = height + tail;
         let feet = Feet { span: &|_| half_span, beyond: leg, layers: 1.0 };

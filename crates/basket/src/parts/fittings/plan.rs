@@ -2,7 +2,7 @@
 
 use std::f64::consts::TAU;
 
-use crate::form::{Level, Off, Outline as _};
+use crate::form::{Level, Off};
 use crate::measure::{Angle, Length};
 use crate::uprights::short_way;
 
@@ -24,8 +24,8 @@ pub enum Plan {
 /// An outline with a handle over it, in mm from its middle.
 #[derive(Clone, Debug)]
 pub struct Drawn {
-    foot: Off,
-    /// Girth of the foot over 2π.
+    rim: Off,
+    /// Girth over 2π of the level on which the pivots stand; the wall below is taken to lie at an even distance from it.
     radius: f64,
     /// The middle between the pivots.
     middle: [f64; 2],
@@ -41,8 +41,7 @@ impl Plan {
     /// The plan of a wall whose pivots stand on a level at these shares of its round; `off_middle` of a round
     /// one.
     pub fn of(level: &Level<'_>, turns: [f64; 2], off_middle: Length) -> Self {
-        let outline = &level.form.outline;
-        if outline.is_round() {
+        if level.is_round() {
             return Self::Round { off_middle };
         }
         let [first, second] = turns.map(|turn| level.place(turn));
@@ -52,9 +51,9 @@ impl Plan {
         let along = way.map(|part| part / half);
         let central = libm::hypot(middle[0], middle[1]) < NEAR;
         let level_or_upright = (along[0] * along[1]).abs() < NEAR;
-        let even = outline.is_even() && central && level_or_upright;
-        let (foot, radius) = (Off::of(outline), outline.girth() / TAU);
-        Self::Drawn(Box::new(Drawn { foot, radius, middle, along, turns, even }))
+        let even = level.is_even() && central && level_or_upright;
+        let (rim, radius) = (Off::of(&|turn| level.at(turn)), level.radius().to_mm());
+        Self::Drawn(Box::new(Drawn { rim, radius, middle, along, turns, even }))
     }
 
     /// The sides on which a handle whose halves are alike meets different things.
@@ -89,7 +88,7 @@ impl Beside<'_> {
     pub(super) fn radius(&self, along: f64, aside: f64) -> f64 {
         match self.plan {
             Plan::Round { off_middle } => libm::hypot(along, aside + self.signs[1] * off_middle.to_mm()),
-            Plan::Drawn(drawn) => drawn.radius + drawn.foot.distance(drawn.place(self.signs, along, aside)),
+            Plan::Drawn(drawn) => drawn.radius + drawn.rim.distance(drawn.place(self.signs, along, aside)),
         }
     }
 
@@ -101,7 +100,7 @@ impl Beside<'_> {
                 Angle::radians(libm::atan2(aside.abs(), along))
             }
             Plan::Drawn(drawn) => {
-                let turn = drawn.foot.turn(drawn.place(self.signs, along, aside));
+                let turn = drawn.rim.turn(drawn.place(self.signs, along, aside));
                 let [first, second] = drawn.turns.map(|pivot| short_way(pivot, turn).abs());
                 Angle::radians(first.min(second) * TAU)
             }

@@ -166,12 +166,13 @@ pub struct Lashed<'a> {
 impl Lashed<'_> {
     /// The level so far outside the staves' inner faces, in the middle of the rim.
     pub(super) fn level(&self, outward: Length) -> Level<'_> {
-        Level { form: self.form, radius: self.rim.radius() + outward }
+        let middle = self.form.profile.at(self.rim.along + self.rim.height / 2.0);
+        self.form.level(middle.height, self.rim.radius() + outward)
     }
 
     /// How far a level of this radius reaches toward an ear.
     pub(super) fn reach(&self, radius: Length) -> Length {
-        Level { form: self.form, radius }.reach(self.ears.axis)
+        self.level(radius - self.rim.radius()).reach(self.ears.axis)
     }
 
     /// Rim and wall as a handle on pivots so far above the rim meets them. Filler and lashing end beside

@@ -8,6 +8,7 @@ mod capacity;
 mod curve;
 mod layers;
 mod level;
+mod levels;
 mod mould;
 mod off;
 mod outline;
@@ -16,23 +17,27 @@ mod pchip;
 mod profile;
 mod shape;
 mod undercut;
+mod way;
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::TAU;
 
 pub use across::Across;
 pub use arcs::Arcs;
 pub use capacity::litres_to_us_quarts;
 pub use layers::Layer;
 pub use level::{Chord, Level};
+pub use levels::Levels;
 pub use mould::Mould;
 pub use off::Off;
 pub use outline::{Circle, Outline, OutlinePoint};
 pub use oval::Oval;
-pub use profile::{Profile, Spot};
+pub(crate) use profile::EDGE;
+pub use profile::{BOARD, Profile, Spot};
 pub use shape::Shape;
 pub use undercut::Undercut;
 
 use self::capacity::MM3_PER_LITRE;
+use self::levels::Section;
 use crate::measure::Length;
 use crate::pattern::MouldPattern;
 
@@ -43,6 +48,8 @@ pub struct Form {
     pub outline: Shape,
     /// The side: at each way along the wall its height, and its girth divided by 2π.
     pub profile: Profile,
+    /// How its levels follow from the foot.
+    pub levels: Levels,
     /// What holds the wall while it is woven.
     pub held: Held,
 }
@@ -71,14 +78,15 @@ impl Form {
     /// The form that a pattern's mould gives.
     pub fn on_mould(pattern: &MouldPattern) -> Self {
         let drawn = Shape::of(&pattern.outline);
-        let profile = Profile::of(pattern, drawn.as_ref());
+        let levels = Levels::of(&pattern.levels, drawn.as_ref());
+        let profile = Profile::of(pattern, drawn.as_ref(), &levels);
         let girth = profile.at(Length::ZERO).radius.to_mm();
         let outline = match drawn {
             Some(drawn) => drawn.of_girth(girth * TAU),
             None => Shape::Circle(Circle { radius: girth }),
         };
-        let held = Held::Mould(Mould::of(&profile, pattern.pieces));
-        Self { outline, profile, held }
+        let held = Held::Mould(Mould::of((&outline, &profile, &levels), pattern.pieces));
+        Self { outline, profile, levels, held }
     }
 
     /// The mould on which it is woven.
@@ -126,57 +134,55 @@ impl Form {
 
     /// What it holds, in litres.
     pub fn litres(&self) -> f64 {
-        (self.profile.volume_mm3() - self.short_of_round_mm3()) / MM3_PER_LITRE
+        let short = self.levels.short_of_round(&self.outline, &self.profile);
+        (self.profile.volume_mm3() - short) / MM3_PER_LITRE
     }
 
-    /// How much less it holds than a round one of its girths. A curve at the distance `d` outside one of the
-    /// girth `P` encloses `P·d + π·d²` more (Jakob Steiner, 1840): as much more as a circle of that girth
-    /// gains. So what the foot lacks, all levels lack.
-    fn short_of_round_mm3(&self) -> f64 {
-        self.outline.short_of_circle() * self.height().to_mm()
+    /// How far it narrows again above a wider place, below this place along the wall.
+    pub fn undercut_below(&self, along: Length) -> Undercut {
+        Undercut::below((&self.outline, &self.profile, &self.levels), along)
+    }
+
+    /// The level at a height above the foot whose girth over 2π is `radius`: on the form itself, or so far out
+    /// or in from it.
+    pub fn level(&self, height: Length, radius: Length) -> Level<'_> {
+        Level::of(self, height, radius)
+    }
+
+    /// Its own level this far along.
+    pub fn level_at(&self, along: Length) -> Level<'_> {
+        Level::on(self, &self.profile.at(along))
+    }
+
+    /// The shape of the level at a place of its side.
+    fn section(&self, spot: &Spot) -> Section {
+        self.levels.section(spot, self.outline.girth() / TAU)
     }
 
     /// How far it reaches from edge to edge this far along, on a surface `outward` from it, level.
     pub fn across(&self, along: Length, outward: Length) -> Across {
-        self.across_of_girth(self.girth(along, outward))
-    }
-
-    /// How far a curve of this girth reaches that lies at an even distance from the outline.
-    pub fn across_of_girth(&self, girth: Length) -> Across {
-        let round = girth / PI;
-        if self.outline.is_round() {
-            return Across::round(round);
-        }
-        let [length, width] = self.outline.across();
-        let foot = self.outline.girth() / PI;
-        let over = |foot_across: f64| (round + Length::mm(foot_across - foot)).max(Length::ZERO);
-        Across { length: over(length), width: over(width) }
+        let level = self.level_at(along);
+        level.grown(outward.max(-level.radius())).across()
     }
 
     /// The place this far along and so far round, `outward` from the form, level.
     pub fn at(&self, along: Length, turn: f64, outward: Length) -> WallPoint {
         let spot = self.profile.at(along);
         let foot = self.outline.at(turn);
-        let out = self.out_from_foot(along) + outward.to_mm();
-        let (sin, cos) = libm::sincos(spot.lean.to_radians());
-        let [x, y] = foot.point;
+        let level = Level::on(self, &spot).grown(outward);
+        let [x, y] = level.of_foot(&foot);
         let [away_x, away_y] = foot.outward;
-        let round = 1.0 + foot.curvature * out;
+        let [sin, cos] = self.levels.rise(&spot, &foot, self.outline.girth() / TAU);
         WallPoint {
-            point: [Length::mm(x + away_x * out), Length::mm(y + away_y * out), spot.height],
+            point: [Length::mm(x), Length::mm(y), spot.height],
             outward: [away_x * cos, away_y * cos, -sin],
             along: [away_x * sin, away_y * sin, cos],
-            curvature: if round > 0.0 { foot.curvature / round } else { 0.0 },
+            curvature: level.curvature_of(&foot),
         }
     }
 
     /// Smallest radius round the wall this far along, on a surface `outward` from the form.
     pub fn tightest(&self, along: Length, outward: Length) -> Length {
-        Length::mm((self.outline.tightest() + self.out_from_foot(along)).max(0.0)) + outward
-    }
-
-    /// How far the outline at this level lies outside that of the foot, in mm.
-    fn out_from_foot(&self, along: Length) -> f64 {
-        self.profile.at(along).radius.to_mm() - self.outline.girth() / TAU
+        self.level_at(along).tightest() + outward
     }
 }

@@ -2,7 +2,9 @@
 
 use std::f64::consts::FRAC_PI_2;
 
+use super::levels::Levels;
 use super::profile::Profile;
+use super::shape::Shape;
 use super::undercut::Undercut;
 use crate::measure::{Angle, Length};
 use crate::pattern::MouldPieces;
@@ -22,11 +24,13 @@ pub struct Mould {
 }
 
 impl Mould {
-    /// The mould of this side.
-    pub fn of(profile: &Profile, pieces: MouldPieces) -> Self {
-        let leans = profile.turning_spots().map(|spot| spot.lean.to_radians());
-        let draft = leans.fold(FRAC_PI_2, f64::min);
-        Self { undercut: Undercut::of(profile), draft: Angle::radians(draft), pieces }
+    /// The mould of this foot, side and levels.
+    pub(super) fn of(wall: (&Shape, &Profile, &Levels), pieces: MouldPieces) -> Self {
+        let (outline, profile, levels) = wall;
+        let sides = levels.sides(outline);
+        let leans = sides.iter().flat_map(|side| profile.turning_spots().map(side));
+        let draft = leans.fold(FRAC_PI_2, |least, spot| least.min(spot.lean.to_radians()));
+        Self { undercut: Undercut::of(wall), draft: Angle::radians(draft), pieces }
     }
 
     /// The least diameter of the core of a mould in pieces: once it is out, a segment has to move in by the

@@ -3,7 +3,7 @@
 //! A convex outline is what all its supporting lines leave: a place lies as far outside it, or inside, as
 //! outside the line from which it lies farthest.
 
-use super::{Outline, OutlinePoint};
+use super::OutlinePoint;
 
 /// Places of the outline that are looked at; of how many one before the others.
 const PLACES: u32 = 512;
@@ -18,10 +18,10 @@ pub struct Off {
 }
 
 impl Off {
-    /// Distances from this outline.
-    pub fn of(outline: &dyn Outline) -> Self {
+    /// Distances from the outline with these places at shares of its round.
+    pub fn of(outline: &dyn Fn(f64) -> OutlinePoint) -> Self {
         let turn = |number: u32| f64::from(number) / f64::from(PLACES);
-        Self { places: (0..PLACES).map(|number| outline.at(turn(number))).collect() }
+        Self { places: (0..PLACES).map(|number| outline(turn(number))).collect() }
     }
 
     /// How far outside the outline a place lies, in mm; negative inside.

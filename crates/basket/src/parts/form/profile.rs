@@ -3,6 +3,7 @@
 use std::f64::consts::TAU;
 
 use super::curve::{Piece, Point};
+use super::levels::Levels;
 use super::outline::Outline as _;
 use super::pchip;
 use super::shape::Shape;
@@ -17,6 +18,14 @@ const MOST_PANELS: usize = 4096;
 const LARGEST: f64 = 1e5;
 /// A bowl that widens by less than this, in mm, is a cone: no eye or plane can tell them apart.
 const FLATTEST_BOWL: f64 = 1e-3;
+/// Height of a board that is level: its rounded edge, and what is upright below that (common practice).
+pub const BOARD: Length = Length::inches(0.5);
+/// Radius of a board's edge: staves of 1/16 in, damp, bend round it without a crack (common practice).
+pub(crate) const EDGE: Length = Length::inches(0.375);
+/// The most of a board's height, and of its width, that is rounded.
+const ROUNDED: f64 = 0.75;
+/// How often a board's slope and the place where it ends are looked for in turn.
+const STEPS: u32 = 24;
 
 /// A place on the side of a mould.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -66,7 +75,7 @@ struct Panel {
 impl Profile {
     /// The side of the mould that a pattern describes, on a foot of this shape or a round one. Figures that
     /// make no shape give a flat or pointed one; all results are finite.
-    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>) -> Self {
+    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>, levels: &Levels) -> Self {
         match &pattern.form {
             MouldForm::Girths(girths) => {
                 let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
@@ -74,17 +83,21 @@ impl Profile {
             }
             MouldForm::Drawn { base, rim, height, side } => {
                 let (base, rim) = (*base / 2.0, *rim / 2.0);
-                // A wall that lies so far outside a foot that is not round lies as far outside the circle of
-                // the foot's girth.
-                let (base, rim) = foot.map_or((base, rim), |foot| {
-                    let round = Length::mm(foot.girth() / TAU);
-                    (round, round + (rim - base))
-                });
-                match side {
-                    Side::Straight => Self::cone(base, base, *height),
-                    Side::Cone => Self::cone(base, rim, *height),
-                    Side::Bowl => Self::bowl(base, rim, *height),
-                }
+                let round = foot.map_or(base, |foot| Length::mm(foot.girth() / TAU));
+                let rim = match (levels, foot) {
+                    (_, None) => rim,
+                    (Levels::Scaled, Some(_)) => round * (rim / base.max(Length::mm(1e-6))),
+                    // A wall that lies so far outside a foot that is not round lies as far outside the circle of
+                    // the foot's girth.
+                    (Levels::Even | Levels::Widths(_), Some(_)) => round + (rim - base),
+                };
+                let drawn = match side {
+                    Side::Straight => Self::cone(round, round, *height),
+                    Side::Cone => Self::cone(round, rim, *height),
+                    Side::Bowl => Self::bowl(round, rim, *height),
+                    Side::Board => Self::board(round, rim, *height),
+                };
+                levels.mean(drawn, round)
             }
         }
     }
@@ -133,6 +146,33 @@ impl Profile {
             let centre = (rim_mm - radius, height_mm);
             Self::of_pieces(&[Piece::Ellipse { centre, axes: (radius, radius), from, to: 0.0 }])
         }
+    }
+
+    /// A board with a rounded edge, upright below it: level, or domed by what its height is more than
+    /// [`BOARD`](super::BOARD). A rim no wider than the base gives a straight side.
+    pub fn board(base: Length, rim: Length, height: Length) -> Self {
+        let (base_mm, rim_mm, height_mm) = (sane(base), sane(rim), sane(height));
+        let width = rim_mm - base_mm;
+        if width < FLATTEST_BOWL || height_mm < FLATTEST_BOWL {
+            return Self::cone(base, rim, height);
+        }
+        let edge = EDGE.to_mm().min(height_mm * ROUNDED).min(width * ROUNDED);
+        let upright = (BOARD.to_mm() - edge).clamp(0.0, height_mm - edge).min(height_mm * (1.0 - ROUNDED));
+        // Where the slope runs into the edge, and how steep it is, depend on each other.
+        let mut slope = 0.0_f64;
+        let mut end = (rim_mm - edge, 0.0);
+        for _ in 0..STEPS {
+            let (sin, cos) = libm::sincos(slope);
+            end = (rim_mm - edge * (1.0 - sin), (height_mm - upright - edge * cos).max(0.0));
+            slope = libm::atan2(end.1, end.0 - base_mm);
+        }
+        let centre = (rim_mm - edge, height_mm - upright);
+        let from = slope - std::f64::consts::FRAC_PI_2;
+        Self::of_pieces(&[
+            Piece::line((base_mm, 0.0), end),
+            Piece::Ellipse { centre, axes: (edge, edge), from, to: 0.0 },
+            Piece::line((rim_mm, height_mm - upright), (rim_mm, height_mm)),
+        ])
     }
 
     /// A quarter of an ellipse, level at the base and upright at the rim.

@@ -1,6 +1,8 @@
 //! Whether a basket comes off its mould.
 
+use super::levels::Levels;
 use super::profile::{Profile, Spot};
+use super::shape::Shape;
 use crate::measure::Length;
 
 /// Less than this is rounding in the computation, not a mould.
@@ -20,21 +22,23 @@ pub struct Undercut {
 impl Undercut {
     /// The largest `r(z) − r(z')` over all `z < z'`: a mould in one piece comes out only if the
     /// radius never falls toward the rim (derived here). Zero, at height 0, when it lifts off.
-    pub(super) fn of(profile: &Profile) -> Self {
-        Self::among(profile.turning_spots())
+    pub(super) fn of(wall: (&Shape, &Profile, &Levels)) -> Self {
+        Self::below(wall, wall.1.length())
     }
 
-    /// The same of what lies below a place along the wall.
-    pub fn below(profile: &Profile, along: Length) -> Self {
+    /// The same of what lies below a place along the wall, on the side on which it is most.
+    pub(super) fn below((outline, profile, levels): (&Shape, &Profile, &Levels), along: Length) -> Self {
         let top = profile.at(along.min(profile.length()));
-        let lower = profile.turning_spots().filter(|spot| spot.along < top.along);
-        Self::among(lower.chain([top]))
+        let spots = || profile.turning_spots().filter(|spot| spot.along < top.along).chain([top]);
+        let sides = levels.sides(outline).into_iter().map(|side| Self::among(spots().map(side)));
+        sides.fold(Self::NONE, |worst, side| if side.depth > worst.depth { side } else { worst })
     }
+
+    const NONE: Self = Self { depth: Length::ZERO, wide_at: Length::ZERO, narrow_at: Length::ZERO };
 
     fn among(spots: impl Iterator<Item = Spot>) -> Self {
-        let none = Self { depth: Length::ZERO, wide_at: Length::ZERO, narrow_at: Length::ZERO };
         let mut wide: Option<Spot> = None;
-        let mut worst = none;
+        let mut worst = Self::NONE;
         for spot in spots {
             let widest = wide.filter(|widest| widest.radius >= spot.radius).unwrap_or(spot);
             let depth = widest.radius - spot.radius;

@@ -38,7 +38,7 @@ impl Collar {
         let collar = Self {
             length: middle * TAU + lap,
             lap,
-            outside: body.form.across_of_girth(outside * TAU),
+            outside: body.rim_level(outside).across(),
             down: stock.width / 2.0,
             proud: edge(lid) - edge(body),
             stock,

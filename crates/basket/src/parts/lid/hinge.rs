@@ -3,17 +3,15 @@
 use std::f64::consts::TAU;
 
 use super::rims::edge;
-use crate::form::Level;
 use crate::measure::Length;
+use crate::parts::rim::MOST_APART;
 use crate::parts::vessel::Vessel;
-use crate::pattern::{EarAxis, LidHinge};
+use crate::pattern::{Direction, EarAxis, LidHinge};
 use crate::uprights::Uprights;
 
 /// How far the rim may curve out between the two loops of a hinge: a loop of cane gives so much, and what stands
 /// out further presses on the basket's rim when the lid is opened (common practice: 1/16 in).
 const BULGE: Length = Length::inches(1.0 / 16.0);
-/// More of the way round than this is not between two loops.
-const MOST_APART: f64 = 1.0 / 12.0;
 /// Halvings by which the distance of the loops is found: to a millionth of the round.
 const HALVINGS: u32 = 20;
 
@@ -51,8 +49,12 @@ impl Hinge {
             LidHinge::None => return None,
         };
         let radius = edge(body);
-        let level = Level { form: &body.form, radius };
-        let [hinge, latch] = level.ends(Some(axis));
+        let level = body.rim_level(radius);
+        let [mut hinge, mut latch] = level.ends(Some(axis));
+        // On the far side of a basket that stands with stave 1 at the right.
+        if body.weave.direction == Direction::Right {
+            (hinge, latch) = (latch, hinge);
+        }
         let bulge = |half: f64| {
             let [from, middle, to] = [hinge - half, hinge, hinge + half].map(|turn| level.place(turn));
             bulge_of(from, middle, to)

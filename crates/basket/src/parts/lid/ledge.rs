@@ -90,7 +90,7 @@ impl Ledge {
             lap,
             along,
             overlap: reach - inner,
-            inside: body.form.across_of_girth(inner.max(Length::ZERO) * TAU),
+            inside: body.rim_level(inner.max(Length::ZERO)).across(),
             stock,
         }
     }

@@ -1,7 +1,5 @@
 //! How a lid meets its basket: what is measured on both, and what it sits on.
 
-use std::f64::consts::TAU;
-
 use super::rims::{edge, mouth};
 use super::{Collar, Hinge, Ledge, Lid, LidSeat, Over};
 use crate::measure::Length;
@@ -32,7 +30,7 @@ impl Meets<'_> {
 
     /// Why its mould is as large as it is.
     pub(crate) fn reason(&self) -> Message {
-        let across = |radius: Length| self.body.form.across_of_girth(radius * TAU);
+        let across = |radius: Length| self.body.rim_level(radius).across();
         let (id, of) = match self.fit {
             LidFit::DropIn => ("choice-lid-across", mouth(self.body)),
             LidFit::Cap => ("choice-lid-across-cap", edge(self.body)),
@@ -48,7 +46,7 @@ impl Meets<'_> {
         (stock, hinge, lift): (Material, Option<LidHinge>, LidLift),
     ) -> Lid {
         let body = self.body;
-        let across = |radius: Length| body.form.across_of_girth(radius * TAU);
+        let across = |radius: Length| body.rim_level(radius).across();
         let (own, inside) = (edge(&vessel), mouth(body));
         let top = vessel.profile().at(vessel.rim().along + vessel.rim().height).height;
         let high = top + vessel.base().thickness;

@@ -7,6 +7,7 @@
 mod collar;
 mod hinge;
 mod ledge;
+mod lift;
 mod meets;
 mod mould;
 mod over;
@@ -16,15 +17,16 @@ pub use collar::{Collar, FLUSH};
 pub use hinge::{Hinge, HingePlace};
 pub(crate) use ledge::ledge_stock;
 pub use ledge::{LEAST_OVERLAP, Ledge};
+pub use lift::{KNOB, LOOP_HEIGHT, PEG};
 pub(crate) use meets::Meets;
 pub(crate) use mould::mould;
 pub use over::{LEAST_DOWN, Over};
 pub(crate) use rims::{edge, mouth};
 
-use crate::form::Across;
+use crate::form::{Across, BOARD, EDGE};
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
-use crate::pattern::{LidFit, LidLift, MouldPattern};
+use crate::pattern::{LidFit, LidLift, LidWay, MouldForm, MouldPattern, Side};
 
 /// The lid as computed.
 #[derive(Clone, Debug, PartialEq)]
@@ -74,6 +76,22 @@ impl LidSeat {
 }
 
 impl Lid {
+    /// What it is woven over.
+    pub const fn way(&self) -> LidWay {
+        match self.mould.form {
+            MouldForm::Drawn { side: Side::Board, .. } => LidWay::Flat,
+            _ => LidWay::Mould,
+        }
+    }
+
+    /// Level way from its plaque to the edge of its board, and how much its board rises on it: none where it is not woven flat.
+    pub fn flat(&self) -> Option<[Length; 2]> {
+        let rise = (self.vessel.form.height() - BOARD).max(Length::ZERO);
+        let foot = self.vessel.profile().at(Length::ZERO).radius;
+        (self.way() == LidWay::Flat)
+            .then(|| [(self.vessel.profile().widest() - foot - EDGE).max(Length::ZERO), rise])
+    }
+
     /// What goes into the opening, from edge to edge.
     pub fn goes_in(&self) -> Across {
         self.opening.grown(-self.clearance)

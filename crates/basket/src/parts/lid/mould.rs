@@ -2,10 +2,10 @@
 
 use std::f64::consts::TAU;
 
-use crate::form::Outline as _;
+use crate::form::{Levels, Outline as _};
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
-use crate::pattern::{FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use crate::pattern::{self, FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
 
 /// Places of a foot by which the smaller foot of a lid's mould is drawn.
 const RAYS: u32 = 120;
@@ -13,12 +13,12 @@ const RAYS: u32 = 120;
 const PLACES: u32 = 4096;
 
 /// The mould of a lid: `rim` and `plaque` are girths over 2π, the outline is at an even distance from the
-/// basket's.
+/// basket's own at its rim.
 pub(crate) fn mould(
     body: &MouldPattern,
     vessel: &Vessel,
     [plaque, rim]: [Length; 2],
-    height: Length,
+    (height, side): (Length, Side),
 ) -> MouldPattern {
     let form = &vessel.form;
     let inset = plaque - Length::mm(form.outline.girth() / TAU);
@@ -26,26 +26,25 @@ pub(crate) fn mould(
         |size: &FootSize| FootSize { length: size.length + inset * 2.0, width: size.width + inset * 2.0 };
     let outline = match &body.outline {
         Outline::Round => Outline::Round,
+        _ if form.levels != Levels::Even => Outline::Traced(rays(vessel, plaque)),
         Outline::Stadium(size) => Outline::Stadium(less(size)),
         Outline::Rectangle { size, corner } => {
             Outline::Rectangle { size: less(size), corner: (*corner + inset).max(Length::mm(0.1)) }
         }
-        Outline::Oval { .. } | Outline::Traced(_) => Outline::Traced(rays(vessel, inset)),
+        Outline::Oval { .. } | Outline::Traced(_) => Outline::Traced(rays(vessel, plaque)),
     };
-    let across = |radius: Length| form.across_of_girth(radius * TAU).length;
-    let form = MouldForm::Drawn { base: across(plaque), rim: across(rim), height, side: Side::Bowl };
-    MouldPattern { outline, form, pieces: MouldPieces::One }
+    let across = |radius: Length| vessel.rim_level(radius).across().length;
+    let form = MouldForm::Drawn { base: across(plaque), rim: across(rim), height, side };
+    MouldPattern { outline, form, levels: pattern::Levels::Even, pieces: MouldPieces::One }
 }
 
-/// A curve so far outside the basket's foot, by rays at even angles.
-fn rays(vessel: &Vessel, out: Length) -> Vec<Length> {
+/// The level of the basket's rim with this girth over 2π, by rays at even angles.
+fn rays(vessel: &Vessel, plaque: Length) -> Vec<Length> {
+    let level = vessel.rim_level(plaque);
     let place = |number: u32| {
-        let at = vessel.form.outline.at(f64::from(number) / f64::from(PLACES));
-        let [x, y] = [0, 1].map(|axis: usize| {
-            let part = |of: [f64; 2]| of.get(axis).copied().unwrap_or_default();
-            part(at.point) + part(at.outward) * out.to_mm()
-        });
-        (libm::atan2(y, x).rem_euclid(TAU), libm::hypot(x, y))
+        let [x, y] = level.place(f64::from(number) / f64::from(PLACES));
+        // A lid is turned over about the long axis: as it is woven it is the mirror image of the basket.
+        (libm::atan2(-y, x).rem_euclid(TAU), libm::hypot(x, y))
     };
     let mut places: Vec<(f64, f64)> = (0..PLACES).map(place).collect();
     places.sort_by(|a, b| a.0.total_cmp(&b.0));

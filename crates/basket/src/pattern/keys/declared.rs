@@ -72,8 +72,8 @@ pub enum Takes {
     WeaverColours(ListOf<usize>),
     /// A list of lengths.
     Lengths(ListOf<Lengths>),
-    /// A list of pairs of height and girth, of at most so many.
-    Girths(usize),
+    /// A list of pairs of a height and what was measured there, of at most so many.
+    Pairs(usize),
     /// A weave drawn in at most so many rows of signs.
     Chart(usize),
     /// A section.

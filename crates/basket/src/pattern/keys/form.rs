@@ -27,7 +27,7 @@ pub fn fields() -> Vec<Field> {
 fn add(key: &'static dyn Declared, group: Group, fields: &mut Vec<Field>) {
     let takes = key.takes();
     let within = match takes {
-        Takes::Sections(_) | Takes::Named(_) | Takes::OwnColours(_) | Takes::Girths(_) => return,
+        Takes::Sections(_) | Takes::Named(_) | Takes::OwnColours(_) | Takes::Pairs(_) => return,
         Takes::Section(contents) => contents.keys,
         Takes::Part(contents, _) => {
             fields.push(Field { key, group });

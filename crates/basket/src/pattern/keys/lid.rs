@@ -5,12 +5,14 @@ use super::key::{Key, keys};
 use super::kinds;
 use super::limits::{Counts, PART};
 use crate::limits;
-use crate::pattern::{LidFit, LidHinge, LidLift};
+use crate::pattern::{LidFit, LidHinge, LidLift, LidWay};
 use crate::{Length, Material};
 
 keys! {
     /// How it sits on the basket.
     pub const FIT: Key<LidFit> = Key::new("lid.fit", (), Usual::Constant(LidFit::DropIn), r#""drop-in""#);
+    /// What it is woven over.
+    pub const WAY: Key<LidWay> = Key::new("lid.way", (), Usual::Constant(LidWay::Mould), r#""flat""#);
     /// Diameter, or length, of its mould at the rim.
     pub const ACROSS: Key<Length> =
         Key::new("lid.across", PART.usually(3.0, 14.0), Usual::Computed("usual-lid-across"), r#""9 1/4""#);

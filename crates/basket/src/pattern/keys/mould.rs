@@ -4,7 +4,7 @@ use super::declared::{Contents, Either, Usual};
 use super::key::{Key, keys};
 use super::limits::{Lengths, ListOf, PART, Shares};
 use crate::Length;
-use crate::pattern::{Girth, MouldPieces, OutlineKind, Side};
+use crate::pattern::{Girth, LevelsKind, MouldPieces, OutlineKind, Side, WidthAt};
 
 keys! {
     /// Its shape, seen from above.
@@ -35,6 +35,16 @@ keys! {
         500,
         Usual::Nothing("usual-mould-girths"),
         r#"[["0", "15 1/2"], ["4", "24"]]"#,
+    );
+    /// How its levels follow from a foot that is not round.
+    pub const LEVELS: Key<LevelsKind> =
+        Key::new("mould.levels", (), Usual::Constant(LevelsKind::Even), r#""scaled""#);
+    /// How wide it is along its shorter axis.
+    pub const WIDTHS: Key<Vec<WidthAt>> = Key::new(
+        "mould.widths",
+        500,
+        Usual::Nothing("usual-mould-widths"),
+        r#"[["2", "7 1/2"], ["4", "8"]]"#,
     );
     /// Its diameter at the base.
     pub const BASE: Key<Length> =

@@ -10,7 +10,7 @@ use crate::colour::Colour;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::pattern::drawn::Drawn;
-use crate::pattern::{Girth, Until, WeaveKind, Word};
+use crate::pattern::{Girth, Until, WeaveKind, WidthAt, Word};
 use crate::stock::{Kind, Wood};
 
 /// A section, as what a key holds.
@@ -161,7 +161,8 @@ writable! {
     Vec<Colour>: usize => Takes::Colours;
     Vec<Vec<Colour>>: ListOf<usize> => Takes::WeaverColours;
     Vec<Length>: ListOf<Lengths> => Takes::Lengths;
-    Vec<Girth>: usize => Takes::Girths;
+    Vec<Girth>: usize => Takes::Pairs;
+    Vec<WidthAt>: usize => Takes::Pairs;
     Drawn: usize => Takes::Chart;
     Section: Contents => Takes::Section;
     Presence: (Contents, Option<&'static str>) => |(contents, none)| Takes::Part(contents, none);

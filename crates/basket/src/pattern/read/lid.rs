@@ -2,13 +2,14 @@
 
 use super::problem::Fault;
 use super::section::Section;
-use crate::pattern::keys::{self, Declared as _, lid};
-use crate::pattern::{LidFit, LidHinge, LidPattern, MouldPattern, Outline, Word as _};
+use crate::pattern::keys::{self, lid};
+use crate::pattern::{LidFit, LidHinge, LidPattern, Word as _};
 
-pub(super) fn lid(file: &Section, mould: Option<&MouldPattern>) -> Option<LidPattern> {
+pub(super) fn lid(file: &Section) -> Option<LidPattern> {
     let section = file.section(&keys::LID)?;
     let pattern = LidPattern {
         fit: section.get(&lid::FIT),
+        way: section.get(&lid::WAY),
         across: section.get(&lid::ACROSS),
         height: section.get(&lid::HEIGHT),
         plaque: section.get(&lid::PLAQUE),
@@ -20,7 +21,7 @@ pub(super) fn lid(file: &Section, mould: Option<&MouldPattern>) -> Option<LidPat
         lift: section.get(&lid::LIFT),
         hinge: section.get(&lid::HINGE),
     };
-    let fits = [is_wide(&section, &pattern), is_held(&section, &pattern), is_of_a_shape(file, mould)];
+    let fits = [is_wide(&section, &pattern), is_held(&section, &pattern)];
     fits.iter().all(|fits| *fits).then_some(pattern)
 }
 
@@ -49,19 +50,8 @@ fn is_held(section: &Section, pattern: &LidPattern) -> bool {
     if hinge {
         let message = format!("`{}` belongs to a lid that lies flush on the rim", lid::HINGE.path);
         let fault = Fault::new("problem-lid-hinge", message);
-        let help = format!("leave it out, or write {} = {:?}", lid::FIT.path(), LidFit::Flush.word());
+        let help = format!("leave it out, or write {} = {:?}", lid::FIT.path, LidFit::Flush.word());
         section.problem(&lid::HINGE, fault, help);
     }
     !ledge && !hinge
-}
-
-/// The lid's mould is drawn from the basket's.
-fn is_of_a_shape(file: &Section, mould: Option<&MouldPattern>) -> bool {
-    let traced = mould.is_some_and(|mould| matches!(mould.outline, Outline::Traced(_)));
-    if traced {
-        let message = format!("`{}` does not go on a mould whose outline was traced", keys::LID.path);
-        let help = r#"write the mould's shape as "oval", "stadium" or "rectangle", or leave the lid out"#;
-        file.problem(&keys::LID, Fault::new("problem-lid-traced", message), help);
-    }
-    !traced
 }

@@ -9,6 +9,7 @@ mod ends;
 mod file;
 mod fittings;
 mod handle;
+mod levels;
 mod lid;
 mod materials;
 mod mould;
@@ -81,7 +82,7 @@ fn whole(file: &Section, units: Units, materials: Vec<Material>) -> Option<Patte
     let pins = rim::pins(file);
     let handle = handle::handle(file, round);
     let ears = fittings::ears(file, round).or_else(|| handle.as_ref().and_then(HandlePattern::ears));
-    let lid = lid::lid(file, mould.as_ref());
+    let lid = lid::lid(file);
     let finish = file.get_or_usual(&keys::FINISH);
     let hand = file.get_or_usual(&keys::HAND);
     let finish_on = finish_on(file);

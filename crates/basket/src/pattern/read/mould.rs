@@ -4,6 +4,7 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::context::Context;
+use super::levels::levels;
 use super::outline::outline;
 use super::problem::Fault;
 use super::raw::type_name;
@@ -41,7 +42,8 @@ pub(super) fn mould(file: &Section) -> Option<MouldPattern> {
         }
     };
     let pieces = section.get_or_usual(&PIECES);
-    Some(MouldPattern { outline: outline?, form: form?, pieces })
+    let levels = levels(&section);
+    Some(MouldPattern { outline: outline?, form: form?, levels: levels?, pieces })
 }
 
 fn girths(section: &Section) -> Option<MouldForm> {
@@ -71,7 +73,7 @@ fn girth(context: Context, entry: &Spanned<DeValue<'_>>) -> Option<Girth> {
     Some(Girth { height: height?, girth: girth? })
 }
 
-fn shape_of(entry: &Spanned<DeValue<'_>>) -> String {
+pub(super) fn shape_of(entry: &Spanned<DeValue<'_>>) -> String {
     match entry.get_ref() {
         DeValue::Array(list) => format!("a list of {}", list.len()),
         other => type_name(other).to_owned(),
@@ -90,16 +92,27 @@ fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[G
         );
         fine = false;
     }
-    for (pair, entry) in girths.windows(2).zip(list.iter().skip(1)) {
+    let heights: Vec<Length> = girths.iter().map(|girth| girth.height).collect();
+    rising(section, (path, list), &heights) && fine
+}
+
+/// Whether the heights of a list rise.
+pub(super) fn rising(
+    section: &Section,
+    (path, list): (&str, &[Spanned<DeValue<'_>>]),
+    heights: &[Length],
+) -> bool {
+    let mut fine = true;
+    for (pair, entry) in heights.windows(2).zip(list.iter().skip(1)) {
         let [below, above] = pair else { continue };
-        if above.height <= below.height {
-            let (id, what) = if above.height == below.height {
+        if above <= below {
+            let (id, what) = if above == below {
                 ("problem-girth-twice", "twice the same height")
             } else {
                 ("problem-girth-order", "out of order")
             };
             let help = "write each height once, from the base upward";
-            let fault = Fault::new(id, format!("`{path}`: {what}")).with("height", above.height);
+            let fault = Fault::new(id, format!("`{path}`: {what}")).with("height", *above);
             section.context.problem(entry.span(), fault, help);
             fine = false;
         }
@@ -123,13 +136,11 @@ fn drawn(section: &Section, outline: Option<&Outline>) -> Option<MouldForm> {
         section.problem(&SIDE, Fault::new("problem-straight", message), help);
         return None;
     }
-    if side == Side::Bowl && base >= rim {
-        let message = format!("`{path}` is a bowl, but the base is not smaller than the rim");
-        section.problem(
-            &SIDE,
-            Fault::new("problem-bowl", message),
-            r#"write side = "cone", or a smaller base"#,
-        );
+    let (is_bowl, is_board) = (side == Side::Bowl, side == Side::Board);
+    if (is_bowl || is_board) && base >= rim {
+        let (what, id) = if is_bowl { ("bowl", "problem-bowl") } else { ("board", "problem-board") };
+        let message = format!("`{path}` is a {what}, but the base is not smaller than the rim");
+        section.problem(&SIDE, Fault::new(id, message), r#"write side = "cone", or a smaller base"#);
         return None;
     }
     Some(MouldForm::Drawn { base, rim, height, side })

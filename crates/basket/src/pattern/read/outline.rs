@@ -5,7 +5,9 @@ use super::section::Section;
 use crate::measure::Length;
 use crate::message::Value;
 use crate::pattern::keys::Declared;
-use crate::pattern::keys::mould::{BASE, CORNER, FULLNESS, LEAST_RAYS, LENGTH, RAYS, SHAPE, WIDTH};
+use crate::pattern::keys::mould::{
+    BASE, CORNER, FULLNESS, LEAST_RAYS, LENGTH, LEVELS, RAYS, SHAPE, WIDTH, WIDTHS,
+};
 use crate::pattern::{FootSize, Outline, OutlineKind, Word, ray_ends};
 use crate::term::Term;
 
@@ -37,9 +39,10 @@ pub(super) fn outline(section: &Section) -> Option<Outline> {
 
 /// Keys of other shapes contradict this one.
 fn refuse_others(section: &Section, kind: OutlineKind, needed: &[&dyn Declared]) -> bool {
-    let every: [&dyn Declared; 6] = [&LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS, &BASE];
+    let every: [&dyn Declared; 8] = [&LENGTH, &WIDTH, &CORNER, &FULLNESS, &RAYS, &BASE, &LEVELS, &WIDTHS];
     let serves = |key: &dyn Declared| match kind {
         OutlineKind::Round => key.path() == BASE.path,
+        _ if key.path() == LEVELS.path || key.path() == WIDTHS.path => true,
         OutlineKind::Oval if key.path() == FULLNESS.path => true,
         _ => needed.iter().any(|needed| needed.path() == key.path()),
     };

@@ -10,6 +10,7 @@ use crate::pattern::{FillerPattern, LashingPattern, PinsPattern, RimPattern};
 
 pub(super) fn rim(file: &Section) -> RimPattern {
     file.section(&keys::RIM).map_or_else(RimPattern::default, |section| RimPattern {
+        hinged: false,
         hoops: section.get(&rim::HOOPS),
         stock: section.get(&rim::STOCK),
         inner: section.get(&rim::INNER),

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-use super::{Edit, EditValue, Field, Group, Problem, UnitsWord, Word};
+use super::{Edit, EditValue, Field, Group, Mould, Problem, UnitsWord, Word};
 
 /// What is to be looked at.
 #[derive(Clone, Debug, Deserialize, ToSchema)]
@@ -52,6 +52,8 @@ pub(crate) struct Shown {
     pub(crate) groups: Vec<Group>,
     /// The mould's measurements and profile.
     pub(crate) mould: Mould,
+    /// Whether it has a lid.
+    pub(crate) lid: bool,
     /// The courses of the weaving.
     pub(crate) courses: Courses,
     /// What was found, heaviest first.
@@ -95,49 +97,6 @@ pub(crate) struct PieceWord {
     /// What tells it from its like: of a row its number, its weaver and its strand. Numbers left out at the
     /// end stand for any.
     pub(crate) numbers: Vec<u32>,
-}
-
-/// The mould.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct Mould {
-    /// Its measured girths, base upward; empty for a mould that is drawn from base, rim and height.
-    pub(crate) girths: Vec<Girth>,
-    /// The side from base to top: radius and height in mm.
-    pub(crate) profile: Vec<[f64; 2]>,
-    /// Height of the mould in mm.
-    pub(crate) height_mm: f64,
-    /// Top of the weaving as a height, in mm.
-    pub(crate) woven_to_mm: f64,
-    /// What to do to measure a drawn mould by girths instead; empty for a measured one.
-    pub(crate) measure: Vec<Edit>,
-    /// What to do to draw a measured mould from base, rim and height instead; empty for a drawn one.
-    pub(crate) draw: Vec<Edit>,
-}
-
-/// One tape measurement.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct Girth {
-    /// Its place in the pattern, such as `mould.girths[2]`; height is its entry `[1]`, girth `[2]`.
-    pub(crate) path: String,
-    /// Height above the base.
-    pub(crate) height: Measured,
-    /// What the tape read.
-    #[allow(clippy::struct_field_names, reason = "what the tape reads is the girth")]
-    pub(crate) girth: Measured,
-}
-
-/// A length as written.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub(crate) struct Measured {
-    /// As it stands in the file.
-    pub(crate) written: String,
-    /// In both units.
-    pub(crate) text: String,
-    /// In millimetres.
-    pub(crate) mm: f64,
 }
 
 /// The courses.

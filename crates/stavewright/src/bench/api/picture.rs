@@ -16,6 +16,9 @@ pub(crate) struct PictureRequest {
     /// How fine; for a page if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) detail: Option<DetailWord>,
+    /// How the lid of a finished basket is shown; closed if left out.
+    #[cfg_attr(test, ts(optional = nullable))]
+    pub(crate) lid: Option<LidWord>,
     /// The file wanted; GLB if left out.
     #[cfg_attr(test, ts(optional = nullable))]
     pub(crate) format: Option<SolidFormat>,
@@ -32,6 +35,19 @@ pub(crate) enum DetailWord {
     Page,
     /// To look at closely, and to print in three dimensions.
     Full,
+}
+
+/// How a lid is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+#[serde(rename_all = "lowercase")]
+pub(crate) enum LidWord {
+    /// Shut.
+    Closed,
+    /// Turned back on its hinge; one without a hinge, lifted straight up.
+    Open,
+    /// Beside the basket; one with a hinge is open.
+    Off,
 }
 
 /// Files of solids.

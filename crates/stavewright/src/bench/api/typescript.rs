@@ -56,6 +56,8 @@ fn generated() -> String {
     all.visit::<MakingForm>();
     all.visit::<MakingLog>();
     all.visit::<NameRequest>();
+    all.visit::<NestRequest>();
+    all.visit::<NestShown>();
     all.visit::<PastVersion>();
     all.visit::<PacketRequest>();
     all.visit::<Packet>();
@@ -73,6 +75,8 @@ fn generated() -> String {
     all.visit::<Shelf>();
     all.visit::<ShelfAct>();
     all.visit::<Stock>();
+    all.visit::<TraceRequest>();
+    all.visit::<TracedMould>();
     all.visit::<WaysRequest>();
     all.visit::<Ways>();
     let head = "// Generated from crates/stavewright/src/bench/api; do not edit.\n\

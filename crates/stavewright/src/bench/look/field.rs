@@ -230,7 +230,7 @@ fn kind(takes: &Takes) -> api::FieldKind {
         Takes::Text(_)
         | Takes::End
         | Takes::Minutes(_)
-        | Takes::Girths(_)
+        | Takes::Pairs(_)
         | Takes::Section(_)
         | Takes::Sections(_)
         | Takes::Named(_)

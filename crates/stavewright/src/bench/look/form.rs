@@ -9,6 +9,7 @@ use basket::pattern::{BailCurve, EarMaterial, FillerPattern, HandleKind, LidFit,
 use words::Words;
 
 use super::field::{Making, in_file};
+use super::outlines;
 use crate::bench::api::{self, Edit, EditValue, Field};
 use crate::bench::text::Written;
 
@@ -66,7 +67,11 @@ impl FormInput<'_> {
         let within = |part: &str| path.strip_prefix(part).is_some_and(|rest| rest.starts_with('.'));
         let curve = self.pattern.handle.as_ref().and_then(|handle| handle.curve);
         let of_axis = [ears::AXIS.path, handle::AXIS.path].contains(&path);
-        let fits = if drawn.iter().any(|key| key.path() == path) {
+        let outline = self.pattern.mould.outline.kind();
+        let fits = if let Some(shapes) = outlines::shapes_with(path) {
+            shapes.contains(&outline)
+                && (path != mould::BASE.path || matches!(self.pattern.mould.form, MouldForm::Drawn { .. }))
+        } else if drawn.iter().any(|key| key.path() == path) {
             matches!(self.pattern.mould.form, MouldForm::Drawn { .. })
         } else if path == filler::STOCK.path {
             self.basket.body.filler().is_some()
@@ -170,8 +175,10 @@ impl FormInput<'_> {
             }
         } else if path == keys::UNITS.path
             || path != mould::SIDE.path && drawn.iter().any(|key| key.path() == path)
+            || ![mould::FULLNESS.path, mould::LEVELS.path].contains(&path)
+                && outlines::shapes_with(path).is_some()
         {
-            // Bare lengths need the units; a drawn mould needs its sizes.
+            // Bare lengths need the units; a drawn mould needs its sizes, as an outline does.
             field.give.clear();
         } else if path == keys::EARS.path {
             field.take = vec![set(ears::MATERIAL.path, EarMaterial::Brass.word())];

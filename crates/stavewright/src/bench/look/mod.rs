@@ -8,8 +8,10 @@ mod field;
 mod figures;
 mod findings;
 mod form;
+mod grips;
 pub(crate) mod lengths;
 mod mould;
+mod outlines;
 mod place;
 pub(crate) mod problems;
 mod usual;
@@ -80,6 +82,7 @@ pub(crate) fn shown((source, draft): (&str, &Draft), words: &Words, shop: Shop<'
         units: pattern.units.into(),
         groups: form::groups(&written, pattern, basket, words),
         mould: mould::mould(&written, pattern, basket, words),
+        lid: basket.lid.is_some(),
         courses: courses::courses(&written, pattern, basket, words),
         findings: findings(draft, &written, words),
         cuts: cuts::cuts(&draft.cuts, words),

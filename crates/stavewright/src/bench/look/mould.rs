@@ -7,7 +7,8 @@ use basket::{Basket, Length};
 use words::Words;
 
 use super::field::in_file;
-use super::lengths;
+use super::grips::{self, Hold};
+use super::{lengths, outlines};
 use crate::bench::api::{Edit, EditValue, Girth, Measured, Mould};
 use crate::bench::text::Written;
 
@@ -24,6 +25,11 @@ pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words
         MouldForm::Drawn { .. } => &[],
     };
     let entries = written.entries(GIRTHS.path);
+    let seen = |spot: basket::form::Spot| {
+        let across = basket.body.form.across(spot.along, Length::ZERO);
+        [across.length / 2.0, across.width / 2.0, spot.height].map(Length::to_mm)
+    };
+    let hold = Hold { pattern, basket, words };
     let one = |(index, girth): (usize, &basket::pattern::Girth)| Girth {
         path: format!("{}[{}]", GIRTHS.path, index + 1),
         height: measured(entries.get(index), 0, girth.height, words),
@@ -32,10 +38,14 @@ pub(super) fn mould(written: &Written, pattern: &Pattern, basket: &Basket, words
     Mould {
         girths: girths.iter().enumerate().map(one).collect(),
         profile: profile.spots(SPOTS).map(|spot| [spot.radius.to_mm(), spot.height.to_mm()]).collect(),
+        seen: profile.spots(SPOTS).map(seen).collect(),
         height_mm: basket.body.form.height().to_mm(),
         woven_to_mm: basket.body.weave.top_height.to_mm(),
         measure: if girths.is_empty() { measure(pattern, basket) } else { Vec::new() },
         draw: if girths.is_empty() { Vec::new() } else { draw(pattern, basket) },
+        grips: grips::of_side(&hold),
+        plan: (!basket.body.form.outline.is_round()).then(|| grips::plan(&hold)),
+        shapes: outlines::shapes(pattern, basket),
     }
 }
 

@@ -8,6 +8,10 @@ use basket::pattern::keys::{
 const USUAL: &[&dyn Declared] = &[
     &keys::TITLE,
     &keys::UNITS,
+    &mould::SHAPE,
+    &mould::LENGTH,
+    &mould::WIDTH,
+    &mould::CORNER,
     &mould::BASE,
     &mould::RIM,
     &mould::HEIGHT,

@@ -6,6 +6,7 @@ mod reading;
 mod shown;
 mod written;
 
+pub(crate) use shown::leaf;
 pub(crate) use written::written;
 
 use super::api::PlanKind;

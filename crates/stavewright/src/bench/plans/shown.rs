@@ -9,7 +9,7 @@ use crate::bench::shelf;
 use crate::planned::Booking;
 
 /// A sheet as a leaf of the page.
-pub(super) fn leaf(id: &str, leaf: Leaf) -> PlanLeaf {
+pub(crate) fn leaf(id: &str, leaf: Leaf) -> PlanLeaf {
     PlanLeaf {
         id: id.to_owned(),
         name: leaf.name,

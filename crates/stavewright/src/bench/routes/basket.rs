@@ -7,7 +7,7 @@ use axum::extract::State;
 use crate::bench::answer::Answer;
 use crate::bench::api::{
     Chart, ChartRequest, CompareRequest, Comparison, DrawingRequest, EditRequest, Edited, Fault, LookRequest,
-    Looked, PictureRequest,
+    Looked, NestRequest, NestShown, PictureRequest, TraceRequest, TracedMould,
 };
 use crate::bench::body::Posted;
 use crate::bench::guest::Guest;
@@ -79,4 +79,37 @@ pub(super) async fn compare(
     Posted(request): Posted,
 ) -> Result<Answer, Refusal> {
     bench.work(guest, Task::Compare, request).await
+}
+
+/// A mould traced from a photograph, of which nothing is kept.
+#[utoipa::path(post, path = "/api/trace", request_body = TraceRequest, responses(
+    (status = 200, body = TracedMould), (status = 422, body = Fault)))]
+pub(super) async fn trace(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Posted(request): Posted,
+) -> Result<Answer, Refusal> {
+    bench.work(guest, Task::Trace, request).await
+}
+
+/// The pattern in several sizes, each basket standing in the next.
+#[utoipa::path(post, path = "/api/nest", request_body = NestRequest, responses(
+    (status = 200, body = NestShown), (status = 422, body = Fault)))]
+pub(super) async fn nest(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Posted(request): Posted,
+) -> Result<Answer, Refusal> {
+    bench.work(guest, Task::Nest, request).await
+}
+
+/// The same as a sheet to print.
+#[utoipa::path(post, path = "/api/nest/sheet", request_body = NestRequest, responses(
+    (status = 200, content_type = "application/pdf"), (status = 422, body = Fault)))]
+pub(super) async fn nest_sheet(
+    State(bench): State<Arc<Bench>>,
+    guest: Guest,
+    Posted(request): Posted,
+) -> Result<Answer, Refusal> {
+    bench.work(guest, Task::NestSheet, request).await
 }

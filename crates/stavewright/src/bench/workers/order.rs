@@ -20,6 +20,12 @@ pub(crate) enum Task {
     Chart,
     /// Two versions side by side.
     Compare,
+    /// A mould from its photograph.
+    Trace,
+    /// The pattern in several sizes.
+    Nest,
+    /// The sheet of several sizes.
+    NestSheet,
     /// Ways to weave a course for a look.
     Ways,
     /// Counts of staves near by.

@@ -15,7 +15,7 @@ use crate::bench::api::{EditRequest, Edited, LookRequest, PacketRequest};
 use crate::bench::body::parse;
 use crate::bench::compute::{self, Shop, words};
 use crate::bench::refusal::Refusal;
-use crate::bench::{choose, compare, draw, log, look, plans, text};
+use crate::bench::{choose, compare, draw, log, look, nest, plans, text, traced};
 
 /// The file that holds all others of a packet.
 const ALL: &str = "packet.zip";
@@ -44,6 +44,9 @@ pub(super) fn answer(task: Task, request: &[u8], shop: Shop<'_>, say: &mut Say<'
         Task::Drawing => Ok(("image/svg+xml", draw::drawing(&parse(request)?, shop)?.into_bytes())),
         Task::Chart => json(&draw::chart(&parse(request)?, shop)?),
         Task::Compare => json(&compare::compare(&parse(request)?, shop)?),
+        Task::Trace => json(&traced::trace(&parse(request)?)?),
+        Task::Nest => json(&nest::nest(&parse(request)?, shop)?),
+        Task::NestSheet => Ok(("application/pdf", nest::sheet(&parse(request)?, shop)?)),
         Task::Ways => json(&choose::ways(&parse(request)?, shop)?),
         Task::Counts => json(&choose::counts(&parse(request)?, shop)?),
         Task::First => json(&choose::first(&parse(request)?, shop)?),
