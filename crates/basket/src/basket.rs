@@ -68,10 +68,14 @@ impl Basket {
         self.handle.as_ref().and_then(Handle::rivets)
     }
 
+    /// The numbers of the staves that ears stand for.
+    pub fn staves_left_out(&self) -> Vec<u32> {
+        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
+        ears.iter().flat_map(|ears| &ears.each).map(|ear| ear.stave).collect()
+    }
+
     /// How many staves are cut, spares apart: all but those that ears stand for.
     pub fn staves_to_cut(&self) -> u32 {
-        let count = self.body.uprights().count;
-        let ears = self.ears.as_ref().filter(|ears| ears.replace_staves());
-        count.saturating_sub(ears.map_or(0, |ears| ears.each.len() as u32))
+        self.body.uprights().count.saturating_sub(self.staves_left_out().len() as u32)
     }
 }

@@ -38,6 +38,25 @@ pub enum Value {
     Said(Message),
 }
 
+impl Value {
+    /// Numbers in rising order, those that follow each other as from and to: `1–4, 18, 39–43`.
+    pub fn runs(numbers: &[u32]) -> Self {
+        let mut runs: Vec<(u32, u32)> = Vec::new();
+        for number in numbers.iter().copied() {
+            match runs.last_mut() {
+                Some((_, to)) if to.checked_add(1) == Some(number) => *to = number,
+                _ => runs.push((number, number)),
+            }
+        }
+        let told = runs.into_iter().map(|(from, to)| match to - from {
+            0 => from.to_string(),
+            1 => format!("{from}, {to}"),
+            _ => format!("{from}–{to}"),
+        });
+        Self::Name(told.collect::<Vec<_>>().join(", "))
+    }
+}
+
 /// A sentence to be: an identifier in the message files and the values it mentions.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Message {

@@ -55,11 +55,13 @@ fn all(basket: &basket::Basket, words: &Words) -> Vec<Drawing> {
     ];
     all.extend(drawings::ear_template(basket, words));
     for long in [
-        drawings::stave_template(basket, words),
         drawings::spacing_strip(basket, words, drawings::At::Base),
         drawings::spacing_strip(basket, words, drawings::At::Rim),
         drawings::drilling_template(basket, words),
-    ] {
+    ]
+    .into_iter()
+    .chain(drawings::stave_templates(basket, words))
+    {
         all.extend(drawings::tiles(&long, size, words));
     }
     all

@@ -207,8 +207,8 @@ impl<'a> Plan<'a> {
     fn rim_marks(&self, drawing: &mut Drawing) {
         let staves = &self.basket.body.staves();
         for (stave, _) in self.basket.body.pins().each().into_iter().take(MOST as usize) {
-            drawing
-                .fill(Circle::new(self.at(staves.uprights.turn(stave), self.edge + PINS), 0.6), Tone::Black);
+            let above = self.above(staves.uprights.turn(stave));
+            drawing.fill(Circle::new(self.at(above, self.edge + PINS), 0.6), Tone::Black);
         }
         let girth = self.basket.body.rim().girth.to_mm();
         // What is longer than the rim goes once round.
@@ -217,15 +217,23 @@ impl<'a> Plan<'a> {
             for (number, ear) in (1_u32..).zip(&ears.each) {
                 let half = half(ears.width);
                 let text = self.words.with("drawing-ear-number", &[("number", number.into())]);
-                self.arc(drawing, (ear.turn - half, ear.turn + half), EARS, text);
+                let turn = self.above(ear.turn);
+                self.arc(drawing, (turn - half, turn + half), EARS, text);
             }
         }
         let scarf = |drawing: &mut Drawing, scarf: &Scarf, ring, text| {
             let half = half(scarf.lap);
-            self.arc(drawing, (scarf.turn - half, scarf.turn + half), ring, self.words.term(text));
+            let turn = self.above(scarf.turn);
+            self.arc(drawing, (turn - half, turn + half), ring, self.words.term(text));
         };
         scarf(drawing, &self.basket.body.rim().outer.scarf, OUTER, "drawing-outer-scarf");
         scarf(drawing, &self.basket.body.rim().inner.scarf, INNER, "drawing-inner-scarf");
+    }
+
+    /// Where at the rim a place among the staves lies, told as a share of the round of their feet.
+    fn above(&self, share: f64) -> f64 {
+        let rim = self.basket.body.rim();
+        self.basket.body.uprights().turn_between(share, rim.along + rim.height / 2.0)
     }
 
     /// Direction of a fraction of the way round: 0 toward the reader, then the way that is woven.

@@ -59,11 +59,11 @@ impl<'a> Elevation<'a> {
         sense(self.basket) * direction / TAU
     }
 
-    /// Staves in front, by number from 0, with their directions.
-    fn in_front(&self) -> impl Iterator<Item = (u32, f64)> {
+    /// Staves in front this far along the wall, by number from 0, with their directions there.
+    fn in_front(&self, along: Length) -> impl Iterator<Item = (u32, f64)> {
         let uprights = self.basket.body.uprights();
         (0..uprights.count.min(MOST))
-            .map(|index| (index, self.direction(uprights.turn(index + 1))))
+            .map(move |index| (index, self.direction(uprights.turn_at(index + 1, along))))
             .filter(|(_, direction)| direction.sin() > 0.0)
     }
 
@@ -97,18 +97,23 @@ impl<'a> Elevation<'a> {
         let staves = &self.basket.body.staves();
         let (from, to) =
             (-staves.length_parts.turn, self.basket.body.rim().along + self.basket.body.rim().height / 2.0);
-        let steps: Vec<(Point, f64)> = (0..=STEPS)
+        let steps: Vec<(Point, f64, Length)> = (0..=STEPS)
             .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
             .map(|along| {
                 (
                     self.wall.at(along, staves.uprights.thickness.to_mm()),
                     staves.uprights.width_at(along).to_mm() / 2.0,
+                    along,
                 )
             })
             .collect();
-        for (_, direction) in self.in_front() {
-            let edge =
-                |side: f64| steps.iter().map(move |(at, half)| self.beside(*at, direction, side * half));
+        for (index, direction) in self.in_front(Length::ZERO) {
+            let edge = |side: f64| {
+                steps.iter().map(move |(at, half, along)| {
+                    let turn = staves.uprights.turn_at(index + 1, *along);
+                    self.beside(*at, self.direction(turn), side * half)
+                })
+            };
             drawing.shape(closed(edge(1.0).chain(edge(-1.0).rev())), lit(direction).1, Line::Fine);
         }
     }
@@ -146,7 +151,6 @@ impl<'a> Elevation<'a> {
     fn weaving(&self, drawing: &mut Drawing) {
         let tones = [Tone::White, Tone::Pale, Tone::Light];
         let mut passes = [BezPath::new(), BezPath::new(), BezPath::new()];
-        let staves: Vec<(u32, f64)> = self.in_front().collect();
         for row in self.basket.body.weave.each_row.iter().take(MOST as usize) {
             let Some(course) = self.basket.body.weave.courses.get(row.course.saturating_sub(1) as usize)
             else {
@@ -159,7 +163,7 @@ impl<'a> Elevation<'a> {
             let index = row.number.saturating_sub(course.first_row);
             let pitch = course.pitch.to_mm() * f64::from(stride);
             let pass = Pass::of(self, row, pitch, course.weaver.thickness.to_mm());
-            for &(stave, direction) in &staves {
+            for (stave, direction) in self.in_front(row.along) {
                 if course.fabric.is_over(index, stave) {
                     let tone = lit(direction).0;
                     let path = tones.iter().zip(&mut passes).find(|(of, _)| **of == tone);

@@ -132,8 +132,10 @@ fn numbers(drawing: &mut Drawing, basket: &Basket, middle: Point, [radius, scale
             let (sin, cos) = (turn * std::f64::consts::TAU).sin_cos();
             Vec2::new(cos, sin) * radius
         } else {
+            let rim = basket.body.rim();
+            let at = staves.uprights.turn_at(stave, rim.along + rim.height / 2.0);
             let level = around.level(basket.body.rim_height().to_mm(), radius / scale);
-            let [x, y] = level.place(staves.uprights.turn(stave) - first);
+            let [x, y] = level.place(at - first);
             Vec2::new(x, sense(basket) * y) * scale
         };
         let label = Label::new(stave.to_string(), middle + at).middle();

@@ -1,6 +1,7 @@
 //! The stave at true size: its taper, and where along it what happens.
 
 use basket::message::Value;
+use basket::staves::Group;
 use basket::{Basket, Length};
 use kurbo::Point;
 use words::Words;
@@ -14,27 +15,43 @@ const LABELS: f64 = 14.0;
 /// Longer staves than this are cut short in the drawing, in mm.
 const LONGEST: f64 = 3000.0;
 
-/// A stave upright at true size, foot below, with its widths on the left and its places, counted
-/// from the foot, on the right.
-pub fn stave_template(basket: &Basket, words: &Words) -> Drawing {
+/// A stave of each group that is cut alike, upright at true size, foot below, with its widths on the left and its
+/// places, counted from the foot, on the right.
+pub fn stave_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let groups = &basket.body.staves().groups;
+    groups.iter().zip(1..).map(|(group, number)| template(basket, words, (group, number))).collect()
+}
+
+fn template(basket: &Basket, words: &Words, (group, number): (&Group, u32)) -> Drawing {
     let staves = basket.body.staves();
     let args = [
-        ("length", Value::Name(words.both(staves.length))),
-        ("width", Value::Name(words.both(staves.uprights.width))),
+        ("length", Value::Name(words.both(group.length))),
+        ("width", Value::Name(words.both(group.width))),
         ("foot", Value::Name(words.fine_both(staves.taper.foot))),
     ];
     let description = words.with("drawing-stave-description", &args);
-    let mut drawing = Drawing::new("stave", words.term("drawing-stave"), description);
-    let template = Template { basket, words, length: staves.length.to_mm().clamp(0.0, LONGEST) };
+    let marked = (staves.groups.len() > 1).then(|| {
+        let args = [("group", group.name.as_str().into()), ("staves", Value::runs(&group.numbers))];
+        words.with("drawing-stave-group", &args)
+    });
+    let name = if number == 1 { "stave".to_owned() } else { format!("stave-{number}") };
+    let title = marked.clone().unwrap_or_else(|| words.term("drawing-stave"));
+    let mut drawing = Drawing::new(name, title, description);
+    let length = group.length.to_mm().clamp(0.0, LONGEST);
+    let template = Template { basket, words, group, length };
     template.outline(&mut drawing);
     template.places(&mut drawing);
     template.widths(&mut drawing);
+    if let Some(marked) = marked {
+        drawing.label(Label::new(marked, (0.0, Label::SIZE * 2.0)).middle().bold());
+    }
     kept(drawing.fitted(1.5), words)
 }
 
 struct Template<'a> {
     basket: &'a Basket,
     words: &'a Words,
+    group: &'a Group,
     length: f64,
 }
 
@@ -43,9 +60,13 @@ impl Template<'_> {
         let parts = &self.basket.body.staves().length_parts;
         -(parts.groove + parts.turn)
     }
-    /// From the foot to a place along the mould, in mm.
+    /// From the foot to a place along the mould, in mm: on a way of its own it is that much farther.
     fn above_foot(&self, along: Length) -> f64 {
-        (along - self.foot_along()).to_mm().clamp(0.0, self.length)
+        let uprights = self.basket.body.uprights();
+        let path = self.group.numbers.first().and_then(|number| uprights.path(*number));
+        let share = (along.max(Length::ZERO) / uprights.paths_to.max(Length::mm(1e-6))).min(1.0);
+        let farther = path.map_or(Length::ZERO, |path| path.longer * share);
+        (along + farther - self.foot_along()).to_mm().clamp(0.0, self.length)
     }
     fn half_width(&self, from_foot: f64) -> f64 {
         self.basket.body.uprights().width_at(self.foot_along() + Length::mm(from_foot)).to_mm() / 2.0

@@ -122,18 +122,26 @@ struct Strip<'a> {
     girth: f64,
 }
 
+/// The middle of the rim, along the wall.
+fn rim_middle(basket: &Basket) -> Length {
+    basket.body.rim().along + basket.body.rim().height / 2.0
+}
+
 impl Strip<'_> {
     fn pitch(&self) -> f64 {
         self.girth / f64::from(self.basket.body.uprights().count.max(1))
     }
 
-    /// Where a fraction of the way round lies: stave 1 stands half a pitch from the end.
-    fn x(&self, turn: f64) -> f64 {
+    /// Where a place among the staves lies, told as a share of the round of their feet: stave 1 stands half a
+    /// pitch from the end.
+    fn x(&self, share: f64) -> f64 {
         let around = Around::of(self.basket);
-        let height = match self.at {
-            At::Base => 0.0,
-            At::Rim => self.basket.body.rim_height().to_mm(),
+        let uprights = self.basket.body.uprights();
+        let (height, along) = match self.at {
+            At::Base => (0.0, Length::ZERO),
+            At::Rim => (self.basket.body.rim_height().to_mm(), rim_middle(self.basket)),
         };
+        let turn = uprights.turn_between(share, along);
         let level = || around.level(height, self.girth / TAU);
         let way = if around.is_round() { turn * self.girth } else { level().way_to(turn) };
         (way + self.pitch() / 2.0).rem_euclid(self.girth.max(1e-9))

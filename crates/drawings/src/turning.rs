@@ -1,8 +1,8 @@
 //! Templates of the mould itself, at true size.
 
-use basket::form::Layer;
+use basket::form::{Layer, Levels};
 use basket::message::Value;
-use basket::pattern::Units;
+use basket::pattern::{EarAxis, Units};
 use basket::{Basket, Length};
 use kurbo::Point;
 use words::Words;
@@ -21,19 +21,28 @@ const STEPS: [Length; 2] = [Length::inches(0.5), Length::mm(10.0)];
 const MOST: u32 = 400;
 
 /// Half the mould from the side, foot below, cut along its length: a card for the lathe, with the diameter at every
-/// half inch (or centimetre) of its height.
-pub fn turning_template(basket: &Basket, words: &Words) -> Drawing {
-    let args = [("height", Value::Name(words.both(basket.body.form.height())))];
-    let description = words.with("drawing-turning-description", &args);
-    let mut drawing = Drawing::new("turning", words.term("drawing-turning"), description);
-    let around = Around::of(basket);
-    let profile = basket.body.profile();
-    let place = |along: Length| {
-        let spot = profile.at(along);
-        let height = spot.height.to_mm();
-        Point::new(spot.radius.to_mm() + around.over(height), -height)
+/// half inch (or centimetre) of its height. Where the side along its width is another, that stands on a card of its
+/// own.
+pub fn turning_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
+    let along_width = (basket.body.form.levels != Levels::Even).then_some(EarAxis::Short);
+    let sides = std::iter::once(EarAxis::Long).chain(along_width);
+    sides.map(|axis| turning_template(basket, words, axis)).collect()
+}
+
+fn turning_template(basket: &Basket, words: &Words, axis: EarAxis) -> Drawing {
+    let (name, title) = match axis {
+        EarAxis::Long => ("turning", "drawing-turning"),
+        EarAxis::Short => ("turning-width", "drawing-turning-width"),
     };
-    let height = basket.body.form.height();
+    let (form, profile) = (&basket.body.form, basket.body.profile());
+    let args = [("height", Value::Name(words.both(form.height())))];
+    let description = words.with(&format!("{title}-description"), &args);
+    let mut drawing = Drawing::new(name, words.term(title), description);
+    let place = |along: Length| {
+        let reach = form.level_at(along).reach(Some(axis));
+        Point::new(reach.to_mm(), -profile.at(along).height.to_mm())
+    };
+    let height = form.height();
     let side = profile.spots(SIDE).map(|spot| place(spot.along));
     let half = std::iter::once(Point::ZERO).chain(side).chain([Point::new(0.0, -height.to_mm())]);
     drawing.shape(closed(half), Tone::White, Line::Outline);

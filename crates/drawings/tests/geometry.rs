@@ -73,6 +73,38 @@ fn a_strip_has_a_tick_for_every_stave_at_even_steps() {
     assert!(close(ticks[0] + girth - ticks[ticks.len() - 1], pitch), "the strip closes with one more pitch");
 }
 
+/// On an oval whose staves are spaced evenly at the rim too, both strips have even steps; spaced at the foot alone, the
+/// steps at the rim are wider round the ends.
+#[test]
+fn strips_of_an_oval_show_where_staves_are_even() {
+    let oval = |spacing: &str| {
+        basket(&format!(
+            "title = \"Oval\"\nunits = \"mm\"\n[mould]\nshape = \"oval\"\nlength = \"240\"\nwidth = \"140\"\n\
+             rim = \"300\"\nheight = \"120\"\n[staves]\ncount = 61\nspacing = \"{spacing}\"\n"
+        ))
+    };
+    let steps = |basket: &basket::Basket, at: At| {
+        let strip = drawings::spacing_strip(basket, &words(basket), at);
+        let ticks = strokes(&strip, Line::Edge);
+        let mut ticks: Vec<f64> = ticks
+            .iter()
+            .filter(|line| close(line.p0.y, 0.0) && close(line.p0.x, line.p1.x))
+            .map(|line| line.p0.x)
+            .collect();
+        ticks.sort_by(f64::total_cmp);
+        assert_eq!(ticks.len(), 61);
+        let steps = ticks.windows(2).map(|pair| pair[1] - pair[0]);
+        steps.fold([f64::INFINITY, 0.0], |[least, most], step: f64| [least.min(step), most.max(step)])
+    };
+    let (foot, rim) = (oval("foot"), oval("rim"));
+    for (basket, at) in [(&foot, At::Base), (&rim, At::Base), (&rim, At::Rim)] {
+        let [least, most] = steps(basket, at);
+        assert!(most / least < 1.005, "{least} to {most}");
+    }
+    let [least, most] = steps(&foot, At::Rim);
+    assert!(most / least > 1.2, "{least} to {most}");
+}
+
 #[test]
 fn pins_stand_on_the_staves_that_are_pinned() {
     let basket = basket(HARBOUR);
@@ -163,8 +195,9 @@ fn what_would_take_a_book_of_pages_says_so_on_one() {
 #[test]
 fn the_stave_is_true_in_length_and_width() {
     let basket = basket(HARBOUR);
-    let stave = drawings::stave_template(&basket, &words(&basket));
-    let outlines = shapes(&stave, Line::Outline);
+    let staves = drawings::stave_templates(&basket, &words(&basket));
+    assert_eq!(staves.len(), 1);
+    let outlines = shapes(&staves[0], Line::Outline);
     assert_eq!(outlines.len(), 1);
     assert!(close(outlines[0].height(), basket.body.staves().length.to_mm()));
     assert!(close(outlines[0].width(), basket.body.uprights().width.to_mm()));

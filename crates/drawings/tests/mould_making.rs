@@ -12,7 +12,7 @@ use basket::{Basket, Length, Of, Piece};
 use common::solids::{assert_sound, of_kind, volume};
 use common::{HARBOUR, basket, words};
 use drawings::solid::{Detail, mould_solid, solid, stl, three_mf};
-use drawings::{board_outlines, outlines_dxf, spacing_strip, turning_template};
+use drawings::{board_outlines, outlines_dxf, spacing_strip, turning_templates};
 
 const PILOT: &str = include_str!("../../../patterns/pilot-letter-basket.toml");
 const BOX: &str = "title = \"Box\"\nunits = \"mm\"\n[mould]\nshape = \"rectangle\"\nlength = \"260\"\nwidth = \"180\"\n\
@@ -21,14 +21,17 @@ const TRACED: &str = "title = \"Egg\"\nunits = \"mm\"\n[mould]\nshape = \"traced
                       rays = [\"120\", \"112\", \"98\", \"88\", \"84\", \"88\", \"98\", \"104\", \"106\", \"104\", \"98\", \
                       \"88\", \"84\", \"88\", \"98\", \"112\"]\n";
 
+/// Sides of the screw hole.
+const HOLE_SIDES: f64 = 48.0;
+
 /// The volume of a mould as a polygon of so many sides at every level has it, less its hole. A regular polygon of
 /// `n` sides has `n/2π·sin(2π/n)` of its circle (plane geometry); one whose corners lie at equal ways on another
 /// curve lacks as much where that bends as much.
 fn solid_volume(basket: &Basket, sides: f64) -> f64 {
     let form = &basket.body.form;
     let hole = basket.body.base().screw_hole.to_mm() / 2.0;
-    let factor = sides / TAU * (TAU / sides).sin();
-    (form.litres() * 1e6 - PI * hole * hole * form.height().to_mm()) * factor
+    let factor = |sides: f64| sides / TAU * (TAU / sides).sin();
+    form.litres() * 1e6 * factor(sides) - PI * hole * hole * form.height().to_mm() * factor(HOLE_SIDES)
 }
 
 #[test]
@@ -40,7 +43,7 @@ fn a_mould_is_watertight_and_has_its_volume() {
         let mesh = &solid.parts[0].mesh;
         let lowest = mesh.positions.iter().filter(|at| at[2].abs() < 1e-3).count();
         // The foot's own ring and that of the hole.
-        let sides = lowest as f64 / 2.0;
+        let sides = lowest as f64 - HOLE_SIDES;
         let (found, wanted) = (volume(mesh), solid_volume(&basket, sides));
         let allowed = if basket.body.form.outline.is_round() { 2e-5 } else { 3e-4 };
         assert!((found / wanted - 1.0).abs() < allowed, "{found} for {wanted} with {sides} sides");
@@ -171,12 +174,21 @@ fn staves_of_an_oval_keep_their_width_and_stand_evenly() {
 fn templates_of_ovals_are_drawn() {
     let basket = basket(PILOT);
     let words = words(&basket);
-    let card = turning_template(&basket, &words);
+    let card = turning_templates(&basket, &words).remove(0);
     let form = &basket.body.form;
     let widest = form.across(form.arc(), Length::ZERO).length.to_mm() / 2.0;
     assert!(card.width() > widest && card.height() > form.height().to_mm());
     let boards = board_outlines(&basket, &form.layers(Length::inches(0.75)), &words);
     assert!((boards.width() - 2.0 * widest).abs() < 6.0, "{}", boards.width());
+    let carved = self::basket(&PILOT.replace("rim = ", "widths = [[\"4\", \"7\"]]\nrim = "));
+    let [length, width] = turning_templates(&carved, &words).try_into().expect("a card for each side");
+    // Each is as wide as half the mould there: 10 in by 7 in at the top.
+    assert!(
+        (length.width() - width.width() - 1.5 * 25.4).abs() < 1.0,
+        "{} {}",
+        length.width(),
+        width.width()
+    );
     let strip = spacing_strip(&basket, &words, drawings::At::Rim);
     assert!(strip.width() > drawings::rim_girth(&basket).to_mm());
 }

@@ -84,8 +84,12 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
 /// A drawing of the lid, which has a name and a title of its own.
 fn of_lid(mut drawing: Drawing, words: &Words) -> Drawing {
     drawing.name = format!("lid-{}", drawing.name);
+    let own = format!("drawing-{}", drawing.name);
     for text in [&mut drawing.title, &mut drawing.description] {
         *text = words.of(Of::Lid, std::mem::take(text));
+    }
+    if words.has(&own) {
+        drawing.title = words.term(&own);
     }
     drawing
 }
@@ -109,14 +113,14 @@ fn templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
 }
 
 fn vessel_templates(basket: &Basket, words: &Words) -> Vec<Drawing> {
-    let mut templates = vec![
-        drawings::base_disc(basket, words),
-        drawings::spacing_strip(basket, words, At::Base),
-        drawings::stave_template(basket, words),
+    let mut templates =
+        vec![drawings::base_disc(basket, words), drawings::spacing_strip(basket, words, At::Base)];
+    templates.extend(drawings::stave_templates(basket, words));
+    templates.extend([
         drawings::spacing_strip(basket, words, At::Rim),
         drawings::scarf_template(basket, words),
         drawings::drilling_template(basket, words),
-    ];
+    ]);
     templates.extend(drawings::ear_template(basket, words));
     templates
 }

@@ -84,12 +84,12 @@ fn all(basket: &Basket, words: &Words) -> Vec<Drawing> {
         drawings::base_disc(basket, words),
         drawings::taper_chart(basket, words),
         drawings::plan(basket, words),
-        drawings::stave_template(basket, words),
         drawings::scarf_template(basket, words),
         drawings::drilling_template(basket, words),
         drawings::spacing_strip(basket, words, At::Base),
         drawings::spacing_strip(basket, words, At::Rim),
     ];
+    all.extend(drawings::stave_templates(basket, words));
     all.extend(drawings::ear_template(basket, words));
     for face in [Face::Outside, Face::Inside] {
         all.extend([ChartKind::True, ChartKind::Grid].map(|kind| drawings::chart(basket, words, face, kind)));

@@ -165,7 +165,7 @@ impl BasePattern {
 
 impl StavesPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { count, stock, width, gap, taper, length, spares, oval_side, colours } = over;
+        let Self { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours } = over;
         Self {
             count: count.or(self.count),
             stock: stock.or(self.stock),
@@ -174,6 +174,7 @@ impl StavesPattern {
             taper: taper.or(self.taper),
             length: length.or(self.length),
             spares: spares.or(self.spares),
+            spacing: spacing.or(self.spacing),
             oval_side: oval_side.or(self.oval_side),
             colours: if colours.is_empty() { self.colours } else { colours },
         }

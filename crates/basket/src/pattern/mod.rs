@@ -48,7 +48,7 @@ pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};
 pub use rule::Rule;
 pub use sale::Sale;
-pub use staves::{OvalSide, StavesPattern, TaperPattern};
+pub use staves::{OvalSide, Spacing, StavesPattern, TaperPattern};
 pub use step::StepKind;
 pub use units::{Language, Units};
 pub use weave::{CoursePattern, Until, Way, WeaveKind, WeavePattern};

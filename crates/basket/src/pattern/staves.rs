@@ -22,10 +22,27 @@ pub struct StavesPattern {
     pub length: Option<Length>,
     /// How many extra staves to shape.
     pub spares: Option<u32>,
+    /// Where they are spaced evenly, on a mould that is not round.
+    pub spacing: Option<Spacing>,
     /// Which face of an oval or half round stave looks out.
     pub oval_side: Option<OvalSide>,
     /// Colours of the staves, in order round and then again; empty: natural.
     pub colours: Vec<Colour>,
+}
+
+/// Where staves are spaced evenly.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Spacing {
+    /// At the foot (usual): each begins square to the edge of the base.
+    Foot,
+    /// At the foot and at the rim: those at the bends lean.
+    Rim,
+}
+
+words! { Spacing:
+    Foot = "foot", "staves-spacing-foot";
+    Rim = "rim", "staves-spacing-rim";
 }
 
 /// Which face of a stave looks outward.

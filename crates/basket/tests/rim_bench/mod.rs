@@ -26,6 +26,8 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
 pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
     let mm = Length::mm;
     Uprights {
+        paths: Vec::new(),
+        paths_to: Length::ZERO,
         kind: Kind::FlatReed,
         count,
         thickness: mm(thickness_mm),

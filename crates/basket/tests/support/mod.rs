@@ -8,8 +8,8 @@ use basket::pattern::{
     EarWay, EarsPattern, Every, FillerPattern, Finish, FinishPart, FootSize, Girth, Handed, HandleJoint,
     HandleKind, HandleMade, HandlePattern, HoopWay, LashingPattern, LashingStyle, Lean, Levels, LidFit,
     LidLift, LidPattern, LidWay, MouldForm, MouldPattern, MouldPieces, Outline, OvalSide, PinsPattern, Ready,
-    RimPattern, Rings, Side, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind, WeavePattern,
-    WidthAt, Word,
+    RimPattern, Rings, Side, Spacing, StavesPattern, TaperPattern, Units, Until, Way, WeaveKind,
+    WeavePattern, WidthAt, Word,
 };
 use basket::stock::Kind;
 use basket::{Catalogue, Length, Material, Pattern};
@@ -207,16 +207,17 @@ fn any_base() -> BoxedStrategy<BasePattern> {
 
 fn any_staves() -> BoxedStrategy<StavesPattern> {
     let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
-    let sides = of(select(vec![OvalSide::Out, OvalSide::In]));
+    let sides = (of(select(OvalSide::ALL.to_vec())), of(select(Spacing::ALL.to_vec())));
     let sizes = (of(small()), of(small()), of(length()));
     (of(count()), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
-        .prop_map(|(count, stock, (width, gap, length), taper, spares, oval_side)| {
+        .prop_map(|(count, stock, (width, gap, length), taper, spares, (oval_side, spacing))| {
             let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
             let full = width.or(stock.as_ref().map(|stock| stock.width));
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
-            StavesPattern { count, stock, width, gap, taper, length, spares, oval_side, colours: Vec::new() }
+            let colours = Vec::new();
+            StavesPattern { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours }
         })
         .boxed()
 }

@@ -5,7 +5,9 @@
 
 use std::f64::consts::TAU;
 
+use basket::form::Profile;
 use basket::piece::FloorPart;
+use basket::uprights::Uprights;
 use basket::{Length, Piece};
 
 use super::maker::Maker;
@@ -37,7 +39,8 @@ impl Maker<'_> {
     pub(super) fn laid(&self) -> Laid<'_> {
         let uprights = self.basket.body.uprights();
         let around = Around::of(self.basket);
-        Laid { around, count: f64::from(uprights.count.max(1)), width: uprights.width.to_mm() }
+        let profile = self.basket.body.profile();
+        Laid { around, uprights, profile, count: f64::from(uprights.count.max(1)) }
     }
 }
 
@@ -59,24 +62,26 @@ fn least_radius(piece: Piece, root: Length) -> Option<f64> {
 
 pub(super) struct Laid<'a> {
     around: Around<'a>,
+    uprights: &'a Uprights,
+    profile: &'a Profile,
     count: f64,
-    width: f64,
 }
 
 impl Laid<'_> {
-    /// A place laid round the outline by its share of the way round alone; nearer to the axis than `least` it
-    /// stays.
-    pub(super) fn evenly(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
-        let (across, along) = (f64::from(x), f64::from(y));
-        let radius = across.hypot(along);
-        if radius < least {
-            return [x, y, height];
+    /// Where the stave of this index stands at a height, as a share of the way round, and how many times as far
+    /// as its foot its neighbours stand on one side or the other.
+    fn stave(&self, index: f64, height: f64, side: f64) -> (f64, f64) {
+        let even = index / self.count;
+        if self.uprights.paths.is_empty() {
+            return (even, 1.0);
         }
-        let [x, y] =
-            self.around.level(f64::from(height), radius).place((along.atan2(across) / TAU).rem_euclid(1.0));
-        [x as f32, y as f32, height]
+        let along = self.profile.along_at_height(Length::mm(height));
+        let [here, next] =
+            [index, index + side].map(|index| self.uprights.turn_between(index / self.count, along));
+        (here, ((next - here) * side * self.count).max(0.0))
     }
 
+    /// A place laid with the stave that is nearest.
     pub(super) fn place(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
         let (x, y) = (f64::from(x), f64::from(y));
         let radius = x.hypot(y);
@@ -84,12 +89,13 @@ impl Laid<'_> {
             return [x as f32, y as f32, height];
         }
         let turn = (y.atan2(x) / TAU).rem_euclid(1.0);
-        let stave = (turn * self.count).round() / self.count;
-        let aside = (turn - stave) * TAU * radius;
+        let index = (turn * self.count).round();
+        let aside = (turn - index / self.count) * TAU * radius;
+        let (stave, apart) = self.stave(index, f64::from(height), aside.signum());
         let level = self.around.level(f64::from(height), radius);
         let local = level.way(stave);
-        let [round, here] = [TAU * radius, local].map(|girth| girth / self.count / 2.0);
-        let stave_half = (self.width / 2.0).min(MOST_STAVE * round.min(here));
+        let [round, here] = [TAU * radius, local * apart].map(|girth| girth / self.count / 2.0);
+        let stave_half = (self.uprights.width.to_mm() / 2.0).min(MOST_STAVE * round.min(here));
         let kept = aside.abs().min(stave_half);
         let share = (aside.abs() - kept) / (round - stave_half).max(1e-9);
         let laid = (kept + share * (here - stave_half)) * aside.signum();

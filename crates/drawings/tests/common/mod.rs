@@ -56,13 +56,13 @@ pub(crate) fn all(basket: &Basket) -> Vec<Drawing> {
         drawings::base_plan(basket, words),
         drawings::base_disc(basket, words),
         drawings::taper_chart(basket, words),
-        drawings::stave_template(basket, words),
         drawings::spacing_strip(basket, words, At::Base),
         drawings::spacing_strip(basket, words, At::Rim),
         drawings::drilling_template(basket, words),
         drawings::scarf_template(basket, words),
         drawings::check_bars(words),
     ];
+    all.extend(drawings::stave_templates(basket, words));
     all.extend(drawings::ear_template(basket, words));
     all
 }

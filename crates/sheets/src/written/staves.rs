@@ -1,12 +1,12 @@
 //! The staves.
 
 use basket::staves;
-use basket::uprights::Uprights;
+use basket::uprights::{self, Uprights};
 use serde::Serialize;
 use words::Words;
 
 use super::measure::Mm;
-use super::vocabulary::OvalSide;
+use super::vocabulary::{OvalSide, Spacing};
 
 /// The staves.
 #[derive(Serialize)]
@@ -22,11 +22,17 @@ pub(crate) struct Staves {
     width_mm: Mm,
     /// Thickness.
     thickness_mm: Mm,
+    /// Where they are spaced evenly.
+    spacing: Spacing,
+    /// The groups of those that are cut alike; one where all are.
+    groups: Vec<Group>,
+    /// The way of each up the wall, stave 1 first; none where all keep to the places of their feet.
+    paths: Vec<Path>,
     /// Which face looks out.
     oval_side: OvalSide,
     /// The straight taper toward the foot.
     taper: Taper,
-    /// Length to cut.
+    /// Length to cut of the longest.
     length_mm: Mm,
     /// What the length is made of.
     length_parts: LengthParts,
@@ -51,6 +57,38 @@ pub(crate) struct Staves {
     /// The best counts and stocks, best first; the first is used. A count that the pattern fixes stands
     /// before those that would be better.
     pub(crate) candidates: Vec<Candidate>,
+}
+
+/// Staves that are cut alike.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Group {
+    /// What it is called where there are several: a letter.
+    name: String,
+    /// Their numbers, rising.
+    staves: Vec<u32>,
+    /// How many more of them to shape.
+    spares: u32,
+    /// Length to cut.
+    length_mm: Mm,
+    /// Full width.
+    width_mm: Mm,
+}
+
+/// The way of a stave up the wall.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+struct Path {
+    /// Where its foot stands, as a share of the way round the foot.
+    foot_turn: f64,
+    /// Above which place of the foot it stands at the middle of the rim, as the same share.
+    rim_turn: f64,
+    /// How far it leans from square to the foot; positive toward higher numbers.
+    lean_deg: f64,
+    /// How much its edges would be strained if it were held straight up.
+    strain: f64,
+    /// How much longer it is up to the rim than the way along the wall.
+    longer_mm: Mm,
 }
 
 /// A taper a maker can shave: full width above a point, then straight to the foot.
@@ -157,6 +195,8 @@ impl Staves {
             uprights,
             spares,
             stock,
+            spacing,
+            groups,
             oval_side,
             taper,
             length,
@@ -172,8 +212,28 @@ impl Staves {
             candidates,
         } = staves;
         // Kind, foot and taper of the uprights are those of the staves.
-        let Uprights { kind: _, count, thickness, width, foot: _, foot_along: _, full_from: _, standing } =
-            uprights;
+        let Uprights {
+            kind: _,
+            count,
+            thickness,
+            width,
+            foot: _,
+            foot_along: _,
+            full_from: _,
+            standing,
+            paths,
+            paths_to,
+        } = uprights;
+        let paths = paths.iter().zip(1..).map(|(path, number)| {
+            let uprights::Path { lean, strain, longer, .. } = path;
+            Path {
+                foot_turn: uprights.turn(number),
+                rim_turn: uprights.turn_at(number, *paths_to),
+                lean_deg: lean.to_degrees(),
+                strain: *strain,
+                longer_mm: longer.into(),
+            }
+        });
         let stand = |along| Standing { along_mm: Mm::from(along), off_mm: standing.at(along).into() };
         Self {
             count: *count,
@@ -181,6 +241,9 @@ impl Staves {
             stock: stock.name.clone(),
             width_mm: width.into(),
             thickness_mm: thickness.into(),
+            spacing: spacing.into(),
+            groups: groups.iter().map(Group::from).collect(),
+            paths: paths.collect(),
             oval_side: oval_side.into(),
             taper: taper.into(),
             length_mm: length.into(),
@@ -212,6 +275,19 @@ impl Candidate {
             foot_mm: foot.into(),
             penalty: *penalty,
             reasons: reasons.iter().map(|reason| words.say(reason)).collect(),
+        }
+    }
+}
+
+impl From<&staves::Group> for Group {
+    fn from(group: &staves::Group) -> Self {
+        let staves::Group { name, numbers, length, width, spares } = group;
+        Self {
+            name: name.clone(),
+            staves: numbers.clone(),
+            spares: *spares,
+            length_mm: length.into(),
+            width_mm: width.into(),
         }
     }
 }

@@ -36,6 +36,8 @@ words! {
     Ready = basket::pattern::Ready { StavesCut, StavesTapered, Rings, Handle, Ears, Base }
     /// Which vessel of a basket.
     Of = basket::Of { Body, Lid }
+    /// Where staves are spaced evenly.
+    Spacing = basket::pattern::Spacing { Foot, Rim }
     /// Which face of a stave looks out.
     OvalSide = basket::pattern::OvalSide { Out, In }
     /// At each stave or at each second one.

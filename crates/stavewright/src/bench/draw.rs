@@ -90,7 +90,7 @@ pub(crate) const FLAT: &[Flat] = &{
             Some(drawings::spacing_strip(basket, words, At::Base))
         }),
         flat(Template, "stave", "form-drawing-stave", |basket, words| {
-            Some(drawings::stave_template(basket, words))
+            drawings::stave_templates(basket, words).into_iter().next()
         }),
         flat(Template, "spacing-rim", "form-drawing-spacing-rim", |basket, words| {
             Some(drawings::spacing_strip(basket, words, At::Rim))

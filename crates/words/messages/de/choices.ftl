@@ -21,6 +21,7 @@ choice-staves-spares = { $spares ->
         [one] eine Ersatzstake
        *[other] { $spares } Ersatzstaken
     } auf { $count }: mindestens { $share }, und bei { $confidence } der Körbe genug, wenn { $spoilt } missraten
+choice-staves-spacing = gleichmäßig nur am Fuß, wie üblich: jede Stake nimmt den Weg, auf dem sie flach liegt
 choice-staves-oval-side = die gerundete Seite zeigt nach außen, wie üblich
 
 choice-weave-courses = { $rows } Reihen { $finer } an der Biegung, einen Grad feiner, dann { $weaver } bis zur Oberkante der Form, weniger { $room }, die das Verdichten nimmt: Die Reifen kommen als Ringe darauf, wenn der Korb von der Form ist

@@ -13,6 +13,7 @@ cut-stave-shape-narrower = auf { $width } gerissen; volle Breite bis { $above_fo
 cut-stave-shape-full = volle Breite bis zum Fuß
 cut-stave-shape-narrower-full = auf { $width } gerissen, bis zum Fuß
 cut-stave-purpose = die Ständer der Wand
+cut-stave-purpose-group = Ständer der Wand, Gruppe { $group }: Staken { $staves }
 
 cut-weaver-purpose = Abschnitt { $course }: { $rows ->
         [one] eine Reihe

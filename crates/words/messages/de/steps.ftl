@@ -8,6 +8,15 @@ step-cut-text-staves = { $all } Stücke von { $length } Länge schneiden: { $cou
         [one] eines als Ersatz
        *[other] { $spares } als Ersatz
     }.
+step-cut-text-staves-groups = { $all } Stücke schneiden, nicht alle gleich: { $count } für den Korb und { $spares ->
+        [one] eines
+       *[other] { $spares }
+    } als Ersatz. Auf jedes seine Gruppe schreiben, und seine Nummer, wo es eine hat.
+step-cut-text-group = Gruppe { $group }: { $count } Stücke, { $length } lang und { $width } breit, für die Staken { $staves }{ $spares ->
+        [0] .
+        [one] { " " }und eines als Ersatz.
+       *[other] { " " }und { $spares } als Ersatz.
+    }
 step-cut-text-ready = { $all } Staken liegen bereit, { $length } lang geschnitten: { $count } für den Korb und { $spares ->
         [one] eine als Ersatz
        *[other] { $spares } als Ersatz
@@ -52,11 +61,15 @@ step-staves-text-ready = { $all } Staken liegen bereit, { $length } lang geschni
     }. Sie zählen, die schmalen Enden alle auf eine Seite legen und einige in der Nut probieren.
 step-staves-text-soak = Die Staken ({ $stock }) in Wasser tauchen und in einem feuchten Tuch durchziehen lassen; langes Einweichen lässt sie nur quellen. Sie sind so weit, wenn sich das schmale Ende lautlos biegt.
 step-staves-text-set = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }) und liegt rechtwinklig zur Kante.
+step-staves-text-set-lean = Zuerst die Staken { $quarters } setzen, dann die übrigen dazwischen auf ihre Marken, { $count } im Ganzen. Jeder Fuß geht bis auf den Grund der Nut ({ $depth }).
+step-staves-text-group = Gruppe { $group } kommt auf die Plätze { $staves }.
+step-staves-text-lean = Nicht alle stehen im rechten Winkel zur Kante des Bodens: Die Staken { $staves } neigen sich, um bis zu { $lean }, und um ebenso viel liegen ihre Füße schräg in der Nut. So soll es sein: Auf diesem Weg liegt jede flach.
 step-staves-text-ends = Jede Stake steht dort, wo ihr Fuß ist, im rechten Winkel zur Kante des Bodens, und so bleibt sie bis zum Rand: keine neigt sich zu einem Ende. Die Lücken wachsen an den beiden Enden am meisten, auf { $ends } am Rand, und an den Seiten am wenigsten, auf { $sides }.
 step-staves-text-face-out = Die gerundete Seite zeigt nach außen; die flache liegt auf der Form.
 step-staves-text-face-in = Die flache Seite zeigt nach außen; die gerundete liegt auf der Form.
 step-staves-text-count = Die Staken zählen. Dann noch einmal zählen: { $count }.
 step-staves-text-band = Alle Staken an der Form hochbiegen, aufrecht und in gleichen Abständen, und mit einem Gummiband um Form und Boden halten. Besprühen, ausrichten und über Nacht die Gestalt der Form annehmen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
+step-staves-text-band-lean = Alle Staken an der Form hochbiegen, jede von ihrer Marke am Fuß zu ihrer Marke am Rand, und mit einem Gummiband um Form und Boden halten. Besprühen, ausrichten und über Nacht die Gestalt der Form annehmen lassen. Das Band feucht wieder anlegen, sooft die Arbeit ruht.
 
 ## Flechten
 
@@ -301,30 +314,6 @@ tool-spray = Sprühflasche
 tool-stave-template = Stakenschablone
 tool-steam = Dampfkasten oder Wanne mit heißem Wasser
 tool-towel = Handtuch
-
-## Warnhinweise. Alle treten hinter örtliche Regeln, den Hersteller eines Mittels und die Lehrkraft zurück.
-
-caution-rules = Örtliche Regeln, die Angaben des Herstellers und das Urteil der Lehrkraft stehen über allen Warnhinweisen hier.
-caution-knife = Von Hand, Schenkel und Nachbarn weg schneiden. Das Messer scharf halten und geschlossen oder abgedeckt ablegen.
-caution-sanding-dust = Schleifstaub schadet Lunge und Nase. Am Werkzeug absaugen, Maske tragen und mit feuchtem Tuch oder Sauger reinigen, nicht mit dem Besen. Finger weg vom laufenden Band.
-caution-cane-edges = Die Kanten von Flechtrohr und Peddigrohr schneiden. Keinen Faden schnell durch die bloße Hand ziehen; Finger abkleben oder Fingerschutz tragen.
-caution-wet-floor = Wasser auf dem Boden ist rutschig: Tropfen aufwischen und Kabel fernhalten.
-caution-water = Eine Einweichwanne ist für kleine Kinder und Tiere gefährlich. Nach Gebrauch leeren. Peddigrohr kann behandelt sein: nicht in den Mund nehmen.
-caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastiktüte: feuchte Körbe schimmeln.
-caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
-caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
-caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
-caution-lathe = An der Drehbank keine weiten Ärmel, offenen Haare, Handschuhe oder Ringe; Gesichtsschutz; verleimtes Holz langsam laufen lassen, bis es rund läuft, und die Auflage nahe heran. Ein Rohling mit schlechter Leimfuge fliegt auseinander.
-caution-saw = An der Säge Schutzhaube und Schiebestock benutzen, die Hände aus der Flucht des Blatts halten, und ein schräg geschnittenes Stück so halten, dass es nicht rollt.
-caution-peening = Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen: Splitter fliegen ins Auge.
-caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
-caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
-caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.
-caution-shellac = Schellack ist mit Alkohol verdünnt: sein Dampf brennt. Keine Flamme, keine Funken, frische Luft; nach Angabe des Herstellers verwenden.
-caution-varnish = Lack und seine Verdünnung brauchen frische Luft und keine Flamme; nach Angabe des Herstellers verwenden.
-caution-oily-rags = Lappen mit Öl oder Ölbeize können sich von selbst entzünden. Im Freien flach ausgebreitet trocknen oder unter Wasser in einer Metalldose mit Deckel aufbewahren. Nie auf einem Haufen liegen lassen.
-caution-food = Für unverpackte Lebensmittel ein Tuch oder eine Einlage nehmen, außer die Oberfläche ist ganz ausgehärtet und nach Angabe des Herstellers dafür geeignet. Lebensmittel von Gefärbtem oder Gebeiztem fernhalten.
-caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last angeben. Vorsichtig probieren, Niete und Ohren oft ansehen und nie etwas heben, das im Fallen verletzen könnte.
 
 # Das Geflecht Reihe für Reihe.
 weave-row-drawn-over = Ab Stake { $stave }, zuerst davor, dann abwechselnd dahinter und davor: { $runs }.

@@ -20,6 +20,7 @@ remedy-brings = { $change } (dann aber: { $cares })
 
 piece-whole = der ganze Korb
 piece-mould = Form
+piece-mould-part = Teil { $number } der Form
 piece-band = Band
 piece-base = Boden
     .cut = Boden
@@ -216,6 +217,9 @@ every-other-stave = jede zweite Stake
 
 lashing-style-single = einmal herum
 lashing-style-crossed = gekreuzt
+
+staves-spacing-foot = am Fuß
+staves-spacing-rim = am Fuß und am Rand
 
 oval-side-out = gerundete Seite außen
 oval-side-in = gerundete Seite innen

@@ -21,6 +21,7 @@ choice-staves-spares = { $spares ->
         [one] one spare
        *[other] { $spares } spares
     } on { $count }: at least { $share }, and enough if { $spoilt } are spoilt, in { $confidence } of baskets
+choice-staves-spacing = evenly at the foot alone, as is usual: each stave goes up the way on which it lies flat
 choice-staves-oval-side = the rounded face looks out, as is usual
 
 choice-weave-courses = { $rows } rows of { $finer } at the turn, one grade finer, then { $weaver } to the top of the mould, less the { $room } that packing takes: the hoops go on as rings, when the basket is off it

@@ -13,6 +13,7 @@ cut-stave-shape-narrower = stripped to { $width }; full width down to { $above_f
 cut-stave-shape-full = full width down to the foot
 cut-stave-shape-narrower-full = stripped to { $width }, down to the foot
 cut-stave-purpose = the uprights of the wall
+cut-stave-purpose-group = uprights of the wall, group { $group }: staves { $staves }
 
 cut-weaver-purpose = course { $course }: { $rows ->
         [one] one row

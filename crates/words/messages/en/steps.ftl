@@ -8,6 +8,15 @@ step-cut-text-staves = Cut { $all } pieces { $length } long: { $count } for the 
         [one] one spare
        *[other] { $spares } spares
     }.
+step-cut-text-staves-groups = Cut { $all } pieces, not all alike: { $count } for the basket and { $spares ->
+        [one] one spare
+       *[other] { $spares } spares
+    }. Write its group on each, and its number where it has one.
+step-cut-text-group = Group { $group }: { $count } pieces { $length } long and { $width } wide, for staves { $staves }{ $spares ->
+        [0] .
+        [one] { " " }and one spare.
+       *[other] { " " }and { $spares } spares.
+    }
 step-cut-text-ready = { $all } staves lie ready, cut { $length } long: { $count } for the basket and { $spares ->
         [one] one spare
        *[other] { $spares } spares
@@ -52,11 +61,15 @@ step-staves-text-ready = { $all } staves lie ready, cut { $length } long and tap
     }. Count them, lay the narrow ends to one side and try a few in the groove.
 step-staves-text-soak = Dip the staves ({ $stock }) in water and let them mellow in a damp towel; a long soak only swells them. They are ready when the narrow end bends without a sound.
 step-staves-text-set = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }) and lies square to the edge.
+step-staves-text-set-lean = Set staves { $quarters } first, then the rest between them, on their marks, { $count } in all. Each foot goes to the bottom of the groove ({ $depth }).
+step-staves-text-group = Group { $group } goes to the places { $staves }.
+step-staves-text-lean = Not all of them stand square to the edge of the base: staves { $staves } lean, by up to { $lean }, and their feet lie as much aslant in the groove. Let them: on that way each lies flat.
 step-staves-text-ends = Each stave stands square to the edge of the base where its foot is, and so it stays up to the rim: none leans toward an end. The gaps grow most at the two ends, to { $ends } at the rim, and least along the sides, to { $sides }.
 step-staves-text-face-out = The rounded face looks out; the flat face lies on the mould.
 step-staves-text-face-in = The flat face looks out; the rounded face lies on the mould.
 step-staves-text-count = Count the staves. Then count them again: { $count }.
 step-staves-text-band = Bend all staves up along the mould, upright and evenly spaced, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
+step-staves-text-band-lean = Bend all staves up along the mould, each from its mark at the foot to its mark at the rim, and hold them with an elastic band round mould and base. Spray them, true them up, and let them take the mould’s shape overnight. Put the band back on, damp, whenever work stops.
 
 ## Weaving
 
@@ -302,30 +315,6 @@ tool-spray = spray bottle
 tool-stave-template = stave template
 tool-steam = steam box or pan of hot water
 tool-towel = towel
-
-## Cautions. All of them give way to local rules, to the maker of a product and to the teacher.
-
-caution-rules = Local rules, the words of a product's maker and the teacher's judgement stand above all cautions here.
-caution-knife = Cut away from hand, thigh and neighbour. Keep the knife sharp and lay it down closed or covered.
-caution-sanding-dust = Sanding dust harms lungs and nose. Catch it at the tool, wear a mask, and clean up with a damp cloth or a vacuum, not a broom. Keep fingers off a running belt.
-caution-cane-edges = Edges of cane and reed cut. Do not pull a strand fast through a bare hand; tape fingers or wear a finger guard.
-caution-wet-floor = Water on the floor is slippery: wipe up drips, and keep cables out of it.
-caution-water = A soaking tub is a danger to small children and animals. Empty it after use. Reed may have been treated: keep it out of mouths.
-caution-damp = Dry the work in moving air, not in a plastic bag: damp baskets go mouldy.
-caution-brass = Sawn brass is sharp and its filings may hold lead. Break all edges, and wash hands before eating.
-caution-bone = Bone dust is harmful and raw bone can carry disease. Use clean, prepared bone, work it wet with a mask on, and know the law on bone, antler and ivory where you live.
-caution-drilling = Fine bits break. Drill straight and slowly, without side force. Wear eye protection, tie back hair and sleeves, clamp the work and put scrap wood behind it.
-caution-lathe = On the lathe no loose sleeves, hair, gloves or rings; a face shield; turn glued wood slowly until it runs true, and keep the rest close. A blank with a bad glue joint flies apart.
-caution-saw = At the saw use the guard and a push stick, keep hands out of the line of the blade, and hold a bevelled piece so that it cannot roll.
-caution-peening = Support the head on the block, strike lightly, and never strike one hardened hammer on another: chips fly into eyes.
-caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, and open it away from your face.
-caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
-caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.
-caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, no sparks, fresh air; use it as its maker says.
-caution-varnish = Varnish and its thinner need fresh air and no flame; use them as their maker says.
-caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
-caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
-caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
 
 # The weaving told row by row.
 weave-row-drawn-over = From stave { $stave }, over first and then under and over in turn: { $runs }.

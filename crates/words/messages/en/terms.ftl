@@ -20,6 +20,7 @@ remedy-brings = { $change } (but then: { $cares })
 
 piece-whole = the whole basket
 piece-mould = mould
+piece-mould-part = part { $number } of the mould
 piece-band = band
 piece-base = base
     .cut = Base
@@ -216,6 +217,9 @@ every-other-stave = every other stave
 
 lashing-style-single = once round
 lashing-style-crossed = crossed
+
+staves-spacing-foot = at the foot
+staves-spacing-rim = at the foot and at the rim
 
 oval-side-out = rounded face out
 oval-side-in = rounded face in

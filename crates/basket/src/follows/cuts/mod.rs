@@ -11,12 +11,12 @@ use crate::basket::Basket;
 use crate::colour::Colour;
 use crate::fittings::{Ears, PinSet, Pins};
 use crate::measure::Length;
-use crate::message::Message;
+use crate::message::{Message, Value};
 use crate::parts::construction::Construction;
 use crate::parts::edge::Edge;
 use crate::parts::lashing::{Filler, Lashing};
 use crate::parts::rim::Hoop;
-use crate::parts::staves::Staves;
+use crate::parts::staves::{Group, Staves};
 use crate::parts::vessel::Vessel;
 use crate::parts::weave::{Course, WeaverAmount};
 use crate::pattern::{HoopWay, Way};
@@ -28,13 +28,10 @@ const SPARE_STRANDS: u32 = 10;
 
 /// What to cut, in making order: the basket, ears and handle, then the lid.
 pub fn list(basket: &Basket) -> Vec<Cut> {
-    let mut cuts = vessel_cuts(&basket.body);
-    for cut in cuts.iter_mut().filter(|cut| cut.piece == Piece::Uprights) {
-        *cut = stave(basket.body.staves(), basket.staves_to_cut());
-    }
+    let mut cuts = vessel_cuts(&basket.body, &basket.staves_left_out());
     cuts.extend(basket.ears.as_ref().map(|set| ears(set, basket.body.uprights().thickness)));
     cuts.extend(basket.handle.iter().flat_map(handle::cuts));
-    cuts.extend(basket.lid.iter().flat_map(|lid| lid::cuts(lid, vessel_cuts(&lid.vessel))));
+    cuts.extend(basket.lid.iter().flat_map(|lid| lid::cuts(lid, vessel_cuts(&lid.vessel, &[]))));
     cuts
 }
 
@@ -49,18 +46,21 @@ pub fn measured(cuts: &[Cut]) -> Vec<&Material> {
     measured
 }
 
-fn vessel_cuts(vessel: &Vessel) -> Vec<Cut> {
-    let mut cuts = vessel.construction.cuts();
+fn vessel_cuts(vessel: &Vessel, left_out: &[u32]) -> Vec<Cut> {
+    let mut cuts = vessel.construction.cuts(left_out);
     cuts.extend(vessel.weave.courses.iter().zip(1..).flat_map(|(course, number)| weavers(course, number)));
     cuts.extend(vessel.edge.cuts());
     cuts
 }
 
 impl Construction {
-    fn cuts(&self) -> Vec<Cut> {
+    /// Without the uprights of these numbers.
+    fn cuts(&self, left_out: &[u32]) -> Vec<Cut> {
         match self {
             Self::Moulded { base, staves } => {
-                vec![base::disc(base), base::plug(base), stave(staves, staves.uprights.count)]
+                let mut cuts = vec![base::disc(base), base::plug(base)];
+                cuts.extend(staves.groups.iter().map(|group| stave(staves, group, left_out)));
+                cuts
             }
         }
     }
@@ -80,8 +80,18 @@ impl Edge {
     }
 }
 
-fn stave(staves: &Staves, count: u32) -> Cut {
-    let narrower = staves.uprights.width < staves.stock.width;
+/// The line of staves that are cut alike.
+fn stave(staves: &Staves, group: &Group, left_out: &[u32]) -> Cut {
+    let numbers: Vec<u32> =
+        group.numbers.iter().copied().filter(|number| !left_out.contains(number)).collect();
+    let purpose = if staves.groups.len() == 1 {
+        Message::new("cut-stave-purpose")
+    } else {
+        Message::new("cut-stave-purpose-group")
+            .with("group", group.name.as_str())
+            .with("staves", Value::runs(&numbers))
+    };
+    let narrower = group.width < staves.stock.width;
     let shape = match (narrower, staves.taper.is_of(staves.uprights.width)) {
         (true, true) => "cut-stave-shape-narrower",
         (true, false) => "cut-stave-shape-narrower-full",
@@ -90,19 +100,14 @@ fn stave(staves: &Staves, count: u32) -> Cut {
     };
     let above_foot = staves.length_parts.groove + staves.length_parts.turn + staves.taper.from;
     let shape = Message::new(shape)
-        .with("width", staves.uprights.width)
+        .with("width", group.width)
         .with("foot", staves.taper.foot)
         .with("above_foot", above_foot);
-    Cut::new(
-        Piece::Uprights,
-        CutStock::Material(staves.stock.clone()),
-        count,
-        Message::new("cut-stave-purpose"),
-    )
-    .spares(staves.spares)
-    .length(staves.length)
-    .width(staves.uprights.width)
-    .shape(shape)
+    Cut::new(Piece::Uprights, CutStock::Material(staves.stock.clone()), numbers.len() as u32, purpose)
+        .spares(group.spares)
+        .length(group.length)
+        .width(group.width)
+        .shape(shape)
 }
 
 /// A line for each material and colour of a course.

@@ -3,16 +3,17 @@
 use super::case::Case;
 use super::finding::Finding;
 use super::{
-    base, crossing, fittings, groove, handle, lashing, levels, lid, mould, neck, notes, outline, pins, rim,
-    rivets, staves, stock, weave, weave_runs,
+    base, crossing, fittings, groove, handle, lashing, levels, lid, mould, neck, notes, outline, paths, pins,
+    rim, rivets, staves, stock, weave, weave_runs,
 };
 
 /// What all families of checks find, in making order; remedies are as they are thought of.
 pub(super) fn found(case: &Case<'_>) -> Vec<Finding> {
-    let families: [fn(&Case<'_>) -> Vec<Finding>; 19] = [
+    let families: [fn(&Case<'_>) -> Vec<Finding>; 20] = [
         levels::check,
         mould::check,
         outline::check,
+        paths::check,
         neck::check,
         base::check,
         groove::check,

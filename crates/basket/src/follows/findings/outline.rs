@@ -70,9 +70,13 @@ fn gapes(case: &Case<'_>) -> Option<Finding> {
     let limit = sides * SEEN;
     (ends.exceeds(limit) && sides > Length::ZERO).then(|| {
         let place = Place::from(Piece::Uprights).at(form.profile.at(along).height);
-        Finding::new(Grade::Care, "oval-ends-gape", place).measured(ends, limit).arg("sides", sides).remedy(
-            keys::mould::RIM.path,
-            write::at_most(form.across(Length::ZERO, Length::ZERO).length, case.units()),
-        )
+        Finding::new(Grade::Care, "oval-ends-gape", place)
+            .measured(ends, limit)
+            .arg("sides", sides)
+            .remedy(keys::staves::SPACING.path, "\"rim\"".to_owned())
+            .remedy(
+                keys::mould::RIM.path,
+                write::at_most(form.across(Length::ZERO, Length::ZERO).length, case.units()),
+            )
     })
 }

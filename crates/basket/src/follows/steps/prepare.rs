@@ -2,10 +2,11 @@
 
 use super::stage::Stage;
 use super::step::Step;
-use super::step::numbers;
+use super::step::{count, numbers};
 use super::time;
 use crate::basket::Basket;
-use crate::message::Message;
+use crate::message::{Message, Value};
+use crate::parts::staves::Group;
 use crate::pattern::{OvalSide, Ready, StepKind};
 
 /// Cutting and shaping the staves; nothing where they lie ready tapered.
@@ -20,8 +21,10 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
     let step = if ready.has(Ready::StavesCut) {
         step.say(count_of(basket, "step-cut-text-ready")).work(all * basket.hand.pace.taper_stave)
     } else {
+        let each = if is_grouped(basket) { "step-cut-text-staves-groups" } else { "step-cut-text-staves" };
         step.say(Message::new("step-cut-text-sort").with("stock", &staves.stock))
-            .say(count_of(basket, "step-cut-text-staves"))
+            .say(count_of(basket, each))
+            .say_all(groups(basket, "step-cut-text-group"))
             .work(all * basket.hand.pace.shape_stave)
             .tools(&["tool-shears"])
     };
@@ -43,6 +46,29 @@ pub(super) fn cut(basket: &Basket) -> Option<Step> {
     Some(step)
 }
 
+/// Whether staves are cut to more than one measure.
+fn is_grouped(basket: &Basket) -> bool {
+    basket.body.staves().groups.len() > 1
+}
+
+/// A sentence for each group of staves that are cut alike; none where all are.
+fn groups(basket: &Basket, id: &'static str) -> Vec<Message> {
+    let left_out = basket.staves_left_out();
+    let group = |group: &Group| {
+        let numbers: Vec<u32> =
+            group.numbers.iter().copied().filter(|number| !left_out.contains(number)).collect();
+        Message::new(id)
+            .with("group", group.name.as_str())
+            .with("count", count(numbers.len() + group.spares as usize))
+            .with("staves", Value::runs(&numbers))
+            .with("spares", group.spares)
+            .with("length", group.length)
+            .with("width", group.width)
+    };
+    let groups = basket.body.staves().groups.iter();
+    groups.filter(|_| is_grouped(basket)).map(group).collect()
+}
+
 /// How many staves there are, and how long they are.
 fn count_of(basket: &Basket, id: &'static str) -> Message {
     let staves = basket.body.staves();
@@ -56,6 +82,14 @@ fn count_of(basket: &Basket, id: &'static str) -> Message {
 /// How the staves stand at the tight ends of a foot that is not round.
 fn ends(basket: &Basket) -> Message {
     let rim = basket.body.rim();
+    let uprights = basket.body.uprights();
+    if !uprights.paths.is_empty() {
+        let most = uprights.most_lean();
+        let leaning = uprights.numbers_of(|path| path.lean.to_radians().abs() > most.to_radians() / 2.0);
+        return Message::new("step-staves-text-lean")
+            .with("staves", Value::runs(&leaning))
+            .with("lean", most);
+    }
     let [sides, ends] = basket.body.uprights().gaps_between(&basket.body.form, rim.along);
     Message::new("step-staves-text-ends").with("sides", sides).with("ends", ends)
 }
@@ -66,19 +100,21 @@ pub(super) fn staves(basket: &Basket) -> Step {
         OvalSide::Out => "step-staves-text-face-out",
         OvalSide::In => "step-staves-text-face-in",
     };
+    let leans = !staves.uprights.paths.is_empty();
     Step::new(StepKind::Staves, Stage::StavesSet)
         .say_if(basket.ready.has(Ready::StavesTapered), || count_of(basket, "step-staves-text-ready"))
         .say(Message::new("step-staves-text-soak").with("stock", &staves.stock))
         .say(
-            Message::new("step-staves-text-set")
+            Message::new(if leans { "step-staves-text-set-lean" } else { "step-staves-text-set" })
                 .with("quarters", numbers(basket.body.uprights().quarters()))
                 .with("count", staves.uprights.count)
                 .with("depth", basket.body.base().groove_depth),
         )
+        .say_all(groups(basket, "step-staves-text-group"))
         .say_if(!basket.body.form.outline.is_round(), || ends(basket))
         .say(Message::new(face))
         .say(Message::new("step-staves-text-count").with("count", staves.uprights.count))
-        .say(Message::new("step-staves-text-band"))
+        .say(Message::new(if leans { "step-staves-text-band-lean" } else { "step-staves-text-band" }))
         .soak([&staves.stock])
         .work(f64::from(staves.uprights.count) * basket.hand.pace.set_stave)
         .wait(time::STAVES_DRY)

@@ -57,6 +57,10 @@ impl Step {
     pub(super) fn say_if(self, condition: bool, text: impl FnOnce() -> Message) -> Self {
         if condition { self.say(text()) } else { self }
     }
+    pub(super) fn say_all(mut self, texts: impl IntoIterator<Item = Message>) -> Self {
+        self.text.extend(texts);
+        self
+    }
     /// The longest usual soak of any of these materials.
     pub(super) fn soak<'a>(mut self, materials: impl IntoIterator<Item = &'a Material>) -> Self {
         let longest =

@@ -21,6 +21,7 @@ const FAULTS: &[(StepKind, &str, When)] = &[
     (StepKind::Base, "fault-base-marks", ALWAYS),
     (StepKind::Staves, "fault-staves-count", ALWAYS),
     (StepKind::Staves, "fault-staves-wander", ALWAYS),
+    (StepKind::Staves, "fault-staves-upright", |basket| !basket.body.uprights().paths.is_empty()),
     (StepKind::Staves, "fault-staves-crack", ALWAYS),
     (StepKind::Staves, "fault-staves-face", has_oval_staves),
     (StepKind::FirstRows, "fault-first-skipped", ALWAYS),

@@ -38,6 +38,10 @@ pub(super) fn choices(
     chosen(pattern.taper.is_none(), keys::staves::TAPER.path, staves.taper.from.into(), taper(staves));
     chosen(pattern.length.is_none(), keys::staves::LENGTH.path, staves.length.into(), length(staves));
     chosen(pattern.spares.is_none(), keys::staves::SPARES.path, staves.spares.into(), spares(staves, spoilt));
+    if !needs.form.outline.is_round() {
+        let reason = Message::new("choice-staves-spacing");
+        chosen(pattern.spacing.is_none(), keys::staves::SPACING.path, "foot".into(), reason);
+    }
     let two_sided = matches!(staves.stock.kind, Kind::FlatOvalReed | Kind::HalfRoundReed);
     chosen(
         pattern.oval_side.is_none() && two_sided,

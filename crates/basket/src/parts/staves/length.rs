@@ -8,7 +8,7 @@ use crate::measure::Length;
 /// Left above the rim to hold, band and trim (common practice: about 1 in).
 pub const USUAL_TRIM: Length = Length::inches(1.0);
 /// Lengths to cut are rounded up to this.
-const CUT_STEP: Length = Length::inches(1.0 / 16.0);
+pub(super) const CUT_STEP: Length = Length::inches(1.0 / 16.0);
 
 /// The parts of a stave's length.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,9 +38,19 @@ impl LengthParts {
             rim: needs.rim,
             trim: Length::ZERO,
         };
-        let bare = parts.total();
+        parts.trimmed(given)
+    }
+
+    /// The same where the longest stave has so much farther to go up the wall.
+    pub(super) fn along_paths(self, longer: Length, given: Option<Length>) -> Self {
+        Self { wall: self.wall + longer, trim: Length::ZERO, ..self }.trimmed(given)
+    }
+
+    /// With what is left to trim of a given length or the usual one.
+    fn trimmed(self, given: Option<Length>) -> Self {
+        let bare = self.total();
         let length = given.unwrap_or_else(|| CUT_STEP * ((bare + USUAL_TRIM) / CUT_STEP - 1e-9).ceil());
-        Self { trim: length - bare, ..parts }
+        Self { trim: length - bare, ..self }
     }
 
     /// The whole length.

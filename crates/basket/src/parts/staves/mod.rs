@@ -1,11 +1,16 @@
 //! The staves: count, width, taper, length and the gaps between them at every height.
 
+mod chain;
 mod explain;
 mod foot;
 mod formulas;
+mod groups;
 mod length;
 mod needs;
+mod paths;
 mod rank;
+mod round;
+mod rung;
 mod solve;
 mod taper;
 mod usual;
@@ -13,11 +18,12 @@ mod wall;
 
 use crate::measure::Length;
 use crate::message::Message;
-use crate::pattern::OvalSide;
+use crate::pattern::{OvalSide, Spacing};
 use crate::stock::{Kind, Material, PutUp};
 use crate::uprights::Uprights;
 pub use foot::{Bend, BendPoint, UNSEEN, USUAL_BEND_LIMIT};
 pub use formulas::{bend_strain, count_on, touch_width};
+pub use groups::Group;
 pub use length::{LengthParts, USUAL_TRIM};
 pub use needs::Needs;
 pub use taper::{LEAST_USUAL_GAP, Taper, USUAL_START, least_foot};
@@ -32,11 +38,15 @@ pub struct Staves {
     pub spares: u32,
     /// The stock they are cut from.
     pub stock: Material,
+    /// Where they are spaced evenly.
+    pub spacing: Spacing,
+    /// The groups of those that are cut alike; one where all are.
+    pub groups: Vec<Group>,
     /// Which face looks out.
     pub oval_side: OvalSide,
     /// The straight taper toward the foot.
     pub taper: Taper,
-    /// Length to cut.
+    /// Length to cut of the longest.
     pub length: Length,
     /// What the length is made of.
     pub length_parts: LengthParts,

@@ -1,8 +1,10 @@
 //! The solver: from what the pattern fixes and the stock that exists to the staves.
 
 use super::foot::Bend;
+use super::groups::{self, Cutting};
 use super::length::LengthParts;
 use super::needs::Needs;
+use super::paths::Wall;
 use super::rank::{Entry, Judge, Judged, Offer};
 use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use super::wall::StandingRoom;
@@ -12,7 +14,7 @@ use crate::chance;
 use crate::limits::STAVES;
 use crate::making::Making;
 use crate::measure::Length;
-use crate::pattern::{OvalSide, StavesPattern};
+use crate::pattern::{OvalSide, Spacing, StavesPattern};
 use crate::stock::Material;
 use crate::uprights::Uprights;
 use crate::weave::Running;
@@ -51,9 +53,34 @@ impl Staves {
             judge.judged(entry(pattern, pattern.count.unwrap_or(3), &spare), given_taper(pattern))
         };
         let spares = pattern.spares.unwrap_or_else(|| usual_spares(used.entry.count, making.hand.spoilt));
-        let staves = Self { spares, ..staves(pattern, &judge, &used, candidates(&judge, &best)) };
+        let mut staves = Self { spares, ..staves(pattern, &judge, &used, candidates(&judge, &best)) };
+        staves.take_paths(pattern, needs);
         explain::choices(pattern, &staves, needs, base, making);
         staves
+    }
+}
+
+impl Staves {
+    /// Lets each stave take its path up the wall.
+    fn take_paths(&mut self, pattern: &StavesPattern, needs: &Needs<'_>) {
+        let rim = needs.wall + needs.rim / 2.0;
+        let uprights = &mut self.uprights;
+        let wall = Wall {
+            form: needs.form,
+            rim,
+            outward: uprights.middle(rim),
+            count: uprights.count,
+            width: uprights.width,
+        };
+        uprights.paths = wall.paths(self.spacing);
+        uprights.paths_to = rim;
+        if !uprights.paths.is_empty() {
+            let [_, longest] = groups::longer(uprights);
+            self.length_parts = self.length_parts.along_paths(longest, pattern.length);
+            self.length = self.length_parts.total();
+        }
+        let all_alike = pattern.length.is_some();
+        self.groups = Cutting { length: self.length, all_alike, spares: self.spares }.groups(&self.uprights);
     }
 }
 
@@ -187,9 +214,13 @@ fn staves(
             foot_along: parts.foot_along(),
             full_from: used.taper.from,
             standing: wall.standing.clone(),
+            paths: Vec::new(),
+            paths_to: Length::ZERO,
         },
         spares: 0,
         stock: (*stock).clone(),
+        spacing: pattern.spacing.unwrap_or(Spacing::Foot),
+        groups: Vec::new(),
         oval_side: pattern.oval_side.unwrap_or(OvalSide::Out),
         taper: used.taper,
         length: parts.total(),

@@ -6,7 +6,7 @@ use super::limits::{Counts, MOST_COLOURS, PART};
 use super::values::Section;
 use super::{kinds, taper};
 use crate::colour::Colour;
-use crate::pattern::OvalSide;
+use crate::pattern::{OvalSide, Spacing};
 use crate::{Length, Material, limits};
 
 keys! {
@@ -47,6 +47,9 @@ keys! {
     /// How many more to shape.
     pub const SPARES: Key<u32> =
         Key::new("staves.spares", Counts::of(0, 999).usually(0, 30), Usual::Computed("usual-computed"), "7");
+    /// Where they are spaced evenly.
+    pub const SPACING: Key<Spacing> =
+        Key::new("staves.spacing", (), Usual::Constant(Spacing::Foot), r#""foot""#);
     /// Which way the rounded face looks.
     pub const OVAL: Key<OvalSide> = Key::new("staves.oval", (), Usual::Constant(OvalSide::Out), r#""out""#);
     /// Colours, stave by stave.

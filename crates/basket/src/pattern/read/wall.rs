@@ -32,6 +32,7 @@ pub(super) fn staves(file: &Section) -> StavesPattern {
         gap: section.get(&staves::GAP),
         length: section.get(&staves::LENGTH),
         spares: section.get(&staves::SPARES),
+        spacing: section.get(&staves::SPACING),
         oval_side: section.get(&staves::OVAL),
         colours: section.get(&staves::COLOURS).unwrap_or_default(),
     }

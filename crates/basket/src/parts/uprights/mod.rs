@@ -1,7 +1,11 @@
 //! What stands round the wall, whatever its foot: all that weaving, edge and fittings ask of it.
 
-use crate::form::Form;
-use crate::measure::Length;
+mod path;
+
+pub use path::Path;
+
+use crate::form::{Form, WallPoint};
+use crate::measure::{Angle, Length};
 use crate::stock::Kind;
 
 /// Keeps divisions by a length finite.
@@ -40,8 +44,8 @@ impl Standing {
     }
 }
 
-/// The uprights of a wall: strips of one thickness, evenly spread, wider from the foot to a place on the
-/// wall and of full width above it.
+/// The uprights of a wall: strips of one thickness, evenly spread at the foot, wider from there to a place on
+/// the wall and of full width above it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Uprights {
     /// What they are cut from; decides the shape of their section.
@@ -60,15 +64,58 @@ pub struct Uprights {
     pub full_from: Length,
     /// How far their inner faces stand off the form.
     pub standing: Standing,
+    /// The way of each up the wall; empty where all keep to the places of their feet.
+    pub paths: Vec<Path>,
+    /// How far along the wall these ways are known.
+    pub paths_to: Length,
 }
 
 impl Uprights {
-    /// Where an upright (numbered from 1) stands, as a share of the way round.
+    /// Where the foot of an upright (numbered from 1) stands, as a share of the way round.
     pub fn turn(&self, number: u32) -> f64 {
         f64::from(number.saturating_sub(1)) / f64::from(self.count.max(1))
     }
 
-    /// The upright nearest to a share of the way round.
+    /// Where it stands this far along the wall, as a share of the way round the foot. It may go below 0 or beyond
+    /// 1, so that it goes on evenly from the place of the foot.
+    pub fn turn_at(&self, number: u32, along: Length) -> f64 {
+        let aside = self.path(number).map_or(0.0, |path| path.aside_at(along / self.paths_to.max(LEAST)));
+        self.turn(number) + aside
+    }
+
+    /// The same for a place between uprights, told as a share of the round of feet: as far between both
+    /// neighbours as it is between their feet.
+    pub fn turn_between(&self, share: f64, along: Length) -> f64 {
+        if self.paths.is_empty() {
+            return share;
+        }
+        let place = share.rem_euclid(1.0) * f64::from(self.count.max(1));
+        let before = place as u32;
+        let aside = |index: u32| {
+            let number = index % self.count.max(1) + 1;
+            self.turn_at(number, along) - self.turn(number)
+        };
+        let (from, to) = (aside(before), aside(before + 1));
+        share + from + (to - from) * (place - f64::from(before))
+    }
+
+    /// The way of an upright, where it does not keep to its place in the round.
+    pub fn path(&self, number: u32) -> Option<&Path> {
+        self.paths.get(number.checked_sub(1)? as usize)
+    }
+
+    /// The numbers of those whose way is of a sort.
+    pub fn numbers_of(&self, is_so: impl Fn(&Path) -> bool) -> Vec<u32> {
+        self.paths.iter().zip(1..).filter(|(path, _)| is_so(path)).map(|(_, number)| number).collect()
+    }
+
+    /// How far the one leans that leans most, to either side.
+    pub fn most_lean(&self) -> Angle {
+        let leans = self.paths.iter().map(|path| path.lean.to_radians().abs());
+        Angle::radians(leans.fold(0.0, f64::max))
+    }
+
+    /// The upright whose foot is nearest to a share of the way round.
     pub fn nearest(&self, turn: f64) -> u32 {
         let count = f64::from(self.count.max(1));
         let index = (turn.rem_euclid(1.0) * count).round() % count;
@@ -98,11 +145,26 @@ impl Uprights {
     }
 
     /// The gaps along the flattest part of the wall, and those round its tightest, this far along: equal at the
-    /// foot, the way from upright to upright grows as the level there does.
+    /// foot, the way from upright to upright grows as the level there does. Where uprights have ways of their own,
+    /// the least and the widest.
     pub fn gaps_between(&self, form: &Form, along: Length) -> [Length; 2] {
+        if !self.paths.is_empty() {
+            let gaps = self.each_gap(form, along);
+            let most = gaps.iter().copied().fold(Length::ZERO, Length::max);
+            return [gaps.iter().copied().reduce(Length::min).unwrap_or(Length::ZERO), most];
+        }
         let foot = form.girth_base() / f64::from(self.count.max(1));
         let level = form.level_at(along).grown(self.middle(along));
         level.stretched().map(|stretched| foot * stretched - self.width_at(along))
+    }
+
+    /// The gap after each upright, this far along: along the wall as it bends there.
+    pub fn each_gap(&self, form: &Form, along: Length) -> Vec<Length> {
+        let (outward, width) = (self.middle(along), self.width_at(along));
+        let places: Vec<WallPoint> =
+            (1..=self.count).map(|number| form.at(along, self.turn_at(number, along), outward)).collect();
+        let next = places.iter().skip(1).chain(places.first());
+        places.iter().zip(next).map(|(from, to)| from.way_round_to(to) - width).collect()
     }
 
     /// Way from the middle of one upright to that of the next.
