@@ -5,6 +5,7 @@ mod bench;
 mod cli;
 mod disk;
 mod drawn;
+mod drawn_outline;
 mod failure;
 mod input;
 mod kits_file;

@@ -37,6 +37,11 @@ fn help_of_trace() {
 }
 
 #[test]
+fn help_of_outline() {
+    insta::assert_snapshot!(help(&["outline"]));
+}
+
+#[test]
 fn help_of_mould() {
     insta::assert_snapshot!(help(&["mould"]));
 }

@@ -18,7 +18,8 @@ mod level;
 mod lid;
 mod mould;
 mod note;
-pub mod read;
+pub mod rays;
+mod read;
 mod ready;
 mod rim;
 mod rule;
@@ -40,9 +41,10 @@ pub use level::Level;
 pub use lid::{LidFit, LidHinge, LidLift, LidPattern, LidWay};
 pub use mould::{
     FootSize, Girth, Levels, LevelsKind, MouldForm, MouldPattern, MouldPieces, Outline, OutlineKind, Side,
-    WidthAt, ray_ends,
+    WidthAt,
 };
 pub use note::{Note, Photo};
+pub use rays::{ray_ends, rays_to, spanned};
 pub use read::{Problem, read};
 pub use ready::{AllReady, Ready};
 pub use rim::{Every, FillerPattern, HoopWay, LashingPattern, LashingStyle, PinsPattern, RimPattern};

@@ -117,15 +117,6 @@ words! { LevelsKind:
     Scaled = "scaled", "levels-scaled";
 }
 
-/// The ends of such rays, along and across from the middle.
-pub fn ray_ends(rays: &[Length]) -> impl Iterator<Item = [Length; 2]> {
-    let step = std::f64::consts::TAU / rays.len().max(1) as f64;
-    rays.iter().enumerate().map(move |(number, ray)| {
-        let (sin, cos) = libm::sincos(step * number as f64);
-        [*ray * cos, *ray * sin]
-    })
-}
-
 /// A shape of a mould's foot seen from above.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize)]
 #[serde(rename_all = "kebab-case")]

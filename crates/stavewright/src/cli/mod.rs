@@ -15,6 +15,7 @@ mod mould;
 mod names;
 mod new;
 mod outcome;
+mod outline;
 mod own_hand;
 mod own_templates;
 mod picture;
@@ -84,6 +85,7 @@ enum Command {
     Sheet(sheet::Args),
     Templates(templates::Args),
     Trace(trace::Args),
+    Outline(outline::Args),
     Mould(mould::Args),
     Sizes(sizes::Args),
     Weaves(weaves::Args),
@@ -120,6 +122,7 @@ pub(crate) fn run(cli: &Cli) -> Result<Outcome, Failure> {
         Command::Sheet(args) => sheet::run(args),
         Command::Templates(args) => templates::run(args),
         Command::Trace(args) => trace::run(args),
+        Command::Outline(args) => outline::run(args),
         Command::Mould(args) => mould::run(args),
         Command::Sizes(args) => sizes::run(args),
         Command::Weaves(args) => weaves::run(args),

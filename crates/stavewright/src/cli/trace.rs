@@ -63,12 +63,22 @@ pub(super) struct Args {
 }
 
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-enum UnitsArg {
+pub(super) enum UnitsArg {
     /// Inches.
     #[default]
     In,
     /// Millimetres.
     Mm,
+}
+
+impl UnitsArg {
+    /// The unit as a pattern names it, millimetres in one, and the decimals that are written.
+    pub(super) const fn measure(self) -> (&'static str, f64, usize) {
+        match self {
+            Self::In => ("in", 25.4, 2),
+            Self::Mm => ("mm", 1.0, 1),
+        }
+    }
 }
 
 pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
@@ -102,14 +112,14 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     Ok(Outcome::Fine)
 }
 
-fn length(option: &str, written: &str) -> Result<f64, Failure> {
+pub(super) fn length(option: &str, written: &str) -> Result<f64, Failure> {
     let length = Length::parse(written, None)
         .map_err(|error| Failure::plain(format!("{option} {written}: {error}"), error.help()))?;
     Ok(length.to_mm())
 }
 
 /// A file in the present folder, called after another one.
-fn beside(named: &Path, ending: &str) -> PathBuf {
+pub(super) fn beside(named: &Path, ending: &str) -> PathBuf {
     let mut name = Origin::of(named).stem().unwrap_or("mould".as_ref()).to_owned();
     name.push(ending);
     PathBuf::from(name)
@@ -139,10 +149,7 @@ fn png(path: &Path, picture: &RgbImage) -> Result<Vec<u8>, Failure> {
 
 /// A pattern with the girths.
 fn pattern(args: &Args, traced: &Traced) -> String {
-    let (unit, decimals, per) = match args.units {
-        UnitsArg::In => ("in", 2, 25.4),
-        UnitsArg::Mm => ("mm", 1, 1.0),
-    };
+    let (unit, per, decimals) = args.units.measure();
     let mut text = format!(
         "# Girths traced from a photograph, good to about {:.1} % of the diameter.\n\n\
          title = \"A traced mould\"\nunits = \"{unit}\"\n\n[mould]\ngirths = [\n",

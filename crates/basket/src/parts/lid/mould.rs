@@ -5,12 +5,12 @@ use std::f64::consts::TAU;
 use crate::form::{Levels, Outline as _};
 use crate::measure::Length;
 use crate::parts::vessel::Vessel;
-use crate::pattern::{self, FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side};
+use crate::pattern::{self, FootSize, MouldForm, MouldPattern, MouldPieces, Outline, Side, rays_to, spanned};
 
 /// Places of a foot by which the smaller foot of a lid's mould is drawn.
-const RAYS: u32 = 120;
+const RAYS: usize = 120;
 /// Places between which these lie.
-const PLACES: u32 = 4096;
+const PLACES: u32 = 1024;
 
 /// The mould of a lid: `rim` and `plaque` are girths over 2π, the outline is at an even distance from the
 /// basket's own at its rim.
@@ -44,20 +44,8 @@ fn rays(vessel: &Vessel, plaque: Length) -> Vec<Length> {
     let place = |number: u32| {
         let [x, y] = level.place(f64::from(number) / f64::from(PLACES));
         // A lid is turned over about the long axis: as it is woven it is the mirror image of the basket.
-        (libm::atan2(-y, x).rem_euclid(TAU), libm::hypot(x, y))
+        [x, -y]
     };
-    let mut places: Vec<(f64, f64)> = (0..PLACES).map(place).collect();
-    places.sort_by(|a, b| a.0.total_cmp(&b.0));
-    (0..RAYS)
-        .map(|ray| {
-            let angle = TAU * f64::from(ray) / f64::from(RAYS);
-            let after = places.partition_point(|(at, _)| *at < angle);
-            let count = places.len().max(1);
-            let near = |index: usize| places.get(index % count).copied().unwrap_or_default();
-            let (from, to) = (near(after + count - 1), near(after));
-            let way = (to.0 - from.0).rem_euclid(TAU);
-            let share = if way > 0.0 { (angle - from.0).rem_euclid(TAU) / way } else { 0.0 };
-            Length::mm(from.1 + (to.1 - from.1) * share)
-        })
-        .collect()
+    let places: Vec<[f64; 2]> = (0..PLACES).map(place).collect();
+    rays_to(&spanned(&places), RAYS).into_iter().map(Length::mm).collect()
 }

@@ -8,8 +8,11 @@ use crate::pattern::keys::Declared;
 use crate::pattern::keys::mould::{
     BASE, CORNER, FULLNESS, LEAST_RAYS, LENGTH, LEVELS, RAYS, SHAPE, WIDTH, WIDTHS,
 };
-use crate::pattern::{FootSize, Outline, OutlineKind, Word, ray_ends};
+use crate::pattern::{FootSize, Outline, OutlineKind, Word, ray_ends, rays_to, spanned};
 use crate::term::Term;
+
+/// How hollow a straight side may be by what a hand cannot measure: it is spanned.
+const FORGIVEN: Length = Length::mm(0.25);
 
 pub(super) fn outline(section: &Section) -> Option<Outline> {
     let kind = if section.has(&SHAPE) { section.get(&SHAPE)? } else { SHAPE.constant()? };
@@ -98,31 +101,21 @@ fn rays(section: &Section) -> Option<Vec<Length>> {
         return None;
     }
     let ends: Vec<[f64; 2]> = ray_ends(&rays).map(|end| end.map(Length::to_mm)).collect();
-    let count = ends.len();
-    let hollow = (0..count).find_map(|number| {
-        let chord = [ends.get((number + count - 1) % count)?, ends.get((number + 1) % count)?];
-        let least = reach(*ends.get(number)?, chord);
-        (least > rays.get(number)?.to_mm() + 1e-9).then_some((number, least))
-    });
-    if let Some((number, least)) = hollow {
-        let (path, number) = (RAYS.path, number + 1);
+    let spanned: Vec<Length> = rays_to(&spanned(&ends), rays.len()).into_iter().map(Length::mm).collect();
+    let hollows = spanned.iter().zip(&rays).map(|(band, ray)| *band - *ray).enumerate();
+    let (deepest, depth) =
+        hollows.fold((0, Length::ZERO), |most, one| if one.1 > most.1 { one } else { most });
+    if depth > FORGIVEN {
+        let least = spanned.get(deepest).copied().unwrap_or_default();
+        let (path, number) = (RAYS.path, deepest + 1);
         let message = format!("`{path}`: at length {number} the outline is hollow");
         let help = format!(
             "a tape spans a hollow, and so do staves: write at least {:.1} mm, or look at its neighbours",
-            (least * 10.0).ceil() / 10.0
+            (least.to_mm() * 10.0).ceil() / 10.0
         );
-        let fault = Fault::new("problem-hollow", message).count(number).with("least", Length::mm(least));
+        let fault = Fault::new("problem-hollow", message).count(number).with("least", least);
         section.problem(&RAYS, fault, help);
         return None;
     }
-    Some(rays)
-}
-
-/// How far from the middle, toward a place, the line between two others lies.
-fn reach(toward: [f64; 2], [from, to]: [&[f64; 2]; 2]) -> f64 {
-    let length = libm::hypot(toward[0], toward[1]);
-    let way = toward.map(|part| part / length.max(1e-9));
-    let chord = [to[0] - from[0], to[1] - from[1]];
-    let across = way[0] * chord[1] - way[1] * chord[0];
-    if across.abs() < 1e-9 { 0.0 } else { (from[0] * chord[1] - from[1] * chord[0]) / across }
+    Some(spanned)
 }
