@@ -12,7 +12,7 @@ use basket::{Basket, Length, Of, Piece};
 use common::solids::{assert_sound, of_kind, volume};
 use common::{HARBOUR, basket, words};
 use drawings::solid::{Detail, mould_solid, solid, stl, three_mf};
-use drawings::{board_outlines, outlines_dxf, spacing_strip, turning_templates};
+use drawings::{board_outlines, outlines_dxf, outlines_svg, spacing_strip, turning_templates};
 
 const PILOT: &str = include_str!("../../../patterns/pilot-letter-basket.toml");
 const BOX: &str = "title = \"Box\"\nunits = \"mm\"\n[mould]\nshape = \"rectangle\"\nlength = \"260\"\nwidth = \"180\"\n\
@@ -99,6 +99,23 @@ fn dxf_is_read_with_every_outline_closed_and_as_long_as_it_is() {
         };
         close("BASE", basket.body.base().edge_radius());
         close("BASE_GROOVE", basket.body.base().groove_radius());
+        let rim = basket.body.rim();
+        // Each hoop is bent round its own inside.
+        close("HOOP_OUTER_FORM", rim.radius() + basket.body.uprights().thickness);
+        close("HOOP_INNER_FORM", rim.radius() - rim.inner.stock.thickness);
+        if let Some(bow) = basket.bow() {
+            // Half of its thickness inside the neutral line that is turned by half a round: shorter by π/2 of it.
+            let bail = bow.bail().expect("a curve");
+            let inside = bail.length().to_mm() - PI * bow.thickness.to_mm() / 2.0;
+            let across = 2.0 * (bail.half_span() - bow.thickness / 2.0).to_mm();
+            let found = girths["HANDLE_FORM"];
+            assert!((found / (inside + across + 60.0) - 1.0).abs() < 2e-3, "{found}");
+            assert!(girths.contains_key("EAR"));
+        }
+        let svg = outlines_svg(&basket, &layers);
+        let tree = resvg::usvg::Tree::from_str(&svg, &resvg::usvg::Options::default()).expect("a sound SVG");
+        let paths = tree.root().children().iter().filter(|node| matches!(node, resvg::usvg::Node::Path(_)));
+        assert_eq!(paths.count(), girths.len(), "each outline is there once");
         for layer in &layers {
             close(&format!("BOARD_{}", layer.number), layer.faces[0].max(layer.faces[1]));
             close(&format!("BOARD_{}_BLANK", layer.number), layer.blank);

@@ -14,6 +14,7 @@ fn every_ending_writes_its_form() {
         ("mould.stl", b""),
         ("mould.3mf", b"PK"),
         ("mould.dxf", b"0\r\nSECTION"),
+        ("mould.svg", b"<svg"),
     ] {
         for of in ["harbour-bread-basket.toml", "pilot-letter-basket.toml"] {
             let said = run(stavewright(room.path()).arg("mould").arg(pattern(of)).args(["--out", name]));

@@ -5,8 +5,8 @@ use std::path::PathBuf;
 use basket::measure::Unit;
 use basket::mould::{MOST_PIECES, NoPieces, Pieces, Room};
 use basket::{Basket, Draft, Length, Of};
-use drawings::outlines_dxf;
 use drawings::solid::{Detail, Solid, mould_pieces, mould_solid, stl, three_mf};
+use drawings::{outlines_dxf, outlines_svg};
 use sheets::{MouldSheet, PiecesTold};
 
 use super::outcome::Outcome;
@@ -20,8 +20,9 @@ use crate::{screen, single};
 ///
 /// The ending of the file says what: .pdf is a sheet with a card for the lathe at true size (and the
 /// outlines of a mould that is not round), the boards it is glued up from, and cautions; .stl and
-/// .3mf are the mould in the round with its screw hole, in millimetres; .dxf are the outlines of
-/// boards and base for a saw or router.
+/// .3mf are the mould in the round with its screw hole, in millimetres; .dxf and .svg are the
+/// outlines of boards and base, of an ear, and of the forms round which hoops and handle are bent,
+/// for a saw or router.
 ///
 /// A mould whose pattern says `pieces = "several"` is written as a core and segments that come out of the
 /// basket. One that is larger than the printer's room is cut into parts with holes for pegs, lengths of
@@ -47,7 +48,7 @@ pub(super) struct Args {
     #[arg(long, value_name = "LENGTH", default_value = "3/4 in")]
     board: String,
 
-    /// The file to write, .pdf, .stl, .3mf or .dxf [default: the pattern's name
+    /// The file to write, .pdf, .stl, .3mf, .dxf or .svg [default: the pattern's name
     /// and -mould.pdf].
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
@@ -69,10 +70,10 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     let out = args.out.clone().unwrap_or_else(|| single::named(&args.reading.pattern, "mould.pdf"));
     let board = board(&args.board)?;
     let ending = single::ending(&out);
-    if !["pdf", "stl", "3mf", "dxf"].contains(&ending.as_str()) {
+    if !["pdf", "stl", "3mf", "dxf", "svg"].contains(&ending.as_str()) {
         return Err(Failure::of_file(
             &Origin::File(out),
-            "a mould is written as .pdf, .stl, .3mf or .dxf",
+            "a mould is written as .pdf, .stl, .3mf, .dxf or .svg",
             "Give the file one of these endings.",
         ));
     }
@@ -83,7 +84,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         draft.basket = of_lid(&draft.basket)?;
     }
     let pieces = match ending.as_str() {
-        "dxf" => None,
+        "dxf" | "svg" => None,
         "pdf" => Pieces::of(&draft.basket, room).or_else(|none| whole_on_paper(none, &draft.basket))?,
         _ => Pieces::of(&draft.basket, room).map_err(|none| refused(none, &draft.basket))?,
     };
@@ -93,6 +94,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
             Failure::of_file(&Origin::File(out.clone()), error, "Write an .stl file instead.")
         })?,
         "dxf" => outlines_dxf(&draft.basket, &draft.basket.body.form.layers(board)).into_bytes(),
+        "svg" => outlines_svg(&draft.basket, &draft.basket.body.form.layers(board)).into_bytes(),
         _ => {
             let paper = args.printing.paper(&draft.basket);
             let wanted = MouldSheet { board, pieces: pieces.clone(), paper };
@@ -104,7 +106,8 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     };
     single::write(&out, &bytes)?;
     let told = pieces.map(|pieces| PiecesTold::of(&pieces, &words(&draft.basket)).notes).unwrap_or_default();
-    let told: String = told.iter().map(|note| screen::wrap(note, "", "")).collect();
+    let told: String =
+        told.iter().map(|note| format!("{}\n", screen::wrap(note, "", "").trim_end())).collect();
     screen::print(&format!("Wrote {}\n{told}", out.display()))?;
     Ok(Outcome::of(&draft))
 }

@@ -25,9 +25,9 @@ sheet-mould-turned = Die Karte an der Seite entlang ausschneiden, an das laufend
 sheet-mould-planed = Jedes Brett mit dem auf seine Schräge gestellten Tisch am Umriss sägen, verleimen, und die Stufen hobeln und raspeln, bis die Karte an den Enden passt und die Seiten am Lineal liegen.
 sheet-mould-undercut = Sie wird über der weitesten Stelle um { $depth } im Radius enger und muss sich darum zerlegen lassen.
 sheet-mould-stuck = Es fand sich kein Kern mit Segmenten, die herauskämen: den Hals weiter machen oder den Bauch enger.
-sheet-mould-apart = Sie lässt sich zerlegen: ein Kern, { $length } lang und { $width } breit, mit geraden Seiten, und { $segments } Segmente darum, davon { $keys } Schlüsselstücke mit parallelen Seiten. Den Kern nach oben herausziehen, jedes Schlüsselstück gerade nach innen schieben und herausheben, dann die anderen. Das engste hat { $room } Luft auf seinem Weg. Erst sägen, dann formen: den Rohling nach den Linien des Plans trennen ({ $kerf } je Schnitt), Streifen so dick wie der Schnitt dazwischenlegen, alles mit einer Schraube durch ein Brett an jedem Ende halten und so formen. Den Kern wachsen.
+sheet-mould-apart = Sie lässt sich zerlegen: ein Kern, { $length } lang und { $width } breit, mit geraden Seiten, und { $segments } Segmente darum, davon { $keys } Schlüsselstücke mit parallelen Seiten. Den Kern nach oben herausziehen, jedes Schlüsselstück gerade nach innen schieben und herausheben, dann die anderen. Das engste hat { $room } Luft auf seinem Weg. Erst sägen, dann formen: den Rohling nach den Linien des Plans trennen, jeder Schnitt { $kerf } breit, Streifen so dick wie der Schnitt dazwischenlegen, alles mit einer Schraube durch ein Brett an jedem Ende halten und so formen. Den Kern wachsen.
 sheet-mould-printed = { $count ->
-    [one] Sie passt in einem Stück in den Drucker ({ $room }).
+    [one] Sie passt in einem Stück in einen Drucker von { $room }.
    *[other] Für einen Drucker von { $room } ist sie in { $count } Teile geschnitten; jedes liegt auf der größeren seiner waagerechten Flächen.
 }
 sheet-mould-pegs = { $pegs } Dübel halten sie zusammen, je { $length } lang, aus Rundstab von { $dowel } Durchmesser: { $whole } Rundstab im Ganzen. Ihre Löcher sind { $hole } weit und { $depth } tief, in beiden Flächen an denselben Stellen. Erst trocken zusammensetzen, dann leimen.

@@ -25,9 +25,9 @@ sheet-mould-turned = Cut the card out along the side, hold it against the turnin
 sheet-mould-planed = Saw each board along its outline with the table set to its bevel, glue, and plane and rasp the steps away until the card fits at the ends and straight walls lie under the rule along the sides.
 sheet-mould-undercut = It narrows by { $depth } in radius above its widest place, so it must come apart.
 sheet-mould-stuck = No core with segments round it was found that would come out: make the neck wider, or the belly narrower.
-sheet-mould-apart = It comes apart: a core { $length } long and { $width } wide with straight sides, and { $segments } segments round it, { $keys } of them keys with parallel sides. Draw the core out upward, move each key straight in and lift it out, then the others. The tightest has { $room } of room on its way. Saw before you shape: cut the blank along the lines of the plan ({ $kerf } a cut), lay slips as thick as the cut between, hold all with a screw through a board at each end, and shape it so. Wax the core.
+sheet-mould-apart = It comes apart: a core { $length } long and { $width } wide with straight sides, and { $segments } segments round it, { $keys } of them keys with parallel sides. Draw the core out upward, move each key straight in and lift it out, then the others. The tightest has { $room } of room on its way. Saw before you shape: cut the blank along the lines of the plan, each cut { $kerf } wide, lay slips as thick as the cut between, hold all with a screw through a board at each end, and shape it so. Wax the core.
 sheet-mould-printed = { $count ->
-    [one] It goes into the printer ({ $room }) in one piece.
+    [one] It goes into a printer of { $room } in one piece.
    *[other] For a printer of { $room } it is cut into { $count } parts, each lying on the larger of its level faces.
 }
 sheet-mould-pegs = { $pegs } pegs hold it together, each { $length } long, of dowel { $dowel } across: { $whole } of dowel in all. Their holes are { $hole } across and { $depth } deep, at the same places in both faces. Put it together dry first, then glue.
