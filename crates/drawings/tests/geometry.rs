@@ -73,8 +73,8 @@ fn a_strip_has_a_tick_for_every_stave_at_even_steps() {
     assert!(close(ticks[0] + girth - ticks[ticks.len() - 1], pitch), "the strip closes with one more pitch");
 }
 
-/// On an oval whose staves are spaced evenly at the rim too, both strips have even steps; spaced at the foot alone, the
-/// steps at the rim are wider round the ends.
+/// On an oval whose staves are spaced evenly at the rim too, the strip for the rim has even steps; spaced at the foot
+/// alone, they are wider round the ends.
 #[test]
 fn strips_of_an_oval_show_where_staves_are_even() {
     let oval = |spacing: &str| {
@@ -97,10 +97,10 @@ fn strips_of_an_oval_show_where_staves_are_even() {
         steps.fold([f64::INFINITY, 0.0], |[least, most], step: f64| [least.min(step), most.max(step)])
     };
     let (foot, rim) = (oval("foot"), oval("rim"));
-    for (basket, at) in [(&foot, At::Base), (&rim, At::Base), (&rim, At::Rim)] {
-        let [least, most] = steps(basket, at);
-        assert!(most / least < 1.005, "{least} to {most}");
-    }
+    // At the base both begin alike; the strip at the rim lies half a stave outside their middles.
+    assert_eq!(steps(&foot, At::Base), steps(&rim, At::Base));
+    let [least, most] = steps(&rim, At::Rim);
+    assert!(most / least < 1.02, "{least} to {most}");
     let [least, most] = steps(&foot, At::Rim);
     assert!(most / least > 1.2, "{least} to {most}");
 }
