@@ -42,7 +42,7 @@ pub use self::basket::Basket;
 pub use self::colour::Colour;
 pub use self::draft::Draft;
 pub use self::follows::findings::{Finding, Grade};
-pub use self::follows::{cuts, findings, sizes, steps, teaching};
+pub use self::follows::{cuts, findings, mould, sizes, steps, teaching};
 pub use self::hand::{Hand, Pace};
 pub use self::making::Making;
 pub use self::measure::{Angle, Length};

@@ -44,6 +44,8 @@ pub enum Piece {
     Whole,
     /// The mould, while the basket is on it.
     Mould,
+    /// A part of the mould, where it is made in several.
+    MouldPart(u32),
     /// The band that holds the staves against the mould.
     Band,
     /// A part of the floor.
@@ -134,6 +136,7 @@ impl Piece {
     #[must_use]
     pub const fn sort(self) -> Self {
         match self {
+            Self::MouldPart(_) => Self::Mould,
             Self::Upright(_) => Self::Uprights,
             Self::Course(_) | Self::Row { .. } => Self::Weaving,
             Self::Clamp(_) => Self::Clamps,
@@ -152,7 +155,8 @@ impl Piece {
     /// but one.
     pub fn numbers(self) -> Vec<u32> {
         match self {
-            Self::Upright(number)
+            Self::MouldPart(number)
+            | Self::Upright(number)
             | Self::Course(number)
             | Self::Clamp(number)
             | Self::Filler(number)
@@ -183,6 +187,7 @@ impl Term for Piece {
         match self {
             Self::Whole => "piece-whole",
             Self::Mould => "piece-mould",
+            Self::MouldPart(_) => "piece-mould-part",
             Self::Band => "piece-band",
             Self::Floor(FloorPart::Disc) => "piece-base",
             Self::Floor(FloorPart::Groove) => "piece-groove",

@@ -1,47 +1,47 @@
-//! Outlines for a saw or router that is driven by a program: DXF, in millimetres.
+//! Outlines for a saw or router that is driven by a program, in millimetres: DXF and SVG.
 //!
-//! Written are closed polylines on named layers, as every reader since release 12 takes them (Autodesk, *DXF
-//! Reference*, group codes of POLYLINE, VERTEX and SEQEND).
+//! DXF has closed polylines on named layers, as every reader since release 12 takes them (Autodesk, *DXF Reference*,
+//! group codes of POLYLINE, VERTEX and SEQEND). SVG has a path for each, by the same names.
 
 use std::fmt::Write as _;
 
+use basket::Basket;
 use basket::form::Layer;
-use basket::{Basket, Length};
 
-use crate::around::Around;
+use crate::outlines::{Outline, outlines};
 
-/// Corners of an outline: on a radius of 300 mm they lie within 0.01 mm of it.
-const CORNERS: u32 = 720;
+/// Line of an outline in SVG, in mm.
+const LINE: f64 = 0.2;
+/// What is left free round all of them in SVG, in mm.
+const MARGIN: f64 = 2.0;
 
-/// The wooden parts: for each board of the mould the larger of its faces, its blank and its hole; the base with the
-/// bottom of its groove and its hole.
+/// The wooden parts and the forms round which others are bent, as DXF.
 pub fn outlines_dxf(basket: &Basket, layers: &[Layer]) -> String {
-    let around = Around::of(basket);
-    let base = basket.body.base();
     let mut file = File::begin();
-    for layer in layers {
-        let name = format!("BOARD_{}", layer.number);
-        let ring =
-            |(height, radius): (Length, Length)| around.level(height.to_mm(), radius.to_mm()).ring(CORNERS);
-        file.ring(&name, &ring(layer.larger()));
-        file.ring(&format!("{name}_BLANK"), &ring(layer.blank_level()));
-        if let Some(hole) = layer.hole_level() {
-            file.ring(&format!("{name}_HOLE"), &ring(hole));
-        }
+    for Outline { name, corners } in outlines(basket, layers) {
+        file.ring(&name, &corners);
     }
-    let foot = |radius: Length| around.at_foot(radius.to_mm()).ring(CORNERS);
-    file.ring("BASE", &foot(base.edge_radius()));
-    file.ring("BASE_GROOVE", &foot(base.groove_radius()));
-    file.ring("BASE_HOLE", &circle(base.screw_hole.to_mm() / 2.0));
     file.end()
 }
 
-fn circle(radius: f64) -> Vec<[f64; 2]> {
-    let corner = |number: u32| {
-        let (sin, cos) = (f64::from(number) / 90.0 * std::f64::consts::TAU).sin_cos();
-        [radius * cos, radius * sin]
-    };
-    (0..90).map(corner).collect()
+/// The same as SVG at true size.
+pub fn outlines_svg(basket: &Basket, layers: &[Layer]) -> String {
+    let all = outlines(basket, layers);
+    let places = || all.iter().flat_map(|outline| &outline.corners);
+    let least = [0, 1].map(|side| places().map(|at| at[side]).fold(f64::INFINITY, f64::min) - MARGIN);
+    let most = [0, 1].map(|side| places().map(|at| at[side]).fold(f64::NEG_INFINITY, f64::max) + MARGIN);
+    let [wide, high] = [0, 1].map(|side| (most[side] - least[side]).max(0.0));
+    let mut svg = format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{wide:.3}mm\" height=\"{high:.3}mm\" \
+         viewBox=\"{:.3} {:.3} {wide:.3} {high:.3}\" fill=\"none\" stroke=\"#000\" stroke-width=\"{LINE}\">\n",
+        least[0], -most[1],
+    );
+    for Outline { name, corners } in all {
+        let places = corners.iter().map(|[x, y]| format!("{x:.4},{:.4}", -y));
+        let _ = writeln!(svg, "<path id=\"{name}\" d=\"M{}Z\"/>", places.collect::<Vec<_>>().join(" "));
+    }
+    svg.push_str("</svg>\n");
+    svg
 }
 
 /// A file that is being written.

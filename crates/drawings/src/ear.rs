@@ -26,8 +26,8 @@ pub fn ear_template(basket: &Basket, words: &Words) -> Option<Drawing> {
     Some(kept(drawing.fitted(1.5), words))
 }
 
-/// The front: x from the middle, y down from the rivet hole.
-fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
+/// The outline of an ear: x from the middle, y down from the rivet hole.
+pub(crate) fn blank(basket: &Basket, ears: &Ears) -> BezPath {
     let half = ears.width.to_mm() / 2.0;
     let low = (ears.length.to_mm() - half).max(0.0);
     let top = Arc::new(Point::ZERO, (half, half), PI, PI, 0.0).to_path(TOLERANCE);
@@ -41,7 +41,15 @@ fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
         outline.line_to(corner);
     }
     outline.close_path();
-    drawing.shape(outline, Tone::Pale, Line::Outline);
+    outline
+}
+
+/// The front.
+fn front(drawing: &mut Drawing, basket: &Basket, ears: &Ears) {
+    let half = ears.width.to_mm() / 2.0;
+    let low = (ears.length.to_mm() - half).max(0.0);
+    let rim_top = ears.hole_height.to_mm();
+    drawing.shape(blank(basket, ears), Tone::Pale, Line::Outline);
     for y in [rim_top, rim_top + basket.body.rim().height.to_mm()] {
         drawing.line((-half - 2.0, y), (half + 2.0, y), Line::Hidden);
     }

@@ -12,7 +12,7 @@ use basket::{Basket, Length, Of, Piece};
 use common::solids::{assert_sound, of_kind, volume};
 use common::{HARBOUR, basket, words};
 use drawings::solid::{Detail, mould_solid, solid, stl, three_mf};
-use drawings::{board_outlines, outlines_dxf, spacing_strip, turning_templates};
+use drawings::{board_outlines, outlines_dxf, outlines_svg, spacing_strip, turning_templates};
 
 const PILOT: &str = include_str!("../../../patterns/pilot-letter-basket.toml");
 const BOX: &str = "title = \"Box\"\nunits = \"mm\"\n[mould]\nshape = \"rectangle\"\nlength = \"260\"\nwidth = \"180\"\n\
@@ -21,14 +21,17 @@ const TRACED: &str = "title = \"Egg\"\nunits = \"mm\"\n[mould]\nshape = \"traced
                       rays = [\"120\", \"112\", \"98\", \"88\", \"84\", \"88\", \"98\", \"104\", \"106\", \"104\", \"98\", \
                       \"88\", \"84\", \"88\", \"98\", \"112\"]\n";
 
+/// Sides of the screw hole.
+const HOLE_SIDES: f64 = 48.0;
+
 /// The volume of a mould as a polygon of so many sides at every level has it, less its hole. A regular polygon of
 /// `n` sides has `n/2π·sin(2π/n)` of its circle (plane geometry); one whose corners lie at equal ways on another
 /// curve lacks as much where that bends as much.
 fn solid_volume(basket: &Basket, sides: f64) -> f64 {
     let form = &basket.body.form;
     let hole = basket.body.base().screw_hole.to_mm() / 2.0;
-    let factor = sides / TAU * (TAU / sides).sin();
-    (form.litres() * 1e6 - PI * hole * hole * form.height().to_mm()) * factor
+    let factor = |sides: f64| sides / TAU * (TAU / sides).sin();
+    form.litres() * 1e6 * factor(sides) - PI * hole * hole * form.height().to_mm() * factor(HOLE_SIDES)
 }
 
 #[test]
@@ -40,7 +43,7 @@ fn a_mould_is_watertight_and_has_its_volume() {
         let mesh = &solid.parts[0].mesh;
         let lowest = mesh.positions.iter().filter(|at| at[2].abs() < 1e-3).count();
         // The foot's own ring and that of the hole.
-        let sides = lowest as f64 / 2.0;
+        let sides = lowest as f64 - HOLE_SIDES;
         let (found, wanted) = (volume(mesh), solid_volume(&basket, sides));
         let allowed = if basket.body.form.outline.is_round() { 2e-5 } else { 3e-4 };
         assert!((found / wanted - 1.0).abs() < allowed, "{found} for {wanted} with {sides} sides");
@@ -96,6 +99,23 @@ fn dxf_is_read_with_every_outline_closed_and_as_long_as_it_is() {
         };
         close("BASE", basket.body.base().edge_radius());
         close("BASE_GROOVE", basket.body.base().groove_radius());
+        let rim = basket.body.rim();
+        // Each hoop is bent round its own inside.
+        close("HOOP_OUTER_FORM", rim.radius() + basket.body.uprights().thickness);
+        close("HOOP_INNER_FORM", rim.radius() - rim.inner.stock.thickness);
+        if let Some(bow) = basket.bow() {
+            // Half of its thickness inside the neutral line that is turned by half a round: shorter by π/2 of it.
+            let bail = bow.bail().expect("a curve");
+            let inside = bail.length().to_mm() - PI * bow.thickness.to_mm() / 2.0;
+            let across = 2.0 * (bail.half_span() - bow.thickness / 2.0).to_mm();
+            let found = girths["HANDLE_FORM"];
+            assert!((found / (inside + across + 60.0) - 1.0).abs() < 2e-3, "{found}");
+            assert!(girths.contains_key("EAR"));
+        }
+        let svg = outlines_svg(&basket, &layers);
+        let tree = resvg::usvg::Tree::from_str(&svg, &resvg::usvg::Options::default()).expect("a sound SVG");
+        let paths = tree.root().children().iter().filter(|node| matches!(node, resvg::usvg::Node::Path(_)));
+        assert_eq!(paths.count(), girths.len(), "each outline is there once");
         for layer in &layers {
             close(&format!("BOARD_{}", layer.number), layer.faces[0].max(layer.faces[1]));
             close(&format!("BOARD_{}_BLANK", layer.number), layer.blank);

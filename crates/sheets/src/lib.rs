@@ -15,6 +15,7 @@ mod handout;
 mod html;
 mod labels;
 mod mould;
+mod mould_pieces;
 mod packet;
 mod paper;
 mod photos;
@@ -34,6 +35,7 @@ pub use class::{
 };
 pub use error::{Mistake, Position, SheetError};
 pub use mould::{MouldSheet, mould_sheet};
+pub use mould_pieces::PiecesTold;
 pub use packet::{ON_REQUEST, Options, PAGES, PacketFile, SHEETS, data, packet, sheet};
 pub use paper::Paper;
 pub use photos::Photos;

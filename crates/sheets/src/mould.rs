@@ -1,8 +1,8 @@
 //! The sheet for whoever makes the mould: a card for the lathe, what each board has to hold, the outlines.
 
-use basket::form::{Layer, Mould};
+use basket::form::Layer;
 use basket::message::Value;
-use basket::pattern::MouldPieces;
+use basket::mould::{Apart, Pieces};
 use basket::{Draft, Length};
 use drawings::TileSize;
 use serde::Serialize;
@@ -11,6 +11,7 @@ use words::Words;
 use crate::error::SheetError;
 use crate::figures::Figure;
 use crate::front;
+use crate::mould_pieces::{PiecesTold, undercut};
 use crate::paper::Paper;
 use crate::press;
 use crate::scribe::Scribe;
@@ -22,10 +23,12 @@ const OVERLAP: Length = Length::mm(15.0);
 const HEADING: Length = Length::mm(30.0);
 
 /// How the sheet is wanted.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct MouldSheet {
     /// Thickness of the boards.
     pub board: Length,
+    /// The pieces that it is made in, where it is not made whole.
+    pub pieces: Option<Pieces>,
     /// The paper in the printer.
     pub paper: Paper,
 }
@@ -36,11 +39,12 @@ struct Own {
     boards: Vec<[String; 6]>,
     notes: Vec<String>,
     cautions: Vec<String>,
-    pieces: Vec<Piece>,
+    told: PiecesTold,
+    templates: Vec<Template>,
 }
 
 #[derive(Serialize)]
-struct Piece {
+struct Template {
     name: String,
     note: String,
     parts: Vec<String>,
@@ -63,14 +67,15 @@ pub fn mould_sheet(
     if !basket.body.form.outline.is_round() {
         drawn.push(drawings::board_outlines(basket, &layers, words));
     }
+    drawn.extend(wanted.pieces.iter().map(|pieces| drawings::mould_plan(basket, &pieces.split, words)));
     let mut figures = vec![Figure::of(&drawings::check_bars(words))];
-    let mut pieces = Vec::new();
+    let mut cut = Vec::new();
     let (width, height) = wanted.paper.template_room();
     for drawing in &drawn {
         let size = TileSize { width, height: height - HEADING, overlap: OVERLAP };
         let parts: Vec<Figure> = drawings::tiles(drawing, size, words).iter().map(Figure::of).collect();
         let count = u32::try_from(parts.len()).unwrap_or(u32::MAX);
-        pieces.push(Piece {
+        cut.push(Template {
             name: drawing.title.clone(),
             note: if count > 1 { scribe.text("tiled", &[("parts", count.into())]) } else { String::new() },
             parts: parts.iter().map(|part| part.name.clone()).collect(),
@@ -84,7 +89,8 @@ pub fn mould_sheet(
         cautions: ["rules", "lathe", "saw", "sanding-dust"]
             .map(|caution| words.term(&format!("caution-{caution}")))
             .to_vec(),
-        pieces,
+        told: wanted.pieces.as_ref().map(|pieces| PiecesTold::of(pieces, words)).unwrap_or_default(),
+        templates: cut,
     };
     press::print("mould", templates, &front::files(draft, &scribe, (wanted.paper, &figures), own)?)
 }
@@ -117,15 +123,13 @@ fn board(draft: &Draft, words: &Words, layer: &Layer) -> [String; 6] {
 }
 
 fn notes(draft: &Draft, wanted: &MouldSheet, scribe: &Scribe<'_>) -> Vec<String> {
-    let mould = draft.basket.body.form.mould();
+    let form = &draft.basket.body.form;
     let mut notes = vec![scribe.text("mould-boards-note", &[("board", wanted.board.into())])];
-    let round = draft.basket.body.form.outline.is_round();
-    notes.push(scribe.text(if round { "mould-turned" } else { "mould-planed" }, &[]));
-    if mould.undercut.depth > Length::ZERO {
-        let core = Mould { pieces: MouldPieces::Several, ..mould.clone() }.core().unwrap_or(Length::ZERO);
-        notes.push(
-            scribe.text("mould-undercut", &[("depth", mould.undercut.depth.into()), ("core", core.into())]),
-        );
+    notes.push(scribe.text(if form.outline.is_round() { "mould-turned" } else { "mould-planed" }, &[]));
+    let depth = form.mould().undercut.depth;
+    let told = wanted.pieces.as_ref().is_some_and(|pieces| pieces.apart.is_some());
+    if depth > Length::ZERO && !told {
+        notes.push(undercut(depth, &Apart::of(&draft.basket), scribe));
     }
     notes
 }

@@ -61,7 +61,7 @@ fn a_size_that_does_not_go_in_says_which_would() {
     let said = sizes("5,5 1/2", "tight");
     assert_eq!(said.code, 1, "{}{}", said.out, said.err);
     let told = said.out.split_whitespace().collect::<Vec<_>>().join(" ");
-    let least = told.split("make the outer mould at least ").nth(1).expect("no size is named");
+    let least = told.split("Make the outer mould at least ").nth(1).expect("no size is named");
     let least = least.split(" in across").next().unwrap();
     let said = sizes(&format!("5,{least}"), "mended");
     assert_eq!(said.code, 0, "{least}: {}{}", said.out, said.err);

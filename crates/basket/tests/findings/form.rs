@@ -30,6 +30,30 @@ fn an_undercut_is_no_stop_on_a_mould_in_pieces() {
     assert!(offered.into_iter().any(|remedy| remedy == ("mould.pieces", "\"several\"")));
 }
 
+/// A neck of a girth of 6 in is about 2 in across: 3/4 in of wood on each side leave no core that holds a screw. One of
+/// 20 in lets all out.
+#[test]
+fn mould_does_not_come_apart() {
+    let girths =
+        |neck: &str| format!(r#"[["0", "15 1/2"], ["1", "19 3/4"], ["2", "22 1/4"], ["4", "{neck}"]]"#);
+    let (narrow, wide) = (girths("6"), girths("20"));
+    let rest = [("weave.courses[2].until", "\"3/8 below mould top\""), ("mould.pieces", "\"several\"")];
+    let on = |girths| [&[("mould.girths", girths)][..], &rest].concat();
+    let finding = both_sides("mould-does-not-come-apart", Stop, &on(narrow.as_str()), &on(&wide));
+    assert!(finding.remedies.iter().any(|remedy| remedy.key == "mould.girths"), "{finding:?}");
+}
+
+/// What would not come out in pieces either is not offered in pieces.
+#[test]
+fn an_undercut_that_no_mould_serves_is_not_offered_one() {
+    let girths = r#"[["0", "15 1/2"], ["1", "19 3/4"], ["2", "22 1/4"], ["4", "6"]]"#;
+    let full = ("weave.courses[2].until", "\"3/8 below mould top\"");
+    let drafted = basket(&pattern(&[("mould.girths", girths), full]));
+    let found = found(&drafted, "mould-undercut");
+    assert_eq!(found.len(), 1, "{:#?}", drafted.findings);
+    assert!(found[0].remedies.iter().all(|remedy| remedy.key != "mould.pieces"), "{found:#?}");
+}
+
 /// A cone 4 in high, base 8 in across: with a rim of 1/4 in 67 staves have no room, with one of 5 in they
 /// have. (Staves 2 mm thick need 67 · 2/2π = 21 mm of radius; at its end the cone has 3 mm.)
 #[test]

@@ -42,6 +42,7 @@ fn every_code_is_tested() {
         include_str!("fittings.rs"),
         include_str!("form.rs"),
         include_str!("lid.rs"),
+        include_str!("nest.rs"),
         include_str!("outline.rs"),
         include_str!("rim.rs"),
         include_str!("staves.rs"),

@@ -9,6 +9,7 @@ mod fittings;
 mod form;
 mod good;
 mod lid;
+mod nest;
 mod outline;
 mod rim;
 mod sides;

@@ -86,3 +86,22 @@ fn mould_level_pointed() {
     let (pointed, smooth) = (mould("6"), mould("8"));
     both_sides("mould-level-pointed", Stop, &[("mould", &pointed)], &[("mould", &smooth)]);
 }
+
+/// The smallest radius of an ellipse is half its width squared over half its length: 1.9 in for 8 by 5 1/2 in, 3.1 in
+/// for 8 by 7 in. Half round reed of 3/8 in that stands 3.5 % bends to a radius between these.
+#[test]
+fn hoop_bent_too_hard_round_a_tight_end() {
+    let mine = ("materials.mine", r#"{ like = "half round reed 3/8 in", bend = 0.035 }"#);
+    let oval = |width: &str| {
+        format!(
+            r#"{{ shape = "oval", length = "8 in", width = "{width} in", rim = "8 1/2 in", height = "4 1/4 in" }}"#
+        )
+    };
+    let (tight, round) = (oval("5 1/2"), oval("7"));
+    let on = |mould| [("mould", mould), mine, ("rim.stock", "\"mine\""), BASE];
+    let drafted = basket(&pattern(&on(&tight)));
+    let finding = found(&drafted, "hoop-bent-too-hard");
+    assert!(!finding.is_empty(), "{:#?}", drafted.findings);
+    assert!(finding[0].remedies.iter().any(|remedy| remedy.key == "mould.width"), "{finding:#?}");
+    assert_eq!(found(&basket(&pattern(&on(&round))), "hoop-bent-too-hard"), []);
+}

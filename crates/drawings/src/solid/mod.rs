@@ -18,9 +18,11 @@ mod crossing;
 mod detail;
 mod ear;
 mod export;
+mod fill;
 mod fixed;
 mod frame;
 mod handle;
+mod hull;
 mod laid;
 mod lane;
 mod lashing;
@@ -50,7 +52,7 @@ pub use export::{glb, stl, three_mf};
 use maker::Maker;
 pub use mesh::Mesh;
 pub use part::{Part, Solid, Turned};
-pub use wooden::mould_solid;
+pub use wooden::{mould_pieces, mould_solid};
 
 /// No piece passes through another by more than this many mm, apart from pins and rivets in their holes,
 /// and from the weavers of a wale, which press each other flat where they pass in a gap.

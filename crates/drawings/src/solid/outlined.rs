@@ -68,19 +68,6 @@ pub(super) struct Laid<'a> {
 }
 
 impl Laid<'_> {
-    /// A place laid round the outline by its share of the way round alone; nearer to the axis than `least` it
-    /// stays.
-    pub(super) fn evenly(&self, [x, y, height]: [f32; 3], least: f64) -> [f32; 3] {
-        let (across, along) = (f64::from(x), f64::from(y));
-        let radius = across.hypot(along);
-        if radius < least {
-            return [x, y, height];
-        }
-        let [x, y] =
-            self.around.level(f64::from(height), radius).place((along.atan2(across) / TAU).rem_euclid(1.0));
-        [x as f32, y as f32, height]
-    }
-
     /// Where the stave of this index stands at a height, as a share of the way round, and how many times as far
     /// as its foot its neighbours stand on one side or the other.
     fn stave(&self, index: f64, height: f64, side: f64) -> (f64, f64) {

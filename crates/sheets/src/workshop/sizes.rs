@@ -4,9 +4,9 @@
 use basket::form::litres_to_us_quarts;
 use basket::message::Value;
 use basket::sizes::{Change, Nest};
-use basket::{Draft, Length};
+use basket::{Draft, Finding, Length};
 use planning::kits::{Batch, Kits};
-use words::Words;
+use words::{FindingText, Words};
 
 use super::amount::Clerk;
 use super::leaf::{Leaf, Section, Table};
@@ -28,10 +28,8 @@ pub struct Standing {
     pub names: [String; 2],
     /// How it stands there.
     pub nest: Nest,
-    /// Whether there is as much room as is wanted.
-    pub fits: bool,
-    /// How far across the outer mould has to be at least, where it was found.
-    pub mend: Option<Length>,
+    /// What is found where there is less room than is wanted.
+    pub finding: Option<Finding>,
 }
 
 /// A basket in several sizes, the smallest first.
@@ -109,23 +107,18 @@ fn nests(sizes: &Sizes, clerk: &Clerk) -> Section {
             clerk.words.fine(room),
             clerk.words.length(at),
             clerk.words.length(below),
-            clerk.label(if one.fits { "nest-fits" } else { "nest-tight" }),
+            clerk.label(if one.finding.is_none() { "nest-fits" } else { "nest-tight" }),
         ]
     }));
-    let mends = sizes.nests.iter().filter(|one| !one.fits).map(|one| {
-        let [inner, outer] = one.names.each_ref().map(|size| name(size.as_str()));
-        match one.mend {
-            Some(least) => {
-                clerk.text("nest-mend", &[("inner", inner), ("outer", outer), ("least", least.into())])
-            }
-            None => clerk.text("nest-no-mend", &[("inner", inner), ("outer", outer)]),
-        }
+    let found = sizes.nests.iter().filter_map(|one| one.finding.as_ref()).map(|finding| {
+        let FindingText { what, why, remedy, .. } = clerk.words.finding(finding);
+        format!("{what} {why} {remedy}")
     });
     Section {
         heading: clerk.label("nests"),
         notes: vec![clerk.text("nests-note", &[("wanted", sizes.wanted.into())])],
         table: Some(table),
-        after: mends.collect(),
+        after: found.collect(),
         ..Section::default()
     }
 }

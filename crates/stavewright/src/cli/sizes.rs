@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use basket::Length;
+use basket::findings::in_a_nest;
 use basket::sizes::Nest;
 use planning::kits::{Kits, Student};
 use sheets::workshop::{Size, Sizes, Standing};
@@ -106,7 +107,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
 
 fn outcome(sizes: &Sizes) -> Outcome {
     let stops = sizes.each.iter().any(|size| size.draft.stops());
-    let tight = sizes.nests.iter().any(|one| !one.fits);
+    let tight = sizes.nests.iter().any(|one| one.finding.is_some());
     if stops || tight { Outcome::Stopped } else { Outcome::Fine }
 }
 
@@ -157,9 +158,11 @@ fn together(args: &Args, read: &Read, each: Vec<Written>, wanted: Length) -> Res
     for pair in each.windows(2) {
         let [inner, outer] = pair else { continue };
         let nest = Nest::of(&inner.draft.basket, &outer.draft.basket);
-        let fits = nest.fits(wanted);
-        let mend = if fits { None } else { larger(args, read, [inner, outer], (nest, wanted))? };
-        nests.push(Standing { names: [inner.name.clone(), outer.name.clone()], nest, fits, mend });
+        let names = [inner.name.clone(), outer.name.clone()];
+        let serves =
+            if nest.fits(wanted) { None } else { larger(args, read, [inner, outer], (nest, wanted))? };
+        let finding = in_a_nest(&nest, names.each_ref().map(String::as_str), wanted, serves);
+        nests.push(Standing { names, nest, finding });
     }
     let students: Vec<Student> = each
         .iter()

@@ -4,13 +4,22 @@
 weave-count-odd = eine ungerade Zahl
 weave-count-other = eine andere Zahl
 
-finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }.
+mould-serves-pieces = Eine Form in Teilen tut es: ein Kern zum Herausziehen mit { $segments } Segmenten darum.
+mould-serves-none = Es fand sich keine Form in Teilen, die herauskäme.
+mould-no-core = der Hals ist zu eng für jeden Kern
+mould-lacks = dem engsten Teil fehlen { $lack }
+
+finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als darunter ({ $narrowing } im Durchmesser). Ein Korb verzeiht { $limit }. { $serves }
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
 finding-mould-level-pointed = Auf der Höhe { $height }, wo die Form { $length } lang und { $width } breit ist, läuft sie spitz zu.
     .why = Die Enden laufen so anders nach außen als die Seiten, dass keine glatte Ebene beide verbindet; Staken und Reifen lassen sich nicht darum biegen.
     .remedy = Die Breiten noch einmal ansehen, oder die Seiten verlaufen lassen wie die Enden.
+
+finding-mould-does-not-come-apart = Die Form lässt sich im Korb nicht zerlegen: { $room }. Jedes Teil braucht auf seinem Weg ringsum { $limit } Luft.
+    .why = Ein Segment, das nicht durch den Hals geht, bleibt im Korb, und der Korb auf der Form.
+    .remedy = Den Hals weiter oder den Bauch enger machen, oder den Korb an der weitesten Stelle enden lassen.
 
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist
@@ -195,7 +204,7 @@ finding-weaver-bends-hard = In Reihe { $row } geht { $weaver } ({ $thickness } d
 
 finding-hoop-bent-too-hard = Auf den Rand gebogen (Radius { $radius }), dehnt sich { $stock } ({ $thickness } dick) um { $measured }. Eingeweicht verträgt es { $limit }.
     .why = Der Reifen reißt oder knickt beim Biegen.
-    .remedy = Dünneres Material für den Reifen nehmen.
+    .remedy = Dünneres Material für den Reifen nehmen, oder eine Form, die runder ist, wo er sich am meisten biegt.
 
 finding-lap-too-short = Die Enden des Reifens überlappen auf { $measured }. Bei Material von { $thickness } Dicke verlangt eine Schäftung { $limit }, das Achtfache der Dicke.
     .why = Eine kurze Schäftung ist steil: man sieht sie als Beule, und sie öffnet sich unter der Umwicklung.
@@ -348,6 +357,15 @@ finding-lid-too-flat = Der Deckel ist vom Deckelboden zum Rand über { $way } fl
 finding-lid-under-handle = Zwischen dem Griff des Deckels und dem Henkel darüber sind { $measured } Luft; eine Hand braucht { $limit }.
     .why = Ein Deckel, den niemand fassen kann, bleibt zu.
     .remedy = Den Henkel höher machen oder den Deckel flacher.
+
+nest-has = { $inner } hat { $room } Luft in { $outer }
+nest-lacks = { $inner } ist ringsum { $over } zu weit für { $outer }
+nest-serves = Die äußere Form mindestens { $least } weit machen.
+nest-none-serves = Keine etwas größere Form als { $outer } fand sich, die { $inner } aufnimmt: eine größere angeben.
+
+finding-nest-clearance = { $stands }; ringsum sind { $limit } gewünscht.
+    .why = Ein Korb, den man hineindrücken muss, scheuert seine Bindung und die des anderen, oder er bleibt draußen.
+    .remedy = { $mend }
 
 finding-note-without-step = Die Vorlage hat eine Notiz zum Schritt „{ $measured }“, der keiner der { $limit } Schritte dieses Korbs ist.
     .why = Die Notiz steht auf keinem Blatt.

@@ -23,7 +23,25 @@ sheet-mould-bevel = Schräge
 sheet-mould-boards-note = Verleimt aus Brettern von { $board }, die Faser von Brett zu Brett gekreuzt; zuerst das Schraubenloch durch alle bohren und sie auf einen Stab stecken. Rohlinge haben ringsum 3 mm (1/8 in) zum Abarbeiten. Ein Loch lässt eine Wand von 32 mm (1 1/4 in), die auf beiden Nachbarn liegt.
 sheet-mould-turned = Die Karte an der Seite entlang ausschneiden, an das laufende Holz halten und wegnehmen, wo sie anstößt. Die Durchmesser mit dem Taster prüfen.
 sheet-mould-planed = Jedes Brett mit dem auf seine Schräge gestellten Tisch am Umriss sägen, verleimen, und die Stufen hobeln und raspeln, bis die Karte an den Enden passt und die Seiten am Lineal liegen.
-sheet-mould-undercut = Sie wird über der weitesten Stelle um { $depth } im Radius enger und muss sich darum zerlegen lassen: Segmente um einen Kern von mindestens { $core } Durchmesser, der zuerst gezogen wird. Ein Segment braucht parallele Seiten und kommt als erstes heraus.
+sheet-mould-undercut = Sie wird über der weitesten Stelle um { $depth } im Radius enger und muss sich darum zerlegen lassen.
+sheet-mould-stuck = Es fand sich kein Kern mit Segmenten, die herauskämen: den Hals weiter machen oder den Bauch enger.
+sheet-mould-apart = Sie lässt sich zerlegen: ein Kern, { $length } lang und { $width } breit, mit geraden Seiten, und { $segments } Segmente darum, davon { $keys } Schlüsselstücke mit parallelen Seiten. Den Kern nach oben herausziehen, jedes Schlüsselstück gerade nach innen schieben und herausheben, dann die anderen. Das engste hat { $room } Luft auf seinem Weg. Erst sägen, dann formen: den Rohling nach den Linien des Plans trennen, jeder Schnitt { $kerf } breit, Streifen so dick wie der Schnitt dazwischenlegen, alles mit einer Schraube durch ein Brett an jedem Ende halten und so formen. Den Kern wachsen.
+sheet-mould-printed = { $count ->
+    [one] Sie passt in einem Stück in einen Drucker von { $room }.
+   *[other] Für einen Drucker von { $room } ist sie in { $count } Teile geschnitten; jedes liegt auf der größeren seiner waagerechten Flächen.
+}
+sheet-mould-pegs = { $pegs } Dübel halten sie zusammen, je { $length } lang, aus Rundstab von { $dowel } Durchmesser: { $whole } Rundstab im Ganzen. Ihre Löcher sind { $hole } weit und { $depth } tief, in beiden Flächen an denselben Stellen. Erst trocken zusammensetzen, dann leimen.
+sheet-mould-bare = { $count ->
+    [one] Eine Fuge hat keinen Platz für einen Dübel und hält nur durch Leim.
+   *[other] { $count } Fugen haben keinen Platz für einen Dübel und halten nur durch Leim.
+}
+sheet-mould-pieces = In Teilen
+sheet-mould-part = Teil
+sheet-mould-part-of = was
+sheet-mould-part-size = Länge, Breite, Höhe
+sheet-mould-core = Kern
+sheet-mould-key = Schlüsselstück
+sheet-mould-segment = Segment
 sheet-of = von
 sheet-stop-mark = HALT: so nicht zu flechten – siehe Befunde
 sheet-strips-scale = Gezeichnet

@@ -20,6 +20,7 @@ remedy-brings = { $change } (dann aber: { $cares })
 
 piece-whole = der ganze Korb
 piece-mould = Form
+piece-mould-part = Teil { $number } der Form
 piece-band = Band
 piece-base = Boden
     .cut = Boden

@@ -4,13 +4,22 @@
 weave-count-odd = an odd count
 weave-count-other = another count
 
-finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }.
+mould-serves-pieces = A mould in pieces serves: a core that draws out, with { $segments } segments round it.
+mould-serves-none = No mould in pieces was found that would come out.
+mould-no-core = the neck is too narrow for any core
+mould-lacks = the tightest piece lacks { $lack }
+
+finding-mould-undercut = The mould is { $measured } smaller in radius above than below ({ $narrowing } across). A basket forgives { $limit }. { $serves }
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
 finding-mould-level-pointed = At height { $height }, where the mould is { $length } long and { $width } wide, it comes to a point.
     .why = The ends run out so much otherwise than the sides that no smooth level joins them; staves and hoops cannot bend round it.
     .remedy = Look at the widths again, or let the sides run as the ends do.
+
+finding-mould-does-not-come-apart = The mould does not come apart inside the basket: { $room }. Each piece wants { $limit } of room all round on its way out.
+    .why = A segment that does not pass the neck stays in the basket, and the basket on the mould.
+    .remedy = Make the neck wider or the belly narrower, or end the basket at the widest place.
 
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips
@@ -195,7 +204,7 @@ finding-weaver-bends-hard = In row { $row } { $weaver } ({ $thickness } thick) c
 
 finding-hoop-bent-too-hard = Bent to the rim (radius { $radius }), { $stock } ({ $thickness } thick) stretches by { $measured }. Soaked, it stands { $limit }.
     .why = The hoop cracks or kinks while it is bent.
-    .remedy = Use thinner stock for the hoop.
+    .remedy = Use thinner stock for the hoop, or a mould that is rounder where it bends most.
 
 finding-lap-too-short = The ends of the hoop lap over { $measured }. For stock { $thickness } thick a scarf wants { $limit }, eight times the thickness.
     .why = A short scarf is steep: it shows as a lump and opens under the lashing.
@@ -348,6 +357,15 @@ finding-lid-too-flat = The lid is woven flat over { $way } from plaque to rim an
 finding-lid-under-handle = Between what lifts the lid and the handle above it there are { $measured } of room; a hand takes { $limit }.
     .why = A lid that nobody can get hold of stays shut.
     .remedy = Make the handle higher, or the lid flatter.
+
+nest-has = { $inner } has { $room } of room in { $outer }
+nest-lacks = { $inner } is { $over } too wide all round for { $outer }
+nest-serves = Make the outer mould at least { $least } across.
+nest-none-serves = No mould a little larger than { $outer } was found that takes { $inner }: write a larger size.
+
+finding-nest-clearance = { $stands }; all round { $limit } is wanted.
+    .why = A basket that has to be pushed in wears its lashing and that of the other, or stays outside.
+    .remedy = { $mend }
 
 finding-note-without-step = The pattern has a note for the step “{ $measured }”, which is none of this basket’s { $limit } steps.
     .why = The note stands on no sheet.

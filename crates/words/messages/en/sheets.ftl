@@ -23,7 +23,25 @@ sheet-mould-bevel = bevel
 sheet-mould-boards-note = Glued up from boards { $board } thick, grain crossed from board to board, the screw hole drilled through first and all set on one rod. Blanks have 1/8 in (3 mm) all round to work away. A hole leaves a wall of 1 1/4 in (32 mm) that lies on both neighbours.
 sheet-mould-turned = Cut the card out along the side, hold it against the turning wood, and take off where it touches. Check the diameters with calipers.
 sheet-mould-planed = Saw each board along its outline with the table set to its bevel, glue, and plane and rasp the steps away until the card fits at the ends and straight walls lie under the rule along the sides.
-sheet-mould-undercut = It narrows by { $depth } in radius above its widest place, so it must come apart: segments round a core at least { $core } across that draws out first. One segment needs parallel sides, and goes first.
+sheet-mould-undercut = It narrows by { $depth } in radius above its widest place, so it must come apart.
+sheet-mould-stuck = No core with segments round it was found that would come out: make the neck wider, or the belly narrower.
+sheet-mould-apart = It comes apart: a core { $length } long and { $width } wide with straight sides, and { $segments } segments round it, { $keys } of them keys with parallel sides. Draw the core out upward, move each key straight in and lift it out, then the others. The tightest has { $room } of room on its way. Saw before you shape: cut the blank along the lines of the plan, each cut { $kerf } wide, lay slips as thick as the cut between, hold all with a screw through a board at each end, and shape it so. Wax the core.
+sheet-mould-printed = { $count ->
+    [one] It goes into a printer of { $room } in one piece.
+   *[other] For a printer of { $room } it is cut into { $count } parts, each lying on the larger of its level faces.
+}
+sheet-mould-pegs = { $pegs } pegs hold it together, each { $length } long, of dowel { $dowel } across: { $whole } of dowel in all. Their holes are { $hole } across and { $depth } deep, at the same places in both faces. Put it together dry first, then glue.
+sheet-mould-bare = { $count ->
+    [one] One joint has no room for a peg and holds by glue alone.
+   *[other] { $count } joints have no room for a peg and hold by glue alone.
+}
+sheet-mould-pieces = In pieces
+sheet-mould-part = part
+sheet-mould-part-of = what
+sheet-mould-part-size = length, width, height
+sheet-mould-core = core
+sheet-mould-key = key
+sheet-mould-segment = segment
 sheet-of = of
 sheet-stop-mark = STOP: cannot be woven as written – see findings
 sheet-strips-scale = Drawn

@@ -20,6 +20,7 @@ remedy-brings = { $change } (but then: { $cares })
 
 piece-whole = the whole basket
 piece-mould = mould
+piece-mould-part = part { $number } of the mould
 piece-band = band
 piece-base = base
     .cut = Base

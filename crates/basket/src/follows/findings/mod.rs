@@ -15,6 +15,7 @@ mod lid;
 mod mends;
 mod mould;
 mod neck;
+mod nest;
 mod notes;
 mod outline;
 mod paths;
@@ -28,6 +29,7 @@ mod weave_runs;
 pub(in crate::follows) mod write;
 
 pub use finding::{Finding, Grade, Place, Remedy};
+pub use nest::in_a_nest;
 
 use self::case::Case;
 use crate::basket::Basket;
@@ -39,6 +41,7 @@ use crate::stock::Catalogue;
 pub const CODES: &[&str] = &[
     "mould-undercut",
     "mould-level-pointed",
+    "mould-does-not-come-apart",
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",
@@ -117,6 +120,7 @@ pub const CODES: &[&str] = &[
     "lid-on-ears",
     "lid-too-flat",
     "lid-under-handle",
+    "nest-clearance",
     "note-without-step",
 ];
 

@@ -3,9 +3,10 @@
 use super::case::{Case, Measured};
 use super::finding::{Finding, Grade};
 use super::write;
+use crate::form::Outline as _;
 use crate::measure::Length;
 use crate::message::Value;
-use crate::pattern::{HoopWay, keys};
+use crate::pattern::{HoopWay, Outline, keys};
 use crate::piece::Piece;
 use crate::rim::Hoop;
 
@@ -62,13 +63,36 @@ fn bent_too_hard(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {
         let thinner = case.stock_like(&hoop.stock, |other| {
             other.bend_limit.is_some_and(|limit| strain_per_mm * other.thickness.to_mm() * SAFE <= limit)
         });
-        Finding::new(grade, "hoop-bent-too-hard", part)
+        let needed = case.basket.body.rim().tightest * (hoop.bend_strain * SAFE / limit);
+        let rounder = rounder(case, needed);
+        let finding = Finding::new(grade, "hoop-bent-too-hard", part)
             .measured(Value::Percent(hoop.bend_strain), Value::Percent(limit))
             .arg("stock", &hoop.stock)
             .arg("thickness", hoop.stock.thickness)
             .arg("radius", case.basket.body.rim().tightest)
-            .maybe(stock_key(case, part), thinner)
+            .maybe(stock_key(case, part), thinner);
+        rounder.into_iter().fold(finding, |finding, (key, value)| finding.remedy(key, value))
     })
+}
+
+/// Another foot whose ends are so much rounder that the rim bends no tighter than this: a wider oval, or a rectangle
+/// with rounder corners. The smallest radius of an ellipse lies at the ends of its length: half the width squared over
+/// half the length.
+fn rounder(case: &Case<'_>, needed: Length) -> Option<(&'static str, String)> {
+    let foot = Length::mm(case.basket.body.form.outline.tightest());
+    let at_foot = foot + (needed - case.basket.body.rim().tightest);
+    match &case.pattern.mould.outline {
+        Outline::Oval { size, .. } => {
+            let wider = size.width * libm::sqrt(at_foot / foot.max(Length::mm(1e-6)));
+            (wider <= size.length).then(|| (keys::mould::WIDTH.path, write::at_least(wider, case.units())))
+        }
+        Outline::Stadium(size) => {
+            let wider = at_foot * 2.0;
+            (wider <= size.length).then(|| (keys::mould::WIDTH.path, write::at_least(wider, case.units())))
+        }
+        Outline::Rectangle { .. } => Some((keys::mould::CORNER.path, write::at_least(at_foot, case.units()))),
+        Outline::Round | Outline::Traced(_) => None,
+    }
 }
 
 fn lap_too_short(case: &Case<'_>, hoop: &Hoop, part: Piece) -> Option<Finding> {

@@ -25,7 +25,7 @@ pub(super) fn row(of: Of, row: u32) -> PieceWord {
 /// The section of the pattern that says most of a piece.
 pub(super) const fn section(piece: Piece) -> &'static str {
     match piece.sort() {
-        Piece::Mould | Piece::Band => "mould",
+        Piece::Mould | Piece::MouldPart(_) | Piece::Band => "mould",
         Piece::Floor(_) => "base",
         Piece::Uprights => "staves",
         Piece::Weaving => "weave",
@@ -81,7 +81,7 @@ pub(super) fn span(basket: &Basket, place: Place) -> [f64; 2] {
         Piece::Course(number) => rows(course(body, number)).unwrap_or(woven),
         Piece::Row { row, .. } => rows(row..row + 1).unwrap_or(woven),
         piece => match piece.sort() {
-            Piece::Mould | Piece::Band => [Length::ZERO, body.form.height()],
+            Piece::Mould | Piece::MouldPart(_) | Piece::Band => [Length::ZERO, body.form.height()],
             Piece::Floor(_) => [foot, Length::ZERO],
             Piece::Uprights => [Length::ZERO, rim_top],
             Piece::Weaving => woven,
