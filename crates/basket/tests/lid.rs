@@ -287,11 +287,15 @@ fn a_flat_lid_meets_its_basket_as_one_from_a_mould_does() {
             assert_eq!(rise, Length::ZERO);
             // The stave runs level from the plaque: a flat ring is as wide as the way along it.
             let profile = lid.vessel.profile();
-            let (near, far) = (profile.at(Length::mm(1.0)), profile.at(Length::mm(9.0)));
-            assert!((far.radius - near.radius - Length::mm(8.0)).abs() < Length::mm(1e-6));
+            let (near, far) = (profile.at(Length::mm(1.0)), profile.at(Length::mm(4.0)));
+            assert!((far.radius - near.radius - Length::mm(3.0)).abs() < Length::mm(1e-6));
             assert!(lid.clearance - lid.wanted >= Length::mm(-0.02), "{fit}: {:?}", lid.clearance);
-            let of_lid: Vec<_> =
-                draft.findings.iter().filter(|finding| finding.code.starts_with("lid-")).collect();
+            // Rows at the edge of a board come one by one, and the rim jumps with them: by less than a row.
+            let is_lid = |code: &str| code.starts_with("lid-") && code != "lid-not-flush";
+            let of_lid: Vec<_> = draft.findings.iter().filter(|finding| is_lid(finding.code)).collect();
+            if let LidSeat::Collar(collar) = &lid.seat {
+                assert!(collar.proud.abs() < Length::mm(1.2), "{fit}: {:?}", collar.proud);
+            }
             assert!(of_lid.is_empty(), "{fit}: {of_lid:?}");
         }
     }

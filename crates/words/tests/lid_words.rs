@@ -10,7 +10,7 @@ mould = { shape = "oval", length = "9 in", width = "6 in", rim = "10 in", height
 lid = { fit = "flush" }"#,
     r#"title = "Box"
 mould = { base = "6 in", rim = "8 in", height = "4 in", side = "bowl" }
-base = { sealed = true, wood = ["cherry", "ash"] }
+base = { sealed = true, wood = ["cherry", "white ash"] }
 weave = { direction = "left" }
 ready = ["staves cut"]
 lid = { fit = "drop-in" }"#,
