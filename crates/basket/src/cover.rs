@@ -114,14 +114,20 @@ fn choose_hinge(making: &mut Making<'_>) -> LidHinge {
 /// it is off, then made to the next mark on the side of more room.
 fn fitting(meets: &Meets<'_>, woven: &dyn Fn(Length) -> (Basket, MouldPattern)) -> Length {
     let mut rim = meets.body.rim().radius();
-    for _ in 0..ROUNDS {
+    let mut best = (Length::mm(f64::INFINITY), rim);
+    for round in 0..ROUNDS {
         let [is, wanted] = meets.measured(&woven(rim).0.body);
         let off = wanted - is;
-        rim = (rim + off).max(Length::mm(1.0));
+        if off.abs() < best.0 {
+            best = (off.abs(), if off.abs() < MARK { rim + off } else { rim });
+        }
         if off.abs() < NEAR {
             break;
         }
+        // Counts of staves and rows jump; where they do, shorter steps come nearer.
+        rim = (rim + if round < ROUNDS / 2 { off } else { off / 2.0 }).max(Length::mm(1.0));
     }
+    let (_, rim) = best;
     let marks = rim / MARK;
     let marks = match meets.fit {
         LidFit::DropIn => (marks + 1e-6).floor(),

@@ -84,8 +84,12 @@ fn plates(basket: &Basket, words: &Words) -> Vec<Figure> {
 /// A drawing of the lid, which has a name and a title of its own.
 fn of_lid(mut drawing: Drawing, words: &Words) -> Drawing {
     drawing.name = format!("lid-{}", drawing.name);
+    let own = format!("drawing-{}", drawing.name);
     for text in [&mut drawing.title, &mut drawing.description] {
         *text = words.of(Of::Lid, std::mem::take(text));
+    }
+    if words.has(&own) {
+        drawing.title = words.term(&own);
     }
     drawing
 }

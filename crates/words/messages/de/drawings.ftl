@@ -22,6 +22,7 @@ drawing-inner-scarf = Schäftung innen
 drawing-base-plan = Boden von unten, wie er auf der Form liegt
 drawing-base-plan-description = Der Holzboden, Durchmesser { $diameter }, von unten gesehen, mit den Plätzen von { $count } Staken, am Rand auf der zugewandten Seite nach rechts gezählt. Außen, nach Richtung, stehen die Stifte, die Ohren und die Schäftungen beider Reifen.
 drawing-base-plan-description-left = Der Holzboden, Durchmesser { $diameter }, von unten gesehen, mit den Plätzen von { $count } Staken, am Rand auf der zugewandten Seite nach links gezählt. Außen, nach Richtung, stehen die Stifte, die Ohren und die Schäftungen beider Reifen.
+drawing-lid-base-disc = Deckelboden
 drawing-base-disc = Bodenscheibe
 drawing-base-disc-description = Die Bodenscheibe in wahrer Größe: Durchmesser { $diameter }, Dicke { $thickness }, mit Mittelpunkt, Nutgrund und Schraubenloch.
 drawing-turning = Karte für die Drehbank

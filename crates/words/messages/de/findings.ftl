@@ -13,13 +13,13 @@ finding-mould-undercut = Die Form ist oben im Radius { $measured } kleiner als d
     .why = Die geflochtene Wand kommt nicht über die weite Stelle, und der Korb bleibt auf der Form.
     .remedy = Wenn es diese Form geteilt gibt, um einen Kern, der sich ziehen lässt, das in der Vorlage sagen. Oder den Korb an der weitesten Stelle enden lassen, oder die Form oben nicht enger machen als unten.
 
-finding-mould-does-not-come-apart = Die Form lässt sich im Korb nicht zerlegen: { $room }. Jedes Teil braucht auf seinem Weg ringsum { $limit } Luft.
-    .why = Ein Segment, das nicht durch den Hals geht, bleibt im Korb, und der Korb auf der Form.
-    .remedy = Den Hals weiter oder den Bauch enger machen, oder den Korb an der weitesten Stelle enden lassen.
-
 finding-mould-level-pointed = Auf der Höhe { $height }, wo die Form { $length } lang und { $width } breit ist, läuft sie spitz zu.
     .why = Die Enden laufen so anders nach außen als die Seiten, dass keine glatte Ebene beide verbindet; Staken und Reifen lassen sich nicht darum biegen.
     .remedy = Die Breiten noch einmal ansehen, oder die Seiten verlaufen lassen wie die Enden.
+
+finding-mould-does-not-come-apart = Die Form lässt sich im Korb nicht zerlegen: { $room }. Jedes Teil braucht auf seinem Weg ringsum { $limit } Luft.
+    .why = Ein Segment, das nicht durch den Hals geht, bleibt im Korb, und der Korb auf der Form.
+    .remedy = Den Hals weiter oder den Bauch enger machen, oder den Korb an der weitesten Stelle enden lassen.
 
 outline-part-rings = gedrehte Ringe im Boden
 outline-part-strips = ein Boden, der aus Streifen verleimt ist

@@ -22,6 +22,7 @@ drawing-inner-scarf = scarf, inner hoop
 drawing-base-plan = Base from below, as it stands on the mould
 drawing-base-plan-description = The wooden base, { $diameter } across, seen from below, with the slots of { $count } staves numbered round its edge to the right on the near side. Outside it, by direction, stand the pins, the ears and the scarfs of both hoops.
 drawing-base-plan-description-left = The wooden base, { $diameter } across, seen from below, with the slots of { $count } staves numbered round its edge to the left on the near side. Outside it, by direction, stand the pins, the ears and the scarfs of both hoops.
+drawing-lid-base-disc = Plaque of the lid
 drawing-base-disc = Base disc
 drawing-base-disc-description = The base disc at true size: { $diameter } across, { $thickness } thick, with its middle, the bottom of the groove and the screw hole.
 drawing-turning = Card for the lathe

@@ -13,13 +13,13 @@ finding-mould-undercut = The mould is { $measured } smaller in radius above than
     .why = The woven wall cannot pass the wide place, so the basket stays on the mould.
     .remedy = If you have or can get this mould in pieces round a core that draws out, say so in the pattern. Or end the basket at the widest place, or make the mould no narrower above than below.
 
-finding-mould-does-not-come-apart = The mould does not come apart inside the basket: { $room }. Each piece wants { $limit } of room all round on its way out.
-    .why = A segment that does not pass the neck stays in the basket, and the basket on the mould.
-    .remedy = Make the neck wider or the belly narrower, or end the basket at the widest place.
-
 finding-mould-level-pointed = At height { $height }, where the mould is { $length } long and { $width } wide, it comes to a point.
     .why = The ends run out so much otherwise than the sides that no smooth level joins them; staves and hoops cannot bend round it.
     .remedy = Look at the widths again, or let the sides run as the ends do.
+
+finding-mould-does-not-come-apart = The mould does not come apart inside the basket: { $room }. Each piece wants { $limit } of room all round on its way out.
+    .why = A segment that does not pass the neck stays in the basket, and the basket on the mould.
+    .remedy = Make the neck wider or the belly narrower, or end the basket at the widest place.
 
 outline-part-rings = turned rings in the base
 outline-part-strips = a base glued up from strips

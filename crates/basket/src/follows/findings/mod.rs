@@ -40,8 +40,8 @@ use crate::stock::Catalogue;
 /// The codes of all checks, in making order.
 pub const CODES: &[&str] = &[
     "mould-undercut",
-    "mould-does-not-come-apart",
     "mould-level-pointed",
+    "mould-does-not-come-apart",
     "oval-part-not-computed",
     "oval-girth-contradicts",
     "oval-ends-gape",

@@ -5,7 +5,7 @@ use super::finding::{Finding, Grade};
 use super::write;
 use crate::measure::Angle;
 use crate::message::Value;
-use crate::pattern::{Spacing, Word as _, keys};
+use crate::pattern::{LevelsKind, Spacing, Word as _, keys};
 use crate::piece::Piece;
 use crate::uprights::Path;
 
@@ -47,5 +47,6 @@ fn strained(case: &Case<'_>) -> Option<Finding> {
             .measured(Value::Percent(most), Value::Percent(LIES_FLAT))
             .arg("staves", Value::runs(&uprights.numbers_of(|path| path.strain > LIES_FLAT)))
             .remedy(keys::staves::WIDTH.path, write::at_most(width, case.units()))
+            .remedy(keys::mould::LEVELS.path, format!("\"{}\"", LevelsKind::Even.word()))
     })
 }

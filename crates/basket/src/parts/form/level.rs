@@ -2,9 +2,10 @@
 
 use std::f64::consts::{PI, TAU};
 
-use super::levels::{Levels, Section};
-use super::profile::Spot;
-use super::{Across, Form, Outline as _, OutlinePoint};
+use super::across::Across;
+use super::levels::Section;
+use super::outline::{Outline as _, OutlinePoint};
+use super::shape::Shape;
 use crate::measure::{Angle, Length};
 use crate::pattern::EarAxis;
 
@@ -20,7 +21,7 @@ const HALVINGS: u32 = 32;
 /// A curve round the wall at one height.
 #[derive(Clone, Copy, Debug)]
 pub struct Level<'a> {
-    form: &'a Form,
+    outline: &'a Shape,
     radius: Length,
     section: Section,
 }
@@ -37,16 +38,9 @@ pub struct Chord {
 }
 
 impl<'a> Level<'a> {
-    /// The level of a girth over 2π at a height; below the foot levels have its shape.
-    pub(super) fn of(form: &'a Form, height: Length, radius: Length) -> Self {
-        let own = || form.profile.at(form.profile.along_at_height(height.max(Length::ZERO)));
-        let section = if form.levels == Levels::Even { Section::EVEN } else { form.section(&own()) };
-        Self { form, radius, section }
-    }
-
-    /// The form's own level at a place of its side.
-    pub(super) fn on(form: &'a Form, spot: &Spot) -> Self {
-        Self { form, radius: spot.radius, section: form.section(spot) }
+    /// The level of this section and girth over 2π on a foot.
+    pub(super) const fn new(outline: &'a Shape, section: Section, radius: Length) -> Self {
+        Self { outline, radius, section }
     }
 }
 
@@ -58,12 +52,12 @@ impl Level<'_> {
 
     /// Whether it is a circle.
     pub const fn is_round(&self) -> bool {
-        self.form.outline.is_round()
+        self.outline.is_round()
     }
 
     /// Whether both halves along either axis are alike.
     pub fn is_even(&self) -> bool {
-        self.form.outline.is_even()
+        self.outline.is_even()
     }
 
     /// The level at the same height that lies so far outside it all round.
@@ -78,8 +72,8 @@ impl Level<'_> {
         if self.is_round() {
             return Across::round(round);
         }
-        let [length, width] = self.form.outline.across();
-        let foot = self.form.outline.girth() / PI;
+        let [length, width] = self.outline.across();
+        let foot = self.outline.girth() / PI;
         let Section { grown, swing } = self.section;
         let over = |across: f64, more: f64| {
             (round + Length::mm(grown * (across - foot) + 2.0 * more)).max(Length::ZERO)
@@ -98,7 +92,7 @@ impl Level<'_> {
 
     /// Where an axis meets it, as shares of the way round; the long one of a round wall where it begins.
     pub fn ends(&self, axis: Option<EarAxis>) -> [f64; 2] {
-        let [x, y] = self.form.outline.across();
+        let [x, y] = self.outline.across();
         let level = (axis == Some(EarAxis::Short)) == (x < y);
         let quarters = if self.is_round() || level { [0.0, 0.5] } else { [0.25, 0.75] };
         quarters.map(|turn| self.meets(turn))
@@ -124,12 +118,12 @@ impl Level<'_> {
 
     /// A place on it, in mm from the middle.
     pub fn place(&self, turn: f64) -> [f64; 2] {
-        self.of_foot(&self.form.outline.at(turn))
+        self.of_foot(&self.outline.at(turn))
     }
 
     /// A place on it, with its direction and bend.
     pub fn at(&self, turn: f64) -> OutlinePoint {
-        let foot = self.form.outline.at(turn);
+        let foot = self.outline.at(turn);
         OutlinePoint {
             point: self.of_foot(&foot),
             outward: foot.outward,
@@ -156,10 +150,10 @@ impl Level<'_> {
     pub fn stretched(&self) -> [f64; 2] {
         let out = self.radius.to_mm() - self.foot();
         if self.section == Section::EVEN {
-            let radii = [self.form.outline.flattest(), self.form.outline.tightest()];
+            let radii = [self.outline.flattest(), self.outline.tightest()];
             return radii.map(|radius| (1.0 + out / radius.max(1e-6)).max(0.0));
         }
-        let places = (0..PLACES).map(|number| self.form.outline.at(f64::from(number) / f64::from(PLACES)));
+        let places = (0..PLACES).map(|number| self.outline.at(f64::from(number) / f64::from(PLACES)));
         let by_bend = |a: &OutlinePoint, b: &OutlinePoint| a.curvature.total_cmp(&b.curvature);
         let [flattest, tightest] = [places.clone().min_by(by_bend), places.max_by(by_bend)];
         let stretch = |at: &OutlinePoint| self.section.stretch(at, self.radius.to_mm(), self.foot()).max(0.0);
@@ -174,11 +168,11 @@ impl Level<'_> {
 
     /// Way along it from its beginning to the place so far round, as a share of the foot's round.
     pub fn way_to(&self, turn: f64) -> f64 {
-        let [x, y] = self.form.outline.at(turn).outward;
+        let [x, y] = self.outline.at(turn).outward;
         let angle = libm::atan2(y, x).rem_euclid(TAU) + TAU * turn.floor();
         let Section { grown, swing } = self.section;
         let out = self.radius.to_mm() - grown * self.foot();
-        grown * self.form.outline.girth() * turn + out * angle - 1.5 * swing * libm::sin(2.0 * angle)
+        grown * self.outline.girth() * turn + out * angle - 1.5 * swing * libm::sin(2.0 * angle)
     }
 
     /// Its smallest radius; zero where it comes to a point.
@@ -186,10 +180,9 @@ impl Level<'_> {
         let Section { grown, swing } = self.section;
         let out = self.radius.to_mm() - grown * self.foot();
         let least = if swing == 0.0 {
-            grown * self.form.outline.tightest() + out
+            grown * self.outline.tightest() + out
         } else {
-            let places =
-                (0..PLACES).map(|number| self.form.outline.at(f64::from(number) / f64::from(PLACES)));
+            let places = (0..PLACES).map(|number| self.outline.at(f64::from(number) / f64::from(PLACES)));
             let bends = places.filter(|at| at.curvature > 0.0);
             let radius =
                 |at: OutlinePoint| self.section.stretch(&at, self.radius.to_mm(), self.foot()) / at.curvature;
@@ -200,7 +193,7 @@ impl Level<'_> {
 
     /// Girth of the foot over 2π.
     fn foot(&self) -> f64 {
-        self.form.outline.girth() / TAU
+        self.outline.girth() / TAU
     }
 
     /// The chord between two places that are, along it, so far from facing each other: an angle of a circle

@@ -16,6 +16,7 @@ mod oval;
 mod pchip;
 mod profile;
 mod shape;
+mod side;
 mod undercut;
 mod way;
 
@@ -79,7 +80,7 @@ impl Form {
     pub fn on_mould(pattern: &MouldPattern) -> Self {
         let drawn = Shape::of(&pattern.outline);
         let levels = Levels::of(&pattern.levels, drawn.as_ref());
-        let profile = Profile::of(pattern, drawn.as_ref(), &levels);
+        let profile = side::side(pattern, drawn.as_ref(), &levels);
         let girth = profile.at(Length::ZERO).radius.to_mm();
         let outline = match drawn {
             Some(drawn) => drawn.of_girth(girth * TAU),
@@ -144,14 +145,20 @@ impl Form {
     }
 
     /// The level at a height above the foot whose girth over 2π is `radius`: on the form itself, or so far out
-    /// or in from it.
+    /// or in from it. Below the foot levels have its shape.
     pub fn level(&self, height: Length, radius: Length) -> Level<'_> {
-        Level::of(self, height, radius)
+        let own = || self.profile.at(self.profile.along_at_height(height.max(Length::ZERO)));
+        let section = if self.levels == Levels::Even { Section::EVEN } else { self.section(&own()) };
+        Level::new(&self.outline, section, radius)
     }
 
     /// Its own level this far along.
     pub fn level_at(&self, along: Length) -> Level<'_> {
-        Level::on(self, &self.profile.at(along))
+        self.level_on(&self.profile.at(along))
+    }
+
+    fn level_on(&self, spot: &Spot) -> Level<'_> {
+        Level::new(&self.outline, self.section(spot), spot.radius)
     }
 
     /// The shape of the level at a place of its side.
@@ -169,7 +176,7 @@ impl Form {
     pub fn at(&self, along: Length, turn: f64, outward: Length) -> WallPoint {
         let spot = self.profile.at(along);
         let foot = self.outline.at(turn);
-        let level = Level::on(self, &spot).grown(outward);
+        let level = self.level_on(&spot).grown(outward);
         let [x, y] = level.of_foot(&foot);
         let [away_x, away_y] = foot.outward;
         let [sin, cos] = self.levels.rise(&spot, &foot, self.outline.girth() / TAU);

@@ -3,12 +3,8 @@
 use std::f64::consts::TAU;
 
 use super::curve::{Piece, Point};
-use super::levels::Levels;
-use super::outline::Outline as _;
 use super::pchip;
-use super::shape::Shape;
 use crate::measure::{Angle, Length};
-use crate::pattern::{MouldForm, MouldPattern, Side};
 
 /// Panels into which a curved piece is cut, unless there are very many pieces.
 const PANELS: usize = 32;
@@ -73,35 +69,6 @@ struct Panel {
 }
 
 impl Profile {
-    /// The side of the mould that a pattern describes, on a foot of this shape or a round one. Figures that
-    /// make no shape give a flat or pointed one; all results are finite.
-    pub fn of(pattern: &MouldPattern, foot: Option<&Shape>, levels: &Levels) -> Self {
-        match &pattern.form {
-            MouldForm::Girths(girths) => {
-                let places: Vec<_> = girths.iter().map(|girth| (girth.height, girth.girth / TAU)).collect();
-                Self::through(&places)
-            }
-            MouldForm::Drawn { base, rim, height, side } => {
-                let (base, rim) = (*base / 2.0, *rim / 2.0);
-                let round = foot.map_or(base, |foot| Length::mm(foot.girth() / TAU));
-                let rim = match (levels, foot) {
-                    (_, None) => rim,
-                    (Levels::Scaled, Some(_)) => round * (rim / base.max(Length::mm(1e-6))),
-                    // A wall that lies so far outside a foot that is not round lies as far outside the circle of
-                    // the foot's girth.
-                    (Levels::Even | Levels::Widths(_), Some(_)) => round + (rim - base),
-                };
-                let drawn = match side {
-                    Side::Straight => Self::cone(round, round, *height),
-                    Side::Cone => Self::cone(round, rim, *height),
-                    Side::Bowl => Self::bowl(round, rim, *height),
-                    Side::Board => Self::board(round, rim, *height),
-                };
-                levels.mean(drawn, round)
-            }
-        }
-    }
-
     /// A side that passes through measured places: height above the base and radius there, base
     /// upward, by a monotone cubic (see the module `pchip`). Places that do not rise are passed
     /// over; below the lowest place the wall runs straight down to height 0.

@@ -4,7 +4,7 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::context::Context;
-use super::mould::{rising, shape_of};
+use super::pairs::{rising, shape_of};
 use super::problem::Fault;
 use super::section::Section;
 use crate::measure::Length;

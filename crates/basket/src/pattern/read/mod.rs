@@ -15,6 +15,7 @@ mod materials;
 mod mould;
 mod notes;
 mod outline;
+mod pairs;
 mod palette;
 mod problem;
 mod raw;

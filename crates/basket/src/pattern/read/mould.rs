@@ -6,8 +6,8 @@ use toml::de::DeValue;
 use super::context::Context;
 use super::levels::levels;
 use super::outline::outline;
+use super::pairs::{rising, shape_of};
 use super::problem::Fault;
-use super::raw::type_name;
 use super::section::Section;
 use crate::measure::Length;
 use crate::pattern::keys::mould::{BASE, GIRTHS, HEIGHT, MEASURED_OR_DRAWN, PIECES, RIM, SIDE};
@@ -73,13 +73,6 @@ fn girth(context: Context, entry: &Spanned<DeValue<'_>>) -> Option<Girth> {
     Some(Girth { height: height?, girth: girth? })
 }
 
-pub(super) fn shape_of(entry: &Spanned<DeValue<'_>>) -> String {
-    match entry.get_ref() {
-        DeValue::Array(list) => format!("a list of {}", list.len()),
-        other => type_name(other).to_owned(),
-    }
-}
-
 fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[Girth]) -> bool {
     let path = GIRTHS.path;
     let mut fine = true;
@@ -94,30 +87,6 @@ fn in_rising_order(section: &Section, list: &[Spanned<DeValue<'_>>], girths: &[G
     }
     let heights: Vec<Length> = girths.iter().map(|girth| girth.height).collect();
     rising(section, (path, list), &heights) && fine
-}
-
-/// Whether the heights of a list rise.
-pub(super) fn rising(
-    section: &Section,
-    (path, list): (&str, &[Spanned<DeValue<'_>>]),
-    heights: &[Length],
-) -> bool {
-    let mut fine = true;
-    for (pair, entry) in heights.windows(2).zip(list.iter().skip(1)) {
-        let [below, above] = pair else { continue };
-        if above <= below {
-            let (id, what) = if above == below {
-                ("problem-girth-twice", "twice the same height")
-            } else {
-                ("problem-girth-order", "out of order")
-            };
-            let help = "write each height once, from the base upward";
-            let fault = Fault::new(id, format!("`{path}`: {what}")).with("height", *above);
-            section.context.problem(entry.span(), fault, help);
-            fine = false;
-        }
-    }
-    fine
 }
 
 fn drawn(section: &Section, outline: Option<&Outline>) -> Option<MouldForm> {

@@ -14,8 +14,6 @@ use super::super::shape::Shape;
 use super::cane::{Laid, Plane, strand, twice};
 use super::{Cover, Maker, at_rim, outward, rim_cut};
 
-/// How far an open lid is turned: a little over upright, so that it stays there.
-pub(super) const OPEN: f32 = 100.0 * std::f32::consts::PI / 180.0;
 /// A turned peg: how wide, as a share of its radius, and how far out, as a share of what stands out of the hoop.
 const SHAPE: [[f32; 2]; 7] =
     [[0.5, 0.0], [0.5, 0.45], [0.8, 0.55], [1.0, 0.7], [1.0, 0.85], [0.8, 0.96], [0.5, 1.0]];

@@ -21,6 +21,8 @@ use crate::rim_shape::RimShape;
 const ASIDE: f32 = 15.0;
 /// How high a lid is lifted, as a share of the basket's length.
 const LIFTED: f64 = 0.35;
+/// How far a lid is turned on its hinge: a little over upright, so that it stays there.
+const OPEN: f32 = 100.0 * std::f32::consts::PI / 180.0;
 
 /// How a lid is shown on a finished basket.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -67,8 +69,8 @@ pub(super) fn parts(body: &Maker<'_>, pose: LidPose) -> Vec<Part> {
     match (cover.hinge(), pose) {
         (hinge, LidPose::Closed) => fixed.extend(hinge.and_then(|hinge| hinge.loops(&cover, 0.0))),
         (Some(hinge), _) => {
-            parts.iter_mut().for_each(|part| each_place(part, |at| hinge.turned(at, hinge::OPEN)));
-            fixed.extend(hinge.loops(&cover, hinge::OPEN));
+            parts.iter_mut().for_each(|part| each_place(part, |at| hinge.turned(at, OPEN)));
+            fixed.extend(hinge.loops(&cover, OPEN));
         }
         (None, pose) => {
             let by = cover.away(&parts, pose);

@@ -1,0 +1,22 @@
+## Warnhinweise. Alle treten hinter örtliche Regeln, den Hersteller eines Mittels und die Lehrkraft zurück.
+caution-rules = Örtliche Regeln, die Angaben des Herstellers und das Urteil der Lehrkraft stehen über allen Warnhinweisen hier.
+caution-knife = Von Hand, Schenkel und Nachbarn weg schneiden. Das Messer scharf halten und geschlossen oder abgedeckt ablegen.
+caution-sanding-dust = Schleifstaub schadet Lunge und Nase. Am Werkzeug absaugen, Maske tragen und mit feuchtem Tuch oder Sauger reinigen, nicht mit dem Besen. Finger weg vom laufenden Band.
+caution-cane-edges = Die Kanten von Flechtrohr und Peddigrohr schneiden. Keinen Faden schnell durch die bloße Hand ziehen; Finger abkleben oder Fingerschutz tragen.
+caution-wet-floor = Wasser auf dem Boden ist rutschig: Tropfen aufwischen und Kabel fernhalten.
+caution-water = Eine Einweichwanne ist für kleine Kinder und Tiere gefährlich. Nach Gebrauch leeren. Peddigrohr kann behandelt sein: nicht in den Mund nehmen.
+caution-damp = Das Werkstück in bewegter Luft trocknen, nicht in einer Plastiktüte: feuchte Körbe schimmeln.
+caution-brass = Gesägtes Messing ist scharf, und seine Späne können Blei enthalten. Alle Kanten brechen und vor dem Essen die Hände waschen.
+caution-bone = Knochenstaub ist schädlich, und roher Knochen kann Krankheiten tragen. Gereinigtes, vorbereitetes Bein nehmen, nass und mit Maske bearbeiten und das örtliche Recht zu Knochen, Geweih und Elfenbein kennen.
+caution-drilling = Feine Bohrer brechen. Gerade und langsam bohren, ohne seitlichen Druck. Schutzbrille tragen, Haare und Ärmel zurückbinden, das Werkstück festklemmen und Abfallholz dahinterlegen.
+caution-lathe = An der Drehbank keine weiten Ärmel, offenen Haare, Handschuhe oder Ringe; Gesichtsschutz; verleimtes Holz langsam laufen lassen, bis es rund läuft, und die Auflage nahe heran. Ein Rohling mit schlechter Leimfuge fliegt auseinander.
+caution-saw = An der Säge Schutzhaube und Schiebestock benutzen, die Hände aus der Flucht des Blatts halten, und ein schräg geschnittenes Stück so halten, dass es nicht rollt.
+caution-peening = Den Kopf auf dem Block abstützen, leicht schlagen und nie einen gehärteten Hammer auf den anderen: Splitter fliegen ins Auge.
+caution-steam = Dampf und heißes Wasser verbrühen. Handschuhe tragen, den Dampfkasten entlüften und vom Gesicht weg öffnen.
+caution-glue = Den Leim nach Angabe des Herstellers verwenden und von Haut und Augen fernhalten.
+caution-stain = Beize und ihr Lösungsmittel brauchen frische Luft und Handschuhe; nach Angabe des Herstellers verwenden. Nichts in den Abfluss gießen.
+caution-shellac = Schellack ist mit Alkohol verdünnt: sein Dampf brennt. Keine Flamme, keine Funken, frische Luft; nach Angabe des Herstellers verwenden.
+caution-varnish = Lack und seine Verdünnung brauchen frische Luft und keine Flamme; nach Angabe des Herstellers verwenden.
+caution-oily-rags = Lappen mit Öl oder Ölbeize können sich von selbst entzünden. Im Freien flach ausgebreitet trocknen oder unter Wasser in einer Metalldose mit Deckel aufbewahren. Nie auf einem Haufen liegen lassen.
+caution-food = Für unverpackte Lebensmittel ein Tuch oder eine Einlage nehmen, außer die Oberfläche ist ganz ausgehärtet und nach Angabe des Herstellers dafür geeignet. Lebensmittel von Gefärbtem oder Gebeiztem fernhalten.
+caution-handle-load = Für einen solchen Henkel lässt sich keine sichere Last angeben. Vorsichtig probieren, Niete und Ohren oft ansehen und nie etwas heben, das im Fallen verletzen könnte.

@@ -1,0 +1,22 @@
+## Cautions. All of them give way to local rules, to the maker of a product and to the teacher.
+caution-rules = Local rules, the words of a product's maker and the teacher's judgement stand above all cautions here.
+caution-knife = Cut away from hand, thigh and neighbour. Keep the knife sharp and lay it down closed or covered.
+caution-sanding-dust = Sanding dust harms lungs and nose. Catch it at the tool, wear a mask, and clean up with a damp cloth or a vacuum, not a broom. Keep fingers off a running belt.
+caution-cane-edges = Edges of cane and reed cut. Do not pull a strand fast through a bare hand; tape fingers or wear a finger guard.
+caution-wet-floor = Water on the floor is slippery: wipe up drips, and keep cables out of it.
+caution-water = A soaking tub is a danger to small children and animals. Empty it after use. Reed may have been treated: keep it out of mouths.
+caution-damp = Dry the work in moving air, not in a plastic bag: damp baskets go mouldy.
+caution-brass = Sawn brass is sharp and its filings may hold lead. Break all edges, and wash hands before eating.
+caution-bone = Bone dust is harmful and raw bone can carry disease. Use clean, prepared bone, work it wet with a mask on, and know the law on bone, antler and ivory where you live.
+caution-drilling = Fine bits break. Drill straight and slowly, without side force. Wear eye protection, tie back hair and sleeves, clamp the work and put scrap wood behind it.
+caution-lathe = On the lathe no loose sleeves, hair, gloves or rings; a face shield; turn glued wood slowly until it runs true, and keep the rest close. A blank with a bad glue joint flies apart.
+caution-saw = At the saw use the guard and a push stick, keep hands out of the line of the blade, and hold a bevelled piece so that it cannot roll.
+caution-peening = Support the head on the block, strike lightly, and never strike one hardened hammer on another: chips fly into eyes.
+caution-steam = Steam and hot water scald. Wear gloves, let a steam box vent, and open it away from your face.
+caution-glue = Use the glue as its maker says, and keep it off skin and eyes.
+caution-stain = Stain and its solvent need fresh air and gloves; use them as their maker says. Pour none down the drain.
+caution-shellac = Shellac is thinned with alcohol: its vapour burns. No flame, no sparks, fresh air; use it as its maker says.
+caution-varnish = Varnish and its thinner need fresh air and no flame; use them as their maker says.
+caution-oily-rags = Rags with oil or oil stain can catch fire by themselves. Spread them flat outdoors to dry, or keep them under water in a lidded metal can. Never leave them in a heap.
+caution-food = For bare food use a cloth or liner unless the finish is fully cured and its maker calls it fit for food. Keep food away from dyed or stained work.
+caution-handle-load = No safe load can be given for a handle like this. Try it gently, look at its rivets and ears often, and never lift anything that could hurt if it fell.
