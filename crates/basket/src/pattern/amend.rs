@@ -41,6 +41,9 @@ impl Pattern {
             let cone = "\"cone\"";
             changed.mould.pieces =
                 written(&ANY_MOULD.replace(cone, &format!("{cone}, pieces = {value}")))?.mould.pieces;
+        } else if key == keys::mould::WIDTH.path || key == keys::mould::CORNER.path {
+            let length = Length::parse(value.trim_matches('"'), Some(self.units.unit())).ok()?;
+            changed.mould.outline.round_ends(key == keys::mould::CORNER.path, length)?;
         } else if key == keys::mould::RIM.path {
             changed.mould.widen(written(&ANY_MOULD.replace("\"8 in\"", value))?.mould);
         } else {

@@ -67,6 +67,19 @@ pub struct FootSize {
 }
 
 impl Outline {
+    /// Takes another radius of its corners, or else another width; none where it has no such figure.
+    pub(super) fn round_ends(&mut self, corners: bool, to: Length) -> Option<()> {
+        let figure = match self {
+            Self::Rectangle { corner, .. } if corners => corner,
+            Self::Rectangle { size, .. } | Self::Oval { size, .. } | Self::Stadium(size) if !corners => {
+                &mut size.width
+            }
+            _ => return None,
+        };
+        *figure = to;
+        Some(())
+    }
+
     /// Which shape it is.
     pub const fn kind(&self) -> OutlineKind {
         match self {
