@@ -3,14 +3,15 @@
 use std::collections::BTreeMap;
 
 use axum::http::StatusCode;
+use basket::findings::in_a_nest;
 use basket::message::{Message, Value};
 use basket::pattern::{Pattern, Units};
 use basket::sizes::{Nest, across, changes};
-use basket::{Basket, Length};
+use basket::{Basket, Finding, Length};
 use planning::kits::{Kits, Student};
 use sheets::Templates;
 use sheets::workshop::{Leaf, Size, Sizes, sizes};
-use words::Words;
+use words::{FindingText, Words};
 
 use super::api::{Edit, NestBasket, NestRequest, NestRoom, NestShown};
 use super::compute::{Shop, draft, language, paper, read, words};
@@ -20,6 +21,8 @@ use super::text::{edit, value_of};
 
 /// More sizes at once are a mistake.
 const MOST: usize = 12;
+/// How often a larger mould is tried where a basket does not go into the next.
+const TRIES: u32 = 6;
 /// Nobody weaves over a smaller mould, in mm.
 const LEAST: f64 = 20.0;
 /// Places of a wall that are sent.
@@ -28,6 +31,8 @@ const PLACES: u32 = 40;
 /// The set, worked out.
 struct Set {
     sizes: Sizes,
+    /// How each stands in the next, and what is found where it has too little room.
+    nests: Vec<(Nest, Option<Finding>)>,
     title: String,
     words: Words,
 }
@@ -82,6 +87,11 @@ impl Set {
             .into_iter()
             .map(|top| size(&request.source, &pattern, top, shop))
             .collect::<Result<Vec<Size>, Refusal>>()?;
+        let nests = each
+            .windows(2)
+            .filter_map(|pair| if let [inner, outer] = pair { Some([inner, outer]) } else { None })
+            .map(|pair| standing((&request.source, &pattern), pair, wanted, shop))
+            .collect::<Result<Vec<_>, Refusal>>()?;
         let students: Vec<Student> = each
             .iter()
             .map(|size| Student { name: size.name.clone(), draft: &size.draft, colours: BTreeMap::default() })
@@ -89,7 +99,7 @@ impl Set {
         let kits = Kits::of(&students);
         // How each stands in the next is drawn and told beside the sheet's own tables.
         let sizes = Sizes { nests: Vec::new(), wanted, kits, each };
-        Ok(Self { sizes, title: pattern.title, words })
+        Ok(Self { sizes, nests, title: pattern.title, words })
     }
 
     fn leaf(&self) -> Leaf {
@@ -117,31 +127,59 @@ impl Set {
             let inner = each.iter().take(each.len().saturating_sub(1)).skip(from);
             inner.fold(Length::ZERO, |sum, size| sum + size.draft.basket.body.base().thickness)
         };
-        let one = |(place, pair): (usize, &[Size])| {
+        let one = |(place, (pair, (nest, finding))): (usize, (&[Size], &(Nest, Option<Finding>)))| {
             let [inner, outer] = pair else { return None };
-            let nest = Nest::of(&inner.draft.basket, &outer.draft.basket);
-            let fits = nest.fits(self.sizes.wanted);
-            let names = [inner, outer].map(|size| Value::Name(size.name.clone()));
-            let [inside, outside] = names;
-            let fine = |length: Length| Value::Name(self.words.fine(length));
-            let said = self.words.with(
-                if fits { "form-nest-room" } else { "form-nest-tight" },
-                &[
-                    ("room", fine(nest.room)),
-                    ("at", nest.at.into()),
-                    ("below", nest.below.into()),
-                    ("wanted", fine(self.sizes.wanted)),
-                ],
-            );
+            let [inside, outside] = [inner, outer].map(|size| Value::Name(size.name.clone()));
+            let said = match finding {
+                Some(finding) => {
+                    let FindingText { what, why, remedy, .. } = self.words.finding(finding);
+                    format!("{what} {why} {remedy}")
+                }
+                None => self.words.with(
+                    "form-nest-room",
+                    &[
+                        ("room", Value::Name(self.words.fine(nest.room))),
+                        ("at", nest.at.into()),
+                        ("below", nest.below.into()),
+                    ],
+                ),
+            };
             Some(NestRoom {
                 name: self.words.with("workshop-nest-in", &[("inner", inside), ("outer", outside)]),
-                fits,
+                fits: finding.is_none(),
                 said,
                 at_mm: (nest.at + floor(place + 1)).to_mm(),
             })
         };
-        each.windows(2).enumerate().filter_map(one).collect()
+        each.windows(2).zip(&self.nests).enumerate().filter_map(one).collect()
     }
+}
+
+/// How a basket stands in the next. Where there is too little room, larger outer moulds are tried.
+fn standing(
+    (source, pattern): (&str, &Pattern),
+    [inner, outer]: [&Size; 2],
+    wanted: Length,
+    shop: Shop<'_>,
+) -> Result<(Nest, Option<Finding>), Refusal> {
+    let nest = Nest::of(&inner.draft.basket, &outer.draft.basket);
+    let mark = match pattern.units {
+        Units::Inches => Length::inches(1.0 / 8.0),
+        Units::Millimetres => Length::mm(1.0),
+    };
+    let (mut to, mut room, mut serves) = (across(&outer.draft.pattern.mould), nest.room, None);
+    for _ in 0..TRIES {
+        if room + Length::mm(1e-6) >= wanted {
+            break;
+        }
+        to += ((wanted - room) * 2.0).max(mark);
+        let tried = size(source, pattern, mark * (to / mark - 1e-6).ceil(), shop)?;
+        let larger = Nest::of(&inner.draft.basket, &tried.draft.basket);
+        serves = larger.fits(wanted).then(|| across(&tried.draft.pattern.mould));
+        room = larger.room;
+    }
+    let names = [inner, outer].map(|size| size.name.as_str());
+    Ok((nest, in_a_nest(&nest, names, wanted, serves)))
 }
 
 fn length(written: &str, place: &str, units: Units) -> Result<Length, Refusal> {

@@ -64,7 +64,6 @@ trace-smoothed = Eine Verengung, die von den Fehlern des Bildes nicht zu untersc
 
 # Wie ein Korb in der nächsten Größe steht.
 form-nest-room = Geht hinein: rundum mindestens { $room } Luft, { $at } über dem Boden; sein Rand liegt { $below } tiefer.
-form-nest-tight = Zu eng: mindestens { $room } Luft, wo { $wanted } gewünscht sind, { $at } über dem Boden. Nimm eine größere äußere Form.
 
 form-why-usual = üblich, wenn die Vorlage nichts anderes sagt
 form-lean-count = die Anzahl entscheidet; nach der anderen Seite steigt es bei so vielen Staken: { $counts }

@@ -64,7 +64,6 @@ trace-smoothed = A narrowing too small to be told from the picture’s own fault
 
 # How a basket stands in the next size.
 form-nest-room = Goes in: least room { $room } all round, { $at } above the floor; its rim lies { $below } below.
-form-nest-tight = Too tight: least room { $room } where { $wanted } is wanted, { $at } above the floor. Take a larger outer mould.
 
 form-why-usual = usual, unless the pattern says otherwise
 form-lean-count = the count decides; to the other side it leans on so many staves: { $counts }
