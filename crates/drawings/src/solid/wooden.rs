@@ -50,15 +50,16 @@ fn sides(basket: &Basket, detail: Detail) -> u32 {
 }
 
 fn cut(whole: &Hull, split: &Split) -> Vec<Mesh> {
-    let mut before: Option<([f64; 2], Hull)> = None;
+    let mut before: Option<([Length; 2], Hull)> = None;
     let mut meshes = Vec::with_capacity(split.parts.len());
     for (index, part) in split.parts.iter().enumerate() {
-        let [length, width, height] =
-            [Axis::Length, Axis::Width, Axis::Height].map(|axis| part.block.side(axis).map(Length::to_mm));
+        let [length, width] =
+            [Axis::Length, Axis::Width].map(|axis| part.block.side(axis).map(Length::to_mm));
+        let height = part.block.side(Axis::Height);
         // Pieces of one height follow each other.
         let slab = match before.take() {
             Some((known, slab)) if known == height => slab,
-            _ => whole.between(Axis::Height, height),
+            _ => whole.between(Axis::Height, height.map(Length::to_mm)),
         };
         let piece = slab.between(Axis::Length, length).between(Axis::Width, width);
         before = Some((height, slab));

@@ -90,7 +90,7 @@ fn divided(sections: &Sections, block: &Block, room: Option<Room>) -> Result<Vec
     let Some(Room([x, y, height])) = room else { return Ok(vec![*block]) };
     let [length, width, high] = reach.size();
     let over = |size: Length, room: Length| {
-        (size / (room - SPARE).max(Length::mm(1.0))).ceil().max(1.0).min(1e6) as usize
+        (size / (room - SPARE).max(Length::mm(1.0))).ceil().clamp(1.0, 1e6) as usize
     };
     let [straight, turned] = [[over(length, x), over(width, y)], [over(length, y), over(width, x)]];
     let count = |way: &[usize; 2]| way.iter().product::<usize>();
