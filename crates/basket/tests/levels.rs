@@ -36,7 +36,7 @@ fn close(found: f64, wanted: f64, allowance: f64) {
 fn level(form: &Form, height: f64) -> Vec<[f64; 2]> {
     let along = form.profile.along_at_height(mm(height));
     let place = |number: u32| form.at(along, f64::from(number) / f64::from(ROUND), Length::ZERO).point;
-    (0..ROUND).map(|number| place(number)).map(|[x, y, _]| [x.to_mm(), y.to_mm()]).collect()
+    (0..ROUND).map(place).map(|[x, y, _]| [x.to_mm(), y.to_mm()]).collect()
 }
 
 fn perimeter(places: &[[f64; 2]]) -> f64 {

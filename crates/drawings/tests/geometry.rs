@@ -98,7 +98,9 @@ fn strips_of_an_oval_show_where_staves_are_even() {
     };
     let (foot, rim) = (oval("foot"), oval("rim"));
     // At the base both begin alike; the strip at the rim lies half a stave outside their middles.
-    assert_eq!(steps(&foot, At::Base), steps(&rim, At::Base));
+    for (one, other) in steps(&foot, At::Base).into_iter().zip(steps(&rim, At::Base)) {
+        assert!(close(one, other), "{one} is not {other}");
+    }
     let [least, most] = steps(&rim, At::Rim);
     assert!(most / least < 1.02, "{least} to {most}");
     let [least, most] = steps(&foot, At::Rim);

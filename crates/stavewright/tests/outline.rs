@@ -30,10 +30,10 @@ fn rays(folder: &Path, name: &str) -> Vec<f64> {
 #[test]
 fn an_ellipse_has_its_rays_however_it_is_drawn() {
     let room = room();
-    let points: String = (0..360)
+    let points: Vec<String> = (0..360)
         .map(|step| {
             let (sin, cos) = f64::from(step).to_radians().sin_cos();
-            format!("{:.4}, {:.4}\n", 200.0 + 80.0 * sin, 150.0 + 120.0 * cos)
+            format!("{:.4}, {:.4}", 200.0 + 80.0 * sin, 150.0 + 120.0 * cos)
         })
         .collect();
     let drawings = [
@@ -48,7 +48,7 @@ fn an_ellipse_has_its_rays_however_it_is_drawn() {
             ),
         ),
         ("path.txt", "M120 0 A120 80 0 0 1 -120 0 A120 80 0 0 1 120 0 Z".to_owned()),
-        ("points.txt", points),
+        ("points.txt", points.join("\n")),
     ];
     for (name, text) in drawings {
         let said = outline(room.path(), name, &text, &["--units", "mm", "--out", "foot.toml"]);

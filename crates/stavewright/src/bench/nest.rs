@@ -127,8 +127,8 @@ impl Set {
             let inner = each.iter().take(each.len().saturating_sub(1)).skip(from);
             inner.fold(Length::ZERO, |sum, size| sum + size.draft.basket.body.base().thickness)
         };
-        let one = |(place, (pair, (nest, finding))): (usize, (&[Size], &(Nest, Option<Finding>)))| {
-            let [inner, outer] = pair else { return None };
+        let pairs = each.iter().zip(each.iter().skip(1));
+        let one = |place: usize, [inner, outer]: [&Size; 2], (nest, finding): &(Nest, Option<Finding>)| {
             let [inside, outside] = [inner, outer].map(|size| Value::Name(size.name.clone()));
             let said = match finding {
                 Some(finding) => {
@@ -144,14 +144,15 @@ impl Set {
                     ],
                 ),
             };
-            Some(NestRoom {
+            NestRoom {
                 name: self.words.with("workshop-nest-in", &[("inner", inside), ("outer", outside)]),
                 fits: finding.is_none(),
                 said,
                 at_mm: (nest.at + floor(place + 1)).to_mm(),
-            })
+            }
         };
-        each.windows(2).zip(&self.nests).enumerate().filter_map(one).collect()
+        let rooms = pairs.zip(&self.nests).enumerate();
+        rooms.map(|(place, ((inner, outer), nest))| one(place, [inner, outer], nest)).collect()
     }
 }
 

@@ -107,7 +107,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
     single::write(&out, &bytes)?;
     let told = pieces.map(|pieces| PiecesTold::of(&pieces, &words(&draft.basket)).notes).unwrap_or_default();
     let told: String =
-        told.iter().map(|note| format!("{}\n", screen::wrap(note, "", "").trim_end())).collect();
+        told.iter().map(|note| screen::wrap(note, "", "").trim_end().to_owned() + "\n").collect();
     screen::print(&format!("Wrote {}\n{told}", out.display()))?;
     Ok(Outcome::of(&draft))
 }

@@ -6,16 +6,17 @@ use crate::measure::Length;
 impl WallPoint {
     /// The way along the wall to another place of the same level.
     pub fn way_round_to(&self, other: &Self) -> Length {
-        let [x, y, _] = [0, 1, 2].map(|part: usize| (other.point[part] - self.point[part]).to_mm());
-        Length::mm(arc(libm::hypot(x, y), [self.curvature, other.curvature]))
+        let ([x, y, _], [to_x, to_y, _]) = (self.point, other.point);
+        let chord = libm::hypot((to_x - x).to_mm(), (to_y - y).to_mm());
+        Length::mm(arc(chord, [self.curvature, other.curvature]))
     }
 }
 
 impl OutlinePoint {
     /// The way along the outline to another place of it, in mm.
     pub fn way_to(&self, other: &Self) -> f64 {
-        let [x, y] = [0, 1].map(|part: usize| other.point[part] - self.point[part]);
-        arc(libm::hypot(x, y), [self.curvature, other.curvature])
+        let ([x, y], [to_x, to_y]) = (self.point, other.point);
+        arc(libm::hypot(to_x - x, to_y - y), [self.curvature, other.curvature])
     }
 }
 

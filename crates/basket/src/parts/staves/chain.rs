@@ -11,7 +11,8 @@ pub(super) struct Vector(pub(super) [f64; 3]);
 
 impl Vector {
     pub(super) fn plus(self, other: Self) -> Self {
-        Self([0, 1, 2].map(|part| self.0[part] + other.0[part]))
+        let ([x, y, z], [a, b, c]) = (self.0, other.0);
+        Self([x + a, y + b, z + c])
     }
 
     pub(super) fn minus(self, other: Self) -> Self {

@@ -38,12 +38,11 @@ impl Cutting {
         for number in 1..=uprights.count {
             let short = if all_alike { Length::ZERO } else { most - longer_of(uprights, number) };
             let length = self.length - CUT_STEP * libm::floor(short / CUT_STEP + 1e-9);
-            match groups.iter_mut().find(|group| group.length == length) {
-                Some(group) => group.numbers.push(number),
-                None => {
-                    let (name, width) = (name(groups.len()), uprights.width);
-                    groups.push(Group { name, numbers: vec![number], length, width, spares: 0 });
-                }
+            if let Some(group) = groups.iter_mut().find(|group| group.length == length) {
+                group.numbers.push(number);
+            } else {
+                let (name, width) = (name(groups.len()), uprights.width);
+                groups.push(Group { name, numbers: vec![number], length, width, spares: 0 });
             }
         }
         let longest =

@@ -52,7 +52,7 @@ impl Wall<'_> {
             return Vec::new();
         }
         let rungs: Vec<Rung<'_>> = (0..=STEPS).map(|step| self.rung(self.along(step))).collect();
-        let plane = self.has_plane_lines(&rungs);
+        let plane = has_plane_lines(&rungs);
         if plane && spacing == Spacing::Foot {
             return Vec::new();
         }
@@ -91,22 +91,6 @@ impl Wall<'_> {
         Rung::at(self.form, along, self.outward)
     }
 
-    /// Whether the lines of one place in the round lie in planes square to the foot, and all levels run there as
-    /// the foot does: such a line is a geodesic, because it bends nowhere but toward the wall (differential
-    /// geometry).
-    fn has_plane_lines(&self, rungs: &[Rung<'_>]) -> bool {
-        let Some((foot, above)) = rungs.split_first() else { return true };
-        (0..LOOKS).all(|look| {
-            // Off the axes, where all lines are plane.
-            let turn = (f64::from(look) + 0.3) / f64::from(LOOKS);
-            let (place, beside) = (foot.place(turn), foot.beside(turn));
-            above.iter().step_by(4).all(|level| {
-                let stray = level.place(turn).minus(place).dot(beside).abs();
-                stray < PLANE && level.beside(turn).minus(beside).size() < PLANE
-            })
-        })
-    }
-
     /// The chords of the side, which the chords of a path are compared with: both cut the same corners.
     fn side(&self) -> f64 {
         let spots: Vec<[f64; 2]> = (0..=STEPS)
@@ -124,6 +108,22 @@ impl Wall<'_> {
         let three = |middle: Length| [middle - near, middle, middle + near].map(|along| self.rung(along));
         (0..=BENDS).map(|look| three(middle(look))).collect()
     }
+}
+
+/// Whether the lines of one place in the round lie in planes square to the foot, and all levels run there as
+/// the foot does: such a line is a geodesic, because it bends nowhere but toward the wall (differential
+/// geometry).
+fn has_plane_lines(rungs: &[Rung<'_>]) -> bool {
+    let Some((foot, above)) = rungs.split_first() else { return true };
+    (0..LOOKS).all(|look| {
+        // Off the axes, where all lines are plane.
+        let turn = (f64::from(look) + 0.3) / f64::from(LOOKS);
+        let (place, beside) = (foot.place(turn), foot.beside(turn));
+        above.iter().step_by(4).all(|level| {
+            let stray = level.place(turn).minus(place).dot(beside).abs();
+            stray < PLANE && level.beside(turn).minus(beside).size() < PLANE
+        })
+    })
 }
 
 /// How much the line of one place in the round bends in the wall's own plane at three levels, in 1/mm.

@@ -69,16 +69,22 @@ pub(super) fn parts(body: &Maker<'_>, pose: LidPose) -> Vec<Part> {
     match (cover.hinge(), pose) {
         (hinge, LidPose::Closed) => fixed.extend(hinge.and_then(|hinge| hinge.loops(&cover, 0.0))),
         (Some(hinge), _) => {
-            parts.iter_mut().for_each(|part| each_place(part, |at| hinge.turned(at, OPEN)));
+            for part in &mut parts {
+                each_place(part, |at| hinge.turned(at, OPEN));
+            }
             fixed.extend(hinge.loops(&cover, OPEN));
         }
         (None, pose) => {
             let by = cover.away(&parts, pose);
-            parts.iter_mut().for_each(|part| each_place(part, |at| at + by));
+            for part in &mut parts {
+                each_place(part, |at| at + by);
+            }
         }
     }
     parts.extend(fixed);
-    parts.iter_mut().for_each(|part| part.of = Of::Lid);
+    for part in &mut parts {
+        part.of = Of::Lid;
+    }
     parts
 }
 
