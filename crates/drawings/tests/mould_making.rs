@@ -199,9 +199,9 @@ fn templates_of_ovals_are_drawn() {
     assert!((boards.width() - 2.0 * widest).abs() < 6.0, "{}", boards.width());
     let carved = self::basket(&PILOT.replace("rim = ", "widths = [[\"4\", \"7\"]]\nrim = "));
     let [length, width] = turning_templates(&carved, &words).try_into().expect("a card for each side");
-    // Each is as wide as half the mould there: 10 in by 7 in at the top.
+    // Each is as wide as half the mould there, 10 in by 7 in at the top, with its longest label.
     assert!(
-        (length.width() - width.width() - 1.5 * 25.4).abs() < 1.0,
+        (length.width() - width.width() - 1.5 * 25.4).abs() < 4.0,
         "{} {}",
         length.width(),
         width.width()
@@ -220,8 +220,11 @@ fn a_finished_basket_has_its_lid_on() {
         let solid = solid(&basket, Stage::Finished, Detail::Page);
         assert_sound(&solid);
         let of_lid = || solid.parts.iter().filter(|part| part.of == Of::Lid);
+        // What it is lifted by, holds it and turns it stands beyond its own wall.
+        let added = [Piece::Lift, Piece::Ledge, Piece::Collar, Piece::Hinge, Piece::Latch, Piece::Peg];
         let far = |at: &dyn Fn([f32; 3]) -> f32| {
-            of_lid().flat_map(|part| &part.mesh.positions).map(|place| at(*place)).fold(f32::MIN, f32::max)
+            let own = of_lid().filter(|part| !added.contains(&part.piece));
+            own.flat_map(|part| &part.mesh.positions).map(|place| at(*place)).fold(f32::MIN, f32::max)
         };
         let close = |found: f32, wanted: Length, allowed: f64| {
             assert!((f64::from(found) - wanted.to_mm()).abs() < allowed, "{fit}: {found} for {wanted:?}");

@@ -37,6 +37,7 @@ const ALIKE: &[&str] = &[
     "class-does",
     "class-sample-work",
     "drawing-chart-ideal",
+    "finding-nest-clearance.remedy",
     "finding-weave-mend.why",
     "form-in-group",
     "form-remedy",

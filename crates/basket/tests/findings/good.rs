@@ -47,6 +47,7 @@ fn every_code_is_tested() {
         include_str!("rim.rs"),
         include_str!("staves.rs"),
         include_str!("weave.rs"),
+        include_str!("../lid.rs"),
         include_str!("../weave_findings.rs"),
     ]
     .concat();

@@ -36,6 +36,8 @@ export class Painter implements Painting {
   #size: Size = { width: 1, height: 1, ratio: 1 };
   #cut = 0;
   #frame = 0;
+  /** Whether it was said from where the model is seen: until then an earlier look would show it. */
+  #posed = true;
   #waiting: (() => void)[] = [];
 
   /** Throws where the browser has no WebGL. */
@@ -52,6 +54,7 @@ export class Painter implements Painting {
 
   async load(glb: ArrayBuffer): Promise<Loaded> {
     this.#model = readGlb(glb);
+    this.#posed = false;
     this.#ball = this.#skin.wear(this.#model);
     this.#ground.lie(this.#ball, foot(this.#model, this.#ball.center));
     this.cut(this.#cut);
@@ -65,6 +68,7 @@ export class Painter implements Painting {
     this.#camera.far = far;
     this.#camera.lookAt(this.#target);
     this.#camera.updateProjectionMatrix();
+    this.#posed = true;
     this.#draw();
   }
 
@@ -151,6 +155,7 @@ export class Painter implements Painting {
     if (this.#frame) return;
     this.#frame = requestAnimationFrame(() => {
       this.#frame = 0;
+      if (!this.#posed) return;
       this.#render();
       const drawn = this.#waiting;
       this.#waiting = [];
