@@ -27,8 +27,8 @@ const HIGH: f64 = 0.4;
   stavewright outline foot.svg --length \"10 1/2 in\" --out pilot.toml
   stavewright outline points.txt --units mm
 
-Exit status: 0 when the pattern is written, 2 when the drawing is no outline or a
-file cannot be written.")]
+Exit status: 0 when the pattern is written, 2 when the drawing is no outline
+or a file cannot be written.")]
 pub(super) struct Args {
     /// The drawing: SVG, the data of a path, or points.
     drawing: PathBuf,
