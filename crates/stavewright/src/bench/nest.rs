@@ -6,7 +6,7 @@ use axum::http::StatusCode;
 use basket::findings::in_a_nest;
 use basket::message::{Message, Value};
 use basket::pattern::{Pattern, Units};
-use basket::sizes::{Nest, across, changes};
+use basket::sizes::{Nest, across, changes, serving, to_the_mark};
 use basket::{Basket, Finding, Length};
 use planning::kits::{Kits, Student};
 use sheets::Templates;
@@ -21,8 +21,6 @@ use super::text::{edit, value_of};
 
 /// More sizes at once are a mistake.
 const MOST: usize = 12;
-/// How often a larger mould is tried where a basket does not go into the next.
-const TRIES: u32 = 6;
 /// Nobody weaves over a smaller mould, in mm.
 const LEAST: f64 = 20.0;
 /// Places of a wall that are sent.
@@ -164,21 +162,13 @@ fn standing(
     shop: Shop<'_>,
 ) -> Result<(Nest, Option<Finding>), Refusal> {
     let nest = Nest::of(&inner.draft.basket, &outer.draft.basket);
-    let mark = match pattern.units {
-        Units::Inches => Length::inches(1.0 / 8.0),
-        Units::Millimetres => Length::mm(1.0),
+    let scaled =
+        |to: Length| size(source, pattern, to_the_mark(to, pattern.units), shop).map(|size| size.draft);
+    let serves = if nest.fits(wanted) {
+        None
+    } else {
+        serving(&inner.draft.basket, (across(&outer.draft.pattern.mould), nest), wanted, scaled)?
     };
-    let (mut to, mut room, mut serves) = (across(&outer.draft.pattern.mould), nest.room, None);
-    for _ in 0..TRIES {
-        if room + Length::mm(1e-6) >= wanted {
-            break;
-        }
-        to += ((wanted - room) * 2.0).max(mark);
-        let tried = size(source, pattern, mark * (to / mark - 1e-6).ceil(), shop)?;
-        let larger = Nest::of(&inner.draft.basket, &tried.draft.basket);
-        serves = larger.fits(wanted).then(|| across(&tried.draft.pattern.mould));
-        room = larger.room;
-    }
     let names = [inner, outer].map(|size| size.name.as_str());
     Ok((nest, in_a_nest(&nest, names, wanted, serves)))
 }

@@ -7,11 +7,11 @@ use std::path::PathBuf;
 
 use basket::Length;
 use basket::findings::in_a_nest;
-use basket::sizes::Nest;
+use basket::sizes::{Nest, serving, to_the_mark};
 use planning::kits::{Kits, Student};
 use sheets::workshop::{Size, Sizes, Standing};
 
-use self::written::{Written, at};
+use self::written::Written;
 use super::outcome::Outcome;
 use super::printing::Printing;
 use super::reading::{Read, Reading, words};
@@ -21,8 +21,6 @@ use crate::{report, screen, single};
 
 /// More sizes at once are a mistake.
 const MOST: usize = 12;
-/// How often a larger mould is tried where a basket does not go into the next.
-const TRIES: u32 = 6;
 
 /// Make one basket in several sizes, each to stand in the next.
 ///
@@ -159,8 +157,15 @@ fn together(args: &Args, read: &Read, each: Vec<Written>, wanted: Length) -> Res
         let [inner, outer] = pair else { continue };
         let nest = Nest::of(&inner.draft.basket, &outer.draft.basket);
         let names = [inner.name.clone(), outer.name.clone()];
-        let serves =
-            if nest.fits(wanted) { None } else { larger(args, read, [inner, outer], (nest, wanted))? };
+        let scaled = |to: Length| {
+            let to = to_the_mark(to, read.said().0.units);
+            Written::scaled(&args.reading, read, to).map(|written| written.draft)
+        };
+        let serves = if nest.fits(wanted) {
+            None
+        } else {
+            serving(&inner.draft.basket, (outer.across, nest), wanted, scaled)?
+        };
         let finding = in_a_nest(&nest, names.each_ref().map(String::as_str), wanted, serves);
         nests.push(Standing { names, nest, finding });
     }
@@ -172,25 +177,4 @@ fn together(args: &Args, read: &Read, each: Vec<Written>, wanted: Length) -> Res
     let each =
         each.into_iter().map(|size| Size { name: size.name, draft: size.draft, changes: size.changes });
     Ok(Sizes { each: each.collect(), nests, wanted, kits })
-}
-
-/// The least size of the outer mould, as it is scaled, in which the inner basket was found to go.
-fn larger(
-    args: &Args,
-    read: &Read,
-    [inner, outer]: [&Written; 2],
-    (nest, wanted): (Nest, Length),
-) -> Result<Option<Length>, Failure> {
-    let mark = Length::mm(1.0);
-    let (mut to, mut room) = (outer.across, nest.room);
-    for _ in 0..TRIES {
-        to += ((wanted - room) * 2.0).max(mark);
-        let tried = Written::scaled(&args.reading, read, at(to, read.said().0.units))?;
-        let nest = Nest::of(&inner.draft.basket, &tried.draft.basket);
-        if nest.fits(wanted) {
-            return Ok(Some(tried.across));
-        }
-        room = nest.room;
-    }
-    Ok(None)
 }

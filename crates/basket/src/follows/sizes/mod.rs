@@ -2,6 +2,8 @@
 
 mod changes;
 mod nest;
+mod serving;
 
 pub use changes::{Change, across, changes};
 pub use nest::Nest;
+pub use serving::{serving, to_the_mark};

@@ -2,7 +2,7 @@
 
 use super::problem::Fault;
 use super::section::Section;
-use crate::measure::Length;
+use crate::measure::{Length, Unit};
 use crate::message::Value;
 use crate::pattern::keys::Declared;
 use crate::pattern::keys::mould::{
@@ -113,7 +113,11 @@ fn rays(section: &Section) -> Option<Vec<Length>> {
             "a tape spans a hollow, and so do staves: write at least {:.1} mm, or look at its neighbours",
             (least.to_mm() * 10.0).ceil() / 10.0
         );
-        let fault = Fault::new("problem-hollow", message).count(number).with("least", least);
+        // As it will be said, it has to suffice.
+        let step =
+            if section.context.unit == Some(Unit::Inch) { Length::inches(0.0625) } else { Length::mm(1.0) };
+        let enough = step * (least / step).ceil();
+        let fault = Fault::new("problem-hollow", message).count(number).with("least", enough);
         section.problem(&RAYS, fault, help);
         return None;
     }

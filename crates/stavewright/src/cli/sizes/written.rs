@@ -78,15 +78,6 @@ impl Written {
     }
 }
 
-/// A size to the mark by which a maker measures.
-pub(super) fn at(length: Length, units: Units) -> Length {
-    let mark = match units {
-        Units::Inches => Length::inches(1.0 / 8.0),
-        Units::Millimetres => Length::mm(1.0),
-    };
-    mark * (length / mark - 1e-6).ceil()
-}
-
 fn named(size: Length, units: Units) -> String {
     use basket::measure::Printing;
     size.print(match units {
