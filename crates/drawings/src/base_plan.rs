@@ -174,8 +174,8 @@ impl<'a> Plan<'a> {
         let staves = &self.basket.body.staves();
         drawing.stroke(self.ring(self.root), Line::Hidden);
         let foot = self.paper(staves.taper.foot) / 2.0;
-        let outer = self.paper(staves.uprights.width_at(-staves.length_parts.turn)) / 2.0;
-        for (_, turn) in self.turns() {
+        for (number, turn) in self.turns() {
+            let outer = self.paper(staves.uprights.width_of(number, -staves.length_parts.turn)) / 2.0;
             let out = self.outward(turn);
             let side = Vec2::new(out.y, -out.x);
             let (root, end) = (self.at(turn, self.root), self.at(turn, self.edge + STUB));
@@ -296,12 +296,18 @@ impl<'a> Plan<'a> {
         let half = self.half_width();
         let ends = [Point::new(-half, 0.0), Point::new(half, 0.0)];
         Dimension { places: ends, ends, text: String::new() }.draw(drawing);
-        let across = if self.around.is_round() {
-            Label::new(format!("⌀ {}", words.both(base.diameter)), (-inner * 0.55, -1.9)).middle()
+        if self.around.is_round() {
+            let text = format!("⌀ {}", words.both(base.diameter));
+            drawing.label(Label::new(text, (-inner * 0.55, -1.9)).middle());
         } else {
-            Label::new(words.across(base.across()), (0.0, inner * 0.3)).middle()
-        };
-        drawing.label(across);
+            // In two lines: a narrow disc has no room for both beside each other.
+            let across = base.across();
+            let lines = [format!("{} ×", words.both(across.length)), words.both(across.width)];
+            for (line, text) in lines.into_iter().enumerate() {
+                let y = inner * 0.3 + Label::SIZE * 1.45 * line as f64;
+                drawing.label(Label::new(text, (0.0, y)).middle());
+            }
+        }
         if !base.strips.is_empty() {
             let text = words.with("drawing-base-strips", &[("woods", base.woods())]);
             drawing.label(Label::new(text, (0.0, inner * 0.3)).middle().sized(Label::SMALL));

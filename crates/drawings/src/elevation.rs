@@ -97,19 +97,14 @@ impl<'a> Elevation<'a> {
         let staves = &self.basket.body.staves();
         let (from, to) =
             (-staves.length_parts.turn, self.basket.body.rim().along + self.basket.body.rim().height / 2.0);
-        let steps: Vec<(Point, f64, Length)> = (0..=STEPS)
+        let steps: Vec<(Point, Length)> = (0..=STEPS)
             .map(|step| from + (to - from) * (f64::from(step) / f64::from(STEPS)))
-            .map(|along| {
-                (
-                    self.wall.at(along, staves.uprights.thickness.to_mm()),
-                    staves.uprights.width_at(along).to_mm() / 2.0,
-                    along,
-                )
-            })
+            .map(|along| (self.wall.at(along, staves.uprights.thickness.to_mm()), along))
             .collect();
         for (index, direction) in self.in_front(Length::ZERO) {
             let edge = |side: f64| {
-                steps.iter().map(move |(at, half, along)| {
+                steps.iter().map(move |(at, along)| {
+                    let half = staves.uprights.width_of(index + 1, *along).to_mm() / 2.0;
                     let turn = staves.uprights.turn_at(index + 1, *along);
                     self.beside(*at, self.direction(turn), side * half)
                 })

@@ -69,7 +69,8 @@ impl Template<'_> {
         (along + farther - self.foot_along()).to_mm().clamp(0.0, self.length)
     }
     fn half_width(&self, from_foot: f64) -> f64 {
-        self.basket.body.uprights().width_at(self.foot_along() + Length::mm(from_foot)).to_mm() / 2.0
+        let along = self.foot_along() + Length::mm(from_foot);
+        self.basket.body.uprights().tapered(self.group.width, along).to_mm() / 2.0
     }
     /// The stave between two places.
     fn piece(&self, from: f64, to: f64) -> kurbo::BezPath {

@@ -47,11 +47,11 @@ pub fn spacing_strip(basket: &Basket, words: &Words, at: At) -> Drawing {
         words.with("drawing-strip-description", &[girth, ("count", basket.body.uprights().count.into())]);
     let mut drawing = Drawing::new(name, title, description);
     strip.sheet(&mut drawing, HEIGHT);
-    let width = match at {
-        At::Base => basket.body.uprights().width_at(-basket.body.staves().length_parts.turn),
-        At::Rim => basket.body.uprights().width_at(basket.body.rim().along),
+    let along = match at {
+        At::Base => -basket.body.staves().length_parts.turn,
+        At::Rim => basket.body.rim().along,
     };
-    strip.staves(&mut drawing, width.to_mm());
+    strip.staves(&mut drawing, along);
     strip.numbers(&mut drawing, 8.5);
     strip.quarters(&mut drawing, HEIGHT, &words.term(&format!("{place}-short")));
     strip.ears(&mut drawing, 14.0);
@@ -172,9 +172,10 @@ impl Strip<'_> {
         }
     }
 
-    fn staves(&self, drawing: &mut Drawing, width: f64) {
-        for stave in 1..=self.basket.body.uprights().count.min(MOST) {
-            let x = self.x(self.basket.body.uprights().turn(stave));
+    fn staves(&self, drawing: &mut Drawing, along: Length) {
+        let uprights = self.basket.body.uprights();
+        for stave in 1..=uprights.count.min(MOST) {
+            let (x, width) = (self.x(uprights.turn(stave)), uprights.width_of(stave, along).to_mm());
             drawing.shape(Rect::new(x - width / 2.0, 0.0, x + width / 2.0, 5.0), Tone::Pale, Line::Dimension);
             drawing.line((x, 0.0), (x, if stave % 5 == 0 { 6.5 } else { 5.5 }), Line::Edge);
         }

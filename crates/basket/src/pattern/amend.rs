@@ -168,7 +168,8 @@ impl BasePattern {
 
 impl StavesPattern {
     fn overlaid(self, over: Self) -> Self {
-        let Self { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours } = over;
+        let Self { count, stock, width, gap, taper, length, spares, spacing, ends, oval_side, colours } =
+            over;
         Self {
             count: count.or(self.count),
             stock: stock.or(self.stock),
@@ -178,6 +179,7 @@ impl StavesPattern {
             length: length.or(self.length),
             spares: spares.or(self.spares),
             spacing: spacing.or(self.spacing),
+            ends: ends.or(self.ends),
             oval_side: oval_side.or(self.oval_side),
             colours: if colours.is_empty() { self.colours } else { colours },
         }

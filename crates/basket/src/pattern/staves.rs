@@ -24,6 +24,8 @@ pub struct StavesPattern {
     pub spares: Option<u32>,
     /// Where they are spaced evenly, on a mould that is not round.
     pub spacing: Option<Spacing>,
+    /// Full width of those at the two tight ends, where gaps grow.
+    pub ends: Option<Length>,
     /// Which face of an oval or half round stave looks out.
     pub oval_side: Option<OvalSide>,
     /// Colours of the staves, in order round and then again; empty: natural.

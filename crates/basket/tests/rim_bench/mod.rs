@@ -26,6 +26,7 @@ pub(crate) fn material(name: &str, kind: Kind, width_mm: f64, thickness_mm: f64)
 pub(crate) fn uprights(count: u32, thickness_mm: f64) -> Uprights {
     let mm = Length::mm;
     Uprights {
+        wider: None,
         paths: Vec::new(),
         paths_to: Length::ZERO,
         kind: Kind::FlatReed,

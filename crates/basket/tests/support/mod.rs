@@ -208,16 +208,28 @@ fn any_base() -> BoxedStrategy<BasePattern> {
 fn any_staves() -> BoxedStrategy<StavesPattern> {
     let taper = of((prop_oneof![Just(Length::ZERO), length()], small()));
     let sides = (of(select(OvalSide::ALL.to_vec())), of(select(Spacing::ALL.to_vec())));
-    let sizes = (of(small()), of(small()), of(length()));
+    let sizes = (of(small()), of(small()), of(length()), of(small()));
     (of(count()), of(stock(STRIPS)), sizes, taper, of(0_u32..=999), sides)
-        .prop_map(|(count, stock, (width, gap, length), taper, spares, (oval_side, spacing))| {
+        .prop_map(|(count, stock, (width, gap, length, ends), taper, spares, (oval_side, spacing))| {
             let width = width.filter(|width| stock.as_ref().is_none_or(|stock| *width <= stock.width));
             let full = width.or(stock.as_ref().map(|stock| stock.width));
             let taper = taper
                 .filter(|(_, foot)| full.is_none_or(|full| *foot <= full))
                 .map(|(from, foot)| TaperPattern { from, foot });
             let colours = Vec::new();
-            StavesPattern { count, stock, width, gap, taper, length, spares, spacing, oval_side, colours }
+            StavesPattern {
+                count,
+                stock,
+                width,
+                gap,
+                taper,
+                length,
+                spares,
+                spacing,
+                ends,
+                oval_side,
+                colours,
+            }
         })
         .boxed()
 }

@@ -30,7 +30,11 @@ impl<'a> Maker<'a> {
     /// How many triangles staves, rows and lashing come to, by the first of each.
     fn triangles(&self) -> usize {
         let count = self.basket.body.uprights().count as usize;
-        let stave = self.strip(stage::tips(self.basket, Stage::Finished), None).mesh.triangles.len();
+        let stave = self
+            .strip(self.basket.body.uprights().width, stage::tips(self.basket, Stage::Finished), None)
+            .mesh
+            .triangles
+            .len();
         let wraps = self.basket.body.lashing().map_or(0, |lashing| lashing.wraps) as usize;
         count * stave + wraps * self.wrap_triangles() + self.row_triangles()
     }

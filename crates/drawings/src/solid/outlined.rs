@@ -95,7 +95,8 @@ impl Laid<'_> {
         let level = self.around.level(f64::from(height), radius);
         let local = level.way(stave);
         let [round, here] = [TAU * radius, local * apart].map(|girth| girth / self.count / 2.0);
-        let stave_half = (self.uprights.width.to_mm() / 2.0).min(MOST_STAVE * round.min(here));
+        let number = (index as u32) % self.uprights.count.max(1) + 1;
+        let stave_half = (self.uprights.full_width(number).to_mm() / 2.0).min(MOST_STAVE * round.min(here));
         let kept = aside.abs().min(stave_half);
         let share = (aside.abs() - kept) / (round - stave_half).max(1e-9);
         let laid = (kept + share * (here - stave_half)) * aside.signum();

@@ -42,7 +42,9 @@ impl Maker<'_> {
     pub(super) fn staves(&self, stage: Stage, shaves: &[Shave]) -> Vec<Part> {
         let basket = self.basket;
         let to = stage::tips(basket, stage);
-        let plain = self.strip(to, None);
+        let uprights = basket.body.uprights();
+        let plain = self.strip(uprights.width, to, None);
+        let wide = uprights.wider.as_ref().map(|wider| self.strip(wider.width, to, None));
         let rim_top = (basket.body.rim().along + basket.body.rim().height).to_mm() as f32;
         let ears = basket.ears.as_ref().filter(|ears| ears.replace_staves());
         let is_ear = |number: u32| ears.is_some_and(|ears| ears.each.iter().any(|ear| ear.stave == number));
@@ -54,9 +56,12 @@ impl Maker<'_> {
             let angle = at(turn);
             let shave = shaves.iter().find(|shave| shave.stave == index);
             // Where an ear stands the tip is cut at once: the ear's head has its place.
-            let own = shave.map(|shave| self.strip(to.min(rim_top), Some(*shave)));
-            let shape = own.as_ref().unwrap_or(&plain).turned(angle);
-            let turned = own.is_none().then(|| {
+            let width = uprights.full_width(index + 1);
+            let own = shave.map(|shave| self.strip(width, to.min(rim_top), Some(*shave)));
+            let is_plain = own.is_none() && width == uprights.width;
+            let alike = if is_plain { &plain } else { wide.as_ref().unwrap_or(&plain) };
+            let shape = own.as_ref().unwrap_or(alike).turned(angle);
+            let turned = is_plain.then(|| {
                 let (of, from) = *first.get_or_insert((parts.len(), turn));
                 Turned { of, angle: at(turn - from) }
             });
@@ -67,8 +72,8 @@ impl Maker<'_> {
         parts
     }
 
-    /// A stave on the x axis, with its long edges.
-    pub(super) fn strip(&self, to: f32, shave: Option<Shave>) -> Shape {
+    /// A stave of a full width on the x axis, with its long edges.
+    pub(super) fn strip(&self, full: Length, to: f32, shave: Option<Shave>) -> Shape {
         let (basket, surface) = (self.basket, &self.surface);
         let thick = basket.body.uprights().thickness.to_mm() as f32;
         let mut places: Vec<(f32, f32)> = self.stations(to).into_iter().map(|along| (along, thick)).collect();
@@ -84,7 +89,7 @@ impl Maker<'_> {
         let mut positions = Vec::new();
         let mut per = 3;
         for (along, most) in places {
-            let width = basket.body.uprights().width_at(Length::mm(f64::from(along))).to_mm() as f32;
+            let width = basket.body.uprights().tapered(full, Length::mm(f64::from(along))).to_mm() as f32;
             let node = surface.at(along);
             let round = (node.radius + node.out_radius * thick / 2.0).max(1e-3);
             let section = self.stave_section(width);

@@ -211,7 +211,7 @@ impl Staves {
             bend,
             candidates,
         } = staves;
-        // Kind, foot and taper of the uprights are those of the staves.
+        // Kind, foot and taper of the uprights are those of the staves, and the groups tell which are wider.
         let Uprights {
             kind: _,
             count,
@@ -221,6 +221,7 @@ impl Staves {
             foot_along: _,
             full_from: _,
             standing,
+            wider: _,
             paths,
             paths_to,
         } = uprights;

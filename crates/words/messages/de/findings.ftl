@@ -34,7 +34,7 @@ finding-oval-girth-contradicts = Das Bandmaß sagt { $taped } um den Fuß der Fo
 
 finding-oval-ends-gape = Am Rand sind die Lücken an den beiden Enden { $measured } breit, die an den Seiten { $sides }. Ab { $limit } sieht man es.
     .why = Alle Staken neigen sich gleich weit nach außen, und um ein enges Ende fächern sie auf.
-    .remedy = Die Staken auch am Rand gleichmäßig verteilen und sich neigen lassen, die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
+    .remedy = Die Staken auch am Rand gleichmäßig verteilen und sich neigen lassen, die an den Enden breiter lassen, wenn das Material es hergibt, die Wand weniger weit ausstellen oder einen runderen Fuß wählen.
 
 finding-staves-lean = Die Staken { $staves } neigen sich gegen den rechten Winkel zum Fuß, um bis zu { $measured }. Ab { $limit } sieht man es.
     .why = Um die engen Bögen wächst der Rand mehr als an den Seiten. Darum können flache Staken nicht rechtwinklig zum Fuß und zugleich am Rand gleichmäßig stehen.

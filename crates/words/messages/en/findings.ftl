@@ -34,7 +34,7 @@ finding-oval-girth-contradicts = The tape says { $taped } round the foot of the 
 
 finding-oval-ends-gape = At the rim the gaps at the two ends are { $measured } wide, those along the sides { $sides }. From { $limit } on it is seen.
     .why = All staves lean out alike, and round a tight end they fan.
-    .remedy = Space the staves evenly at the rim too and let them lean, let the wall lean out less, or choose a rounder foot.
+    .remedy = Space the staves evenly at the rim too and let them lean, leave those at the ends wider where the stock allows, let the wall lean out less, or choose a rounder foot.
 
 finding-staves-lean = Staves { $staves } lean from square to the foot, by up to { $measured }. From { $limit } on it is seen.
     .why = The rim grows more round the tight bends than along the sides. So flat staves cannot stand square to the foot and evenly at the rim as well.

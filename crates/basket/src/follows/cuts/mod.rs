@@ -92,7 +92,7 @@ fn stave(staves: &Staves, group: &Group, left_out: &[u32]) -> Cut {
             .with("staves", Value::runs(&numbers))
     };
     let narrower = group.width < staves.stock.width;
-    let shape = match (narrower, staves.taper.is_of(staves.uprights.width)) {
+    let shape = match (narrower, staves.taper.is_of(group.width)) {
         (true, true) => "cut-stave-shape-narrower",
         (true, false) => "cut-stave-shape-narrower-full",
         (false, true) => "cut-stave-shape",

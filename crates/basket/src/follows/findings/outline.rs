@@ -74,6 +74,7 @@ fn gapes(case: &Case<'_>) -> Option<Finding> {
             .measured(ends, limit)
             .arg("sides", sides)
             .remedy(keys::staves::SPACING.path, "\"rim\"".to_owned())
+            .remedy(keys::staves::ENDS.path, write::near(uprights.width + (ends - sides) / 2.0, case.units()))
             .remedy(
                 keys::mould::RIM.path,
                 write::at_most(form.across(Length::ZERO, Length::ZERO).length, case.units()),

@@ -30,7 +30,7 @@ pub(super) struct Cutting {
 
 impl Cutting {
     /// The staves by what they are cut to, that of stave 1 first: all in one where none is longer than another by
-    /// more than a step of cutting. Spares are of the longest, because these can be made shorter.
+    /// more than a step of cutting. Spares are of the longest, and of these the widest, because they can be made smaller.
     pub(super) fn groups(&self, uprights: &Uprights) -> Vec<Group> {
         let [least, most] = longer(uprights);
         let all_alike = self.all_alike || most - least <= CUT_STEP;
@@ -38,15 +38,18 @@ impl Cutting {
         for number in 1..=uprights.count {
             let short = if all_alike { Length::ZERO } else { most - longer_of(uprights, number) };
             let length = self.length - CUT_STEP * libm::floor(short / CUT_STEP + 1e-9);
-            if let Some(group) = groups.iter_mut().find(|group| group.length == length) {
+            let width = uprights.full_width(number);
+            let alike = |group: &&mut Group| group.length == length && group.width == width;
+            if let Some(group) = groups.iter_mut().find(alike) {
                 group.numbers.push(number);
             } else {
-                let (name, width) = (name(groups.len()), uprights.width);
+                let name = name(groups.len());
                 groups.push(Group { name, numbers: vec![number], length, width, spares: 0 });
             }
         }
+        let size = |group: &Group| (group.length.to_mm(), group.width.to_mm());
         let longest =
-            groups.iter_mut().reduce(|most, group| if group.length > most.length { group } else { most });
+            groups.iter_mut().reduce(|most, group| if size(group) > size(most) { group } else { most });
         if let Some(group) = longest {
             group.spares = self.spares;
         }

@@ -16,7 +16,7 @@ use crate::making::Making;
 use crate::measure::Length;
 use crate::pattern::{OvalSide, Spacing, StavesPattern};
 use crate::stock::Material;
-use crate::uprights::Uprights;
+use crate::uprights::{Uprights, Wider};
 use crate::weave::Running;
 
 /// How far counts are tried beyond those that the girths suggest.
@@ -74,6 +74,9 @@ impl Staves {
         };
         uprights.paths = wall.paths(self.spacing);
         uprights.paths_to = rim;
+        if let Some(ends) = pattern.ends.filter(|_| !needs.form.outline.is_round()) {
+            uprights.wider = Wider::on(needs.form, uprights, ends.min(self.stock.width), rim);
+        }
         if !uprights.paths.is_empty() {
             let [_, longest] = groups::longer(uprights);
             self.length_parts = self.length_parts.along_paths(longest, pattern.length);
@@ -214,6 +217,7 @@ fn staves(
             foot_along: parts.foot_along(),
             full_from: used.taper.from,
             standing: wall.standing.clone(),
+            wider: None,
             paths: Vec::new(),
             paths_to: Length::ZERO,
         },

@@ -1,8 +1,10 @@
 //! What stands round the wall, whatever its foot: all that weaving, edge and fittings ask of it.
 
 mod path;
+mod wider;
 
 pub use path::Path;
+pub use wider::Wider;
 
 use crate::form::{Form, WallPoint};
 use crate::measure::{Angle, Length};
@@ -64,6 +66,8 @@ pub struct Uprights {
     pub full_from: Length,
     /// How far their inner faces stand off the form.
     pub standing: Standing,
+    /// Those that are wider than the others, if there are any.
+    pub wider: Option<Wider>,
     /// The way of each up the wall; empty where all keep to the places of their feet.
     pub paths: Vec<Path>,
     /// How far along the wall these ways are known.
@@ -128,10 +132,26 @@ impl Uprights {
         [0.0, 0.25, 0.5, 0.75].map(|turn| self.nearest(turn))
     }
 
-    /// Width of an upright this far along the wall.
+    /// Width of an upright this far along the wall; of one that is no wider than most.
     pub fn width_at(&self, along: Length) -> Length {
+        self.tapered(self.width, along)
+    }
+
+    /// Full width of the upright of this number.
+    pub fn full_width(&self, number: u32) -> Length {
+        let wider = self.wider.as_ref().filter(|wider| wider.numbers.binary_search(&number).is_ok());
+        wider.map_or(self.width, |wider| wider.width)
+    }
+
+    /// Width of the upright of this number this far along the wall.
+    pub fn width_of(&self, number: u32, along: Length) -> Length {
+        self.tapered(self.full_width(number), along)
+    }
+
+    /// Width, this far along the wall, of an upright of a full width: all have one foot.
+    pub fn tapered(&self, full: Length, along: Length) -> Length {
         let share = (along - self.foot_along) / (self.full_from - self.foot_along).max(LEAST);
-        self.foot + (self.width - self.foot) * share.clamp(0.0, 1.0)
+        self.foot + (full - self.foot) * share.clamp(0.0, 1.0)
     }
 
     /// How far the middle of their thickness stands off the form this far along the wall.
@@ -145,10 +165,10 @@ impl Uprights {
     }
 
     /// The gaps along the flattest part of the wall, and those round its tightest, this far along: equal at the
-    /// foot, the way from upright to upright grows as the level there does. Where uprights have ways of their own,
-    /// the least and the widest.
+    /// foot, the way from upright to upright grows as the level there does. Where uprights have ways or
+    /// widths of their own, the least and the widest.
     pub fn gaps_between(&self, form: &Form, along: Length) -> [Length; 2] {
-        if !self.paths.is_empty() {
+        if !self.paths.is_empty() || self.wider.is_some() {
             let gaps = self.each_gap(form, along);
             let most = gaps.iter().copied().fold(Length::ZERO, Length::max);
             return [gaps.iter().copied().reduce(Length::min).unwrap_or(Length::ZERO), most];
@@ -160,11 +180,19 @@ impl Uprights {
 
     /// The gap after each upright, this far along: along the wall as it bends there.
     pub fn each_gap(&self, form: &Form, along: Length) -> Vec<Length> {
-        let (outward, width) = (self.middle(along), self.width_at(along));
-        let places: Vec<WallPoint> =
-            (1..=self.count).map(|number| form.at(along, self.turn_at(number, along), outward)).collect();
+        let outward = self.middle(along);
+        let places: Vec<(WallPoint, Length)> = (1..=self.count)
+            .map(|number| {
+                let place = form.at(along, self.turn_at(number, along), outward);
+                (place, self.width_of(number, along) / 2.0)
+            })
+            .collect();
         let next = places.iter().skip(1).chain(places.first());
-        places.iter().zip(next).map(|(from, to)| from.way_round_to(to) - width).collect()
+        places
+            .iter()
+            .zip(next)
+            .map(|((from, half), (to, other))| from.way_round_to(to) - *half - *other)
+            .collect()
     }
 
     /// Way from the middle of one upright to that of the next.

@@ -50,6 +50,9 @@ keys! {
     /// Where they are spaced evenly.
     pub const SPACING: Key<Spacing> =
         Key::new("staves.spacing", (), Usual::Constant(Spacing::Foot), r#""foot""#);
+    /// Full width of those at the two tight ends.
+    pub const ENDS: Key<Length> =
+        Key::new("staves.ends", PART.usually(0.0625, 1.0), Usual::Nothing("usual-staves-ends"), r#""5/16 in""#);
     /// Which way the rounded face looks.
     pub const OVAL: Key<OvalSide> = Key::new("staves.oval", (), Usual::Constant(OvalSide::Out), r#""out""#);
     /// Colours, stave by stave.

@@ -33,6 +33,7 @@ pub(super) fn staves(file: &Section) -> StavesPattern {
         length: section.get(&staves::LENGTH),
         spares: section.get(&staves::SPARES),
         spacing: section.get(&staves::SPACING),
+        ends: section.get(&staves::ENDS),
         oval_side: section.get(&staves::OVAL),
         colours: section.get(&staves::COLOURS).unwrap_or_default(),
     }
