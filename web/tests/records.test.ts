@@ -141,6 +141,9 @@ test("every saved pattern has a history in words, and a broken store keeps nothi
   await page.getByRole("button", { name: "Go back to the left version" }).click();
   await page.keyboard.press("Control+s");
   await until("the first text is there again", async () => (await served.file("harbour-bread-basket")) === text);
+  // What is still being kept would be written into the store that is broken now.
+  const kept = async (): Promise<number> => ((await ask("GET", `${place}/history`)) as unknown as object[]).length;
+  await until("and kept", async () => (await kept()) === 3);
 
   const { writeFile, rm } = await import("node:fs/promises");
   for (const ending of ["", "-wal", "-shm"]) await rm(join(served.folder, `workshop.db${ending}`), { force: true });
