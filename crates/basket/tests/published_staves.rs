@@ -307,7 +307,7 @@ mod any_pattern {
                 stock: stock.map(|(width, thickness)| flat("any", mm(width), mm(thickness))),
                 width, gap,
                 taper: taper.map(|(from, foot)| TaperPattern { from: mm(from), foot: mm(foot) }),
-                length, spares, spacing: None, oval_side: None, colours: Vec::new(),
+                length, spares, spacing: None, ends: None, oval_side: None, colours: Vec::new(),
             }
         }
     }
@@ -366,7 +366,7 @@ mod any_pattern {
             let taper = next().map(|from| TaperPattern { from, foot: next().unwrap_or(from) });
             let spares = None;
             let pattern = StavesPattern {
-                count, stock, width: next(), gap: next(), taper, length: next(), spares, spacing: None, oval_side: None, colours: Vec::new(),
+                count, stock, width: next(), gap: next(), taper, length: next(), spares, spacing: None, ends: None, oval_side: None, colours: Vec::new(),
             };
             let [wall, rim, weaver] = [(); 3].map(|()| next().unwrap_or_default());
             let needs = Needs { form: &mould, stocks: &[], wall, rim, weaver, row: weaver, behind: &BARE, ears: true, running: &odd };

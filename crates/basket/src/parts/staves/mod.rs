@@ -15,6 +15,7 @@ mod solve;
 mod taper;
 mod usual;
 mod wall;
+mod wider;
 
 use crate::measure::Length;
 use crate::message::Message;

@@ -8,6 +8,7 @@ use super::paths::Wall;
 use super::rank::{Entry, Judge, Judged, Offer};
 use super::usual::{SPARE_SHARE, SPARES_CONFIDENCE, USUAL_GAP};
 use super::wall::StandingRoom;
+use super::wider::wider;
 use super::{Candidate, GapAt, Staves, explain, formulas};
 use crate::base::Base;
 use crate::chance;
@@ -16,7 +17,7 @@ use crate::making::Making;
 use crate::measure::Length;
 use crate::pattern::{OvalSide, Spacing, StavesPattern};
 use crate::stock::Material;
-use crate::uprights::{Uprights, Wider};
+use crate::uprights::Uprights;
 use crate::weave::Running;
 
 /// How far counts are tried beyond those that the girths suggest.
@@ -75,7 +76,7 @@ impl Staves {
         uprights.paths = wall.paths(self.spacing);
         uprights.paths_to = rim;
         if let Some(ends) = pattern.ends.filter(|_| !needs.form.outline.is_round()) {
-            uprights.wider = Wider::on(needs.form, uprights, ends.min(self.stock.width), rim);
+            uprights.wider = wider(needs.form, uprights, ends.min(self.stock.width), rim);
         }
         if !uprights.paths.is_empty() {
             let [_, longest] = groups::longer(uprights);
