@@ -1,6 +1,7 @@
 //! Staves that are cut alike.
 
 use super::length::CUT_STEP;
+use crate::limits::STAVES;
 use crate::measure::Length;
 use crate::uprights::Uprights;
 
@@ -35,7 +36,7 @@ impl Cutting {
         let [least, most] = longer(uprights);
         let all_alike = self.all_alike || most - least <= CUT_STEP;
         let mut groups: Vec<Group> = Vec::new();
-        for number in 1..=uprights.count {
+        for number in 1..=uprights.count.min(STAVES) {
             let short = if all_alike { Length::ZERO } else { most - longer_of(uprights, number) };
             let length = self.length - CUT_STEP * libm::floor(short / CUT_STEP + 1e-9);
             let width = uprights.full_width(number);

@@ -10,6 +10,7 @@ use super::chain::{Bow, Chain, Vector};
 use super::round::Round;
 use super::rung::Rung;
 use crate::form::Form;
+use crate::limits::STAVES;
 use crate::measure::{Angle, Length};
 use crate::pattern::Spacing;
 use crate::uprights::Path;
@@ -48,7 +49,7 @@ impl Wall<'_> {
     /// The path of each stave, or none where all keep to the lines square to the foot: on a round wall always,
     /// and where these are geodesics and the staves are to be spaced at the foot.
     pub(super) fn paths(&self, spacing: Spacing) -> Vec<Path> {
-        if self.form.outline.is_round() || self.rim <= Length::ZERO {
+        if self.form.outline.is_round() || self.rim <= Length::ZERO || self.count > STAVES {
             return Vec::new();
         }
         let rungs: Vec<Rung<'_>> = (0..=STEPS).map(|step| self.rung(self.along(step))).collect();

@@ -1,12 +1,16 @@
 //! Which staves have room to be wider than the others.
 
 use crate::form::Form;
+use crate::limits::STAVES;
 use crate::measure::Length;
 use crate::uprights::{Uprights, Wider};
 
 /// Those with so much more width that no gap beside them comes to less, this far along the wall, than the least
 /// of all is without; none where there are none.
 pub(super) fn wider(form: &Form, uprights: &Uprights, width: Length, along: Length) -> Option<Wider> {
+    if uprights.count > STAVES {
+        return None;
+    }
     let more = width - uprights.width;
     let gaps = uprights.each_gap(form, along);
     let least = gaps.iter().copied().reduce(Length::min)?;
