@@ -9,6 +9,7 @@ use std::path::Path;
 use basket::limits::{PHOTO_BYTES, PHOTO_PIXELS, PHOTO_SIDE};
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageResult, RgbImage};
+use silhouette::Camera;
 
 pub(crate) use overlay::marked;
 
@@ -17,8 +18,17 @@ use crate::input::{self, Unopened};
 use crate::photos::size;
 use crate::source::Origin;
 
+/// Distance of the camera where it is not said, in mm.
+const DISTANCE: f64 = 1500.0;
+/// Sides that differ by more than this share of the diameter are worth a look.
+pub(crate) const LOPSIDED: f64 = 0.01;
 /// Longest side of a picture that is traced: more pixels say nothing more of a mould.
 const LONGEST: u32 = 2400;
+
+/// The camera, so far in mm from the mould's middle; where that is not said it is taken, and trusted less.
+pub(crate) fn camera(distance: Option<f64>, foot_up: bool) -> Camera {
+    Camera { distance_mm: distance.unwrap_or(DISTANCE), is_measured: distance.is_some(), foot_up }
+}
 
 /// The photograph as it was held, no larger than tells of the mould.
 pub(crate) fn read(path: &Path) -> Result<RgbImage, Failure> {

@@ -10,7 +10,7 @@ use basket::pattern::keys::Declared;
 use basket::pattern::keys::mould::{
     BASE, CORNER, FULLNESS, GIRTHS, HEIGHT, LENGTH, LEVELS, RAYS, RIM, SHAPE, SIDE, WIDTH, WIDTHS,
 };
-use silhouette::{Camera, Failed, Known, Picture, Traced};
+use silhouette::{Failed, Known, Picture, Traced};
 
 use super::api::{Edit, EditValue, TraceRequest, TracedMould};
 use super::compute::{language, words};
@@ -18,10 +18,6 @@ use super::refusal::Refusal;
 use super::text::marks;
 use crate::mould_photo;
 
-/// Distance of the camera where it is not said, in mm.
-const DISTANCE: f64 = 1500.0;
-/// Sides that differ by more than this share of the diameter are worth a look.
-const LOPSIDED: f64 = 0.01;
 /// Places of an edge that are sent.
 const PLACES: usize = 160;
 
@@ -43,11 +39,7 @@ fn work(request: &TraceRequest) -> Result<TracedMould, Refusal> {
         "" => None,
         written => Some(length(written, "distance", units)?),
     };
-    let camera = Camera {
-        distance_mm: distance.unwrap_or(DISTANCE),
-        is_measured: distance.is_some(),
-        foot_up: request.foot_up,
-    };
+    let camera = mould_photo::camera(distance, request.foot_up);
     let bytes = BASE64_STANDARD.decode(&request.photo).map_err(|_| refused("refused-no-photo", "photo"))?;
     let photo = mould_photo::of(&bytes).map_err(|_| refused("refused-trace-unread", "photo"))?;
     let picture = Picture::new(photo.width(), photo.height(), photo.as_raw())
@@ -64,7 +56,7 @@ fn work(request: &TraceRequest) -> Result<TracedMould, Refusal> {
     if matches!(known, Known::Height(_)) {
         said.push(words.term("trace-no-girth"));
     }
-    if traced.lopsided > LOPSIDED {
+    if traced.lopsided > mould_photo::LOPSIDED {
         said.push(words.with("trace-lopsided", &[("share", percent(traced.lopsided))]));
     }
     if traced.smoothed {

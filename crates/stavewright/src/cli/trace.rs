@@ -15,9 +15,6 @@ use crate::progress::Progress;
 use crate::source::Origin;
 use crate::{mould_photo, screen, single};
 
-/// Distance of the camera where it is not said, in mm.
-const DISTANCE: f64 = 1500.0;
-
 /// Take the girths of a round mould from a photograph of it.
 ///
 /// Stand the mould before a plain sheet of another colour, so that sheet is seen on all four sides
@@ -87,11 +84,7 @@ pub(super) fn run(args: &Args) -> Result<Outcome, Failure> {
         (None, height) => Known::Height(length("--height", height.as_deref().unwrap_or_default())?),
     };
     let distance = args.distance.as_deref().map(|distance| length("--distance", distance)).transpose()?;
-    let camera = Camera {
-        distance_mm: distance.unwrap_or(DISTANCE),
-        is_measured: distance.is_some(),
-        foot_up: args.foot_up,
-    };
+    let camera = mould_photo::camera(distance, args.foot_up);
     let out = args.out.clone().unwrap_or_else(|| beside(&args.photo, ".toml"));
     let picture = beside(&out, "-traced.png");
     if out == args.photo || picture == args.photo {
@@ -179,7 +172,7 @@ fn told(args: &Args, traced: &Traced, [out, picture]: [&Path; 2]) -> String {
     if args.girth.is_none() {
         said.push("With a girth taped at the widest place (--girth) they are surer still.".to_owned());
     }
-    if traced.lopsided > 0.01 {
+    if traced.lopsided > mould_photo::LOPSIDED {
         said.push(format!(
             "Both sides differ by {}: look at the picture whether a shadow was taken for wood.",
             percent(traced.lopsided)
